@@ -1,0 +1,54 @@
+package workuptally.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.analysis.differentiation.SparseGradient;
+
+/**
+ * The readings that the results of one run depend on.
+ *
+ * <p>Every entered number is registered once and used everywhere, so that results which share it stay correlated. Not safe for use by
+ * several threads at once.
+ */
+public final class Readings {
+    private final List<Reading> entered = new ArrayList<>();
+
+    /**
+     * Enters a reading.
+     *
+     * @param name what was read
+     * @param unit unit of value and uncertainty
+     * @param value the number
+     * @param standardUncertainty standard uncertainty, 0 or more
+     * @param where place in the book, in words
+     * @return the value, with derivative 1 by itself
+     * @throws IllegalArgumentException if a number is not finite or the uncertainty is negative
+     */
+    public MeasuredValue enter(String name, String unit, double value, double standardUncertainty, String where) {
+        Reading reading = new Reading(name, unit, value, standardUncertainty, where);
+        if (standardUncertainty == 0) {
+            return exact(value);
+        }
+        int index = entered.size();
+        entered.add(reading);
+        return new MeasuredValue(this, SparseGradient.createVariable(index, value));
+    }
+
+    /**
+     * A number without uncertainty, for example a coefficient.
+     *
+     * @param value the number
+     * @return the value
+     */
+    public MeasuredValue exact(double value) {
+        return new MeasuredValue(this, SparseGradient.createConstant(value));
+    }
+
+    Reading reading(int index) {
+        return entered.get(index);
+    }
+
+    int size() {
+        return entered.size();
+    }
+}
