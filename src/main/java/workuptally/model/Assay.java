@@ -1,0 +1,81 @@
+package workuptally.model;
+
+import java.util.Optional;
+
+/**
+ * An analysis of a layer or lot.
+ *
+ * @param sample label of the layer or lot
+ * @param substance substance found
+ * @param formula its formula, if not listed elsewhere
+ * @param method how
+ * @param result the number in the unit; {@code BELOW} and {@code NOT_DETECTED} are non-detects
+ * @param unit unit of the result, if readable
+ * @param relativeStandardUncertaintyPercent relative standard uncertainty, %
+ * @param calibration name of a calibration shared with other rows; empty if none
+ * @param aliquotMillilitres aliquot taken, mL
+ * @param residueMilligrams dry residue of the aliquot, mg
+ * @param notes free text
+ * @param row its row
+ */
+public record Assay(
+        String sample,
+        String substance,
+        String formula,
+        Optional<Method> method,
+        Field result,
+        Optional<Unit> unit,
+        Field relativeStandardUncertaintyPercent,
+        String calibration,
+        Field aliquotMillilitres,
+        Field residueMilligrams,
+        String notes,
+        RowPlace row) {
+
+    /** Methods of analysis. */
+    public enum Method {
+        HPLC("HPLC"),
+        GC("GC"),
+        NMR("NMR"),
+        QNMR("qNMR"),
+        TITRATION("titration"),
+        DRY_RESIDUE("dry residue"),
+        LOD("LOD"),
+        KF("KF"),
+        OTHER("other");
+
+        private final String word;
+
+        Method(String word) {
+            this.word = word;
+        }
+
+        /** The word in books and reports. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Units of a result. */
+    public enum Unit {
+        MILLIGRAMS_PER_MILLILITRE("mg/mL"),
+        MASS_PERCENT("% w/w"),
+        MOLES_PER_LITRE("mol/L"),
+        GRAMS("g"),
+        MILLIMOLES("mmol"),
+        MOLE_RATIO_TO_PRODUCT("mol ratio to product"),
+        /** A chromatographic area share: no assay, kept so that it can be refused with a reason. */
+        AREA_PERCENT("area %");
+
+        private final String word;
+
+        Unit(String word) {
+            this.word = word;
+        }
+
+        /** The word in books and reports. */
+        public String word() {
+            return word;
+        }
+    }
+}

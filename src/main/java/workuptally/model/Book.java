@@ -1,0 +1,41 @@
+package workuptally.model;
+
+import java.util.List;
+
+/**
+ * One workbook, or one folder of CSV files with the same tables.
+ *
+ * @param name name for outputs: file name without ending, or the folder's name
+ * @param files the files read, in name order
+ * @param runs the runs in order of the Runs table
+ * @param containers waste containers
+ * @param transfers proposed or done transfers
+ * @param vesselTares register of clean dry tares
+ * @param history earlier results of series
+ * @param corrections corrections of the record
+ * @param limits thresholds and settings in force
+ * @param findings what could not be understood or does not fit the form of the book, in order of place
+ */
+public record Book(
+        String name,
+        List<InputFile> files,
+        List<Run> runs,
+        List<Container> containers,
+        List<Transfer> transfers,
+        List<VesselTare> vesselTares,
+        List<HistoryPoint> history,
+        List<Correction> corrections,
+        Limits limits,
+        List<Finding> findings) {
+    /** Copies the lists. */
+    public Book {
+        files = List.copyOf(files);
+        runs = List.copyOf(runs);
+        containers = List.copyOf(containers);
+        transfers = List.copyOf(transfers);
+        vesselTares = List.copyOf(vesselTares);
+        history = List.copyOf(history);
+        corrections = List.copyOf(corrections);
+        findings = List.copyOf(findings);
+    }
+}

@@ -1,0 +1,80 @@
+package workuptally.model;
+
+import java.util.Optional;
+
+/** A cell that should hold a number: entered, blank, or not understood. These three are never confused; blank is not zero. */
+public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadable {
+
+    /** Where the cell is. */
+    Place place();
+
+    /** The number, if one was entered. */
+    default Optional<Entered> entered() {
+        return Optional.empty();
+    }
+
+    /** True when the cell was left empty. */
+    default boolean isBlank() {
+        return false;
+    }
+
+    /** True when the cell holds something that is no number; the reader has reported it. */
+    default boolean isUnreadable() {
+        return false;
+    }
+
+    /**
+     * An entered number.
+     *
+     * @param value the number in the unit of the field's name; for {@code NOT_DETECTED} 0, with the limit to be taken from the method
+     * @param qualifier how it was entered
+     * @param decimals decimals shown by the entry or its number format, in the unit as typed, 0 or more
+     * @param asTyped the text as a reader of the book sees it
+     * @param place where it stands
+     */
+    record Entered(double value, Qualifier qualifier, int decimals, String asTyped, Place place) implements Field {
+        @Override
+        public Optional<Entered> entered() {
+            return Optional.of(this);
+        }
+    }
+
+    /**
+     * A cell left empty, or a column that the book lacks.
+     *
+     * @param place where the number would stand
+     */
+    record Blank(Place place) implements Field {
+        @Override
+        public boolean isBlank() {
+            return true;
+        }
+    }
+
+    /**
+     * A cell that could not be understood.
+     *
+     * @param asTyped the text as typed
+     * @param place where it stands
+     */
+    record Unreadable(String asTyped, Place place) implements Field {
+        @Override
+        public boolean isUnreadable() {
+            return true;
+        }
+    }
+
+    /** How a number was entered. */
+    enum Qualifier {
+        /** A plain number. */
+        EXACT,
+        /** {@code ca. 40}: a wider uncertainty applies. */
+        ABOUT,
+        /** {@code <0.10}: an upper limit. */
+        BELOW,
+        /** {@code >12}: a lower limit. */
+        ABOVE,
+        /** {@code n.d.}: not detected, at the limit of the method. */
+        NOT_DETECTED
+    }
+}

@@ -1,0 +1,90 @@
+package workuptally.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A portion that a step gave and that was measured or kept.
+ *
+ * @param label label as typed
+ * @param phase phase as recorded, if readable
+ * @param position position in the funnel, if recorded
+ * @param vessel vessel it is kept in
+ * @param volumeMillilitres volume, mL
+ * @param grossGrams vessel and contents, g
+ * @param tareGrams vessel alone, g
+ * @param netGrams net mass typed instead, g
+ * @param temperatureCelsius temperature of the reading, °C
+ * @param pH pH
+ * @param composition stated composition by mass; empty if none
+ * @param balance balance used
+ * @param volumeUncertaintyMillilitres standard uncertainty of the volume, mL
+ * @param madeOn day it was made
+ * @param reviewBy day to review it
+ * @param status status as typed, if readable
+ * @param releasedBy who released it; empty if nobody
+ * @param notes free text
+ * @param row its row
+ */
+public record Layer(
+        String label,
+        Optional<Phase> phase,
+        Optional<Position> position,
+        String vessel,
+        Field volumeMillilitres,
+        Field grossGrams,
+        Field tareGrams,
+        Field netGrams,
+        Field temperatureCelsius,
+        Field pH,
+        List<CompositionPart> composition,
+        String balance,
+        Field volumeUncertaintyMillilitres,
+        Optional<LocalDate> madeOn,
+        Optional<LocalDate> reviewBy,
+        Optional<Status> status,
+        String releasedBy,
+        String notes,
+        RowPlace row) {
+    /** Copies the list. */
+    public Layer {
+        composition = List.copyOf(composition);
+    }
+
+    /** What a layer is. */
+    public enum Phase {
+        ORGANIC,
+        AQUEOUS,
+        SOLID,
+        RAG,
+        DISTILLATE,
+        MOTHER_LIQUOR;
+
+        /** The word in books and reports, for example {@code mother liquor}. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /** Position in the funnel. */
+    public enum Position {
+        UPPER,
+        LOWER,
+        MIDDLE
+    }
+
+    /** What has become of a layer. */
+    public enum Status {
+        KEPT,
+        USED_UP,
+        TO_REUSE,
+        CONSUMED,
+        RELEASED;
+
+        /** The word in books and reports, for example {@code used up}. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package workuptally.model;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The settings in force: the book's own where its Limits table has them, else the defaults of {@link Limit}. */
+public final class Limits {
+    private final Map<Limit, Field.Entered> numbers;
+    private final Map<Limit, String> texts;
+
+    /**
+     * Settings of a book.
+     *
+     * @param numbers numbers the book sets, in the unit of the limit
+     * @param texts texts and dates the book sets, as typed
+     */
+    public Limits(Map<Limit, Field.Entered> numbers, Map<Limit, String> texts) {
+        this.numbers = new EnumMap<>(Limit.class);
+        this.numbers.putAll(numbers);
+        this.texts = new EnumMap<>(Limit.class);
+        this.texts.putAll(texts);
+    }
+
+    /** Only defaults. */
+    public static Limits defaults() {
+        return new Limits(Map.of(), Map.of());
+    }
+
+    /**
+     * A limit that has a default.
+     *
+     * @throws IllegalArgumentException if neither the book nor the defaults have it
+     */
+    public double value(Limit limit) {
+        return optional(limit).orElseThrow(() -> new IllegalArgumentException(limit.title() + " has no default"));
+    }
+
+    /** A limit that may be unset. */
+    public OptionalDouble optional(Limit limit) {
+        Field.Entered own = numbers.get(limit);
+        return own != null ? OptionalDouble.of(own.value()) : limit.defaultValue();
+    }
+
+    /** A text; empty if the book has none. */
+    public String text(Limit limit) {
+        return texts.getOrDefault(limit, "");
+    }
+
+    /** True where the book sets the limit itself. */
+    public boolean isSetByBook(Limit limit) {
+        return numbers.containsKey(limit) || texts.containsKey(limit);
+    }
+
+    /** The cell that sets a number, if the book sets it. */
+    public Optional<Place> place(Limit limit) {
+        return Optional.ofNullable(numbers.get(limit)).map(Field.Entered::place);
+    }
+}

@@ -1,0 +1,55 @@
+package workuptally.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A weighed isolated product.
+ *
+ * @param label label as typed
+ * @param product product it is
+ * @param stage crude, crop or purified, if readable
+ * @param from labels of layers or lots it came from; empty if not stated
+ * @param vessel vessel
+ * @param grossGrams vessel and contents, g
+ * @param tareGrams vessel alone, g
+ * @param netGrams net mass typed instead, g
+ * @param assayPercent assay, % w/w; {@code BELOW} is an upper limit
+ * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
+ * @param identityBy evidence of identity; empty if none
+ * @param secondWeighingGrams gross of a second weighing, g
+ * @param notes free text
+ * @param row its row
+ */
+public record Lot(
+        String label,
+        String product,
+        Optional<Stage> stage,
+        List<String> from,
+        String vessel,
+        Field grossGrams,
+        Field tareGrams,
+        Field netGrams,
+        Field assayPercent,
+        Field relativeStandardUncertaintyPercent,
+        String identityBy,
+        Field secondWeighingGrams,
+        String notes,
+        RowPlace row) {
+    /** Copies the list. */
+    public Lot {
+        from = List.copyOf(from);
+    }
+
+    /** Stage of a lot. */
+    public enum Stage {
+        CRUDE,
+        CROP,
+        PURIFIED;
+
+        /** The word in books and reports. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package workuptally.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One planned reaction (or separation) and its workup.
+ *
+ * @param id run id as typed, trimmed
+ * @param date day of the run, if readable
+ * @param chemist who ran it
+ * @param reaction title
+ * @param kind reaction, separation or resolution
+ * @param series name of the repeated preparation; empty if none
+ * @param status planned, in workup or isolated
+ * @param conversionPercent conversion as typed, %
+ * @param notes free text
+ * @param products wanted and tracked substances
+ * @param charges materials put in
+ * @param steps workup operations in order of the table
+ * @param layers portions that were kept or measured
+ * @param assays analyses of layers and lots
+ * @param nmrAssays internal-standard NMR assays
+ * @param lots weighed isolated products
+ * @param row its row
+ */
+public record Run(
+        String id,
+        Optional<LocalDate> date,
+        String chemist,
+        String reaction,
+        Kind kind,
+        String series,
+        Status status,
+        Field conversionPercent,
+        String notes,
+        List<Product> products,
+        List<Charge> charges,
+        List<Step> steps,
+        List<Layer> layers,
+        List<Assay> assays,
+        List<NmrAssay> nmrAssays,
+        List<Lot> lots,
+        RowPlace row) {
+    /** Copies the lists. */
+    public Run {
+        products = List.copyOf(products);
+        charges = List.copyOf(charges);
+        steps = List.copyOf(steps);
+        layers = List.copyOf(layers);
+        assays = List.copyOf(assays);
+        nmrAssays = List.copyOf(nmrAssays);
+        lots = List.copyOf(lots);
+    }
+
+    /** The layer of that label, if the Layers table has one. */
+    public Optional<Layer> layer(String label) {
+        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+    }
+
+    /** The lot of that label, if the Isolated table has one. */
+    public Optional<Lot> lot(String label) {
+        return lots.stream().filter(l -> l.label().equals(label)).findFirst();
+    }
+
+    /** The product of that name, ignoring case, if listed. */
+    public Optional<Product> product(String name) {
+        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+    }
+
+    /** What kind of run. */
+    public enum Kind {
+        /** A reaction with a product. */
+        REACTION,
+        /** A separation: theory is the mass charged of each component. */
+        SEPARATION,
+        /** A resolution without racemisation: theory is halved. */
+        RESOLUTION
+    }
+
+    /** How far the run is. */
+    public enum Status {
+        /** Only planned. */
+        PLANNED,
+        /** Layers exist, nothing isolated yet. */
+        IN_WORKUP,
+        /** Product isolated. */
+        ISOLATED
+    }
+}

@@ -1,0 +1,40 @@
+package workuptally.model;
+
+import java.util.Map;
+
+/**
+ * One table of the book: where it stands and which column each heading has.
+ *
+ * @param file file name without folders
+ * @param sheet sheet name as in the book
+ * @param spreadsheet true for a workbook, whose places are cells; false for CSV, whose places are lines and headings
+ * @param columns column number, from 0, by heading of the schema ({@code Gross}, without unit)
+ */
+public record TablePlace(String file, String sheet, boolean spreadsheet, Map<String, Integer> columns) {
+    /** Copies the map. */
+    public TablePlace {
+        columns = Map.copyOf(columns);
+    }
+
+    /**
+     * The place of an entry.
+     *
+     * @param row row from 1, in CSV the row that the record has when the table is shown as a sheet
+     * @param line line of the file for CSV; the row for a workbook
+     * @param heading heading of the schema; a heading that the table lacks gives the place of the row's first cell
+     */
+    Place at(int row, int line, String heading) {
+        int column = columns.getOrDefault(heading, 0);
+        String cell = spreadsheet ? columnLetters(column) + row : "line " + line + ", " + heading;
+        return new Place(file, sheet, row, column, cell);
+    }
+
+    /** Letters of a column counted from 0: 0 is {@code A}, 26 is {@code AA}. */
+    static String columnLetters(int column) {
+        String letters = "";
+        for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
+            letters = (char) ('A' + rest % 26) + letters;
+        }
+        return letters;
+    }
+}
