@@ -36,7 +36,7 @@ public record AtomicWeight(
                 row.text("symbol"),
                 row.text("element"),
                 row.number("abridged weight (g/mol)", 1, 300),
-                row.number("abridged half-width (g/mol)", 0, 1),
+                row.number("abridged half-width (g/mol)", 0, 5),
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));
