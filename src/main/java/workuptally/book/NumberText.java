@@ -97,7 +97,9 @@ sealed interface NumberText {
         if (match.group("unit") != null) {
             unit = Unit.named(match.group("unit"));
             if (unit.isEmpty()) {
-                return match.group("gap").isEmpty() ? unreadable() : unknownUnit(match.group("unit"));
+                boolean looksLikeOne = !match.group("gap").isEmpty()
+                        && Character.isLetter(match.group("unit").charAt(0));
+                return looksLikeOne ? unknownUnit(match.group("unit")) : unreadable();
             }
         }
         int exponent = match.group("exponent") == null ? 0 : Integer.parseInt(match.group("exponent"));
