@@ -144,7 +144,8 @@ final class LayerAccount {
                         content.upperBoundGrams(),
                         content.percentOf(),
                         content.evidence() + " in " + label + ", carried on"));
-                layers.put(liquid.get().label(), with(layers.get(liquid.get().label()), more));
+                layers.put(
+                        liquid.get().label(), layers.get(liquid.get().label()).withContents(more));
             }
         }
     }
@@ -197,20 +198,6 @@ final class LayerAccount {
                         "not assayed"));
             }
         }
-        return with(layer, more);
-    }
-
-    private static LayerTally with(LayerTally layer, List<Content> contents) {
-        return new LayerTally(
-                layer.label(),
-                layer.entry(),
-                layer.phase(),
-                layer.terminal(),
-                layer.aliquot(),
-                layer.endsWorkup(),
-                layer.massGrams(),
-                layer.volumeMillilitres(),
-                layer.densityGramsPerMillilitre(),
-                contents);
+        return layer.withContents(more);
     }
 }

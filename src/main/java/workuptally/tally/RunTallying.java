@@ -38,7 +38,8 @@ public final class RunTallying {
         Found found = Found.in(layers, lots, inLots);
         List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
         List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
-        Undecided undecided = new Undecided(run, graph, layers, lots);
+        ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
+        Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
         List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
                 .of(found, lots, undecided.labels(), (product, grams, u) -> List.of());
         Optional<MassBalance> massBalance =
@@ -50,7 +51,7 @@ public final class RunTallying {
                 theory,
                 lots,
                 yields,
-                layers,
+                bounds.applied(),
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),

@@ -2,7 +2,6 @@ package workuptally.tally;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 
@@ -12,12 +11,14 @@ final class Undecided {
     private final LayerGraph graph;
     private final List<LayerTally> layers;
     private final List<LotTally> lots;
+    private final ContentBounds bounds;
 
-    Undecided(Run run, LayerGraph graph, List<LayerTally> layers, List<LotTally> lots) {
+    Undecided(Run run, LayerGraph graph, List<LayerTally> layers, List<LotTally> lots, ContentBounds bounds) {
         this.run = run;
         this.graph = graph;
         this.layers = layers;
         this.lots = lots;
+        this.bounds = bounds;
     }
 
     /** Their labels. */
@@ -42,42 +43,8 @@ final class Undecided {
     }
 
     private boolean isUnbounded(LayerTally layer) {
-        boolean unknown = layer.contents().stream().anyMatch(c -> c.kind() == Content.Kind.UNKNOWN);
-        return unknown && mixedBoundGrams(layer).isEmpty();
-    }
-
-    /**
-     * Bound (e) for a rag or mixed layer: its volume times the strongest solution measured in an organic or aqueous portion of the run,
-     * one-sided 95 %.
-     */
-    Optional<Double> mixedBoundGrams(LayerTally layer) {
-        if (layer.phase().filter(p -> p == Layer.Phase.RAG).isEmpty()
-                || layer.volumeMillilitres().isEmpty()) {
-            return Optional.empty();
-        }
-        double strongest = 0;
-        for (LayerTally other : layers) {
-            boolean liquid = other.phase()
-                    .filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS)
-                    .isPresent();
-            for (Content content : other.contents()) {
-                boolean wanted =
-                        run.product(content.substance()).filter(p -> p.wanted()).isPresent();
-                if (liquid
-                        && wanted
-                        && content.massGrams().isPresent()
-                        && other.volumeMillilitres().isPresent()) {
-                    strongest = Math.max(
-                            strongest,
-                            content.massGrams().get().value()
-                                    / other.volumeMillilitres().get().value());
-                }
-            }
-        }
-        double volume = layer.volumeMillilitres().get().value();
-        double relative = layer.volumeMillilitres().get().relativeStandardUncertainty();
-        return strongest == 0
-                ? Optional.empty()
-                : Optional.of(strongest * volume * (1 + Contents.ONE_SIDED_95 * relative));
+        return layer.contents().stream()
+                .filter(c -> c.kind() == Content.Kind.UNKNOWN)
+                .anyMatch(c -> bounds.mixedGrams(layer, c.substance()).isEmpty());
     }
 }
