@@ -34,6 +34,7 @@ final class LayerFlow {
     private final Map<Step, Addition> additions;
     private final Map<String, Mixture> portions = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new LinkedHashMap<>();
+    private final Map<Step, Phases> phases = new LinkedHashMap<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
@@ -78,6 +79,19 @@ final class LayerFlow {
     List<Double> volumesInFunnel(Step step) {
         return volumesInFunnel.getOrDefault(step, List.of());
     }
+
+    /** Estimated make-up of the two phases after a contact, before anything measured overrides it; empty for a step without a contact. */
+    Optional<Phases> phases(Step step) {
+        return Optional.ofNullable(phases.get(step));
+    }
+
+    /** True for a listed organic solvent. */
+    boolean isOrganicSolvent(String component) {
+        return substances.isOrganicSolvent(component);
+    }
+
+    /** The two phases of a contact. */
+    record Phases(Mixture organic, Mixture aqueous) {}
 
     private void follow(Step step) {
         Mixture source = Mixture.EMPTY;
@@ -140,6 +154,7 @@ final class LayerFlow {
         Mixture organic = all.share(name -> 1
                 - aqueousShare(
                         name, all, aqueousGrams, organicGrams, aqueousMillilitres, organicMillilitres, saltFraction));
+        phases.put(step, new Phases(organic, aqueous));
         rememberVolumes(step, source, added);
         give(step.givesOrganic(), organic);
         give(step.givesAqueous(), aqueous);
@@ -302,7 +317,7 @@ final class LayerFlow {
         return goesWithWater(name) && !name.equals(Materials.WATER);
     }
 
-    private boolean goesWithWater(String name) {
+    boolean goesWithWater(String name) {
         Optional<Charge> charge =
                 run.charges().stream().filter(c -> c.material().equals(name)).findFirst();
         return materials.goesWithWater(name, charge);
