@@ -18,6 +18,9 @@ import workuptally.model.Run;
  * @param contacts every shake in a funnel
  * @param solvents solvents of the run
  * @param waste waste account of the run
+ * @param reactions neutralisation and gas at each step
+ * @param routes independent routes to the product in a layer
+ * @param reextractions gains of further extractions
  * @param graphFaults what does not fit together in the steps
  * @param notComputed what was not computed and why
  */
@@ -33,6 +36,9 @@ public record RunTally(
         List<Contact> contacts,
         List<SolventUse> solvents,
         List<WasteLine> waste,
+        List<StepReaction> reactions,
+        List<Route> routes,
+        List<Reextraction> reextractions,
         List<GraphFault> graphFaults,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
@@ -45,6 +51,9 @@ public record RunTally(
         contacts = List.copyOf(contacts);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
+        reactions = List.copyOf(reactions);
+        routes = List.copyOf(routes);
+        reextractions = List.copyOf(reextractions);
         graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
