@@ -35,6 +35,7 @@ final class LayerFlow {
     private final Map<String, Mixture> portions = new LinkedHashMap<>();
     private final Map<String, Double> put = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new LinkedHashMap<>();
+    private final Map<Step, Phases> phases = new LinkedHashMap<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
@@ -82,6 +83,19 @@ final class LayerFlow {
     List<Double> volumesInFunnel(Step step) {
         return volumesInFunnel.getOrDefault(step, List.of());
     }
+
+    /** Estimated make-up of the two phases after a contact, before anything measured overrides it; empty for a step without a contact. */
+    Optional<Phases> phases(Step step) {
+        return Optional.ofNullable(phases.get(step));
+    }
+
+    /** True for a listed organic solvent. */
+    boolean isOrganicSolvent(String component) {
+        return substances.isOrganicSolvent(component);
+    }
+
+    /** The two phases of a contact. */
+    record Phases(Mixture organic, Mixture aqueous) {}
 
     private void follow(Step step) {
         Mixture source = Mixture.EMPTY;
@@ -144,6 +158,7 @@ final class LayerFlow {
         Mixture organic = all.share(name -> 1
                 - aqueousShare(
                         name, all, aqueousGrams, organicGrams, aqueousMillilitres, organicMillilitres, saltFraction));
+        phases.put(step, new Phases(organic, aqueous));
         rememberVolumes(step, source, added);
         give(step.givesOrganic(), organic);
         give(step.givesAqueous(), aqueous);
@@ -315,7 +330,7 @@ final class LayerFlow {
         return goesWithWater(name) && !name.equals(Materials.WATER);
     }
 
-    private boolean goesWithWater(String name) {
+    boolean goesWithWater(String name) {
         Optional<Charge> charge =
                 run.charges().stream().filter(c -> c.material().equals(name)).findFirst();
         return materials.goesWithWater(name, charge);

@@ -60,6 +60,7 @@ public final class RunTallying {
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
+                new IdentityAccount(run, flow).of(layers),
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
                 reactions,

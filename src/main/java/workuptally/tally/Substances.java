@@ -48,6 +48,11 @@ public final class Substances {
         return List.copyOf(used);
     }
 
+    /** The atomic weights in force. */
+    public AtomicWeights atomicWeights() {
+        return atomicWeights;
+    }
+
     /** The reference data in force. */
     public Reference reference() {
         return reference;
