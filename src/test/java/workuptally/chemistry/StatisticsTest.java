@@ -26,6 +26,20 @@ class StatisticsTest {
     }
 
     @Test
+    void robustSpreadScalesTheDeviation() {
+        // By hand: 2 4 6 8 200: median 6, deviations 4 2 0 2 194, their median 2; 2·1.4826.
+        assertEquals(2.9652, Statistics.robustSpread(List.of(2.0, 4.0, 6.0, 8.0, 200.0)), 1e-12);
+    }
+
+    @Test
+    void standardDeviationDividesByOneLess() {
+        // By hand: 2 4 4 4 5 5 7 9, mean 5, squares 32, 32/7 = 4.5714.
+        List<Double> values = List.of(2.0, 4.0, 4.0, 4.0, 5.0, 5.0, 7.0, 9.0);
+        assertEquals(Math.sqrt(32.0 / 7), Statistics.standardDeviation(values), 1e-12);
+        assertEquals(5, Statistics.mean(values), 1e-12);
+    }
+
+    @Test
     void outlierLimitIsThreeAndAHalfSpreads() {
         // Limit 3 + 3.5·1.4826 = 8.189.
         assertEquals(List.of(), Statistics.outliers(List.of(1.0, 2.0, 3.0, 4.0, 8.18)));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -69,6 +70,25 @@ class DerivativesTest {
         MeasuredValue scaled = ratio(x, factor);
         assertEquals(one.value(), scaled.value(), 1e-12 * one.value(), "seed " + seed);
         assertEquals(one.standardUncertainty(), scaled.standardUncertainty(), 1e-12 * one.value(), "seed " + seed);
+    }
+
+    @Test
+    void expandedAndRelativeUncertaintyFollowFromTheStandardOne() {
+        Readings readings = new Readings();
+        MeasuredValue mass = readings.enter("a", "g", -4, 0.1, "-");
+        assertEquals(0.2, mass.expandedUncertainty(2), 1e-12);
+        assertEquals(0.025, mass.relativeStandardUncertainty(), 1e-12);
+        assertEquals(0, readings.exact(0).relativeStandardUncertainty(), 0);
+        assertEquals("-4.0 (u 0.1)", mass.toString());
+    }
+
+    @Test
+    void budgetBeginsWithTheLargestShare() {
+        Readings readings = new Readings();
+        MeasuredValue sum = readings.enter("small", "g", 1, 0.1, "-").plus(readings.enter("large", "g", 1, 0.3, "-"));
+        assertEquals("large", sum.budget().get(0).reading().name());
+        assertEquals(90, sum.budget().get(0).variancePercent(), 1e-9);
+        assertEquals(10, sum.budget().get(1).variancePercent(), 1e-9);
     }
 
     private static MeasuredValue ratio(double[] x, double factor) {
