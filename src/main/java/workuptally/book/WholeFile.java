@@ -1,0 +1,64 @@
+package workuptally.book;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDateTime;
+import java.util.Date;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+
+/** Writes a file that appears whole or not at all, with the same bytes each time. */
+final class WholeFile {
+    /** The one time that written parts carry, so that no clock gets into the file. */
+    private static final LocalDateTime FIXED_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private static final Date FIXED_DATE = new Date(315_532_800_000L);
+
+    private WholeFile() {}
+
+    static void write(SXSSFWorkbook workbook, Path target) throws IOException {
+        POIXMLProperties.CoreProperties properties =
+                workbook.getXSSFWorkbook().getProperties().getCoreProperties();
+        properties.setCreated(Optional.of(FIXED_DATE));
+        properties.setModified(Optional.of(FIXED_DATE));
+        properties.setCreator("Workup Tally");
+        ByteArrayOutputStream saved = new ByteArrayOutputStream();
+        workbook.write(saved);
+        ByteArrayOutputStream fixed = new ByteArrayOutputStream(saved.size());
+        fixTimes(saved.toByteArray(), fixed);
+        write(fixed.toByteArray(), target);
+    }
+
+    private static void fixTimes(byte[] zip, OutputStream target) throws IOException {
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
+                ZipOutputStream out = new ZipOutputStream(target)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                ZipEntry copy = new ZipEntry(entry.getName());
+                copy.setTimeLocal(FIXED_TIME);
+                out.putNextEntry(copy);
+                in.transferTo(out);
+                out.closeEntry();
+            }
+        }
+    }
+
+    static void write(byte[] bytes, Path target) throws IOException {
+        Path folder = target.toAbsolutePath().getParent();
+        Path beside = Files.createTempFile(folder, ".writing-", ".part");
+        try {
+            Files.write(beside, bytes);
+            Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+}
