@@ -1,17 +1,18 @@
 package workuptally.book;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -31,24 +32,32 @@ final class WholeFile {
         properties.setCreated(Optional.of(FIXED_DATE));
         properties.setModified(Optional.of(FIXED_DATE));
         properties.setCreator("Workup Tally");
-        ByteArrayOutputStream saved = new ByteArrayOutputStream();
-        workbook.write(saved);
-        ByteArrayOutputStream fixed = new ByteArrayOutputStream(saved.size());
-        fixTimes(saved.toByteArray(), fixed);
-        write(fixed.toByteArray(), target);
+        Path saved = Files.createTempFile("workbook-", ".part");
+        try {
+            try (OutputStream out = Files.newOutputStream(saved)) {
+                workbook.write(out);
+            }
+            write(withFixedTimes(saved), target);
+        } finally {
+            Files.deleteIfExists(saved);
+        }
     }
 
-    private static void fixTimes(byte[] zip, OutputStream target) throws IOException {
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
-                ZipOutputStream out = new ZipOutputStream(target)) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+    private static byte[] withFixedTimes(Path zip) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipFile in = new ZipFile(zip.toFile());
+                ZipOutputStream out = new ZipOutputStream(bytes)) {
+            for (ZipEntry entry : Collections.list(in.entries())) {
                 ZipEntry copy = new ZipEntry(entry.getName());
                 copy.setTimeLocal(FIXED_TIME);
                 out.putNextEntry(copy);
-                in.transferTo(out);
+                try (InputStream content = in.getInputStream(entry)) {
+                    content.transferTo(out);
+                }
                 out.closeEntry();
             }
         }
+        return bytes.toByteArray();
     }
 
     static void write(byte[] bytes, Path target) throws IOException {
