@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -70,11 +71,15 @@ public final class Template {
         try (SXSSFWorkbook workbook = new SXSSFWorkbook(new XSSFWorkbook(), ROWS_IN_MEMORY, false, true)) {
             TemplateStyles styles = new TemplateStyles(workbook);
             if (withHelp) {
-                ReadMeSheet.write(workbook.createSheet(ReadMeSheet.NAME), styles);
+                SXSSFSheet sheet = workbook.createSheet(ReadMeSheet.NAME);
+                ReadMeSheet.write(sheet, styles);
+                sheet.flushRows();
             }
             for (RawTable raw : tables) {
                 Table table = HeadingAliases.NONE.table(raw.sheet()).orElseThrow();
-                new TemplateSheet(workbook.createSheet(table.name()), styles, table).write(raw, aliases, withHelp);
+                SXSSFSheet sheet = workbook.createSheet(table.name());
+                new TemplateSheet(sheet, styles, table).write(raw, aliases, withHelp);
+                sheet.flushRows(); // left to the library, the sheets would add their texts in an order that changes
             }
             WholeFile.write(workbook, target);
         }

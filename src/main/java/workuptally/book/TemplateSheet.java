@@ -140,7 +140,7 @@ final class TemplateSheet {
         Comment note = drawing.createCellComment(anchor);
         note.setString(helper.createRichTextString(text));
         note.setAuthor("Workup Tally");
-        cell.setCellComment(note);
+        note.setAddress(cell.getAddress()); // else it would belong to the cell that its box covers
     }
 
     private void addList(Column column, int at, int headingRow) {
