@@ -1,0 +1,18 @@
+package workuptally.judgement;
+
+import java.util.List;
+
+/**
+ * A caution about a material or an operation of a run. It always defers to the safety data sheet and the local rules.
+ *
+ * @param subject material or operation
+ * @param statements hazard statements with their codes, for example {@code H225 Highly flammable liquid and vapour.}
+ * @param caution the caution in a sentence
+ * @param source where the statements come from
+ */
+public record HazardNote(String subject, List<String> statements, String caution, String source) {
+    /** Copies the list. */
+    public HazardNote {
+        statements = List.copyOf(statements);
+    }
+}

@@ -1,0 +1,50 @@
+package workuptally.judgement;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import workuptally.tally.SolventUse;
+
+/**
+ * Totals over a book.
+ *
+ * @param coverageFactor k of every expanded uncertainty
+ * @param runsIsolated runs with an isolated product
+ * @param runsInWorkup runs with layers only
+ * @param runsPlanned runs only planned
+ * @param yieldsStated number of product yields that can be stated
+ * @param meanYieldPercent arithmetic mean of those yields, %
+ * @param medianYieldPercent median of those yields, %
+ * @param amountWeightedYieldPercent Σ n found / Σ n theory, %
+ * @param excluded what was left out of those figures, with the reason
+ * @param solvents solvents over all runs
+ * @param waste waste streams over all runs
+ */
+public record PeriodTotals(
+        double coverageFactor,
+        int runsIsolated,
+        int runsInWorkup,
+        int runsPlanned,
+        int yieldsStated,
+        OptionalDouble meanYieldPercent,
+        OptionalDouble medianYieldPercent,
+        OptionalDouble amountWeightedYieldPercent,
+        List<String> excluded,
+        List<SolventUse> solvents,
+        List<StreamTotal> waste) {
+    /** Copies the lists. */
+    public PeriodTotals {
+        excluded = List.copyOf(excluded);
+        solvents = List.copyOf(solvents);
+        waste = List.copyOf(waste);
+    }
+
+    /**
+     * Mass of one stream.
+     *
+     * @param stream key in the reference data
+     * @param streamName name
+     * @param layers number of layers
+     * @param massGrams mass, g
+     */
+    public record StreamTotal(String stream, String streamName, int layers, double massGrams) {}
+}

@@ -1,0 +1,30 @@
+package workuptally.judgement;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+
+/**
+ * The whole review of one book: what every report is made from.
+ *
+ * @param book the entries
+ * @param runs runs in order of the book
+ * @param period totals over the book
+ * @param findings all findings, the most urgent first, then in order of the book
+ * @param basis limits, reference values and equations in force
+ * @param toolVersion version of the tool
+ */
+public record Review(
+        Book book,
+        List<RunReview> runs,
+        PeriodTotals period,
+        List<Finding> findings,
+        List<BasisRow> basis,
+        String toolVersion) {
+    /** Copies the lists. */
+    public Review {
+        runs = List.copyOf(runs);
+        findings = List.copyOf(findings);
+        basis = List.copyOf(basis);
+    }
+}

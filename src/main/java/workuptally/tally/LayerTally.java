@@ -1,0 +1,52 @@
+package workuptally.tally;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
+
+/**
+ * One layer: its place in the workup, its mass and what it holds.
+ *
+ * @param label label
+ * @param entry its row in the Layers table, if there is one
+ * @param phase phase as recorded, else as the step gives it
+ * @param terminal true where no later step consumes it
+ * @param aliquot true for a sample taken for analysis
+ * @param endsWorkup false for liquors of a purification, which belong to that second balance
+ * @param massGrams mass, g
+ * @param volumeMillilitres volume, mL
+ * @param densityGramsPerMillilitre density, g/mL
+ * @param contents what it holds
+ */
+public record LayerTally(
+        String label,
+        Optional<Layer> entry,
+        Optional<Layer.Phase> phase,
+        boolean terminal,
+        boolean aliquot,
+        boolean endsWorkup,
+        Optional<MeasuredValue> massGrams,
+        Optional<MeasuredValue> volumeMillilitres,
+        Optional<MeasuredValue> densityGramsPerMillilitre,
+        List<Content> contents) {
+    /** Copies the list. */
+    public LayerTally {
+        contents = List.copyOf(contents);
+    }
+
+    /** The same layer with other contents. */
+    LayerTally withContents(List<Content> other) {
+        return new LayerTally(
+                label,
+                entry,
+                phase,
+                terminal,
+                aliquot,
+                endsWorkup,
+                massGrams,
+                volumeMillilitres,
+                densityGramsPerMillilitre,
+                other);
+    }
+}

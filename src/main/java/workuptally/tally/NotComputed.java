@@ -1,0 +1,10 @@
+package workuptally.tally;
+
+/**
+ * A figure that was not computed.
+ *
+ * @param what the figure, for example {@code yield of benzyl p-tolyl ether}
+ * @param because why not
+ * @param unlockedBy the entry that would unlock it
+ */
+public record NotComputed(String what, String because, String unlockedBy) {}

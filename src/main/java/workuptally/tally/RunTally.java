@@ -1,0 +1,56 @@
+package workuptally.tally;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Run;
+
+/**
+ * All results of one run.
+ *
+ * @param run the entries
+ * @param amounts charges as amounts, in order of the table
+ * @param theory what the limiting reagent allows, if it could be computed
+ * @param lots lots
+ * @param yields yields, workup first
+ * @param layers layers in order of the steps
+ * @param closures closure per skeleton
+ * @param massBalance total mass balance, if there is a workup
+ * @param contacts every shake in a funnel
+ * @param solvents solvents of the run
+ * @param waste waste account of the run
+ * @param graphFaults what does not fit together in the steps
+ * @param notComputed what was not computed and why
+ */
+public record RunTally(
+        Run run,
+        List<ChargeAmount> amounts,
+        Optional<Theory> theory,
+        List<LotTally> lots,
+        List<ProductYield> yields,
+        List<LayerTally> layers,
+        List<Closure> closures,
+        Optional<MassBalance> massBalance,
+        List<Contact> contacts,
+        List<SolventUse> solvents,
+        List<WasteLine> waste,
+        List<GraphFault> graphFaults,
+        List<NotComputed> notComputed) {
+    /** Copies the lists. */
+    public RunTally {
+        amounts = List.copyOf(amounts);
+        lots = List.copyOf(lots);
+        yields = List.copyOf(yields);
+        layers = List.copyOf(layers);
+        closures = List.copyOf(closures);
+        contacts = List.copyOf(contacts);
+        solvents = List.copyOf(solvents);
+        waste = List.copyOf(waste);
+        graphFaults = List.copyOf(graphFaults);
+        notComputed = List.copyOf(notComputed);
+    }
+
+    /** The layer of that label, if it is known. */
+    public Optional<LayerTally> layer(String label) {
+        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+    }
+}

@@ -1,0 +1,13 @@
+package workuptally.tally;
+
+/**
+ * One layer in the waste account: the stream that its composition suggests, whether or not anybody proposes to let it go.
+ *
+ * @param layer label
+ * @param stream key of the waste stream in the reference data
+ * @param streamName name of the stream
+ * @param why what decides, for example {@code aqueous, pH 1.8}
+ * @param massGrams mass, g
+ * @param kept true for a layer that is kept; false for one to be re-used or used up
+ */
+public record WasteLine(String layer, String stream, String streamName, String why, double massGrams, boolean kept) {}
