@@ -29,8 +29,11 @@ final class ReadMeSheet {
     static void write(Sheet sheet, TemplateStyles styles) {
         sheet.setColumnWidth(0, 256 * 16);
         sheet.setColumnWidth(1, 256 * WIDTH_CHARACTERS);
+        TemplateSheet.printOnPagesAsWide(sheet);
         int row = 0;
-        write(sheet.createRow(row++), 0, "Workup Tally: a book of workups", styles.title());
+        Row title = sheet.createRow(row++);
+        title.setHeightInPoints(24);
+        write(title, 0, "Workup Tally: a book of workups", styles.title());
         for (String paragraph : PARAGRAPHS) {
             Row target = sheet.createRow(row++);
             target.setHeightInPoints(15f * (paragraph.length() / WIDTH_CHARACTERS + 1));

@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +14,10 @@ import org.apache.poi.ss.usermodel.CreationHelper;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.Drawing;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 
 /** Writes one table as a sheet: rows where the table has them, with what helps to fill it in. */
@@ -28,6 +31,32 @@ final class TemplateSheet {
     private static final Pattern PLAIN_NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,11})(\\.\\d{1,10})?");
     private static final Pattern PLAIN_DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final int STORED_DIGITS = 15;
+
+    /** Three lines of a heading. */
+    private static final float HEADING_HEIGHT_POINTS = 46;
+
+    /** Columns whose texts tend to be long, with the characters they get. */
+    private static final Map<String, Integer> WIDE = Map.of(
+            "Notes",
+            44,
+            "Meaning",
+            44,
+            "Reason",
+            40,
+            "Reaction",
+            40,
+            "Material",
+            30,
+            "Product",
+            26,
+            "Substance",
+            26,
+            "Name",
+            40,
+            "Record",
+            30,
+            "Value",
+            26);
 
     private final Sheet sheet;
     private final TemplateStyles styles;
@@ -56,6 +85,9 @@ final class TemplateSheet {
         layOut(raw, headingRow, byColumn);
         for (RawRow row : raw.rows()) {
             Row target = sheet.createRow(row.row() - 1);
+            if (row.row() == headingRow) {
+                target.setHeightInPoints(HEADING_HEIGHT_POINTS);
+            }
             for (RawCell cell : row.cells()) {
                 Optional<Column> column = Optional.ofNullable(byColumn.get(cell.column()));
                 Cell written = target.createCell(cell.column());
@@ -74,8 +106,10 @@ final class TemplateSheet {
     }
 
     private void layOut(RawTable raw, int headingRow, Map<Integer, Column> byColumn) {
+        printOnPagesAsWide(sheet);
         if (headingRow > 0) {
             sheet.createFreezePane(0, headingRow);
+            sheet.setRepeatingRows(new CellRangeAddress(headingRow - 1, headingRow - 1, -1, -1));
         }
         raw.rows().stream()
                 .filter(row -> row.row() == headingRow)
@@ -88,16 +122,27 @@ final class TemplateSheet {
                 });
     }
 
+    /** Lays a sheet on pages across, as wide as it is and as long as it needs. */
+    static void printOnPagesAsWide(Sheet sheet) {
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setLandscape(true);
+        sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
+    }
+
     private static int widthInCharacters(String heading, Optional<Column> column) {
-        int least = column.map(c -> switch (c.kind()) {
-                    case NUMBER, NUMBER_WITH_UNIT -> 9;
-                    case DATE -> 11;
-                    case CHOICE, LABELS, SETTING -> 12;
-                    case PARTS -> 34;
-                    case TEXT -> c.heading().equals("Notes") || c.heading().equals("Meaning") ? 44 : 16;
-                })
+        int least = column.map(c -> WIDE.getOrDefault(
+                        c.heading(),
+                        switch (c.kind()) {
+                            case NUMBER, NUMBER_WITH_UNIT -> 9;
+                            case DATE, TEXT, CHOICE, LABELS, SETTING -> 12;
+                            case PARTS -> 34;
+                        }))
                 .orElse(14);
-        return Math.min(60, Math.max(least, heading.length() / 2 + 4));
+        int longestWord =
+                Arrays.stream(heading.split(" ")).mapToInt(String::length).max().orElse(0);
+        return Math.min(60, Math.max(least, longestWord + 3));
     }
 
     private static boolean isText(Column column) {
