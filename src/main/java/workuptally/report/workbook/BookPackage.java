@@ -5,13 +5,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +20,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -37,6 +42,7 @@ final class BookPackage implements Closeable {
     private final Map<String, ZipArchiveEntry> entries = new HashMap<>();
     private final Set<String> worksheets;
     private final Set<String> sharedStrings;
+    private final Map<String, String> sheetNames;
 
     private BookPackage(ZipFile zip) throws IOException {
         this.zip = zip;
@@ -45,6 +51,8 @@ final class BookPackage implements Closeable {
                 .forEach(entry -> entries.putIfAbsent(entry.getName(), entry));
         worksheets = typed(WORKSHEET);
         sharedStrings = typed(SHARED_STRINGS);
+        refuseStrict();
+        sheetNames = readSheetNames();
     }
 
     /**
@@ -55,9 +63,7 @@ final class BookPackage implements Closeable {
     static BookPackage open(Path workbook) throws IOException {
         ZipFile zip = ZipFile.builder().setPath(workbook).get();
         try {
-            BookPackage book = new BookPackage(zip);
-            book.refuseStrict();
-            return book;
+            return new BookPackage(zip);
         } catch (IOException | RuntimeException e) {
             zip.close();
             throw e;
@@ -74,9 +80,26 @@ final class BookPackage implements Closeable {
         return worksheets.contains(part);
     }
 
-    /** True where the book was signed; its signature does not cover what is added. */
-    boolean isSigned() {
-        return entries.keySet().stream().anyMatch(name -> name.startsWith("_xmlsignatures/"));
+    /** Name of each sheet, by its part. */
+    Map<String, String> sheetNames() {
+        return sheetNames;
+    }
+
+    private Map<String, String> readSheetNames() throws IOException {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Relationship start : relationships("")) {
+            if (start.type().endsWith("/officeDocument") && has(start.target())) {
+                Map<String, String> targets = new HashMap<>();
+                relationships(start.target()).forEach(r -> targets.put(r.id(), r.target()));
+                for (Map<String, String> sheet : attributes(start.target(), "sheet")) {
+                    String part = targets.get(sheet.getOrDefault("id", ""));
+                    if (part != null) {
+                        names.put(part, sheet.getOrDefault("name", ""));
+                    }
+                }
+            }
+        }
+        return names;
     }
 
     /** Content of a part. */
@@ -135,7 +158,7 @@ final class BookPackage implements Closeable {
         Set<String> references = new HashSet<>();
         for (Relationship relationship : relationships(sheetPart)) {
             if (relationship.type().equals(THREADED_COMMENTS) && has(relationship.target())) {
-                for (Map<String, String> comment : attributes(relationship.target(), "threadedComment", "ref")) {
+                for (Map<String, String> comment : attributes(relationship.target(), "threadedComment")) {
                     references.add(
                             comment.getOrDefault("ref", "").replace("$", "").toUpperCase(Locale.ROOT));
                 }
@@ -152,7 +175,7 @@ final class BookPackage implements Closeable {
         if (!has(CONTENT_TYPES)) {
             throw new IOException("the file is no workbook: it has no list of its parts");
         }
-        return attributes(CONTENT_TYPES, "Override", "PartName", "ContentType").stream()
+        return attributes(CONTENT_TYPES, "Override").stream()
                 .filter(part -> contentType.equals(part.get("ContentType")))
                 .map(part -> part.getOrDefault("PartName", "").substring(1))
                 .collect(Collectors.toUnmodifiableSet());
@@ -174,8 +197,11 @@ final class BookPackage implements Closeable {
         if (!has(relationships)) {
             return List.of();
         }
-        return attributes(relationships, "Relationship", "Type", "Target").stream()
-                .map(r -> new Relationship(r.getOrDefault("Type", ""), resolve(folder, r.getOrDefault("Target", ""))))
+        return attributes(relationships, "Relationship").stream()
+                .map(r -> new Relationship(
+                        r.getOrDefault("Id", ""),
+                        r.getOrDefault("Type", ""),
+                        resolve(folder, r.getOrDefault("Target", ""))))
                 .toList();
     }
 
@@ -185,19 +211,26 @@ final class BookPackage implements Closeable {
                 : Path.of("/" + folder).resolve(target).normalize().toString().substring(1);
     }
 
-    private List<Map<String, String>> attributes(String part, String element, String... names) throws IOException {
-        List<Map<String, String>> found = new java.util.ArrayList<>();
-        try (Reader text = PartText.open(read(part))) {
-            Markup markup = new Markup(text, Writer.nullWriter());
-            while (markup.next()) {
-                if (markup.is(element) && !markup.isEnd()) {
+    /** Attributes of all elements of a name, by local name. */
+    private List<Map<String, String>> attributes(String part, String element) throws IOException {
+        List<Map<String, String>> found = new ArrayList<>();
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        try (InputStream in = read(part)) {
+            XMLStreamReader xml = factory.createXMLStreamReader(in);
+            while (xml.hasNext()) {
+                if (xml.next() == XMLStreamConstants.START_ELEMENT
+                        && xml.getLocalName().equals(element)) {
                     Map<String, String> values = new HashMap<>();
-                    for (String name : names) {
-                        markup.attribute(name).ifPresent(value -> values.put(name, value));
+                    for (int i = 0; i < xml.getAttributeCount(); i++) {
+                        values.put(xml.getAttributeLocalName(i), xml.getAttributeValue(i));
                     }
                     found.add(values);
                 }
             }
+        } catch (XMLStreamException e) {
+            throw new IOException("the part " + part + " of the workbook is damaged", e);
         }
         return found;
     }
@@ -207,5 +240,5 @@ final class BookPackage implements Closeable {
         zip.close();
     }
 
-    private record Relationship(String type, String target) {}
+    private record Relationship(String id, String type, String target) {}
 }
