@@ -6,8 +6,8 @@ import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 
 /**
- * How many decimals a figure is shown with, and the figure as text. The one place of rounding for tables: half even for values, up for
- * expanded uncertainties, which are shown with two significant digits (JCGM 100:2008, 7.2.6).
+ * How many decimals a figure is shown with, and the figure as text. The one place of rounding for tables: half up, as
+ * spreadsheets show numbers. Expanded uncertainties are shown with two significant digits, values to match (JCGM 100:2008, 7.2.6).
  */
 public final class Figures {
     private static final int LARGEST = 6;
@@ -28,8 +28,7 @@ public final class Figures {
         int exponent = (int) Math.floor(Math.log10(expandedUncertainty));
         int decimals = Math.max(0, 1 - exponent);
         // 0.0996 is shown as 0.10, not 0.100.
-        double rounded =
-                rounded(expandedUncertainty, decimals, RoundingMode.CEILING).doubleValue();
+        double rounded = rounded(expandedUncertainty, decimals).doubleValue();
         return Math.min(LARGEST, rounded >= Math.pow(10, exponent + 1.0) && decimals > 0 ? decimals - 1 : decimals);
     }
 
@@ -46,13 +45,12 @@ public final class Figures {
         if (!(expandedUncertainty > 0) || Double.isInfinite(expandedUncertainty)) {
             return shown;
         }
-        return shown + " ± "
-                + rounded(expandedUncertainty, decimals, RoundingMode.CEILING).toPlainString();
+        return shown + " ± " + rounded(expandedUncertainty, decimals).toPlainString();
     }
 
     /** A number with fixed decimals and a decimal point. */
     public static String plain(double value, int decimals) {
-        String shown = rounded(value, decimals, RoundingMode.HALF_EVEN).toPlainString();
+        String shown = rounded(value, decimals).toPlainString();
         return shown.replaceFirst("^-(0(\\.0*)?)$", "$1").replace('-', '−');
     }
 
@@ -76,7 +74,7 @@ public final class Figures {
         return expandedUncertainty > 0 ? cell(expandedUncertainty, expandedUncertainty) : new Cell.Missing("");
     }
 
-    private static BigDecimal rounded(double value, int decimals, RoundingMode mode) {
-        return BigDecimal.valueOf(value).setScale(decimals, mode);
+    private static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

@@ -1,6 +1,7 @@
 package workuptally.report.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
@@ -9,7 +10,6 @@ import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.PresetPattern;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFColorRgbBinary;
-import org.apache.poi.xddf.usermodel.XDDFFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFPatternFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
@@ -34,14 +34,17 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumData;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumVal;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrDir;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
 import workuptally.report.view.Cell;
 import workuptally.report.view.ClosuresSection;
 import workuptally.report.view.SolventTotalsSection;
 import workuptally.report.view.SummarySection;
-import workuptally.report.view.TableView;
 import workuptally.report.view.WasteTotalsSection;
 import workuptally.report.view.YieldsSection;
 
@@ -53,6 +56,8 @@ final class ResultCharts {
     /** More bars cannot be read. */
     private static final int MOST_BARS = 40;
 
+    private static final int TITLE_HUNDREDTHS_OF_POINT = 1200;
+    private static final int WHISKER_EMU = 12700;
     private static final int COLUMNS_WIDE = 7;
     private static final int ROWS_HIGH = 22;
     private static final int ROWS_BELOW_TABLE = 2;
@@ -75,7 +80,7 @@ final class ResultCharts {
                 "yield (%)",
                 BarGrouping.CLUSTERED,
                 List.of(
-                        new Bars("Planned", "Planned", 0x56B4E9, PresetPattern.WIDE_UPWARD_DIAGONAL, ""),
+                        new Bars("Planned", "Planned", 0x56B4E9, PresetPattern.DARK_UPWARD_DIAGONAL, ""),
                         new Bars("Found", "Yield", 0x0072B2, PresetPattern.PERCENT_90, "U of yield")));
         charts.draw(
                 ClosuresSection.TITLE,
@@ -85,7 +90,7 @@ final class ResultCharts {
                 BarGrouping.STACKED,
                 List.of(
                         new Bars("isolated", "Isolated", 0x0072B2, PresetPattern.PERCENT_90, ""),
-                        new Bars("in layers", "In layers", 0xE69F00, PresetPattern.WIDE_UPWARD_DIAGONAL, ""),
+                        new Bars("in layers", "In layers", 0xE69F00, PresetPattern.DARK_UPWARD_DIAGONAL, ""),
                         new Bars("unaccounted", "Unaccounted", 0xCCCCCC, PresetPattern.DOTTED_GRID, "")));
         charts.draw(
                 SolventTotalsSection.TITLE,
@@ -103,15 +108,13 @@ final class ResultCharts {
                 List.of(new Bars("Mass", "Mass", 0xD55E00, PresetPattern.DARK_HORIZONTAL, "")));
     }
 
-    /** True for a table that gets a chart. */
-    static boolean has(TableView view) {
-        return !view.rows().isEmpty()
-                && List.of(
-                                YieldsSection.TITLE,
-                                SummarySection.TITLE,
-                                SolventTotalsSection.TITLE,
-                                WasteTotalsSection.TITLE)
-                        .contains(view.title());
+    /** True where the sheet of that title gets a chart. */
+    static boolean has(String title, Map<String, ResultSheet> sheets) {
+        String data = title.equals(SummarySection.TITLE) ? ClosuresSection.TITLE : title;
+        return List.of(YieldsSection.TITLE, SummarySection.TITLE, SolventTotalsSection.TITLE, WasteTotalsSection.TITLE)
+                        .contains(title)
+                && sheets.containsKey(data)
+                && !sheets.get(data).view().rows().isEmpty();
     }
 
     /** First row, from 0, of the chart on a sheet. */
@@ -134,6 +137,14 @@ final class ResultCharts {
         XSSFChart chart = drawing.createChart(anchor);
         String shortened = data.view().rows().size() > count ? ", first " + count + " lines" : "";
         chart.setTitleText(heading + shortened);
+        chart.getCTChart()
+                .getTitle()
+                .getTx()
+                .getRich()
+                .getPArray(0)
+                .getRArray(0)
+                .getRPr()
+                .setSz(TITLE_HUNDREDTHS_OF_POINT);
         chart.setTitleOverlay(false);
         if (bars.size() > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
@@ -142,6 +153,10 @@ final class ResultCharts {
         XDDFValueAxis values = chart.createValueAxis(AxisPosition.LEFT);
         values.setTitle(axis);
         values.setCrosses(AxisCrosses.AUTO_ZERO);
+        values.setNumberFormat("General");
+        if (bars.stream().allMatch(series -> isPositive(data, series.column(), count))) {
+            values.setMinimum(0);
+        }
         values.getOrAddMajorGridProperties()
                 .setLineProperties(
                         new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
@@ -163,7 +178,9 @@ final class ResultCharts {
             if (!bars.get(i).uncertaintyColumn().isEmpty()) {
                 whiskers(
                         chart.getCTChart().getPlotArea().getBarChartArray(0).getSerArray(i),
-                        range(data, data.column(bars.get(i).uncertaintyColumn()), count));
+                        data,
+                        bars.get(i).uncertaintyColumn(),
+                        count);
             }
         }
     }
@@ -191,6 +208,13 @@ final class ResultCharts {
         return XDDFDataSourcesFactory.fromArray(values, range(data, column, count), column);
     }
 
+    private static boolean isPositive(ResultSheet data, String name, int count) {
+        int column = data.column(name);
+        return data.view().rows().subList(0, count).stream()
+                .map(row -> row.cells().get(column))
+                .noneMatch(cell -> cell instanceof Cell.Number number && number.value() < 0);
+    }
+
     private static String range(ResultSheet data, int column, int count) {
         return new AreaReference(
                         new CellReference(data.sheetName(), data.firstRow(), column, true, true),
@@ -202,26 +226,49 @@ final class ResultCharts {
     private static XDDFShapeProperties look(Bars bars) {
         XDDFPatternFillProperties fill = new XDDFPatternFillProperties();
         fill.setPresetPattern(bars.pattern());
-        fill.setForegroundColor(rgb(bars.colour()));
-        fill.setBackgroundColor(rgb(0xFFFFFF));
+        // The library's own setters leave these two colours empty.
+        fill.getXmlObject().addNewFgClr().addNewSrgbClr().setVal(bytes(bars.colour()));
+        fill.getXmlObject().addNewBgClr().addNewSrgbClr().setVal(bytes(0xFFFFFF));
         XDDFShapeProperties look = new XDDFShapeProperties();
-        look.setFillProperties((XDDFFillProperties) fill);
+        look.setFillProperties(fill);
         look.setLineProperties(new XDDFLineProperties(new XDDFSolidFillProperties(rgb(0x000000))));
         return look;
     }
 
     private static XDDFColor rgb(int rgb) {
-        return new XDDFColorRgbBinary(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+        return new XDDFColorRgbBinary(bytes(rgb));
     }
 
-    private static void whiskers(CTBarSer series, String range) {
+    private static byte[] bytes(int rgb) {
+        return new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
+    }
+
+    private static void whiskers(CTBarSer series, ResultSheet data, String name, int count) {
         CTErrBars bars = series.addNewErrBars();
         bars.addNewErrDir().setVal(STErrDir.Y);
         bars.addNewErrBarType().setVal(STErrBarType.BOTH);
         bars.addNewErrValType().setVal(STErrValType.CUST);
         bars.addNewNoEndCap().setVal(false);
-        bars.addNewPlus().addNewNumRef().setF(range);
-        bars.addNewMinus().addNewNumRef().setF(range);
+        fill(bars.addNewPlus().addNewNumRef(), data, name, count);
+        fill(bars.addNewMinus().addNewNumRef(), data, name, count);
+        CTLineProperties line = bars.addNewSpPr().addNewLn();
+        line.setW(WHISKER_EMU);
+        line.addNewSolidFill().addNewSrgbClr().setVal(bytes(0x000000));
+    }
+
+    private static void fill(CTNumRef reference, ResultSheet data, String name, int count) {
+        int column = data.column(name);
+        reference.setF(range(data, column, count));
+        CTNumData cache = reference.addNewNumCache();
+        cache.setFormatCode("General");
+        cache.addNewPtCount().setVal(count);
+        for (int i = 0; i < count; i++) {
+            if (data.view().rows().get(i).cells().get(column) instanceof Cell.Number number) {
+                CTNumVal point = cache.addNewPt();
+                point.setIdx(i);
+                point.setV(Double.toString(number.value()));
+            }
+        }
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Hyperlink;
@@ -104,9 +105,9 @@ final class ResultSheets {
         int row = 0;
         Row title = sheet.createRow(row++);
         text(title, view.title(), 0).setCellStyle(styles.title());
-        if (ResultCharts.has(view)) {
+        if (ResultCharts.has(view.title(), places)) {
             SXSSFCell toChart = text(title, "Chart below the table", CHART_LINK_COLUMN);
-            toChart.setCellStyle(styles.link());
+            toChart.setCellStyle(styles.shortLink());
             link(
                     toChart,
                     ResultSheet.quoted(place.sheetName()) + "!"
@@ -130,7 +131,8 @@ final class ResultSheets {
 
     private void headings(Row row, TableView view) {
         for (int i = 0; i < view.columns().size(); i++) {
-            text(row, view.columns().get(i).heading(), i).setCellStyle(styles.heading());
+            Column column = view.columns().get(i);
+            text(row, column.heading(), i).setCellStyle(styles.heading(column.isNumber()));
         }
     }
 
@@ -200,10 +202,7 @@ final class ResultSheets {
     private static void widths(SXSSFSheet sheet, TableView view) {
         for (int i = 0; i < view.columns().size(); i++) {
             Column column = view.columns().get(i);
-            int longest = column.heading().length() + 3;
-            if (!column.isNumber()) {
-                longest = Math.min(longest, column.widthCharacters());
-            }
+            int longest = headingWidth(column.heading());
             for (TableView.Row row :
                     view.rows().subList(0, Math.min(ROWS_MEASURED, view.rows().size()))) {
                 Cell cell = row.cells().get(i);
@@ -213,6 +212,13 @@ final class ResultSheets {
             int characters = Math.max(NARROWEST_CHARACTERS, Math.min(WIDEST_CHARACTERS, longest));
             sheet.setColumnWidth(i, characters * WIDTH_UNITS_PER_CHARACTER);
         }
+    }
+
+    /** Width of a heading that may wrap into two lines, beside its filter button. */
+    private static int headingWidth(String heading) {
+        int longestWord =
+                Stream.of(heading.split(" ")).mapToInt(String::length).max().orElse(0);
+        return Math.max(longestWord, heading.length() / 2 + 3) + 4;
     }
 
     /** The cells are streamed, so the library cannot read the headings back: the names of the columns are set here. */

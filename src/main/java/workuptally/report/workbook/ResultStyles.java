@@ -38,13 +38,16 @@ final class ResultStyles {
         return styles.computeIfAbsent("note", k -> workbook.createCellStyle());
     }
 
-    /** A heading. */
-    XSSFCellStyle heading() {
-        return styles.computeIfAbsent("heading", k -> {
+    /** A heading, on the side where its values stand. */
+    XSSFCellStyle heading(boolean ofNumbers) {
+        return styles.computeIfAbsent("heading" + ofNumbers, k -> {
             XSSFCellStyle style = workbook.createCellStyle();
+            style.setAlignment(ofNumbers ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
             style.setFont(font(true, 11));
             style.setWrapText(true);
             style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+            style.setBorderBottom(org.apache.poi.ss.usermodel.BorderStyle.THIN);
             return style;
         });
     }
@@ -54,6 +57,8 @@ final class ResultStyles {
         boolean quoted = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
         XSSFCellStyle style = styles.computeIfAbsent("text" + quoted, k -> {
             XSSFCellStyle created = top();
+            created.setAlignment(HorizontalAlignment.LEFT);
+            created.setIndention((short) 1);
             created.setWrapText(true);
             created.setQuotePrefixed(quoted);
             return created;
@@ -66,21 +71,33 @@ final class ResultStyles {
         XSSFCellStyle style = styles.computeIfAbsent("number" + decimals, k -> {
             XSSFCellStyle created = top();
             created.setAlignment(HorizontalAlignment.RIGHT);
+            created.setIndention((short) 1);
             created.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
             return created;
         });
         return marked(style, severity);
     }
 
-    /** A link. */
+    /** A link in a table. */
     XSSFCellStyle link() {
-        return styles.computeIfAbsent("link", k -> {
+        return link(true);
+    }
+
+    /** A link above a table. */
+    XSSFCellStyle shortLink() {
+        return link(false);
+    }
+
+    private XSSFCellStyle link(boolean inTable) {
+        return styles.computeIfAbsent("link" + inTable, k -> {
             XSSFCellStyle created = top();
+            created.setAlignment(HorizontalAlignment.LEFT);
+            created.setIndention((short) 1);
             XSSFFont font = font(false, 11);
             font.setUnderline(org.apache.poi.ss.usermodel.FontUnderline.SINGLE);
             font.setColor(MarkPalette.color(LINK_BLUE));
             created.setFont(font);
-            created.setWrapText(true);
+            created.setWrapText(inTable);
             return created;
         });
     }
