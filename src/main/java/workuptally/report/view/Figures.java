@@ -25,11 +25,15 @@ public final class Figures {
         if (!(expandedUncertainty > 0) || Double.isInfinite(expandedUncertainty)) {
             return otherwise;
         }
+        return Math.max(0, Math.min(LARGEST, places(expandedUncertainty)));
+    }
+
+    /** Decimal places of the second significant digit of an uncertainty; negative for tens and more. */
+    private static int places(double expandedUncertainty) {
         int exponent = (int) Math.floor(Math.log10(expandedUncertainty));
-        int decimals = Math.max(0, 1 - exponent);
+        int places = 1 - exponent;
         // 0.0996 is shown as 0.10, not 0.100.
-        double rounded = rounded(expandedUncertainty, decimals).doubleValue();
-        return Math.min(LARGEST, rounded >= Math.pow(10, exponent + 1.0) && decimals > 0 ? decimals - 1 : decimals);
+        return rounded(expandedUncertainty, places).doubleValue() >= Math.pow(10, exponent + 1.0) ? places - 1 : places;
     }
 
     /**
@@ -40,15 +44,14 @@ public final class Figures {
      * @param otherwise decimals for a value without uncertainty
      */
     public static String plusMinus(double value, double expandedUncertainty, int otherwise) {
-        int decimals = decimals(expandedUncertainty, otherwise);
-        String shown = plain(value, decimals);
         if (!(expandedUncertainty > 0) || Double.isInfinite(expandedUncertainty)) {
-            return shown;
+            return plain(value, otherwise);
         }
-        return shown + " ± " + rounded(expandedUncertainty, decimals).toPlainString();
+        int places = Math.min(LARGEST, places(expandedUncertainty));
+        return plain(value, places) + " ± " + plain(expandedUncertainty, places);
     }
 
-    /** A number with fixed decimals and a decimal point. */
+    /** A number with fixed decimals and a decimal point; negative decimals round to tens and more. */
     public static String plain(double value, int decimals) {
         String shown = rounded(value, decimals).toPlainString();
         return shown.replaceFirst("^-(0(\\.0*)?)$", "$1").replace('-', '−');

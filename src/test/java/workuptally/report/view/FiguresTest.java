@@ -20,8 +20,8 @@ class FiguresTest {
     }
 
     @Test
-    void largeUncertaintyShowsNoDecimals() {
-        assertEquals("1234 ± 157", Figures.plusMinus(1234.4, 156.6, 1));
+    void largeUncertaintyRoundsToTens() {
+        assertEquals("1230 ± 160", Figures.plusMinus(1234.4, 156.6, 1));
     }
 
     @Test
