@@ -1,5 +1,6 @@
 package workuptally.report.workbook;
 
+import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -136,7 +137,7 @@ final class BookPackage implements Closeable {
             for (String part : inOrder()) {
                 out.putArchiveEntry(FixedZip.entry(part));
                 if (worksheets.contains(part)) {
-                    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+                    Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
                     styles.put(part, SheetScan.scan(read(part), writer, Optional.ofNullable(marks.get(part))));
                     writer.flush();
                 } else if (sharedStrings.contains(part)) {

@@ -1,5 +1,6 @@
 package workuptally.report.workbook;
 
+import java.io.BufferedWriter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -151,7 +152,7 @@ final class CarryOver {
 
     private void stamp(String part, ZipArchiveOutputStream out) throws IOException {
         out.putArchiveEntry(FixedZip.entry(part));
-        Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
         SheetStamp.copy(book.read(part), writer, stamps.get(part), Optional.ofNullable(firstComments.get(part)));
         writer.flush();
         out.closeArchiveEntry();
