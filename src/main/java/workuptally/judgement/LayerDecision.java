@@ -1,0 +1,72 @@
+package workuptally.judgement;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What the evidence about one layer amounts to. A person decides; this lays out what there is.
+ *
+ * @param layer label
+ * @param outcome keep, measure first, or evidence complete
+ * @param reason the outcome's reason in a sentence
+ * @param conditions conditions R1 to R12 in order
+ */
+public record LayerDecision(String layer, Outcome outcome, String reason, List<Condition> conditions) {
+    /** Copies the list. */
+    public LayerDecision {
+        conditions = List.copyOf(conditions);
+    }
+
+    /** What is missing, as short phrases. */
+    public List<String> missing() {
+        return conditions.stream()
+                .filter(c -> c.state() == State.MISSING)
+                .map(Condition::evidence)
+                .toList();
+    }
+
+    /**
+     * One condition.
+     *
+     * @param id {@code R1} to {@code R12}
+     * @param title what it asks, in a few words
+     * @param state met, not met, missing, or not asked
+     * @param evidence the figure or entry it rests on, or what is missing
+     */
+    public record Condition(String id, String title, State state, String evidence) {}
+
+    /** Outcomes. */
+    public enum Outcome {
+        /** The evidence does not support letting the layer go. */
+        KEEP("keep"),
+        /** Something is missing that a measurement would give. */
+        MEASURE_FIRST("measure first"),
+        /** Every condition is met; a person decides under local rules. */
+        EVIDENCE_COMPLETE("evidence complete");
+
+        private final String word;
+
+        Outcome(String word) {
+            this.word = word;
+        }
+
+        /** The words in reports and JSON. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** State of a condition. */
+    public enum State {
+        MET,
+        NOT_MET,
+        MISSING,
+        /** Asked only where the book calls for it. */
+        NOT_ASKED;
+
+        /** The words in reports and JSON. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+    }
+}
