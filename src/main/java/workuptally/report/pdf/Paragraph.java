@@ -1,0 +1,56 @@
+package workuptally.report.pdf;
+
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfStructureElement;
+import java.util.List;
+
+/** Running text; breaks over pages between lines. */
+final class Paragraph implements Block {
+    private static final float BELOW = 3;
+
+    private final TextStyle style;
+    private final List<String> lines;
+
+    Paragraph(Look look, String text) {
+        this(look, text, look.body());
+    }
+
+    Paragraph(Look look, String text, TextStyle style) {
+        this.style = style;
+        this.lines = look.typeface().wrap(text, style, look.widthPoints());
+    }
+
+    @Override
+    public float height() {
+        return lines.size() * style.leading() + BELOW;
+    }
+
+    @Override
+    public float leastHeight() {
+        return Math.min(lines.size(), 2) * style.leading() + BELOW;
+    }
+
+    @Override
+    public void draw(PageFlow flow) {
+        PdfStructureElement element = flow.element(PdfName.P);
+        flow.room(leastHeight());
+        int from = 0;
+        while (from < lines.size()) {
+            int fitting = Math.max(1, (int) (flow.remaining() / style.leading()));
+            List<String> part = lines.subList(from, Math.min(lines.size(), from + fitting));
+            flow.tagged(element, () -> {
+                float y = flow.cursor();
+                for (String line : part) {
+                    flow.text(line, flow.left(), y - style.rise(), style);
+                    y -= style.leading();
+                }
+            });
+            flow.move(part.size() * style.leading());
+            from += part.size();
+            if (from < lines.size()) {
+                flow.turn();
+            }
+        }
+        flow.move(Math.min(BELOW, flow.remaining()));
+    }
+}
