@@ -32,7 +32,8 @@ final class BalanceBar implements Picture {
     }
 
     private String legendText(Part part) {
-        return part.label() + " " + part.value();
+        float room = look.widthPoints() / 2;
+        return look.typeface().fit(part.label(), look.caption(), room) + " " + part.value();
     }
 
     private float legendWidth(Part part) {
@@ -71,7 +72,11 @@ final class BalanceBar implements Picture {
     @Override
     public void draw(PageFlow flow, float left, float top) {
         Pen pen = new Pen(flow.canvas());
-        flow.text(look.typeface().line(caption), left, top - look.caption().rise(), look.caption());
+        flow.text(
+                look.typeface().fit(caption, look.caption(), look.widthPoints()),
+                left,
+                top - look.caption().rise(),
+                look.caption());
         float bottom = top - CAPTION - BAR;
         float x = left;
         for (Part part : parts) {

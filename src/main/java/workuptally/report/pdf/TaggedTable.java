@@ -183,7 +183,7 @@ final class TaggedTable implements Block {
     }
 
     private void drawTaggedHead(PageFlow flow, PdfStructureElement table) {
-        PdfStructureElement tr = new PdfStructureElement(table, PdfName.TR);
+        PdfStructureElement tr = new PdfStructureElement(table, new PdfName("TR"));
         for (int i = 0; i < columns.size(); i++) {
             PdfStructureElement th = headElement(tr, "Column");
             int column = i;
@@ -228,7 +228,7 @@ final class TaggedTable implements Block {
             flow.turn();
             repeatHead(flow);
         }
-        PdfStructureElement tr = new PdfStructureElement(table, PdfName.TR);
+        PdfStructureElement tr = new PdfStructureElement(table, new PdfName("TR"));
         List<PdfStructureElement> elements = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
             elements.add(i == 0 ? headElement(tr, "Row") : new PdfStructureElement(tr, PdfName.TD));

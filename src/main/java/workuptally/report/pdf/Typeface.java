@@ -120,6 +120,19 @@ final class Typeface {
         return fitting;
     }
 
+    /** One line no wider than asked; where it is cut it ends with an ellipsis, and the whole text must stand elsewhere. */
+    String fit(String text, TextStyle style, float widthPoints) {
+        String whole = line(text);
+        if (width(whole, style) <= widthPoints) {
+            return whole;
+        }
+        int end = whole.length();
+        while (end > 0 && width(whole.substring(0, end) + "…", style) > widthPoints) {
+            end--;
+        }
+        return whole.substring(0, end).stripTrailing() + "…";
+    }
+
     /** Width of the widest unbreakable part, at most {@code cap}. */
     float widestWord(String text, TextStyle style, float cap) {
         BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
