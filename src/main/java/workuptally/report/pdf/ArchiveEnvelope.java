@@ -12,6 +12,7 @@ import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -73,8 +74,7 @@ final class ArchiveEnvelope {
     }
 
     private PdfDictionary outputIntent() throws IOException {
-        byte[] profile =
-                java.awt.color.ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+        ICC_Profile profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB);
         PdfDictionary intent = new PdfDictionary(PdfName.OUTPUTINTENT);
         intent.put(PdfName.S, new PdfName("GTS_PDFA1"));
         intent.put(PdfName.OUTPUTCONDITIONIDENTIFIER, new PdfString("sRGB IEC61966-2.1"));
