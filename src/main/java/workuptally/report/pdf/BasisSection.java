@@ -31,7 +31,7 @@ final class BasisSection {
                 "Every figure follows from the entries of the input files below with the settings in force below. Estimates are"
                         + " named as such and never become data. Uncertainties: first-order propagation over the entered numbers"
                         + " (JCGM 100:2008), expanded with k = "
-                        + look.figures().significant(review.period().coverageFactor(), 2) + "."));
+                        + look.figures().plain(review.period().coverageFactor()) + "."));
         otherFindings(blocks);
         files(blocks);
         corrections(blocks);

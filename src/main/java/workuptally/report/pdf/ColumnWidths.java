@@ -4,6 +4,9 @@ import java.util.List;
 
 /** Shares the width of a table among its columns: numbers and words get what they need, texts share the rest by their length. */
 final class ColumnWidths {
+    /** A table that needs less than this share of the width keeps its natural width: far columns are hard to read across. */
+    private static final float NARROW = 0.55f;
+
     private ColumnWidths() {}
 
     /**
@@ -28,7 +31,7 @@ final class ColumnWidths {
             for (int i = 0; i < widths.length; i++) {
                 widths[i] = least[i] + (natural[i] - least[i]) * part;
             }
-        } else {
+        } else if (naturalSum > NARROW * total) {
             stretch(widths, stretches, total - naturalSum);
         }
         return widths;

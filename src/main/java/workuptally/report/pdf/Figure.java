@@ -1,5 +1,6 @@
 package workuptally.report.pdf;
 
+import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
@@ -27,18 +28,23 @@ final class Figure implements Block {
     @Override
     public void draw(PageFlow flow) {
         flow.room(height());
-        PdfStructureElement element = flow.element(new PdfName("Figure"));
-        element.put(
-                new PdfName("Alt"), new PdfString(look.typeface().line(picture.alternative()), PdfObject.TEXT_UNICODE));
-        PdfDictionary attributes = new PdfDictionary();
-        attributes.put(PdfName.O, new PdfName("Layout"));
-        attributes.put(new PdfName("Placement"), new PdfName("Block"));
         float top = flow.cursor();
-        attributes.put(
-                PdfName.BBOX,
-                new PdfArray(new float[] {flow.left(), top - picture.height(), flow.left() + look.widthPoints(), top}));
-        element.put(PdfName.A, new PdfArray(attributes));
+        Rectangle area = new Rectangle(flow.left(), top - picture.height(), flow.left() + look.widthPoints(), top);
+        PdfStructureElement element = element(look, flow.section(), picture.alternative(), area);
         flow.tagged(element, () -> picture.draw(flow, flow.left(), top));
         flow.move(height());
+    }
+
+    /** A structure element for a picture, with what stands for it and the area it takes. */
+    static PdfStructureElement element(Look look, PdfStructureElement parent, String alternative, Rectangle area) {
+        PdfStructureElement element = new PdfStructureElement(parent, new PdfName("Figure"));
+        element.put(new PdfName("Alt"), new PdfString(look.typeface().line(alternative), PdfObject.TEXT_UNICODE));
+        PdfDictionary attributes = new PdfDictionary();
+        attributes.put(PdfName.O, new PdfName("Layout"));
+        attributes.put(
+                PdfName.BBOX,
+                new PdfArray(new float[] {area.getLeft(), area.getBottom(), area.getRight(), area.getTop()}));
+        element.put(PdfName.A, new PdfArray(attributes));
+        return element;
     }
 }

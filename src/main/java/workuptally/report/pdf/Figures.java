@@ -43,6 +43,16 @@ final class Figures {
         return text(rounded.setScale(Math.max(0, decimals), RoundingMode.HALF_UP));
     }
 
+    /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */
+    String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return NOT_A_NUMBER;
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        return text(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+    }
+
     /** A value and its expanded uncertainty. */
     Pair pair(MeasuredValue value, double coverageFactor) {
         return pair(value.value(), value.expandedUncertainty(coverageFactor));

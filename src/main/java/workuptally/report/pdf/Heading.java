@@ -33,7 +33,11 @@ final class Heading implements Block {
     }
 
     private float above() {
-        return level == Level.SUBSECTION ? 5 : 2;
+        return switch (level) {
+            case TITLE -> 0;
+            case SECTION -> 7;
+            case SUBSECTION -> 5;
+        };
     }
 
     private float below() {
@@ -48,7 +52,9 @@ final class Heading implements Block {
     @Override
     public void draw(PageFlow flow) {
         flow.room(height());
-        flow.move(above());
+        if (!flow.atTop()) {
+            flow.move(above());
+        }
         destination.ifPresent(name -> flow.mark(name, text, level != Level.SUBSECTION));
         PdfStructureElement element = flow.element(level.role());
         flow.tagged(element, () -> {

@@ -28,7 +28,7 @@ import java.util.List;
  */
 final class PageFlow {
     private static final PdfName ARTIFACT = new PdfName("Artifact");
-    private static final float SIDE = 42;
+    private static final float SIDE = 36;
     private static final float TOP = 40;
     private static final float BOTTOM = 50;
 
@@ -142,6 +142,11 @@ final class PageFlow {
     /** A new element inside the section that is open. */
     PdfStructureElement element(PdfName role) {
         return new PdfStructureElement(open.peek(), role);
+    }
+
+    /** The section that is open. */
+    PdfStructureElement section() {
+        return open.peek();
     }
 
     void openSection() {

@@ -9,15 +9,26 @@ final class Paragraph implements Block {
     private static final float BELOW = 3;
 
     private final TextStyle style;
+    private final boolean leads;
     private final List<String> lines;
 
     Paragraph(Look look, String text) {
-        this(look, text, look.body());
+        this(look, text, look.body(), false);
     }
 
     Paragraph(Look look, String text, TextStyle style) {
+        this(look, text, style, false);
+    }
+
+    private Paragraph(Look look, String text, TextStyle style, boolean leads) {
+        this.leads = leads;
         this.style = style;
         this.lines = look.typeface().wrap(text, style, look.widthPoints());
+    }
+
+    /** A text that must stand on one page with what follows it. */
+    static Paragraph lead(Look look, String text, TextStyle style) {
+        return new Paragraph(look, text, style, true);
     }
 
     @Override
@@ -28,6 +39,11 @@ final class Paragraph implements Block {
     @Override
     public float leastHeight() {
         return Math.min(lines.size(), 2) * style.leading() + BELOW;
+    }
+
+    @Override
+    public boolean keepsWithNext() {
+        return leads;
     }
 
     @Override

@@ -160,6 +160,10 @@ final class RunBlock {
                     uncertainty(mass),
                     TableCell.of(line.yield().value()),
                     TableCell.of(line.yield().uncertainty()),
+                    TableCell.of(
+                            line.plannedPercent().isPresent()
+                                    ? look.figures().plain(line.plannedPercent().getAsDouble())
+                                    : ""),
                     TableCell.of(line.found().map(this::restsOn).orElse("no yield stated"))));
         }
         blocks.add(new TaggedTable(
@@ -172,6 +176,7 @@ final class RunBlock {
                         TableColumn.number("± U\n(g)"),
                         TableColumn.number("Yield\n(%)"),
                         TableColumn.number("± U\n(%)"),
+                        TableColumn.number("Planned\n(%)"),
                         TableColumn.text("Rests on")),
                 rows));
         asTyped(blocks);
@@ -457,6 +462,7 @@ final class RunBlock {
             return;
         }
         heading(blocks, "Hazard notes");
+        blocks.add(Paragraph.lead(look, SafetyWording.DEFERS, look.caption()));
         List<List<TableCell>> rows = new ArrayList<>();
         for (HazardNote note : run.hazards()) {
             rows.add(List.of(
@@ -473,6 +479,5 @@ final class RunBlock {
                         TableColumn.text("Caution"),
                         TableColumn.text("Source")),
                 rows));
-        blocks.add(new Paragraph(look, SafetyWording.DEFERS, look.caption()));
     }
 }

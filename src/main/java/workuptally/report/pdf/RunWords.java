@@ -186,5 +186,10 @@ final class RunWords {
             Figures.Pair yield,
             Optional<ProductYield> found,
             OptionalDouble plannedPercent,
-            Optional<Closure> closure) {}
+            Optional<Closure> closure) {
+        /** False for the purified yield that stands beside the workup's. */
+        boolean leads() {
+            return found.map(y -> y.stage() == ProductYield.Stage.WORKUP).orElse(true);
+        }
+    }
 }

@@ -21,8 +21,6 @@ import workuptally.tally.ProductYield;
 
 /** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
 final class SupervisorPage {
-    private static final int CHART_ROWS = 26;
-
     private final Look look;
     private final Review review;
     private final String title;
@@ -42,7 +40,6 @@ final class SupervisorPage {
         blocks.add(new Paragraph(look, counts()));
         needs(blocks);
         runs(blocks);
-        yields(blocks);
         solventAndWaste(blocks);
         plannedStops(blocks);
         excluded(blocks);
@@ -151,11 +148,11 @@ final class SupervisorPage {
         if (review.runs().isEmpty()) {
             return;
         }
-        blocks.add(new Gap(4));
         blocks.add(new Heading(look, Heading.Level.SECTION, "Runs", Optional.empty()));
         List<List<TableCell>> rows = new ArrayList<>();
+        YieldChart chart = chart();
         for (RunReview run : review.runs()) {
-            rows.addAll(runRows(run));
+            rows.addAll(runRows(run, chart));
         }
         blocks.add(new TaggedTable(
                 look,
@@ -166,6 +163,7 @@ final class SupervisorPage {
                         TableColumn.number("Crude over\ntheory (%)"),
                         TableColumn.number("Yield\n(%)"),
                         TableColumn.number("± U\n(%)"),
+                        TableColumn.chart(chart.scale()),
                         TableColumn.number("Closure\n(%)"),
                         TableColumn.number("± U\n(%)"),
                         TableColumn.word("Balance"),
@@ -173,13 +171,14 @@ final class SupervisorPage {
                 rows));
         blocks.add(new Paragraph(
                 look,
-                "U: expanded uncertainty, k = " + look.figures().significant(coverageFactor, 2)
+                "U: expanded uncertainty, k = " + look.figures().plain(coverageFactor)
                         + ". Crude over theory is never a yield. ≤: an upper bound. –: not computed, the reason stands with the"
                         + " run. A closure beside a product is that of the partner the product was counted from.",
                 look.caption()));
+        blocks.add(new Paragraph(look, averages()));
     }
 
-    private List<List<TableCell>> runRows(RunReview run) {
+    private List<List<TableCell>> runRows(RunReview run, YieldChart chart) {
         List<List<TableCell>> rows = new ArrayList<>();
         RunWords words = new RunWords(look, run, coverageFactor);
         List<RunWords.ProductLine> lines = words.productLines();
@@ -188,7 +187,7 @@ final class SupervisorPage {
             Optional<Closure> closure = line.closure();
             Figures.Pair closed = closure.map(
                             c -> look.figures().pair(c.percent().value(), c.expandedUncertaintyPercent()))
-                    .orElse(new Figures.Pair("–", ""));
+                    .orElse(new Figures.Pair(line.leads() ? "–" : "", ""));
             rows.add(List.of(
                     i == 0 ? TableCell.link(run.id(), RunBlock.destination(review, run.id())) : TableCell.of(run.id()),
                     TableCell.of(line.name()),
@@ -196,6 +195,7 @@ final class SupervisorPage {
                     TableCell.of(line.crudeOverTheory()),
                     TableCell.of(line.yield().value()),
                     TableCell.of(line.yield().uncertainty()),
+                    TableCell.of(chartRow(chart, line)),
                     TableCell.of(closed.value()),
                     TableCell.of(closed.uncertainty()),
                     TableCell.of(closure.map(c -> c.verdict().word()).orElse("")),
@@ -211,24 +211,6 @@ final class SupervisorPage {
             }
         }
         return TableCell.of(RunWords.status(run.tally().run()));
-    }
-
-    private void yields(List<Block> blocks) {
-        List<YieldChart.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            rows.addAll(chartRows(run));
-        }
-        if (rows.isEmpty()) {
-            return;
-        }
-        blocks.add(new Gap(4));
-        blocks.add(new Heading(look, Heading.Level.SECTION, "Yields", Optional.empty()));
-        double end = YieldChart.axisEndPercent(rows);
-        for (int from = 0; from < rows.size(); from += CHART_ROWS) {
-            List<YieldChart.Row> part = rows.subList(from, Math.min(rows.size(), from + CHART_ROWS));
-            blocks.add(new Figure(look, new YieldChart(look, part, end, coverageFactor)));
-        }
-        blocks.add(new Paragraph(look, averages()));
     }
 
     private String averages() {
@@ -247,28 +229,33 @@ final class SupervisorPage {
         }
     }
 
-    private List<YieldChart.Row> chartRows(RunReview run) {
-        List<YieldChart.Row> rows = new ArrayList<>();
-        for (RunWords.ProductLine line : new RunWords(look, run, coverageFactor).productLines()) {
-            OptionalDouble planned = line.plannedPercent();
-            Optional<ProductYield> found = line.found().filter(y -> y.percentOf() == ProductYield.PercentOf.THEORY);
-            if (planned.isEmpty() && found.isEmpty()) {
-                continue;
+    private YieldChart chart() {
+        double largest = 100;
+        for (RunReview run : review.runs()) {
+            for (RunWords.ProductLine line : new RunWords(look, run, coverageFactor).productLines()) {
+                largest = Math.max(largest, line.plannedPercent().orElse(0));
+                largest = Math.max(
+                        largest,
+                        line.found()
+                                .map(y -> y.percent().value() + y.percent().expandedUncertainty(coverageFactor))
+                                .orElse(0.0));
             }
-            rows.add(new YieldChart.Row(
-                    run.id() + " " + line.name(),
-                    planned,
-                    found.map(y -> OptionalDouble.of(y.percent().value())).orElse(OptionalDouble.empty()),
-                    found.map(y -> y.percent().expandedUncertainty(coverageFactor))
-                            .orElse(0.0),
-                    found.map(y -> y.basis().isUpperBound()).orElse(false),
-                    found.map(y -> line.yield().together() + " %")
-                            .orElse(
-                                    run.tally().run().status() == Run.Status.PLANNED
-                                            ? "planned only"
-                                            : "not computed")));
         }
-        return rows;
+        return new YieldChart(look, largest);
+    }
+
+    private CellDrawing chartRow(YieldChart chart, RunWords.ProductLine line) {
+        String planned = line.plannedPercent().isPresent()
+                ? ", planned " + look.figures().plain(line.plannedPercent().getAsDouble()) + " %"
+                : ", no plan";
+        Optional<ProductYield> found = line.found();
+        String words = found.isPresent() ? "found " + line.yield().together() + " %" : "no yield";
+        return chart.row(new YieldChart.Values(
+                line.plannedPercent(),
+                found.map(y -> OptionalDouble.of(y.percent().value())).orElse(OptionalDouble.empty()),
+                found.map(y -> y.percent().expandedUncertainty(coverageFactor)).orElse(0.0),
+                found.map(y -> y.basis().isUpperBound()).orElse(false),
+                words + planned));
     }
 
     private void solventAndWaste(List<Block> blocks) {
@@ -276,7 +263,6 @@ final class SupervisorPage {
         if (period.solvents().isEmpty() && period.waste().isEmpty()) {
             return;
         }
-        blocks.add(new Gap(4));
         blocks.add(new Heading(look, Heading.Level.SECTION, "Solvent and waste", Optional.empty()));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
@@ -316,7 +302,6 @@ final class SupervisorPage {
         if (review.period().excluded().isEmpty()) {
             return;
         }
-        blocks.add(new Gap(3));
         blocks.add(new Heading(look, Heading.Level.SUBSECTION, "Left out of the averages", Optional.empty()));
         for (String reason : review.period().excluded()) {
             blocks.add(new Paragraph(look, "– " + reason, look.table()));

@@ -16,7 +16,8 @@ final class TaggedTable implements Block {
     private static final float PAD = 3;
     private static final float PAD_VERTICAL = 1.8f;
     private static final float BELOW = 5;
-    private static final float WORD_CAP = 110;
+    private static final float WORD_CAP = 84;
+    private static final float CHART_WIDTH = 112;
     private static final float MARK_WIDTH = 10;
 
     private final Look look;
@@ -45,7 +46,7 @@ final class TaggedTable implements Block {
         }
         this.widths = measure(cells);
         for (int i = 0; i < columns.size(); i++) {
-            head.add(look.typeface().wrap(columns.get(i).heading(), headStyle(), widths[i] - 2 * PAD));
+            head.add(look.typeface().wrap(columns.get(i).heading(), headStyle(), widths[i] - 2 * PAD + 0.05f));
         }
         this.headLines = head.stream().mapToInt(List::size).max().orElse(1);
         for (List<TableCell> row : cells) {
@@ -67,11 +68,10 @@ final class TaggedTable implements Block {
         List<Boolean> stretches = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
-            least[i] = look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP);
-            natural[i] = least[i];
-            if (column.kind() != TableColumn.Kind.NUMBER) {
-                natural[i] = Math.max(natural[i], headWidth(column.heading()));
-            }
+            natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
+            least[i] = column.kind() == TableColumn.Kind.TEXT
+                    ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP)
+                    : natural[i];
             for (List<TableCell> row : cells) {
                 widen(i, row.get(i), least, natural);
             }
@@ -187,7 +187,9 @@ final class TaggedTable implements Block {
         for (int i = 0; i < columns.size(); i++) {
             PdfStructureElement th = headElement(tr, "Column");
             int column = i;
-            if (!columns.get(i).heading().isEmpty()) {
+            if (columns.get(i).scale().isPresent()) {
+                drawPicture(flow, th, columns.get(i).scale().get(), column, headHeight());
+            } else if (!columns.get(i).heading().isEmpty()) {
                 flow.tagged(th, () -> drawHeadCell(flow, column));
             }
         }
@@ -210,6 +212,13 @@ final class TaggedTable implements Block {
     }
 
     private void drawHeadCell(PageFlow flow, int column) {
+        if (columns.get(column).scale().isPresent()) {
+            columns.get(column)
+                    .scale()
+                    .get()
+                    .draw(flow, left(flow, column), flow.cursor(), widths[column], headHeight());
+            return;
+        }
         TextStyle style = headStyle();
         List<String> lines = head.get(column);
         float y = flow.cursor() - PAD_VERTICAL - (headLines - lines.size()) * style.leading();
@@ -255,6 +264,11 @@ final class TaggedTable implements Block {
             List<String> lines = row.lines().get(i);
             List<String> part = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
             TableCell cell = row.cells().get(i);
+            if (cell.drawing().isPresent() && from == 0) {
+                float height = (to - from) * leading() + 2 * PAD_VERTICAL;
+                drawPicture(flow, elements.get(i), cell.drawing().get(), i, height);
+                continue;
+            }
             if (part.isEmpty() || cell.text().isBlank() && cell.mark().isEmpty()) {
                 continue;
             }
@@ -277,6 +291,14 @@ final class TaggedTable implements Block {
                 flow.tagged(elements.get(i), drawing);
             }
         }
+    }
+
+    private void drawPicture(PageFlow flow, PdfStructureElement cell, CellDrawing drawing, int column, float height) {
+        float x = left(flow, column);
+        float top = flow.cursor();
+        Rectangle area = new Rectangle(x, top - height, x + widths[column], top);
+        PdfStructureElement figure = Figure.element(look, cell, drawing.alternative(), area);
+        flow.tagged(figure, () -> drawing.draw(flow, x, top, widths[column], height));
     }
 
     private void drawCell(PageFlow flow, TableCell cell, int column, List<String> lines, boolean first) {

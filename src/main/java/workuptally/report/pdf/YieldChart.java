@@ -1,190 +1,136 @@
 package workuptally.report.pdf;
 
-import java.util.List;
+import java.awt.Color;
 import java.util.OptionalDouble;
-import java.util.StringJoiner;
 
-/** Found against planned yields: a dot with whiskers of U and a short upright bar, a row per product. */
-final class YieldChart implements Picture {
-    private static final float ROW = 13;
-    private static final float AXIS = 24;
-    private static final float HEAD = 13;
-    private static final float LABEL = 178;
-    private static final float VALUE = 108;
+/** Found against planned yields on one scale, a row per row of a table: a dot with whiskers of U and a short upright bar. */
+final class YieldChart {
+    private static final int TICK_PERCENT = 50;
+    private static final float DOT = 2.5f;
+    private static final float INSET = 4;
 
     private final Look look;
-    private final List<Row> rows;
-    private final double axisEnd;
-    private final double coverageFactor;
+    private final double axisEndPercent;
 
     /**
-     * A chart.
+     * A chart whose scale holds 100 % and all values up to 200 %; a larger value is drawn at the end, its number stands beside it.
      *
-     * @param rows rows in order
-     * @param axisEndPercent end of the axis, %
-     * @param coverageFactor k of the whiskers
+     * @param largestPercent largest value with its uncertainty, %
      */
-    YieldChart(Look look, List<Row> rows, double axisEndPercent, double coverageFactor) {
+    YieldChart(Look look, double largestPercent) {
         this.look = look;
-        this.rows = List.copyOf(rows);
-        this.axisEnd = axisEndPercent;
-        this.coverageFactor = coverageFactor;
+        this.axisEndPercent = Math.max(100, Math.min(200, Math.ceil(largestPercent / 10) * 10));
     }
 
-    /** End of an axis that holds all rows: 100 %, or the next 20 % above the largest. */
-    static double axisEndPercent(List<Row> rows) {
-        double largest = 100;
-        for (Row row : rows) {
-            largest = Math.max(largest, row.plannedPercent().orElse(0));
-            largest = Math.max(largest, row.foundPercent().orElse(0) + row.expandedUncertaintyPercent());
-        }
-        return Math.min(200, Math.ceil(largest / 20) * 20);
+    /** The head: what the signs mean, and the scale. */
+    CellDrawing scale() {
+        return new Scale();
     }
 
-    private List<String> label(Row row) {
-        return look.typeface().wrap(row.label(), look.table(), LABEL - 8);
+    /** A row of the chart. */
+    CellDrawing row(Values values) {
+        return new Line(values);
     }
 
-    private float height(Row row) {
-        return Math.max(ROW, label(row).size() * look.table().leading() + 3);
-    }
-
-    @Override
-    public float height() {
-        float height = HEAD + AXIS;
-        for (Row row : rows) {
-            height += height(row);
-        }
-        return height;
-    }
-
-    @Override
-    public String alternative() {
-        StringJoiner text = new StringJoiner("; ", "Chart of yields in percent of theory. ", ".");
-        for (Row row : rows) {
-            String planned = row.plannedPercent().isPresent()
-                    ? ", planned "
-                            + look.figures().significant(row.plannedPercent().getAsDouble(), 3) + " %"
-                    : "";
-            text.add(row.label() + ": " + row.valueText() + planned);
-        }
-        return text.toString();
-    }
-
-    @Override
-    public void draw(PageFlow flow, float left, float top) {
-        Pen pen = new Pen(flow.canvas());
-        TextStyle small = look.caption();
-        legend(flow, pen, left + LABEL, top - 8);
-        float axisLeft = left + LABEL;
-        float axisWidth = look.widthPoints() - LABEL - VALUE;
-        float rowsTop = top - HEAD;
-        float bottom = top - height() + AXIS;
-        for (int percent = 0; percent <= axisEnd; percent += 20) {
-            float x = (float) (axisLeft + axisWidth * percent / axisEnd);
-            pen.line(
-                    x,
-                    rowsTop,
-                    x,
-                    bottom - 2,
-                    percent == 100 ? 0.7f : 0.3f,
-                    look.palette().rule());
-            String mark = Integer.toString(percent);
-            flow.text(mark, x - look.typeface().width(mark, small) / 2, bottom - 10, small);
-        }
-        String axis = "yield, % of theory; whiskers: ± U (k = " + look.figures().significant(coverageFactor, 2) + ")";
-        flow.text(axis, axisLeft + (axisWidth - look.typeface().width(axis, small)) / 2, bottom - 20, small);
-        float y = rowsTop;
-        for (Row row : rows) {
-            float height = height(row);
-            drawRow(flow, pen, row, left, y, height, axisLeft, axisWidth);
-            y -= height;
-        }
-        pen.line(
-                axisLeft,
-                bottom - 2,
-                axisLeft + axisWidth,
-                bottom - 2,
-                0.6f,
-                look.palette().strongRule());
-    }
-
-    private void legend(PageFlow flow, Pen pen, float x, float y) {
-        TextStyle small = look.caption();
-        pen.dot(x + 4, y + 2.5f, 2.6f, look.palette().found(), look.palette().found());
-        flow.text("found", x + 10, y, small);
-        pen.dot(x + 46, y + 2.5f, 2.6f, java.awt.Color.WHITE, look.palette().found());
-        flow.text("upper bound only", x + 52, y, small);
-        pen.plain(x + 124, y - 1, 2, 8, look.palette().planned());
-        flow.text("planned", x + 130, y, small);
-    }
-
-    private void drawRow(
-            PageFlow flow, Pen pen, Row row, float left, float top, float height, float axisLeft, float axisWidth) {
-        TextStyle style = look.table();
-        float middle = top - height / 2;
-        float textTop = middle + label(row).size() * style.leading() / 2;
-        for (String line : label(row)) {
-            flow.text(line, left, textTop - style.rise(), style);
-            textTop -= style.leading();
-        }
-        pen.line(
-                axisLeft,
-                middle,
-                axisLeft + axisWidth,
-                middle,
-                0.25f,
-                look.palette().rule());
-        if (row.plannedPercent().isPresent()) {
-            float x = at(row.plannedPercent().getAsDouble(), axisLeft, axisWidth);
-            pen.plain(x - 1, middle - 4.5f, 2, 9, look.palette().planned());
-        }
-        if (row.foundPercent().isPresent()) {
-            double found = row.foundPercent().getAsDouble();
-            double u = row.expandedUncertaintyPercent();
-            float low = at(found - u, axisLeft, axisWidth);
-            float high = at(found + u, axisLeft, axisWidth);
-            pen.line(low, middle, high, middle, 1.1f, look.palette().found());
-            pen.line(
-                    low, middle - 2.5f, low, middle + 2.5f, 0.9f, look.palette().found());
-            pen.line(
-                    high,
-                    middle - 2.5f,
-                    high,
-                    middle + 2.5f,
-                    0.9f,
-                    look.palette().found());
-            pen.dot(
-                    at(found, axisLeft, axisWidth),
-                    middle,
-                    2.8f,
-                    row.upperBound() ? java.awt.Color.WHITE : look.palette().found(),
-                    look.palette().found());
-        }
-        List<String> value = look.typeface().wrap(row.valueText(), style, VALUE - 8);
-        flow.text(value.get(0), axisLeft + axisWidth + 8, middle - style.size() * 0.36f, style);
-    }
-
-    private float at(double percent, float axisLeft, float axisWidth) {
-        double inside = Math.max(0, Math.min(axisEnd, percent));
-        return (float) (axisLeft + axisWidth * inside / axisEnd);
+    private float at(double percent, float left, float width) {
+        double inside = Math.max(0, Math.min(axisEndPercent, percent));
+        return (float) (left + INSET + (width - 2 * INSET) * inside / axisEndPercent);
     }
 
     /**
-     * One product of one run.
+     * What a row shows.
      *
-     * @param label run and product
      * @param plannedPercent planned yield, %
      * @param foundPercent yield, %
      * @param expandedUncertaintyPercent U, %; 0 where there is no yield
      * @param upperBound true where the yield is only an upper bound
-     * @param valueText value and U as text, or why there is none; short
+     * @param alternative the same in words
      */
-    record Row(
-            String label,
+    record Values(
             OptionalDouble plannedPercent,
             OptionalDouble foundPercent,
             double expandedUncertaintyPercent,
             boolean upperBound,
-            String valueText) {}
+            String alternative) {}
+
+    private final class Scale implements CellDrawing {
+        @Override
+        public String alternative() {
+            return "Yield found and planned, % of theory";
+        }
+
+        @Override
+        public void draw(PageFlow flow, float left, float top, float width, float height) {
+            Pen pen = new Pen(flow.canvas());
+            TextStyle style = new TextStyle(6.4f, false, look.palette().soft());
+            float bottom = top - height;
+            float legend = bottom + 12;
+            pen.dot(
+                    left + INSET,
+                    legend + 2.2f,
+                    2.1f,
+                    look.palette().found(),
+                    look.palette().found());
+            flow.text("found ± U", left + INSET + 5, legend, style);
+            float second = left + INSET + 9 + look.typeface().width("found ± U", style);
+            pen.dot(second + 2, legend + 2.2f, 2.1f, Color.WHITE, look.palette().found());
+            flow.text("bound", second + 7, legend, style);
+            float third = second + 11 + look.typeface().width("bound", style);
+            pen.plain(third, legend - 1.2f, 1.6f, 7, look.palette().planned());
+            flow.text("planned", third + 4, legend, style);
+            for (int percent = 0; percent <= axisEndPercent; percent += TICK_PERCENT) {
+                String text = percent == 0 ? "0 %" : Integer.toString(percent);
+                float x = at(percent, left, width) - look.typeface().width(text, style) / 2;
+                flow.text(text, Math.max(left, x), bottom + 3, style);
+            }
+        }
+    }
+
+    private final class Line implements CellDrawing {
+        private final Values values;
+
+        Line(Values values) {
+            this.values = values;
+        }
+
+        @Override
+        public String alternative() {
+            return values.alternative();
+        }
+
+        @Override
+        public void draw(PageFlow flow, float left, float top, float width, float height) {
+            Pen pen = new Pen(flow.canvas());
+            float middle = top - height / 2;
+            for (int percent = 0; percent <= axisEndPercent; percent += TICK_PERCENT) {
+                float x = at(percent, left, width);
+                pen.line(
+                        x,
+                        top,
+                        x,
+                        top - height,
+                        percent == 100 ? 0.8f : 0.4f,
+                        look.palette().rule());
+            }
+            if (values.plannedPercent().isPresent()) {
+                float x = at(values.plannedPercent().getAsDouble(), left, width);
+                pen.plain(x - 0.8f, middle - 4.5f, 1.6f, 9, look.palette().planned());
+            }
+            if (values.foundPercent().isPresent()) {
+                drawFound(pen, values.foundPercent().getAsDouble(), left, middle, width);
+            }
+        }
+
+        private void drawFound(Pen pen, double found, float left, float middle, float width) {
+            Color colour = look.palette().found();
+            if (!values.upperBound()) {
+                float low = at(found - values.expandedUncertaintyPercent(), left, width);
+                float high = at(found + values.expandedUncertaintyPercent(), left, width);
+                pen.line(low, middle, high, middle, 1, colour);
+                pen.line(low, middle - 2.4f, low, middle + 2.4f, 0.8f, colour);
+                pen.line(high, middle - 2.4f, high, middle + 2.4f, 0.8f, colour);
+            }
+            pen.dot(at(found, left, width), middle, DOT, values.upperBound() ? Color.WHITE : colour, colour);
+        }
+    }
 }
