@@ -53,6 +53,7 @@ final class ArchiveEnvelope {
     /** Sets what must stand before the document is opened. */
     void beforeOpen() {
         writer.setPdfVersion(PdfWriter.PDF_VERSION_1_7);
+        writer.setFullCompression();
         writer.setTagged();
         writer.setTabs(PdfName.S);
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, com.lowagie.text.pdf.PdfBoolean.PDFTRUE);

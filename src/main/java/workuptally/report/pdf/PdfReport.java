@@ -56,6 +56,9 @@ public final class PdfReport {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         section(flow, new SupervisorPage(look, review, title).blocks());
+        if (!review.runs().isEmpty()) {
+            flow.turn();
+        }
         for (RunReview run : review.runs()) {
             flow.openSection();
             flow.addTogether(new RunBlock(look, review, run, LayerOutcomes.NONE).blocks());

@@ -7,20 +7,21 @@ import java.util.List;
 /** A line to sign on for each reviewer, with name and date. */
 final class SignatureLines implements Block {
     private static final float ROW = 30;
-    private static final int PER_ROW = 2;
     private static final float BETWEEN = 24;
 
     private final Look look;
     private final List<String> names;
+    private final int perRow;
 
     SignatureLines(Look look, List<String> names) {
         this.look = look;
         this.names = List.copyOf(names);
+        this.perRow = names.size() == 3 ? 3 : 2;
     }
 
     @Override
     public float height() {
-        return (names.size() + PER_ROW - 1) / PER_ROW * ROW;
+        return (names.size() + perRow - 1) / perRow * ROW;
     }
 
     @Override
@@ -30,10 +31,10 @@ final class SignatureLines implements Block {
 
     @Override
     public void draw(PageFlow flow) {
-        float width = (look.widthPoints() - BETWEEN * (PER_ROW - 1)) / PER_ROW;
-        for (int from = 0; from < names.size(); from += PER_ROW) {
+        float width = (look.widthPoints() - BETWEEN * (perRow - 1)) / perRow;
+        for (int from = 0; from < names.size(); from += perRow) {
             flow.room(ROW);
-            for (int i = from; i < Math.min(names.size(), from + PER_ROW); i++) {
+            for (int i = from; i < Math.min(names.size(), from + perRow); i++) {
                 drawLine(flow, names.get(i), flow.left() + (i - from) * (width + BETWEEN), width);
             }
             flow.move(ROW);
