@@ -53,6 +53,6 @@ final class ClosureBar {
     }
 
     private String percent(double value) {
-        return look.figures().fixed(value, 1) + " %";
+        return look.figures().fixed(value, 1) + "\u00A0%";
     }
 }

@@ -92,7 +92,7 @@ final class Figures {
     record Pair(String value, String uncertainty) {
         /** {@code 84.5 ± 1.9}. */
         String together() {
-            return uncertainty.isEmpty() ? value : value + " ± " + uncertainty;
+            return uncertainty.isEmpty() ? value : value + "\u00A0±\u00A0" + uncertainty;
         }
     }
 }

@@ -29,8 +29,8 @@ import java.util.List;
 final class PageFlow {
     private static final PdfName ARTIFACT = new PdfName("Artifact");
     private static final float SIDE = 36;
-    private static final float TOP = 40;
-    private static final float BOTTOM = 50;
+    private static final float TOP = 34;
+    private static final float BOTTOM = 46;
 
     private final Document document;
     private final PdfWriter writer;

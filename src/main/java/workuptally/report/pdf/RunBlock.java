@@ -86,7 +86,7 @@ final class RunBlock {
         if (!entry.series().isBlank()) {
             text.add("series " + entry.series());
         }
-        entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + " %"));
+        entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
         return entry.notes().isBlank() ? text.toString() : text + "\nNote: " + entry.notes();
     }
 
@@ -104,7 +104,7 @@ final class RunBlock {
         }
         StringJoiner text = new StringJoiner("; ");
         limiting.forEach(l -> text.add(l.material() + " "
-                + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + " mmol"));
+                + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
         String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
         blocks.add(new Paragraph(look, lead + text + "."));
     }
@@ -191,7 +191,7 @@ final class RunBlock {
                             "With the molar masses as typed the theory of "
                                     + theory.product().name() + " would be "
                                     + look.figures().significant(mass, 4)
-                                    + " g. The formulas win until the book is corrected.",
+                                    + "\u00A0g. The formulas win until the book is corrected.",
                             look.caption())));
         }
     }
@@ -201,10 +201,10 @@ final class RunBlock {
         text.add(found.basis().word() + (found.lots().isEmpty() ? "" : " of " + String.join(" + ", found.lots())));
         found.conversionAdjustedPercent()
                 .ifPresent(p -> text.add("by conversion "
-                        + look.figures().pair(p, coverageFactor).together() + " %"));
+                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
         found.aliquotCorrectedPercent()
                 .ifPresent(p -> text.add("aliquots put back "
-                        + look.figures().pair(p, coverageFactor).together() + " %"));
+                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
         return text.toString();
     }
 
@@ -316,12 +316,12 @@ final class RunBlock {
                 TableCell.of(
                         closure.unaccountedAs().isBlank()
                                 ? NOTHING
-                                : figures.significant(closure.unaccountedGrams(), 2) + " g "
+                                : figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g "
                                         + closure.unaccountedAs()));
     }
 
     private String range(Closure.Candidate candidate) {
-        String high = look.figures().significant(candidate.highGrams(), 2) + " g";
+        String high = look.figures().significant(candidate.highGrams(), 2) + "\u00A0g";
         return candidate.lowGrams() > 0
                 ? look.figures().significant(candidate.lowGrams(), 2) + " to " + high
                 : "at most " + high;
@@ -387,12 +387,12 @@ final class RunBlock {
         MassBalance balance = run.tally().massBalance().get();
         Figures figures = look.figures();
         String text = "Total mass: in "
-                + figures.pair(balance.inGrams(), coverageFactor).together() + " g, out "
-                + figures.pair(balance.outGrams(), coverageFactor).together() + " g, gap "
-                + figures.pair(balance.gapGrams(), coverageFactor).together() + " g; gas expected "
-                + figures.significant(balance.gasGrams(), 2) + " g, allowance for evaporation "
-                + figures.significant(balance.evaporationAllowanceGrams(), 2) + " g of "
-                + figures.significant(balance.organicSolventGrams(), 3) + " g organic solvent."
+                + figures.pair(balance.inGrams(), coverageFactor).together() + "\u00A0g, out "
+                + figures.pair(balance.outGrams(), coverageFactor).together() + "\u00A0g, gap "
+                + figures.pair(balance.gapGrams(), coverageFactor).together() + "\u00A0g; gas expected "
+                + figures.significant(balance.gasGrams(), 2) + "\u00A0g, allowance for evaporation "
+                + figures.significant(balance.evaporationAllowanceGrams(), 2) + "\u00A0g of "
+                + figures.significant(balance.organicSolventGrams(), 3) + "\u00A0g organic solvent."
                 + (balance.complete() ? "" : " A layer or lot has no mass: the gap is an upper limit.");
         blocks.add(new Paragraph(look, text));
     }
@@ -409,8 +409,8 @@ final class RunBlock {
         List<List<TableCell>> rows = new ArrayList<>();
         for (Contact contact : care) {
             StringJoiner gas = new StringJoiner(", ");
-            contact.gasLitresExpected().ifPresent(v -> gas.add("expected " + figures.significant(v, 2) + " L"));
-            contact.gasLitresWorst().ifPresent(v -> gas.add("worst case " + figures.significant(v, 2) + " L"));
+            contact.gasLitresExpected().ifPresent(v -> gas.add("expected " + figures.significant(v, 2) + "\u00A0L"));
+            contact.gasLitresWorst().ifPresent(v -> gas.add("worst case " + figures.significant(v, 2) + "\u00A0L"));
             gas.setEmptyValue(contact.gasExpected() ? "expected, volume not computed" : "none expected");
             String operation =
                     contact.step().operation().map(o -> " " + o.word()).orElse("");

@@ -137,14 +137,14 @@ final class RunWords {
 
     private String content(Content content) {
         String share = content.percentOf().isPresent()
-                ? " (" + look.figures().significant(content.percentOf().getAsDouble(), 2) + " % of " + base(content)
-                        + ")"
+                ? " (" + look.figures().significant(content.percentOf().getAsDouble(), 2) + "\u00A0% of "
+                        + base(content) + ")"
                 : "";
         String bound = content.upperBoundGrams().isPresent()
-                ? "≤ " + look.figures().significant(content.upperBoundGrams().getAsDouble(), 2) + " g"
+                ? "≤ " + look.figures().significant(content.upperBoundGrams().getAsDouble(), 2) + "\u00A0g"
                 : "";
         String mass = content.massGrams()
-                .map(m -> look.figures().pair(m, coverageFactor).together() + " g")
+                .map(m -> look.figures().pair(m, coverageFactor).together() + "\u00A0g")
                 .orElse("");
         String amount = switch (content.kind()) {
             case MEASURED -> mass;

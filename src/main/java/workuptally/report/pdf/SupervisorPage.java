@@ -225,7 +225,7 @@ final class SupervisorPage {
 
     private void add(StringJoiner text, String name, OptionalDouble percent) {
         if (percent.isPresent()) {
-            text.add(name + " " + look.figures().fixed(percent.getAsDouble(), 1) + " %");
+            text.add(name + " " + look.figures().fixed(percent.getAsDouble(), 1) + "\u00A0%");
         }
     }
 
@@ -246,10 +246,10 @@ final class SupervisorPage {
 
     private CellDrawing chartRow(YieldChart chart, RunWords.ProductLine line) {
         String planned = line.plannedPercent().isPresent()
-                ? ", planned " + look.figures().plain(line.plannedPercent().getAsDouble()) + " %"
+                ? ", planned " + look.figures().plain(line.plannedPercent().getAsDouble()) + "\u00A0%"
                 : ", no plan";
         Optional<ProductYield> found = line.found();
-        String words = found.isPresent() ? "found " + line.yield().together() + " %" : "no yield";
+        String words = found.isPresent() ? "found " + line.yield().together() + "\u00A0%" : "no yield";
         return chart.row(new YieldChart.Values(
                 line.plannedPercent(),
                 found.map(y -> OptionalDouble.of(y.percent().value())).orElse(OptionalDouble.empty()),
@@ -271,14 +271,15 @@ final class SupervisorPage {
         Figures figures = look.figures();
         blocks.add(new Paragraph(
                 look,
-                "Solvent put in: " + figures.fixed(litres, 2) + " L, " + figures.fixed(kilograms, 2) + " kg; recovered "
-                        + figures.fixed(recovered, 2) + " kg; not found (air, pump, glassware) "
+                "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
+                        + "\u00A0kg; recovered "
+                        + figures.fixed(recovered, 2) + "\u00A0kg; not found (air, pump, glassware) "
                         + figures.fixed(notFound, 2)
-                        + " kg."));
+                        + "\u00A0kg."));
         StringJoiner streams = new StringJoiner("; ", "Layers by the stream that their composition suggests: ", ".");
         streams.setEmptyValue("No layer has a stream.");
         for (PeriodTotals.StreamTotal total : period.waste()) {
-            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + " kg");
+            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
         }
         blocks.add(new Paragraph(look, streams.toString()));
     }
@@ -315,7 +316,7 @@ final class SupervisorPage {
                 reviewers.add(name.strip());
             }
         }
-        blocks.add(new Gap(6));
+        blocks.add(new Heading(look, Heading.Level.SUBSECTION, "Reviewed by", Optional.empty()));
         blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
     }
 }

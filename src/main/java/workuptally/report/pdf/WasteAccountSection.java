@@ -155,8 +155,8 @@ final class WasteAccountSection {
             contents.setEmptyValue("not stated");
             container
                     .contentsThen()
-                    .forEach(c ->
-                            contents.add(c.substance() + " " + look.figures().significant(c.massGrams(), 3) + " g"));
+                    .forEach(c -> contents.add(
+                            c.substance() + " " + look.figures().significant(c.massGrams(), 3) + "\u00A0g"));
             rows.add(List.of(
                     TableCell.bold(container.id()),
                     TableCell.of(container.wasteStream()),

@@ -23,7 +23,7 @@ class FiguresTest {
         "-0.004, 1.2, 0.0 ± 1.2"
     })
     void valueEndsWhereItsUncertaintyEnds(double value, double expandedUncertainty, String text) {
-        assertEquals(text, figures.pair(value, expandedUncertainty).together());
+        assertEquals(text, figures.pair(value, expandedUncertainty).together().replace('\u00A0', ' '));
     }
 
     @ParameterizedTest
