@@ -83,7 +83,7 @@ public enum Limit {
             Limit.PRACTICE),
     CHARGE_VOLUME_RELATIVE(
             "Charge volume uncertainty relative",
-            0.5,
+            0.3,
             "%",
             "relative standard uncertainty of a charged volume",
             Limit.PRACTICE),

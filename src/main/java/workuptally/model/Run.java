@@ -1,6 +1,7 @@
 package workuptally.model;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,16 @@ public record Run(
         assays = List.copyOf(assays);
         nmrAssays = List.copyOf(nmrAssays);
         lots = List.copyOf(lots);
+    }
+
+    /** The steps in order of their numbers where all are numbers, else in order of the table. */
+    public List<Step> orderedSteps() {
+        if (steps.stream().anyMatch(s -> !s.number().matches("\\d{1,9}(\\.\\d{1,9})?"))) {
+            return steps;
+        }
+        return steps.stream()
+                .sorted(Comparator.comparingDouble(s -> Double.parseDouble(s.number())))
+                .toList();
     }
 
     /** The layer of that label, if the Layers table has one. */

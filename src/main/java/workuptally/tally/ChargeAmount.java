@@ -27,4 +27,9 @@ public record ChargeAmount(
         Optional<MeasuredValue> volumeMillilitres,
         OptionalDouble molarMassGramsPerMole,
         OptionalDouble asTypedMillimoles,
-        String equation) {}
+        String equation) {
+    /** True for a charge with the role of a solvent. */
+    public boolean isSolvent() {
+        return charge.role().filter(r -> r == Charge.Role.SOLVENT).isPresent();
+    }
+}

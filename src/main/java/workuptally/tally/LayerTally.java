@@ -34,4 +34,19 @@ public record LayerTally(
     public LayerTally {
         contents = List.copyOf(contents);
     }
+
+    /** The same layer with other contents. */
+    LayerTally withContents(List<Content> other) {
+        return new LayerTally(
+                label,
+                entry,
+                phase,
+                terminal,
+                aliquot,
+                endsWorkup,
+                massGrams,
+                volumeMillilitres,
+                densityGramsPerMillilitre,
+                other);
+    }
 }

@@ -18,6 +18,7 @@ import workuptally.model.Run;
  * @param contacts every shake in a funnel
  * @param solvents solvents of the run
  * @param waste waste account of the run
+ * @param graphFaults what does not fit together in the steps
  * @param notComputed what was not computed and why
  */
 public record RunTally(
@@ -32,6 +33,7 @@ public record RunTally(
         List<Contact> contacts,
         List<SolventUse> solvents,
         List<WasteLine> waste,
+        List<GraphFault> graphFaults,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
     public RunTally {
@@ -43,6 +45,7 @@ public record RunTally(
         contacts = List.copyOf(contacts);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
+        graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
 

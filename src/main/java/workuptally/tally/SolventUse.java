@@ -26,6 +26,45 @@ public record SolventUse(
         double notFoundGrams,
         double densityGramsPerMillilitre) {
 
+    /** A use whose rest is what was not found. */
+    static SolventUse balanced(
+            String solvent,
+            double chargedGrams,
+            double workupGrams,
+            double purificationGrams,
+            double recoveredGrams,
+            double inLayersGrams,
+            double onCakesGrams,
+            double inLotsGrams,
+            double densityGramsPerMillilitre) {
+        return new SolventUse(
+                solvent,
+                chargedGrams,
+                workupGrams,
+                purificationGrams,
+                recoveredGrams,
+                inLayersGrams,
+                onCakesGrams,
+                inLotsGrams,
+                chargedGrams + workupGrams - recoveredGrams - inLayersGrams - onCakesGrams - inLotsGrams,
+                densityGramsPerMillilitre);
+    }
+
+    /** Both together; of the same solvent. */
+    public SolventUse plus(SolventUse other) {
+        return new SolventUse(
+                solvent,
+                chargedGrams + other.chargedGrams,
+                workupGrams + other.workupGrams,
+                purificationGrams + other.purificationGrams,
+                recoveredGrams + other.recoveredGrams,
+                inLayersGrams + other.inLayersGrams,
+                onCakesGrams + other.onCakesGrams,
+                inLotsGrams + other.inLotsGrams,
+                notFoundGrams + other.notFoundGrams,
+                densityGramsPerMillilitre);
+    }
+
     /** Mass put in, g. */
     public double inGrams() {
         return chargedGrams + workupGrams;

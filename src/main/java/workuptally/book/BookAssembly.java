@@ -1,0 +1,119 @@
+package workuptally.book;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import workuptally.model.Book;
+import workuptally.model.Correction;
+import workuptally.model.HistoryPoint;
+import workuptally.model.InputFile;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+import workuptally.model.Transfer;
+import workuptally.model.VesselTare;
+
+/** Reads the tables of a book in the order in which one needs another, and ties their rows to runs. */
+final class BookAssembly {
+    private final TableSource source;
+    private final HeadingAliases aliases;
+    private final FindingLog log = new FindingLog();
+    private final RunIndex runs = new RunIndex();
+
+    BookAssembly(TableSource source, HeadingAliases aliases) {
+        this.source = source;
+        this.aliases = aliases;
+    }
+
+    /**
+     * Reads everything.
+     *
+     * @param headingsFile the headings file, if one was used
+     * @throws UnreadableBookException if a needed table is missing or a file is damaged
+     * @throws IOException if a file cannot be accessed
+     */
+    Book read(Optional<InputFile> headingsFile) throws UnreadableBookException, IOException {
+        requireTables();
+        Schema.TABLES.forEach(table -> source.sheetName(table).ifPresent(log::nextSheet));
+        read(Schema.RUNS, rows -> RunRows.read(rows, runs));
+        read(Schema.CHARGES, rows -> ChargeRows.read(rows, runs));
+        read(Schema.PRODUCTS, rows -> ProductRows.read(rows, runs));
+        read(Schema.LAYERS, rows -> LayerRows.read(rows, runs));
+        read(Schema.ISOLATED, rows -> LotRows.read(rows, runs));
+        read(Schema.WORKUP, rows -> StepRows.read(rows, runs));
+        read(Schema.ASSAYS, rows -> AssayRows.read(rows, runs));
+        read(Schema.NMR_ASSAYS, rows -> NmrAssayRows.read(rows, runs));
+        ContainerRows containers = new ContainerRows();
+        read(Schema.CONTAINERS, containers::read);
+        List<Transfer> transfers = new ArrayList<>();
+        read(Schema.TRANSFERS, rows -> transfers.addAll(TransferRows.read(rows, runs, containers)));
+        List<VesselTare> vessels = new ArrayList<>();
+        read(Schema.VESSELS, rows -> vessels.addAll(RegisterRows.vessels(rows)));
+        List<HistoryPoint> history = new ArrayList<>();
+        read(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows)));
+        List<Correction> corrections = new ArrayList<>();
+        read(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows)));
+        LimitRows limits = new LimitRows();
+        read(Schema.LIMITS, limits::read);
+        reportNoRuns();
+        return new Book(
+                source.bookName(),
+                files(headingsFile),
+                runs.all().stream().map(RunParts::build).toList(),
+                containers.all(),
+                transfers,
+                vessels,
+                history,
+                corrections,
+                limits.limits(),
+                log.inOrder());
+    }
+
+    private void requireTables() throws UnreadableBookException {
+        List<String> missing = Schema.TABLES.stream()
+                .filter(Table::required)
+                .filter(table -> source.sheetName(table).isEmpty())
+                .map(Table::name)
+                .toList();
+        if (!missing.isEmpty()) {
+            String has = source.names().isEmpty() ? "it has none" : "it has " + String.join(", ", source.names());
+            throw new UnreadableBookException(source.bookName() + " lacks the table"
+                    + (missing.size() == 1 ? " " : "s ") + String.join(", ", missing) + " (" + has
+                    + "): add " + (missing.size() == 1 ? "it" : "them")
+                    + ", or name the laboratory's own in a headings file.");
+        }
+    }
+
+    private void read(Table table, Consumer<TableRows> reader) throws UnreadableBookException, IOException {
+        Optional<RawTable> raw = source.table(table, log);
+        if (raw.isPresent()) {
+            TableRows.of(raw.get(), table, aliases, log).ifPresent(reader);
+        }
+    }
+
+    private void reportNoRuns() {
+        if (runs.all().isEmpty()) {
+            String sheet = source.sheetName(Schema.RUNS).orElse(Schema.RUNS.name());
+            String file = source.files().isEmpty()
+                    ? source.bookName()
+                    : source.files().get(0).name();
+            log.add(
+                    "runs-empty",
+                    Severity.CHECK,
+                    "",
+                    new Place(file, sheet, 0, -1, ""),
+                    "no run",
+                    "a row for each run",
+                    "Enter the runs and run again.");
+        }
+    }
+
+    private List<InputFile> files(Optional<InputFile> headingsFile) {
+        List<InputFile> files = new ArrayList<>(source.files());
+        headingsFile.ifPresent(files::add);
+        files.sort(Comparator.comparing(InputFile::name));
+        return files;
+    }
+}

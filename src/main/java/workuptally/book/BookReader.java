@@ -1,0 +1,64 @@
+package workuptally.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import workuptally.model.Book;
+
+/**
+ * Reads a book: a workbook (.xlsx or .xlsm), or a folder of CSV files with the same tables.
+ *
+ * <p>The input is opened for reading only. Macros are never run, formulas are taken by their stored result. A cell, row or table that
+ * cannot be understood becomes a finding of the book; everything else is read.
+ */
+public final class BookReader {
+    private final ReadingOptions options;
+
+    /** A reader with the usual options. */
+    public BookReader() {
+        this(ReadingOptions.defaults());
+    }
+
+    /** A reader with options. */
+    public BookReader(ReadingOptions options) {
+        this.options = options;
+    }
+
+    /**
+     * Reads a book.
+     *
+     * @param book workbook file, or folder of CSV files
+     * @throws UnreadableBookException if it is no book or is damaged; the message names the remedy
+     * @throws IOException if it cannot be accessed
+     */
+    public Book read(Path book) throws UnreadableBookException, IOException {
+        Optional<HeadingsFile> headings = Optional.empty();
+        if (options.headingsFile().isPresent()) {
+            headings = Optional.of(HeadingsFile.read(options.headingsFile().get()));
+        }
+        HeadingAliases aliases = headings.map(HeadingsFile::aliases).orElse(HeadingAliases.NONE);
+        try (Closing source = open(book, aliases)) {
+            return new BookAssembly(source.tables(), aliases).read(headings.map(HeadingsFile::file));
+        }
+    }
+
+    private Closing open(Path book, HeadingAliases aliases) throws UnreadableBookException, IOException {
+        if (!Files.exists(book)) {
+            throw new NoSuchFileException(book.toString());
+        }
+        if (Files.isDirectory(book)) {
+            return new Closing(new CsvFolder(book, aliases, options.sizeCaps()), () -> {});
+        }
+        throw new UnreadableBookException(book.getFileName() + " is no folder of CSV files.");
+    }
+
+    /** Tables with what must be closed behind them. */
+    private record Closing(TableSource tables, java.io.Closeable resource) implements AutoCloseable {
+        @Override
+        public void close() throws IOException {
+            resource.close();
+        }
+    }
+}

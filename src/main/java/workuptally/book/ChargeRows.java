@@ -1,0 +1,33 @@
+package workuptally.book;
+
+import workuptally.model.Charge;
+
+/** Reads the Charges table. */
+final class ChargeRows {
+    private ChargeRows() {}
+
+    static void read(TableRows rows, RunIndex runs) {
+        rows.forEach(row -> runs.of(row)
+                .ifPresent(run -> row.key("Material").ifPresent(name -> run.charges.add(charge(row, name)))));
+    }
+
+    private static Charge charge(TableRow row, String material) {
+        return new Charge(
+                material,
+                row.choice("Role", Charge.Role.values()),
+                row.text("Formula"),
+                row.number("Molar mass"),
+                row.number("Coefficient"),
+                row.amount("Planned amount", "Planned unit"),
+                row.amount("Actual amount", "Actual unit"),
+                row.number("Assay"),
+                row.number("Molarity"),
+                row.number("Titre"),
+                row.date("Titre date"),
+                row.number("Density"),
+                row.number("Assay uncertainty"),
+                row.number("Titre uncertainty"),
+                row.text("Supplier lot"),
+                row.place());
+    }
+}

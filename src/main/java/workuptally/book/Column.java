@@ -1,0 +1,91 @@
+package workuptally.book;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One column of a table.
+ *
+ * @param heading heading without unit, as findings and places name it
+ * @param kind what its cells hold
+ * @param unit unit in which the book's form has it; empty where a column beside it names the unit, or for words
+ * @param need how much depends on it
+ * @param range values it can take
+ * @param choices words to choose from; empty unless {@code CHOICE}
+ * @param help one line of help for the person who fills it in
+ */
+record Column(
+        String heading, Kind kind, Optional<Unit> unit, Need need, Range range, List<String> choices, String help) {
+
+    /** What cells hold. */
+    enum Kind {
+        NUMBER,
+        /** A number whose unit stands in another column or in the cell. */
+        NUMBER_WITH_UNIT,
+        TEXT,
+        CHOICE,
+        DATE,
+        /** Labels joined by +. */
+        LABELS,
+        /** Parts joined by ;, each a name with a number. */
+        PARTS,
+        /** A number, date or text, as the row's name says. */
+        SETTING
+    }
+
+    static Column number(String heading, Unit unit, Need need, Range range, String help) {
+        return new Column(heading, Kind.NUMBER, Optional.of(unit), need, range, List.of(), help);
+    }
+
+    static Column numberWithUnit(String heading, Need need, Range range, String help) {
+        return new Column(heading, Kind.NUMBER_WITH_UNIT, Optional.empty(), need, range, List.of(), help);
+    }
+
+    static Column choice(String heading, Need need, List<String> choices, String help) {
+        return new Column(heading, Kind.CHOICE, Optional.empty(), need, Range.ANY, List.copyOf(choices), help);
+    }
+
+    static Column words(String heading, Kind kind, Need need, String help) {
+        return new Column(heading, kind, Optional.empty(), need, Range.ANY, List.of(), help);
+    }
+
+    static Column text(String heading, String help) {
+        return words(heading, Kind.TEXT, Need.DETAIL, help);
+    }
+
+    static Column key(String heading, String help) {
+        return words(heading, Kind.TEXT, Need.KEY, help);
+    }
+
+    static Column date(String heading, String help) {
+        return words(heading, Kind.DATE, Need.DETAIL, help);
+    }
+
+    /** The heading with its unit, {@code Gross (g)}. */
+    String headingWithUnit() {
+        return unit.map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .map(symbol -> heading + " (" + symbol + ")")
+                .orElse(heading);
+    }
+
+    /** What a cell must hold, {@code a mass in g of 0 or more}. */
+    String expected() {
+        return switch (kind) {
+            case NUMBER -> expectedIn(unit.orElse(Unit.ONE));
+            case NUMBER_WITH_UNIT -> ("a number " + range.words()).strip();
+            case TEXT -> "a text";
+            case SETTING -> "a number, date or text, as the name says";
+            case CHOICE -> "one of: " + String.join(", ", choices);
+            case DATE -> "a date such as 2026-03-06";
+            case LABELS -> "labels joined by +";
+            case PARTS -> "parts joined by ;";
+        };
+    }
+
+    /** What a number must be, in a unit of its own. */
+    String expectedIn(Unit unit) {
+        String in = unit.symbol().isEmpty() || unit.quantity() == Quantity.PERCENT ? "" : " in " + unit.symbol();
+        return (unit.quantity().words() + in + " " + range.words()).strip();
+    }
+}

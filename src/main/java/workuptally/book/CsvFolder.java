@@ -1,0 +1,102 @@
+package workuptally.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import workuptally.model.InputFile;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+
+/** A book that is a folder of CSV files, one for each table. */
+final class CsvFolder implements TableSource {
+    private static final String ENDING = ".csv";
+
+    private final Path folder;
+    private final ReadingOptions.SizeCaps caps;
+    private final List<String> names = new ArrayList<>();
+    private final Map<Table, Path> files = new HashMap<>();
+    private final Map<String, InputFile> read = new TreeMap<>();
+
+    CsvFolder(Path folder, HeadingAliases aliases, ReadingOptions.SizeCaps caps)
+            throws UnreadableBookException, IOException {
+        this.folder = folder;
+        this.caps = caps;
+        for (Path file : csvFiles(folder)) {
+            String name = file.getFileName().toString();
+            names.add(name);
+            Optional<Table> table = aliases.table(name.substring(0, name.length() - ENDING.length()));
+            if (table.isPresent()) {
+                Path earlier = files.putIfAbsent(table.get(), file);
+                if (earlier != null) {
+                    throw new UnreadableBookException("The files " + earlier.getFileName() + " and " + name
+                            + " both hold the table " + table.get().name() + ": keep one of them in the folder.");
+                }
+            }
+        }
+    }
+
+    private static List<Path> csvFiles(Path folder) throws IOException {
+        try (Stream<Path> content = Files.list(folder)) {
+            return content.filter(Files::isRegularFile)
+                    .filter(file -> file.getFileName()
+                            .toString()
+                            .toLowerCase(Locale.ROOT)
+                            .endsWith(ENDING))
+                    .sorted(Comparator.comparing(file -> file.getFileName().toString()))
+                    .toList();
+        }
+    }
+
+    @Override
+    public String bookName() {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return name == null ? "book" : name.toString();
+    }
+
+    @Override
+    public List<String> names() {
+        return List.copyOf(names);
+    }
+
+    @Override
+    public Optional<String> sheetName(Table table) {
+        return Optional.ofNullable(files.get(table)).map(file -> table.name());
+    }
+
+    @Override
+    public Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException {
+        Path path = files.get(table);
+        if (path == null) {
+            return Optional.empty();
+        }
+        FileBytes file = FileBytes.read(path, caps.fileBytes());
+        read.put(file.name(), file.asInputFile());
+        CsvText csv = CsvText.of(file);
+        if (csv.guessedEncoding()) {
+            log.add(
+                    "encoding-guessed",
+                    Severity.NOTE,
+                    "",
+                    new Place(file.name(), table.name(), 0, -1, ""),
+                    "a text that is not UTF-8; it was read as Windows Latin-1",
+                    "UTF-8",
+                    "Look at the letters with accents, µ and °; save as CSV in UTF-8 if they are wrong.");
+        }
+        return Optional.of(
+                new RawTable(file.name(), table.name(), false, CsvRows.of(file.name(), csv.text()), List.of(), 0));
+    }
+
+    @Override
+    public List<InputFile> files() {
+        return List.copyOf(read.values());
+    }
+}

@@ -1,0 +1,35 @@
+package workuptally.book;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import workuptally.model.Finding;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+
+/** Collects the findings of a reading and puts them in order of place. */
+final class FindingLog {
+    private final List<Finding> findings = new ArrayList<>();
+    private final Map<String, Integer> order = new HashMap<>();
+
+    /** Says that a sheet comes next, so that its findings stand behind those of the sheets before. */
+    void nextSheet(String sheet) {
+        order.putIfAbsent(sheet, order.size());
+    }
+
+    void add(String code, Severity severity, String run, Place place, String seen, String expected, String action) {
+        findings.add(new Finding(code, severity, run, place, seen, expected, "", action));
+    }
+
+    /** All findings: those of whole files first, then sheet by sheet, row by row, column by column. */
+    List<Finding> inOrder() {
+        List<Finding> sorted = new ArrayList<>(findings);
+        sorted.sort(Comparator.comparingInt(
+                        (Finding finding) -> order.getOrDefault(finding.place().sheet(), -1))
+                .thenComparingInt(finding -> finding.place().row())
+                .thenComparingInt(finding -> finding.place().column()));
+        return List.copyOf(sorted);
+    }
+}

@@ -1,0 +1,35 @@
+package workuptally.book;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A lab's own names for sheets and headings.
+ *
+ * @param sheets sheet of the form by own name, loosely spelled
+ * @param headings heading of the form (with unit, where given) by sheet of the form and own heading, loosely spelled
+ */
+record HeadingAliases(Map<String, String> sheets, Map<String, Map<String, String>> headings) {
+    static final HeadingAliases NONE = new HeadingAliases(Map.of(), Map.of());
+
+    HeadingAliases {
+        sheets = Map.copyOf(sheets);
+        headings = new HashMap<>(headings);
+        headings.replaceAll((sheet, own) -> Map.copyOf(own));
+        headings = Map.copyOf(headings);
+    }
+
+    /** The table that a sheet or file name means, if any. */
+    Optional<Table> table(String name) {
+        String wanted = Words.loose(sheets.getOrDefault(Words.loose(name), name));
+        return Schema.TABLES.stream()
+                .filter(table -> Words.loose(table.name()).equals(wanted))
+                .findFirst();
+    }
+
+    /** The heading of the form for a heading of the book, or that heading itself. */
+    String heading(Table table, String typed) {
+        return headings.getOrDefault(table.name(), Map.of()).getOrDefault(Words.loose(typed), typed);
+    }
+}

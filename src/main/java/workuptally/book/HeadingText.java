@@ -1,0 +1,29 @@
+package workuptally.book;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A heading taken apart.
+ *
+ * @param name loosely spelled name without unit
+ * @param unitText what stands in brackets or behind a slash, up to a comma; empty if nothing
+ */
+record HeadingText(String name, String unitText) {
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(?<name>[^(\\[/]+?)\\s*(?:\\((?<round>.*)\\)|\\[(?<square>.*)\\]|/\\s*(?<slash>.+))\\s*");
+
+    static HeadingText of(String typed) {
+        String text = Words.tidy(typed);
+        Matcher match = WITH_UNIT.matcher(text);
+        if (!match.matches()) {
+            return new HeadingText(Words.loose(text), "");
+        }
+        String unit = Optional.ofNullable(match.group("round"))
+                .or(() -> Optional.ofNullable(match.group("square")))
+                .orElseGet(() -> match.group("slash"));
+        int comma = unit.indexOf(',');
+        return new HeadingText(Words.loose(match.group("name")), (comma < 0 ? unit : unit.substring(0, comma)).strip());
+    }
+}

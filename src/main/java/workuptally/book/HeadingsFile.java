@@ -1,0 +1,118 @@
+package workuptally.book;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.json.JsonFactory;
+import workuptally.model.InputFile;
+
+/**
+ * Reads the JSON file that maps a lab's own names to those of the form:
+ *
+ * <pre>{"sheets": {"Schichten": "Layers"}, "headings": {"Layers": {"Brutto (mg)": "Gross (mg)"}}}</pre>
+ *
+ * @param aliases what the file says
+ * @param file the file as an input
+ */
+record HeadingsFile(HeadingAliases aliases, InputFile file) {
+    private static final long MOST_BYTES = 1_000_000;
+
+    /**
+     * Reads a file.
+     *
+     * @throws UnreadableBookException if it is no such file, or names a table or heading that the form lacks
+     * @throws IOException if it cannot be accessed
+     */
+    static HeadingsFile read(Path path) throws UnreadableBookException, IOException {
+        FileBytes bytes = FileBytes.read(path, MOST_BYTES);
+        Map<String, String> sheets = new HashMap<>();
+        Map<String, Map<String, String>> headings = new HashMap<>();
+        try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), bytes.bytes())) {
+            if (json.nextToken() != JsonToken.START_OBJECT) {
+                throw wrongForm(bytes);
+            }
+            while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+                String part = json.currentName();
+                json.nextToken();
+                switch (part) {
+                    case "sheets" -> sheets.putAll(texts(json, bytes));
+                    case "headings" -> eachObject(json, bytes, headings);
+                    default -> throw wrongForm(bytes);
+                }
+            }
+        } catch (JacksonException damaged) {
+            throw new UnreadableBookException(
+                    "The headings file " + bytes.name() + " is not valid JSON near line "
+                            + damaged.getLocation().getLineNr() + ": correct it and run again.",
+                    damaged);
+        }
+        checkTargets(bytes, sheets, headings);
+        return new HeadingsFile(new HeadingAliases(sheets, headings), bytes.asInputFile());
+    }
+
+    private static void eachObject(JsonParser json, FileBytes file, Map<String, Map<String, String>> headings)
+            throws UnreadableBookException {
+        if (json.currentToken() != JsonToken.START_OBJECT) {
+            throw wrongForm(file);
+        }
+        while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+            String table = json.currentName();
+            json.nextToken();
+            String name =
+                    HeadingAliases.NONE.table(table).map(Table::name).orElseThrow(() -> unknown(file, "table", table));
+            headings.put(name, texts(json, file));
+        }
+    }
+
+    private static Map<String, String> texts(JsonParser json, FileBytes file) throws UnreadableBookException {
+        if (json.currentToken() != JsonToken.START_OBJECT) {
+            throw wrongForm(file);
+        }
+        Map<String, String> texts = new HashMap<>();
+        while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+            String own = json.currentName();
+            if (json.nextToken() != JsonToken.VALUE_STRING) {
+                throw wrongForm(file);
+            }
+            texts.put(Words.loose(own), json.getString());
+        }
+        return texts;
+    }
+
+    private static void checkTargets(
+            FileBytes file, Map<String, String> sheets, Map<String, Map<String, String>> headings)
+            throws UnreadableBookException {
+        for (String target : sheets.values()) {
+            if (HeadingAliases.NONE.table(target).isEmpty()) {
+                throw unknown(file, "table", target);
+            }
+        }
+        for (Table table : Schema.TABLES) {
+            for (String target : headings.getOrDefault(table.name(), Map.of()).values()) {
+                boolean known = table.columns().stream()
+                        .map(column -> Words.loose(column.heading()))
+                        .anyMatch(name -> name.equals(Words.loose(target))
+                                || name.equals(HeadingText.of(target).name()));
+                if (!known) {
+                    throw unknown(file, "heading of " + table.name(), target);
+                }
+            }
+        }
+    }
+
+    private static UnreadableBookException unknown(FileBytes file, String what, String name) {
+        return new UnreadableBookException("The headings file " + file.name() + " names '" + name + "', which is no "
+                + what + ": correct it and run again.");
+    }
+
+    private static UnreadableBookException wrongForm(FileBytes file) {
+        return new UnreadableBookException("The headings file " + file.name()
+                + " must hold one object with \"sheets\" and \"headings\", each own name mapped to one of the form:"
+                + " correct it and run again.");
+    }
+}

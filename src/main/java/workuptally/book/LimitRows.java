@@ -1,0 +1,106 @@
+package workuptally.book;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.model.Field;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Severity;
+
+/** Reads the Limits table. */
+final class LimitRows {
+    private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
+    private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
+    private final Set<Limit> seen = EnumSet.noneOf(Limit.class);
+
+    void read(TableRows rows) {
+        rows.forEach(row -> row.key("Name").ifPresent(name -> read(row, name)));
+    }
+
+    Limits limits() {
+        return new Limits(numbers, texts);
+    }
+
+    private void read(TableRow row, String name) {
+        Optional<Limit> limit = Arrays.stream(Limit.values())
+                .filter(l -> Words.loose(l.title()).equals(Words.loose(name)))
+                .findFirst();
+        if (limit.isEmpty()) {
+            row.report(
+                    "limit-unknown",
+                    Severity.CHECK,
+                    "Name",
+                    "read '" + name + "'",
+                    "a name of the list in the template",
+                    "Correct the name and run again; the row has no effect.");
+        } else if (!seen.add(limit.get())) {
+            row.report(
+                    "limit-duplicate",
+                    Severity.CHECK,
+                    "Name",
+                    "read '" + name + "' a second time",
+                    "each limit once",
+                    "Keep one of the rows and run again; only the first was used.");
+        } else if (!row.isBlank("Value")) {
+            set(row, limit.get());
+        }
+    }
+
+    private void set(TableRow row, Limit limit) {
+        if (limit == Limit.AS_OF) {
+            row.date("Value").ifPresent(day -> texts.put(limit, day.toString()));
+        } else if (limit.isText()) {
+            String text = row.text("Value");
+            if (!text.isEmpty()) {
+                texts.put(limit, text);
+            }
+        } else {
+            Unit unit = measure(limit.unit()).orElse(Unit.ONE);
+            String typed = row.text("Unit");
+            Optional<Unit> typedUnit = typed.isEmpty() ? Optional.of(unit) : measure(typed);
+            if (typedUnit.isEmpty() || typedUnit.get().quantity() != unit.quantity()) {
+                row.report(
+                        typedUnit.isEmpty() ? "unit-unknown" : "unit-wrong",
+                        Severity.STOP,
+                        "Unit",
+                        "read '" + typed + "'",
+                        "the unit " + limit.unit(),
+                        "Correct the unit and run again; the default was used.");
+                return;
+            }
+            row.numberIn("Value", typedUnit.get(), unit, false)
+                    .entered()
+                    .filter(value -> isUsable(row, limit, value))
+                    .ifPresent(value -> numbers.put(limit, value));
+        }
+    }
+
+    private static boolean isUsable(TableRow row, Limit limit, Field.Entered value) {
+        boolean plain = value.qualifier() == Field.Qualifier.EXACT || value.qualifier() == Field.Qualifier.ABOUT;
+        boolean possible =
+                limit == Limit.ROOM_TEMPERATURE ? Range.TEMPERATURE.holds(value.value()) : value.value() >= 0;
+        boolean factor = limit != Limit.COVERAGE_FACTOR || value.value() > 0;
+        if (plain && possible && factor) {
+            return true;
+        }
+        row.report(
+                "value-impossible",
+                Severity.STOP,
+                "Value",
+                "read '" + value.asTyped() + "'",
+                "one number for " + limit.meaning() + (limit == Limit.ROOM_TEMPERATURE ? "" : ", not negative"),
+                "Correct the cell and run again; the default was used.");
+        return false;
+    }
+
+    /** The unit of a limit without what the percentage is of: {@code % of theory} is {@code %}. */
+    private static Optional<Unit> measure(String text) {
+        int of = text.indexOf(" of ");
+        String unit = of < 0 ? text : text.substring(0, of);
+        return unit.equals("1") ? Optional.of(Unit.ONE) : Unit.named(unit);
+    }
+}

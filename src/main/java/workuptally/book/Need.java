@@ -1,0 +1,24 @@
+package workuptally.book;
+
+import workuptally.model.Severity;
+
+/** How much depends on a column. */
+enum Need {
+    /** Without it the row cannot be placed; the row is left out. */
+    KEY(Severity.STOP),
+    /** Results depend on it. */
+    FIGURE(Severity.STOP),
+    /** It adds detail; results go on without it. */
+    DETAIL(Severity.CHECK);
+
+    private final Severity severity;
+
+    Need(Severity severity) {
+        this.severity = severity;
+    }
+
+    /** Severity of a cell of such a column that cannot be understood. */
+    Severity severity() {
+        return severity;
+    }
+}

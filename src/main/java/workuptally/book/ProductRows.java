@@ -1,0 +1,64 @@
+package workuptally.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Charge;
+import workuptally.model.Product;
+import workuptally.model.Product.SkeletonPart;
+import workuptally.model.Severity;
+
+/** Reads the Products table; the Charges table is read before it, since skeletons name its materials. */
+final class ProductRows {
+    private ProductRows() {}
+
+    static void read(TableRows rows, RunIndex runs) {
+        rows.forEach(row -> runs.of(row).ifPresent(run -> row.key("Product").ifPresent(name -> read(row, name, run))));
+    }
+
+    private static void read(TableRow row, String name, RunParts run) {
+        if (run.product(name).isPresent()) {
+            row.report(
+                    "product-duplicate",
+                    Severity.STOP,
+                    "Product",
+                    "read '" + name + "' a second time in run " + run.id(),
+                    "each product of a run once",
+                    "Rename or remove the second and run again; only the first was read.");
+            return;
+        }
+        run.products.add(new Product(
+                name,
+                row.yesOrNo("Wanted").orElse(true),
+                row.text("Formula"),
+                row.number("Molar mass"),
+                row.number("Coefficient"),
+                skeleton(row, run),
+                row.number("Planned yield"),
+                row.choice("Character", Product.Character.values()),
+                row.number("pKa"),
+                row.number("Partition ratio"),
+                row.text("Partition solvent"),
+                row.number("Log P"),
+                row.number("Boiling point"),
+                row.place()));
+    }
+
+    private static List<SkeletonPart> skeleton(TableRow row, RunParts run) {
+        List<SkeletonPart> skeleton = new ArrayList<>();
+        for (TableRow.Part part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {
+            Optional<Charge> charge = run.charge(part.name());
+            if (charge.isEmpty()) {
+                row.report(
+                        "skeleton-partner-unknown",
+                        Severity.STOP,
+                        "Skeleton",
+                        "read '" + part.name() + "'",
+                        "a material of the run's charges",
+                        "Correct the name or add the charge, then run again.");
+            }
+            skeleton.add(new SkeletonPart(charge.map(Charge::material).orElse(part.name()), part.value()));
+        }
+        return skeleton;
+    }
+}

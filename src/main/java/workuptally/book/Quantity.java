@@ -1,0 +1,26 @@
+package workuptally.book;
+
+/** Kinds of quantity that a number in a book can be; units convert only within one. */
+enum Quantity {
+    MASS("a mass"),
+    VOLUME("a volume"),
+    AMOUNT("an amount of substance"),
+    MASS_PER_VOLUME("a mass per volume"),
+    CONCENTRATION("a concentration"),
+    MOLAR_MASS("a molar mass"),
+    PERCENT("a percentage"),
+    TEMPERATURE("a temperature"),
+    PRESSURE("a pressure"),
+    TIME("a time"),
+    PURE("a number");
+
+    private final String words;
+
+    Quantity(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+}

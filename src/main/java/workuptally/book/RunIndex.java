@@ -1,0 +1,54 @@
+package workuptally.book;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.model.Severity;
+
+/** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
+final class RunIndex {
+    private final Map<String, RunParts> runs = new LinkedHashMap<>();
+
+    private static String key(String id) {
+        return id.replace(" ", "").toLowerCase(Locale.ROOT);
+    }
+
+    Optional<RunParts> find(String id) {
+        return Optional.ofNullable(runs.get(key(id)));
+    }
+
+    void add(RunParts run) {
+        runs.put(key(run.id()), run);
+    }
+
+    Collection<RunParts> all() {
+        return runs.values();
+    }
+
+    /** The run that a row of another table belongs to; nothing if the id is missing or unknown, which is reported. */
+    Optional<RunParts> of(TableRow row) {
+        Optional<String> id = row.key("Run");
+        if (id.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<RunParts> run = find(id.get());
+        if (run.isPresent()) {
+            row.belongsTo(run.get().id());
+        } else {
+            reportUnknown(row, id.get());
+        }
+        return run;
+    }
+
+    static void reportUnknown(TableRow row, String id) {
+        row.report(
+                "run-unknown",
+                Severity.STOP,
+                "Run",
+                "read '" + id + "'",
+                "a run of the Runs table",
+                "Correct the run or add it to Runs, then run again; the row was left out.");
+    }
+}

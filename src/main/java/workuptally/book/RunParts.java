@@ -1,0 +1,129 @@
+package workuptally.book;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.model.Assay;
+import workuptally.model.Charge;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.NmrAssay;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+
+/** A run while its parts are being read from the tables. */
+final class RunParts {
+    /** The run as its own row says, still without parts and perhaps without a status. */
+    private final Run head;
+
+    private final boolean statusTyped;
+    final List<Product> products = new ArrayList<>();
+    final List<Charge> charges = new ArrayList<>();
+    final List<Step> steps = new ArrayList<>();
+    final List<Layer> layers = new ArrayList<>();
+    final List<Assay> assays = new ArrayList<>();
+    final List<NmrAssay> nmrAssays = new ArrayList<>();
+    final List<Lot> lots = new ArrayList<>();
+    private final Map<String, String> spellings = new HashMap<>();
+    private final Map<String, Layer> layersByVessel = new HashMap<>();
+
+    RunParts(Run head, boolean statusTyped) {
+        this.head = head;
+        this.statusTyped = statusTyped;
+    }
+
+    String id() {
+        return head.id();
+    }
+
+    /** Remembers how a label is spelled where it is defined. */
+    void defineLabel(String label) {
+        spellings.put(label, label);
+        spellings.putIfAbsent(loose(label), label);
+    }
+
+    /** A label as it is spelled where it is defined; as typed if it is defined nowhere. */
+    String spelling(String label) {
+        return Optional.ofNullable(spellings.get(label))
+                .or(() -> Optional.ofNullable(spellings.get(loose(label))))
+                .orElse(label);
+    }
+
+    List<String> spelling(List<String> labels) {
+        return labels.stream().map(this::spelling).distinct().toList();
+    }
+
+    private static String loose(String label) {
+        return label.replace(" ", "").toLowerCase(Locale.ROOT);
+    }
+
+    Optional<Product> product(String name) {
+        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+    }
+
+    Optional<Charge> charge(String material) {
+        return charges.stream()
+                .filter(charge -> charge.material().equalsIgnoreCase(material))
+                .findFirst();
+    }
+
+    Optional<Layer> layer(String label) {
+        return layers.stream().filter(layer -> layer.label().equals(label)).findFirst();
+    }
+
+    Optional<Lot> lot(String label) {
+        return lots.stream().filter(lot -> lot.label().equals(label)).findFirst();
+    }
+
+    /** The earlier layer in a vessel, if any is still in it by its status. */
+    Optional<Layer> layerInVessel(String vessel) {
+        return vessel.isEmpty() ? Optional.empty() : Optional.ofNullable(layersByVessel.get(Words.loose(vessel)));
+    }
+
+    void add(Layer layer) {
+        layers.add(layer);
+        defineLabel(layer.label());
+        if (!layer.vessel().isEmpty() && stillInItsVessel(layer)) {
+            layersByVessel.putIfAbsent(Words.loose(layer.vessel()), layer);
+        }
+    }
+
+    /** False for a layer that was consumed or used up, whose vessel may have been taken again. */
+    static boolean stillInItsVessel(Layer layer) {
+        return layer.status()
+                .map(status -> status != Layer.Status.CONSUMED && status != Layer.Status.USED_UP)
+                .orElse(true);
+    }
+
+    Run build() {
+        return new Run(
+                head.id(),
+                head.date(),
+                head.chemist(),
+                head.reaction(),
+                head.kind(),
+                head.series(),
+                statusTyped ? head.status() : statusByRecord(),
+                head.conversionPercent(),
+                head.notes(),
+                products,
+                charges,
+                steps,
+                layers,
+                assays,
+                nmrAssays,
+                lots,
+                head.row());
+    }
+
+    private Run.Status statusByRecord() {
+        if (!lots.isEmpty()) {
+            return Run.Status.ISOLATED;
+        }
+        return layers.isEmpty() ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+    }
+}

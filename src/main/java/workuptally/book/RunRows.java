@@ -1,0 +1,50 @@
+package workuptally.book;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+
+/** Reads the Runs table. */
+final class RunRows {
+    private RunRows() {}
+
+    static void read(TableRows rows, RunIndex runs) {
+        rows.forEach(row -> row.key("Run").ifPresent(id -> read(row, id, runs)));
+    }
+
+    private static void read(TableRow row, String id, RunIndex runs) {
+        row.belongsTo(id);
+        Optional<RunParts> earlier = runs.find(id);
+        if (earlier.isPresent()) {
+            row.report(
+                    "run-duplicate",
+                    Severity.STOP,
+                    "Run",
+                    "read '" + id + "' a second time",
+                    "each run once",
+                    "Give the second run an id of its own and run again; only the first was read.");
+            return;
+        }
+        Optional<Run.Status> status = row.choice("Status", Run.Status.values());
+        Run head = new Run(
+                id,
+                row.date("Date"),
+                row.text("Chemist"),
+                row.text("Reaction"),
+                row.choice("Kind", Run.Kind.values()).orElse(Run.Kind.REACTION),
+                row.text("Series"),
+                status.orElse(Run.Status.PLANNED),
+                row.number("Conversion"),
+                row.text("Notes"),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                row.place());
+        runs.add(new RunParts(head, status.isPresent()));
+    }
+}

@@ -1,0 +1,410 @@
+package workuptally.book;
+
+import static workuptally.book.Column.choice;
+import static workuptally.book.Column.date;
+import static workuptally.book.Column.key;
+import static workuptally.book.Column.number;
+import static workuptally.book.Column.numberWithUnit;
+import static workuptally.book.Column.text;
+import static workuptally.book.Column.words;
+
+import java.util.List;
+
+/** The form of a book: all tables with their columns, units, choices and help texts, in the order of the template. */
+final class Schema {
+    static final List<String> AMOUNT_UNITS = List.of("mg", "g", "kg", "µL", "mL", "L", "µmol", "mmol", "mol");
+    static final List<String> YES_NO = List.of("yes", "no");
+
+    static final Table RUNS = new Table(
+            "Runs",
+            true,
+            "One row per planned reaction or separation",
+            List.of(
+                    key("Run", "Short id, unique in the book"),
+                    date("Date", "Day of the run"),
+                    text("Chemist", "Who runs it"),
+                    text("Reaction", "Title"),
+                    choice(
+                            "Kind",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Run.Kind.values()),
+                            "Blank = reaction. A resolution without racemisation halves the theory"),
+                    text("Series", "Name of a repeated preparation"),
+                    choice(
+                            "Status",
+                            Need.DETAIL,
+                            Words.of(workuptally.model.Run.Status.values()),
+                            "How far the run is; blank = by what is recorded"),
+                    number("Conversion", Unit.PERCENT, Need.FIGURE, Range.PERCENT, "Conversion of the substrate"),
+                    text("Notes", "")));
+
+    static final Table PRODUCTS = new Table(
+            "Products",
+            true,
+            "Wanted and tracked substances of each run",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Product", "Name of the substance"),
+                    choice("Wanted", Need.FIGURE, YES_NO, "no = by-product or recovered substrate; blank = yes"),
+                    text("Formula", "Formula of the form isolated, with salt and hydrate"),
+                    number(
+                            "Molar mass",
+                            Unit.GRAM_PER_MOLE,
+                            Need.FIGURE,
+                            Range.POSITIVE,
+                            "Optional; checked against the formula"),
+                    number("Coefficient", Unit.ONE, Need.FIGURE, Range.POSITIVE, "Stoichiometric coefficient"),
+                    words(
+                            "Skeleton",
+                            Column.Kind.PARTS,
+                            Need.FIGURE,
+                            "Units of each partner per molecule: benzophenone 1; phenylmagnesium bromide 1. Blank = substrate 1"),
+                    number("Planned yield", Unit.PERCENT, Need.DETAIL, Range.PERCENT, "Expected yield"),
+                    choice(
+                            "Character",
+                            Need.DETAIL,
+                            Words.of(workuptally.model.Product.Character.values()),
+                            "Acid, base or neutral"),
+                    number("pKa", Unit.ONE, Need.DETAIL, new Range(-20, 60, "from -20 to 60"), "Of the acid form"),
+                    number(
+                            "Partition ratio",
+                            Unit.ONE,
+                            Need.DETAIL,
+                            Range.POSITIVE,
+                            "c(organic)/c(water), neutral form"),
+                    text("Partition solvent", "Solvent of the partition ratio"),
+                    number(
+                            "Log P",
+                            Unit.ONE,
+                            Need.DETAIL,
+                            new Range(-15, 20, "from -15 to 20"),
+                            "Octanol/water, if no partition ratio is known"),
+                    number("Boiling point", Unit.CELSIUS, Need.DETAIL, Range.TEMPERATURE, "At normal pressure")));
+
+    static final Table CHARGES = new Table(
+            "Charges",
+            true,
+            "Materials put into each reaction",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Material", "Name; the same name wherever it is meant"),
+                    choice(
+                            "Role",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Charge.Role.values()),
+                            "What it is for; component = part of a mixture to separate"),
+                    text("Formula", "Formula of what is weighed, with salt and hydrate"),
+                    number(
+                            "Molar mass",
+                            Unit.GRAM_PER_MOLE,
+                            Need.FIGURE,
+                            Range.POSITIVE,
+                            "Checked against the formula"),
+                    number(
+                            "Coefficient",
+                            Unit.ONE,
+                            Need.FIGURE,
+                            Range.POSITIVE,
+                            "Stoichiometric coefficient; blank = not stoichiometric"),
+                    numberWithUnit("Planned amount", Need.FIGURE, Range.NOT_NEGATIVE, "Amount of the plan"),
+                    choice("Planned unit", Need.FIGURE, AMOUNT_UNITS, "Unit of the planned amount"),
+                    numberWithUnit("Actual amount", Need.FIGURE, Range.NOT_NEGATIVE, "Amount weighed or measured"),
+                    choice("Actual unit", Need.FIGURE, AMOUNT_UNITS, "Unit of the actual amount"),
+                    number("Assay", Unit.MASS_PERCENT, Need.FIGURE, Range.ASSAY, "Content by mass"),
+                    number("Molarity", Unit.MOLE_PER_LITRE, Need.FIGURE, Range.MOLARITY, "By the label"),
+                    number("Titre", Unit.MOLE_PER_LITRE, Need.FIGURE, Range.MOLARITY, "Titrated; wins over the label"),
+                    date("Titre date", "Day of the titration"),
+                    number(
+                            "Density",
+                            Unit.GRAM_PER_MILLILITRE,
+                            Need.FIGURE,
+                            Range.DENSITY,
+                            "Of the material as charged"),
+                    number(
+                            "Assay uncertainty",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            Range.PERCENT,
+                            "Relative standard uncertainty (k = 1)"),
+                    number(
+                            "Titre uncertainty",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            Range.PERCENT,
+                            "Relative standard uncertainty (k = 1)"),
+                    text("Supplier lot", "Number on the bottle")));
+
+    static final Table WORKUP = new Table(
+            "Workup",
+            false,
+            "Workup operations in order; they tie the layers together",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    text("Step", "Number or name of the step"),
+                    choice(
+                            "Operation",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Step.Operation.values()),
+                            "What is done; sample takes an aliquot"),
+                    words(
+                            "From",
+                            Column.Kind.LABELS,
+                            Need.FIGURE,
+                            "Layers used up, joined by +; RM = reaction mixture"),
+                    text("Material", "What is added"),
+                    number(
+                            "Portions",
+                            Unit.ONE,
+                            Need.FIGURE,
+                            new Range(1, 1000, "of 1 or more"),
+                            "Number of portions; blank = 1"),
+                    number("Volume", Unit.MILLILITRE, Need.FIGURE, Range.NOT_NEGATIVE, "Of each portion"),
+                    number("Mass", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Of each portion"),
+                    number("Molarity", Unit.MOLE_PER_LITRE, Need.FIGURE, Range.MOLARITY, "Strength of the material"),
+                    number("Density", Unit.GRAM_PER_MILLILITRE, Need.FIGURE, Range.DENSITY, "Density of the material"),
+                    number("Funnel", Unit.MILLILITRE, Need.FIGURE, Range.POSITIVE, "Nominal size of the funnel"),
+                    number(
+                            "Loads",
+                            Unit.ONE,
+                            Need.FIGURE,
+                            new Range(1, 1000, "of 1 or more"),
+                            "Funnel loads; blank = 1"),
+                    number("Temperature", Unit.CELSIUS, Need.DETAIL, Range.TEMPERATURE, ""),
+                    number("pH after", Unit.ONE, Need.FIGURE, Range.PH, "Of the aqueous layer at the end"),
+                    choice(
+                            "Quench test",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Step.QuenchTest.values()),
+                            "Test for left-over oxidant or hydride"),
+                    choice(
+                            "Lower layer",
+                            Need.DETAIL,
+                            Words.of(workuptally.model.Step.Lower.values()),
+                            "Which layer was below"),
+                    choice(
+                            "Checked by",
+                            Need.DETAIL,
+                            Words.of(workuptally.model.Step.CheckedBy.values()),
+                            "How the order of the layers was checked"),
+                    choice("Emulsion", Need.DETAIL, Words.of(workuptally.model.Step.Emulsion.values()), ""),
+                    words("Gives organic", Column.Kind.LABELS, Need.FIGURE, "Labels of organic layers, joined by +"),
+                    words("Gives aqueous", Column.Kind.LABELS, Need.FIGURE, "Labels of aqueous layers, joined by +"),
+                    words("Gives other", Column.Kind.LABELS, Need.FIGURE, "Cakes, distillates, rag, samples, lots"),
+                    text("Notes", "")));
+
+    static final Table LAYERS = new Table(
+            "Layers",
+            false,
+            "Portions that were kept or measured, cakes and distillates too",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Layer", "Label, unique in the run"),
+                    choice("Phase", Need.FIGURE, Words.of(workuptally.model.Layer.Phase.values()), "What it is"),
+                    choice(
+                            "Position",
+                            Need.DETAIL,
+                            Words.of(workuptally.model.Layer.Position.values()),
+                            "Where it was in the funnel"),
+                    text("Vessel", "Vessel it is kept in"),
+                    number("Volume", Unit.MILLILITRE, Need.FIGURE, Range.NOT_NEGATIVE, "Read volume"),
+                    number("Gross", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel and contents"),
+                    number("Tare", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel alone"),
+                    number("Net", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Instead of gross and tare"),
+                    number("Temperature", Unit.CELSIUS, Need.DETAIL, Range.TEMPERATURE, "Of the volume reading"),
+                    number("pH", Unit.ONE, Need.FIGURE, Range.PH, ""),
+                    words(
+                            "Composition",
+                            Column.Kind.PARTS,
+                            Need.FIGURE,
+                            "By mass, if known: ethyl acetate 81 %; ethanol 19 %"),
+                    text("Balance", "Balance used"),
+                    number(
+                            "Volume uncertainty",
+                            Unit.MILLILITRE,
+                            Need.DETAIL,
+                            Range.NOT_NEGATIVE,
+                            "Standard uncertainty of the volume (k = 1)"),
+                    date("Made on", "Day it was made"),
+                    date("Review by", "Day to look at it again"),
+                    choice(
+                            "Status",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Layer.Status.values()),
+                            "What has become of it"),
+                    text("Released by", "Who released it"),
+                    text("Notes", "")));
+
+    static final Table ASSAYS = new Table(
+            "Assays",
+            false,
+            "Analyses of layers and lots",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Sample", "Label of the layer or lot"),
+                    text("Substance", "What was determined"),
+                    text("Formula", "If not listed elsewhere"),
+                    choice("Method", Need.FIGURE, Words.of(workuptally.model.Assay.Method.values()), ""),
+                    numberWithUnit("Result", Need.FIGURE, Range.NOT_NEGATIVE, "Number; <0.10 or n.d. for a non-detect"),
+                    choice("Unit", Need.FIGURE, Words.of(workuptally.model.Assay.Unit.values()), "Unit of the result"),
+                    number(
+                            "Relative standard uncertainty",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            Range.PERCENT,
+                            "k = 1; blank = by the method"),
+                    text("Calibration", "Name shared by rows that rest on one calibration"),
+                    number("Aliquot", Unit.MILLILITRE, Need.FIGURE, Range.NOT_NEGATIVE, "Aliquot taken"),
+                    number("Residue", Unit.MILLIGRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Dry residue of the aliquot"),
+                    text("Notes", "")));
+
+    static final Table NMR_ASSAYS = new Table(
+            "NMR assays",
+            false,
+            "Internal-standard NMR assays by their raw numbers",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Sample", "Label of the layer or lot"),
+                    key("Substance", "What was determined"),
+                    text("Standard", "Internal standard"),
+                    number("Standard molar mass", Unit.GRAM_PER_MOLE, Need.FIGURE, Range.POSITIVE, ""),
+                    number("Standard purity", Unit.PERCENT, Need.FIGURE, Range.ASSAY, "By mass"),
+                    number("Standard mass", Unit.MILLIGRAM, Need.FIGURE, Range.POSITIVE, ""),
+                    number("Sample mass", Unit.MILLIGRAM, Need.FIGURE, Range.POSITIVE, ""),
+                    number("Standard integral", Unit.ONE, Need.FIGURE, Range.POSITIVE, ""),
+                    number("Standard nuclei", Unit.ONE, Need.FIGURE, Range.POSITIVE, "Nuclei of that signal"),
+                    number("Substance integral", Unit.ONE, Need.FIGURE, Range.NOT_NEGATIVE, ""),
+                    number("Substance nuclei", Unit.ONE, Need.FIGURE, Range.POSITIVE, "Nuclei of that signal"),
+                    number(
+                            "Relative standard uncertainty",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            Range.PERCENT,
+                            "k = 1; blank = by the method")));
+
+    static final Table ISOLATED = new Table(
+            "Isolated",
+            true,
+            "Weighed isolated products",
+            List.of(
+                    key("Run", "Run id as in Runs"),
+                    key("Lot", "Label, unique in the run"),
+                    words("Product", Column.Kind.TEXT, Need.FIGURE, "Name as in Products"),
+                    choice(
+                            "Stage",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Lot.Stage.values()),
+                            "crude, crop or purified"),
+                    words("From", Column.Kind.LABELS, Need.FIGURE, "Layers or lots it came from, joined by +"),
+                    text("Vessel", "Flask"),
+                    number("Gross", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel and contents"),
+                    number("Tare", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel alone"),
+                    number("Net", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Instead of gross and tare"),
+                    number("Assay", Unit.MASS_PERCENT, Need.FIGURE, Range.ASSAY, "Content by mass"),
+                    number(
+                            "Relative standard uncertainty",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            Range.PERCENT,
+                            "Of the assay, k = 1"),
+                    text("Identity by", "Evidence of identity"),
+                    number("Second weighing", Unit.GRAM, Need.DETAIL, Range.NOT_NEGATIVE, "Gross, after more drying"),
+                    text("Notes", "")));
+
+    static final Table TRANSFERS = new Table(
+            "Transfers",
+            false,
+            "Proposed or done transfers into waste containers",
+            List.of(
+                    text("Transfer", "Short id"),
+                    text("Run", "Run id as in Runs; blank for a free material"),
+                    words("Layer", Column.Kind.LABELS, Need.FIGURE, "Layers of the run, joined by +"),
+                    text("Material", "Free material, if no layer"),
+                    key("Container", "Container id as in Containers"),
+                    number("Amount", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Mass"),
+                    choice(
+                            "Status",
+                            Need.FIGURE,
+                            Words.of(workuptally.model.Transfer.Status.values()),
+                            "Blank = proposed"),
+                    text("By", "Who"),
+                    date("Date", "When")));
+
+    static final Table CONTAINERS = new Table(
+            "Containers",
+            false,
+            "Waste containers",
+            List.of(
+                    key("Container", "Short id, unique in the book"),
+                    text("Waste stream", "Stream as the laboratory names it"),
+                    number("Capacity", Unit.LITRE, Need.FIGURE, Range.POSITIVE, ""),
+                    number("Tare", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Empty container"),
+                    date("Weighed on", "Day of the last weighing"),
+                    number("Gross then", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Gross at that weighing"),
+                    words(
+                            "Contents then",
+                            Column.Kind.PARTS,
+                            Need.FIGURE,
+                            "At that weighing: acetone 1950 g; water 250 g. Later transfers add to it"),
+                    date("Opened", "Day of the first addition"),
+                    text("Location", ""),
+                    text("Contact", "Whom to ask")));
+
+    static final Table VESSELS = new Table(
+            "Vessels",
+            false,
+            "Register of clean dry tares",
+            List.of(
+                    key("Vessel", "Vessel id as in Layers and Isolated"),
+                    date("Date", "Day of the weighing"),
+                    number("Clean dry tare", Unit.GRAM, Need.DETAIL, Range.POSITIVE, "")));
+
+    static final Table HISTORY = new Table(
+            "History",
+            false,
+            "Earlier results of series",
+            List.of(
+                    key("Series", "Series name as in Runs"),
+                    date("Date", ""),
+                    number("Yield", Unit.PERCENT, Need.DETAIL, new Range(0, 200, "from 0 to 200"), "")));
+
+    static final Table CORRECTIONS = new Table(
+            "Corrections",
+            false,
+            "Corrections of the record; both values stay visible",
+            List.of(
+                    text("When", "Date and time"),
+                    text("Who", ""),
+                    text("Record", "What was corrected"),
+                    text("Old", "Value before"),
+                    text("New", "Value after"),
+                    text("Reason", "")));
+
+    static final Table LIMITS = new Table(
+            "Limits",
+            false,
+            "Thresholds and settings; a blank value keeps the default",
+            List.of(
+                    key("Name", "Fixed name; see the list in the template"),
+                    words("Value", Column.Kind.SETTING, Need.FIGURE, "Blank = default"),
+                    text("Unit", "Unit of the value"),
+                    text("Meaning", "In your own words, if you like")));
+
+    /** All tables in the order of the template. */
+    static final List<Table> TABLES = List.of(
+            RUNS,
+            PRODUCTS,
+            CHARGES,
+            WORKUP,
+            LAYERS,
+            ASSAYS,
+            NMR_ASSAYS,
+            ISOLATED,
+            TRANSFERS,
+            CONTAINERS,
+            VESSELS,
+            HISTORY,
+            CORRECTIONS,
+            LIMITS);
+
+    private Schema() {}
+}

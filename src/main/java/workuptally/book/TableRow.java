@@ -1,0 +1,460 @@
+package workuptally.book;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.model.Amount;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Place;
+import workuptally.model.RowPlace;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+
+/** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
+final class TableRow {
+    private static final String CORRECT = "Correct the cell and run again.";
+
+    private final RawRow raw;
+    private final MatchedHeadings headings;
+    private final Map<String, Column> columns;
+    private final FindingLog log;
+    private final RowPlace place;
+    private String run = "";
+
+    TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log) {
+        this.raw = raw;
+        this.headings = headings;
+        this.columns = columns;
+        this.log = log;
+        this.place = new RowPlace(headings.place(), raw.row(), raw.line());
+    }
+
+    /** Says which run the row belongs to, for the findings that follow. */
+    void belongsTo(String runId) {
+        this.run = runId;
+    }
+
+    RowPlace place() {
+        return place;
+    }
+
+    boolean isBlank() {
+        return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
+    }
+
+    boolean isBlank(String heading) {
+        return cell(heading).isEmpty();
+    }
+
+    private Optional<RawCell> cell(String heading) {
+        return headings.cell(raw, heading);
+    }
+
+    /** Reports a fault at the cell under a heading. */
+    void report(String code, Severity severity, String heading, String seen, String expected, String action) {
+        log.add(code, severity, run, place.at(heading), seen, expected, action);
+    }
+
+    private void reportCell(String code, Column column, RawCell cell, String expected, String action) {
+        if (cell.type() == RawCell.Type.MERGED) {
+            return; // reported once for the region
+        }
+        report(
+                code,
+                column.need().severity(),
+                column.heading(),
+                "read '" + seen(cell) + "'",
+                expected.isEmpty() ? column.expected() : expected,
+                action.isEmpty() ? CORRECT : action);
+    }
+
+    private static String seen(RawCell cell) {
+        return cell.type() == RawCell.Type.NOT_CALCULATED ? "a formula without result" : CellNumber.shown(cell);
+    }
+
+    /** Text of a cell, trimmed; empty where blank or not readable. */
+    String text(String heading) {
+        return cell(heading).map(cell -> text(columns.get(heading), cell)).orElse("");
+    }
+
+    private String text(Column column, RawCell cell) {
+        return switch (cell.type()) {
+            case TEXT, NUMBER, COMPUTED_NUMBER -> CellNumber.shown(cell);
+            case ERROR -> {
+                reportCell("formula-error", column, cell, "", "Correct the formula, recalculate, save and run again.");
+                yield "";
+            }
+            case NOT_CALCULATED -> {
+                reportCell(
+                        "formula-not-calculated",
+                        column,
+                        cell,
+                        "a formula with its result",
+                        "Open the book in a spreadsheet program, recalculate, save and run again.");
+                yield "";
+            }
+            case MERGED -> "";
+        };
+    }
+
+    /** Text of a cell that the row cannot do without; nothing if it is missing, which is then reported. */
+    Optional<String> key(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        if (cell.isEmpty()) {
+            report(
+                    heading.equals("Run") ? "run-missing" : "key-missing",
+                    Severity.STOP,
+                    heading,
+                    "read an empty cell in a row with other entries",
+                    columns.get(heading).help(),
+                    "Fill the cell or empty the row, then run again; the row was left out.");
+            return Optional.empty();
+        }
+        return Optional.of(text(heading)).filter(text -> !text.isEmpty());
+    }
+
+    /** A number in the unit of the form. */
+    Field number(String heading) {
+        Column column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
+        return number(column, headings.unit(heading).orElse(own), own);
+    }
+
+    private Field number(Column column, Unit usual, Unit target) {
+        Optional<RawCell> cell = cell(column.heading());
+        Place at = place.at(column.heading());
+        if (cell.isEmpty()) {
+            return new Field.Blank(at);
+        }
+        Field unreadable = new Field.Unreadable(seen(cell.get()), at);
+        if (!headings.unitIsReadable(column.heading())) {
+            return unreadable;
+        }
+        NumberText read = CellNumber.read(cell.get());
+        if (read instanceof NumberText.Number number) {
+            return converted(column, cell.get(), number, number.unit().orElse(usual), target);
+        }
+        return notANumber(column, cell.get(), read);
+    }
+
+    private Field notANumber(Column column, RawCell cell, NumberText read) {
+        Place at = place.at(column.heading());
+        if (read instanceof NumberText.Nothing) {
+            return new Field.Blank(at);
+        }
+        if (read instanceof NumberText.Fault fault) {
+            reportCell(fault.code(), column, cell, fault.expected(), fault.action());
+        } else {
+            reportCell(
+                    "not-detected-outside-assays",
+                    column,
+                    cell,
+                    column.expected() + "; 'n.d.' is a result of an assay only",
+                    "Enter the number, or '<' and a limit, and run again.");
+        }
+        return new Field.Unreadable(seen(cell), at);
+    }
+
+    private Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
+        Place at = place.at(column.heading());
+        Field unreadable = new Field.Unreadable(seen(cell), at);
+        if (typed.quantity() != target.quantity()) {
+            reportCell(
+                    "unit-wrong",
+                    column,
+                    cell,
+                    column.expectedIn(target),
+                    "Correct the number or its unit and run again.");
+            return unreadable;
+        }
+        boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
+        double value = typed.convert(number.value(), target).doubleValue();
+        if (percentCell && value > 150) {
+            reportCell(
+                    "percent-cell-too-large",
+                    column,
+                    cell,
+                    column.expectedIn(target),
+                    "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
+            return unreadable;
+        }
+        if (!column.range().holds(value)) {
+            reportCell("value-impossible", column, cell, column.expectedIn(target), CORRECT);
+            return unreadable;
+        }
+        if (column.range() == Range.ASSAY) {
+            lookAtAssay(column, cell, number, value);
+        }
+        int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
+        return new Field.Entered(value, number.qualifier(), decimals, CellNumber.shown(cell), at);
+    }
+
+    private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {
+        if (value > 100) {
+            log.add(
+                    "assay-over-100 C27",
+                    Severity.CHECK,
+                    run,
+                    place.at(column.heading()),
+                    "read '" + seen(cell) + "'",
+                    "a content by mass of up to 100 %",
+                    "Correct the cell, or leave it if it is what was measured; it was used as it stands.");
+        } else if (value > 0 && value <= 1 && number.unit().isEmpty() && number.qualifier() == Qualifier.EXACT) {
+            log.add(
+                    "percent-as-fraction",
+                    Severity.CHECK,
+                    run,
+                    place.at(column.heading()),
+                    "read '" + seen(cell) + "'",
+                    "a percentage; 0.95 means 0.95 %",
+                    "Write 95 for 95 %, or '0.95 %' if that is meant, and run again; it was used as it stands.");
+        }
+    }
+
+    /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
+    Optional<Amount> amount(String heading, String unitHeading) {
+        Column column = columns.get(heading);
+        Optional<RawCell> cell = cell(heading);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        NumberText read = CellNumber.read(cell.get());
+        String beside = text(unitHeading);
+        Optional<Unit> unitBeside = Unit.named(beside);
+        if (!(read instanceof NumberText.Number number)) {
+            Field field = notANumber(column, cell.get(), read);
+            return field.isBlank()
+                    ? Optional.empty()
+                    : Optional.of(new Amount(
+                            field, unitBeside.flatMap(TableRow::dimension).orElse(Dimension.MASS), beside));
+        }
+        Amount unusable = new Amount(
+                new Field.Unreadable(seen(cell.get()), place.at(heading)),
+                unitBeside.flatMap(TableRow::dimension).orElse(Dimension.MASS),
+                beside);
+        if (!beside.isEmpty() && unitBeside.flatMap(TableRow::dimension).isEmpty()) {
+            report(
+                    unitBeside.isEmpty() ? "unit-unknown" : "unit-wrong",
+                    Severity.STOP,
+                    unitHeading,
+                    "read '" + beside + "'",
+                    columns.get(unitHeading).expected(),
+                    CORRECT);
+            return Optional.of(unusable);
+        }
+        if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
+            reportCell(
+                    "unit-contradiction",
+                    column,
+                    cell.get(),
+                    "the unit beside it, " + beside,
+                    "Keep one of the two units and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
+        if (unit.isEmpty()) {
+            report(
+                    "unit-missing",
+                    Severity.STOP,
+                    unitHeading,
+                    "read '" + seen(cell.get()) + "' without a unit",
+                    columns.get(unitHeading).expected(),
+                    "Enter the unit and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Dimension> dimension = dimension(unit.get());
+        if (dimension.isEmpty()) {
+            reportCell(
+                    "unit-wrong", column, cell.get(), columns.get(unitHeading).expected(), CORRECT);
+            return Optional.of(unusable);
+        }
+        Field value = converted(column, cell.get(), number, unit.get(), base(dimension.get()));
+        return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    private static Optional<Dimension> dimension(Unit unit) {
+        return switch (unit.quantity()) {
+            case MASS -> Optional.of(Dimension.MASS);
+            case VOLUME -> Optional.of(Dimension.VOLUME);
+            case AMOUNT -> Optional.of(Dimension.AMOUNT);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Unit base(Dimension dimension) {
+        return switch (dimension) {
+            case MASS -> Unit.GRAM;
+            case VOLUME -> Unit.MILLILITRE;
+            case AMOUNT -> Unit.MILLIMOLE;
+        };
+    }
+
+    /**
+     * A number in a given unit, for a cell whose unit stands in another column.
+     *
+     * @param usual unit where the cell has none
+     * @param target unit of the number wanted
+     * @param notDetectedAllowed true where {@code n.d.} is a value
+     */
+    Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
+        Column column = columns.get(heading);
+        Optional<RawCell> cell = cell(heading);
+        if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
+            return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place.at(heading));
+        }
+        return number(column, usual, target);
+    }
+
+    /** Unit written beside the number within the cell, if any. */
+    Optional<Unit> unitInCell(String heading) {
+        return cell(heading)
+                .map(CellNumber::read)
+                .filter(NumberText.Number.class::isInstance)
+                .flatMap(number -> ((NumberText.Number) number).unit());
+    }
+
+    /** Unit in the heading of a column, if it names one. */
+    Optional<Unit> unitInHeading(String heading) {
+        return headings.unit(heading);
+    }
+
+    /** One of a choice; nothing where blank or not understood. */
+    <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
+        String text = text(heading);
+        Optional<E> found = Words.find(values, text);
+        if (found.isEmpty() && !text.isEmpty() && !isDash(text)) {
+            reportUnknownChoice(heading, text);
+        }
+        return found;
+    }
+
+    private void reportUnknownChoice(String heading, String text) {
+        Column column = columns.get(heading);
+        report("choice-unknown", column.need().severity(), heading, "read '" + text + "'", column.expected(), CORRECT);
+    }
+
+    private static boolean isDash(String text) {
+        return NumberText.parse(text) instanceof NumberText.Nothing;
+    }
+
+    /** Yes or no; nothing where blank or not understood. */
+    Optional<Boolean> yesOrNo(String heading) {
+        String text = text(heading);
+        return switch (Words.loose(text)) {
+            case "yes", "y", "true" -> Optional.of(true);
+            case "no", "n", "false" -> Optional.of(false);
+            case "" -> Optional.empty();
+            default -> {
+                reportUnknownChoice(heading, text);
+                yield Optional.empty();
+            }
+        };
+    }
+
+    /** A day; nothing where blank or not understood. */
+    Optional<LocalDate> date(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        DateText read = DateText.read(cell.get());
+        if (read instanceof DateText.Fault fault) {
+            reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
+        }
+        return read instanceof DateText.Day day ? Optional.of(day.day()) : Optional.empty();
+    }
+
+    /** Labels joined by + (or by comma or semicolon), each once; the reaction mixture is always {@code RM}. */
+    List<String> labels(String heading) {
+        String text = text(heading);
+        if (text.isEmpty() || isDash(text)) {
+            return List.of();
+        }
+        return Arrays.stream(text.split("[+,;]"))
+                .map(String::strip)
+                .filter(label -> !label.isEmpty())
+                .map(label -> label.equalsIgnoreCase(Step.REACTION_MIXTURE) ? Step.REACTION_MIXTURE : label)
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * A name with a number.
+     *
+     * @param name name
+     * @param value number in the unit asked for
+     */
+    record Part(String name, double value) {}
+
+    /**
+     * Parts joined by ;, each a name followed by a number.
+     *
+     * @param unit unit wanted, and meant where none is written
+     * @param example what a cell should look like
+     * @param loneNumber number of a part that is only a name, if that is allowed
+     */
+    List<Part> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
+        List<Part> parts = new ArrayList<>();
+        for (String piece : text(heading).split(";")) {
+            String text = piece.strip();
+            if (text.isEmpty() || isDash(text)) {
+                continue;
+            }
+            Optional<Part> part = part(text, unit)
+                    .or(() -> loneNumber
+                            .filter(n -> !text.matches(".*\\s[\\d.,]+"))
+                            .map(n -> new Part(text, n)));
+            if (part.isEmpty()) {
+                report(
+                        "parts-unreadable",
+                        columns.get(heading).need().severity(),
+                        heading,
+                        "read '" + text + "'",
+                        "parts such as '" + example + "'",
+                        CORRECT);
+                return List.of();
+            }
+            parts.add(part.get());
+        }
+        return parts;
+    }
+
+    private static Optional<Part> part(String text, Unit unit) {
+        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
+            if (NumberText.parse(text.substring(space + 1)) instanceof NumberText.Number number
+                    && number.qualifier() != Qualifier.BELOW
+                    && number.qualifier() != Qualifier.ABOVE) {
+                Unit typed = number.unit().orElse(unit);
+                BigDecimal value = number.value();
+                return typed.quantity() == unit.quantity() && value.signum() > 0
+                        ? Optional.of(new Part(
+                                text.substring(0, space).strip(),
+                                typed.convert(value, unit).doubleValue()))
+                        : Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Gross with its tare: a gross below the tare is reported and cannot be used. */
+    Field grossAbove(Field gross, Field tare) {
+        if (gross instanceof Field.Entered g && tare instanceof Field.Entered t && g.value() < t.value()) {
+            log.add(
+                    "gross-below-tare C21",
+                    Severity.STOP,
+                    run,
+                    g.place(),
+                    "read gross '" + g.asTyped() + "' and tare '" + t.asTyped() + "'",
+                    "a gross of at least the tare",
+                    "Look up which of the two is wrong, correct it and run again.");
+            return new Field.Unreadable(g.asTyped(), g.place());
+        }
+        return gross;
+    }
+}

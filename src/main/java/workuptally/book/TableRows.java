@@ -1,0 +1,125 @@
+package workuptally.book;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import workuptally.model.Place;
+import workuptally.model.RowPlace;
+import workuptally.model.Severity;
+
+/** The rows of one table of the book, from below its headings to its end, blank ones passed over. */
+final class TableRows {
+    private final RawTable raw;
+    private final Table table;
+    private final MatchedHeadings headings;
+    private final FindingLog log;
+
+    private TableRows(RawTable raw, Table table, MatchedHeadings headings, FindingLog log) {
+        this.raw = raw;
+        this.table = table;
+        this.headings = headings;
+        this.log = log;
+    }
+
+    /**
+     * Matches a raw table with the form.
+     *
+     * @return the rows, or nothing if the table lacks the headings that place a row; this is reported
+     * @throws UnreadableBookException if that table is one a book needs
+     */
+    static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, FindingLog log)
+            throws UnreadableBookException {
+        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, log);
+        List<String> missing = headings.map(found -> found.missing(table)).orElse(table.keyHeadings());
+        if (headings.isPresent() && missing.isEmpty()) {
+            return Optional.of(new TableRows(raw, table, headings.get(), log));
+        }
+        String wanted = String.join(
+                ", ", missing.isEmpty() ? List.of(table.columns().get(0).heading()) : missing);
+        if (table.required()) {
+            throw new UnreadableBookException("The table " + raw.sheet() + " in " + raw.file() + " lacks the heading "
+                    + wanted + ": add it, or name the laboratory's own in a headings file.");
+        }
+        if (headings.isPresent() || !raw.rows().isEmpty()) {
+            log.add(
+                    "heading-missing",
+                    Severity.STOP,
+                    "",
+                    new Place(raw.file(), raw.sheet(), 1, -1, ""),
+                    "read a table without the heading " + wanted,
+                    "the headings " + String.join(", ", table.keyHeadings()),
+                    "Add the heading and run again; the table was left out.");
+        }
+        return Optional.empty();
+    }
+
+    /** Hands over each row that holds something. */
+    void forEach(Consumer<TableRow> reader) {
+        Map<String, Column> columns = table.columnsByHeading();
+        reportMerged();
+        if (raw.hiddenRows() > 0) {
+            log.add(
+                    "rows-hidden",
+                    Severity.NOTE,
+                    "",
+                    new Place(raw.file(), raw.sheet(), 0, -1, ""),
+                    raw.hiddenRows() + " hidden rows",
+                    "nothing; hidden rows count like others",
+                    "Look at them if you did not expect any.");
+        }
+        for (RawRow row : raw.rows()) {
+            if (row.row() > headings.row()) {
+                TableRow tableRow = new TableRow(withMerged(row), headings, columns, log);
+                if (!tableRow.isBlank()) {
+                    reader.accept(tableRow);
+                }
+            }
+        }
+    }
+
+    private void reportMerged() {
+        for (RawTable.MergedRegion region : raw.mergedRegions()) {
+            firstHeadingIn(region)
+                    .filter(column -> region.lastRow() > headings.row())
+                    .ifPresent(column -> {
+                        int row = Math.max(region.firstRow(), headings.row() + 1);
+                        log.add(
+                                "merged-cells",
+                                column.need().severity(),
+                                "",
+                                new RowPlace(headings.place(), row, row).at(column.heading()),
+                                "read merged cells over " + (region.lastRow() - region.firstRow() + 1) + " rows and "
+                                        + (region.lastColumn() - region.firstColumn() + 1) + " columns",
+                                "one cell for each entry",
+                                "Split the cells, fill each and run again; none of them was used.");
+                    });
+        }
+    }
+
+    private Optional<Column> firstHeadingIn(RawTable.MergedRegion region) {
+        return table.columns().stream()
+                .filter(column -> headings.has(column.heading()))
+                .filter(column -> {
+                    int at = headings.place().columns().get(column.heading());
+                    return at >= region.firstColumn() && at <= region.lastColumn();
+                })
+                .findFirst();
+    }
+
+    private RawRow withMerged(RawRow row) {
+        if (raw.mergedRegions().stream()
+                .noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
+            return row;
+        }
+        java.util.TreeMap<Integer, RawCell> cells = new java.util.TreeMap<>();
+        row.cells().forEach(cell -> cells.put(cell.column(), cell));
+        for (Integer column : headings.place().columns().values()) {
+            boolean merged = raw.mergedRegions().stream().anyMatch(region -> region.covers(row.row(), column));
+            if (merged) {
+                cells.merge(column, RawCell.text(column, "").merged(), (own, none) -> own.merged());
+            }
+        }
+        return new RawRow(row.row(), row.line(), List.copyOf(cells.values()));
+    }
+}

@@ -1,0 +1,30 @@
+package workuptally.book;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.InputFile;
+
+/** Where the tables of a book come from. */
+interface TableSource {
+    /** Name for outputs. */
+    String bookName();
+
+    /** Names of all sheets or files that the source has, for messages. */
+    List<String> names();
+
+    /** The name under which a table stands in the book, if it has one. */
+    Optional<String> sheetName(Table table);
+
+    /**
+     * One table, read from the file.
+     *
+     * @param log where remarks on the reading go
+     * @throws UnreadableBookException if the file is damaged
+     * @throws IOException if the file cannot be accessed
+     */
+    Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException;
+
+    /** The files read, in name order. */
+    List<InputFile> files();
+}

@@ -1,0 +1,93 @@
+package workuptally.book;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.model.Assay;
+import workuptally.model.Step;
+
+/** Words of the choice columns, and the loose comparison by which names, headings and choices are matched. */
+final class Words {
+    private Words() {}
+
+    /** The words of a choice, in order. */
+    static List<String> of(Enum<?>[] values) {
+        return Arrays.stream(values).map(Words::word).toList();
+    }
+
+    /** The word for one value, {@code mother liquor}. */
+    static String word(Enum<?> value) {
+        if (value instanceof Assay.Method method) {
+            return method.word();
+        }
+        if (value instanceof Assay.Unit unit) {
+            return unit.word();
+        }
+        if (value instanceof Step.Operation operation) {
+            return operation.word();
+        }
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The value a word names, without regard to case, spaces, hyphens and the -ize or -ise of an operation. */
+    static <E extends Enum<E>> Optional<E> find(E[] values, String text) {
+        String wanted = spelling(text);
+        return Arrays.stream(values)
+                .filter(value -> spelling(word(value)).equals(wanted))
+                .findFirst();
+    }
+
+    private static String spelling(String text) {
+        String loose = loose(text);
+        return loose.endsWith("ize")
+                ? loose.substring(0, loose.length() - 3) + "ise"
+                : loose.equals("distill") ? "distil" : loose;
+    }
+
+    /** A name reduced to what counts when it is compared: no case, spaces, hyphens, underscores, dots or invisible characters. */
+    static String loose(String text) {
+        StringBuilder kept = new StringBuilder(text.length());
+        text.codePoints()
+                .filter(c -> !Character.isWhitespace(c)
+                        && !Character.isSpaceChar(c)
+                        && Character.getType(c) != Character.FORMAT
+                        && Character.getType(c) != Character.DASH_PUNCTUATION
+                        && c != '_'
+                        && c != '.')
+                .forEach(kept::appendCodePoint);
+        return kept.toString().toLowerCase(Locale.ROOT);
+    }
+
+    /** A text with every kind of space made one plain space, invisible characters dropped and the ends trimmed. */
+    static String tidy(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
+        StringBuilder kept = new StringBuilder(text.length());
+        boolean space = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+                space = kept.length() > 0;
+            } else if (Character.getType(c) != Character.FORMAT && !Character.isISOControl(c)) {
+                if (space) {
+                    kept.append(' ');
+                    space = false;
+                }
+                kept.append(c);
+            }
+        }
+        return kept.toString();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c <= ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,147 @@
+package workuptally.chemistry;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Composition of a substance: how many of each element or nuclide, and the charge.
+ *
+ * <p>Read from text such as {@code C7H6O2}, {@code Cu(NO3)2}, {@code MgSO4·7H2O}, {@code K2CO3.1.5H2O}, {@code CDCl3}, {@code [13C]6H6},
+ * {@code NH4+}, {@code SO4^2-}. Counts may be fractions where a hydrate has them.
+ */
+public final class Formula {
+    /** Mass of an electron, g/mol. Source: CODATA 2018, 5.485 799 090 65e-4 u, from memory. */
+    static final double ELECTRON_GRAMS_PER_MOLE = 5.4858e-4;
+
+    private final Map<String, Double> composition;
+    private final int charge;
+
+    Formula(Map<String, Double> composition, int charge) {
+        this.composition = Collections.unmodifiableMap(hillOrder(composition));
+        this.charge = charge;
+    }
+
+    /**
+     * Reads a molecular formula.
+     *
+     * <p>Understood: element symbols and whole-number subscripts, round, square and curly brackets nested, parts joined by {@code ·},
+     * {@code *} or {@code .} with a leading number, Unicode subscripts and superscripts, {@code D}, nuclides in square brackets, a charge at
+     * the end ({@code +}, {@code 2-} after a space, a {@code ^} or in brackets). Symbols of groups such as Ph or Boc are refused, and so are
+     * Ac, Ar, Pr and Ts, which chemists use for groups; the elements are written {@code [Ac]}, {@code [Ar]}, {@code [Pr]}, {@code [Ts]}.
+     *
+     * @param text formula, at most 200 characters
+     * @throws IllegalFormulaException (unchecked) if it cannot be read; the message says why
+     */
+    public static Formula parse(String text) {
+        return new FormulaReader(text).read();
+    }
+
+    /** Number of each element or nuclide by symbol, in Hill order: carbon, hydrogen, then by the alphabet. */
+    public Map<String, Double> composition() {
+        return composition;
+    }
+
+    /** Number of one element or nuclide; 0 where it does not occur. */
+    public double count(String symbol) {
+        return composition.getOrDefault(symbol, 0.0);
+    }
+
+    /** Charge in elementary charges. */
+    public int charge() {
+        return charge;
+    }
+
+    /**
+     * Molar mass M = Σ nᵢ·Aᵢ less the electrons lost; u(M)² = Σ (nᵢ·aᵢ/√3)² with aᵢ the half-width of atomic weight Aᵢ, all in g/mol.
+     *
+     * <p>Holds for ordinary isotopic composition. Source: IUPAC abridged atomic weights as passed in; rectangular rule JCGM 100:2008, 4.3.7.
+     *
+     * @throws IllegalFormulaException if an element has no atomic weight, for example technetium
+     */
+    public MolarMass molarMass(AtomicWeights weights) {
+        double mass = -charge * ELECTRON_GRAMS_PER_MOLE;
+        double variance = 0;
+        for (Map.Entry<String, Double> part : composition.entrySet()) {
+            Optional<AtomicMass> atomic = weights.of(part.getKey());
+            if (atomic.isEmpty()) {
+                throw new IllegalFormulaException(
+                        part.getKey() + " has no standard atomic weight; enter the molar mass");
+            }
+            mass += part.getValue() * atomic.get().gramsPerMole();
+            double halfWidth = part.getValue() * atomic.get().halfWidthGramsPerMole();
+            variance += halfWidth * halfWidth / 3;
+        }
+        return new MolarMass(mass, Math.sqrt(variance));
+    }
+
+    /**
+     * Mass fraction of one element, 0 to 1.
+     *
+     * @throws IllegalFormulaException if an element has no atomic weight
+     */
+    public double massFraction(String symbol, AtomicWeights weights) {
+        double part = count(symbol);
+        return part == 0
+                ? 0
+                : part
+                        * weights.of(symbol).orElseThrow().gramsPerMole()
+                        / molarMass(weights).gramsPerMole();
+    }
+
+    /** Whether both hold the same atoms and charge, however written. */
+    public boolean sameComposition(Formula other) {
+        return charge == other.charge && composition.equals(other.composition);
+    }
+
+    private static Map<String, Double> hillOrder(Map<String, Double> counts) {
+        boolean carbon =
+                counts.keySet().stream().anyMatch(symbol -> element(symbol).equals("C"));
+        Map<String, Double> ordered = new LinkedHashMap<>();
+        counts.entrySet().stream()
+                .sorted(Comparator.comparingInt(
+                                (Map.Entry<String, Double> part) -> rank(element(part.getKey()), carbon))
+                        .thenComparing(part -> element(part.getKey()))
+                        .thenComparing(Map.Entry::getKey))
+                .forEach(part -> ordered.put(part.getKey(), part.getValue()));
+        return ordered;
+    }
+
+    private static String element(String symbol) {
+        return symbol.replaceAll("\\d", "");
+    }
+
+    private static int rank(String element, boolean carbon) {
+        if (!carbon) {
+            return 2;
+        }
+        return switch (element) {
+            case "C" -> 0;
+            case "H" -> 1;
+            default -> 2;
+        };
+    }
+
+    /** Hill formula with the charge, for example {@code C7H5O2-}; nuclides in square brackets. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        composition.forEach((symbol, count) -> {
+            text.append(Character.isDigit(symbol.charAt(0)) ? "[" + symbol + "]" : symbol);
+            if (count != 1) {
+                text.append(
+                        count == Math.rint(count)
+                                ? Long.toString(Math.round(count))
+                                : String.format(Locale.ROOT, "%s", count));
+            }
+        });
+        if (charge != 0) {
+            int size = Math.abs(charge);
+            text.append(size == 1 ? "" : "^" + size).append(charge > 0 ? '+' : '-');
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,57 @@
+package workuptally.judgement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import workuptally.model.Book;
+import workuptally.model.InputFile;
+import workuptally.model.Limit;
+import workuptally.reference.Cited;
+import workuptally.tally.Substances;
+
+/** What every figure rests on: input files, limits in force, reference rows used, equations. */
+final class BasisRows {
+    private final Book book;
+    private final Substances substances;
+
+    BasisRows(Book book, Substances substances) {
+        this.book = book;
+        this.substances = substances;
+    }
+
+    List<BasisRow> list() {
+        List<BasisRow> rows = new ArrayList<>();
+        for (InputFile file : book.files()) {
+            rows.add(new BasisRow("input", file.name(), file.sha256(), "SHA-256", "read from the book"));
+        }
+        for (Limit limit : Limit.values()) {
+            boolean own = book.limits().isSetByBook(limit);
+            String origin = own ? "set in the book" : limit.origin();
+            if (limit.isText()) {
+                if (own) {
+                    rows.add(new BasisRow("limit", limit.title(), book.limits().text(limit), "", origin));
+                }
+                continue;
+            }
+            OptionalDouble value = book.limits().optional(limit);
+            if (value.isPresent()) {
+                rows.add(new BasisRow("limit", limit.title(), number(value.getAsDouble()), limit.unit(), origin));
+            }
+        }
+        for (Cited row : substances.used()) {
+            rows.add(ReferenceRow.of(row, substances.reference()));
+        }
+        for (Equation equation : Equation.values()) {
+            rows.add(new BasisRow("equation", equation.title(), equation.text(), "", equation.source()));
+        }
+        return rows;
+    }
+
+    private static String number(double value) {
+        String text = String.format(Locale.ROOT, "%.4g", value);
+        return text.contains(".") && !text.contains("e")
+                ? text.replaceAll("0+$", "").replaceAll("\\.$", "")
+                : text;
+    }
+}

@@ -1,0 +1,17 @@
+package workuptally.judgement;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.tally.RunTally;
+
+/** A rule about the whole book: containers, transfers, registers, and what several runs show together. */
+interface BookRule {
+    /**
+     * What the book shows.
+     *
+     * @param book the entries
+     * @param tallies results of every run, in order of the book
+     */
+    List<Finding> judge(Book book, List<RunTally> tallies);
+}

@@ -1,0 +1,55 @@
+package workuptally.judgement;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import workuptally.reference.Cited;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.reference.Source;
+import workuptally.reference.Wash;
+import workuptally.reference.WasteStream;
+
+/** A reference row as a line of the basis. */
+final class ReferenceRow {
+    private ReferenceRow() {}
+
+    static BasisRow of(Cited row, Reference reference) {
+        if (row instanceof Solvent solvent) {
+            return line(
+                    "density of " + solvent.name(),
+                    number(OptionalDouble.of(solvent.density().gramsPerMillilitre())),
+                    "g/mL at 20 °C",
+                    solvent.density().sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof Wash wash) {
+            return line(
+                    "density of " + wash.name(),
+                    number(wash.densityGramsPerMillilitre()),
+                    "g/mL at 20 °C",
+                    wash.sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof WasteStream stream) {
+            return line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference);
+        }
+        return line(row.table() + " " + row.key(), "row used", "", row.sources(), row, reference);
+    }
+
+    private static BasisRow line(
+            String name, String value, String unit, List<String> sources, Cited row, Reference reference) {
+        String cited = sources.stream()
+                .map(key -> reference.source(key).map(Source::citation).orElse(key))
+                .collect(Collectors.joining("; "));
+        return new BasisRow(
+                "reference", name, value, unit, cited + " (" + row.basis().word() + ")");
+    }
+
+    private static String number(OptionalDouble value) {
+        return value.isPresent() ? String.format(Locale.ROOT, "%.4f", value.getAsDouble()) : "";
+    }
+}

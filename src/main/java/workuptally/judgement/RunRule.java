@@ -1,0 +1,17 @@
+package workuptally.judgement;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.tally.RunTally;
+
+/** A rule about one run. It reads results and returns findings; it reads no other rule. */
+interface RunRule {
+    /**
+     * What the run shows.
+     *
+     * @param tally results of the run
+     * @param book the book, for limits and registers
+     */
+    List<Finding> judge(RunTally tally, Book book);
+}

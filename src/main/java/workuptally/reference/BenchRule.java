@@ -1,0 +1,39 @@
+package workuptally.reference;
+
+import java.util.List;
+
+/**
+ * Rule of thumb of the bench.
+ *
+ * @param key key of the row
+ * @param name full name
+ * @param value in {@code unit}
+ * @param unit unit of the value
+ * @param meaning what it is used for
+ * @param sources keys of the bibliography
+ * @param basis how firmly the row is known: the weakest of its parts
+ */
+public record BenchRule(
+        String key, String name, double value, String unit, String meaning, List<String> sources, Basis basis)
+        implements Cited {
+    /** Copies the lists. */
+    public BenchRule {
+        sources = List.copyOf(sources);
+    }
+
+    static BenchRule of(Cells row) throws IllegalReferenceException {
+        return new BenchRule(
+                row.text("key"),
+                row.text("name"),
+                row.number("value", -1e6, 1e6),
+                row.text("unit"),
+                row.text("meaning"),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    @Override
+    public String table() {
+        return "bench-rules";
+    }
+}

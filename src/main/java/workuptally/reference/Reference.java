@@ -1,0 +1,419 @@
+package workuptally.reference;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * All reference tables, loaded and checked once; immutable.
+ *
+ * <p>Names are found without regard to case, spaces, hyphens, commas and brackets, by name, alias or key.
+ */
+public final class Reference {
+    private static final String DATA = "data/";
+    private static final long MOST_BYTES = 4_000_000;
+    private static final List<String> DRY_WORDS = List.of("anhydrous", "anhyd.", "anh.", "dried");
+
+    private final List<ReferenceTable> tables;
+    private final Map<String, Source> sources;
+    private final List<AtomicWeight> atomicWeights;
+    private final List<Solvent> solvents;
+    private final List<AqueousDensity> aqueousDensities;
+    private final List<Solute> solutes;
+    private final List<Wash> washes;
+    private final List<DryingAgent> dryingAgents;
+    private final List<Hazard> hazards;
+    private final Map<String, HStatement> hStatements;
+    private final List<Incompatibility> incompatibilities;
+    private final List<Glassware> glassware;
+    private final List<Balance> balances;
+    private final Map<String, BenchRule> benchRules;
+    private final List<WasteStream> wasteStreams;
+    private final List<RegulatoryLimit> regulatoryLimits;
+    private final List<PartitionRow> partition;
+
+    private final Map<String, AtomicWeight> atomicWeightsBySymbol = new LinkedHashMap<>();
+    private final Map<String, Solvent> solventsByName = new LinkedHashMap<>();
+    private final Map<String, AqueousDensity> densitiesByName = new LinkedHashMap<>();
+    private final Map<String, Solute> solutesByName = new LinkedHashMap<>();
+    private final Map<String, Wash> washesByName = new LinkedHashMap<>();
+    private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
+    private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
+    private final WashNames washNames;
+
+    private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
+        tables = files.values().stream().map(TableFile::asText).toList();
+        sources = byKey(each(files, Table.SOURCES, Source::of), Source::key);
+        checkSources(files);
+        atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
+        solvents = each(files, Table.SOLVENTS, Solvent::of);
+        aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
+        solutes = each(files, Table.SOLUTES, Solute::of);
+        washes = each(files, Table.WASHES, Wash::of);
+        dryingAgents = each(files, Table.DRYING_AGENTS, DryingAgent::of);
+        hazards = each(files, Table.HAZARDS, Hazard::of);
+        hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
+        incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
+        glassware = each(files, Table.GLASSWARE, Glassware::of);
+        balances = each(files, Table.BALANCES, Balance::of);
+        benchRules = byKey(each(files, Table.BENCH_RULES, BenchRule::of), BenchRule::key);
+        wasteStreams = each(files, Table.WASTE_STREAMS, WasteStream::of);
+        regulatoryLimits = each(files, Table.REGULATORY_LIMITS, RegulatoryLimit::of);
+        partition = each(files, Table.PARTITION, PartitionRow::of);
+        indexNames();
+        washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
+    }
+
+    /**
+     * The tables packed with the program.
+     *
+     * @throws IllegalStateException if they are damaged, which is a fault of the build
+     */
+    public static Reference load() {
+        try {
+            return new Reference(builtIn());
+        } catch (IllegalReferenceException e) {
+            throw new IllegalStateException(e.getMessage(), e);
+        }
+    }
+
+    /**
+     * The tables packed with the program, with a laboratory's own rows over them.
+     *
+     * @param overrideDirectory folder of CSV files named and headed like the packed ones; a row with a known key replaces, any other is
+     *     added; files with other endings are passed over
+     * @throws IllegalReferenceException if a file is unknown, too large (4 MB), not UTF-8, malformed, or holds a value out of range
+     */
+    public static Reference load(Path overrideDirectory) throws IllegalReferenceException {
+        try {
+            Map<Table, TableFile> files = builtIn();
+            for (Path file : overrides(overrideDirectory)) {
+                String shown = file.getFileName().toString();
+                Optional<Table> table = Table.ofFile(shown);
+                if (table.isEmpty()) {
+                    throw new IllegalReferenceException(shown, "is no reference table; the tables are " + tableNames());
+                }
+                TableFile own = TableFile.read(table.get(), shown, boundedText(file, shown));
+                files.put(table.get(), files.get(table.get()).overriddenBy(own, shown));
+            }
+            return new Reference(files);
+        } catch (IllegalReferenceException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new IllegalReferenceException(overrideDirectory.toString(), "cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static String tableNames() {
+        return String.join(", ", Stream.of(Table.values()).map(Table::fileName).toList());
+    }
+
+    private static List<Path> overrides(Path directory) throws IOException {
+        if (!Files.isDirectory(directory)) {
+            throw new IllegalReferenceException(directory.toString(), "is not a folder");
+        }
+        try (Stream<Path> entries = Files.list(directory)) {
+            return entries.filter(path -> path.getFileName().toString().endsWith(".csv"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static Reader boundedText(Path file, String shown) throws IOException {
+        if (Files.size(file) > MOST_BYTES) {
+            throw new IllegalReferenceException(shown, "is larger than " + MOST_BYTES / 1_000_000 + " MB");
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
+            return new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (CharacterCodingException e) {
+            throw new IllegalReferenceException(shown, "is not UTF-8 text", e);
+        }
+    }
+
+    private static Map<Table, TableFile> builtIn() throws IllegalReferenceException {
+        Map<Table, TableFile> files = new EnumMap<>(Table.class);
+        for (Table table : Table.values()) {
+            String name = DATA + table.fileName();
+            try (InputStream stream = Reference.class.getResourceAsStream(name)) {
+                if (stream == null) {
+                    throw new IllegalReferenceException(table.fileName(), "is missing from the program");
+                }
+                files.put(
+                        table,
+                        TableFile.read(
+                                table,
+                                table.fileName(),
+                                new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))));
+            } catch (IllegalReferenceException e) {
+                throw e;
+            } catch (IOException e) {
+                throw new IllegalReferenceException(table.fileName(), "cannot be read: " + e.getMessage(), e);
+            }
+        }
+        return files;
+    }
+
+    private interface RowReader<T> {
+        T read(Cells row) throws IllegalReferenceException;
+    }
+
+    private static <T> List<T> each(Map<Table, TableFile> files, Table table, RowReader<T> reader)
+            throws IllegalReferenceException {
+        List<T> read = new ArrayList<>();
+        for (Cells row : files.get(table).rows()) {
+            read.add(reader.read(row));
+        }
+        return List.copyOf(read);
+    }
+
+    private static <T> Map<String, T> byKey(List<T> rows, java.util.function.Function<T, String> key) {
+        Map<String, T> map = new LinkedHashMap<>();
+        rows.forEach(row -> map.put(key.apply(row), row));
+        return map;
+    }
+
+    private void checkSources(Map<Table, TableFile> files) throws IllegalReferenceException {
+        for (Map.Entry<Table, TableFile> entry : files.entrySet()) {
+            if (entry.getKey() != Table.SOURCES) {
+                for (Cells row : entry.getValue().rows()) {
+                    for (String key : row.sources("source")) {
+                        if (!sources.containsKey(key)) {
+                            throw row.wrong("source", key, "a key of sources.csv");
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<AqueousDensity> densities(TableFile file) throws IllegalReferenceException {
+        Map<String, List<Cells>> bySolute = new LinkedHashMap<>();
+        for (Cells row : file.rows()) {
+            bySolute.computeIfAbsent(row.text("solute"), solute -> new ArrayList<>())
+                    .add(row);
+        }
+        List<AqueousDensity> read = new ArrayList<>();
+        for (List<Cells> rows : bySolute.values()) {
+            read.add(AqueousDensity.of(rows));
+        }
+        return List.copyOf(read);
+    }
+
+    private void indexNames() {
+        atomicWeights.forEach(row -> atomicWeightsBySymbol.put(row.symbol(), row));
+        solvents.forEach(row -> index(solventsByName, row, row.key(), row.name(), row.aliases()));
+        aqueousDensities.forEach(row -> index(densitiesByName, row, row.solute(), row.formula(), List.of()));
+        solutes.forEach(row -> {
+            index(solutesByName, row, row.name(), row.formula(), row.aliases());
+            AqueousDensity table = densitiesByName.get(Names.plain(row.name()));
+            if (table != null) {
+                index(densitiesByName, table, row.name(), row.formula(), row.aliases());
+            }
+        });
+        washes.forEach(row -> index(washesByName, row, row.key(), row.name(), row.aliases()));
+        dryingAgents.forEach(row -> {
+            index(dryingAgentsByName, row, row.key(), row.name(), row.aliases());
+            index(dryingAgentsByName, row, row.key(), withoutDry(row.name()), List.of());
+        });
+        hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
+    }
+
+    private static <T> void index(Map<String, T> map, T row, String key, String name, List<String> aliases) {
+        map.put(Names.plain(name), row);
+        map.putIfAbsent(Names.plain(key), row);
+        aliases.forEach(alias -> map.putIfAbsent(Names.plain(alias), row));
+    }
+
+    private static String withoutDry(String name) {
+        String rest = name;
+        for (String word : DRY_WORDS) {
+            rest = rest.replaceAll("(?i)[,\\s(]*\\b" + word.replace(".", "\\.") + "\\)?", " ");
+        }
+        return rest.strip();
+    }
+
+    private static <T> Optional<T> find(Map<String, T> map, String name) {
+        return Optional.ofNullable(map.get(Names.plain(name)));
+    }
+
+    /** Every table as text, for showing; in a fixed order. */
+    public List<ReferenceTable> tables() {
+        return tables;
+    }
+
+    /** One table as text, by its name, for example {@code solvents}. */
+    public Optional<ReferenceTable> table(String name) {
+        return tables.stream().filter(table -> table.name().equals(name)).findFirst();
+    }
+
+    /** The bibliography entry with a key. */
+    public Optional<Source> source(String key) {
+        return Optional.ofNullable(sources.get(key));
+    }
+
+    /** The whole bibliography, in order of key. */
+    public List<Source> sources() {
+        return List.copyOf(sources.values());
+    }
+
+    /** Standard atomic weight of an element by its symbol, case-sensitive. */
+    public Optional<AtomicWeight> atomicWeight(String symbol) {
+        return Optional.ofNullable(atomicWeightsBySymbol.get(symbol));
+    }
+
+    /** All atomic weights, in order of atomic number. */
+    public List<AtomicWeight> atomicWeights() {
+        return atomicWeights;
+    }
+
+    /** The solvent a name means. */
+    public Optional<Solvent> solvent(String name) {
+        return find(solventsByName, name);
+    }
+
+    /** All solvents. */
+    public List<Solvent> solvents() {
+        return solvents;
+    }
+
+    /** Density table of the solute a name or formula means. */
+    public Optional<AqueousDensity> aqueousDensity(String solute) {
+        return find(densitiesByName, solute);
+    }
+
+    /** All density tables. */
+    public List<AqueousDensity> aqueousDensities() {
+        return aqueousDensities;
+    }
+
+    /** The solute a name or formula means. */
+    public Optional<Solute> solute(String name) {
+        return find(solutesByName, name);
+    }
+
+    /** All solutes. */
+    public List<Solute> solutes() {
+        return solutes;
+    }
+
+    /**
+     * The wash a name means: a named one ({@code brine}, {@code sat. NaHCO3}), or a solute at a strength ({@code 8 wt% NaHCO3},
+     * {@code 6 M NaOH}, {@code 0.5 N HCl}) worked out from the density table at 20 °C, then with the key {@code derived}.
+     *
+     * @return empty where neither the name nor a solute and strength within the tables is understood
+     */
+    public Optional<Wash> wash(String name) {
+        return washNames.find(name);
+    }
+
+    /** All named washes. */
+    public List<Wash> washes() {
+        return washes;
+    }
+
+    /** The drying agent a name means; words like anhydrous may stand or not. */
+    public Optional<DryingAgent> dryingAgent(String name) {
+        return find(dryingAgentsByName, name).or(() -> find(dryingAgentsByName, withoutDry(name)));
+    }
+
+    /** All drying agents. */
+    public List<DryingAgent> dryingAgents() {
+        return dryingAgents;
+    }
+
+    /** Hazards of the material a name means. */
+    public Optional<Hazard> hazard(String name) {
+        return find(hazardsByName, name);
+    }
+
+    /** All materials with hazards listed. */
+    public List<Hazard> hazards() {
+        return hazards;
+    }
+
+    /** Wording of a hazard statement, for example {@code H225}. */
+    public Optional<HStatement> hStatement(String code) {
+        return Optional.ofNullable(hStatements.get(code));
+    }
+
+    /** All hazard statements. */
+    public List<HStatement> hStatements() {
+        return List.copyOf(hStatements.values());
+    }
+
+    /** All pairs that must not meet. */
+    public List<Incompatibility> incompatibilities() {
+        return incompatibilities;
+    }
+
+    /** The glassware table. */
+    public List<Glassware> glassware() {
+        return glassware;
+    }
+
+    /** The balances. */
+    public List<Balance> balances() {
+        return balances;
+    }
+
+    /** A rule of thumb by its key, for example {@code funnel-fill}. */
+    public Optional<BenchRule> benchRule(String key) {
+        return Optional.ofNullable(benchRules.get(key));
+    }
+
+    /** All rules of thumb. */
+    public List<BenchRule> benchRules() {
+        return List.copyOf(benchRules.values());
+    }
+
+    /** The waste stream with a key or name. */
+    public Optional<WasteStream> wasteStream(String name) {
+        String plain = Names.plain(name);
+        return wasteStreams.stream()
+                .filter(row -> Names.plain(row.key()).equals(plain)
+                        || Names.plain(row.name()).equals(plain))
+                .findFirst();
+    }
+
+    /** All waste streams. */
+    public List<WasteStream> wasteStreams() {
+        return wasteStreams;
+    }
+
+    /** All limits of regulations. */
+    public List<RegulatoryLimit> regulatoryLimits() {
+        return regulatoryLimits;
+    }
+
+    /** Partition rows of a compound, in all solvents. */
+    public List<PartitionRow> partition(String compound) {
+        String plain = Names.plain(compound);
+        return partition.stream()
+                .filter(row -> Names.plain(row.compound()).equals(plain))
+                .toList();
+    }
+
+    /** All partition rows. */
+    public List<PartitionRow> partition() {
+        return partition;
+    }
+}

@@ -1,0 +1,50 @@
+package workuptally.reference;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Limit of a regulation, shown as a fact beside a figure; the local rule always wins.
+ *
+ * @param key key of the row
+ * @param name full name
+ * @param meaning what it limits
+ * @param value the limit, in {@code unit}
+ * @param unit unit of the value
+ * @param note remark
+ * @param sources keys of the bibliography
+ * @param basis how firmly the row is known: the weakest of its parts
+ */
+public record RegulatoryLimit(
+        String key,
+        String name,
+        String meaning,
+        OptionalDouble value,
+        Optional<String> unit,
+        Optional<String> note,
+        List<String> sources,
+        Basis basis)
+        implements Cited {
+    /** Copies the lists. */
+    public RegulatoryLimit {
+        sources = List.copyOf(sources);
+    }
+
+    static RegulatoryLimit of(Cells row) throws IllegalReferenceException {
+        return new RegulatoryLimit(
+                row.text("key"),
+                row.text("name"),
+                row.text("meaning"),
+                row.optionalNumber("value", 0, 1e6),
+                row.optionalText("unit"),
+                row.optionalText("note"),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    @Override
+    public String table() {
+        return "regulatory-limits";
+    }
+}

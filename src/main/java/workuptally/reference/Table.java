@@ -1,0 +1,53 @@
+package workuptally.reference;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The reference tables: one file each, with the columns that make a row's key. */
+enum Table {
+    SOURCES("sources", "key"),
+    ATOMIC_WEIGHTS("atomic-weights", "symbol"),
+    SOLVENTS("solvents", "key"),
+    AQUEOUS_DENSITIES("aqueous-densities", "solute", "mass (%)", "kind"),
+    SOLUTES("solutes", "name"),
+    WASHES("washes", "key"),
+    DRYING_AGENTS("drying-agents", "key"),
+    HAZARDS("hazards", "key"),
+    H_STATEMENTS("h-statements", "code"),
+    INCOMPATIBILITIES("incompatibilities", "class a", "class b"),
+    GLASSWARE("glassware", "key"),
+    BALANCES("balances", "key"),
+    BENCH_RULES("bench-rules", "key"),
+    WASTE_STREAMS("waste-streams", "key"),
+    REGULATORY_LIMITS("regulatory-limits", "key"),
+    PARTITION("partition", "compound", "organic phase", "log P");
+
+    private final String title;
+    private final List<String> keyColumns;
+
+    Table(String title, String... keyColumns) {
+        this.title = title;
+        this.keyColumns = List.of(keyColumns);
+    }
+
+    String title() {
+        return title;
+    }
+
+    String fileName() {
+        return title + ".csv";
+    }
+
+    List<String> keyColumns() {
+        return keyColumns;
+    }
+
+    static Optional<Table> ofFile(String fileName) {
+        for (Table table : values()) {
+            if (table.fileName().equals(fileName)) {
+                return Optional.of(table);
+            }
+        }
+        return Optional.empty();
+    }
+}

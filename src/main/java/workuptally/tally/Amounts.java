@@ -1,0 +1,229 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Amount;
+import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+
+/**
+ * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
+ * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
+ */
+final class Amounts {
+    private final Readings readings;
+    private final Limits limits;
+    private final InstrumentUncertainty uncertainty;
+    private final MolarMasses molarMasses;
+    private final Substances substances;
+    private final Omissions omissions;
+
+    Amounts(Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
+        this.readings = readings;
+        this.limits = limits;
+        this.uncertainty = new InstrumentUncertainty(limits);
+        this.molarMasses = molarMasses;
+        this.substances = substances;
+        this.omissions = omissions;
+    }
+
+    /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
+    List<ChargeAmount> of(Run run) {
+        List<ChargeAmount> amounts = new ArrayList<>();
+        boolean planned = run.charges().stream().allMatch(c -> c.actual().isEmpty());
+        for (Charge charge : run.charges()) {
+            amounts.add(of(charge, planned));
+        }
+        return amounts;
+    }
+
+    private ChargeAmount of(Charge charge, boolean planned) {
+        Optional<Amount> amount = planned ? charge.planned() : charge.actual();
+        OptionalDouble molarMass = molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
+        Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
+        if (entered.isEmpty()) {
+            boolean unreadable = amount.filter(a -> a.value().isUnreadable()).isPresent();
+            omissions.add(
+                    "amount of " + charge.material(),
+                    unreadable ? "the amount cannot be read" : "no " + (planned ? "planned" : "actual") + " amount",
+                    (planned ? "Planned amount" : "Actual amount") + " in Charges");
+            return new ChargeAmount(
+                    charge,
+                    planned,
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    molarMass,
+                    OptionalDouble.empty(),
+                    "");
+        }
+        MeasuredValue value = readings.enter(
+                "amount of " + charge.material(),
+                amount.get().dimension() == Dimension.MASS
+                        ? "g"
+                        : amount.get().dimension() == Dimension.VOLUME ? "mL" : "mmol",
+                entered.get().value(),
+                uncertainty.amount(amount.get(), entered.get()),
+                entered.get().place().inWords());
+        return switch (amount.get().dimension()) {
+            case AMOUNT -> byAmount(charge, planned, value, molarMass);
+            case MASS -> byMass(charge, planned, value, Optional.empty(), molarMass);
+            case VOLUME -> byVolume(charge, planned, value, molarMass);
+        };
+    }
+
+    private ChargeAmount byAmount(Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass) {
+        Optional<MeasuredValue> mass = molarMass.isPresent()
+                ? Optional.of(millimoles.times(molarMass.getAsDouble() / 1000).over(assayFraction(charge)))
+                : Optional.empty();
+        return new ChargeAmount(
+                charge,
+                planned,
+                Optional.of(millimoles),
+                OptionalDouble.empty(),
+                mass,
+                Optional.empty(),
+                molarMass,
+                OptionalDouble.empty(),
+                "n as entered");
+    }
+
+    private ChargeAmount byMass(
+            Charge charge,
+            boolean planned,
+            MeasuredValue massGrams,
+            Optional<MeasuredValue> volume,
+            OptionalDouble molarMass) {
+        Optional<MeasuredValue> amount = Optional.empty();
+        OptionalDouble asTyped = OptionalDouble.empty();
+        String equation = "";
+        if (molarMass.isPresent()) {
+            MeasuredValue assayFraction = assayFraction(charge);
+            MeasuredValue pure = massGrams.times(assayFraction).times(1000);
+            amount = Optional.of(pure.over(molarMass.getAsDouble()));
+            Optional<Entered> typed = charge.molarMassGramsPerMole().entered();
+            if (typed.isPresent() && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > 0.001) {
+                asTyped = OptionalDouble.of(pure.value() / typed.get().value());
+            }
+            equation = String.format(
+                    Locale.ROOT,
+                    "n = m·w/M = %.4g g × %.4g / %.3f g/mol",
+                    massGrams.value(),
+                    assayFraction.value(),
+                    molarMass.getAsDouble());
+        } else if (isStoichiometric(charge)) {
+            omissions.add(
+                    "amount of " + charge.material(),
+                    "no molar mass",
+                    "Formula of " + charge.material() + " in Charges");
+        }
+        return new ChargeAmount(
+                charge,
+                planned,
+                amount,
+                OptionalDouble.empty(),
+                Optional.of(massGrams),
+                volume,
+                molarMass,
+                asTyped,
+                equation);
+    }
+
+    private ChargeAmount byVolume(Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
+        Optional<MeasuredValue> mass = density(charge).map(millilitres::times);
+        Optional<Entered> label = charge.molarityMolesPerLitre().entered();
+        Optional<Entered> titre = charge.titreMolesPerLitre().entered();
+        if (label.isEmpty() && titre.isEmpty()) {
+            if (mass.isPresent()) {
+                return byMass(charge, planned, mass.get(), Optional.of(millilitres), molarMass);
+            }
+            omissions.add(
+                    "mass of " + charge.material(),
+                    "charged by volume without a density",
+                    "Density of " + charge.material() + " in Charges");
+            return new ChargeAmount(
+                    charge,
+                    planned,
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    Optional.of(millilitres),
+                    molarMass,
+                    OptionalDouble.empty(),
+                    "");
+        }
+        Entered strength = titre.orElseGet(label::get);
+        double relative = charge.titreUncertaintyPercent()
+                        .entered()
+                        .filter(u -> titre.isPresent())
+                        .map(Entered::value)
+                        .orElse(limits.value(Limit.TITRE))
+                / 100;
+        MeasuredValue molarity = readings.enter(
+                (titre.isPresent() ? "titre of " : "label molarity of ") + charge.material(),
+                "mol/L",
+                strength.value(),
+                relative * strength.value(),
+                strength.place().inWords());
+        OptionalDouble byLabel = titre.isPresent() && label.isPresent()
+                ? OptionalDouble.of(millilitres.value() * label.get().value())
+                : OptionalDouble.empty();
+        return new ChargeAmount(
+                charge,
+                planned,
+                Optional.of(millilitres.times(molarity)),
+                byLabel,
+                mass,
+                Optional.of(millilitres),
+                molarMass,
+                OptionalDouble.empty(),
+                String.format(
+                        Locale.ROOT,
+                        "n = V·c = %.4g mL × %.4g mol/L%s",
+                        millilitres.value(),
+                        strength.value(),
+                        titre.isPresent() ? " (titre)" : " (label)"));
+    }
+
+    private Optional<MeasuredValue> density(Charge charge) {
+        Field density = charge.densityGramsPerMillilitre();
+        if (density.entered().isPresent()) {
+            return Optional.of(readings.exact(density.entered().get().value()));
+        }
+        OptionalDouble known = density.isUnreadable()
+                ? OptionalDouble.empty()
+                : substances.densityGramsPerMillilitre(charge.material());
+        return known.isPresent() ? Optional.of(readings.exact(known.getAsDouble())) : Optional.empty();
+    }
+
+    private MeasuredValue assayFraction(Charge charge) {
+        Optional<Entered> assay = charge.assayPercent().entered();
+        double relative =
+                charge.assayUncertaintyPercent().entered().map(Entered::value).orElse(limits.value(Limit.CHARGE_ASSAY))
+                        / 100;
+        double fraction = assay.map(Entered::value).orElse(100.0) / 100;
+        return readings.enter(
+                assay.isPresent()
+                        ? "assay of " + charge.material()
+                        : "assay of " + charge.material() + " taken as 100 %",
+                "1",
+                fraction,
+                relative * fraction,
+                charge.assayPercent().place().inWords());
+    }
+
+    private static boolean isStoichiometric(Charge charge) {
+        return charge.coefficient().entered().isPresent();
+    }
+}

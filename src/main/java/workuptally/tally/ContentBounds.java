@@ -1,0 +1,134 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.Theory.ProductTheory;
+
+/**
+ * Upper bounds, one-sided 95 %, on a product in layers that were not assayed for it: the smallest of those whose evidence exists.
+ *
+ * <ul>
+ *   <li>conservation: theory less what was found elsewhere, plus 1.645·u; only where every lot has a mass and an assay
+ *   <li>mixed layer: for a rag, its volume times the strongest solution measured in a layer of the run, plus 1.645·u
+ * </ul>
+ */
+final class ContentBounds {
+    private final Run run;
+    private final Optional<Theory> theory;
+    private final List<LayerTally> layers;
+    private final List<LotTally> lots;
+    private final Found found;
+
+    ContentBounds(Run run, Optional<Theory> theory, List<LayerTally> layers, List<LotTally> lots, Found found) {
+        this.run = run;
+        this.theory = theory;
+        this.layers = layers;
+        this.lots = lots;
+        this.found = found;
+    }
+
+    /** The layers, with a bound in place of an unknown content where there is evidence for one. */
+    List<LayerTally> applied() {
+        List<LayerTally> bounded = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            List<Content> contents = new ArrayList<>();
+            for (Content content : layer.contents()) {
+                contents.add(content.kind() == Content.Kind.UNKNOWN ? bounded(layer, content) : content);
+            }
+            bounded.add(layer.withContents(contents));
+        }
+        return bounded;
+    }
+
+    /** The bound of a rag by the strongest solution of the run, g; empty for other layers or without an assay. */
+    Optional<Double> mixedGrams(LayerTally layer, String product) {
+        return strongest(layer, product).map(Strength::boundGrams);
+    }
+
+    private Content bounded(LayerTally layer, Content unknown) {
+        Optional<Strength> mixed = strongest(layer, unknown.substance());
+        Optional<Double> conservation = conservationGrams(unknown.substance()).filter(g -> layer.endsWorkup());
+        if (mixed.isEmpty() && conservation.isEmpty()) {
+            return unknown;
+        }
+        double byMixing = mixed.map(Strength::boundGrams).orElse(Double.POSITIVE_INFINITY);
+        double byConservation = conservation.orElse(Double.POSITIVE_INFINITY);
+        String evidence = byMixing <= byConservation
+                ? String.format(
+                        Locale.ROOT,
+                        "not assayed; at most its volume at the strength of %s (%.3g mg/mL)",
+                        mixed.orElseThrow().label(),
+                        mixed.orElseThrow().milligramsPerMillilitre())
+                : "not assayed; at most theory less what was found elsewhere";
+        return new Content(
+                unknown.substance(),
+                Content.Kind.BOUND,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(Math.min(byMixing, byConservation)),
+                OptionalDouble.empty(),
+                evidence);
+    }
+
+    private Optional<Double> conservationGrams(String product) {
+        Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product().name().equalsIgnoreCase(product))
+                .findFirst());
+        boolean lotsKnown = !lots.isEmpty()
+                && lots.stream()
+                        .filter(LotTally::endsWorkup)
+                        .allMatch(l -> l.pureGrams().isPresent());
+        if (expected.isEmpty() || !lotsKnown) {
+            return Optional.empty();
+        }
+        MeasuredValue rest = expected.get().massGrams();
+        for (Found.Term term : found.terms()) {
+            if (term.content().substance().equalsIgnoreCase(product)
+                    && term.content().massGrams().isPresent()) {
+                rest = rest.minus(term.content().massGrams().get());
+            }
+        }
+        return Optional.of(Math.max(0, rest.value() + Contents.ONE_SIDED_95 * rest.standardUncertainty()));
+    }
+
+    private Optional<Strength> strongest(LayerTally layer, String product) {
+        boolean wanted = run.product(product).filter(Product::wanted).isPresent();
+        if (!wanted
+                || layer.phase().filter(p -> p == Layer.Phase.RAG).isEmpty()
+                || layer.volumeMillilitres().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Strength> strongest = Optional.empty();
+        for (LayerTally other : layers) {
+            boolean liquid = other.phase()
+                    .filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS)
+                    .isPresent();
+            for (Content content : other.contents()) {
+                if (liquid
+                        && content.substance().equalsIgnoreCase(product)
+                        && content.massGrams().isPresent()
+                        && other.volumeMillilitres().filter(v -> v.value() > 0).isPresent()) {
+                    MeasuredValue strength = content.massGrams()
+                            .get()
+                            .over(other.volumeMillilitres().get());
+                    MeasuredValue held =
+                            strength.times(layer.volumeMillilitres().get());
+                    double bound = held.value() + Contents.ONE_SIDED_95 * held.standardUncertainty();
+                    if (strongest.filter(s -> s.boundGrams() >= bound).isEmpty()) {
+                        strongest = Optional.of(new Strength(other.label(), 1000 * strength.value(), bound));
+                    }
+                }
+            }
+        }
+        return strongest;
+    }
+
+    private record Strength(String label, double milligramsPerMillilitre, double boundGrams) {}
+}

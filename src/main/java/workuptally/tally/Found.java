@@ -1,0 +1,41 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Every content of a run that a balance of the workup may count: in terminal layers, aliquots and the lots at which the workup ends.
+ *
+ * @param terms what was found, where
+ */
+record Found(List<Term> terms) {
+    Found {
+        terms = List.copyOf(terms);
+    }
+
+    /** Collects the contents. */
+    static Found in(List<LayerTally> layers, List<LotTally> lots, Map<String, List<Content>> inLots) {
+        List<Term> terms = new ArrayList<>();
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                inLots.getOrDefault(lot.lot().label(), List.of())
+                        .forEach(c -> terms.add(new Term(lot.lot().label(), c)));
+            }
+        }
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.endsWorkup()) {
+                layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
+            }
+        }
+        return new Found(terms);
+    }
+
+    /**
+     * One content.
+     *
+     * @param label lot or layer
+     * @param content what it holds
+     */
+    record Term(String label, Content content) {}
+}

@@ -1,0 +1,90 @@
+package workuptally.tally;
+
+import workuptally.model.Amount;
+import workuptally.model.Assay;
+import workuptally.model.Dimension;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+
+/** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
+final class InstrumentUncertainty {
+    private final Limits limits;
+
+    InstrumentUncertainty(Limits limits) {
+        this.limits = limits;
+    }
+
+    /**
+     * One net mass.
+     *
+     * @param decimals the most decimals seen in its readings in g
+     * @return u in g
+     */
+    double massGrams(int decimals) {
+        return limits.value(
+                switch (Math.min(decimals, 4)) {
+                    case 4 -> Limit.WEIGHING_4_DECIMALS;
+                    case 3 -> Limit.WEIGHING_3_DECIMALS;
+                    case 2 -> Limit.WEIGHING_2_DECIMALS;
+                    case 1 -> Limit.WEIGHING_1_DECIMAL;
+                    default -> Limit.WEIGHING_0_DECIMALS;
+                });
+    }
+
+    /** A single mass, wider where it was entered as {@code ca.}; u in g. */
+    double massGrams(Entered mass) {
+        return widened(mass, massGrams(mass.decimals()));
+    }
+
+    /** Volume of a layer by cylinder: the larger of a fixed and a relative part; u in mL. */
+    double layerVolumeMillilitres(Entered volume) {
+        double relative = limits.value(Limit.LAYER_VOLUME_RELATIVE) / 100 * volume.value();
+        return widened(volume, Math.max(limits.value(Limit.LAYER_VOLUME), relative));
+    }
+
+    /** Volume by syringe, pipette or burette: a relative part and half the last digit as a rectangular distribution; u in mL. */
+    double deliveredVolumeMillilitres(Entered volume) {
+        double relative = limits.value(Limit.CHARGE_VOLUME_RELATIVE) / 100 * volume.value();
+        double reading = 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3);
+        return widened(volume, Math.hypot(relative, reading));
+    }
+
+    /** A charge as weighed, delivered or given in mmol; u in the unit of its dimension. */
+    double amount(Amount amount, Entered value) {
+        if (amount.dimension() == Dimension.MASS) {
+            return massGrams(value);
+        }
+        return deliveredVolumeMillilitres(value);
+    }
+
+    /** Relative standard uncertainty of an assay, as a fraction: as typed, else by its method. */
+    double assayFraction(Assay assay) {
+        return assay.relativeStandardUncertaintyPercent()
+                        .entered()
+                        .map(Entered::value)
+                        .orElseGet(() -> limits.value(assay.method()
+                                .map(InstrumentUncertainty::limitOf)
+                                .orElse(Limit.ASSAY_OTHER)))
+                / 100;
+    }
+
+    private static Limit limitOf(Assay.Method method) {
+        return switch (method) {
+            case HPLC -> Limit.ASSAY_HPLC;
+            case GC -> Limit.ASSAY_GC;
+            case QNMR -> Limit.ASSAY_QNMR;
+            case NMR -> Limit.ASSAY_NMR;
+            case TITRATION -> Limit.ASSAY_TITRATION;
+            default -> Limit.ASSAY_OTHER;
+        };
+    }
+
+    private double widened(Entered number, double standardUncertainty) {
+        return number.qualifier() == Qualifier.ABOUT
+                ? Math.max(
+                        standardUncertainty, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(number.value()))
+                : standardUncertainty;
+    }
+}

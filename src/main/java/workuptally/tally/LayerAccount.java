@@ -1,0 +1,203 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Limits;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+
+/**
+ * Layers with their masses, volumes and contents.
+ *
+ * <p>A substance that was assayed in a consumed layer and in none of the portions made from it passes on, as an estimate of its own kind,
+ * to the one liquid among them: what was not looked for is not thereby gone.
+ */
+final class LayerAccount {
+    private final Run run;
+    private final Readings readings;
+    private final InstrumentUncertainty uncertainty;
+    private final LayerGraph graph;
+    private final Contents contents;
+    private final ContentShares shares;
+    private final Omissions omissions;
+
+    LayerAccount(
+            Run run,
+            Readings readings,
+            Limits limits,
+            LayerGraph graph,
+            Contents contents,
+            ContentShares shares,
+            Omissions omissions) {
+        this.run = run;
+        this.readings = readings;
+        this.uncertainty = new InstrumentUncertainty(limits);
+        this.graph = graph;
+        this.contents = contents;
+        this.shares = shares;
+        this.omissions = omissions;
+    }
+
+    List<LayerTally> of() {
+        Map<String, LayerTally> layers = new LinkedHashMap<>();
+        for (String label : graph.layerLabels()) {
+            layers.put(label, of(label));
+        }
+        for (String label : inOrderOfSteps(layers.keySet())) {
+            carryOn(label, layers);
+        }
+        layers.replaceAll((label, layer) -> withUnknowns(layer));
+        return List.copyOf(layers.values());
+    }
+
+    private LayerTally of(String label) {
+        Optional<Layer> entry = run.layer(label);
+        String name = "layer " + label;
+        Optional<MeasuredValue> mass = entry.flatMap(
+                l -> new NetMass(readings, uncertainty).of(name, l.grossGrams(), l.tareGrams(), l.netGrams()));
+        Optional<MeasuredValue> volume = entry.flatMap(l -> l.volumeMillilitres()
+                .entered()
+                .map(v -> readings.enter(
+                        "volume of " + name,
+                        "mL",
+                        v.value(),
+                        volumeUncertainty(l, v),
+                        v.place().inWords())));
+        if (entry.isPresent() && mass.isEmpty() && graph.isTerminal(label)) {
+            Layer l = entry.get();
+            omissions.add(
+                    "mass of " + name,
+                    NetMass.whyMissing(l.grossGrams(), l.tareGrams(), l.netGrams()),
+                    "Gross and Tare of " + label + " in Layers");
+        }
+        Optional<MeasuredValue> density =
+                mass.flatMap(m -> volume.filter(v -> v.value() > 0).map(m::over));
+        return new LayerTally(
+                label,
+                entry,
+                entry.flatMap(Layer::phase).or(() -> phaseGiven(label)),
+                graph.isTerminal(label),
+                graph.isAliquot(label),
+                !graph.descendsFromLot(label),
+                mass,
+                volume,
+                density,
+                shares.of(contents.of(label, mass, volume, Optional.empty())));
+    }
+
+    private double volumeUncertainty(Layer layer, Entered volume) {
+        return layer.volumeUncertaintyMillilitres()
+                .entered()
+                .map(Entered::value)
+                .orElseGet(() -> graph.isAliquot(layer.label())
+                        ? uncertainty.deliveredVolumeMillilitres(volume)
+                        : uncertainty.layerVolumeMillilitres(volume));
+    }
+
+    private Optional<Layer.Phase> phaseGiven(String label) {
+        return graph.givenBy(label).flatMap(step -> {
+            if (step.givesOrganic().contains(label)) {
+                return Optional.of(Layer.Phase.ORGANIC);
+            }
+            return step.givesAqueous().contains(label) ? Optional.of(Layer.Phase.AQUEOUS) : Optional.empty();
+        });
+    }
+
+    private List<String> inOrderOfSteps(Set<String> labels) {
+        Set<String> ordered = new LinkedHashSet<>();
+        for (Step step : run.orderedSteps()) {
+            step.gives().stream().filter(labels::contains).forEach(ordered::add);
+        }
+        ordered.addAll(labels);
+        return List.copyOf(ordered);
+    }
+
+    private void carryOn(String label, Map<String, LayerTally> layers) {
+        LayerTally parent = layers.get(label);
+        List<String> made =
+                graph.children(label).stream().filter(c -> !graph.isAliquot(c)).toList();
+        if (parent.terminal() || made.isEmpty()) {
+            return;
+        }
+        Optional<LayerTally> liquid = onlyLiquid(made, layers);
+        for (Content content : parent.contents()) {
+            boolean lookedFor = made.stream().anyMatch(child -> isAssayed(child, content.substance(), layers));
+            if (!lookedFor && liquid.isPresent()) {
+                List<Content> more =
+                        new ArrayList<>(layers.get(liquid.get().label()).contents());
+                more.add(new Content(
+                        content.substance(),
+                        content.kind() == Content.Kind.MEASURED ? Content.Kind.CARRIED : content.kind(),
+                        content.massGrams(),
+                        content.amountMillimoles(),
+                        content.upperBoundGrams(),
+                        content.percentOf(),
+                        content.evidence() + " in " + label + ", carried on"));
+                layers.put(
+                        liquid.get().label(), layers.get(liquid.get().label()).withContents(more));
+            }
+        }
+    }
+
+    private static Optional<LayerTally> onlyLiquid(List<String> made, Map<String, LayerTally> layers) {
+        List<LayerTally> liquids = made.stream()
+                .filter(layers::containsKey)
+                .map(layers::get)
+                .filter(l -> l.phase()
+                        .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
+                        .isPresent())
+                .toList();
+        return liquids.size() == 1 ? Optional.of(liquids.get(0)) : Optional.empty();
+    }
+
+    private boolean isAssayed(String label, String substance, Map<String, LayerTally> layers) {
+        boolean inLayer = layers.containsKey(label)
+                && layers.get(label).contents().stream()
+                        .anyMatch(c -> c.substance().equalsIgnoreCase(substance));
+        boolean inLot = run.lot(label)
+                .filter(l -> l.product().equalsIgnoreCase(substance)
+                        || run.assays().stream()
+                                .anyMatch(a -> a.sample().equals(label)
+                                        && a.substance().equalsIgnoreCase(substance)))
+                .isPresent();
+        return inLayer || inLot;
+    }
+
+    /** A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it. */
+    private LayerTally withUnknowns(LayerTally layer) {
+        boolean canHold = layer.phase()
+                .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
+                .isPresent();
+        boolean holdsAny = layer.contents().stream()
+                .anyMatch(
+                        c -> run.product(c.substance()).filter(Product::wanted).isPresent());
+        if (!layer.terminal() || !canHold || holdsAny || layer.entry().isEmpty()) {
+            return layer;
+        }
+        List<Content> more = new ArrayList<>(layer.contents());
+        for (Product product : run.products()) {
+            if (product.wanted()) {
+                more.add(new Content(
+                        product.name(),
+                        Content.Kind.UNKNOWN,
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        "not assayed"));
+            }
+        }
+        return layer.withContents(more);
+    }
+}

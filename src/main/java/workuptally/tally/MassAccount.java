@@ -1,0 +1,139 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Layer;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.tally.MassBalance.Line;
+import workuptally.tally.MassBalance.Side;
+
+/**
+ * Total mass: everything that went into reaction and workup against every terminal layer, aliquot, cake, distillate and lot that was
+ * weighed. Purification is a balance of its own and left out.
+ */
+final class MassAccount {
+    private final Run run;
+    private final Readings readings;
+    private final Limits limits;
+    private final Substances substances;
+    private final Omissions omissions;
+
+    MassAccount(Run run, Readings readings, Limits limits, Substances substances, Omissions omissions) {
+        this.run = run;
+        this.readings = readings;
+        this.limits = limits;
+        this.substances = substances;
+        this.omissions = omissions;
+    }
+
+    /** The balance; empty where nothing came out yet or something that went in has no mass. */
+    Optional<MassBalance> of(
+            List<ChargeAmount> amounts,
+            List<Addition> additions,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            double gasGrams) {
+        if (run.status() == Run.Status.PLANNED || (layers.isEmpty() && lots.isEmpty())) {
+            return Optional.empty();
+        }
+        List<Line> lines = new ArrayList<>();
+        for (ChargeAmount amount : amounts) {
+            if (amount.massGrams().isEmpty()) {
+                omissions.add(
+                        "total mass balance",
+                        "the mass of " + amount.charge().material() + " is not known",
+                        "amount or density of " + amount.charge().material() + " in Charges");
+                return Optional.empty();
+            }
+            lines.add(new Line(
+                    Side.IN,
+                    amount.charge().material(),
+                    "charge",
+                    amount.massGrams().get()));
+        }
+        for (Addition addition : additions) {
+            if (addition.purification()) {
+                continue;
+            }
+            if (addition.massGrams().isEmpty()) {
+                omissions.add(
+                        "total mass balance",
+                        "the mass of " + addition.material() + " in step "
+                                + addition.step().number() + " is not known",
+                        "volume and density, or mass, in Workup");
+                return Optional.empty();
+            }
+            lines.add(new Line(
+                    Side.IN, addition.material(), "workup", addition.massGrams().get()));
+        }
+        boolean complete = true;
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.endsWorkup()) {
+                complete &= layer.massGrams().isPresent();
+                layer.massGrams().ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m)));
+            }
+        }
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                complete &= lot.netGrams().isPresent();
+                lot.netGrams()
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m)));
+            }
+        }
+        MeasuredValue in = sum(lines, Side.IN);
+        MeasuredValue out = sum(lines, Side.OUT);
+        return Optional.of(new MassBalance(
+                in,
+                out,
+                in.minus(out),
+                gasGrams,
+                organicSolventGrams(amounts, additions, 1, 1),
+                organicSolventGrams(
+                        amounts,
+                        additions,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
+                complete,
+                lines));
+    }
+
+    private MeasuredValue sum(List<Line> lines, Side side) {
+        return lines.stream()
+                .filter(l -> l.side() == side)
+                .map(Line::grams)
+                .reduce(MeasuredValue::plus)
+                .orElse(readings.exact(0));
+    }
+
+    private static String category(LayerTally layer) {
+        if (layer.aliquot()) {
+            return "aliquot";
+        }
+        Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+        return phase == Layer.Phase.SOLID ? "cake" : phase == Layer.Phase.DISTILLATE ? "distillate" : "layer";
+    }
+
+    private double organicSolventGrams(
+            List<ChargeAmount> amounts, List<Addition> additions, double weight, double weightVolatile) {
+        double grams = 0;
+        for (ChargeAmount amount : amounts) {
+            if (amount.isSolvent()
+                    && substances.isOrganicSolvent(amount.charge().material())) {
+                double share = substances.isVeryVolatile(amount.charge().material()) ? weightVolatile : weight;
+                grams += share * amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+            }
+        }
+        for (Addition addition : additions) {
+            if (!addition.purification() && substances.isOrganicSolvent(addition.material())) {
+                double share = substances.isVeryVolatile(addition.material()) ? weightVolatile : weight;
+                grams += share * addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+            }
+        }
+        return grams;
+    }
+}

@@ -1,0 +1,143 @@
+package workuptally.tally;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Step;
+import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
+
+/** What materials are made of, for the estimates of the layer map: a solution as solvent and solute, a solvent under its listed name. */
+final class Materials {
+    /** Listed name of water. */
+    static final String WATER = "water";
+
+    private static final String IN = " in ";
+
+    private final Substances substances;
+
+    Materials(Substances substances) {
+        this.substances = substances;
+    }
+
+    /** A charge: the solvent of a solution apart from its solute. */
+    Mixture of(ChargeAmount amount) {
+        Charge charge = amount.charge();
+        double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+        double millilitres =
+                amount.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        Optional<String> solvent = solventName(charge.material());
+        if (solvent.isPresent()) {
+            return Mixture.of(solvent.get(), grams, millilitres > 0 ? millilitres : volume(charge.material(), grams));
+        }
+        Optional<String> carrier = carrier(charge);
+        if (carrier.isPresent()
+                && amount.amountMillimoles().isPresent()
+                && amount.molarMassGramsPerMole().isPresent()) {
+            double solute = Math.min(
+                    grams,
+                    amount.amountMillimoles().get().value()
+                            * amount.molarMassGramsPerMole().getAsDouble()
+                            / 1000);
+            return Mixture.of(carrier.get(), grams - solute, millilitres)
+                    .plus(Mixture.of(charge.material(), solute, 0));
+        }
+        return Mixture.of(charge.material(), grams, millilitres);
+    }
+
+    /** A workup addition, all portions. */
+    Mixture of(Addition addition) {
+        double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+        double millilitres =
+                addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        Optional<String> solvent = solventName(addition.material());
+        if (solvent.isPresent()) {
+            return Mixture.of(solvent.get(), grams, millilitres);
+        }
+        OptionalDouble solute = soluteGrams(addition, millilitres);
+        if (solute.isPresent() && millilitres > 0) {
+            String name = soluteName(addition.material());
+            return Mixture.of(WATER, grams - solute.getAsDouble(), millilitres)
+                    .plus(Mixture.of(name, solute.getAsDouble(), 0));
+        }
+        return millilitres > 0 ? Mixture.of(WATER, grams, millilitres) : Mixture.of(addition.material(), grams, 0);
+    }
+
+    /** True where a component belongs with the water: water itself, salts, mineral acids and bases. */
+    boolean goesWithWater(String component, Optional<Charge> charge) {
+        if (component.equals(WATER)) {
+            return true;
+        }
+        if (substances.isOrganicSolvent(component)) {
+            return false;
+        }
+        Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
+        return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
+    }
+
+    /** Listed name of a solvent, lower case; empty for anything else. */
+    Optional<String> solventName(String material) {
+        return substances.solvent(material).map(Solvent::name).map(n -> n.toLowerCase(Locale.ROOT));
+    }
+
+    /** True where a step's material is an organic liquid. */
+    boolean isOrganic(Step step) {
+        return substances.isOrganicSolvent(step.material());
+    }
+
+    private Optional<String> carrier(Charge charge) {
+        int in = charge.material().lastIndexOf(IN);
+        if (in > 0) {
+            Optional<String> named = solventName(charge.material().substring(in + IN.length()));
+            if (named.isPresent()) {
+                return named;
+            }
+        }
+        boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
+                || charge.titreMolesPerLitre().entered().isPresent();
+        return solution && !holdsCarbon(charge.formula()) ? Optional.of(WATER) : Optional.empty();
+    }
+
+    private OptionalDouble soluteGrams(Addition addition, double millilitres) {
+        Optional<Wash> wash = substances.wash(addition.material());
+        if (wash.isEmpty() || wash.get().massPercent().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble molarMass = formulaMass(wash.get().formula());
+        Optional<Entered> typed = addition.step().molarityMolesPerLitre().entered();
+        if (typed.isPresent() && molarMass.isPresent()) {
+            return OptionalDouble.of(typed.get().value() * molarMass.getAsDouble() * millilitres / 1000);
+        }
+        double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+        return OptionalDouble.of(grams * wash.get().massPercent().getAsDouble() / 100);
+    }
+
+    private String soluteName(String material) {
+        return substances.wash(material).flatMap(Wash::solute).orElse(material);
+    }
+
+    private OptionalDouble formulaMass(String formula) {
+        try {
+            return OptionalDouble.of(substances.molarMassGramsPerMole(Formula.parse(formula)));
+        } catch (IllegalFormulaException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static boolean holdsCarbon(String formula) {
+        try {
+            return !formula.isBlank() && Formula.parse(formula).count("C") > 0;
+        } catch (IllegalFormulaException e) {
+            return true;
+        }
+    }
+
+    private double volume(String solvent, double grams) {
+        return grams / substances.densityGramsPerMillilitre(solvent).orElse(1);
+    }
+}

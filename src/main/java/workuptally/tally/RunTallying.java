@@ -1,0 +1,63 @@
+package workuptally.tally;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.measure.Readings;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+
+/** Puts the accounts of one run in order: amounts and theory, lots and layers, then what is made from them. */
+public final class RunTallying {
+    private final Limits limits;
+    private final Substances substances;
+
+    /** With the settings and reference data in force. */
+    public RunTallying(Limits limits, Substances substances) {
+        this.limits = limits;
+        this.substances = substances;
+    }
+
+    /** All results of a run. */
+    public RunTally tally(Run run) {
+        Readings readings = new Readings();
+        Omissions omissions = new Omissions();
+        MolarMasses molarMasses = new MolarMasses(run, substances);
+        LayerGraph graph = LayerGraph.of(run);
+        List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
+        Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
+        Skeletons skeletons = new Skeletons(run, amounts);
+        Contents contents = new Contents(run, readings, limits, molarMasses, omissions);
+        ContentShares shares = new ContentShares(theory, skeletons);
+        List<LotTally> lots = new LotAccount(run, readings, limits, molarMasses, graph, omissions).of(theory);
+        List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
+        Map<String, List<Content>> inLots = new LinkedHashMap<>();
+        LotContents lotContents = new LotContents(contents, molarMasses);
+        lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
+        Found found = Found.in(layers, lots, inLots);
+        List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
+        List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
+        ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
+        Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
+        List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
+                .of(found, lots, undecided.labels(), (product, grams, u) -> List.of());
+        Optional<MassBalance> massBalance =
+                new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
+        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
+        return new RunTally(
+                run,
+                amounts,
+                theory,
+                lots,
+                yields,
+                bounds.applied(),
+                closures,
+                massBalance,
+                new ContactAccount(run, limits, substances).of(flow),
+                new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
+                new WasteAccount(run, limits, substances).of(layers, flow),
+                graph.faults(),
+                omissions.list());
+    }
+}

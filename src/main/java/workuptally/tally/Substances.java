@@ -1,0 +1,119 @@
+package workuptally.tally;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.chemistry.AtomicMass;
+import workuptally.chemistry.AtomicWeights;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.reference.AtomicWeight;
+import workuptally.reference.Cited;
+import workuptally.reference.DryingAgent;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
+import workuptally.reference.WasteStream;
+
+/**
+ * Properties of named substances from the reference data. Every row that gave a figure is remembered, so that a report can list it.
+ *
+ * <p>One object serves a whole review; not safe for use by several threads at once.
+ */
+public final class Substances {
+    private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
+    private static final String WATER = "water";
+
+    private final Reference reference;
+    private final AtomicWeights atomicWeights;
+    private final Set<Cited> used = new LinkedHashSet<>();
+    private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
+
+    /** Over the reference data in force. */
+    public Substances(Reference reference) {
+        this.reference = reference;
+        Map<String, AtomicMass> elements = new LinkedHashMap<>();
+        for (AtomicWeight weight : reference.atomicWeights()) {
+            elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
+        }
+        this.atomicWeights = AtomicWeights.of(elements);
+    }
+
+    /** The rows that gave a figure so far, in the order first used. */
+    public List<Cited> used() {
+        return List.copyOf(used);
+    }
+
+    /** The reference data in force. */
+    public Reference reference() {
+        return reference;
+    }
+
+    /**
+     * Molar mass of a formula, g/mol.
+     *
+     * @throws IllegalFormulaException for an element without an atomic weight
+     */
+    public double molarMassGramsPerMole(Formula formula) {
+        return formula.molarMass(atomicWeights).gramsPerMole();
+    }
+
+    /** Molar mass of a listed solvent, g/mol. */
+    OptionalDouble molarMassGramsPerMole(String name) {
+        Optional<Solvent> solvent =
+                solvent(name).filter(s -> s.molarMassGramsPerMole().isPresent());
+        solvent.ifPresent(used::add);
+        return solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
+    }
+
+    /** Density at 20 °C of a listed solvent or wash, g/mL. */
+    OptionalDouble densityGramsPerMillilitre(String name) {
+        Optional<Solvent> solvent = solvent(name);
+        if (solvent.isPresent()) {
+            used.add(solvent.get());
+            return OptionalDouble.of(solvent.get().density().gramsPerMillilitre());
+        }
+        Optional<Wash> wash =
+                wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
+        wash.ifPresent(used::add);
+        return wash.map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
+    }
+
+    /** A listed solvent by name or alias. */
+    Optional<Solvent> solvent(String name) {
+        return solvents.computeIfAbsent(name, reference::solvent);
+    }
+
+    /** A listed wash by name or alias. */
+    Optional<Wash> wash(String name) {
+        return reference.wash(name);
+    }
+
+    /** A listed drying agent by name or alias. */
+    Optional<DryingAgent> dryingAgent(String name) {
+        return reference.dryingAgent(name);
+    }
+
+    /** A waste stream by key. */
+    Optional<WasteStream> wasteStream(String key) {
+        Optional<WasteStream> stream = reference.wasteStream(key);
+        stream.ifPresent(used::add);
+        return stream;
+    }
+
+    /** True for a listed solvent other than water. */
+    boolean isOrganicSolvent(String name) {
+        return solvent(name).filter(s -> !s.key().equals(WATER)).isPresent();
+    }
+
+    /** True for diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
+    boolean isVeryVolatile(String name) {
+        return solvent(name)
+                .filter(s -> VERY_VOLATILE.contains(s.name().toLowerCase(java.util.Locale.ROOT)))
+                .isPresent();
+    }
+}

@@ -1,0 +1,50 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+
+/** Layers of the workup that may hold product while nothing bounds it: never assayed, or given by a step and never recorded. */
+final class Undecided {
+    private final Run run;
+    private final LayerGraph graph;
+    private final List<LayerTally> layers;
+    private final List<LotTally> lots;
+    private final ContentBounds bounds;
+
+    Undecided(Run run, LayerGraph graph, List<LayerTally> layers, List<LotTally> lots, ContentBounds bounds) {
+        this.run = run;
+        this.graph = graph;
+        this.layers = layers;
+        this.lots = lots;
+        this.bounds = bounds;
+    }
+
+    /** Their labels. */
+    List<String> labels() {
+        List<String> labels = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer))) {
+                labels.add(layer.label());
+            }
+        }
+        return labels;
+    }
+
+    /** True for a portion that a step gives, nothing consumes, and no row records. */
+    boolean isMissing(LayerTally layer) {
+        boolean lotOfUnstatedOrigin = lots.stream()
+                .anyMatch(l -> l.lot().from().isEmpty()
+                        && graph.givenBy(l.lot().label()).isEmpty());
+        boolean becameThatLot = lotOfUnstatedOrigin
+                && layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
+        return layer.entry().isEmpty() && !becameThatLot && !run.steps().isEmpty();
+    }
+
+    private boolean isUnbounded(LayerTally layer) {
+        return layer.contents().stream()
+                .filter(c -> c.kind() == Content.Kind.UNKNOWN)
+                .anyMatch(c -> bounds.mixedGrams(layer, c.substance()).isEmpty());
+    }
+}

@@ -1,0 +1,155 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.reference.WasteStream;
+
+/**
+ * The stream that a layer's make-up suggests, should somebody decide to let it go. The determination is made by trained people under the
+ * local rules; the rules here are common practice and their streams come from the reference data.
+ */
+final class WasteAccount {
+    /** Metals whose aqueous solutions are collected apart (common practice; arsenic to mercury also in 40 CFR 261.24, table 1). */
+    private static final Set<String> HEAVY_METALS = Set.of(
+            "Cr", "Mn", "Co", "Ni", "Cu", "Zn", "Pd", "Ag", "Cd", "Sn", "Ba", "Pt", "Os", "Hg", "Pb", "Ru", "Rh", "As",
+            "Se");
+
+    private static final double ACIDIC_BELOW_PH = 5;
+    private static final double BASIC_ABOVE_PH = 9;
+    private static final double ORGANIC_PERCENT_IN_WATER = 10;
+
+    private final Run run;
+    private final Limits limits;
+    private final Substances substances;
+
+    WasteAccount(Run run, Limits limits, Substances substances) {
+        this.run = run;
+        this.limits = limits;
+        this.substances = substances;
+    }
+
+    /** One line for each terminal layer with a mass. */
+    List<WasteLine> of(List<LayerTally> layers, LayerFlow flow) {
+        List<WasteLine> lines = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.massGrams().isPresent()) {
+                Assignment assignment = assign(layer, flow.portion(layer.label()));
+                Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
+                lines.add(new WasteLine(
+                        layer.label(),
+                        assignment.stream(),
+                        stream.map(WasteStream::name).orElse(assignment.stream()),
+                        assignment.why(),
+                        layer.massGrams().map(MeasuredValue::value).orElse(0.0),
+                        layer.entry()
+                                .flatMap(Layer::status)
+                                .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
+                                .isPresent()));
+            }
+        }
+        return lines;
+    }
+
+    private Assignment assign(LayerTally layer, Mixture mixture) {
+        Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+        double halogenated = halogenatedPercent(mixture);
+        boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
+        double organic = organicPercent(mixture);
+        if (phase == Layer.Phase.SOLID) {
+            return isHalogenated
+                    ? new Assignment("filter-cake-halogenated", "solid wet with halogenated solvent")
+                    : new Assignment("drying-agents-silica", "drying agent or cake");
+        }
+        if (isHalogenated && organic > 50) {
+            return new Assignment("halogenated-organic", percent(halogenated) + " halogenated solvent");
+        }
+        if (phase == Layer.Phase.RAG && holdsHeavyMetal()) {
+            return new Assignment("special", "rag layer with " + metal().orElse("metal") + " solids: ask first");
+        }
+        if (organic > 50 || (mixture.parts().isEmpty() && phase != Layer.Phase.AQUEOUS)) {
+            return new Assignment("non-halogenated-organic", percent(organic) + " organic solvent");
+        }
+        if (phase == Layer.Phase.AQUEOUS && holdsHeavyMetal()) {
+            return new Assignment("aqueous-heavy-metal", "run charged with " + metal().orElse("a heavy metal"));
+        }
+        Optional<Entered> pH = pH(layer);
+        if (pH.isPresent() && pH.get().value() < ACIDIC_BELOW_PH) {
+            return new Assignment("aqueous-acidic", "aqueous, pH " + pH.get().asTyped());
+        }
+        if (pH.isPresent() && pH.get().value() > BASIC_ABOVE_PH) {
+            return new Assignment("aqueous-basic", "aqueous, pH " + pH.get().asTyped());
+        }
+        if (organic > ORGANIC_PERCENT_IN_WATER) {
+            return new Assignment("aqueous-organic", "aqueous with " + percent(organic) + " organic solvent");
+        }
+        return pH.isPresent()
+                ? new Assignment("aqueous-neutral", "aqueous, pH " + pH.get().asTyped())
+                : new Assignment("special", "pH not recorded: ask first");
+    }
+
+    private static Optional<Entered> pH(LayerTally layer) {
+        return layer.entry().map(Layer::pH).flatMap(Field::entered);
+    }
+
+    private double halogenatedPercent(Mixture mixture) {
+        return share(
+                mixture,
+                name -> substances.solvent(name).filter(s -> s.halogenated()).isPresent());
+    }
+
+    private double organicPercent(Mixture mixture) {
+        return share(mixture, substances::isOrganicSolvent);
+    }
+
+    private static double share(Mixture mixture, java.util.function.Predicate<String> counts) {
+        double total = mixture.totalGrams();
+        return total == 0
+                ? 0
+                : 100
+                        * mixture.parts().entrySet().stream()
+                                .filter(e -> counts.test(e.getKey()))
+                                .mapToDouble(e -> e.getValue().grams())
+                                .sum()
+                        / total;
+    }
+
+    private boolean holdsHeavyMetal() {
+        return metal().isPresent();
+    }
+
+    private Optional<String> metal() {
+        return run.charges().stream()
+                .filter(c -> elements(c).stream().anyMatch(HEAVY_METALS::contains))
+                .map(Charge::material)
+                .findFirst();
+    }
+
+    private static Set<String> elements(Charge charge) {
+        try {
+            return charge.formula().isBlank()
+                    ? Set.of()
+                    : Formula.parse(charge.formula()).composition().keySet();
+        } catch (IllegalFormulaException e) {
+            return Set.of();
+        }
+    }
+
+    private static String percent(double value) {
+        return String.format(Locale.ROOT, "%.0f %%", value);
+    }
+
+    private record Assignment(String stream, String why) {}
+}

@@ -1,0 +1,225 @@
+package workuptally.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReferenceTest {
+    private static final String RULE_HEADINGS = "key,name,value,unit,meaning,source,basis\n";
+    private final Reference reference = Reference.load();
+
+    @ParameterizedTest
+    @CsvSource({
+        "EtOAc, ethyl-acetate",
+        "ethyl acetate, ethyl-acetate",
+        "Ethyl-Acetate, ethyl-acetate",
+        "CH₂Cl₂, dcm",
+        "dichloromethane, dcm",
+        "'N,N-dimethylformamide', dmf",
+        "2-MeTHF, 2-methf",
+        "Et2O, diethyl-ether",
+        "t-BuOH, tert-butanol",
+        "MTBE, mtbe"
+    })
+    void solventsAreFoundByNameOrAlias(String typed, String key) {
+        assertEquals(Optional.of(key), reference.solvent(typed).map(Solvent::key));
+    }
+
+    @Test
+    void unknownNamesAreEmpty() {
+        assertTrue(reference.solvent("unobtainium").isEmpty());
+        assertTrue(reference.wash("my special wash").isEmpty());
+        assertTrue(reference.wash("8 wt% unobtainium").isEmpty());
+        assertTrue(reference.wash("sat. unobtainium").isEmpty());
+        assertTrue(reference.dryingAgent("sand").isEmpty());
+        assertTrue(reference.hazard("sand").isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "brine, brine",
+        "water, water",
+        "sat. NaCl, brine",
+        "saturated aqueous NaCl, brine",
+        "sat. NaHCO3, sat-nahco3",
+        "sat NaHCO₃ (aq), sat-nahco3",
+        "saturated sodium bicarbonate solution, sat-nahco3",
+        "sat. NH4Cl, sat-nh4cl",
+        "saturated aqueous NH4Cl, sat-nh4cl",
+        "1 M HCl, 1m-hcl",
+        "1M HCl, 1m-hcl",
+        "'HCl, 1 M', 1m-hcl",
+        "2 N NaOH, 2m-naoh",
+        "10 wt% Na2S2O3, 10-na2s2o3",
+        "10 % sodium thiosulfate, 10-na2s2o3",
+        "10% aq. Na2S2O3, 10-na2s2o3",
+        "10 % citric acid, 10-citric",
+        "sat. NaHSO3, sat-nahso3",
+        "Rochelle salt, sat-rochelle",
+        "5 % LiCl, 5-licl",
+        "half-saturated brine, half-brine",
+        "8 wt% NaHCO3, derived",
+        "6 M NaOH, derived",
+        "'0,5 M HCl', derived",
+        "20% K2CO3 (aq), derived",
+        "sat. CaCl2, derived"
+    })
+    void washesAreFoundByNameOrSoluteAndStrength(String typed, String key) {
+        assertEquals(Optional.of(key), reference.wash(typed).map(Wash::key));
+    }
+
+    @Test
+    void strengthOutsideTheTableGivesNoWash() {
+        assertTrue(reference.wash("30 wt% NaHCO3").isEmpty());
+        assertTrue(reference.wash("40 M HCl").isEmpty());
+    }
+
+    @Test
+    void eightPercentBicarbonateIsWorkedOutFromTheTables() {
+        // Common practice: 8 % NaHCO3 is about 1 mol/L.
+        Wash wash = reference.wash("8 wt% NaHCO3").orElseThrow();
+        assertEquals(1.055, wash.densityGramsPerMillilitre().orElseThrow(), 0.003);
+        assertEquals(1.005, wash.molarityMolesPerLitre().orElseThrow(), 0.005);
+        assertEquals(1.005, wash.baseMillimolesPerMillilitre().orElseThrow(), 0.005);
+        assertEquals("CO2", wash.gas().orElseThrow().formula());
+        assertTrue(wash.sources().contains("crc-concentrative"));
+    }
+
+    @Test
+    void normalityCountsEquivalents() {
+        // Common practice: 2 N sulfuric acid is 1 mol/L.
+        Wash wash = reference.wash("0.5 N H2SO4").orElseThrow();
+        assertEquals(0.25, wash.molarityMolesPerLitre().orElseThrow(), 1e-6);
+        assertEquals(0.5, wash.acidMillimolesPerMillilitre().orElseThrow(), 1e-6);
+    }
+
+    @Test
+    void sixMolarHydroxideSinksInTheTable() {
+        // Lange's Handbook, memory: 20 % NaOH is 1.219 g/mL at 20 °C, 6.09 mol/L.
+        Wash wash = reference.wash("6 M NaOH").orElseThrow();
+        assertEquals(19.7, wash.massPercent().orElseThrow(), 0.2);
+        assertEquals(1.216, wash.densityGramsPerMillilitre().orElseThrow(), 0.004);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "MgSO4",
+                "magnesium sulfate",
+                "magnesium sulfate, anhydrous",
+                "anhydrous MgSO4",
+                "Magnesium sulphate (anhydrous)",
+                "dried MgSO4"
+            })
+    void dryingAgentsAreFoundWithOrWithoutAnhydrous(String typed) {
+        assertEquals(Optional.of("mgso4"), reference.dryingAgent(typed).map(DryingAgent::key));
+    }
+
+    @Test
+    void hazardsAndStatementsAreFound() {
+        Hazard hazard = reference.hazard("DCM").orElseThrow();
+        assertTrue(hazard.statements().contains("H351"));
+        assertTrue(reference.hStatement("H225").orElseThrow().phrase().contains("flammable"));
+        assertTrue(Hazard.DEFERENCE.contains("safety data sheet"));
+    }
+
+    @Test
+    void incompatiblePairIsFoundInEitherOrder() {
+        assertTrue(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("dcm", "azide")));
+        assertTrue(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("azide", "dcm")));
+        assertFalse(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("water", "salt")));
+    }
+
+    @Test
+    void absentVapourPressureIsEmptyNotZero() {
+        assertTrue(reference.solvent("petroleum ether").orElseThrow().antoine().isEmpty());
+        assertTrue(reference
+                .solvent("petroleum ether")
+                .orElseThrow()
+                .molarMassGramsPerMole()
+                .isEmpty());
+    }
+
+    @Test
+    void partitionRowsOfACompoundCoverItsSolvents() {
+        assertTrue(reference.partition("benzoic acid").size() >= 4);
+        PartitionRow row = reference.partition("Acetic acid").get(0);
+        assertEquals(PartitionRow.Character.ACID, row.character());
+        assertEquals(4.757, row.pKa().get(0), 1e-9);
+    }
+
+    @Test
+    void laboratoryRowsReplaceAndAdd(@TempDir Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve("bench-rules.csv"),
+                RULE_HEADINGS + "funnel-fill,Funnel fill,0.75,fraction of nominal volume,house rule,local,local\n"
+                        + "hood-limit,Hood limit,2,L,house rule,local,local\n");
+        Files.writeString(folder.resolve("readme.txt"), "not a table");
+        Reference own = Reference.load(folder);
+        assertEquals(0.75, own.benchRule("funnel-fill").orElseThrow().value(), 0);
+        assertEquals(Basis.LOCAL, own.benchRule("funnel-fill").orElseThrow().basis());
+        assertEquals(2.0, own.benchRule("hood-limit").orElseThrow().value(), 0);
+        assertEquals(reference.benchRules().size() + 1, own.benchRules().size());
+        assertEquals(
+                "house rule",
+                own.table("bench-rules").orElseThrow().rows().get(0).get(4));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bench-rules.csv | a,A,x,1,m,local,local | line 2: value reads 'x'",
+                "bench-rules.csv | a,A,1e9,1,m,local,local | a number from",
+                "bench-rules.csv | a,A,NaN,1,m,local,local | a number from",
+                "bench-rules.csv | a,A,1,,m,local,local | unit is blank",
+                "bench-rules.csv | a,A,1,1,m,nowhere,local | a key of sources.csv",
+                "bench-rules.csv | a,A,1,1,m,local,guess | local, common practice or memory",
+                "bench-rules.csv | a,A,1,1,m,local | 6 cells",
+                "bench-rules.csv | 'a,A,1,1,m,local,local\na,A,2,1,m,local,local' | stands twice",
+                "surprise.csv | a,A,1,1,m,local,local | is no reference table"
+            })
+    void damagedFilesAreRefusedWithOneSentence(String file, String row, String message, @TempDir Path folder)
+            throws IOException {
+        Files.writeString(folder.resolve(file), RULE_HEADINGS + row + "\n");
+        IllegalReferenceException thrown = assertThrows(IllegalReferenceException.class, () -> Reference.load(folder));
+        assertTrue(thrown.getMessage().contains(message), thrown.getMessage());
+        assertTrue(thrown.getMessage().startsWith(file), thrown.getMessage());
+    }
+
+    @Test
+    void wrongHeadingsAreRefused(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("bench-rules.csv"), "key,name,source,basis\na,A,local,local\n");
+        IllegalReferenceException thrown = assertThrows(IllegalReferenceException.class, () -> Reference.load(folder));
+        assertTrue(thrown.getMessage().contains("the headings must be those of"), thrown.getMessage());
+    }
+
+    @Test
+    void fileThatIsNotUtf8IsRefused(@TempDir Path folder) throws IOException {
+        Files.write(folder.resolve("bench-rules.csv"), new byte[] {(byte) 0xC3, (byte) 0x28});
+        assertThrows(IllegalReferenceException.class, () -> Reference.load(folder));
+    }
+
+    @Test
+    void oversizedFileIsRefused(@TempDir Path folder) throws IOException {
+        Files.write(folder.resolve("bench-rules.csv"), new byte[4_000_001]);
+        IllegalReferenceException thrown = assertThrows(IllegalReferenceException.class, () -> Reference.load(folder));
+        assertTrue(thrown.getMessage().contains("larger than"), thrown.getMessage());
+    }
+
+    @Test
+    void missingFolderIsRefused(@TempDir Path folder) {
+        assertThrows(IllegalReferenceException.class, () -> Reference.load(folder.resolve("none")));
+    }
+}

@@ -1,0 +1,382 @@
+package workuptally.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import workuptally.chemistry.AtomicMass;
+import workuptally.chemistry.AtomicWeights;
+import workuptally.chemistry.Formula;
+
+class TablesTest {
+    private static final Reference REFERENCE = Reference.load();
+    private static final double NORMAL_PRESSURE_KILOPASCALS = 101.325;
+
+    static Stream<ReferenceTable> tables() {
+        return REFERENCE.tables().stream();
+    }
+
+    private static AtomicWeights weights() {
+        Map<String, AtomicMass> elements = new HashMap<>();
+        for (AtomicWeight row : REFERENCE.atomicWeights()) {
+            elements.put(row.symbol(), new AtomicMass(row.weightGramsPerMole(), row.halfWidthGramsPerMole()));
+        }
+        return AtomicWeights.of(elements);
+    }
+
+    private static List<String> column(ReferenceTable table, String name) {
+        int index = table.columns().indexOf(name);
+        return index < 0
+                ? List.of()
+                : table.rows().stream().map(row -> row.get(index)).toList();
+    }
+
+    @Test
+    void everyTableIsLoaded() {
+        assertEquals(
+                Stream.of(Table.values()).map(Table::title).toList(),
+                REFERENCE.tables().stream().map(ReferenceTable::name).toList());
+        assertEquals(
+                List.of(81, 47, 390, 31, 35, 9, 141, 124, 70, 119, 5, 6, 18, 30, 111),
+                REFERENCE.tables().stream()
+                        .skip(1)
+                        .map(table -> table.rows().size())
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void noCellIsBlankAndEveryRowHasAllColumns(ReferenceTable table) {
+        assertFalse(table.notes().isEmpty(), table.name());
+        for (List<String> row : table.rows()) {
+            assertEquals(table.columns().size(), row.size(), row.toString());
+            assertTrue(row.stream().noneMatch(String::isBlank), row.toString());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void everyColumnOfSourcesNamesTheBibliography(ReferenceTable table) {
+        for (String name : table.columns()) {
+            if (name.equals("source") || name.endsWith(" source")) {
+                for (String cell : column(table, name)) {
+                    for (String key : cell.equals("-") ? new String[0] : cell.split(";")) {
+                        assertTrue(REFERENCE.source(key).isPresent(), table.name() + ": " + key);
+                    }
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void everyColumnOfBasesHoldsAKnownWord(ReferenceTable table) {
+        for (String name : table.columns()) {
+            if (name.equals("basis") || name.endsWith(" basis")) {
+                for (String cell : column(table, name)) {
+                    assertTrue(cell.equals("-") || Basis.of(cell).isPresent(), table.name() + ": " + cell);
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void registryNumbersHaveTheirCheckDigit(ReferenceTable table) {
+        // Rule of the CAS registry: the last digit is the sum of the others, each times its place from the right,
+        // modulo 10.
+        for (String cas : column(table, "cas")) {
+            if (!cas.equals("-")) {
+                assertTrue(cas.matches("\\d{2,7}-\\d\\d-\\d"), cas);
+                String digits = cas.replace("-", "");
+                int sum = 0;
+                for (int i = 0; i < digits.length() - 1; i++) {
+                    sum += (digits.charAt(i) - '0') * (digits.length() - 1 - i);
+                }
+                assertEquals(digits.charAt(digits.length() - 1) - '0', sum % 10, cas);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void molarMassesFollowFromTheFormulas(ReferenceTable table) {
+        List<String> formulas = column(table, "formula");
+        List<String> masses = column(table, "molar mass (g/mol)");
+        AtomicWeights weights = weights();
+        for (int i = 0; i < masses.size(); i++) {
+            if (!masses.get(i).equals("-")) {
+                double computed =
+                        Formula.parse(formulas.get(i)).molarMass(weights).gramsPerMole();
+                assertEquals(computed, Double.parseDouble(masses.get(i)), 0.001 * computed, formulas.get(i));
+            }
+        }
+    }
+
+    @Test
+    void noNameMeansTwoRowsOfATable() {
+        Map<String, String> seen = new HashMap<>();
+        for (Solvent row : REFERENCE.solvents()) {
+            List<String> names = new ArrayList<>(row.aliases());
+            names.add(row.name());
+            names.add(row.key());
+            for (String name : names) {
+                String other = seen.putIfAbsent(Names.plain(name), row.key());
+                assertTrue(other == null || other.equals(row.key()), name + ": " + other + ", " + row.key());
+                assertEquals(Optional.of(row.key()), REFERENCE.solvent(name).map(Solvent::key), name);
+            }
+        }
+    }
+
+    @Test
+    void washesAndHazardsAreFoundByTheirOwnNames() {
+        for (Wash row : REFERENCE.washes()) {
+            assertEquals(Optional.of(row.key()), REFERENCE.wash(row.name()).map(Wash::key), row.name());
+        }
+        for (Hazard row : REFERENCE.hazards()) {
+            assertEquals(Optional.of(row.key()), REFERENCE.hazard(row.name()).map(Hazard::key), row.name());
+        }
+    }
+
+    @Test
+    void abridgedAtomicWeightsLieInThePublishedValueOrInterval() {
+        ReferenceTable table = REFERENCE.table("atomic-weights").orElseThrow();
+        for (int i = 0; i < table.rows().size(); i++) {
+            AtomicWeight row = REFERENCE.atomicWeights().get(i);
+            String published = column(table, "published value (g/mol)").get(i);
+            if (published.equals("-")) {
+                double low =
+                        Double.parseDouble(column(table, "interval low (g/mol)").get(i));
+                double high = Double.parseDouble(
+                        column(table, "interval high (g/mol)").get(i));
+                assertTrue(row.weightGramsPerMole() >= low - row.halfWidthGramsPerMole(), row.symbol());
+                assertTrue(row.weightGramsPerMole() <= high + row.halfWidthGramsPerMole(), row.symbol());
+            } else {
+                assertEquals(
+                        Double.parseDouble(published),
+                        row.weightGramsPerMole(),
+                        row.halfWidthGramsPerMole(),
+                        row.symbol());
+            }
+        }
+    }
+
+    @Test
+    void antoineSetsGiveNormalPressureAtTheBoilingPoint() {
+        int checked = 0;
+        for (Solvent row : REFERENCE.solvents()) {
+            if (row.antoine().isPresent()) {
+                Solvent.Antoine set = row.antoine().get();
+                double pressure = Math.pow(10, set.a() - set.b() / (row.boilingPointCelsius() + 273.15 + set.c()));
+                assertEquals(NORMAL_PRESSURE_KILOPASCALS, pressure, 0.03 * NORMAL_PRESSURE_KILOPASCALS, row.key());
+                assertTrue(set.fromCelsius() < set.toCelsius(), row.key());
+                checked++;
+            }
+        }
+        assertEquals(46, checked);
+    }
+
+    @Test
+    void densitiesRiseOrFallWithoutJumpsAlongEachTable() {
+        for (AqueousDensity table : REFERENCE.aqueousDensities()) {
+            double before = AqueousDensity.WATER_GRAMS_PER_MILLILITRE;
+            double percent = 0;
+            for (AqueousDensity.Point point : table.points()) {
+                double slope = (point.gramsPerMillilitre() - before) / (point.massPercent() - percent);
+                assertTrue(slope > -0.006 && slope < 0.025, table.solute() + " at " + point.massPercent());
+                before = point.gramsPerMillilitre();
+                percent = point.massPercent();
+            }
+            assertTrue(table.points().size() >= 8, table.solute());
+        }
+    }
+
+    @Test
+    void washRowsAgreeWithTheDensityTables() {
+        for (Wash wash : REFERENCE.washes()) {
+            Optional<AqueousDensity> table = wash.solute().flatMap(REFERENCE::aqueousDensity);
+            if (table.isPresent() && wash.massPercent().isPresent()) {
+                double density = table.get()
+                        .densityGramsPerMillilitre(wash.massPercent().getAsDouble())
+                        .orElseThrow();
+                assertEquals(density, wash.densityGramsPerMillilitre().orElseThrow(), 0.002, wash.key());
+            }
+            if (wash.massPercent().isPresent()) {
+                assertEquals(
+                        wash.densityGramsPerMillilitre().orElseThrow()
+                                * (1 - wash.massPercent().getAsDouble() / 100),
+                        wash.waterGramsPerMillilitre().orElseThrow(),
+                        0.0005,
+                        wash.key());
+            }
+        }
+    }
+
+    @Test
+    void washCapacityIsMolarityTimesTheSolutesEquivalents() {
+        for (Wash wash : REFERENCE.washes()) {
+            Optional<Solute> solute = wash.solute().flatMap(REFERENCE::solute);
+            if (solute.isPresent() && wash.molarityMolesPerLitre().isPresent()) {
+                double molarity = wash.molarityMolesPerLitre().getAsDouble();
+                assertEquals(
+                        molarity * solute.get().acidMolesPerMole(),
+                        wash.acidMillimolesPerMillilitre().orElseThrow(),
+                        0.002,
+                        wash.key());
+                assertEquals(
+                        molarity * solute.get().baseMolesPerMole(),
+                        wash.baseMillimolesPerMillilitre().orElseThrow(),
+                        0.002,
+                        wash.key());
+            }
+        }
+    }
+
+    @Test
+    void theoreticalUptakeFollowsFromTheHydrate() {
+        AtomicWeights weights = weights();
+        double water = Formula.parse("H2O").molarMass(weights).gramsPerMole();
+        for (DryingAgent row : REFERENCE.dryingAgents()) {
+            if (row.formula().isPresent()) {
+                double dry =
+                        Formula.parse(row.formula().get()).molarMass(weights).gramsPerMole();
+                double wet = Formula.parse(row.hydrate()).molarMass(weights).gramsPerMole();
+                assertEquals((wet - dry) / dry, row.theoreticalUptakeGramsPerGram(), 0.001, row.key());
+                double molecules = (wet - dry) / water;
+                assertEquals(Math.rint(2 * molecules), 2 * molecules, 0.01, row.key());
+            }
+            assertTrue(row.practicalUptakeLowGramsPerGram() <= row.practicalUptakeHighGramsPerGram(), row.key());
+            assertTrue(row.practicalUptakeHighGramsPerGram() <= row.theoreticalUptakeGramsPerGram() + 0.005, row.key());
+        }
+    }
+
+    @Test
+    void everyStatementCodeHasItsWording() {
+        Set<String> used = new HashSet<>();
+        REFERENCE.hazards().forEach(row -> {
+            used.addAll(row.statements());
+            used.addAll(row.furtherSupplierStatements());
+        });
+        REFERENCE.solvents().forEach(row -> used.addAll(row.statements()));
+        assertTrue(used.size() > 50);
+        used.forEach(code -> assertTrue(REFERENCE.hStatement(code).isPresent(), code));
+    }
+
+    @Test
+    void everyUsualWasteStreamExists() {
+        REFERENCE
+                .hazards()
+                .forEach(row ->
+                        assertTrue(REFERENCE.wasteStream(row.usualWasteStream()).isPresent(), row.key()));
+    }
+
+    @Test
+    void classesOfIncompatiblePairsOccurAmongTheMaterials() {
+        Set<String> classes = new HashSet<>(Set.of("evaporation", "non-halogenated"));
+        REFERENCE.hazards().forEach(row -> classes.addAll(row.materialClasses()));
+        for (Incompatibility pair : REFERENCE.incompatibilities()) {
+            assertTrue(classes.contains(pair.classA()), pair.classA());
+            assertTrue(classes.contains(pair.classB()), pair.classB());
+            assertFalse(pair.appliesTo().isEmpty(), pair.key());
+        }
+    }
+
+    @Test
+    void ionisableCompoundsHaveAConstantAndNeutralOnesNone() {
+        for (PartitionRow row : REFERENCE.partition()) {
+            boolean neutral = row.character() == PartitionRow.Character.NEUTRAL;
+            assertEquals(neutral, row.pKa().isEmpty(), row.compound());
+            assertTrue(
+                    row.character() != PartitionRow.Character.AMPHOLYTE
+                            || row.pKa().size() == 2,
+                    row.compound());
+        }
+    }
+
+    @Test
+    void wordingNeverTellsAnyoneToLetGoOfWaste() {
+        for (ReferenceTable table : REFERENCE.tables()) {
+            for (List<String> row : table.rows()) {
+                String text = String.join(" ", row).toLowerCase(java.util.Locale.ROOT);
+                assertFalse(text.matches(".*(discard|dispos|safe to|throw|bin it).*"), text);
+            }
+        }
+    }
+
+    /** Riddick, Bunger, Sakano, Organic Solvents, 4th ed., densities at 20 °C (memory): a second source beside the rows' own. */
+    @ParameterizedTest
+    @CsvSource({
+        "ethyl acetate, 0.9006",
+        "toluene, 0.8669",
+        "acetone, 0.7900",
+        "methanol, 0.7913",
+        "chloroform, 1.4891",
+        "cyclohexane, 0.7785",
+        "1-butanol, 0.8097",
+        "pyridine, 0.9832"
+    })
+    void densitiesAgreeWithASecondSource(String name, double gramsPerMillilitre) {
+        assertEquals(
+                gramsPerMillilitre,
+                REFERENCE.solvent(name).orElseThrow().density().gramsPerMillilitre(),
+                0.002);
+    }
+
+    /** Lange's Handbook of Chemistry, vapour pressures at 20 °C in kPa (memory): water 2.339, acetone 24.7, methanol 13.0, ether 58.9. */
+    @ParameterizedTest
+    @CsvSource({"water, 2.339", "acetone, 24.7", "methanol, 13.0", "diethyl ether, 58.9", "toluene, 2.9"})
+    void vapourPressuresAgreeWithASecondSource(String name, double kilopascals) {
+        Solvent.Antoine set = REFERENCE.solvent(name).orElseThrow().antoine().orElseThrow();
+        double pressure = Math.pow(10, set.a() - set.b() / (20 + 273.15 + set.c()));
+        assertEquals(kilopascals, pressure, 0.02 * kilopascals);
+    }
+
+    /** Perry's Chemical Engineers' Handbook, densities of aqueous solutions at 20 °C (memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "NaCl, 10, 1.0707",
+        "NaCl, 20, 1.1478",
+        "NaOH, 10, 1.1089",
+        "NaOH, 20, 1.2191",
+        "HCl, 10, 1.0474",
+        "HCl, 20, 1.0980",
+        "H2SO4, 10, 1.0661",
+        "NH4Cl, 10, 1.0286",
+        "Na2CO3, 10, 1.1029"
+    })
+    void solutionDensitiesAgreeWithASecondSource(String solute, double massPercent, double gramsPerMillilitre) {
+        assertEquals(
+                gramsPerMillilitre,
+                REFERENCE
+                        .aqueousDensity(solute)
+                        .orElseThrow()
+                        .densityGramsPerMillilitre(massPercent)
+                        .orElseThrow(),
+                0.001);
+    }
+
+    @Test
+    void interpolationInvertsAndStopsAtTheEndsOfTheTable() {
+        AqueousDensity table = REFERENCE.aqueousDensity("sodium bicarbonate").orElseThrow();
+        double molarity = table.molarityMolesPerLitre(7.3).orElseThrow();
+        assertEquals(7.3, table.massPercentAt(molarity).orElseThrow(), 1e-9);
+        assertEquals(8.73, table.strongestMassPercent(), 1e-9);
+        assertTrue(table.densityGramsPerMillilitre(8.74).isEmpty());
+        assertTrue(table.densityGramsPerMillilitre(-0.01).isEmpty());
+        assertTrue(table.massPercentAt(2).isEmpty());
+        assertTrue(table.massPercentAt(-1).isEmpty());
+        assertEquals(0.9982, table.densityGramsPerMillilitre(0).orElseThrow(), 1e-12);
+    }
+}
