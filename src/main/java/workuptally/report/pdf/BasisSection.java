@@ -36,7 +36,8 @@ final class BasisSection {
         files(blocks);
         corrections(blocks);
         Map<String, List<BasisRow>> kinds = new LinkedHashMap<>();
-        review.basis()
+        review.basis().stream()
+                .filter(row -> !row.kind().equals("input"))
                 .forEach(row -> kinds.computeIfAbsent(row.kind(), k -> new ArrayList<>())
                         .add(row));
         kinds.forEach((kind, rows) -> rows(blocks, kind, rows));
@@ -101,7 +102,6 @@ final class BasisSection {
                     case "limit" -> "Limits in force";
                     case "reference" -> "Reference values";
                     case "equation" -> "Equations";
-                    case "input" -> "Input";
                     default -> kind;
                 });
         List<List<TableCell>> rows = new ArrayList<>();

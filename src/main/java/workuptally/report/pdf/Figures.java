@@ -1,46 +1,44 @@
 package workuptally.report.pdf;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 import workuptally.measure.MeasuredValue;
+import workuptally.measure.Rounding;
 
-/**
- * Numbers as text: fixed decimals, a true minus, the decimal mark of the report. Halves are rounded up (away from zero).
- *
- * <p>An expanded uncertainty has at most two significant digits and its value ends at the same place (JCGM 100:2008, 7.2.6).
- */
+/** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
 final class Figures {
-    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
-    private static final String MINUS = "\u2212";
+    private static final char MINUS = '\u2212';
     private static final String NOT_A_NUMBER = "–";
 
     private final char mark;
+    private final Rounding rounding;
 
-    Figures(char mark) {
-        this.mark = mark;
+    Figures(PdfOptions.DecimalMark decimalMark) {
+        this.mark = decimalMark.mark();
+        this.rounding = Rounding.in(decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT);
+    }
+
+    char mark() {
+        return mark;
     }
 
     /** A number with that many decimals. */
     String fixed(double value, int decimals) {
-        if (!Double.isFinite(value)) {
-            return NOT_A_NUMBER;
-        }
-        return text(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+        return Double.isFinite(value) ? signed(rounding.toDecimals(value, decimals)) : NOT_A_NUMBER;
     }
 
     /** A number with that many significant digits, never in powers of ten. */
     String significant(double value, int digits) {
+        return Double.isFinite(value) ? signed(rounding.toSignificant(value, digits)) : NOT_A_NUMBER;
+    }
+
+    /** A number that is at most this much, rounded up to two significant digits: {@code ≤ 0.031}. */
+    String bound(double value) {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
-        BigDecimal exact = BigDecimal.valueOf(value);
-        if (exact.signum() == 0) {
-            return "0";
-        }
-        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
-        int decimals = digits - (rounded.precision() - rounded.scale());
-        return text(rounded.setScale(Math.max(0, decimals), RoundingMode.HALF_UP));
+        return "≤\u00A0" + (value > 0 ? rounding.upperBound(value, 2).replaceFirst("^< ", "") : "0");
     }
 
     /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */
@@ -48,9 +46,11 @@ final class Figures {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
-        BigDecimal rounded =
-                BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
-        return text(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
+        int needed = BigDecimal.valueOf(value)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .scale();
+        return fixed(value, Math.max(0, needed));
     }
 
     /** A value and its expanded uncertainty. */
@@ -63,24 +63,16 @@ final class Figures {
         if (!Double.isFinite(value) || !Double.isFinite(expandedUncertainty)) {
             return new Pair(NOT_A_NUMBER, "");
         }
-        BigDecimal rounded = BigDecimal.valueOf(expandedUncertainty).round(TWO_DIGITS);
-        if (rounded.signum() == 0) {
+        if (expandedUncertainty <= 0) {
             return new Pair(significant(value, 4), "");
         }
-        int scale = 2 - (rounded.precision() - rounded.scale());
-        return new Pair(
-                text(BigDecimal.valueOf(value).setScale(scale, RoundingMode.HALF_UP)),
-                text(rounded.setScale(scale, RoundingMode.HALF_UP)));
+        String both = signed(rounding.withUncertainty(value, expandedUncertainty));
+        int sign = both.indexOf(" ± ");
+        return new Pair(both.substring(0, sign), both.substring(sign + 3));
     }
 
-    private String text(BigDecimal number) {
-        String digits = number.abs().toPlainString().replace('.', mark);
-        boolean negative = number.signum() < 0;
-        return negative ? MINUS + digits : digits;
-    }
-
-    char mark() {
-        return mark;
+    private static String signed(String number) {
+        return number.replace('-', MINUS);
     }
 
     /**
@@ -90,7 +82,7 @@ final class Figures {
      * @param uncertainty U; empty where there is none
      */
     record Pair(String value, String uncertainty) {
-        /** {@code 84.5 ± 1.9}. */
+        /** {@code 84.5 ± 1.9}, not to be broken. */
         String together() {
             return uncertainty.isEmpty() ? value : value + "\u00A0±\u00A0" + uncertainty;
         }

@@ -36,7 +36,7 @@ public final class PdfReport {
         Look look = new Look(
                 new Typeface(),
                 new Palette(),
-                new Figures(options.decimalMark().mark()),
+                new Figures(options.decimalMark()),
                 PageFlow.textWidth(paper.widthPoints()));
         Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, out);
@@ -61,7 +61,7 @@ public final class PdfReport {
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunBlock(look, review, run, LayerOutcomes.NONE).blocks());
+            flow.addTogether(new RunBlock(look, review, run).blocks());
             flow.closeSection();
         }
         flow.turn();

@@ -29,15 +29,13 @@ final class RunBlock {
     private final Look look;
     private final Review review;
     private final RunReview run;
-    private final LayerOutcomes outcomes;
     private final RunWords words;
     private final double coverageFactor;
 
-    RunBlock(Look look, Review review, RunReview run, LayerOutcomes outcomes) {
+    RunBlock(Look look, Review review, RunReview run) {
         this.look = look;
         this.review = review;
         this.run = run;
-        this.outcomes = outcomes;
         this.coverageFactor = review.period().coverageFactor();
         this.words = new RunWords(look, run, coverageFactor);
     }
@@ -332,8 +330,7 @@ final class RunBlock {
             return;
         }
         heading(blocks, "Layers");
-        boolean judged =
-                run.tally().layers().stream().anyMatch(l -> outcomes.of(run, l).isPresent());
+        boolean judged = !run.decisions().isEmpty();
         List<List<TableCell>> rows = new ArrayList<>();
         for (LayerTally layer : run.tally().layers()) {
             List<TableCell> row = new ArrayList<>(List.of(
@@ -348,7 +345,8 @@ final class RunBlock {
                             .orElse(NOTHING)),
                     TableCell.of(words.contents(layer.contents()))));
             if (judged) {
-                row.add(TableCell.of(outcomes.of(run, layer).orElse("")));
+                row.add(TableCell.of(
+                        run.decision(layer.label()).map(words::decision).orElse("")));
             }
             rows.add(row);
         }

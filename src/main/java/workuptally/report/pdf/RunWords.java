@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
+import workuptally.judgement.LayerDecision;
 import workuptally.judgement.RunReview;
 import workuptally.model.Field;
 import workuptally.model.Product;
@@ -141,7 +142,7 @@ final class RunWords {
                         + base(content) + ")"
                 : "";
         String bound = content.upperBoundGrams().isPresent()
-                ? "≤ " + look.figures().significant(content.upperBoundGrams().getAsDouble(), 2) + "\u00A0g"
+                ? look.figures().bound(content.upperBoundGrams().getAsDouble()) + "\u00A0g"
                 : "";
         String mass = content.massGrams()
                 .map(m -> look.figures().pair(m, coverageFactor).together() + "\u00A0g")
@@ -159,6 +160,27 @@ final class RunWords {
 
     private String base(Content content) {
         return tally.run().product(content.substance()).map(Product::wanted).orElse(false) ? "theory" : "charged";
+    }
+
+    /** Outcome of a layer, its reason, what is missing, and the gain of a further extraction. */
+    String decision(LayerDecision decision) {
+        StringBuilder text =
+                new StringBuilder(decision.outcome().word()).append(": ").append(decision.reason());
+        if (!decision.missing().isEmpty()) {
+            text.append("\nMissing: ").append(String.join("; ", decision.missing()));
+        }
+        decision.reextraction()
+                .ifPresent(r -> text.append("\nOne more extraction, ")
+                        .append(r.portions() == 1 ? "" : r.portions() + " × ")
+                        .append(look.figures().significant(r.volumeMillilitres(), 2))
+                        .append("\u00A0mL ")
+                        .append(r.solvent())
+                        .append(": about ")
+                        .append(look.figures().significant(r.gainGrams(), 2))
+                        .append("\u00A0g (")
+                        .append(look.figures().significant(r.gainPercentOfTheory(), 2))
+                        .append("\u00A0% of theory)"));
+        return text.toString();
     }
 
     /** A number as typed, or a dash. */

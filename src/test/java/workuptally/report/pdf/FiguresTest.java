@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Expected texts by hand from the rule: at most two digits of U, the value to the same place (JCGM 100:2008, 7.2.6). */
 class FiguresTest {
-    private final Figures figures = new Figures('.');
+    private final Figures figures = new Figures(PdfOptions.DecimalMark.POINT);
 
     @ParameterizedTest
     @CsvSource({
@@ -47,8 +47,14 @@ class FiguresTest {
     }
 
     @Test
+    void boundsAreNeverUnderstated() {
+        assertEquals("≤\u00A00.032", figures.bound(0.0311));
+        assertEquals("≤\u00A00", figures.bound(0));
+    }
+
+    @Test
     void commaIsUsedWhereAskedFor() {
-        assertEquals("−0,50", new Figures(',').fixed(-0.5, 2));
+        assertEquals("−0,50", new Figures(PdfOptions.DecimalMark.COMMA).fixed(-0.5, 2));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.HazardNote;
+import workuptally.judgement.LayerDecision;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -418,6 +419,7 @@ final class InventedReviews {
                                 "tert-butyl methyl ether",
                                 22.1,
                                 true)),
+                List.of(),
                 List.of(new NotComputed(
                         "content of layer A1", "no assay and no bound", "an assay of A1 in the Assays table")));
         return new RunReview(
@@ -435,7 +437,22 @@ final class InventedReviews {
                                 "acidify-incomplete",
                                 "pH 5.6 after acidification, pKa 4.2",
                                 "acidify further and record the pH")),
+                List.of(decision()),
                 List.of(hazard()));
+    }
+
+    static LayerDecision decision() {
+        return new LayerDecision(
+                "A1",
+                LayerDecision.Outcome.MEASURE_FIRST,
+                "no assay and no bound; the open part of the closure can be here",
+                List.of(
+                        new LayerDecision.Condition(
+                                "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
+                        new LayerDecision.Condition(
+                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
+                Optional.of(new LayerDecision.Reextraction(
+                        "tert-butyl methyl ether", 2, 40, 11.3, "acidified to pH 2", 3.2, 26.3, 31)));
     }
 
     static Closure.Term term(String place, String substance, double percent) {
@@ -551,11 +568,13 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine("A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", 71.2, true)),
+                List.of(),
                 List.of());
         return new RunReview(
                 tally,
                 List.of(finding(
                         id, Severity.NOTE, "titre-below-label", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
+                List.of(),
                 List.of());
     }
 
@@ -582,6 +601,7 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of(
                         new NotComputed("net mass of lot F-07", "its tare is blank", "the tare in Isolated!H8"),
                         new NotComputed(
@@ -596,6 +616,7 @@ final class InventedReviews {
                         "tare-missing C21",
                         "gross 87.4411 g, tare blank",
                         "find the tare of flask F-07, or weigh it clean and dry")),
+                List.of(),
                 List.of());
     }
 
@@ -639,6 +660,7 @@ final class InventedReviews {
                 List.of(contact(122, 98, true)),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
         return new RunReview(
                 tally,
@@ -648,6 +670,7 @@ final class InventedReviews {
                         "funnel-too-full C30",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
+                List.of(),
                 List.of());
     }
 
@@ -674,7 +697,8 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
-        return new RunReview(tally, List.of(), List.of());
+        return new RunReview(tally, List.of(), List.of(), List.of());
     }
 }
