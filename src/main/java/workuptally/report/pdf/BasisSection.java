@@ -44,23 +44,19 @@ final class BasisSection {
         return blocks;
     }
 
-    private void heading(List<Block> blocks, String text) {
-        blocks.add(new Heading(look, Heading.Level.SUBSECTION, text, Optional.empty()));
-    }
-
     /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
     private void otherFindings(List<Block> blocks) {
         List<String> ids = review.runs().stream().map(RunReview::id).toList();
         List<Finding> others =
                 review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
         if (!others.isEmpty()) {
-            heading(blocks, "Findings that concern no single run");
+            blocks.add(look.subheading("Findings that concern no single run"));
             blocks.add(new FindingTable(look).of(others));
         }
     }
 
     private void files(List<Block> blocks) {
-        heading(blocks, "Input files");
+        blocks.add(look.subheading("Input files"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (InputFile file : review.book().files()) {
             rows.add(List.of(TableCell.bold(file.name()), TableCell.of(file.sha256())));
@@ -72,7 +68,7 @@ final class BasisSection {
         if (review.book().corrections().isEmpty()) {
             return;
         }
-        heading(blocks, "Corrections of the record");
+        blocks.add(look.subheading("Corrections of the record"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (Correction correction : review.book().corrections()) {
             rows.add(List.of(
@@ -96,14 +92,13 @@ final class BasisSection {
     }
 
     private void rows(List<Block> blocks, String kind, List<BasisRow> basis) {
-        heading(
-                blocks,
+        blocks.add(look.subheading(
                 switch (kind) {
                     case "limit" -> "Limits in force";
                     case "reference" -> "Reference values";
                     case "equation" -> "Equations";
                     default -> kind;
-                });
+                }));
         List<List<TableCell>> rows = new ArrayList<>();
         for (BasisRow row : basis) {
             String value =

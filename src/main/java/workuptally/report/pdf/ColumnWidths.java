@@ -27,14 +27,61 @@ final class ColumnWidths {
                 widths[i] = least[i] * total / leastSum;
             }
         } else if (naturalSum > total) {
-            float part = (total - leastSum) / (naturalSum - leastSum);
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] = least[i] + (natural[i] - least[i]) * part;
-            }
+            narrow(widths, least, total);
         } else if (naturalSum > NARROW * total) {
             stretch(widths, stretches, total - naturalSum);
         }
         return widths;
+    }
+
+    /** Short columns keep their width; the long ones share what is left, none below its least. */
+    private static void narrow(float[] widths, float[] least, float total) {
+        boolean[] settled = new boolean[widths.length];
+        float left = total;
+        int open = widths.length;
+        for (boolean changed = true; changed && open > 0; ) {
+            changed = false;
+            float fair = left / open;
+            for (int i = 0; i < widths.length; i++) {
+                float kept = Math.max(widths[i] <= fair ? widths[i] : 0, least[i] > fair ? least[i] : 0);
+                if (!settled[i] && kept > 0) {
+                    widths[i] = kept;
+                    settled[i] = true;
+                    left -= kept;
+                    open--;
+                    changed = true;
+                    break;
+                }
+            }
+        }
+        float wanted = 0;
+        for (int i = 0; i < widths.length; i++) {
+            wanted += settled[i] ? 0 : (float) Math.sqrt(widths[i]);
+        }
+        float shared = left;
+        for (int i = 0; i < widths.length; i++) {
+            if (!settled[i]) {
+                widths[i] = shared * (float) Math.sqrt(widths[i]) / wanted;
+            }
+        }
+        raise(widths, least, settled);
+    }
+
+    /** Takes from the widest open column what an open column lacks to its least. */
+    private static void raise(float[] widths, float[] least, boolean[] settled) {
+        for (int i = 0; i < widths.length; i++) {
+            if (!settled[i] && widths[i] < least[i]) {
+                int widest = i;
+                for (int j = 0; j < widths.length; j++) {
+                    if (!settled[j] && widths[j] - least[j] > widths[widest] - least[widest]) {
+                        widest = j;
+                    }
+                }
+                float lacking = least[i] - widths[i];
+                widths[i] += lacking;
+                widths[widest] -= lacking;
+            }
+        }
     }
 
     private static void stretch(float[] widths, List<Boolean> stretches, float spare) {

@@ -1,5 +1,7 @@
 package workuptally.report.pdf;
 
+import java.util.Optional;
+
 /**
  * What all blocks of one document share.
  *
@@ -9,6 +11,16 @@ package workuptally.report.pdf;
  * @param widthPoints width of the text area, points
  */
 record Look(Typeface typeface, Palette palette, Figures figures, float widthPoints) {
+    /** A heading inside a section. */
+    Heading subheading(String text) {
+        return new Heading(this, Heading.Level.SUBSECTION, text, Optional.empty());
+    }
+
+    /** A heading of a section without a place that links lead to. */
+    Heading heading(String text) {
+        return new Heading(this, Heading.Level.SECTION, text, Optional.empty());
+    }
+
     TextStyle title() {
         return new TextStyle(17, true, palette.ink());
     }

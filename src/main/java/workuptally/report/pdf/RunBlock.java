@@ -4,19 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.SafetyWording;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.tally.ChargeAmount;
-import workuptally.tally.Closure;
-import workuptally.tally.Contact;
-import workuptally.tally.LayerTally;
 import workuptally.tally.LotTally;
-import workuptally.tally.MassBalance;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
 import workuptally.tally.Theory;
@@ -24,12 +17,11 @@ import workuptally.tally.YieldBasis;
 
 /** One run: figures, findings, balance, layers, what was not computed, hazards. */
 final class RunBlock {
-    private static final String NOTHING = "–";
-
     private final Look look;
     private final Review review;
     private final RunReview run;
     private final RunWords words;
+    private final MeasuredCells cells;
     private final double coverageFactor;
 
     RunBlock(Look look, Review review, RunReview run) {
@@ -37,6 +29,7 @@ final class RunBlock {
         this.review = review;
         this.run = run;
         this.coverageFactor = review.period().coverageFactor();
+        this.cells = new MeasuredCells(look.figures(), coverageFactor);
         this.words = new RunWords(look, run, coverageFactor);
     }
 
@@ -64,12 +57,11 @@ final class RunBlock {
         products(blocks);
         lots(blocks);
         findings(blocks);
-        closures(blocks);
-        layers(blocks);
-        massBalance(blocks);
-        contacts(blocks);
+        blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
+        blocks.addAll(new LayerBlocks(look, review, run).blocks());
+        blocks.addAll(new ContactBlocks(look, run).blocks());
         notComputed(blocks);
-        hazards(blocks);
+        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         return blocks;
     }
 
@@ -86,10 +78,6 @@ final class RunBlock {
         }
         entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
         return entry.notes().isBlank() ? text.toString() : text + "\nNote: " + entry.notes();
-    }
-
-    private void heading(List<Block> blocks, String text) {
-        blocks.add(new Heading(look, Heading.Level.SUBSECTION, text, Optional.empty()));
     }
 
     private void limiting(List<Block> blocks) {
@@ -111,7 +99,7 @@ final class RunBlock {
         if (run.tally().amounts().isEmpty()) {
             return;
         }
-        heading(blocks, "Planned amounts");
+        blocks.add(look.subheading("Planned amounts"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (ChargeAmount amount : run.tally().amounts()) {
             rows.add(List.of(
@@ -120,9 +108,9 @@ final class RunBlock {
                             .role()
                             .map(r -> r.name().toLowerCase(java.util.Locale.ROOT))
                             .orElse("")),
-                    number(amount.massGrams()),
-                    number(amount.volumeMillilitres()),
-                    number(amount.amountMillimoles())));
+                    cells.value(amount.massGrams()),
+                    cells.value(amount.volumeMillilitres()),
+                    cells.value(amount.amountMillimoles())));
         }
         blocks.add(new TaggedTable(
                 look,
@@ -135,49 +123,46 @@ final class RunBlock {
                 rows));
     }
 
-    private TableCell number(Optional<MeasuredValue> value) {
-        return TableCell.of(
-                value.map(v -> look.figures().pair(v, coverageFactor).value()).orElse(NOTHING));
-    }
-
-    private TableCell uncertainty(Optional<MeasuredValue> value) {
-        return TableCell.of(
-                value.map(v -> look.figures().pair(v, coverageFactor).uncertainty())
-                        .orElse(""));
-    }
-
     private void products(List<Block> blocks) {
+        List<RunWords.ProductLine> lines = words.productLines();
+        boolean planned = lines.stream().anyMatch(l -> l.plannedPercent().isPresent());
         List<List<TableCell>> rows = new ArrayList<>();
-        for (RunWords.ProductLine line : words.productLines()) {
+        for (RunWords.ProductLine line : lines) {
             Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
-            rows.add(List.of(
+            List<TableCell> row = new ArrayList<>(List.of(
                     TableCell.bold(line.name()),
                     TableCell.of(line.theoryMillimoles()),
                     TableCell.of(line.theory()),
-                    number(mass),
-                    uncertainty(mass),
+                    cells.value(mass),
+                    cells.uncertainty(mass),
                     TableCell.of(line.yield().value()),
                     TableCell.of(line.yield().uncertainty()),
-                    TableCell.of(
-                            line.plannedPercent().isPresent()
-                                    ? look.figures().plain(line.plannedPercent().getAsDouble())
-                                    : ""),
                     TableCell.of(line.found().map(this::restsOn).orElse("no yield stated"))));
+            if (planned) {
+                row.add(7, TableCell.of(planned(line)));
+            }
+            rows.add(row);
         }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Product"),
-                        TableColumn.number("Theory\n(mmol)"),
-                        TableColumn.number("Theory\n(g)"),
-                        TableColumn.number("Found\n(g)"),
-                        TableColumn.number("± U\n(g)"),
-                        TableColumn.number("Yield\n(%)"),
-                        TableColumn.number("± U\n(%)"),
-                        TableColumn.number("Planned\n(%)"),
-                        TableColumn.text("Rests on")),
-                rows));
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                TableColumn.text("Product"),
+                TableColumn.number("Theory\n(mmol)"),
+                TableColumn.number("Theory\n(g)"),
+                TableColumn.number("Found\n(g)"),
+                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Yield\n(%)"),
+                TableColumn.number("± U\n(%)"),
+                TableColumn.text("Rests on")));
+        if (planned) {
+            columns.add(7, TableColumn.number("Planned\n(%)"));
+        }
+        blocks.add(new TaggedTable(look, columns, rows));
         asTyped(blocks);
+    }
+
+    private String planned(RunWords.ProductLine line) {
+        return line.plannedPercent().isPresent()
+                ? look.figures().plain(line.plannedPercent().getAsDouble())
+                : "";
     }
 
     private void asTyped(List<Block> blocks) {
@@ -217,10 +202,10 @@ final class RunBlock {
                     TableCell.bold(lot.lot().label()),
                     TableCell.of(lot.lot().product()),
                     TableCell.of(lot.lot().stage().map(s -> s.word()).orElse("")),
-                    number(lot.netGrams()),
-                    uncertainty(lot.netGrams()),
-                    number(lot.overTheoryPercent()),
-                    number(percent),
+                    cells.value(lot.netGrams()),
+                    cells.uncertainty(lot.netGrams()),
+                    cells.value(lot.overTheoryPercent()),
+                    cells.value(percent),
                     TableCell.of(
                             lot.basis() == YieldBasis.NONE
                                     ? "no assay"
@@ -249,199 +234,15 @@ final class RunBlock {
         if (run.findings().isEmpty()) {
             return;
         }
-        heading(blocks, "Findings");
+        blocks.add(look.subheading("Findings"));
         blocks.add(new FindingTable(look).of(run.findings()));
-    }
-
-    private void closures(List<Block> blocks) {
-        if (run.tally().closures().isEmpty()) {
-            return;
-        }
-        heading(blocks, "Where the product is");
-        List<List<TableCell>> rows = new ArrayList<>();
-        List<List<TableCell>> candidates = new ArrayList<>();
-        for (Closure closure : run.tally().closures()) {
-            blocks.add(new Figure(look, new ClosureBar(look, run).of(closure)));
-            rows.add(closureRow(closure));
-            for (Closure.Candidate candidate : closure.candidates()) {
-                candidates.add(List.of(
-                        TableCell.bold(candidate.place()),
-                        TableCell.of(closure.skeleton()),
-                        TableCell.of(range(candidate)),
-                        TableCell.of(candidate.evidence()),
-                        TableCell.of(candidate.settledBy())));
-            }
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Units of"),
-                        TableColumn.number("Charged\n(mmol)"),
-                        TableColumn.number("Closure\n(%)"),
-                        TableColumn.number("± U\n(%)"),
-                        TableColumn.number("z"),
-                        TableColumn.word("Balance"),
-                        TableColumn.number("Unaccounted\n(%)"),
-                        TableColumn.text("The same as")),
-                rows));
-        if (!candidates.isEmpty()) {
-            heading(blocks, "Where the rest can be");
-            blocks.add(new TaggedTable(
-                    look,
-                    List.of(
-                            TableColumn.text("Place"),
-                            TableColumn.text("Units of"),
-                            TableColumn.word("May hold"),
-                            TableColumn.text("Evidence"),
-                            TableColumn.text("Settled by")),
-                    candidates));
-        }
-    }
-
-    private List<TableCell> closureRow(Closure closure) {
-        Figures figures = look.figures();
-        Figures.Pair percent = figures.pair(closure.percent().value(), closure.expandedUncertaintyPercent());
-        Figures.Pair rest = figures.pair(closure.unaccountedPercent(), closure.expandedUncertaintyPercent());
-        return List.of(
-                TableCell.bold(closure.skeleton()),
-                TableCell.of(figures.pair(closure.chargedMillimoles(), coverageFactor)
-                        .value()),
-                TableCell.of(percent.value()),
-                TableCell.of(percent.uncertainty()),
-                TableCell.of(figures.fixed(closure.z(), 1)),
-                TableCell.bold(closure.verdict().word()),
-                TableCell.of(rest.value()),
-                TableCell.of(
-                        closure.unaccountedAs().isBlank()
-                                ? NOTHING
-                                : figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g "
-                                        + closure.unaccountedAs()));
-    }
-
-    private String range(Closure.Candidate candidate) {
-        String high = look.figures().significant(candidate.highGrams(), 2) + "\u00A0g";
-        return candidate.lowGrams() > 0
-                ? look.figures().significant(candidate.lowGrams(), 2) + " to " + high
-                : "at most " + high;
-    }
-
-    private void layers(List<Block> blocks) {
-        if (run.tally().layers().isEmpty()) {
-            return;
-        }
-        heading(blocks, "Layers");
-        boolean judged = !run.decisions().isEmpty();
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (LayerTally layer : run.tally().layers()) {
-            List<TableCell> row = new ArrayList<>(List.of(
-                    TableCell.bold(layer.label()),
-                    TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated")),
-                    TableCell.of(standing(layer)),
-                    number(layer.massGrams()),
-                    uncertainty(layer.massGrams()),
-                    number(layer.volumeMillilitres()),
-                    TableCell.of(layer.densityGramsPerMillilitre()
-                            .map(d -> look.figures().pair(d, coverageFactor).together())
-                            .orElse(NOTHING)),
-                    TableCell.of(words.contents(layer.contents()))));
-            if (judged) {
-                row.add(TableCell.of(
-                        run.decision(layer.label()).map(words::decision).orElse("")));
-            }
-            rows.add(row);
-        }
-        List<TableColumn> columns = new ArrayList<>(List.of(
-                TableColumn.word("Layer"),
-                TableColumn.word("Phase"),
-                TableColumn.word("Standing"),
-                TableColumn.number("Mass\n(g)"),
-                TableColumn.number("± U\n(g)"),
-                TableColumn.number("Volume\n(mL)"),
-                TableColumn.number("Density\n(g/mL)"),
-                TableColumn.text("Holds")));
-        if (judged) {
-            columns.add(TableColumn.text("Outcome"));
-        }
-        blocks.add(new TaggedTable(look, columns, rows));
-        String rule = review.book().limits().text(Limit.LOCAL_RULE_LAYERS);
-        blocks.add(new Paragraph(
-                look, SafetyWording.A_PERSON_DECIDES + (rule.isBlank() ? "" : " Local rule: " + rule), look.caption()));
-    }
-
-    private static String standing(LayerTally layer) {
-        if (layer.aliquot()) {
-            return "aliquot";
-        }
-        if (!layer.terminal()) {
-            return "passed on";
-        }
-        return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
-    }
-
-    private void massBalance(List<Block> blocks) {
-        if (run.tally().massBalance().isEmpty()) {
-            return;
-        }
-        MassBalance balance = run.tally().massBalance().get();
-        Figures figures = look.figures();
-        String text = "Total mass: in "
-                + figures.pair(balance.inGrams(), coverageFactor).together() + "\u00A0g, out "
-                + figures.pair(balance.outGrams(), coverageFactor).together() + "\u00A0g, gap "
-                + figures.pair(balance.gapGrams(), coverageFactor).together() + "\u00A0g; gas expected "
-                + figures.significant(balance.gasGrams(), 2) + "\u00A0g, allowance for evaporation "
-                + figures.significant(balance.evaporationAllowanceGrams(), 2) + "\u00A0g of "
-                + figures.significant(balance.organicSolventGrams(), 3) + "\u00A0g organic solvent."
-                + (balance.complete() ? "" : " A layer or lot has no mass: the gap is an upper limit.");
-        blocks.add(new Paragraph(look, text));
-    }
-
-    private void contacts(List<Block> blocks) {
-        List<Contact> care = run.tally().contacts().stream()
-                .filter(c -> c.gasExpected() || c.loads() < c.loadsNeeded() || c.fillPercent() > c.fillLimitPercent())
-                .toList();
-        if (care.isEmpty()) {
-            return;
-        }
-        heading(blocks, "Contacts that need care");
-        Figures figures = look.figures();
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (Contact contact : care) {
-            StringJoiner gas = new StringJoiner(", ");
-            contact.gasLitresExpected().ifPresent(v -> gas.add("expected " + figures.significant(v, 2) + "\u00A0L"));
-            contact.gasLitresWorst().ifPresent(v -> gas.add("worst case " + figures.significant(v, 2) + "\u00A0L"));
-            gas.setEmptyValue(contact.gasExpected() ? "expected, volume not computed" : "none expected");
-            String operation =
-                    contact.step().operation().map(o -> " " + o.word()).orElse("");
-            rows.add(List.of(
-                    TableCell.bold("Step " + contact.step().number() + operation + ", portion " + contact.portion()),
-                    TableCell.of(contact.step().material()),
-                    TableCell.of(figures.significant(contact.volumeMillilitres(), 3)),
-                    TableCell.of(figures.significant(contact.funnelMillilitres(), 3)
-                            + (contact.funnelRecorded() ? "" : " (not recorded)")),
-                    TableCell.of(figures.fixed(contact.fillPercent(), 0)),
-                    TableCell.of(figures.fixed(contact.fillLimitPercent(), 0)),
-                    TableCell.of(contact.loads() + " of " + contact.loadsNeeded()),
-                    TableCell.of(gas.toString())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.word("Contact"),
-                        TableColumn.text("With"),
-                        TableColumn.number("Volume\n(mL)"),
-                        TableColumn.number("Funnel\n(mL)"),
-                        TableColumn.number("Fill\n(%)"),
-                        TableColumn.number("Limit\n(%)"),
-                        TableColumn.word("Loads,\nof needed"),
-                        TableColumn.text("Gas")),
-                rows));
     }
 
     private void notComputed(List<Block> blocks) {
         if (run.tally().notComputed().isEmpty()) {
             return;
         }
-        heading(blocks, "Not computed");
+        blocks.add(look.subheading("Not computed"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (NotComputed missing : run.tally().notComputed()) {
             rows.add(List.of(
@@ -452,30 +253,6 @@ final class RunBlock {
         blocks.add(new TaggedTable(
                 look,
                 List.of(TableColumn.text("What"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
-                rows));
-    }
-
-    private void hazards(List<Block> blocks) {
-        if (run.hazards().isEmpty()) {
-            return;
-        }
-        heading(blocks, "Hazard notes");
-        blocks.add(Paragraph.lead(look, SafetyWording.DEFERS, look.caption()));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (HazardNote note : run.hazards()) {
-            rows.add(List.of(
-                    TableCell.bold(note.subject()),
-                    TableCell.of(String.join(" ", note.statements())),
-                    TableCell.of(note.caution()),
-                    TableCell.of(note.source())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Material or operation"),
-                        TableColumn.text("Statements"),
-                        TableColumn.text("Caution"),
-                        TableColumn.text("Source")),
                 rows));
     }
 }

@@ -92,7 +92,7 @@ final class SupervisorPage {
     }
 
     private void needs(List<Block> blocks) {
-        blocks.add(new Heading(look, Heading.Level.SECTION, "What needs a decision", Optional.empty()));
+        blocks.add(look.heading("What needs a decision"));
         List<Finding> urgent = urgentFindings();
         if (urgent.isEmpty()) {
             blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
@@ -148,7 +148,7 @@ final class SupervisorPage {
         if (review.runs().isEmpty()) {
             return;
         }
-        blocks.add(new Heading(look, Heading.Level.SECTION, "Runs", Optional.empty()));
+        blocks.add(look.heading("Runs"));
         List<List<TableCell>> rows = new ArrayList<>();
         YieldChart chart = chart();
         for (RunReview run : review.runs()) {
@@ -263,7 +263,7 @@ final class SupervisorPage {
         if (period.solvents().isEmpty() && period.waste().isEmpty()) {
             return;
         }
-        blocks.add(new Heading(look, Heading.Level.SECTION, "Solvent and waste", Optional.empty()));
+        blocks.add(look.heading("Solvent and waste"));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
         double recovered = period.solventRecoveredGrams() / 1000;
@@ -303,7 +303,7 @@ final class SupervisorPage {
         if (review.period().excluded().isEmpty()) {
             return;
         }
-        blocks.add(new Heading(look, Heading.Level.SUBSECTION, "Left out of the averages", Optional.empty()));
+        blocks.add(look.subheading("Left out of the averages"));
         for (String reason : review.period().excluded()) {
             blocks.add(new Paragraph(look, "– " + reason, look.table()));
         }
@@ -316,7 +316,7 @@ final class SupervisorPage {
                 reviewers.add(name.strip());
             }
         }
-        blocks.add(new Heading(look, Heading.Level.SUBSECTION, "Reviewed by", Optional.empty()));
+        blocks.add(look.subheading("Reviewed by"));
         blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
     }
 }

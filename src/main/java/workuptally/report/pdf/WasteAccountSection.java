@@ -39,20 +39,22 @@ final class WasteAccountSection {
         return blocks;
     }
 
-    private void heading(List<Block> blocks, String text) {
-        blocks.add(new Heading(look, Heading.Level.SUBSECTION, text, Optional.empty()));
+    /** To the gram; a smaller mass is not shown as nothing. */
+    private String kilogramsText(double grams) {
+        boolean vanishes = grams > 0 && grams < 0.5;
+        return vanishes ? "< " + look.figures().fixed(0.001, 3) : look.figures().fixed(grams / 1000, 3);
     }
 
     private TableCell kilograms(double grams) {
-        return TableCell.of(look.figures().fixed(grams / 1000, 3));
+        return TableCell.of(kilogramsText(grams));
     }
 
     private TableCell kilograms(double grams, boolean bold) {
-        return bold ? TableCell.bold(look.figures().fixed(grams / 1000, 3)) : kilograms(grams);
+        return bold ? TableCell.bold(kilogramsText(grams)) : kilograms(grams);
     }
 
     private void solvents(List<Block> blocks) {
-        heading(blocks, "Solvents");
+        blocks.add(look.subheading("Solvents"));
         List<SolventUse> solvents = review.period().solvents();
         if (solvents.isEmpty()) {
             blocks.add(new Paragraph(look, "No solvent is recorded."));
@@ -97,7 +99,7 @@ final class WasteAccountSection {
     }
 
     private void streams(List<Block> blocks) {
-        heading(blocks, "Streams");
+        blocks.add(look.subheading("Streams"));
         if (review.period().waste().isEmpty()) {
             blocks.add(new Paragraph(look, "No layer has a stream."));
             return;
@@ -131,7 +133,7 @@ final class WasteAccountSection {
         if (rows.isEmpty()) {
             return;
         }
-        heading(blocks, "Layers by run");
+        blocks.add(look.subheading("Layers by run"));
         blocks.add(new TaggedTable(
                 look,
                 List.of(
@@ -148,15 +150,15 @@ final class WasteAccountSection {
         if (review.book().containers().isEmpty()) {
             return;
         }
-        heading(blocks, "Containers as recorded");
+        blocks.add(look.subheading("Containers as recorded"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (Container container : review.book().containers()) {
             StringJoiner contents = new StringJoiner("; ");
             contents.setEmptyValue("not stated");
             container
                     .contentsThen()
-                    .forEach(c -> contents.add(
-                            c.substance() + " " + look.figures().significant(c.massGrams(), 3) + "\u00A0g"));
+                    .forEach(c ->
+                            contents.add(c.substance() + " " + look.figures().plain(c.massGrams()) + "\u00A0g"));
             rows.add(List.of(
                     TableCell.bold(container.id()),
                     TableCell.of(container.wasteStream()),
@@ -185,7 +187,7 @@ final class WasteAccountSection {
         if (review.book().transfers().isEmpty()) {
             return;
         }
-        heading(blocks, "Transfers as recorded");
+        blocks.add(look.subheading("Transfers as recorded"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (Transfer transfer : review.book().transfers()) {
             rows.add(List.of(
