@@ -1,0 +1,118 @@
+package workuptally.chemistry;
+
+/**
+ * Drying agent for an organic layer: water to bind, agent needed, solution held on the cake.
+ *
+ * <p>Capacity is not performance: how much of the dissolved water an agent takes in minutes is less than its hydrate says.
+ */
+public final class Drying {
+    /** Water carried over as drops where no brine wash went before, mL per mL of layer. Source: common practice. */
+    public static final double ENTRAINED_WATER_FRACTION = 0.01;
+
+    /** Share of the held product that stays after one rinse, 0 to 1. Source: common practice. */
+    public static final double LEFT_AFTER_RINSE_FRACTION = 0.3;
+
+    /** Density of water at 20 °C, g/mL. Source: CRC Handbook of Chemistry and Physics. */
+    private static final double WATER_GRAMS_PER_MILLILITRE = 0.9982;
+
+    private Drying() {}
+
+    /** What went over the layer before drying. */
+    public enum Before {
+        /** A brine wash: no drops are reckoned. */
+        BRINE,
+        /** No brine wash: drops are reckoned. */
+        NO_BRINE
+    }
+
+    /**
+     * Water to bind, m = w(sat)·m(layer)/100 + entrained drops.
+     *
+     * @param layerGrams organic layer, g, 0 or more
+     * @param layerMillilitres organic layer, mL, 0 or more
+     * @param waterMassPercent water in the saturated solvent, mass %, 0 to 100
+     * @param before whether a brine wash went before
+     * @return g
+     * @throws IllegalArgumentException if out of range
+     */
+    public static double waterToBindGrams(
+            double layerGrams, double layerMillilitres, double waterMassPercent, Before before) {
+        Require.notNegative(layerGrams, "layer mass");
+        Require.notNegative(layerMillilitres, "layer volume");
+        if (!(waterMassPercent >= 0 && waterMassPercent <= 100)) {
+            throw new IllegalArgumentException("water in solvent " + waterMassPercent + " %");
+        }
+        double drops =
+                before == Before.BRINE ? 0 : layerMillilitres * ENTRAINED_WATER_FRACTION * WATER_GRAMS_PER_MILLILITRE;
+        return layerGrams * waterMassPercent / 100 + drops;
+    }
+
+    /**
+     * Agent needed, m = factor·water/capacity.
+     *
+     * @param waterGrams g, 0 or more
+     * @param uptakeGramsPerGram water per agent, g/g, above 0
+     * @param excessFactor 1 or more; 1.5 to 2 is common practice
+     * @return g
+     * @throws IllegalArgumentException if out of range
+     */
+    public static double agentGrams(double waterGrams, double uptakeGramsPerGram, double excessFactor) {
+        if (!(excessFactor >= 1)) {
+            throw new IllegalArgumentException("factor " + excessFactor);
+        }
+        return excessFactor * Require.notNegative(waterGrams, "water") / Require.positive(uptakeGramsPerGram, "uptake");
+    }
+
+    /**
+     * Uptake of a salt that goes over into a hydrate, (M(hydrate) − M(dry))/M(dry), g/g.
+     *
+     * @throws IllegalArgumentException if the hydrate is not the heavier one
+     */
+    public static double theoreticalUptakeGramsPerGram(double dryGramsPerMole, double hydrateGramsPerMole) {
+        return Require.positive(hydrateGramsPerMole - dryGramsPerMole, "water in the hydrate")
+                / Require.positive(dryGramsPerMole, "molar mass");
+    }
+
+    /**
+     * A low and a high end.
+     *
+     * @param low lower end
+     * @param high upper end, not below {@code low}
+     */
+    public record Range(double low, double high) {
+        /** Checks the order. */
+        public Range {
+            if (!(low <= high)) {
+                throw new IllegalArgumentException("range " + low + " to " + high);
+            }
+        }
+    }
+
+    /**
+     * Product on a drying-agent cake, held·w with held = cake − agent − water; the water taken up is between none and all of
+     * {@code mostWaterGrams}, so the answer is a range.
+     *
+     * @param wetCakeGrams g, 0 or more
+     * @param agentGrams dry agent, g, 0 or more
+     * @param mostWaterGrams most water the agent can have bound, g, 0 or more
+     * @param productMassFraction of the solution that was filtered, 0 to 1
+     * @param keptFraction share still on the cake after rinsing, 0 to 1; 1 when not rinsed
+     * @return g, never below 0
+     * @throws IllegalArgumentException if out of range
+     */
+    public static Range productOnCakeGrams(
+            double wetCakeGrams,
+            double agentGrams,
+            double mostWaterGrams,
+            double productMassFraction,
+            double keptFraction) {
+        double gain = Require.notNegative(wetCakeGrams, "cake") - Require.notNegative(agentGrams, "agent");
+        if (!(productMassFraction >= 0 && productMassFraction <= 1 && keptFraction >= 0 && keptFraction <= 1)) {
+            throw new IllegalArgumentException("fractions " + productMassFraction + ", " + keptFraction);
+        }
+        double share = productMassFraction * keptFraction;
+        double dryEnd = Math.max(0, gain);
+        double wetEnd = Math.max(0, gain - Require.notNegative(mostWaterGrams, "water"));
+        return new Range(wetEnd * share, dryEnd * share);
+    }
+}
