@@ -40,7 +40,6 @@ final class BookJson {
     }
 
     private static void limit(JsonFields json, Limits limits, Limit limit) {
-        boolean own = limits.isSetByBook(limit);
         json.text("name", limit.title());
         if (limit.isText()) {
             json.text("text", limits.text(limit));
@@ -50,8 +49,8 @@ final class BookJson {
             json.text("unit", limit.unit());
         }
         json.text("meaning", limit.meaning());
-        json.flag("setByBook", own);
-        json.text("origin", own ? "set in the book" : limit.origin());
+        json.flag("setByBook", limits.isSetByBook(limit));
+        json.text("origin", limits.origin(limit));
         limits.place(limit).ifPresent(place -> FindingJson.place(json, place));
     }
 }
