@@ -16,8 +16,12 @@ import workuptally.model.Run;
  * @param closures closure per skeleton
  * @param massBalance total mass balance, if there is a workup
  * @param contacts every shake in a funnel
+ * @param identities which phase each measured layer of a contact is, by its density
  * @param solvents solvents of the run
  * @param waste waste account of the run
+ * @param reactions neutralisation and gas at each step
+ * @param routes independent routes to the product in a layer
+ * @param reextractions gains of further extractions
  * @param graphFaults what does not fit together in the steps
  * @param notComputed what was not computed and why
  */
@@ -31,8 +35,12 @@ public record RunTally(
         List<Closure> closures,
         Optional<MassBalance> massBalance,
         List<Contact> contacts,
+        List<LayerIdentity> identities,
         List<SolventUse> solvents,
         List<WasteLine> waste,
+        List<StepReaction> reactions,
+        List<Route> routes,
+        List<Reextraction> reextractions,
         List<GraphFault> graphFaults,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
@@ -43,8 +51,12 @@ public record RunTally(
         layers = List.copyOf(layers);
         closures = List.copyOf(closures);
         contacts = List.copyOf(contacts);
+        identities = List.copyOf(identities);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
+        reactions = List.copyOf(reactions);
+        routes = List.copyOf(routes);
+        reextractions = List.copyOf(reextractions);
         graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
@@ -52,5 +64,10 @@ public record RunTally(
     /** The layer of that label, if it is known. */
     public Optional<LayerTally> layer(String label) {
         return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+    }
+
+    /** The identity of a layer by its density, if it came from a contact. */
+    public Optional<LayerIdentity> identity(String label) {
+        return identities.stream().filter(i -> i.label().equals(label)).findFirst();
     }
 }

@@ -44,6 +44,11 @@ public final class RunTallying {
                 .of(found, lots, undecided.labels(), (product, grams, u) -> List.of());
         Optional<MassBalance> massBalance =
                 new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
+        List<StepReaction> reactions = new StepReactions(
+                        run, limits, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
+                .list();
+        ProductProspects prospects = new ProductProspects(
+                run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
         LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
         return new RunTally(
                 run,
@@ -55,8 +60,12 @@ public final class RunTallying {
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
+                new IdentityAccount(run, flow).of(layers),
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
+                reactions,
+                prospects.routes(),
+                prospects.reextractions(),
                 graph.faults(),
                 omissions.list());
     }
