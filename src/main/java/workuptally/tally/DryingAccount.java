@@ -142,7 +142,7 @@ public final class DryingAccount {
         if (cakeGrams.isEmpty() || pure.isEmpty()) {
             return Optional.empty();
         }
-        double fraction = Math.min(1, pure.get() / Math.max(layer.totalGrams(), pure.get()));
+        double fraction = pure.get() / (layer.totalGrams() + pure.get());
         return Optional.of(Drying.productOnCakeGrams(
                 cakeGrams.get(), agentGrams, waterGrams, fraction, rinsed ? Drying.LEFT_AFTER_RINSE_FRACTION : 1));
     }

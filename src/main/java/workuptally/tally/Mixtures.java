@@ -13,8 +13,6 @@ import workuptally.reference.Solvent;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
 public final class Mixtures {
-    private static final double ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE = 1.2;
-
     private final RunTally tally;
     private final Substances substances;
     private final LayerFlow flow;
@@ -56,14 +54,12 @@ public final class Mixtures {
                 all.share(n -> substances.isOrganicSolvent(n) ? 1 : 0).millilitres();
         double aqueousGrams = phases.aqueous().totalGrams();
         double alcoholGrams = phases.aqueous().share(n -> isAlcohol(n) ? 1 : 0).totalGrams();
-        double soluteGrams = all.share(n -> substances.isOrganicSolvent(n) || flow.goesWithWater(n) ? 0 : 1)
-                .totalGrams();
         return new ContactMixture(
                 step,
                 solventMillilitres == 0 ? 0 : 100 * miscibleMillilitres / solventMillilitres,
                 miscible.stream().collect(Collectors.joining(", ")),
                 aqueousGrams == 0 ? 0 : 100 * alcoholGrams / aqueousGrams,
-                all.millilitres() + soluteGrams / ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE,
+                all.millilitres(),
                 out(step));
     }
 

@@ -63,7 +63,7 @@ public final class RunTallying {
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
-                new IdentityAccount(run, flow).of(layers),
+                new IdentityAccount(run, flow).of(layers, amounts),
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
                 reactions,
