@@ -28,7 +28,7 @@ final class LayersSwapped implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (LayerIdentity identity : tally.identities()) {
+        for (LayerIdentity identity : tally.evidence().identities()) {
             Layer layer = tally.run().layer(identity.label()).orElseThrow();
             if (identity.verdict() == Verdict.SWAPPED) {
                 swapped(findings, identity, layer);

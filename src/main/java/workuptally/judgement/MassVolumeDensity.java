@@ -34,7 +34,8 @@ final class MassVolumeDensity implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         tally.run().orderedSteps().forEach(step -> judge(findings, step));
-        tally.identities()
+        tally.evidence()
+                .identities()
                 .forEach(identity -> judge(
                         findings, identity, tally.run().layer(identity.label()).orElseThrow()));
         return findings.list();
