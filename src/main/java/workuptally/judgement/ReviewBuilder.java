@@ -55,7 +55,7 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook()) {
             findings.addAll(rule.judge(book, tallies));
         }
-        HazardNotes hazardNotes = new HazardNotes(reference);
+        HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
         List<RunReview> runs = new ArrayList<>();
         for (RunTally tally : tallies) {
             List<Finding> ofRun = findings.stream()
