@@ -35,6 +35,8 @@ final class OperationHazards {
     /** Strength from which a neutralisation is felt; common practice. */
     private static final double HEAT_MOLES_PER_LITRE = 3;
 
+    private static final Set<String> STRONG = Set.of("HCl", "HBr", "HNO3", "H2SO4", "H3PO4", "NaOH", "KOH", "LiOH");
+
     private static final Set<String> REACTIVE =
             Set.of("hydride", "organometallic", "water-reactive", "acid-chloride", "alkali-metal");
 
@@ -58,7 +60,7 @@ final class OperationHazards {
             solvents.forEach(s -> pressure(s).ifPresent(notes::add));
         }
         run.orderedSteps().forEach(step -> {
-            gas(step).ifPresent(notes::add);
+            gas(step, run).ifPresent(notes::add);
             heat(step).ifPresent(notes::add);
             hot(step, solvents).ifPresent(notes::add);
             emulsion(step).ifPresent(notes::add);
@@ -88,9 +90,10 @@ final class OperationHazards {
     }
 
     private static boolean isShaken(Step step) {
-        return step.operation()
+        boolean shaken = step.operation()
                 .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
                 .isPresent();
+        return shaken || (!step.givesOrganic().isEmpty() && !step.givesAqueous().isEmpty());
     }
 
     private Optional<HazardNote> pressure(Solvent solvent) {
@@ -109,16 +112,25 @@ final class OperationHazards {
                         "vapour pressure equation of the reference table; threshold " + PRACTICE));
     }
 
-    private Optional<HazardNote> gas(Step step) {
+    /** Carbon dioxide always, since acid can be left anywhere; other gases where the run holds what sets them free. */
+    private Optional<HazardNote> gas(Step step, Run run) {
         return reference
                 .wash(step.material())
                 .flatMap(Wash::gas)
+                .filter(gas -> gas.formula().equals("CO2")
+                        || holds(run, gas.setFreeBy().contains("acid") ? "acid" : "base"))
                 .map(gas -> new HazardNote(
                         "step " + step.number() + ", " + step.material(),
                         List.of(),
                         gas.formula() + " comes off where it meets " + gas.setFreeBy()
                                 + ": add slowly, swirl in the open until it is quiet, only then stopper, and vent often.",
                         "reference table of washes"));
+    }
+
+    private boolean holds(Run run, String materialClass) {
+        return materials(run).stream()
+                .flatMap(m -> hazard(m).stream())
+                .anyMatch(h -> h.materialClasses().contains(materialClass));
     }
 
     private Optional<HazardNote> heat(Step step) {
@@ -131,9 +143,7 @@ final class OperationHazards {
                 .map(Entered::value)
                 .orElseGet(
                         () -> wash.map(w -> w.molarityMolesPerLitre().orElse(0)).orElse(0.0));
-        boolean acidOrBase = wash.filter(w -> w.acidMillimolesPerMillilitre().orElse(0) > 0
-                        || w.baseMillimolesPerMillilitre().orElse(0) > 0)
-                .isPresent();
+        boolean acidOrBase = wash.filter(w -> STRONG.contains(w.formula())).isPresent();
         if (!neutralises || !acidOrBase || strength < HEAT_MOLES_PER_LITRE) {
             return Optional.empty();
         }
@@ -146,7 +156,7 @@ final class OperationHazards {
 
     private Optional<HazardNote> hot(Step step, List<Solvent> solvents) {
         Optional<Double> temperature = step.temperatureCelsius().entered().map(Entered::value);
-        if (!isShaken(step) || temperature.isEmpty()) {
+        if (!isShaken(step) || temperature.isEmpty() || temperature.get() <= roomCelsius) {
             return Optional.empty();
         }
         return solvents.stream()
@@ -190,16 +200,21 @@ final class OperationHazards {
     }
 
     private Optional<HazardNote> quench(Charge charge) {
-        Optional<Hazard> reactive = hazard(charge.material())
+        Optional<Hazard> listed = hazard(charge.material())
                 .filter(h -> h.materialClasses().stream().anyMatch(REACTIVE::contains));
-        return reactive.map(h -> new HazardNote(
+        if (listed.isEmpty() && !AirSensitive.is(charge.material())) {
+            return Optional.empty();
+        }
+        return Optional.of(new HazardNote(
                 "quench of " + charge.material(),
                 List.of(),
                 "Reacts with water: quench cold, slowly and in the open, away from ignition; gas and heat come late"
                         + " when it is rushed.",
-                h.basis() == Basis.SOURCE
-                        ? String.join("; ", h.sources())
-                        : h.basis().word()));
+                listed.map(h -> origin(h.basis(), h.sources())).orElse(PRACTICE)));
+    }
+
+    private static String origin(Basis basis, List<String> sources) {
+        return basis == Basis.SOURCE ? String.join("; ", sources) : basis.word();
     }
 
     private Optional<Hazard> hazard(String material) {
@@ -226,9 +241,7 @@ final class OperationHazards {
                         one.get() + " and " + other.get(),
                         List.of(),
                         pair.message(),
-                        pair.basis() == Basis.SOURCE
-                                ? String.join("; ", pair.sources())
-                                : pair.basis().word()));
+                        origin(pair.basis(), pair.sources())));
             }
         }
         return notes;
