@@ -48,6 +48,11 @@ public final class Substances {
         return List.copyOf(used);
     }
 
+    /** The atomic weights in force. */
+    public AtomicWeights atomicWeights() {
+        return atomicWeights;
+    }
+
     /** The reference data in force. */
     public Reference reference() {
         return reference;
@@ -85,7 +90,13 @@ public final class Substances {
 
     /** A listed solvent by name or alias. */
     Optional<Solvent> solvent(String name) {
-        return solvents.computeIfAbsent(name, reference::solvent);
+        return solvents.computeIfAbsent(name, n -> reference.solvent(n).or(() -> reference.solvent(withoutGrade(n))));
+    }
+
+    /** A name without the grade behind a comma: {@code ethanol, absolute} is ethanol. */
+    static String withoutGrade(String name) {
+        int comma = name.indexOf(", ");
+        return comma > 0 ? name.substring(0, comma) : name;
     }
 
     /** A listed wash by name or alias. */
