@@ -70,7 +70,7 @@ public final class ReviewBuilder {
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        HazardNotes hazardNotes = new HazardNotes(reference);
+        HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
         List<RunReview> runs = new ArrayList<>();
         for (RunTally tally : tallies) {
             String id = tally.run().id();
