@@ -1,12 +1,14 @@
 package workuptally.report.json;
 
 import workuptally.judgement.LayerDecision;
-import workuptally.judgement.LayerDecision.Reextraction;
 import workuptally.judgement.RunReview;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.tally.Content;
+import workuptally.tally.LayerIdentity;
 import workuptally.tally.LayerTally;
+import workuptally.tally.Reextraction;
+import workuptally.tally.Route;
 
 /** One layer with what it holds and what the evidence about it amounts to. */
 final class LayerJson {
@@ -29,7 +31,20 @@ final class LayerJson {
         json.flag("endsWorkup", layer.endsWorkup());
         layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
         json.array("contents", layer.contents(), this::content);
+        review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
         review.decision(layer.label()).ifPresent(this::decision);
+        json.array(
+                "reextraction",
+                review.tally().reextractions().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::reextraction);
+        json.array(
+                "routes",
+                review.tally().routes().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::route);
     }
 
     private void content(Content content) {
@@ -57,10 +72,10 @@ final class LayerJson {
             json.text("state", condition.state().word());
             json.text("evidence", condition.evidence());
         });
-        decision.reextraction().ifPresent(gain -> json.object("reextraction", () -> reextraction(gain)));
     }
 
     private void reextraction(Reextraction gain) {
+        json.text("substance", gain.substance());
         json.text("solvent", gain.solvent());
         json.count("portions", gain.portions());
         json.number("volumeMillilitres", gain.volumeMillilitres());
@@ -68,6 +83,32 @@ final class LayerJson {
         json.text("origin", gain.origin());
         json.number("gainGrams", gain.gainGrams());
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
+        json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("solventGrams", gain.solventGrams());
+    }
+
+    private void route(Route route) {
+        json.text("substance", route.substance());
+        json.text("route", route.route());
+        json.number("massGrams", route.massGrams());
+        json.number("lowGrams", route.lowGrams());
+        json.number("highGrams", route.highGrams());
+        json.text("equation", route.equation());
+    }
+
+    /** Which phase the density says it is; a label is never changed. */
+    private void identity(LayerIdentity identity) {
+        json.text("recorded", identity.recorded().word());
+        json.measured("densityGramsPerMillilitre", identity.densityGramsPerMillilitre());
+        json.object("expectedOrganic", () -> expected(identity.expectedOrganic()));
+        json.object("expectedAqueous", () -> expected(identity.expectedAqueous()));
+        json.text("verdict", EnumWord.of(identity.verdict()));
+        json.text("position", EnumWord.of(identity.position()));
+    }
+
+    private void expected(LayerIdentity.Expected expected) {
+        json.number("lowGramsPerMillilitre", expected.lowGramsPerMillilitre());
+        json.number("highGramsPerMillilitre", expected.highGramsPerMillilitre());
     }
 }

@@ -43,7 +43,11 @@ class JsonReportTest {
             "standardUncertainty",
             "coverageFactor",
             "unitsPerMolecule",
-            "distributionRatio");
+            "distributionRatio",
+            "capacityRatio",
+            "pH",
+            "gasLitresExpected",
+            "gasLitresWorst");
 
     private static Review review;
     private static byte[] bytes;
