@@ -4,21 +4,21 @@ import java.util.OptionalDouble;
 import workuptally.model.Place;
 
 /** One cell of a result table. */
-public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.Link {
+public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.Link, Cell.Jump {
 
     /** A text. */
     static Cell of(String text) {
         return text.isEmpty() ? new Missing("") : new Text(text);
     }
 
-    /** A number. */
+    /** A number with the decimals of its column. */
     static Cell of(double value) {
-        return new Number(value);
+        return new Number(value, Number.AS_COLUMN);
     }
 
     /** A number, or an empty cell. */
     static Cell of(OptionalDouble value) {
-        return value.isPresent() ? new Number(value.getAsDouble()) : new Missing("");
+        return value.isPresent() ? of(value.getAsDouble()) : new Missing("");
     }
 
     /** What is shown when no number format applies. */
@@ -35,8 +35,12 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
      * A number.
      *
      * @param value the value, unrounded
+     * @param decimals decimals to show; {@link #AS_COLUMN} for those of the column
      */
-    record Number(double value) implements Cell {
+    record Number(double value, int decimals) implements Cell {
+        /** The decimals of the column apply. */
+        public static final int AS_COLUMN = -1;
+
         @Override
         public String shown() {
             return Double.toString(value);
@@ -57,4 +61,13 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
      * @param place target
      */
     record Link(String shown, Place place) implements Cell {}
+
+    /**
+     * A link to a row of another result table.
+     *
+     * @param shown text
+     * @param title title of that table
+     * @param row row of that table, from 0
+     */
+    record Jump(String shown, String title, int row) implements Cell {}
 }

@@ -1,0 +1,49 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.tally.WasteLine;
+
+/** The stream that each layer's composition suggests. */
+public final class WasteSection {
+    /** Title of the table. */
+    public static final String TITLE = "Waste";
+
+    static final String NOTE =
+            "The stream that the recorded composition suggests, whether or not anybody proposes to let the layer go. "
+                    + "The waste determination is made by trained people under local rules; read the safety data sheets.";
+
+    private WasteSection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        List<TableView.Row> rows = new ArrayList<>();
+        for (RunReview run : review.runs()) {
+            for (WasteLine line : run.tally().waste()) {
+                rows.add(new TableView.Row(
+                        List.of(
+                                Cell.of(run.id()),
+                                Cell.of(line.layer()),
+                                Cell.of(line.streamName()),
+                                Cell.of(line.why()),
+                                Cell.of(line.massGrams()),
+                                Words.yesNo(line.kept())),
+                        Optional.empty()));
+            }
+        }
+        return new TableView(
+                TITLE,
+                NOTE,
+                List.of(
+                        Column.text("Run", 14),
+                        Column.text("Layer", 14),
+                        Column.text("Stream", 34),
+                        Column.text("Why", 50),
+                        Column.number("Mass", "g", 1),
+                        Column.text("Kept", 8)),
+                rows);
+    }
+}
