@@ -35,6 +35,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.SolventUse;
 import workuptally.tally.Theory;
 import workuptally.tally.WasteLine;
+import workuptally.tally.WorkupEvidence;
 import workuptally.tally.YieldBasis;
 
 /** An invented review with as many runs as a test wants; its figures only have to be told apart. */
@@ -53,6 +54,7 @@ public final class ExampleReview {
             reviews.add(new RunReview(
                     tally(id, i),
                     sorted.stream().filter(f -> f.run().equals(id)).toList(),
+                    List.of(),
                     List.of()));
         }
         Book book = new Book(
@@ -181,6 +183,7 @@ public final class ExampleReview {
                 List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine("A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", 1500, true)),
+                WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }
 

@@ -1,7 +1,7 @@
 package workuptally.report.json;
 
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.tally.Content;
@@ -35,13 +35,13 @@ final class LayerJson {
         review.decision(layer.label()).ifPresent(this::decision);
         json.array(
                 "reextraction",
-                review.tally().reextractions().stream()
+                review.tally().evidence().reextractions().stream()
                         .filter(r -> r.layer().equals(layer.label()))
                         .toList(),
                 this::reextraction);
         json.array(
                 "routes",
-                review.tally().routes().stream()
+                review.tally().evidence().routes().stream()
                         .filter(r -> r.layer().equals(layer.label()))
                         .toList(),
                 this::route);

@@ -49,7 +49,8 @@ final class RunJson {
         json.array("layers", tally.layers(), layers::write);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
-        json.array("reactions", tally.reactions(), this::reaction);
+        json.texts("missingLayers", tally.evidence().missingLayers());
+        json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
         json.array("notComputed", tally.notComputed(), this::notComputed);
@@ -185,12 +186,12 @@ final class RunJson {
         json.count("loads", contact.loads());
         json.count("loadsNeeded", contact.loadsNeeded());
         json.flag("gasExpected", contact.gasExpected());
-        tally.identities().stream()
+        tally.evidence().identities().stream()
                 .filter(i -> i.step().equals(contact.step()))
                 .findFirst()
                 .flatMap(LayerIdentity::lowerExpected)
                 .ifPresent(phase -> json.text("lowerLayerExpected", phase.word()));
-        Optional<StepReaction> reaction = tally.reactions().stream()
+        Optional<StepReaction> reaction = tally.evidence().reactions().stream()
                 .filter(r -> r.step().equals(contact.step()))
                 .findFirst();
         reaction.ifPresent(r -> {

@@ -14,6 +14,7 @@ import workuptally.judgement.RunReview;
 import workuptally.report.ExampleReview;
 import workuptally.tally.RunTally;
 import workuptally.tally.WasteLine;
+import workuptally.tally.WorkupEvidence;
 
 class CsvLedgersTest {
     @TempDir
@@ -63,10 +64,11 @@ class CsvLedgersTest {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine(label, "aqueous", "aqueous", "-", 2.5, false)),
+                WorkupEvidence.NONE,
                 List.of());
         return new Review(
                 review.book(),
-                List.of(new RunReview(changed, List.of(), List.of())),
+                List.of(new RunReview(changed, List.of(), List.of(), List.of())),
                 review.period(),
                 List.of(),
                 review.basis(),
