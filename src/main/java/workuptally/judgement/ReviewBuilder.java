@@ -48,7 +48,7 @@ public final class ReviewBuilder {
         }
         List<Finding> findings = new ArrayList<>(book.findings());
         for (RunTally tally : tallies) {
-            for (RunRule rule : Rules.ofRun()) {
+            for (RunRule rule : Rules.ofRun(substances)) {
                 findings.addAll(rule.judge(tally, book));
             }
         }

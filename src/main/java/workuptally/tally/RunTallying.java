@@ -66,7 +66,7 @@ public final class RunTallying {
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
                 new WorkupEvidence(
-                        new IdentityAccount(run, flow).of(layers),
+                        new IdentityAccount(run, flow).of(layers, amounts),
                         reactions,
                         prospects.routes(),
                         prospects.reextractions(),
