@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
+import workuptally.judgement.LayerDecision;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -53,6 +54,7 @@ public final class ExampleReview {
             reviews.add(new RunReview(
                     tally(id, i),
                     sorted.stream().filter(f -> f.run().equals(id)).toList(),
+                    List.of(decision()),
                     List.of()));
         }
         Book book = new Book(
@@ -179,9 +181,24 @@ public final class ExampleReview {
                 List.of(closure),
                 Optional.of(balance),
                 List.of(),
+                List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine("A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", 1500, true)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
+    }
+
+    private static LayerDecision decision() {
+        return new LayerDecision(
+                "A1",
+                LayerDecision.Outcome.KEEP,
+                "10.0 % of theory is in it.",
+                List.of(
+                        new LayerDecision.Condition("R1", "identity", LayerDecision.State.MET, "density 1.02 g/mL"),
+                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")));
     }
 
     private static SolventUse solvent(int times) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
 import workuptally.tally.Content;
@@ -33,7 +34,7 @@ public final class LayerBalanceSection {
                 TITLE,
                 "Only terminal layers count in a balance. Kind says how a content is known: measured, bound, carried, predicted or unknown. "
                         + Words.coverage(k)
-                        + "\nEvidence only: whether a layer is let go is decided by a person under local rules.",
+                        + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
                 rows);
     }

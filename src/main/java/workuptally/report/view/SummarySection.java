@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Product;
@@ -160,8 +161,8 @@ public final class SummarySection {
         if (!period.excluded().isEmpty()) {
             lines.add("Left out of these: " + String.join("; ", period.excluded()) + ".");
         }
-        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor())
-                + " The tables show evidence; a person decides, under the safety data sheets and local rules.");
+        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
+                + SafetyWording.A_PERSON_DECIDES);
         return String.join("\n", lines);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.tally.WasteLine;
 
 /** The stream that each layer's composition suggests. */
@@ -12,9 +13,7 @@ public final class WasteSection {
     /** Title of the table. */
     public static final String TITLE = "Waste";
 
-    static final String NOTE =
-            "The stream that the recorded composition suggests, whether or not anybody proposes to let the layer go. "
-                    + "The waste determination is made by trained people under local rules; read the safety data sheets.";
+    static final String NOTE = SafetyWording.WASTE_DETERMINATION + "\n" + SafetyWording.DEFERS;
 
     private WasteSection() {}
 

@@ -62,11 +62,16 @@ class CsvLedgersTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of(new WasteLine(label, "aqueous", "aqueous", "-", 2.5, false)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of());
         return new Review(
                 review.book(),
-                List.of(new RunReview(changed, List.of(), List.of())),
+                List.of(new RunReview(changed, List.of(), List.of(), List.of())),
                 review.period(),
                 List.of(),
                 review.basis(),
