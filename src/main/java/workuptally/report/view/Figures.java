@@ -63,7 +63,18 @@ final class Figures {
 
     /** A value as a cell whose decimals follow its expanded uncertainty. */
     static Cell cell(double value, double expandedUncertainty) {
-        return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN));
+        return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN), Optional.empty());
+    }
+
+    /** A measured value that follows from other cells, or an empty cell. */
+    static Cell cell(Optional<MeasuredValue> value, double coverageFactor, Live live) {
+        return value.map(v -> cell(v.value(), v.expandedUncertainty(coverageFactor), live))
+                .orElseGet(() -> new Cell.Missing(""));
+    }
+
+    /** A value that follows from other cells, with decimals by its expanded uncertainty. */
+    static Cell cell(double value, double expandedUncertainty, Live live) {
+        return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN), Optional.of(live));
     }
 
     /** An expanded uncertainty as a cell: empty where there is none. */
