@@ -38,6 +38,26 @@ public record PeriodTotals(
         waste = List.copyOf(waste);
     }
 
+    /** Volume of all solvents put in, L; purification not included. */
+    public double solventInLitres() {
+        return solvents.stream().mapToDouble(SolventUse::inLitres).sum();
+    }
+
+    /** Mass of all solvents put in, g; purification not included. */
+    public double solventInGrams() {
+        return solvents.stream().mapToDouble(SolventUse::inGrams).sum();
+    }
+
+    /** Mass of all solvents found in distillates, g. */
+    public double solventRecoveredGrams() {
+        return solvents.stream().mapToDouble(SolventUse::recoveredGrams).sum();
+    }
+
+    /** Mass of all solvents not found again, g. */
+    public double solventNotFoundGrams() {
+        return solvents.stream().mapToDouble(SolventUse::notFoundGrams).sum();
+    }
+
     /**
      * Mass of one stream.
      *

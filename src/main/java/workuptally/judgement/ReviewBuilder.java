@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Run;
@@ -61,7 +62,8 @@ public final class ReviewBuilder {
                     .filter(f -> f.run().equals(tally.run().id()))
                     .sorted(Comparator.comparing(Finding::severity))
                     .toList();
-            runs.add(new RunReview(tally, ofRun, List.of(), hazardNotes.of(tally.run())));
+            runs.add(new RunReview(
+                    tally, ofRun, new LayerDecisions(book).of(tally, ofRun), hazardNotes.of(tally.run())));
         }
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))

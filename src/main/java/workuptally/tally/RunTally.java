@@ -22,6 +22,7 @@ import workuptally.model.Run;
  * @param reactions neutralisation and gas at each step
  * @param routes independent routes to the product in a layer
  * @param reextractions gains of further extractions
+ * @param missingLayers labels that a step gives, nothing consumes and no row records
  * @param graphFaults what does not fit together in the steps
  * @param notComputed what was not computed and why
  */
@@ -41,6 +42,7 @@ public record RunTally(
         List<StepReaction> reactions,
         List<Route> routes,
         List<Reextraction> reextractions,
+        List<String> missingLayers,
         List<GraphFault> graphFaults,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
@@ -57,6 +59,7 @@ public record RunTally(
         reactions = List.copyOf(reactions);
         routes = List.copyOf(routes);
         reextractions = List.copyOf(reextractions);
+        missingLayers = List.copyOf(missingLayers);
         graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
@@ -69,5 +72,10 @@ public record RunTally(
     /** The identity of a layer by its density, if it came from a contact. */
     public Optional<LayerIdentity> identity(String label) {
         return identities.stream().filter(i -> i.label().equals(label)).findFirst();
+    }
+
+    /** True for a portion that a step gives, nothing consumes and no row records. */
+    public boolean isMissing(String label) {
+        return missingLayers.contains(label);
     }
 }

@@ -38,10 +38,14 @@ public final class RunTallying {
         Found found = Found.in(layers, lots, inLots);
         List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
         List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
+        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
         ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
         Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
+        List<LayerTally> bounded = bounds.applied();
+        Whereabouts whereabouts =
+                new ProductWhereabouts(run, substances, bounded, lots, additions, flow, theory, found);
         List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
-                .of(found, lots, undecided.labels(), (product, grams, u) -> List.of());
+                .of(found, lots, undecided.labels(), whereabouts);
         Optional<MassBalance> massBalance =
                 new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
         List<StepReaction> reactions = new StepReactions(
@@ -49,14 +53,13 @@ public final class RunTallying {
                 .list();
         ProductProspects prospects = new ProductProspects(
                 run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
-        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
         return new RunTally(
                 run,
                 amounts,
                 theory,
                 lots,
                 yields,
-                bounds.applied(),
+                bounded,
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
@@ -66,6 +69,7 @@ public final class RunTallying {
                 reactions,
                 prospects.routes(),
                 prospects.reextractions(),
+                undecided.missing(),
                 graph.faults(),
                 omissions.list());
     }

@@ -1,4 +1,4 @@
-package workuptally.judgement;
+package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Locale;

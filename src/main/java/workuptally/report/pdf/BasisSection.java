@@ -1,0 +1,111 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.judgement.BasisRow;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.Correction;
+import workuptally.model.Finding;
+import workuptally.model.InputFile;
+
+/** What the figures rest on: findings about the book, input files, corrections, limits, reference values, equations. */
+final class BasisSection {
+    private final Look look;
+    private final Review review;
+
+    BasisSection(Look look, Review review) {
+        this.look = look;
+        this.review = review;
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Gap(8));
+        blocks.add(new Heading(look, Heading.Level.SECTION, "Basis", Optional.of("basis")));
+        blocks.add(new Paragraph(
+                look,
+                "Every figure follows from the entries of the input files below with the settings in force below. Estimates are"
+                        + " named as such and never become data. Uncertainties: first-order propagation over the entered numbers"
+                        + " (JCGM 100:2008), expanded with k = "
+                        + look.figures().plain(review.period().coverageFactor()) + "."));
+        otherFindings(blocks);
+        files(blocks);
+        corrections(blocks);
+        Map<String, List<BasisRow>> kinds = new LinkedHashMap<>();
+        review.basis().stream()
+                .filter(row -> !row.kind().equals("input"))
+                .forEach(row -> kinds.computeIfAbsent(row.kind(), k -> new ArrayList<>())
+                        .add(row));
+        kinds.forEach((kind, rows) -> rows(blocks, kind, rows));
+        return blocks;
+    }
+
+    /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
+    private void otherFindings(List<Block> blocks) {
+        List<String> ids = review.runs().stream().map(RunReview::id).toList();
+        List<Finding> others =
+                review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
+        if (!others.isEmpty()) {
+            blocks.add(look.subheading("Findings that concern no single run"));
+            blocks.add(new FindingTable(look).of(others));
+        }
+    }
+
+    private void files(List<Block> blocks) {
+        blocks.add(look.subheading("Input files"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (InputFile file : review.book().files()) {
+            rows.add(List.of(TableCell.bold(file.name()), TableCell.of(file.sha256())));
+        }
+        blocks.add(new TaggedTable(look, List.of(TableColumn.text("File"), TableColumn.text("SHA-256")), rows));
+    }
+
+    private void corrections(List<Block> blocks) {
+        if (review.book().corrections().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Corrections of the record"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Correction correction : review.book().corrections()) {
+            rows.add(List.of(
+                    TableCell.of(correction.when()),
+                    TableCell.of(correction.who()),
+                    TableCell.bold(correction.record()),
+                    TableCell.of(correction.oldValue()),
+                    TableCell.of(correction.newValue()),
+                    TableCell.of(correction.reason())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("When"),
+                        TableColumn.word("Who"),
+                        TableColumn.text("Record"),
+                        TableColumn.text("Old value"),
+                        TableColumn.text("New value"),
+                        TableColumn.text("Reason")),
+                rows));
+    }
+
+    private void rows(List<Block> blocks, String kind, List<BasisRow> basis) {
+        blocks.add(look.subheading(
+                switch (kind) {
+                    case "limit" -> "Limits in force";
+                    case "reference" -> "Reference values";
+                    case "equation" -> "Equations";
+                    default -> kind;
+                }));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (BasisRow row : basis) {
+            String value =
+                    row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
+            rows.add(List.of(TableCell.bold(row.name()), TableCell.of(value), TableCell.of(row.origin())));
+        }
+        blocks.add(new TaggedTable(
+                look, List.of(TableColumn.text("Name"), TableColumn.text("Value"), TableColumn.text("Origin")), rows));
+    }
+}

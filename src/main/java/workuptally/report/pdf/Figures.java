@@ -1,0 +1,90 @@
+package workuptally.report.pdf;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Rounding;
+
+/** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
+final class Figures {
+    private static final char MINUS = '\u2212';
+    private static final String NOT_A_NUMBER = "–";
+
+    private final char mark;
+    private final Rounding rounding;
+
+    Figures(PdfOptions.DecimalMark decimalMark) {
+        this.mark = decimalMark.mark();
+        this.rounding = Rounding.in(decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT);
+    }
+
+    char mark() {
+        return mark;
+    }
+
+    /** A number with that many decimals. */
+    String fixed(double value, int decimals) {
+        return Double.isFinite(value) ? signed(rounding.toDecimals(value, decimals)) : NOT_A_NUMBER;
+    }
+
+    /** A number with that many significant digits, never in powers of ten. */
+    String significant(double value, int digits) {
+        return Double.isFinite(value) ? signed(rounding.toSignificant(value, digits)) : NOT_A_NUMBER;
+    }
+
+    /** A number that is at most this much, rounded up to two significant digits: {@code ≤ 0.031}. */
+    String bound(double value) {
+        if (!Double.isFinite(value)) {
+            return NOT_A_NUMBER;
+        }
+        return "≤\u00A0" + (value > 0 ? rounding.upperBound(value, 2).replaceFirst("^< ", "") : "0");
+    }
+
+    /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */
+    String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return NOT_A_NUMBER;
+        }
+        int needed = BigDecimal.valueOf(value)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .scale();
+        return fixed(value, Math.max(0, needed));
+    }
+
+    /** A value and its expanded uncertainty. */
+    Pair pair(MeasuredValue value, double coverageFactor) {
+        return pair(value.value(), value.expandedUncertainty(coverageFactor));
+    }
+
+    /** A value and its expanded uncertainty; without uncertainty four significant digits. */
+    Pair pair(double value, double expandedUncertainty) {
+        if (!Double.isFinite(value) || !Double.isFinite(expandedUncertainty)) {
+            return new Pair(NOT_A_NUMBER, "");
+        }
+        if (expandedUncertainty <= 0) {
+            return new Pair(significant(value, 4), "");
+        }
+        String both = signed(rounding.withUncertainty(value, expandedUncertainty));
+        int sign = both.indexOf(" ± ");
+        return new Pair(both.substring(0, sign), both.substring(sign + 3));
+    }
+
+    private static String signed(String number) {
+        return number.replace('-', MINUS);
+    }
+
+    /**
+     * A value and its expanded uncertainty as text.
+     *
+     * @param value the value
+     * @param uncertainty U; empty where there is none
+     */
+    record Pair(String value, String uncertainty) {
+        /** {@code 84.5 ± 1.9}, not to be broken. */
+        String together() {
+            return uncertainty.isEmpty() ? value : value + "\u00A0±\u00A0" + uncertainty;
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.model.Limit;
+import workuptally.tally.LayerTally;
+import workuptally.tally.MassBalance;
+
+/** The layers of a run with what they hold and what the evidence amounts to, and the balance of total mass. */
+final class LayerBlocks {
+    private final Look look;
+    private final Review review;
+    private final RunReview run;
+    private final double coverageFactor;
+    private final RunWords words;
+    private final MeasuredCells cells;
+
+    LayerBlocks(Look look, Review review, RunReview run) {
+        this.look = look;
+        this.review = review;
+        this.run = run;
+        this.coverageFactor = review.period().coverageFactor();
+        this.words = new RunWords(look, run, coverageFactor);
+        this.cells = new MeasuredCells(look.figures(), coverageFactor);
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        if (!run.tally().layers().isEmpty()) {
+            blocks.add(look.subheading("Layers"));
+            List<LayerTally> shown =
+                    run.tally().layers().stream().filter(this::saysSomething).toList();
+            if (!shown.isEmpty()) {
+                blocks.add(table(shown));
+            }
+            passedOn(blocks);
+            String rule = review.book().limits().text(Limit.LOCAL_RULE_LAYERS);
+            blocks.add(new Paragraph(
+                    look,
+                    SafetyWording.A_PERSON_DECIDES + (rule.isBlank() ? "" : " Local rule: " + rule),
+                    look.caption()));
+        }
+        massBalance(blocks);
+        return blocks;
+    }
+
+    private boolean saysSomething(LayerTally layer) {
+        return layer.terminal()
+                || layer.massGrams().isPresent()
+                || layer.volumeMillilitres().isPresent()
+                || !layer.contents().isEmpty()
+                || run.decision(layer.label()).isPresent();
+    }
+
+    private void passedOn(List<Block> blocks) {
+        StringJoiner labels = new StringJoiner(", ", "Passed on to later steps without figures: ", ".");
+        List<LayerTally> silent =
+                run.tally().layers().stream().filter(l -> !saysSomething(l)).toList();
+        silent.forEach(l -> labels.add(l.label()));
+        if (!silent.isEmpty()) {
+            blocks.add(new Paragraph(look, labels.toString(), look.caption()));
+        }
+    }
+
+    private TaggedTable table(List<LayerTally> layers) {
+        boolean judged = !run.decisions().isEmpty();
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            rows.add(row(layer, judged));
+        }
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                TableColumn.word("Layer"),
+                TableColumn.word("Phase"),
+                TableColumn.word("Standing"),
+                TableColumn.number("Mass\n(g)"),
+                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Volume\n(mL)"),
+                TableColumn.number("Density\n(g/mL)"),
+                TableColumn.text("Holds")));
+        if (judged) {
+            columns.add(TableColumn.text("Outcome"));
+        }
+        return new TaggedTable(look, columns, rows);
+    }
+
+    private List<TableCell> row(LayerTally layer, boolean judged) {
+        List<TableCell> row = new ArrayList<>(List.of(
+                TableCell.bold(layer.label()),
+                TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated")),
+                TableCell.of(standing(layer)),
+                cells.value(layer.massGrams()),
+                cells.uncertainty(layer.massGrams()),
+                cells.value(layer.volumeMillilitres()),
+                TableCell.of(layer.densityGramsPerMillilitre()
+                        .map(d -> look.figures().pair(d, coverageFactor).together())
+                        .orElse("–")),
+                TableCell.of(words.contents(layer.contents()))));
+        if (judged) {
+            row.add(TableCell.of(
+                    run.decision(layer.label()).map(words::decision).orElse("")));
+        }
+        return row;
+    }
+
+    private static String standing(LayerTally layer) {
+        if (layer.aliquot()) {
+            return "aliquot";
+        }
+        if (!layer.terminal()) {
+            return "passed on";
+        }
+        return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
+    }
+
+    private void massBalance(List<Block> blocks) {
+        if (run.tally().massBalance().isEmpty()) {
+            return;
+        }
+        MassBalance balance = run.tally().massBalance().get();
+        Figures figures = look.figures();
+        String text = "Total mass: in "
+                + figures.pair(balance.inGrams(), coverageFactor).together() + "\u00A0g, out "
+                + figures.pair(balance.outGrams(), coverageFactor).together() + "\u00A0g, gap "
+                + figures.pair(balance.gapGrams(), coverageFactor).together() + "\u00A0g; "
+                + gas(balance) + ", allowance for evaporation "
+                + figures.significant(balance.evaporationAllowanceGrams(), 2) + "\u00A0g of "
+                + figures.significant(balance.organicSolventGrams(), 3) + "\u00A0g organic solvent."
+                + (balance.complete() ? "" : " A layer or lot has no mass: the gap is an upper limit.");
+        blocks.add(new Paragraph(look, text));
+    }
+
+    private String gas(MassBalance balance) {
+        return balance.gasGrams() > 0
+                ? "gas expected " + look.figures().significant(balance.gasGrams(), 2) + "\u00A0g"
+                : "no gas expected";
+    }
+}

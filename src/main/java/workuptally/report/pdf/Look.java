@@ -1,0 +1,47 @@
+package workuptally.report.pdf;
+
+import java.util.Optional;
+
+/**
+ * What all blocks of one document share.
+ *
+ * @param typeface fonts
+ * @param palette colours
+ * @param figures numbers
+ * @param widthPoints width of the text area, points
+ */
+record Look(Typeface typeface, Palette palette, Figures figures, float widthPoints) {
+    /** A heading inside a section. */
+    Heading subheading(String text) {
+        return new Heading(this, Heading.Level.SUBSECTION, text, Optional.empty());
+    }
+
+    /** A heading of a section without a place that links lead to. */
+    Heading heading(String text) {
+        return new Heading(this, Heading.Level.SECTION, text, Optional.empty());
+    }
+
+    TextStyle title() {
+        return new TextStyle(17, true, palette.ink());
+    }
+
+    TextStyle section() {
+        return new TextStyle(11.5f, true, palette.ink());
+    }
+
+    TextStyle subsection() {
+        return new TextStyle(8.8f, true, palette.ink());
+    }
+
+    TextStyle body() {
+        return new TextStyle(8.5f, false, palette.ink());
+    }
+
+    TextStyle table() {
+        return new TextStyle(7.6f, false, palette.ink());
+    }
+
+    TextStyle caption() {
+        return new TextStyle(7.2f, false, palette.soft());
+    }
+}

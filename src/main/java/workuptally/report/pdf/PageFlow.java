@@ -1,0 +1,261 @@
+package workuptally.report.pdf;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfAction;
+import com.lowagie.text.pdf.PdfAnnotation;
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfDestination;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfNumber;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfOutline;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfStructureElement;
+import com.lowagie.text.pdf.PdfTemplate;
+import com.lowagie.text.pdf.PdfWriter;
+import java.awt.Color;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * Pages filled from top to bottom, with a structure tree beside what is seen.
+ *
+ * <p>Everything drawn belongs either to a structure element or is an artifact (rules, fills, footers, repeated header rows).
+ */
+final class PageFlow {
+    private static final PdfName ARTIFACT = new PdfName("Artifact");
+    private static final float SIDE = 36;
+    private static final float TOP = 34;
+    private static final float BOTTOM = 46;
+
+    private final Document document;
+    private final PdfWriter writer;
+    private final PdfContentByte canvas;
+    private final Look look;
+    private final String footer;
+    private final PdfTemplate pageTotal;
+    private final Deque<PdfStructureElement> open = new ArrayDeque<>();
+    private float y;
+    private int pages = 1;
+
+    PageFlow(Document document, PdfWriter writer, Look look, String footer) {
+        this.document = document;
+        this.writer = writer;
+        this.canvas = writer.getDirectContent();
+        this.look = look;
+        this.footer = footer;
+        this.pageTotal = canvas.createTemplate(40, 12);
+        open.push(new PdfStructureElement(writer.getStructureTreeRoot(), PdfName.DOCUMENT));
+        y = top();
+    }
+
+    /** Width of the text area on a page of that width. */
+    static float textWidth(float pageWidthPoints) {
+        return pageWidthPoints - 2 * SIDE;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    PdfContentByte canvas() {
+        return canvas;
+    }
+
+    float left() {
+        return SIDE;
+    }
+
+    float cursor() {
+        return y;
+    }
+
+    float remaining() {
+        return y - BOTTOM;
+    }
+
+    float fullHeight() {
+        return top() - BOTTOM;
+    }
+
+    boolean atTop() {
+        return y >= top() - 0.01f;
+    }
+
+    private float top() {
+        return document.getPageSize().getHeight() - TOP;
+    }
+
+    void move(float down) {
+        y -= down;
+    }
+
+    /** Turns the page unless that much room is left; a height above a whole page is never waited for. */
+    void room(float height) {
+        if (height > remaining() + 0.01f && !atTop()) {
+            turn();
+        }
+    }
+
+    void turn() {
+        drawFooter();
+        document.newPage();
+        pages++;
+        y = top();
+    }
+
+    /** Adds blocks one after the other; a heading goes with what follows it. */
+    void add(List<Block> blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            if (blocks.get(i).keepsWithNext()) {
+                room(Math.min(headHeight(blocks, i), fullHeight()));
+            }
+            blocks.get(i).draw(this);
+        }
+    }
+
+    private static float headHeight(List<Block> blocks, int from) {
+        float height = 0;
+        for (int i = from; i < blocks.size(); i++) {
+            if (!blocks.get(i).keepsWithNext()) {
+                return height + blocks.get(i).leastHeight();
+            }
+            height += blocks.get(i).height();
+        }
+        return height;
+    }
+
+    /** Adds blocks on one page if a page can hold them, on a new page if this one cannot. */
+    void addTogether(List<Block> blocks) {
+        float height = 0;
+        for (Block block : blocks) {
+            height += block.height();
+        }
+        room(Math.min(height, fullHeight()));
+        add(blocks);
+    }
+
+    /** A new element inside the section that is open. */
+    PdfStructureElement element(PdfName role) {
+        return new PdfStructureElement(open.peek(), role);
+    }
+
+    /** The section that is open. */
+    PdfStructureElement section() {
+        return open.peek();
+    }
+
+    void openSection() {
+        open.push(element(new PdfName("Sect")));
+    }
+
+    void closeSection() {
+        open.pop();
+    }
+
+    /** Draws content that belongs to an element. */
+    void tagged(PdfStructureElement element, Runnable drawing) {
+        canvas.beginMarkedContentSequence(element);
+        drawing.run();
+        canvas.endMarkedContentSequence();
+    }
+
+    /** Draws what carries no meaning of its own. */
+    void artifact(Runnable drawing) {
+        canvas.beginMarkedContentSequence(ARTIFACT);
+        drawing.run();
+        canvas.endMarkedContentSequence();
+    }
+
+    /** Draws content that leads to a named place of the document. */
+    void link(PdfStructureElement parent, Rectangle area, String destination, String meaning, Runnable drawing) {
+        PdfStructureElement element = new PdfStructureElement(parent, PdfName.LINK);
+        tagged(element, drawing);
+        PdfAnnotation annotation = new PdfAnnotation(
+                writer,
+                area.getLeft(),
+                area.getBottom(),
+                area.getRight(),
+                area.getTop(),
+                PdfAction.gotoLocalPage(destination, false));
+        annotation.put(PdfName.BORDER, new PdfArray(new float[] {0, 0, 0}));
+        annotation.put(PdfName.CONTENTS, new PdfString(meaning, PdfObject.TEXT_UNICODE));
+        annotation.setFlags(PdfAnnotation.FLAGS_PRINT);
+        annotation.put(
+                new PdfName("StructParent"),
+                new PdfNumber(writer.getStructureTreeRoot().addExistingObject(element.getReference())));
+        PdfDictionary object = new PdfDictionary(new PdfName("OBJR"));
+        object.put(new PdfName("Obj"), annotation.getIndirectReference());
+        object.put(PdfName.PG, writer.getCurrentPage());
+        PdfArray kids = new PdfArray(element.get(PdfName.K));
+        kids.add(object);
+        element.put(PdfName.K, kids);
+        writer.addAnnotation(annotation);
+    }
+
+    /** Names the place of the cursor and, if wanted, adds a bookmark to it. */
+    void mark(String destination, String title, boolean bookmark) {
+        PdfDestination here = new PdfDestination(PdfDestination.XYZ, 0, Math.min(y + 8, top() + 8), 0);
+        canvas.localDestination(destination, here);
+        if (bookmark) {
+            new PdfOutline(
+                    canvas.getRootOutline(),
+                    new PdfDestination(PdfDestination.XYZ, 0, Math.min(y + 8, top() + 8), 0),
+                    title.replaceAll("\\p{Cntrl}", " "),
+                    false);
+        }
+    }
+
+    void text(String line, float x, float baseline, TextStyle style) {
+        if (line.isEmpty()) {
+            return;
+        }
+        canvas.beginText();
+        canvas.setColorFill(style.colour());
+        canvas.setFontAndSize(look.typeface().font(style), style.size());
+        canvas.setTextMatrix(x, baseline);
+        canvas.showText(line);
+        canvas.endText();
+    }
+
+    void rule(float x, float atY, float width, float thickness, Color colour) {
+        canvas.setLineWidth(thickness);
+        canvas.setColorStroke(colour);
+        canvas.moveTo(x, atY);
+        canvas.lineTo(x + width, atY);
+        canvas.stroke();
+    }
+
+    /** Ends the last page and fills in the number of pages. */
+    void finish() {
+        drawFooter();
+        TextStyle style = look.caption();
+        pageTotal.beginText();
+        pageTotal.setColorFill(style.colour());
+        pageTotal.setFontAndSize(look.typeface().font(style), style.size());
+        pageTotal.setTextMatrix(0, 3);
+        pageTotal.showText(Integer.toString(pages));
+        pageTotal.endText();
+    }
+
+    private void drawFooter() {
+        TextStyle style = look.caption();
+        artifact(() -> {
+            float baseline = BOTTOM - 22;
+            rule(left(), baseline + 10, look.widthPoints(), 0.4f, look.palette().rule());
+            String number = "Page " + pages + " of ";
+            float numberX = left() + look.widthPoints() - look.typeface().width(number + "0000", style);
+            float footerY = baseline;
+            for (String line : look.typeface().wrap(footer, style, numberX - left() - 12)) {
+                text(line, left(), footerY, style);
+                footerY -= style.leading();
+            }
+            text(number, numberX, baseline, style);
+            canvas.addTemplate(pageTotal, numberX + look.typeface().width(number, style), baseline - 3);
+        });
+    }
+}

@@ -1,0 +1,122 @@
+package workuptally.report.pdf;
+
+import java.awt.Color;
+import java.util.List;
+import workuptally.model.Severity;
+
+/**
+ * Colours, hatches and marks of one document.
+ *
+ * <p>The eight colours are those of Okabe and Ito, told apart with any common colour vision (from memory: Okabe and Ito, Color
+ * Universal Design, 2008). Two of them are the same grey, so a hatch or a word always goes with a colour.
+ */
+final class Palette {
+    private static final Color BLUE = new Color(0x0072B2);
+    private static final Color SKY = new Color(0x56B4E9);
+    private static final Color ORANGE = new Color(0xE69F00);
+    private static final Color YELLOW = new Color(0xF0E442);
+    private static final Color GREEN = new Color(0x009E73);
+    private static final Color VERMILION = new Color(0xD55E00);
+    private static final Color PURPLE = new Color(0xCC79A7);
+
+    private static final List<Fill> PORTIONS = List.of(
+            new Fill(SKY, Hatch.NONE, false),
+            new Fill(ORANGE, Hatch.RISING, false),
+            new Fill(YELLOW, Hatch.NONE, false),
+            new Fill(PURPLE, Hatch.FALLING, false),
+            new Fill(GREEN, Hatch.CROSSED, false),
+            new Fill(SKY, Hatch.CROSSED, false),
+            new Fill(YELLOW, Hatch.FALLING, false));
+
+    /** Text. */
+    Color ink() {
+        return new Color(0x1A1A1A);
+    }
+
+    /** Captions and footers; 7:1 against white. */
+    Color soft() {
+        return new Color(0x555555);
+    }
+
+    /** Rules between rows. */
+    Color rule() {
+        return new Color(0xC8C8C8);
+    }
+
+    /** Rules under headings and around tables. */
+    Color strongRule() {
+        return new Color(0x4A4A4A);
+    }
+
+    /** Ground of a heading band. */
+    Color band() {
+        return new Color(0xEFF3F6);
+    }
+
+    /** Internal links. */
+    Color link() {
+        return new Color(0x005A8C);
+    }
+
+    /** What was found, in charts. */
+    Color found() {
+        return BLUE;
+    }
+
+    /** What was planned, in charts. */
+    Color planned() {
+        return VERMILION;
+    }
+
+    /** Fill of the isolated part. */
+    Fill isolated() {
+        return new Fill(BLUE, Hatch.NONE, true);
+    }
+
+    /** Fill of the unaccounted part. */
+    Fill unaccounted() {
+        return new Fill(Color.WHITE, Hatch.RISING, false);
+    }
+
+    /** Fill of the layer of that number, from 0. */
+    Fill portion(int index) {
+        return PORTIONS.get(index % PORTIONS.size());
+    }
+
+    /** Colour of a severity. */
+    Color colour(Severity severity) {
+        return switch (severity) {
+            case STOP -> VERMILION;
+            case HOLD -> ORANGE;
+            case CHECK -> BLUE;
+            case NOTE -> new Color(0x777777);
+        };
+    }
+
+    /** Symbol of a severity; a different shape for each, so that it survives grey. */
+    String symbol(Severity severity) {
+        return switch (severity) {
+            case STOP -> "■";
+            case HOLD -> "▲";
+            case CHECK -> "●";
+            case NOTE -> "○";
+        };
+    }
+
+    /**
+     * How an area is filled.
+     *
+     * @param ground colour
+     * @param hatch lines over it
+     * @param lightLabel true where a label on it is white
+     */
+    record Fill(Color ground, Hatch hatch, boolean lightLabel) {}
+
+    /** Lines over an area. */
+    enum Hatch {
+        NONE,
+        RISING,
+        FALLING,
+        CROSSED
+    }
+}

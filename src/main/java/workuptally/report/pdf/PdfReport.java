@@ -1,0 +1,118 @@
+package workuptally.report.pdf;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.InputFile;
+import workuptally.model.Limit;
+
+/**
+ * The review as a document to read, sign and file: archivable (PDF/A-3a) and accessible (PDF/UA-1). The same review and options give
+ * the same bytes.
+ */
+public final class PdfReport {
+    private PdfReport() {}
+
+    /**
+     * Writes the report.
+     *
+     * @param review what is reported
+     * @param options paper, decimal mark, attachment
+     * @param out where to; left open
+     * @throws IOException if writing fails
+     */
+    public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
+        PdfOptions.Paper paper = options.paper();
+        Look look = new Look(
+                new Typeface(),
+                new Palette(),
+                new Figures(options.decimalMark()),
+                PageFlow.textWidth(paper.widthPoints()));
+        Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
+        PdfWriter writer = PdfWriter.getInstance(document, out);
+        writer.setCloseStream(false);
+        String title = title(review);
+        String creator = "Workup Tally " + review.toolVersion();
+        ArchiveEnvelope envelope = new ArchiveEnvelope(writer, title, creator, date(review));
+        envelope.beforeOpen();
+        document.open();
+        PageFlow flow = new PageFlow(document, writer, look, footer(review, creator));
+        fill(flow, review, title);
+        flow.finish();
+        envelope.beforeClose(fingerprint(review, options, creator), options.attachment());
+        document.close();
+    }
+
+    private static void fill(PageFlow flow, Review review, String title) {
+        Look look = flow.look();
+        section(flow, new SupervisorPage(look, review, title).blocks());
+        if (!review.runs().isEmpty()) {
+            flow.turn();
+        }
+        for (RunReview run : review.runs()) {
+            flow.openSection();
+            flow.addTogether(new RunBlock(look, review, run).blocks());
+            flow.closeSection();
+        }
+        flow.turn();
+        section(flow, new WasteAccountSection(look, review).blocks());
+        section(flow, new BasisSection(look, review).blocks());
+        int replaced = look.typeface().replaced();
+        if (replaced > 0) {
+            flow.add(List.of(new Paragraph(
+                    look,
+                    "Characters that the fonts of this report lack are shown as " + Typeface.REPLACEMENT
+                            + "; the book has them as typed.",
+                    look.caption())));
+        }
+    }
+
+    private static void section(PageFlow flow, List<Block> blocks) {
+        flow.openSection();
+        flow.add(blocks);
+        flow.closeSection();
+    }
+
+    private static String title(Review review) {
+        return "Workup review: " + review.book().name();
+    }
+
+    private static String footer(Review review, String creator) {
+        String inputs = review.book().files().stream()
+                .map(f -> f.sha256().substring(0, Math.min(12, f.sha256().length())))
+                .limit(1)
+                .collect(Collectors.joining());
+        String more = review.book().files().size() > 1
+                ? " (first of " + review.book().files().size() + " files)"
+                : "";
+        String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
+        return creator + " · " + review.book().name() + hash
+                + " · a person decides; see Basis for settings and sources";
+    }
+
+    private static Optional<LocalDate> date(Review review) {
+        try {
+            return Optional.of(
+                    LocalDate.parse(review.book().limits().text(Limit.AS_OF).strip()));
+        } catch (DateTimeParseException e) {
+            return review.book().runs().stream().flatMap(r -> r.date().stream()).max(Comparator.naturalOrder());
+        }
+    }
+
+    private static String fingerprint(Review review, PdfOptions options, String creator) {
+        return creator
+                + options.paper()
+                + options.decimalMark()
+                + review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
+    }
+}

@@ -1,0 +1,258 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Run;
+import workuptally.tally.ChargeAmount;
+import workuptally.tally.LotTally;
+import workuptally.tally.NotComputed;
+import workuptally.tally.ProductYield;
+import workuptally.tally.Theory;
+import workuptally.tally.YieldBasis;
+
+/** One run: figures, findings, balance, layers, what was not computed, hazards. */
+final class RunBlock {
+    private final Look look;
+    private final Review review;
+    private final RunReview run;
+    private final RunWords words;
+    private final MeasuredCells cells;
+    private final double coverageFactor;
+
+    RunBlock(Look look, Review review, RunReview run) {
+        this.look = look;
+        this.review = review;
+        this.run = run;
+        this.coverageFactor = review.period().coverageFactor();
+        this.cells = new MeasuredCells(look.figures(), coverageFactor);
+        this.words = new RunWords(look, run, coverageFactor);
+    }
+
+    /** Name of the place where a run's block begins; run ids are free text, so the place goes by number. */
+    static String destination(Review review, String id) {
+        List<String> ids = review.runs().stream().map(RunReview::id).toList();
+        return "run-" + (ids.indexOf(id) + 1);
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        Run entry = run.tally().run();
+        blocks.add(new Gap(8));
+        blocks.add(new Heading(
+                look,
+                Heading.Level.SECTION,
+                entry.reaction().isBlank() ? run.id() : run.id() + "  " + entry.reaction(),
+                Optional.of(destination(review, run.id()))));
+        blocks.add(
+                new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
+        limiting(blocks);
+        if (entry.status() == Run.Status.PLANNED) {
+            amounts(blocks);
+        }
+        products(blocks);
+        lots(blocks);
+        findings(blocks);
+        blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
+        blocks.addAll(new LayerBlocks(look, review, run).blocks());
+        blocks.addAll(new ContactBlocks(look, run).blocks());
+        notComputed(blocks);
+        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        return blocks;
+    }
+
+    private static String meta(Run entry) {
+        StringJoiner text = new StringJoiner(" · ");
+        text.add(entry.date().map(Object::toString).orElse("no date"));
+        if (!entry.chemist().isBlank()) {
+            text.add(entry.chemist());
+        }
+        text.add(entry.kind().name().toLowerCase(java.util.Locale.ROOT));
+        text.add(RunWords.status(entry));
+        if (!entry.series().isBlank()) {
+            text.add("series " + entry.series());
+        }
+        entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
+        return entry.notes().isBlank() ? text.toString() : text + "\nNote: " + entry.notes();
+    }
+
+    private void limiting(List<Block> blocks) {
+        if (run.tally().theory().isEmpty()) {
+            return;
+        }
+        List<Theory.Limiting> limiting = run.tally().theory().get().limiting();
+        if (limiting.isEmpty()) {
+            return;
+        }
+        StringJoiner text = new StringJoiner("; ");
+        limiting.forEach(l -> text.add(l.material() + " "
+                + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
+        String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
+        blocks.add(new Paragraph(look, lead + text + "."));
+    }
+
+    private void amounts(List<Block> blocks) {
+        if (run.tally().amounts().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Planned amounts"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (ChargeAmount amount : run.tally().amounts()) {
+            rows.add(List.of(
+                    TableCell.bold(amount.charge().material()),
+                    TableCell.of(amount.charge()
+                            .role()
+                            .map(r -> r.name().toLowerCase(java.util.Locale.ROOT))
+                            .orElse("")),
+                    cells.value(amount.massGrams()),
+                    cells.value(amount.volumeMillilitres()),
+                    cells.value(amount.amountMillimoles())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("Material"),
+                        TableColumn.word("Role"),
+                        TableColumn.number("Mass (g)"),
+                        TableColumn.number("Volume (mL)"),
+                        TableColumn.number("Amount (mmol)")),
+                rows));
+    }
+
+    private void products(List<Block> blocks) {
+        List<RunWords.ProductLine> lines = words.productLines();
+        boolean planned = lines.stream().anyMatch(l -> l.plannedPercent().isPresent());
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (RunWords.ProductLine line : lines) {
+            Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
+            List<TableCell> row = new ArrayList<>(List.of(
+                    TableCell.bold(line.name()),
+                    TableCell.of(line.theoryMillimoles()),
+                    TableCell.of(line.theory()),
+                    cells.value(mass),
+                    cells.uncertainty(mass),
+                    TableCell.of(line.yield().value()),
+                    TableCell.of(line.yield().uncertainty()),
+                    TableCell.of(line.found().map(this::restsOn).orElse("no yield stated"))));
+            if (planned) {
+                row.add(7, TableCell.of(planned(line)));
+            }
+            rows.add(row);
+        }
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                TableColumn.text("Product"),
+                TableColumn.number("Theory\n(mmol)"),
+                TableColumn.number("Theory\n(g)"),
+                TableColumn.number("Found\n(g)"),
+                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Yield\n(%)"),
+                TableColumn.number("± U\n(%)"),
+                TableColumn.text("Rests on")));
+        if (planned) {
+            columns.add(7, TableColumn.number("Planned\n(%)"));
+        }
+        blocks.add(new TaggedTable(look, columns, rows));
+        asTyped(blocks);
+    }
+
+    private String planned(RunWords.ProductLine line) {
+        return line.plannedPercent().isPresent()
+                ? look.figures().plain(line.plannedPercent().getAsDouble())
+                : "";
+    }
+
+    private void asTyped(List<Block> blocks) {
+        for (Theory.ProductTheory theory :
+                run.tally().theory().map(Theory::products).orElse(List.of())) {
+            theory.massAsTypedGrams()
+                    .ifPresent(mass -> blocks.add(new Paragraph(
+                            look,
+                            "With the molar masses as typed the theory of "
+                                    + theory.product().name() + " would be "
+                                    + look.figures().significant(mass, 4)
+                                    + "\u00A0g. The formulas win until the book is corrected.",
+                            look.caption())));
+        }
+    }
+
+    private String restsOn(ProductYield found) {
+        StringJoiner text = new StringJoiner("; ");
+        text.add(found.basis().word() + (found.lots().isEmpty() ? "" : " of " + String.join(" + ", found.lots())));
+        found.conversionAdjustedPercent()
+                .ifPresent(p -> text.add("by conversion "
+                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
+        found.aliquotCorrectedPercent()
+                .ifPresent(p -> text.add("aliquots put back "
+                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
+        return text.toString();
+    }
+
+    private void lots(List<Block> blocks) {
+        if (run.tally().lots().isEmpty()) {
+            return;
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (LotTally lot : run.tally().lots()) {
+            Optional<MeasuredValue> percent = lot.productFraction().map(f -> f.times(100));
+            rows.add(List.of(
+                    TableCell.bold(lot.lot().label()),
+                    TableCell.of(lot.lot().product()),
+                    TableCell.of(lot.lot().stage().map(s -> s.word()).orElse("")),
+                    cells.value(lot.netGrams()),
+                    cells.uncertainty(lot.netGrams()),
+                    cells.value(lot.overTheoryPercent()),
+                    cells.value(percent),
+                    TableCell.of(
+                            lot.basis() == YieldBasis.NONE
+                                    ? "no assay"
+                                    : lot.basis().word()),
+                    TableCell.of(
+                            lot.lot().identityBy().isBlank()
+                                    ? "not recorded"
+                                    : lot.lot().identityBy())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Lot"),
+                        TableColumn.text("Product"),
+                        TableColumn.word("Stage"),
+                        TableColumn.number("Net\n(g)"),
+                        TableColumn.number("± U\n(g)"),
+                        TableColumn.number("Over\ntheory (%)"),
+                        TableColumn.number("Product\n(% w/w)"),
+                        TableColumn.text("By"),
+                        TableColumn.text("Identity by")),
+                rows));
+    }
+
+    private void findings(List<Block> blocks) {
+        if (run.findings().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Findings"));
+        blocks.add(new FindingTable(look).of(run.findings()));
+    }
+
+    private void notComputed(List<Block> blocks) {
+        if (run.tally().notComputed().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Not computed"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (NotComputed missing : run.tally().notComputed()) {
+            rows.add(List.of(
+                    TableCell.bold(missing.what()),
+                    TableCell.of(missing.because()),
+                    TableCell.of(missing.unlockedBy())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(TableColumn.text("What"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
+                rows));
+    }
+}

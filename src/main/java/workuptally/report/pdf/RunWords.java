@@ -1,0 +1,217 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
+import workuptally.judgement.LayerDecision;
+import workuptally.judgement.RunReview;
+import workuptally.model.Field;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.Closure;
+import workuptally.tally.Content;
+import workuptally.tally.LotTally;
+import workuptally.tally.ProductYield;
+import workuptally.tally.RunTally;
+import workuptally.tally.Theory;
+import workuptally.tally.YieldBasis;
+
+/** Results of one run as short texts, the same on page one and in the run's own block. */
+final class RunWords {
+    private static final String NOTHING = "–";
+
+    private final Look look;
+    private final RunTally tally;
+    private final double coverageFactor;
+
+    RunWords(Look look, RunReview run, double coverageFactor) {
+        this.look = look;
+        this.tally = run.tally();
+        this.coverageFactor = coverageFactor;
+    }
+
+    static String status(Run run) {
+        return switch (run.status()) {
+            case PLANNED -> "planned";
+            case IN_WORKUP -> "in workup";
+            case ISOLATED -> "isolated";
+        };
+    }
+
+    /** A line per product and stage of yield; at least one line. */
+    List<ProductLine> productLines() {
+        List<ProductLine> lines = new ArrayList<>();
+        for (Product product : tally.run().products()) {
+            List<ProductYield> yields = tally.yields().stream()
+                    .filter(y -> y.product().name().equals(product.name()) && y.basis() != YieldBasis.NONE)
+                    .toList();
+            if (yields.isEmpty() && (product.wanted() || theory(product).isPresent())) {
+                lines.add(line(product, Optional.empty()));
+            }
+            yields.forEach(y -> lines.add(line(product, Optional.of(y))));
+        }
+        if (lines.isEmpty()) {
+            lines.add(new ProductLine(
+                    tally.run().reaction(),
+                    NOTHING,
+                    NOTHING,
+                    NOTHING,
+                    new Figures.Pair(NOTHING, ""),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    tally.closures().stream().findFirst()));
+        }
+        return lines;
+    }
+
+    private ProductLine line(Product product, Optional<ProductYield> found) {
+        Optional<Theory.ProductTheory> theory = theory(product);
+        boolean purified =
+                found.map(y -> y.stage() == ProductYield.Stage.PURIFIED).orElse(false);
+        String name = product.name() + (product.wanted() ? "" : " (tracked)") + (purified ? ", purified" : "");
+        if (found.map(y -> y.percentOf() == ProductYield.PercentOf.CHARGED).orElse(false)) {
+            name += ", % of charged";
+        }
+        return new ProductLine(
+                name,
+                theory.map(t -> look.figures()
+                                .pair(t.massGrams(), coverageFactor)
+                                .value())
+                        .orElse(NOTHING),
+                theory.map(t -> look.figures()
+                                .pair(t.amountMillimoles(), coverageFactor)
+                                .value())
+                        .orElse(NOTHING),
+                purified ? "" : crudeOverTheory(product),
+                found.map(this::yield).orElse(new Figures.Pair(NOTHING, "")),
+                found,
+                purified
+                        ? OptionalDouble.empty()
+                        : product.plannedYieldPercent()
+                                .entered()
+                                .map(e -> OptionalDouble.of(e.value()))
+                                .orElse(OptionalDouble.empty()),
+                purified ? Optional.empty() : closure(product));
+    }
+
+    Figures.Pair yield(ProductYield found) {
+        Figures.Pair pair = look.figures().pair(found.percent(), coverageFactor);
+        return found.basis().isUpperBound() ? new Figures.Pair("≤ " + pair.value(), "") : pair;
+    }
+
+    private Optional<Theory.ProductTheory> theory(Product product) {
+        return tally.theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(t -> t.product().name().equals(product.name()))
+                .findFirst();
+    }
+
+    private String crudeOverTheory(Product product) {
+        StringJoiner text = new StringJoiner("\n");
+        text.setEmptyValue(NOTHING);
+        for (LotTally lot : tally.lots()) {
+            if (lot.endsWorkup() && lot.lot().product().equalsIgnoreCase(product.name())) {
+                lot.overTheoryPercent()
+                        .ifPresent(p ->
+                                text.add(look.figures().pair(p, coverageFactor).value()));
+            }
+        }
+        return text.toString();
+    }
+
+    private Optional<Closure> closure(Product product) {
+        return tally.closures().stream()
+                .filter(c -> c.unaccountedAs().equalsIgnoreCase(product.name())
+                        || c.terms().stream().anyMatch(t -> t.substance().equalsIgnoreCase(product.name())))
+                .findFirst();
+    }
+
+    /** How much a layer holds of each substance, a line each. */
+    String contents(List<Content> contents) {
+        StringJoiner text = new StringJoiner("\n");
+        text.setEmptyValue("no assay and no bound");
+        contents.forEach(c -> text.add(content(c)));
+        return text.toString();
+    }
+
+    private String content(Content content) {
+        String share = content.percentOf().isPresent()
+                ? " (" + look.figures().significant(content.percentOf().getAsDouble(), 2) + "\u00A0% of "
+                        + base(content) + ")"
+                : "";
+        String bound = content.upperBoundGrams().isPresent()
+                ? look.figures().bound(content.upperBoundGrams().getAsDouble()) + "\u00A0g"
+                : "";
+        String mass = content.massGrams()
+                .map(m -> look.figures().pair(m, coverageFactor).together() + "\u00A0g")
+                .orElse("");
+        String amount = switch (content.kind()) {
+            case MEASURED -> mass;
+            case BOUND -> bound.isEmpty() ? mass : bound;
+            case CARRIED, PREDICTED ->
+                (mass.isEmpty() ? bound : "about " + mass) + ", "
+                        + content.kind().word();
+            case UNKNOWN -> bound.isEmpty() ? "not known" : bound;
+        };
+        return content.substance() + " " + amount + share;
+    }
+
+    private String base(Content content) {
+        return tally.run().product(content.substance()).map(Product::wanted).orElse(false) ? "theory" : "charged";
+    }
+
+    /** Outcome of a layer, its reason, what is missing, and the gain of a further extraction. */
+    String decision(LayerDecision decision) {
+        StringBuilder text =
+                new StringBuilder(decision.outcome().word()).append(": ").append(decision.reason());
+        if (!decision.missing().isEmpty()) {
+            text.append("\nMissing: ").append(String.join("; ", decision.missing()));
+        }
+        decision.reextraction()
+                .ifPresent(r -> text.append("\nOne more extraction, ")
+                        .append(r.portions() == 1 ? "" : r.portions() + " × ")
+                        .append(look.figures().significant(r.volumeMillilitres(), 2))
+                        .append("\u00A0mL ")
+                        .append(r.solvent())
+                        .append(": about ")
+                        .append(look.figures().significant(r.gainGrams(), 2))
+                        .append("\u00A0g (")
+                        .append(look.figures().significant(r.gainPercentOfTheory(), 2))
+                        .append("\u00A0% of theory)"));
+        return text.toString();
+    }
+
+    /** A number as typed, or a dash. */
+    static String typed(Field field) {
+        return field.entered().map(Field.Entered::asTyped).orElse(NOTHING);
+    }
+
+    /**
+     * A product on one line.
+     *
+     * @param name product, with what sets the line apart
+     * @param theory theory, g
+     * @param theoryMillimoles theory, mmol
+     * @param crudeOverTheory crude over theory, %; a line per lot
+     * @param yield yield and U, %
+     * @param found the yield itself, if there is one
+     * @param plannedPercent planned yield, %
+     * @param closure closure of the partner it is counted from
+     */
+    record ProductLine(
+            String name,
+            String theory,
+            String theoryMillimoles,
+            String crudeOverTheory,
+            Figures.Pair yield,
+            Optional<ProductYield> found,
+            OptionalDouble plannedPercent,
+            Optional<Closure> closure) {
+        /** False for the purified yield that stands beside the workup's. */
+        boolean leads() {
+            return found.map(y -> y.stage() == ProductYield.Stage.WORKUP).orElse(true);
+        }
+    }
+}

@@ -1,0 +1,322 @@
+package workuptally.report.pdf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
+import workuptally.judgement.PeriodTotals;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.Closure;
+import workuptally.tally.ProductYield;
+
+/** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
+final class SupervisorPage {
+    private final Look look;
+    private final Review review;
+    private final String title;
+    private final double coverageFactor;
+
+    SupervisorPage(Look look, Review review, String title) {
+        this.look = look;
+        this.review = review;
+        this.title = title;
+        this.coverageFactor = review.period().coverageFactor();
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
+        blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
+        blocks.add(new Paragraph(look, counts()));
+        needs(blocks);
+        runs(blocks);
+        solventAndWaste(blocks);
+        plannedStops(blocks);
+        excluded(blocks);
+        signatures(blocks);
+        return blocks;
+    }
+
+    private String origin() {
+        StringJoiner parts = new StringJoiner(" · ");
+        for (Limit limit : List.of(Limit.GROUP, Limit.SITE)) {
+            String text = review.book().limits().text(limit);
+            if (!text.isBlank()) {
+                parts.add(text);
+            }
+        }
+        List<LocalDate> dates = review.runs().stream()
+                .flatMap(r -> r.tally().run().date().stream())
+                .sorted()
+                .toList();
+        if (!dates.isEmpty()) {
+            LocalDate first = dates.get(0);
+            LocalDate last = dates.get(dates.size() - 1);
+            parts.add(first.equals(last) ? first.toString() : first + " to " + last);
+        }
+        String asOf = review.book().limits().text(Limit.AS_OF);
+        if (!asOf.isBlank()) {
+            parts.add("as of " + asOf);
+        }
+        return parts.length() == 0 ? "Group, site and period are not stated in the book." : parts.toString();
+    }
+
+    private String counts() {
+        if (review.runs().isEmpty()) {
+            return "The book holds no runs.";
+        }
+        PeriodTotals period = review.period();
+        StringJoiner text = new StringJoiner(
+                ", ", review.runs().size() == 1 ? "1 run: " : review.runs().size() + " runs: ", ".");
+        text.add(period.runsIsolated() + " isolated");
+        text.add(period.runsInWorkup() + " in workup");
+        text.add(period.runsPlanned() + " planned");
+        StringJoiner found = new StringJoiner(", ", " Findings: ", ".");
+        for (Severity severity : Severity.values()) {
+            long count = review.findings().stream()
+                    .filter(f -> f.severity() == severity)
+                    .count();
+            found.add(count + " " + severity.word());
+        }
+        return text + "" + found;
+    }
+
+    private void needs(List<Block> blocks) {
+        blocks.add(look.heading("What needs a decision"));
+        List<Finding> urgent = urgentFindings();
+        if (urgent.isEmpty()) {
+            blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
+            return;
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Finding finding : urgent) {
+            rows.add(List.of(
+                    runCell(finding.run()),
+                    TableCell.of(finding.severity()),
+                    TableCell.of(finding.seen()),
+                    TableCell.bold(finding.action())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Run"),
+                        TableColumn.word("State"),
+                        TableColumn.text("What was seen"),
+                        TableColumn.text("What to do")),
+                rows));
+    }
+
+    private TableCell runCell(String run) {
+        if (run.isEmpty()) {
+            return TableCell.bold("book");
+        }
+        boolean known = review.runs().stream().anyMatch(r -> r.id().equals(run));
+        return known ? TableCell.link(run, RunBlock.destination(review, run)) : TableCell.bold(run);
+    }
+
+    /** Stops before holds, in each the run with the largest theory first. */
+    private List<Finding> urgentFindings() {
+        Map<String, Double> mass = new LinkedHashMap<>();
+        review.runs().forEach(r -> mass.put(r.id(), theoryGrams(r)));
+        return review.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
+                .sorted(Comparator.comparing(Finding::severity)
+                        .thenComparing(f -> mass.getOrDefault(f.run(), Double.MAX_VALUE), Comparator.reverseOrder()))
+                .toList();
+    }
+
+    private static double theoryGrams(RunReview run) {
+        return run.tally().theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().wanted())
+                .mapToDouble(p -> p.massGrams().value())
+                .max()
+                .orElse(0);
+    }
+
+    private void runs(List<Block> blocks) {
+        if (review.runs().isEmpty()) {
+            return;
+        }
+        blocks.add(look.heading("Runs"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        YieldChart chart = chart();
+        for (RunReview run : review.runs()) {
+            rows.addAll(runRows(run, chart));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Run"),
+                        TableColumn.text("Product"),
+                        TableColumn.number("Theory\n(g)"),
+                        TableColumn.number("Crude over\ntheory (%)"),
+                        TableColumn.number("Yield\n(%)"),
+                        TableColumn.number("± U\n(%)"),
+                        TableColumn.chart(chart.scale()),
+                        TableColumn.number("Closure\n(%)"),
+                        TableColumn.number("± U\n(%)"),
+                        TableColumn.word("Balance"),
+                        TableColumn.word("State")),
+                rows));
+        blocks.add(new Paragraph(
+                look,
+                "U: expanded uncertainty, k = " + look.figures().plain(coverageFactor)
+                        + ". Crude over theory is never a yield. ≤: an upper bound. –: not computed, the reason stands with the"
+                        + " run. A closure beside a product is that of the partner the product was counted from.",
+                look.caption()));
+        blocks.add(new Paragraph(look, averages()));
+    }
+
+    private List<List<TableCell>> runRows(RunReview run, YieldChart chart) {
+        List<List<TableCell>> rows = new ArrayList<>();
+        RunWords words = new RunWords(look, run, coverageFactor);
+        List<RunWords.ProductLine> lines = words.productLines();
+        for (int i = 0; i < lines.size(); i++) {
+            RunWords.ProductLine line = lines.get(i);
+            Optional<Closure> closure = line.closure();
+            Figures.Pair closed = closure.map(
+                            c -> look.figures().pair(c.percent().value(), c.expandedUncertaintyPercent()))
+                    .orElse(new Figures.Pair(line.leads() ? "–" : "", ""));
+            rows.add(List.of(
+                    i == 0 ? TableCell.link(run.id(), RunBlock.destination(review, run.id())) : TableCell.of(run.id()),
+                    TableCell.of(line.name()),
+                    TableCell.of(line.theory()),
+                    TableCell.of(line.crudeOverTheory()),
+                    TableCell.of(line.yield().value()),
+                    TableCell.of(line.yield().uncertainty()),
+                    TableCell.of(chartRow(chart, line)),
+                    TableCell.of(closed.value()),
+                    TableCell.of(closed.uncertainty()),
+                    TableCell.of(closure.map(c -> c.verdict().word()).orElse("")),
+                    state(run)));
+        }
+        return rows;
+    }
+
+    private static TableCell state(RunReview run) {
+        for (Severity severity : List.of(Severity.STOP, Severity.HOLD, Severity.CHECK)) {
+            if (run.has(severity)) {
+                return TableCell.of(severity);
+            }
+        }
+        return TableCell.of(RunWords.status(run.tally().run()));
+    }
+
+    private String averages() {
+        PeriodTotals period = review.period();
+        StringJoiner text = new StringJoiner(", ");
+        text.add("Yields that can be stated: " + period.yieldsStated());
+        add(text, "mean", period.meanYieldPercent());
+        add(text, "median", period.medianYieldPercent());
+        add(text, "weighted by amount", period.amountWeightedYieldPercent());
+        return text + ".";
+    }
+
+    private void add(StringJoiner text, String name, OptionalDouble percent) {
+        if (percent.isPresent()) {
+            text.add(name + " " + look.figures().fixed(percent.getAsDouble(), 1) + "\u00A0%");
+        }
+    }
+
+    private YieldChart chart() {
+        double largest = 100;
+        for (RunReview run : review.runs()) {
+            for (RunWords.ProductLine line : new RunWords(look, run, coverageFactor).productLines()) {
+                largest = Math.max(largest, line.plannedPercent().orElse(0));
+                largest = Math.max(
+                        largest,
+                        line.found()
+                                .map(y -> y.percent().value() + y.percent().expandedUncertainty(coverageFactor))
+                                .orElse(0.0));
+            }
+        }
+        return new YieldChart(look, largest);
+    }
+
+    private CellDrawing chartRow(YieldChart chart, RunWords.ProductLine line) {
+        String planned = line.plannedPercent().isPresent()
+                ? ", planned " + look.figures().plain(line.plannedPercent().getAsDouble()) + "\u00A0%"
+                : ", no plan";
+        Optional<ProductYield> found = line.found();
+        String words = found.isPresent() ? "found " + line.yield().together() + "\u00A0%" : "no yield";
+        return chart.row(new YieldChart.Values(
+                line.plannedPercent(),
+                found.map(y -> OptionalDouble.of(y.percent().value())).orElse(OptionalDouble.empty()),
+                found.map(y -> y.percent().expandedUncertainty(coverageFactor)).orElse(0.0),
+                found.map(y -> y.basis().isUpperBound()).orElse(false),
+                words + planned));
+    }
+
+    private void solventAndWaste(List<Block> blocks) {
+        PeriodTotals period = review.period();
+        if (period.solvents().isEmpty() && period.waste().isEmpty()) {
+            return;
+        }
+        blocks.add(look.heading("Solvent and waste"));
+        double litres = period.solventInLitres();
+        double kilograms = period.solventInGrams() / 1000;
+        double recovered = period.solventRecoveredGrams() / 1000;
+        double notFound = period.solventNotFoundGrams() / 1000;
+        Figures figures = look.figures();
+        blocks.add(new Paragraph(
+                look,
+                "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
+                        + "\u00A0kg; recovered "
+                        + figures.fixed(recovered, 2) + "\u00A0kg; not found (air, pump, glassware) "
+                        + figures.fixed(notFound, 2)
+                        + "\u00A0kg."));
+        StringJoiner streams = new StringJoiner("; ", "Layers by the stream that their composition suggests: ", ".");
+        streams.setEmptyValue("No layer has a stream.");
+        for (PeriodTotals.StreamTotal total : period.waste()) {
+            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
+        }
+        blocks.add(new Paragraph(look, streams.toString()));
+    }
+
+    private void plannedStops(List<Block> blocks) {
+        List<RunReview> planned = review.runs().stream()
+                .filter(r -> r.tally().run().status() == Run.Status.PLANNED && r.has(Severity.STOP))
+                .toList();
+        if (planned.isEmpty()) {
+            return;
+        }
+        StringJoiner ids = new StringJoiner(", ");
+        planned.forEach(r -> ids.add(r.id()));
+        blocks.add(new Paragraph(
+                look,
+                "Planned runs with a stop, to settle before they start: " + ids + ".",
+                look.body().inBold()));
+    }
+
+    private void excluded(List<Block> blocks) {
+        if (review.period().excluded().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Left out of the averages"));
+        for (String reason : review.period().excluded()) {
+            blocks.add(new Paragraph(look, "– " + reason, look.table()));
+        }
+    }
+
+    private void signatures(List<Block> blocks) {
+        List<String> reviewers = new ArrayList<>();
+        for (String name : review.book().limits().text(Limit.REVIEWERS).split(";")) {
+            if (!name.isBlank()) {
+                reviewers.add(name.strip());
+            }
+        }
+        blocks.add(look.subheading("Reviewed by"));
+        blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
+    }
+}

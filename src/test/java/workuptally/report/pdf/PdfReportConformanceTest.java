@@ -1,0 +1,73 @@
+package workuptally.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.core.VeraPDFException;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+import workuptally.judgement.Review;
+
+/** The machine-checkable rules of ISO 19005-3 (level A) and ISO 14289-1, by an independent validator. */
+class PdfReportConformanceTest {
+    @BeforeAll
+    static void initialise() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4"})
+    void reportIsArchivableAtLevelA(int runs, PdfOptions.Paper paper) throws IOException, VeraPDFException {
+        assertEquals("", broken(bytes(runs, paper), PDFAFlavour.PDFA_3_A));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4"})
+    void reportIsAccessible(int runs, PdfOptions.Paper paper) throws IOException, VeraPDFException {
+        assertEquals("", broken(bytes(runs, paper), PDFAFlavour.PDFUA_1));
+    }
+
+    /** Proves that the validator does refuse: PDF/A-1 allows no attachment. */
+    @Test
+    void validatorRefusesTheSameFileAsPdfA1() throws IOException, VeraPDFException {
+        assertTrue(broken(bytes(1, PdfOptions.Paper.A4), PDFAFlavour.PDFA_1_A).startsWith("not compliant"));
+    }
+
+    private static byte[] bytes(int runs, PdfOptions.Paper paper) throws IOException {
+        Review review = InventedReviews.ofRuns(runs);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfAttachment json =
+                new PdfAttachment("week-10-review.json", "{\"runs\": []}".getBytes(StandardCharsets.UTF_8));
+        PdfReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.COMMA, Optional.of(json)), out);
+        return out.toByteArray();
+    }
+
+    private static String broken(byte[] pdf, PDFAFlavour flavour) throws IOException, VeraPDFException {
+        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+                PDFAValidator validator =
+                        Foundries.defaultInstance().createValidator(flavour, 20, false, false, false)) {
+            ValidationResult result = validator.validate(parser);
+            TreeSet<String> rules = new TreeSet<>();
+            for (TestAssertion assertion : result.getTestAssertions()) {
+                rules.add(assertion.getRuleId().getClause() + "-"
+                        + assertion.getRuleId().getTestNumber() + " " + assertion.getMessage());
+            }
+            return result.isCompliant() ? "" : "not compliant: " + String.join("; ", rules);
+        }
+    }
+}

@@ -1,0 +1,237 @@
+package workuptally.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDNamedDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.judgement.HazardNote;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.Closure;
+import workuptally.tally.LayerTally;
+import workuptally.tally.NotComputed;
+
+class PdfReportTest {
+    @ParameterizedTest
+    @ValueSource(ints = {1, 12, 200})
+    void everyRunFindingLayerAndReasonIsInTheText(int runs) throws IOException {
+        Review review = InventedReviews.ofRuns(runs);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        for (RunReview run : review.runs()) {
+            Run entry = run.tally().run();
+            assertTrue(text.contains(PdfText.dense(run.id() + entry.reaction())), run.id());
+            for (LayerTally layer : run.tally().layers()) {
+                String line = layer.label() + layer.phase().orElseThrow().word();
+                assertTrue(text.contains(PdfText.dense(line)), line);
+            }
+            for (NotComputed missing : run.tally().notComputed()) {
+                String row = missing.what() + missing.because() + missing.unlockedBy();
+                assertTrue(text.contains(PdfText.dense(row)), row);
+            }
+            for (HazardNote note : run.hazards()) {
+                assertTrue(text.contains(PdfText.dense(note.caution())), note.caution());
+            }
+            for (Closure closure : run.tally().closures()) {
+                for (Closure.Candidate candidate : closure.candidates()) {
+                    assertTrue(text.contains(PdfText.dense(candidate.settledBy())), candidate.settledBy());
+                }
+            }
+        }
+        for (Finding finding : review.findings()) {
+            assertTrue(text.contains(PdfText.dense(finding.seen())), finding.seen());
+            assertTrue(text.contains(PdfText.dense(finding.action())), finding.action());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 12, 200})
+    void findingsInAreFindingsOut(int runs) throws IOException {
+        Review review = InventedReviews.ofRuns(runs);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        for (Finding kind : List.copyOf(review.findings())) {
+            String seen = kind.seen();
+            long urgent = review.findings().stream()
+                    .filter(f -> f.seen().equals(seen))
+                    .filter(f -> f.severity().compareTo(Severity.HOLD) <= 0)
+                    .count();
+            long all = review.findings().stream()
+                    .filter(f -> f.seen().equals(seen))
+                    .count();
+            assertEquals(all + urgent, PdfText.count(text, PdfText.dense(seen)), seen);
+        }
+    }
+
+    @Test
+    void emptyBookGivesAReportThatSaysSo() throws IOException {
+        String text = PdfText.dense(PdfText.bytes(InventedReviews.empty(), PdfOptions.standard()));
+        assertTrue(text.contains(PdfText.dense("The book holds no runs.")));
+        assertTrue(text.contains(InventedReviews.HASH));
+    }
+
+    @Test
+    void twelveRunsStandOnOnePageForTheSupervisor() throws IOException {
+        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            StringBuilder first = new StringBuilder();
+            for (TextPosition glyph : PdfText.glyphs(document, 1)) {
+                first.append(glyph.getUnicode());
+            }
+            assertTrue(first.toString().contains("C.Safetycontact"), first.toString());
+        }
+    }
+
+    @Test
+    void equalReviewsHaveEqualBytes() throws IOException {
+        byte[] first = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+        byte[] second = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+        assertArrayEquals(first, second);
+    }
+
+    @Test
+    void decimalCommaReplacesEveryDecimalPointOfOurNumbers() throws IOException {
+        PdfOptions options = new PdfOptions(PdfOptions.Paper.A4, PdfOptions.DecimalMark.COMMA, Optional.empty());
+        String text = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(1), options));
+        assertTrue(text.contains("isolatedF-0564,2%"));
+        assertFalse(text.contains("isolatedF-0564.2%"));
+    }
+
+    @Test
+    void negativeNumbersKeepTheirSign() throws IOException {
+        String text = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(2), PdfOptions.standard()));
+        assertTrue(text.contains("over\u22124.6\u22120.66gtriphenylmethanol"), text);
+    }
+
+    @Test
+    void hazardNotesNeverStandWithoutTheSentenceThatDefers() throws IOException {
+        Review review = InventedReviews.ofRuns(12);
+        long blocks = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertEquals(blocks, PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"discard", "dispose", "safe to", "throw away", "ok to bin", "approved"})
+    void reportOrdersNobodyToLetGo(String phrase) throws IOException {
+        String text = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()));
+        assertFalse(text.toLowerCase(Locale.ROOT).contains(PdfText.dense(phrase)), phrase);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, A4", "1, LETTER", "12, A4", "12, LETTER", "60, A4"})
+    void nothingIsClippedAndNothingOverlaps(int runs, PdfOptions.Paper paper) throws IOException {
+        PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
+        try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(runs), options))) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                List<TextPosition> glyphs = PdfText.glyphs(document, page);
+                for (TextPosition glyph : glyphs) {
+                    assertTrue(glyph.getXDirAdj() >= 35, () -> "left " + glyph);
+                    assertTrue(
+                            glyph.getXDirAdj() + glyph.getWidthDirAdj() <= paper.widthPoints() - 35,
+                            () -> "right " + glyph);
+                    assertTrue(glyph.getYDirAdj() >= 36, () -> "top " + glyph);
+                    assertTrue(glyph.getYDirAdj() <= paper.heightPoints() - 15, () -> "bottom " + glyph);
+                }
+                assertEquals("", overlapping(glyphs), "page " + page);
+            }
+        }
+    }
+
+    private static String overlapping(List<TextPosition> unsorted) {
+        List<TextPosition> glyphs = unsorted.stream()
+                .sorted(Comparator.comparingDouble(TextPosition::getYDirAdj))
+                .toList();
+        for (int i = 0; i < glyphs.size(); i++) {
+            TextPosition a = glyphs.get(i);
+            for (int j = i + 1; j < glyphs.size() && glyphs.get(j).getYDirAdj() - a.getYDirAdj() < 12; j++) {
+                if (overlap(a, glyphs.get(j))) {
+                    return a + " and " + glyphs.get(j) + " at " + a.getXDirAdj() + ", " + a.getYDirAdj();
+                }
+            }
+        }
+        return "";
+    }
+
+    private static boolean overlap(TextPosition a, TextPosition b) {
+        float width = Math.min(a.getXDirAdj() + a.getWidthDirAdj(), b.getXDirAdj() + b.getWidthDirAdj())
+                - Math.max(a.getXDirAdj(), b.getXDirAdj());
+        float vertical = Math.abs(a.getYDirAdj() - b.getYDirAdj());
+        return width > 0.4f * Math.min(a.getWidthDirAdj(), b.getWidthDirAdj())
+                && vertical < 0.6f * Math.min(a.getFontSizeInPt(), b.getFontSizeInPt());
+    }
+
+    @Test
+    void linksAndBookmarksLeadToTheRuns() throws IOException {
+        try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()))) {
+            int links = 0;
+            for (PDAnnotation annotation : document.getPage(0).getAnnotations()) {
+                PDActionGoTo action = (PDActionGoTo) ((PDAnnotationLink) annotation).getAction();
+                PDNamedDestination name = (PDNamedDestination) action.getDestination();
+                PDPage page = document.getDocumentCatalog()
+                        .findNamedDestinationPage(name)
+                        .getPage();
+                assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
+                links++;
+            }
+            assertEquals(12 + 7, links, "a link per run and one per urgent finding");
+            int bookmarks = 0;
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
+                assertTrue(item.findDestinationPage(document) != null, item.getTitle());
+                bookmarks++;
+            }
+            assertEquals(12 + 3, bookmarks, "top, runs, waste, basis");
+        }
+    }
+
+    @Test
+    void attachmentComesOutAsItWentIn() throws IOException {
+        byte[] json = "{\"runs\": [1]}".getBytes(StandardCharsets.UTF_8);
+        PdfOptions options = PdfOptions.standard().withAttachment(new PdfAttachment("week-10-review.json", json));
+        try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(1), options))) {
+            PDComplexFileSpecification file = document.getDocumentCatalog()
+                    .getNames()
+                    .getEmbeddedFiles()
+                    .getNames()
+                    .get("week-10-review.json");
+            assertArrayEquals(json, file.getEmbeddedFile().toByteArray());
+            assertEquals("Data", file.getCOSObject().getNameAsString(COSName.getPDFName("AFRelationship")));
+        }
+    }
+
+    @Test
+    void unknownCharactersAreReplacedVisiblyAndNamed() throws IOException {
+        RunReview run = InventedReviews.plainRun("R-\u6F22");
+        Review review = InventedReviews.review(List.of(run), List.of());
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertTrue(text.contains("R-\uFFFDPhenylmagnesium"), text);
+        assertTrue(text.contains(PdfText.dense("Characters that the fonts of this report lack are shown as")));
+        String plain = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()));
+        assertFalse(plain.contains("\uFFFD"));
+    }
+}
