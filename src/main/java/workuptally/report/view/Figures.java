@@ -67,14 +67,14 @@ final class Figures {
     }
 
     /** A measured value that follows from other cells, or an empty cell. */
-    static Cell cell(Optional<MeasuredValue> value, double coverageFactor, Live live) {
+    static Cell cell(Optional<MeasuredValue> value, double coverageFactor, Optional<Live> live) {
         return value.map(v -> cell(v.value(), v.expandedUncertainty(coverageFactor), live))
                 .orElseGet(() -> new Cell.Missing(""));
     }
 
     /** A value that follows from other cells, with decimals by its expanded uncertainty. */
-    static Cell cell(double value, double expandedUncertainty, Live live) {
-        return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN), Optional.of(live));
+    static Cell cell(double value, double expandedUncertainty, Optional<Live> live) {
+        return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN), live);
     }
 
     /** An expanded uncertainty as a cell: empty where there is none. */

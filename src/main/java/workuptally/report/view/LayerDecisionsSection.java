@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.tally.Reextraction;
 
 /** What the evidence about each layer amounts to, with what is missing and what another extraction would bring. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import workuptally.model.Place;
 
@@ -58,19 +59,35 @@ public sealed interface Live {
     }
 
     /**
-     * An entry of the book.
+     * An entry of the book, in the unit in which the tables count it.
      *
      * @param place where it stands
+     * @param number the number as it was read, in that unit; the cell may hold it in another one
      */
-    record Entry(Place place) implements Live {
+    record Entry(Place place, double number) implements Live {
+        private static final double[] UNIT_FACTORS = {1, 1e-3, 1e3, 1e-6, 1e6, 1e2, 1e-2};
+
         @Override
         public String formula(Sheets sheets) {
-            return sheets.address(place);
+            double factor = factor(sheets).orElse(1);
+            return factor == 1
+                    ? sheets.address(place)
+                    : "(" + sheets.address(place) + "*" + new Fixed(factor).formula(sheets) + ")";
         }
 
         @Override
         public OptionalDouble value(Sheets sheets) {
-            return sheets.value(place);
+            return factor(sheets).isPresent() ? OptionalDouble.of(number) : OptionalDouble.empty();
+        }
+
+        /** What the number in the cell is to be multiplied with; empty where the cell holds no number of that kind. */
+        private OptionalDouble factor(Sheets sheets) {
+            OptionalDouble held = sheets.value(place);
+            return held.isEmpty()
+                    ? held
+                    : DoubleStream.of(UNIT_FACTORS)
+                            .filter(factor -> agree(held.getAsDouble() * factor, number))
+                            .findFirst();
         }
 
         @Override
@@ -209,6 +226,37 @@ public sealed interface Live {
         }
     }
 
+    /**
+     * The least of several.
+     *
+     * @param terms the terms, one or more
+     */
+    record Least(List<Live> terms) implements Live {
+        /** Copies the list. */
+        public Least {
+            terms = List.copyOf(terms);
+        }
+
+        @Override
+        public String formula(Sheets sheets) {
+            return terms.stream().map(term -> term.formula(sheets)).collect(Collectors.joining(",", "MIN(", ")"));
+        }
+
+        @Override
+        public OptionalDouble value(Sheets sheets) {
+            List<OptionalDouble> values =
+                    terms.stream().map(term -> term.value(sheets)).toList();
+            return values.stream().anyMatch(OptionalDouble::isEmpty)
+                    ? OptionalDouble.empty()
+                    : values.stream().mapToDouble(OptionalDouble::getAsDouble).min();
+        }
+
+        @Override
+        public Stream<Place> entries() {
+            return terms.stream().flatMap(Live::entries);
+        }
+    }
+
     /** Signs between terms. */
     enum Operator {
         PLUS("+", (a, b) -> a + b),
@@ -223,6 +271,11 @@ public sealed interface Live {
             this.sign = sign;
             this.operation = operation;
         }
+    }
+
+    /** True where two numbers agree to nine digits, so that one may stand for the other. */
+    static boolean agree(double one, double other) {
+        return Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
     }
 
     /** Sum. */

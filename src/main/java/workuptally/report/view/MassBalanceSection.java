@@ -46,11 +46,16 @@ public final class MassBalanceSection {
                         Cell.of(run.id()),
                         Figures.cell(balance.inGrams(), k),
                         Figures.cell(balance.outGrams(), k),
-                        Figures.cell(balance.gapGrams().value(), expanded),
+                        Figures.cell(
+                                balance.gapGrams().value(),
+                                expanded,
+                                Optional.of(Live.minus(new Live.InRow("In"), new Live.InRow("Out")))),
                         Figures.uncertaintyCell(expanded),
                         Cell.of(balance.gasGrams()),
                         Cell.of(balance.organicSolventGrams()),
-                        Cell.of(balance.gapPercentOfOrganic()),
+                        Cell.of(
+                                balance.gapPercentOfOrganic(),
+                                Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent"))),
                         Cell.of(balance.evaporationAllowanceGrams()),
                         Words.yesNo(balance.complete())),
                 Optional.empty());
