@@ -16,14 +16,9 @@ import workuptally.model.Run;
  * @param closures closure per skeleton
  * @param massBalance total mass balance, if there is a workup
  * @param contacts every shake in a funnel
- * @param identities which phase each measured layer of a contact is, by its density
  * @param solvents solvents of the run
  * @param waste waste account of the run
- * @param reactions neutralisation and gas at each step
- * @param routes independent routes to the product in a layer
- * @param reextractions gains of further extractions
- * @param missingLayers labels that a step gives, nothing consumes and no row records
- * @param graphFaults what does not fit together in the steps
+ * @param evidence what the steps show beside masses and contents
  * @param notComputed what was not computed and why
  */
 public record RunTally(
@@ -36,14 +31,9 @@ public record RunTally(
         List<Closure> closures,
         Optional<MassBalance> massBalance,
         List<Contact> contacts,
-        List<LayerIdentity> identities,
         List<SolventUse> solvents,
         List<WasteLine> waste,
-        List<StepReaction> reactions,
-        List<Route> routes,
-        List<Reextraction> reextractions,
-        List<String> missingLayers,
-        List<GraphFault> graphFaults,
+        WorkupEvidence evidence,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
     public RunTally {
@@ -53,14 +43,8 @@ public record RunTally(
         layers = List.copyOf(layers);
         closures = List.copyOf(closures);
         contacts = List.copyOf(contacts);
-        identities = List.copyOf(identities);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
-        reactions = List.copyOf(reactions);
-        routes = List.copyOf(routes);
-        reextractions = List.copyOf(reextractions);
-        missingLayers = List.copyOf(missingLayers);
-        graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
 
@@ -71,11 +55,13 @@ public record RunTally(
 
     /** The identity of a layer by its density, if it came from a contact. */
     public Optional<LayerIdentity> identity(String label) {
-        return identities.stream().filter(i -> i.label().equals(label)).findFirst();
+        return evidence.identities().stream()
+                .filter(i -> i.label().equals(label))
+                .findFirst();
     }
 
     /** True for a portion that a step gives, nothing consumes and no row records. */
     public boolean isMissing(String label) {
-        return missingLayers.contains(label);
+        return evidence.missingLayers().contains(label);
     }
 }

@@ -63,14 +63,15 @@ public final class RunTallying {
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
-                new IdentityAccount(run, flow).of(layers),
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
-                reactions,
-                prospects.routes(),
-                prospects.reextractions(),
-                undecided.missing(),
-                graph.faults(),
+                new WorkupEvidence(
+                        new IdentityAccount(run, flow).of(layers),
+                        reactions,
+                        prospects.routes(),
+                        prospects.reextractions(),
+                        undecided.missing(),
+                        graph.faults()),
                 omissions.list());
     }
 }

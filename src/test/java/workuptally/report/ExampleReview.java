@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Book;
@@ -36,6 +36,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.SolventUse;
 import workuptally.tally.Theory;
 import workuptally.tally.WasteLine;
+import workuptally.tally.WorkupEvidence;
 import workuptally.tally.YieldBasis;
 
 /** An invented review with as many runs as a test wants; its figures only have to be told apart. */
@@ -181,13 +182,9 @@ public final class ExampleReview {
                 List.of(closure),
                 Optional.of(balance),
                 List.of(),
-                List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine("A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", 1500, true)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }
 

@@ -1,12 +1,14 @@
 package workuptally.report.json;
 
-import workuptally.judgement.LayerDecision;
-import workuptally.judgement.LayerDecision.Reextraction;
+import java.util.List;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
+import workuptally.tally.Reextraction;
+import workuptally.tally.Route;
 
 /** One layer with what it holds and what the evidence about it amounts to. */
 final class LayerJson {
@@ -30,6 +32,8 @@ final class LayerJson {
         layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
         json.array("contents", layer.contents(), this::content);
         review.decision(layer.label()).ifPresent(this::decision);
+        json.array("routes", routes(layer), this::route);
+        json.array("reextraction", reextractions(layer), this::reextraction);
     }
 
     private void content(Content content) {
@@ -57,10 +61,31 @@ final class LayerJson {
             json.text("state", condition.state().word());
             json.text("evidence", condition.evidence());
         });
-        decision.reextraction().ifPresent(gain -> json.object("reextraction", () -> reextraction(gain)));
+    }
+
+    private List<Route> routes(LayerTally layer) {
+        return review.tally().evidence().routes().stream()
+                .filter(r -> r.layer().equals(layer.label()))
+                .toList();
+    }
+
+    private List<Reextraction> reextractions(LayerTally layer) {
+        return review.tally().evidence().reextractions().stream()
+                .filter(r -> r.layer().equals(layer.label()))
+                .toList();
+    }
+
+    private void route(Route route) {
+        json.text("substance", route.substance());
+        json.text("route", route.route());
+        json.number("massGrams", route.massGrams());
+        json.number("lowGrams", route.lowGrams());
+        json.number("highGrams", route.highGrams());
+        json.text("equation", route.equation());
     }
 
     private void reextraction(Reextraction gain) {
+        json.text("substance", gain.substance());
         json.text("solvent", gain.solvent());
         json.count("portions", gain.portions());
         json.number("volumeMillilitres", gain.volumeMillilitres());
@@ -68,6 +93,10 @@ final class LayerJson {
         json.text("origin", gain.origin());
         json.number("gainGrams", gain.gainGrams());
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
+        if (!Double.isNaN(gain.pH())) {
+            json.number("pH", gain.pH());
+        }
         json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("solventGrams", gain.solventGrams());
     }
 }

@@ -1,12 +1,13 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -14,6 +15,7 @@ import workuptally.tally.Closure;
 import workuptally.tally.Content;
 import workuptally.tally.LotTally;
 import workuptally.tally.ProductYield;
+import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
 import workuptally.tally.Theory;
 import workuptally.tally.YieldBasis;
@@ -169,7 +171,7 @@ final class RunWords {
         if (!decision.missing().isEmpty()) {
             text.append("\nMissing: ").append(String.join("; ", decision.missing()));
         }
-        decision.reextraction()
+        cheapestGain(decision.layer())
                 .ifPresent(r -> text.append("\nOne more extraction, ")
                         .append(r.portions() == 1 ? "" : r.portions() + " × ")
                         .append(look.figures().significant(r.volumeMillilitres(), 2))
@@ -181,6 +183,13 @@ final class RunWords {
                         .append(look.figures().significant(r.gainPercentOfTheory(), 2))
                         .append("\u00A0% of theory)"));
         return text.toString();
+    }
+
+    /** The gain of the first single portion listed; with a change of pH where that is what it takes. */
+    private Optional<Reextraction> cheapestGain(String layer) {
+        return tally.evidence().reextractions().stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
     }
 
     /** A number as typed, or a dash. */

@@ -51,7 +51,7 @@ public final class LayerDecisionsSection {
                                 .filter(c -> c.state() == LayerDecision.State.MET)
                                 .map(LayerDecision.Condition::id)
                                 .collect(Collectors.joining(", "))),
-                        Cell.of(run.tally().reextractions().stream()
+                        Cell.of(run.tally().evidence().reextractions().stream()
                                 .filter(r -> r.layer().equals(decision.layer()))
                                 .map(LayerDecisionsSection::inWords)
                                 .collect(Collectors.joining("\n")))),

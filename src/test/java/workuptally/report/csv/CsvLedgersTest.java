@@ -14,6 +14,7 @@ import workuptally.judgement.RunReview;
 import workuptally.report.ExampleReview;
 import workuptally.tally.RunTally;
 import workuptally.tally.WasteLine;
+import workuptally.tally.WorkupEvidence;
 
 class CsvLedgersTest {
     @TempDir
@@ -62,12 +63,8 @@ class CsvLedgersTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                List.of(),
                 List.of(new WasteLine(label, "aqueous", "aqueous", "-", 2.5, false)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of());
         return new Review(
                 review.book(),

@@ -33,6 +33,7 @@ class JsonReportTest {
 
     /** Percentages of something named, counts, and numbers with the unit beside them. */
     private static final Set<String> UNITLESS = Set.of(
+            "pH",
             "percent",
             "percentOfTheory",
             "percentOfCharged",
