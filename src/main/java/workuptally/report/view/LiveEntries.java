@@ -35,6 +35,13 @@ final class LiveEntries {
                         value, charge.amountMillimoles().map(n -> n.value()).orElse(0.0)));
     }
 
+    /** Mass of a charge, g, as its entry times what one unit of the entry weighs. */
+    static Optional<Live> massGrams(ChargeAmount charge, double grams) {
+        return (charge.planned() ? charge.charge().planned() : charge.charge().actual())
+                .map(Amount::value)
+                .flatMap(value -> scaled(value, grams));
+    }
+
     /** Theory of a product, g: the least that any charge with a coefficient allows. */
     static Optional<Live> theoryGrams(RunTally run, Theory.ProductTheory product) {
         double extent = run.theory().map(t -> t.extentMillimoles().value()).orElse(0.0);
