@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.poi.common.usermodel.HyperlinkType;
@@ -27,6 +28,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumns;
 import workuptally.model.Severity;
 import workuptally.report.view.Cell;
 import workuptally.report.view.Column;
+import workuptally.report.view.Live;
 import workuptally.report.view.TableView;
 
 /** Writes tables as sheets, each a spreadsheet table with named columns, a filter, a frozen heading and print settings. */
@@ -37,10 +39,12 @@ final class ResultSheets {
     private static final int ROWS_MEASURED = 500;
     private static final int CHART_LINK_COLUMN = 2;
     private static final int TAB_COLOUR = 0x0072B2;
+    private static final int LONGEST_FORMULA = 8000;
     private static final int LONGEST_TEXT = SpreadsheetVersion.EXCEL2007.getMaxTextLength();
 
     private final SXSSFWorkbook workbook;
     private final ResultStyles styles;
+    private final Entries entries;
     private final Map<String, String> userSheets = new HashMap<>();
     private final Set<String> takenNames = new HashSet<>();
     private final Map<String, ResultSheet> places = new HashMap<>();
@@ -50,10 +54,12 @@ final class ResultSheets {
      *
      * @param workbook the workbook that holds the user's sheets
      * @param styles styles
+     * @param entries numbers in the user's sheets
      */
-    ResultSheets(SXSSFWorkbook workbook, ResultStyles styles) {
+    ResultSheets(SXSSFWorkbook workbook, ResultStyles styles, Entries entries) {
         this.workbook = workbook;
         this.styles = styles;
+        this.entries = entries;
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             String name = workbook.getSheetName(i);
             userSheets.put(SheetMarks.key(name), name);
@@ -120,7 +126,7 @@ final class ResultSheets {
         headings(sheet.createRow(place.headingRow()), view);
         int next = place.firstRow();
         for (TableView.Row values : view.rows()) {
-            row(sheet, next++, view, values);
+            row(sheet, next++, place, values);
         }
         if (view.rows().isEmpty()) {
             text(sheet.createRow(next), "none", 0).setCellStyle(styles.text("none", Optional.empty()));
@@ -136,12 +142,32 @@ final class ResultSheets {
         }
     }
 
-    private void row(SXSSFSheet sheet, int number, TableView view, TableView.Row values) {
+    private void row(SXSSFSheet sheet, int number, ResultSheet place, TableView.Row values) {
         Row row = sheet.createRow(number);
         int marked = markedColumn(values);
         for (int i = 0; i < values.cells().size(); i++) {
             Optional<Severity> severity = i == marked ? values.severity() : Optional.empty();
-            cell(row, i, view.columns().get(i), values.cells().get(i), severity);
+            cell(row, i, place.view().columns().get(i), values.cells().get(i), severity);
+            if (values.cells().get(i) instanceof Cell.Number figure) {
+                formula(row, i, figure, place);
+            }
+        }
+    }
+
+    /** Puts a formula behind a number where it gives that number, and nothing where it does not. */
+    private void formula(Row row, int column, Cell.Number number, ResultSheet place) {
+        if (number.live().isEmpty()) {
+            return;
+        }
+        Live live = number.live().get();
+        LiveRow sheets = new LiveRow(entries, userSheets, places, place, row.getRowNum() - place.firstRow());
+        OptionalDouble value = live.value(sheets);
+        if (value.isPresent() && Live.agree(value.getAsDouble(), number.value())) {
+            String formula = live.formula(sheets);
+            if (formula.length() <= LONGEST_FORMULA) {
+                row.getCell(column).setCellFormula(formula);
+                row.getCell(column).setCellValue(number.value());
+            }
         }
     }
 
