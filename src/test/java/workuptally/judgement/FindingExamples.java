@@ -22,6 +22,8 @@ final class FindingExamples {
         weighings();
         assays();
         results();
+        reactions();
+        heldLayers();
     }
 
     /** Every example by its code. */
@@ -273,5 +275,50 @@ final class FindingExamples {
                         S-1,2026-01-15,87.3
                         S-1,2026-01-29,89.3
                         """));
+    }
+
+    private void reactions() {
+        add("gas-expected", Severity.NOTE, bicarbonate(clean(), 30));
+        add("wash-too-small", Severity.STOP, bicarbonate(planned(), 30));
+        add("oxidant-quench", Severity.NOTE, thiosulfate(30));
+        add("reductant-short", Severity.STOP, thiosulfate(1));
+        add(
+                "quench-by-product",
+                Severity.NOTE,
+                clean().plus(
+                                "charges",
+                                "X1,phenylmagnesium bromide in THF,reagent,C6H5BrMg,181.31,,,,30,mL,,3.0,2.9,1.0,"));
+        add("routes-agree", Severity.NOTE, acidAtPh("36"));
+        add("routes-disagree", Severity.CHECK, acidAtPh("3000"));
+    }
+
+    private static ExampleBook bicarbonate(ExampleBook book, int millilitres) {
+        return book.plus("charges", "X1,acetic acid,additive,C2H4O2,60.05,,,,6.0,g,99.5,,,,")
+                .with("workup", "water,1,30,,,0.998", "sat. NaHCO3,1," + millilitres + ",,1.1,1.061");
+    }
+
+    private static ExampleBook thiosulfate(int millilitres) {
+        return clean().plus("charges", "X1,Dess-Martin periodinane,reagent,C13H13IO8,424.14,,,,1.0,g,97,,,,")
+                .with(
+                        "workup",
+                        "water,1,30,,,0.998,250,1,,",
+                        "10 wt% Na2S2O3,1," + millilitres + ",,0.685,1.083,250,1,,negative");
+    }
+
+    private static ExampleBook acidAtPh(String partitionRatio) {
+        return clean().with("products", "neutral,,,304", "acid,4.2," + partitionRatio + ",304")
+                .with("workup", "0.998,250,1,,", "0.998,250,1,2.0,")
+                .with("assays", "HPLC,1.51", "HPLC,3.02");
+    }
+
+    private void heldLayers() {
+        add("layer-holds-product", Severity.HOLD, clean().with("assays", "HPLC,1.51", "HPLC,8.0"));
+        add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
+        add(
+                "content-carried",
+                Severity.NOTE,
+                clean().plus("workup", "X1,7,acidify,A1,6 M HCl,1,2,,6,1.098,,,1.0,,,,,,A3,")
+                        .with("layers", "63.11,,,kept", "63.11,,,consumed")
+                        .plus("layers", "X1,A3,aqueous,,E-04,36,76.85,40.11,,,kept"));
     }
 }
