@@ -169,18 +169,25 @@ final class RunWords {
         if (!decision.missing().isEmpty()) {
             text.append("\nMissing: ").append(String.join("; ", decision.missing()));
         }
-        decision.reextraction()
-                .ifPresent(r -> text.append("\nOne more extraction, ")
-                        .append(r.portions() == 1 ? "" : r.portions() + " × ")
-                        .append(look.figures().significant(r.volumeMillilitres(), 2))
-                        .append("\u00A0mL ")
-                        .append(r.solvent())
-                        .append(": about ")
-                        .append(look.figures().significant(r.gainGrams(), 2))
-                        .append("\u00A0g (")
-                        .append(look.figures().significant(r.gainPercentOfTheory(), 2))
-                        .append("\u00A0% of theory)"));
+        decision.reextraction().ifPresent(r -> text.append("\n").append(reextraction(r)));
         return text.toString();
+    }
+
+    /** Gain of a further extraction. */
+    String reextraction(LayerDecision.Reextraction further) {
+        Figures figures = look.figures();
+        return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
+                + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
+                + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
+                + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0% of theory)" + reagent(further);
+    }
+
+    private String reagent(LayerDecision.Reextraction further) {
+        if (further.acidMillimoles() == 0) {
+            return "";
+        }
+        String material = further.acidMillimoles() > 0 ? " acid" : " base";
+        return ", after " + look.figures().significant(Math.abs(further.acidMillimoles()), 2) + "\u00A0mmol" + material;
     }
 
     /** A number as typed, or a dash. */
