@@ -96,8 +96,8 @@ class PdfReportTest {
     }
 
     @Test
-    void twelveRunsStandOnOnePageForTheSupervisor() throws IOException {
-        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+    void tenRunsStandOnOnePageForTheSupervisor() throws IOException {
+        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(10), PdfOptions.standard());
         try (PDDocument document = Loader.loadPDF(pdf)) {
             StringBuilder first = new StringBuilder();
             for (TextPosition glyph : PdfText.glyphs(document, 1)) {
