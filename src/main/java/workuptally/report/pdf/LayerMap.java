@@ -12,7 +12,7 @@ import workuptally.model.Step;
 
 /** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
 final class LayerMap implements Picture {
-    private static final float HEAD = 26;
+    private static final float HEAD = 24;
     private static final float LANE_LABEL = 34;
     private static final float LEAST_COLUMN = 26;
     private static final float BOX = 10.5f;
@@ -34,7 +34,7 @@ final class LayerMap implements Picture {
         this.columnWidth =
                 Math.min(64, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
         boolean judged = graph.nodes().stream().anyMatch(n -> !n.words().isEmpty());
-        this.slotHeight = judged ? 36 : 22;
+        this.slotHeight = judged ? 34 : 20;
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             laneSlots.put(lane, assign(lane));
         }
@@ -115,7 +115,7 @@ final class LayerMap implements Picture {
                                     + operation(graph.steps().get(i)),
                             soft,
                             columnWidth - 2);
-            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 20, soft);
+            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 19, soft);
         }
         Pen pen = new Pen(flow.canvas());
         float laneTop = top - HEAD;

@@ -90,6 +90,16 @@ final class LayerMapGraph {
         return OptionalDouble.of(percent * lot.productFraction().get().value());
     }
 
+    /** The same without portions that nothing is known of: for the second and later product of a run. */
+    LayerMapGraph onlyWhereFound() {
+        nodes.keySet()
+                .removeAll(nodes.keySet().stream()
+                        .filter(l -> drawnPercent(l) == 0)
+                        .toList());
+        edges.removeIf(e -> !nodes.containsKey(e.from()) || !nodes.containsKey(e.to()));
+        return this;
+    }
+
     List<Step> steps() {
         return steps;
     }

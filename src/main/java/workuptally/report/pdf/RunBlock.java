@@ -247,9 +247,11 @@ final class RunBlock {
             LayerMapGraph graph = new LayerMapGraph(run, product);
             boolean found =
                     graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
-            LayerMap map = new LayerMap(look, graph);
-            if (product.wanted() && map.fits() && (found || maps.isEmpty())) {
-                maps.add(map);
+            if (product.wanted() && (found || maps.isEmpty())) {
+                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound());
+                if (map.fits()) {
+                    maps.add(map);
+                }
             }
         }
         if (!maps.isEmpty()) {
