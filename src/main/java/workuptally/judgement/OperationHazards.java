@@ -112,13 +112,12 @@ final class OperationHazards {
                         "vapour pressure equation of the reference table; threshold " + PRACTICE));
     }
 
-    /** Carbon dioxide always, since acid can be left anywhere; other gases where the run holds what sets them free. */
+    /** What acid sets free always, since acid can be left anywhere; what base sets free where the run holds base. */
     private Optional<HazardNote> gas(Step step, Run run) {
         return reference
                 .wash(step.material())
                 .flatMap(Wash::gas)
-                .filter(gas -> gas.formula().equals("CO2")
-                        || holds(run, gas.setFreeBy().contains("acid") ? "acid" : "base"))
+                .filter(gas -> gas.setFreeBy().contains("acid") || holds(run, "base"))
                 .map(gas -> new HazardNote(
                         "step " + step.number() + ", " + step.material(),
                         List.of(),
