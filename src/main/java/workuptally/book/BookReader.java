@@ -51,7 +51,8 @@ public final class BookReader {
         if (Files.isDirectory(book)) {
             return new Closing(new CsvFolder(book, aliases, options.sizeCaps()), () -> {});
         }
-        throw new UnreadableBookException(book.getFileName() + " is no folder of CSV files.");
+        WorkbookFile workbook = WorkbookFile.open(book, aliases, options.sizeCaps());
+        return new Closing(workbook, workbook);
     }
 
     /** Tables with what must be closed behind them. */

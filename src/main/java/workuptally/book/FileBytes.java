@@ -1,6 +1,7 @@
 package workuptally.book;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -32,9 +33,24 @@ record FileBytes(String name, byte[] bytes) {
     }
 
     InputFile asInputFile() {
+        return new InputFile(name, HexFormat.of().formatHex(sha256().digest(bytes)));
+    }
+
+    /** Hashes a file without keeping it in memory. */
+    static InputFile hash(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        byte[] buffer = new byte[1 << 16];
+        try (InputStream in = Files.newInputStream(file)) {
+            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                digest.update(buffer, 0, read);
+            }
+        }
+        return new InputFile(file.getFileName().toString(), HexFormat.of().formatHex(digest.digest()));
+    }
+
+    private static MessageDigest sha256() {
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return new InputFile(name, HexFormat.of().formatHex(hash));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java runtime has SHA-256", missing);
         }

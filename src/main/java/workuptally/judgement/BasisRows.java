@@ -26,10 +26,9 @@ final class BasisRows {
             rows.add(new BasisRow("input", file.name(), file.sha256(), "SHA-256", "read from the book"));
         }
         for (Limit limit : Limit.values()) {
-            boolean own = book.limits().isSetByBook(limit);
-            String origin = own ? "set in the book" : limit.origin();
+            String origin = book.limits().origin(limit);
             if (limit.isText()) {
-                if (own) {
+                if (!book.limits().text(limit).isEmpty()) {
                     rows.add(new BasisRow("limit", limit.title(), book.limits().text(limit), "", origin));
                 }
                 continue;

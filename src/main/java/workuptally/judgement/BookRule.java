@@ -7,6 +7,9 @@ import workuptally.tally.RunTally;
 
 /** A rule about the whole book: containers, transfers, registers, and what several runs show together. */
 interface BookRule {
+    /** Codes of the findings it can raise; each has a section in {@code reference/findings.md}. */
+    List<String> codes();
+
     /**
      * What the book shows.
      *

@@ -1,18 +1,62 @@
 package workuptally.judgement;
 
 import java.util.List;
+import workuptally.tally.Substances;
 
 /** Every rule, in the order in which findings of one severity are listed. Adding a rule touches the rule, its test, its page and this list. */
 final class Rules {
     private Rules() {}
 
     /** Rules about one run. */
-    static List<RunRule> ofRun() {
-        return List.of();
+    static List<RunRule> ofRun(Substances substances) {
+        return List.of(
+                new MolarMassMismatch(substances),
+                new FormContradictsName(),
+                new StepsDoNotFit(),
+                new TareFaults(),
+                new LayersSwapped(),
+                new LayerNotRecorded(),
+                new RagNotAssayed(),
+                new FunnelTooFull(),
+                new WashTooSmall(),
+                new QuenchNotShown(substances.reference()),
+                new OxidantQuench(substances.reference()),
+                new ClosureVerdict(),
+                new YieldLimits(),
+                new ResolutionAboveHalf(),
+                new TheoryNotComputed(),
+                new DensityForgotten(substances.reference()),
+                new AssayOfChargeForgotten(),
+                new TitreDiffers(),
+                new RoutesCompared(),
+                new GasExpected(),
+                new OrganometallicExcess(substances.reference()),
+                new ContentCarried(),
+                new LimitingReagentUnclear(),
+                new CoefficientForgotten(),
+                new UnitSlip(),
+                new PlanCopied(),
+                new LayerVolumeImpossible(substances),
+                new MassVolumeDensity(),
+                new LoadsNotRecorded(),
+                new DryingAgentShort(substances),
+                new ProductOnCake(substances),
+                new WetCrude(substances),
+                new NotAtConstantMass(),
+                new VolatileProduct(),
+                new AreaPercent(),
+                new AssayImpossible(),
+                new CountedTwice(),
+                new AliquotsTaken(),
+                new CropsIncomplete(),
+                new WaterMiscibleSolvent(substances),
+                new PkaShifted(substances),
+                new RecoveredSolventTakenAsPure(),
+                new MassGap());
     }
 
     /** Rules about the whole book. */
     static List<BookRule> ofBook() {
-        return List.of();
+        return List.of(new CopiedData(), new SeriesOutOfControl(), new RecordCorrected());
     }
 }

@@ -7,6 +7,9 @@ import workuptally.tally.RunTally;
 
 /** A rule about one run. It reads results and returns findings; it reads no other rule. */
 interface RunRule {
+    /** Codes of the findings it can raise; each has a section in {@code reference/findings.md}. */
+    List<String> codes();
+
     /**
      * What the run shows.
      *

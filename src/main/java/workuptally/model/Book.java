@@ -38,4 +38,9 @@ public record Book(
         corrections = List.copyOf(corrections);
         findings = List.copyOf(findings);
     }
+
+    /** The same book with other settings. */
+    public Book withLimits(Limits other) {
+        return new Book(name, files, runs, containers, transfers, vesselTares, history, corrections, other, findings);
+    }
 }

@@ -28,7 +28,8 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
      *
      * @param value the number in the unit of the field's name; for {@code NOT_DETECTED} 0, with the limit to be taken from the method
      * @param qualifier how it was entered
-     * @param decimals decimals shown by the entry or its number format, in the unit as typed, 0 or more
+     * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
+     *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
      * @param place where it stands
      */

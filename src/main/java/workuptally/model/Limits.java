@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 public final class Limits {
     private final Map<Limit, Field.Entered> numbers;
     private final Map<Limit, String> texts;
+    private final Map<Limit, String> given = new EnumMap<>(Limit.class);
 
     /**
      * Settings of a book.
@@ -45,7 +46,23 @@ public final class Limits {
 
     /** A text; empty if the book has none. */
     public String text(Limit limit) {
-        return texts.getOrDefault(limit, "");
+        return given.getOrDefault(limit, texts.getOrDefault(limit, ""));
+    }
+
+    /** The same settings with a text that was given for this review and wins over the book's. */
+    public Limits given(Limit limit, String text) {
+        Limits other = new Limits(numbers, texts);
+        other.given.putAll(given);
+        other.given.put(limit, text);
+        return other;
+    }
+
+    /** Where the value in force comes from: {@code given for this review}, {@code set in the book}, or the origin of the default. */
+    public String origin(Limit limit) {
+        if (given.containsKey(limit)) {
+            return "given for this review";
+        }
+        return isSetByBook(limit) ? "set in the book" : limit.origin();
     }
 
     /** True where the book sets the limit itself. */

@@ -32,6 +32,6 @@ public record Place(String file, String sheet, int row, int column, String cell)
         if (cell.isEmpty()) {
             return sheet;
         }
-        return cell.startsWith("line ") ? sheet + " " + cell : sheet + "!" + cell;
+        return cell.startsWith("line ") ? file + " " + cell : sheet + "!" + cell;
     }
 }

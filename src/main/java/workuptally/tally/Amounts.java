@@ -78,7 +78,7 @@ final class Amounts {
                 entered.get().place().inWords());
         return switch (amount.get().dimension()) {
             case AMOUNT -> byAmount(charge, planned, value, molarMass);
-            case MASS -> byMass(charge, planned, value, Optional.empty(), molarMass);
+            case MASS -> byMass(charge, planned, value, volumeOf(charge, value), molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
         };
     }
@@ -194,6 +194,14 @@ final class Amounts {
                         millilitres.value(),
                         strength.value(),
                         titre.isPresent() ? " (titre)" : " (label)"));
+    }
+
+    /** Volume of a weighed liquid whose density is entered. */
+    private static Optional<MeasuredValue> volumeOf(Charge charge, MeasuredValue massGrams) {
+        return charge.densityGramsPerMillilitre()
+                .entered()
+                .filter(d -> d.value() > 0)
+                .map(d -> massGrams.over(d.value()));
     }
 
     private Optional<MeasuredValue> density(Charge charge) {

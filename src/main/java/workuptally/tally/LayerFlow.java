@@ -33,7 +33,9 @@ final class LayerFlow {
     private final Map<String, LayerTally> layers;
     private final Map<Step, Addition> additions;
     private final Map<String, Mixture> portions = new LinkedHashMap<>();
+    private final Map<String, Double> put = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new LinkedHashMap<>();
+    private final Map<Step, Phases> phases = new LinkedHashMap<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
@@ -60,6 +62,9 @@ final class LayerFlow {
             mixture = mixture.plus(flow.materials.of(amount));
         }
         flow.portions.put(Step.REACTION_MIXTURE, mixture);
+        mixture.parts().forEach((name, part) -> flow.put.merge(name, part.grams(), Double::sum));
+        additions.forEach(a ->
+                flow.materials.of(a).parts().forEach((name, part) -> flow.put.merge(name, part.grams(), Double::sum)));
         for (Step step : run.orderedSteps()) {
             flow.follow(step);
         }
@@ -78,6 +83,19 @@ final class LayerFlow {
     List<Double> volumesInFunnel(Step step) {
         return volumesInFunnel.getOrDefault(step, List.of());
     }
+
+    /** Estimated make-up of the two phases after a contact, before anything measured overrides it; empty for a step without a contact. */
+    Optional<Phases> phases(Step step) {
+        return Optional.ofNullable(phases.get(step));
+    }
+
+    /** True for a listed organic solvent. */
+    boolean isOrganicSolvent(String component) {
+        return substances.isOrganicSolvent(component);
+    }
+
+    /** The two phases of a contact. */
+    record Phases(Mixture organic, Mixture aqueous) {}
 
     private void follow(Step step) {
         Mixture source = Mixture.EMPTY;
@@ -102,7 +120,7 @@ final class LayerFlow {
             } else if (step.operation().filter(o -> o == Operation.SAMPLE).isPresent()) {
                 portions.put(label, measured(label, source));
                 others.addAll(step.from());
-            } else if (run.lot(label).isEmpty()) {
+            } else if (run.lot(label).isEmpty() || step.from().contains(label)) {
                 others.add(label);
             }
         }
@@ -140,6 +158,7 @@ final class LayerFlow {
         Mixture organic = all.share(name -> 1
                 - aqueousShare(
                         name, all, aqueousGrams, organicGrams, aqueousMillilitres, organicMillilitres, saltFraction));
+        phases.put(step, new Phases(organic, aqueous));
         rememberVolumes(step, source, added);
         give(step.givesOrganic(), organic);
         give(step.givesAqueous(), aqueous);
@@ -261,7 +280,12 @@ final class LayerFlow {
         if (!stated.isEmpty()) {
             return stated(stated, grams.get());
         }
-        return estimate.parts().isEmpty() ? estimate : toMass(estimate, grams.get());
+        double solutes = layer.stream()
+                .flatMap(l -> l.contents().stream())
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(MeasuredValue::value)
+                .sum();
+        return estimate.parts().isEmpty() ? estimate : toMass(estimate, Math.max(0, grams.get() - solutes));
     }
 
     private Mixture stated(List<CompositionPart> stated, double grams) {
@@ -287,7 +311,11 @@ final class LayerFlow {
                 .orElse(Materials.WATER);
         double others = estimate.totalGrams() - estimate.grams(main);
         if (grams > others) {
-            return estimate.without(main, Double.MAX_VALUE).plus(liquid(main, grams - others));
+            double most = main.equals(Materials.WATER) ? Double.MAX_VALUE : put.getOrDefault(main, 0.0);
+            double ofMain = Math.min(grams - others, most);
+            Mixture scaled = estimate.without(main, Double.MAX_VALUE).plus(liquid(main, ofMain));
+            double rest = grams - others - ofMain;
+            return rest > 1e-9 ? scaled.plus(Mixture.of(UNSTATED, rest, 0)) : scaled;
         }
         double factor = estimate.totalGrams() == 0 ? 1 : grams / estimate.totalGrams();
         return estimate.share(n -> factor);
@@ -302,7 +330,7 @@ final class LayerFlow {
         return goesWithWater(name) && !name.equals(Materials.WATER);
     }
 
-    private boolean goesWithWater(String name) {
+    boolean goesWithWater(String name) {
         Optional<Charge> charge =
                 run.charges().stream().filter(c -> c.material().equals(name)).findFirst();
         return materials.goesWithWater(name, charge);

@@ -17,6 +17,9 @@ final class Materials {
     /** Listed name of water. */
     static final String WATER = "water";
 
+    /** Organic reactants and products: they take up volume in a funnel; what is left of them is told by assays alone. */
+    static final String REACTANTS = "organic reactants and products";
+
     private static final String IN = " in ";
 
     private final Substances substances;
@@ -44,10 +47,14 @@ final class Materials {
                     amount.amountMillimoles().get().value()
                             * amount.molarMassGramsPerMole().getAsDouble()
                             / 1000);
-            return Mixture.of(carrier.get(), grams - solute, millilitres)
-                    .plus(Mixture.of(charge.material(), solute, 0));
+            Mixture dissolving = Mixture.of(carrier.get(), grams - solute, millilitres);
+            return goesWithWater(charge.material(), Optional.of(charge))
+                    ? dissolving.plus(Mixture.of(charge.material(), solute, 0))
+                    : dissolving;
         }
-        return Mixture.of(charge.material(), grams, millilitres);
+        return goesWithWater(charge.material(), Optional.of(charge))
+                ? Mixture.of(charge.material(), grams, millilitres)
+                : Mixture.of(REACTANTS, 0, millilitres);
     }
 
     /** A workup addition, all portions. */
@@ -72,6 +79,9 @@ final class Materials {
     boolean goesWithWater(String component, Optional<Charge> charge) {
         if (component.equals(WATER)) {
             return true;
+        }
+        if (component.equals(REACTANTS)) {
+            return false;
         }
         if (substances.isOrganicSolvent(component)) {
             return false;

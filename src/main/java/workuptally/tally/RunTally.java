@@ -18,7 +18,7 @@ import workuptally.model.Run;
  * @param contacts every shake in a funnel
  * @param solvents solvents of the run
  * @param waste waste account of the run
- * @param graphFaults what does not fit together in the steps
+ * @param evidence what the steps show beside masses and contents
  * @param notComputed what was not computed and why
  */
 public record RunTally(
@@ -33,7 +33,7 @@ public record RunTally(
         List<Contact> contacts,
         List<SolventUse> solvents,
         List<WasteLine> waste,
-        List<GraphFault> graphFaults,
+        WorkupEvidence evidence,
         List<NotComputed> notComputed) {
     /** Copies the lists. */
     public RunTally {
@@ -45,12 +45,23 @@ public record RunTally(
         contacts = List.copyOf(contacts);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
-        graphFaults = List.copyOf(graphFaults);
         notComputed = List.copyOf(notComputed);
     }
 
     /** The layer of that label, if it is known. */
     public Optional<LayerTally> layer(String label) {
         return layers.stream().filter(l -> l.label().equals(label)).findFirst();
+    }
+
+    /** The identity of a layer by its density, if it came from a contact. */
+    public Optional<LayerIdentity> identity(String label) {
+        return evidence.identities().stream()
+                .filter(i -> i.label().equals(label))
+                .findFirst();
+    }
+
+    /** True for a portion that a step gives, nothing consumes and no row records. */
+    public boolean isMissing(String label) {
+        return evidence.missingLayers().contains(label);
     }
 }

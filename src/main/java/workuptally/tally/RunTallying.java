@@ -38,26 +38,40 @@ public final class RunTallying {
         Found found = Found.in(layers, lots, inLots);
         List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
         List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
+        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
         ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
         Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
+        List<LayerTally> bounded = bounds.applied();
+        Whereabouts whereabouts =
+                new ProductWhereabouts(run, substances, bounded, lots, additions, flow, theory, found);
         List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
-                .of(found, lots, undecided.labels(), (product, grams, u) -> List.of());
-        Optional<MassBalance> massBalance =
-                new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
-        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
+                .of(found, lots, undecided.labels(), whereabouts);
+        List<StepReaction> reactions = new StepReactions(
+                        run, limits, substances, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
+                .list();
+        Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
+                .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
+        ProductProspects prospects = new ProductProspects(
+                run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
         return new RunTally(
                 run,
                 amounts,
                 theory,
                 lots,
                 yields,
-                bounds.applied(),
+                bounded,
                 closures,
                 massBalance,
                 new ContactAccount(run, limits, substances).of(flow),
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
                 new WasteAccount(run, limits, substances).of(layers, flow),
-                graph.faults(),
+                new WorkupEvidence(
+                        new IdentityAccount(run, flow).of(layers, amounts),
+                        reactions,
+                        prospects.routes(),
+                        prospects.reextractions(),
+                        undecided.missing(),
+                        graph.faults()),
                 omissions.list());
     }
 }

@@ -14,7 +14,7 @@ import workuptally.model.Run;
  * Solvents of one run: what went in equals what was recovered, stands in layers, sits on cakes, is in the lots, and what was not found.
  *
  * <p>What was not found went to air, pump and glassware; it is never called waste. Layers, aliquots and cakes without a stated composition
- * are estimates of {@link LayerFlow}. A cake's gain over its agent is split into water, up to the water its solution can hold and that was
+ * are estimates of {@link LayerFlow}, cut where together with what was measured they would exceed what was put in. A cake's gain over its agent is split into water, up to the water its solution can hold and that was
  * carried along (1 mL per 100 mL of solution: common practice), and solution.
  */
 final class SolventAccount {
@@ -37,6 +37,9 @@ final class SolventAccount {
             List<LotTally> lots,
             Map<String, List<Content>> lotContents,
             LayerFlow flow) {
+        if (run.status() == Run.Status.PLANNED) {
+            return List.of();
+        }
         Map<String, Double> charged = new LinkedHashMap<>();
         Map<String, Double> workup = new LinkedHashMap<>();
         Map<String, Double> purification = new LinkedHashMap<>();
@@ -83,7 +86,15 @@ final class SolventAccount {
                     workup.getOrDefault(solvent, 0.0),
                     purification.getOrDefault(solvent, 0.0),
                     recovered.getOrDefault(solvent, 0.0),
-                    inLayers.getOrDefault(solvent, 0.0),
+                    Math.min(
+                            inLayers.getOrDefault(solvent, 0.0),
+                            Math.max(
+                                    0,
+                                    charged.getOrDefault(solvent, 0.0)
+                                            + workup.getOrDefault(solvent, 0.0)
+                                            - recovered.getOrDefault(solvent, 0.0)
+                                            - onCakes.getOrDefault(solvent, 0.0)
+                                            - inLots.getOrDefault(solvent, 0.0))),
                     onCakes.getOrDefault(solvent, 0.0),
                     inLots.getOrDefault(solvent, 0.0),
                     substances.densityGramsPerMillilitre(solvent).orElse(1)));

@@ -14,6 +14,7 @@ import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
@@ -46,6 +47,11 @@ public final class Substances {
     /** The rows that gave a figure so far, in the order first used. */
     public List<Cited> used() {
         return List.copyOf(used);
+    }
+
+    /** The atomic weights in force. */
+    public AtomicWeights atomicWeights() {
+        return atomicWeights;
     }
 
     /** The reference data in force. */
@@ -85,7 +91,13 @@ public final class Substances {
 
     /** A listed solvent by name or alias. */
     Optional<Solvent> solvent(String name) {
-        return solvents.computeIfAbsent(name, reference::solvent);
+        return solvents.computeIfAbsent(name, n -> reference.solvent(n).or(() -> reference.solvent(withoutGrade(n))));
+    }
+
+    /** A name without the grade behind a comma: {@code ethanol, absolute} is ethanol. */
+    static String withoutGrade(String name) {
+        int comma = name.indexOf(", ");
+        return comma > 0 ? name.substring(0, comma) : name;
     }
 
     /** A listed wash by name or alias. */
@@ -96,6 +108,11 @@ public final class Substances {
     /** A listed drying agent by name or alias. */
     Optional<DryingAgent> dryingAgent(String name) {
         return reference.dryingAgent(name);
+    }
+
+    /** A listed oxidant by name or alias. */
+    Optional<Oxidant> oxidant(String name) {
+        return reference.oxidant(name);
     }
 
     /** A waste stream by key. */

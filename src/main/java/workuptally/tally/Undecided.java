@@ -32,8 +32,16 @@ final class Undecided {
         return labels;
     }
 
+    /** Labels that a step gives, nothing consumes and no row records. */
+    List<String> missing() {
+        return layers.stream()
+                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
+                .map(LayerTally::label)
+                .toList();
+    }
+
     /** True for a portion that a step gives, nothing consumes, and no row records. */
-    boolean isMissing(LayerTally layer) {
+    private boolean isMissing(LayerTally layer) {
         boolean lotOfUnstatedOrigin = lots.stream()
                 .anyMatch(l -> l.lot().from().isEmpty()
                         && graph.givenBy(l.lot().label()).isEmpty());

@@ -55,7 +55,11 @@ class FormulaTest {
         "[13C6]H6, [13C]6H6",
         "[15N]H4Cl, ClH4[15N]",
         "[Pr]Cl3, Cl3Pr",
-        "[NH4]Cl, ClH4N"
+        "[NH4]Cl, ClH4N",
+        "RbCl, ClRb",
+        "XeF2, F2Xe",
+        "RuCl3, Cl3Ru",
+        "C12H10, C12H10"
     })
     void formulasAreReadIntoHillOrder(String typed, String hill) {
         assertEquals(hill, Formula.parse(typed).toString());

@@ -1,106 +1,82 @@
 package workuptally.demo;
 
 import java.util.NoSuchElementException;
-import java.util.Optional;
-import workuptally.measure.MeasuredValue;
-import workuptally.tally.Closure;
-import workuptally.tally.Content;
-import workuptally.tally.LotTally;
-import workuptally.tally.MassBalance;
-import workuptally.tally.ProductYield;
-import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import tools.jackson.databind.JsonNode;
 
-/** Looks up a figure of the key in the results of a run. */
+/** Looks up a figure of the key in the JSON of a run. */
 final class DemoFigures {
-    private static final double COVERAGE_FACTOR = 2;
-
     private DemoFigures() {}
 
-    static String text(RunTally tally, KeyFigure figure) {
+    static String text(JsonNode run, KeyFigure figure) {
         return switch (figure.figure()) {
-            case "limitingMaterial" -> theory(tally).limiting().get(0).material();
-            case "verdict" -> closure(tally, figure).verdict().word();
+            case "limitingMaterial" ->
+                run.at("/limiting/0").required("material").asString();
+            case "verdict" -> closure(run, figure).required("verdict").asString();
             default -> throw new NoSuchElementException(figure.figure());
         };
     }
 
-    static double number(RunTally tally, KeyFigure figure) {
+    static double number(JsonNode run, KeyFigure figure) {
         return switch (figure.figure()) {
-            case "theoryGrams" -> productTheory(tally, figure).massGrams().value();
-            case "limitingMillimoles" ->
-                theory(tally).limiting().get(0).amountMillimoles().value();
-            case "crudeOverTheoryPercent" -> value(lot(tally, figure).overTheoryPercent());
-            case "yieldPercent" ->
-                yieldOf(tally, figure, ProductYield.Stage.WORKUP).percent().value();
+            case "theoryGrams" -> number(entry(run, "theory", "product", figure.subject()), "massGrams");
+            case "limitingMillimoles" -> number(run.at("/limiting/0"), "amountMillimoles");
+            case "crudeOverTheoryPercent" ->
+                number(entry(run, "lots", "lot", figure.subject()), "crudeOverTheoryPercent");
+            case "yieldPercent" -> number(yieldOf(run, figure, "workup"), "percent");
             case "yieldExpandedUncertaintyPercent" ->
-                yieldOf(tally, figure, ProductYield.Stage.WORKUP).percent().expandedUncertainty(COVERAGE_FACTOR);
-            case "purifiedYieldPercent" ->
-                yieldOf(tally, figure, ProductYield.Stage.PURIFIED).percent().value();
-            case "aliquotCorrectedPercent" ->
-                value(yieldOf(tally, figure, ProductYield.Stage.WORKUP).aliquotCorrectedPercent());
-            case "conversionAdjustedPercent" ->
-                value(yieldOf(tally, figure, ProductYield.Stage.WORKUP).conversionAdjustedPercent());
-            case "closurePercent" -> closure(tally, figure).percent().value();
-            case "closureExpandedUncertaintyPercent" -> closure(tally, figure).expandedUncertaintyPercent();
-            case "unaccountedGrams" -> closure(tally, figure).unaccountedGrams();
-            case "layerGrams" -> value(content(tally, figure).massGrams());
-            case "layerPercentOfTheory" -> content(tally, figure).percentOf().orElseThrow();
-            case "upperBoundGrams" -> content(tally, figure).upperBoundGrams().orElseThrow();
-            case "massInGrams" -> mass(tally).inGrams().value();
-            case "massOutGrams" -> mass(tally).outGrams().value();
-            case "massGapGrams" -> mass(tally).gapGrams().value();
-            case "organicSolventGrams" -> mass(tally).organicSolventGrams();
-            case "gapPercentOfOrganic" -> mass(tally).gapPercentOfOrganic();
+                number(yieldOf(run, figure, "workup"), "expandedUncertaintyPercent");
+            case "purifiedYieldPercent" -> number(yieldOf(run, figure, "purified"), "percent");
+            case "aliquotCorrectedPercent" -> number(yieldOf(run, figure, "workup"), "aliquotCorrectedPercent");
+            case "conversionAdjustedPercent" -> number(yieldOf(run, figure, "workup"), "conversionAdjustedPercent");
+            case "closurePercent" -> number(closure(run, figure), "percent");
+            case "closureExpandedUncertaintyPercent" -> number(closure(run, figure), "expandedUncertaintyPercent");
+            case "unaccountedGrams" -> number(closure(run, figure), "unaccountedGrams");
+            case "layerGrams" -> number(content(run, figure), "massGrams");
+            case "layerPercentOfTheory" -> percentOf(content(run, figure));
+            case "upperBoundGrams" -> number(content(run, figure), "upperBoundGrams");
+            case "massInGrams" -> number(run.required("massBalance"), "inGrams");
+            case "massOutGrams" -> number(run.required("massBalance"), "outGrams");
+            case "massGapGrams" -> number(run.required("massBalance"), "gapGrams");
+            case "organicSolventGrams" -> number(run.required("massBalance"), "organicSolventGrams");
+            case "gapPercentOfOrganic" -> number(run.required("massBalance"), "gapPercentOfOrganicSolvent");
             default -> throw new NoSuchElementException(figure.figure());
         };
     }
 
-    private static double value(Optional<MeasuredValue> value) {
-        return value.orElseThrow().value();
+    private static double number(JsonNode object, String name) {
+        return object.required(name).doubleValue();
     }
 
-    private static Theory theory(RunTally tally) {
-        return tally.theory().orElseThrow();
+    /** A substance that is no product is a percentage of what was charged of it. */
+    private static double percentOf(JsonNode content) {
+        return content.has("percentOfTheory")
+                ? number(content, "percentOfTheory")
+                : number(content, "percentOfCharged");
     }
 
-    private static MassBalance mass(RunTally tally) {
-        return tally.massBalance().orElseThrow();
+    private static JsonNode closure(JsonNode run, KeyFigure figure) {
+        return entry(run, "closures", "skeleton", figure.subject());
     }
 
-    private static Theory.ProductTheory productTheory(RunTally tally, KeyFigure figure) {
-        return theory(tally).products().stream()
-                .filter(p -> p.product().name().equals(figure.subject()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static LotTally lot(RunTally tally, KeyFigure figure) {
-        return tally.lots().stream()
-                .filter(l -> l.lot().label().equals(figure.subject()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static ProductYield yieldOf(RunTally tally, KeyFigure figure, ProductYield.Stage stage) {
-        return tally.yields().stream()
-                .filter(y -> y.stage() == stage && y.product().name().equals(figure.subject()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Closure closure(RunTally tally, KeyFigure figure) {
-        return tally.closures().stream()
-                .filter(c -> c.skeleton().equals(figure.subject()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Content content(RunTally tally, KeyFigure figure) {
+    private static JsonNode content(JsonNode run, KeyFigure figure) {
         String[] parts = figure.subject().split("/", 2);
-        return tally.layer(parts[0]).orElseThrow().contents().stream()
-                .filter(c -> c.substance().equals(parts[1]))
+        return entry(entry(run, "layers", "layer", parts[0]), "contents", "substance", parts[1]);
+    }
+
+    private static JsonNode yieldOf(JsonNode run, KeyFigure figure, String stage) {
+        return run.required("yields")
+                .valueStream()
+                .filter(y -> y.required("stage").asString().equals(stage))
+                .filter(y -> y.required("product").asString().equals(figure.subject()))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static JsonNode entry(JsonNode object, String array, String key, String value) {
+        return object.required(array)
+                .valueStream()
+                .filter(entry -> entry.required(key).asString().equals(value))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException(array + " has no " + key + " " + value));
     }
 }

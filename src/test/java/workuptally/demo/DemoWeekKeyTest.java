@@ -1,8 +1,8 @@
 package workuptally.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -10,9 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -21,47 +19,55 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import workuptally.book.BookReader;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
-import workuptally.model.Run;
 import workuptally.reference.Reference;
-import workuptally.tally.RunTally;
-import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.report.json.JsonReport;
 
-/** The demo week is invented: this pins what its authors planted and computed by hand, and checks no chemistry against the world. */
+/**
+ * The demo week is invented: this pins what its authors planted and computed by hand, and checks no chemistry against the world. Figures
+ * are read from the JSON, as another program would.
+ */
 class DemoWeekKeyTest {
     private static final Path FOLDER = Path.of("input-templates", "demo-week");
-    private static Map<String, RunTally> tallies;
     private static Book book;
+    private static JsonNode json;
 
     @BeforeAll
-    static void tallyTheWeek() throws Exception {
+    static void reviewTheWeek() throws Exception {
         book = new BookReader().read(FOLDER);
-        RunTallying tallying = new RunTallying(book.limits(), new Substances(Reference.load()));
-        tallies = new LinkedHashMap<>();
-        for (Run run : book.runs()) {
-            tallies.put(run.id(), tallying.tally(run));
-        }
+        json = jsonOf(book);
+    }
+
+    private static JsonNode jsonOf(Book book) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JsonReport.write(new ReviewBuilder(Reference.load(), "test").review(book), out);
+        return new JsonMapper().readTree(out.toByteArray());
     }
 
     @Test
     void theWeekHasTwelveRunsAndNoFaultOfForm() {
-        assertEquals(12, book.runs().size());
+        assertEquals(12, json.required("runs").size());
         assertEquals(List.of(), book.findings());
     }
 
     @ParameterizedTest
     @MethodSource("figures")
     void figureOfTheKeyComesOutWithinItsTolerance(KeyFigure figure) {
-        RunTally tally = tallies.get(figure.run());
-        assertTrue(tally != null, () -> "no run " + figure.run());
+        JsonNode run = json.required("runs")
+                .valueStream()
+                .filter(r -> r.required("run").asString().equals(figure.run()))
+                .findFirst()
+                .orElseThrow();
         if (figure.isText()) {
-            assertEquals(figure.expected(), DemoFigures.text(tally, figure));
+            assertEquals(figure.expected(), DemoFigures.text(run, figure));
         } else {
             assertEquals(
                     Double.parseDouble(figure.expected()),
-                    DemoFigures.number(tally, figure),
+                    DemoFigures.number(run, figure),
                     Double.parseDouble(figure.tolerance()),
                     figure::toString);
         }

@@ -3,7 +3,6 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Limit;
@@ -38,8 +37,9 @@ final class RecoverableProduct {
                     TableCell.bold(entry.layer().label()),
                     TableCell.of(words.contents(List.of(entry.content()))),
                     TableCell.of(entry.run()
-                            .decision(entry.layer().label())
-                            .flatMap(LayerDecision::reextraction)
+                            .tally()
+                            .evidence()
+                            .bestGain(entry.layer().label())
                             .map(words::reextraction)
                             .orElse("gain not computed"))));
         }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -14,6 +14,7 @@ import workuptally.tally.Closure;
 import workuptally.tally.Content;
 import workuptally.tally.LotTally;
 import workuptally.tally.ProductYield;
+import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
 import workuptally.tally.Theory;
 import workuptally.tally.YieldBasis;
@@ -169,12 +170,14 @@ final class RunWords {
         if (!decision.missing().isEmpty()) {
             text.append("\nMissing: ").append(String.join("; ", decision.missing()));
         }
-        decision.reextraction().ifPresent(r -> text.append("\n").append(reextraction(r)));
+        tally.evidence()
+                .bestGain(decision.layer())
+                .ifPresent(r -> text.append("\n").append(reextraction(r)));
         return text.toString();
     }
 
     /** Gain of a further extraction. */
-    String reextraction(LayerDecision.Reextraction further) {
+    String reextraction(Reextraction further) {
         Figures figures = look.figures();
         return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
                 + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
@@ -182,7 +185,7 @@ final class RunWords {
                 + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0% of theory)" + reagent(further);
     }
 
-    private String reagent(LayerDecision.Reextraction further) {
+    private String reagent(Reextraction further) {
         if (further.acidMillimoles() == 0) {
             return "";
         }

@@ -1,24 +1,30 @@
 package workuptally.report.view;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Place;
 
 /** One cell of a result table. */
-public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.Link {
+public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.Link, Cell.Jump {
 
     /** A text. */
     static Cell of(String text) {
         return text.isEmpty() ? new Missing("") : new Text(text);
     }
 
-    /** A number. */
+    /** A number with the decimals of its column. */
     static Cell of(double value) {
-        return new Number(value);
+        return new Number(value, Number.AS_COLUMN, Optional.empty());
+    }
+
+    /** A number with the decimals of its column that follows from other cells. */
+    static Cell of(double value, Live live) {
+        return new Number(value, Number.AS_COLUMN, Optional.of(live));
     }
 
     /** A number, or an empty cell. */
     static Cell of(OptionalDouble value) {
-        return value.isPresent() ? new Number(value.getAsDouble()) : new Missing("");
+        return value.isPresent() ? of(value.getAsDouble()) : new Missing("");
     }
 
     /** What is shown when no number format applies. */
@@ -35,8 +41,13 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
      * A number.
      *
      * @param value the value, unrounded
+     * @param decimals decimals to show; {@link #AS_COLUMN} for those of the column
+     * @param live how it follows from other cells, where it does
      */
-    record Number(double value) implements Cell {
+    record Number(double value, int decimals, Optional<Live> live) implements Cell {
+        /** The decimals of the column apply. */
+        public static final int AS_COLUMN = -1;
+
         @Override
         public String shown() {
             return Double.toString(value);
@@ -57,4 +68,13 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
      * @param place target
      */
     record Link(String shown, Place place) implements Cell {}
+
+    /**
+     * A link to a row of another result table.
+     *
+     * @param shown text
+     * @param title title of that table
+     * @param row row of that table, from 0
+     */
+    record Jump(String shown, String title, int row) implements Cell {}
 }

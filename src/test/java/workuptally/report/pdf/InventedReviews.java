@@ -12,11 +12,11 @@ import workuptally.book.BookReader;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.HazardNote;
-import workuptally.judgement.LayerDecision;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Amount;
@@ -50,10 +50,12 @@ import workuptally.tally.LotTally;
 import workuptally.tally.MassBalance;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
+import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
 import workuptally.tally.SolventUse;
 import workuptally.tally.Theory;
 import workuptally.tally.WasteLine;
+import workuptally.tally.WorkupEvidence;
 import workuptally.tally.YieldBasis;
 
 /** Reviews made by hand for the tests of the report. All figures are invented and need not agree with each other. */
@@ -435,7 +437,25 @@ final class InventedReviews {
                                 "tert-butyl methyl ether",
                                 22.1,
                                 true)),
-                List.of(),
+                new WorkupEvidence(
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(new Reextraction(
+                                "A1",
+                                "benzoic acid",
+                                "tert-butyl methyl ether",
+                                1,
+                                40,
+                                11.3,
+                                "P = 60",
+                                2,
+                                3.2,
+                                26.3,
+                                31,
+                                29.6)),
+                        List.of(),
+                        List.of()),
                 List.of(new NotComputed(
                         "content of layer A1", "no assay and no bound", "an assay of A1 in the Assays table")));
         return new RunReview(
@@ -466,9 +486,7 @@ final class InventedReviews {
                         new LayerDecision.Condition(
                                 "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
                         new LayerDecision.Condition(
-                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
-                Optional.of(new LayerDecision.Reextraction(
-                        "tert-butyl methyl ether", 2, 40, 11.3, "acidified to pH 2", 3.2, 26.3, 31)));
+                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")));
     }
 
     static Closure.Term term(String place, String substance, double percent) {
@@ -584,7 +602,7 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine("A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", 71.2, true)),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of());
         return new RunReview(
                 tally,
@@ -617,7 +635,7 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of(
                         new NotComputed("net mass of lot F-07", "its tare is blank", "the tare in Isolated!H8"),
                         new NotComputed(
@@ -676,7 +694,7 @@ final class InventedReviews {
                 List.of(contact(122, 98, true)),
                 List.of(),
                 List.of(),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of());
         return new RunReview(
                 tally,
@@ -713,7 +731,7 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
+                WorkupEvidence.NONE,
                 List.of());
         return new RunReview(tally, List.of(), List.of(), List.of());
     }

@@ -1,8 +1,7 @@
-package workuptally.judgement;
+package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * What the evidence about one layer amounts to. A person decides; this lays out what there is.
@@ -11,10 +10,8 @@ import java.util.Optional;
  * @param outcome keep, measure first, or evidence complete
  * @param reason the outcome's reason in a sentence
  * @param conditions conditions R1 to R12 in order
- * @param reextraction gain of the cheapest further extraction, where it can be computed
  */
-public record LayerDecision(
-        String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<Reextraction> reextraction) {
+public record LayerDecision(String layer, Outcome outcome, String reason, List<Condition> conditions) {
     /** Copies the list. */
     public LayerDecision {
         conditions = List.copyOf(conditions);
@@ -37,28 +34,6 @@ public record LayerDecision(
      * @param evidence the figure or entry it rests on, or what is missing
      */
     public record Condition(String id, String title, State state, String evidence) {}
-
-    /**
-     * Gain of a further extraction.
-     *
-     * @param solvent solvent
-     * @param portions number of portions
-     * @param volumeMillilitres volume of each, mL
-     * @param distributionRatio D used
-     * @param origin where D comes from
-     * @param gainGrams product it would bring, g
-     * @param gainPercentOfTheory the same, % of theory
-     * @param acidMillimoles acid needed first to bring the product into its neutral form, mmol; negative for base; 0 if none
-     */
-    public record Reextraction(
-            String solvent,
-            int portions,
-            double volumeMillilitres,
-            double distributionRatio,
-            String origin,
-            double gainGrams,
-            double gainPercentOfTheory,
-            double acidMillimoles) {}
 
     /** Outcomes. */
     public enum Outcome {

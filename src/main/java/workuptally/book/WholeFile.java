@@ -1,0 +1,72 @@
+package workuptally.book;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.Date;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+
+/** Writes a file that appears whole or not at all, with the same bytes each time. */
+final class WholeFile {
+    /** The one time that written parts carry, so that no clock gets into the file. */
+    private static final LocalDateTime FIXED_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private static final Date FIXED_DATE = new Date(315_532_800_000L);
+
+    private WholeFile() {}
+
+    static void write(SXSSFWorkbook workbook, Path target) throws IOException {
+        POIXMLProperties.CoreProperties properties =
+                workbook.getXSSFWorkbook().getProperties().getCoreProperties();
+        properties.setCreated(Optional.of(FIXED_DATE));
+        properties.setModified(Optional.of(FIXED_DATE));
+        properties.setCreator("Workup Tally");
+        Path saved = Files.createTempFile("workbook-", ".part");
+        try {
+            try (OutputStream out = Files.newOutputStream(saved)) {
+                workbook.write(out);
+            }
+            write(withFixedTimes(saved), target);
+        } finally {
+            Files.deleteIfExists(saved);
+        }
+    }
+
+    private static byte[] withFixedTimes(Path zip) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipFile in = new ZipFile(zip.toFile());
+                ZipOutputStream out = new ZipOutputStream(bytes)) {
+            for (ZipEntry entry : Collections.list(in.entries())) {
+                ZipEntry copy = new ZipEntry(entry.getName());
+                copy.setTimeLocal(FIXED_TIME);
+                out.putNextEntry(copy);
+                try (InputStream content = in.getInputStream(entry)) {
+                    content.transferTo(out);
+                }
+                out.closeEntry();
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    static void write(byte[] bytes, Path target) throws IOException {
+        Path beside = target.resolveSibling(target.getFileName() + ".part");
+        try {
+            Files.write(beside, bytes);
+            Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+}

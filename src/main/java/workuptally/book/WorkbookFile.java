@@ -1,0 +1,157 @@
+package workuptally.book;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.model.InputFile;
+
+/** A book that is a workbook of the Office Open XML form (ISO/IEC 29500), transitional or strict. */
+final class WorkbookFile implements TableSource, Closeable {
+    private static final String SAVE_AS = ": open it in a spreadsheet program and save it as .xlsx.";
+
+    private final InputFile file;
+    private final WorkbookPackage book;
+    private final Map<Table, String> sheetNames = new LinkedHashMap<>();
+    private final Map<String, String> partsBySheet = new LinkedHashMap<>();
+    private final SharedStrings strings;
+    private final NumberFormats formats;
+
+    private WorkbookFile(InputFile file, WorkbookPackage book, HeadingAliases aliases)
+            throws UnreadableBookException, IOException {
+        this.file = file;
+        this.book = book;
+        String workbook = workbookPart();
+        Map<String, WorkbookPackage.Relationship> relationships = book.relationshipsOf(workbook);
+        boolean from1904 = readSheets(workbook, relationships);
+        for (String sheet : partsBySheet.keySet()) {
+            Optional<Table> table = aliases.table(sheet);
+            if (table.isPresent()) {
+                String earlier = sheetNames.putIfAbsent(table.get(), sheet);
+                if (earlier != null) {
+                    throw new UnreadableBookException("The sheets " + earlier + " and " + sheet + " of " + file.name()
+                            + " both hold the table " + table.get().name() + ": rename one of them.");
+                }
+            }
+        }
+        this.strings = SharedStrings.read(book, WorkbookPackage.target(relationships, "sharedStrings"));
+        this.formats = NumberFormats.read(book, WorkbookPackage.target(relationships, "styles"), from1904);
+    }
+
+    /**
+     * Opens a workbook.
+     *
+     * @throws UnreadableBookException if it is none, or is damaged
+     * @throws IOException if it cannot be accessed
+     */
+    static WorkbookFile open(Path path, HeadingAliases aliases, ReadingOptions.SizeCaps caps)
+            throws UnreadableBookException, IOException {
+        FileKind.requireWorkbook(path, caps.fileBytes());
+        InputFile file = FileBytes.hash(path);
+        WorkbookPackage book = new WorkbookPackage(path, caps);
+        boolean opened = false;
+        try {
+            WorkbookFile workbook = new WorkbookFile(file, book, aliases);
+            opened = true;
+            return workbook;
+        } finally {
+            if (!opened) {
+                book.close();
+            }
+        }
+    }
+
+    private String workbookPart() throws UnreadableBookException, IOException {
+        if (book.has("mimetype") && book.has("content.xml")) {
+            throw new UnreadableBookException(file.name() + " is an OpenDocument spreadsheet" + SAVE_AS);
+        }
+        Optional<String> part = WorkbookPackage.target(book.relationshipsOf(""), "officeDocument");
+        if (part.isEmpty()) {
+            throw new UnreadableBookException(file.name()
+                    + " is a zip archive but no workbook: take the workbook out of it, or save it as .xlsx.");
+        }
+        if (part.get().toLowerCase(Locale.ROOT).endsWith(".bin")) {
+            throw new UnreadableBookException(file.name() + " is a binary workbook (.xlsb)" + SAVE_AS);
+        }
+        return part.get();
+    }
+
+    /** Reads the list of sheets; true if dates count from 1904. */
+    private boolean readSheets(String workbook, Map<String, WorkbookPackage.Relationship> relationships)
+            throws UnreadableBookException, IOException {
+        boolean from1904 = false;
+        boolean root = true;
+        try (XmlPart xml = book.open(workbook)) {
+            while (xml.next()) {
+                if (root && xml.isStart()) {
+                    root = false;
+                    if (!xml.name().equals("workbook")) {
+                        throw new UnreadableBookException(
+                                file.name() + " is another kind of document, no workbook: save the tables as .xlsx.");
+                    }
+                }
+                if (xml.isStart("workbookPr")) {
+                    from1904 = xml.attribute("date1904")
+                            .filter(text -> text.equals("1") || text.equals("true"))
+                            .isPresent();
+                } else if (xml.isStart("sheet")) {
+                    addSheet(xml, relationships);
+                }
+            }
+            book.finished(xml);
+        }
+        return from1904;
+    }
+
+    private void addSheet(XmlPart xml, Map<String, WorkbookPackage.Relationship> relationships) {
+        Optional<WorkbookPackage.Relationship> part = xml.foreignAttribute("id")
+                .map(relationships::get)
+                .filter(r -> r.type().equals("worksheet"));
+        part.ifPresent(found ->
+                partsBySheet.put(SharedStrings.unescape(xml.attribute("name").orElse("")), found.target()));
+    }
+
+    @Override
+    public String bookName() {
+        int dot = file.name().lastIndexOf('.');
+        return dot > 0 ? file.name().substring(0, dot) : file.name();
+    }
+
+    @Override
+    public List<String> names() {
+        return new ArrayList<>(partsBySheet.keySet());
+    }
+
+    @Override
+    public Optional<String> sheetName(Table table) {
+        return Optional.ofNullable(sheetNames.get(table));
+    }
+
+    @Override
+    public Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException {
+        String sheet = sheetNames.get(table);
+        if (sheet == null) {
+            return Optional.empty();
+        }
+        try (XmlPart xml = book.open(partsBySheet.get(sheet))) {
+            RawTable read = new SheetPart(file.name(), sheet, xml, strings, formats).read();
+            book.finished(xml);
+            return Optional.of(read);
+        }
+    }
+
+    @Override
+    public List<InputFile> files() {
+        return List.of(file);
+    }
+
+    @Override
+    public void close() throws IOException {
+        book.close();
+    }
+}

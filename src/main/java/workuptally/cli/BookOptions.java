@@ -1,0 +1,64 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import picocli.CommandLine.Option;
+import workuptally.book.BookReader;
+import workuptally.book.ReadingOptions;
+import workuptally.book.UnreadableBookException;
+import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.model.Book;
+import workuptally.model.Limit;
+import workuptally.reference.Reference;
+
+/** What a book is read and reviewed with; shared by every command that reviews. */
+final class BookOptions {
+    @Option(
+            names = "--reference",
+            paramLabel = "DIR",
+            description =
+                    "Folder with the laboratory's own reference rows; they replace or add to those of the program.")
+    private Optional<Path> referenceFolder = Optional.empty();
+
+    @Option(
+            names = "--headings",
+            paramLabel = "FILE",
+            description = "JSON file that maps your own sheet names and headings to those of the book.")
+    private Optional<Path> headingsFile = Optional.empty();
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "Day for which ages are computed, as 2026-03-06; replaces 'As of' of the Limits table.")
+    private Optional<LocalDate> asOf = Optional.empty();
+
+    ReadingOptions reading() {
+        ReadingOptions options = ReadingOptions.defaults();
+        return headingsFile.map(options::withHeadingsFile).orElse(options);
+    }
+
+    /** Files beside the book that are only read. */
+    Optional<Path> headings() {
+        return headingsFile;
+    }
+
+    Reference reference() throws IOException {
+        return referenceFolder.isPresent() ? Reference.load(referenceFolder.get()) : Reference.load();
+    }
+
+    /** Reads a book. */
+    Book read(Path path) throws UnreadableBookException, IOException {
+        Book book = new BookReader(reading()).read(path);
+        return asOf.map(day -> book.withLimits(book.limits().given(Limit.AS_OF, day.toString())))
+                .orElse(book);
+    }
+
+    /** Reviews a book that was read. */
+    Review review(Book book, IntConsumer progress) throws IOException {
+        return new ReviewBuilder(reference(), Version.number()).review(book, progress);
+    }
+}

@@ -1,0 +1,106 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import workuptally.book.UnreadableBookException;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.measure.Rounding;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** Shows what is to settle in books, and writes nothing. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Shows findings and layer decisions on the terminal, the most urgent first, and writes nothing.")
+final class CheckCommand implements Callable<Integer> {
+    private final boolean interactive;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private BookOptions options;
+
+    @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
+    private List<Path> books;
+
+    CheckCommand(boolean interactive) {
+        this.interactive = interactive;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        ExitCode code = ExitCode.DONE;
+        for (Path path : books) {
+            code = code.and(check(path));
+        }
+        return code.number();
+    }
+
+    private ExitCode check(Path path) throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        try {
+            Book book = options.read(path);
+            try (Progress progress = new Progress(err, book.runs().size(), interactive)) {
+                Review review = options.review(book, progress::done);
+                print(review, spec.commandLine().getOut());
+                return ExitCode.of(review);
+            }
+        } catch (UnreadableBookException | IOException unusable) {
+            return Failure.report(unusable, err);
+        }
+    }
+
+    private static void print(Review review, PrintWriter out) {
+        Rounding rounding = Rounding.in(Locale.ROOT);
+        out.println(review.book().name() + ": " + review.runs().size() + " runs; "
+                + FindingLines.counts(review.findings()));
+        out.println();
+        List<Finding> ofBook = ofBook(review);
+        if (!ofBook.isEmpty()) {
+            out.println("Book");
+            out.println("----");
+            ofBook.forEach(finding -> FindingLines.print(finding, out));
+            out.println();
+        }
+        List<RunReview> urgentFirst = review.runs().stream()
+                .filter(run -> !RunScreen.isQuiet(run))
+                .sorted(Comparator.comparing(CheckCommand::urgency))
+                .toList();
+        for (RunReview run : urgentFirst) {
+            new RunScreen(run, out).print(review.period().coverageFactor(), rounding);
+        }
+        String quiet = review.runs().stream()
+                .filter(RunScreen::isQuiet)
+                .map(RunReview::id)
+                .collect(Collectors.joining(", "));
+        if (!quiet.isEmpty()) {
+            Wrapped.lines("Nothing to settle: " + quiet, "", "  ").forEach(out::println);
+        }
+    }
+
+    /** Findings that belong to no run of the book: files, registers, rows of unknown runs. */
+    private static List<Finding> ofBook(Review review) {
+        List<String> runs = review.runs().stream().map(RunReview::id).toList();
+        return review.findings().stream().filter(f -> !runs.contains(f.run())).toList();
+    }
+
+    private static Severity urgency(RunReview run) {
+        return run.findings().stream().map(Finding::severity).findFirst().orElse(Severity.NOTE);
+    }
+}

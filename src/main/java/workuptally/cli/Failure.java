@@ -1,0 +1,71 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import workuptally.book.UnreadableBookException;
+
+/** Turns what stopped a command into one sentence for the reader and an exit code. */
+final class Failure {
+    private Failure() {}
+
+    /** Prints the sentence. */
+    static ExitCode report(Throwable failure, PrintWriter err) {
+        if (failure instanceof UncheckedIOException wrapped) {
+            return report(wrapped.getCause(), err);
+        }
+        if (failure instanceof UnreadableBookException || failure instanceof IOException) {
+            err.println(sentence(failure));
+            return ExitCode.UNUSABLE;
+        }
+        if (failure instanceof OutOfMemoryError) {
+            err.println(
+                    "There is not enough memory for this book: give the program more, for example java -Xmx4g -jar …,"
+                            + " or split the book.");
+            return ExitCode.FAULT;
+        }
+        err.println("This is a fault of the program, not of the book; nothing was written. Please report: " + failure
+                + where(failure));
+        return ExitCode.FAULT;
+    }
+
+    /** What is wrong with a file, in one sentence. */
+    static String sentence(Throwable failure) {
+        if (failure instanceof FileSystemException file) {
+            return file.getFile() + ": " + reason(file) + ".";
+        }
+        String message = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        return message.strip().replaceAll("\\s*\\R\\s*", " ");
+    }
+
+    private static String reason(FileSystemException failure) {
+        if (failure instanceof NoSuchFileException) {
+            return "there is no such file or folder";
+        }
+        if (failure instanceof AccessDeniedException) {
+            return "access is denied";
+        }
+        if (failure instanceof FileAlreadyExistsException) {
+            return "it exists already";
+        }
+        if (failure instanceof NotDirectoryException) {
+            return "it is no folder";
+        }
+        return failure.getReason() == null ? "it cannot be used" : failure.getReason();
+    }
+
+    /** The first line of our own code, which is what a report of the fault needs. */
+    private static String where(Throwable failure) {
+        for (StackTraceElement line : failure.getStackTrace()) {
+            if (line.getClassName().startsWith("workuptally.")) {
+                return " (" + line.getClassName() + ":" + line.getLineNumber() + ")";
+            }
+        }
+        return "";
+    }
+}

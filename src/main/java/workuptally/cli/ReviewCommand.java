@@ -1,0 +1,131 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import workuptally.book.UnreadableBookException;
+import workuptally.judgement.Review;
+import workuptally.measure.Rounding;
+import workuptally.model.Book;
+import workuptally.report.pdf.PdfOptions;
+
+/** Reviews books and writes the reports of each. */
+@Command(
+        name = "review",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Reviews books and writes the reports of each beside it, or into a folder of your choice.")
+final class ReviewCommand implements Callable<Integer> {
+    private final boolean interactive;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the reports; without it they stand beside the book.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "Paper of the PDF: A4 or Letter; without it ${DEFAULT-VALUE}.")
+    private PdfOptions.Paper paper;
+
+    @Option(
+            names = "--locale",
+            paramLabel = "MARK",
+            defaultValue = "point",
+            description = "Decimal mark of PDF and terminal: point or comma; without it ${DEFAULT-VALUE}."
+                    + " JSON and CSV always have a point.")
+    private PdfOptions.DecimalMark decimalMark;
+
+    @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")
+    private boolean strict;
+
+    @Option(names = "--quiet", description = "Print nothing but faults.")
+    private boolean quiet;
+
+    @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
+    private List<Path> books;
+
+    ReviewCommand(boolean interactive) {
+        this.interactive = interactive;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Set<Path> taken = inputs();
+        ExitCode code = ExitCode.DONE;
+        for (Path book : books) {
+            code = code.and(review(book, taken));
+        }
+        return code.number();
+    }
+
+    private ExitCode review(Path path, Set<Path> taken) {
+        PrintWriter err = spec.commandLine().getErr();
+        ReviewSettings settings = new ReviewSettings(options.reading(), paper, decimalMark);
+        try {
+            Book book = options.read(path);
+            try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
+                Review review = options.review(book, progress::done);
+                List<Path> written = new ReviewFiles(target(path), taken, settings).write(path, review);
+                if (!quiet) {
+                    print(review, written);
+                }
+                return strict ? ExitCode.of(review) : ExitCode.DONE;
+            }
+        } catch (UnreadableBookException | IOException unusable) {
+            return Failure.report(unusable, err);
+        }
+    }
+
+    private void print(Review review, List<Path> written) {
+        PrintWriter terminal = spec.commandLine().getOut();
+        Locale locale = decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT;
+        ReviewSummary.print(review, Rounding.in(locale), terminal);
+        terminal.println("Written:");
+        written.forEach(file -> terminal.println("  " + file));
+        terminal.println();
+    }
+
+    private Path target(Path book) {
+        Path beside = book.toAbsolutePath().normalize().getParent();
+        return out.orElse(beside == null ? book : beside);
+    }
+
+    /** Every file that this call reads. */
+    private Set<Path> inputs() throws IOException {
+        Set<Path> inputs = new LinkedHashSet<>();
+        for (Path book : books) {
+            inputs.add(book.toAbsolutePath().normalize());
+            if (Files.isDirectory(book)) {
+                try (Stream<Path> files = Files.list(book)) {
+                    files.forEach(file -> inputs.add(file.toAbsolutePath().normalize()));
+                }
+            }
+        }
+        options.headings().ifPresent(file -> inputs.add(file.toAbsolutePath().normalize()));
+        return inputs;
+    }
+}

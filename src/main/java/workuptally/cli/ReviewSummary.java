@@ -1,0 +1,28 @@
+package workuptally.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import workuptally.judgement.Review;
+import workuptally.measure.Rounding;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** A review in short on the terminal: the runs with yield and closure, and what must be settled first. */
+final class ReviewSummary {
+    private ReviewSummary() {}
+
+    static void print(Review review, Rounding rounding, PrintWriter out) {
+        out.println(review.book().name() + ": " + review.runs().size() + " runs; "
+                + FindingLines.counts(review.findings()));
+        out.println();
+        new RunTable(review, rounding).print(out);
+        List<Finding> urgent = review.findings().stream()
+                .filter(f -> f.severity().compareTo(Severity.HOLD) <= 0)
+                .toList();
+        if (!urgent.isEmpty()) {
+            out.println();
+            urgent.forEach(finding -> out.println(FindingLines.oneLine(finding)));
+        }
+        out.println();
+    }
+}

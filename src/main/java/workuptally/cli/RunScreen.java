@@ -1,0 +1,88 @@
+package workuptally.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.measure.Rounding;
+import workuptally.model.Finding;
+import workuptally.tally.NotComputed;
+
+/** One run on the terminal: its figures, its findings with the most urgent first, its layers and what is missing to judge them. */
+final class RunScreen {
+    private static final int LABEL_WIDTH = 10;
+
+    private final RunReview run;
+    private final PrintWriter out;
+
+    RunScreen(RunReview run, PrintWriter out) {
+        this.run = run;
+        this.out = out;
+    }
+
+    /** True where the run has nothing to show: no finding, no layer that waits, nothing left uncomputed. */
+    static boolean isQuiet(RunReview run) {
+        return run.findings().isEmpty()
+                && run.tally().notComputed().isEmpty()
+                && run.decisions().stream().allMatch(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE);
+    }
+
+    void print(double coverageFactor, Rounding rounding) {
+        String title = run.id() + "  " + run.tally().run().reaction();
+        out.println(title.stripTrailing());
+        out.println("-".repeat(Math.max(1, title.stripTrailing().length())));
+        new RunTable(run, coverageFactor, rounding).print(out);
+        if (!run.findings().isEmpty()) {
+            out.println();
+            for (Finding finding : run.findings()) {
+                FindingLines.print(finding, out);
+            }
+        }
+        layers();
+        notComputed();
+        out.println();
+    }
+
+    private void layers() {
+        if (run.decisions().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("  Layers. " + SafetyWording.A_PERSON_DECIDES);
+        for (LayerDecision decision : run.decisions()) {
+            String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
+                    + decision.outcome().word() + ": ";
+            String next = " ".repeat(4 + LABEL_WIDTH);
+            Wrapped.lines(decision.reason(), start, next).forEach(out::println);
+            conditions("not met: ", decision, State.NOT_MET);
+            conditions("missing: ", decision, State.MISSING);
+        }
+    }
+
+    private void conditions(String label, LayerDecision decision, State state) {
+        List<LayerDecision.Condition> found =
+                decision.conditions().stream().filter(c -> c.state() == state).toList();
+        if (!found.isEmpty()) {
+            String text = found.stream().map(c -> c.id() + " " + c.evidence()).collect(Collectors.joining("; "));
+            String indent = " ".repeat(4 + LABEL_WIDTH);
+            Wrapped.lines(text, indent + label, indent + " ".repeat(label.length()))
+                    .forEach(out::println);
+        }
+    }
+
+    private void notComputed() {
+        if (run.tally().notComputed().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("  Not computed");
+        for (NotComputed missing : run.tally().notComputed()) {
+            String unlocked = missing.unlockedBy().isEmpty() ? "" : "; needs " + missing.unlockedBy();
+            Wrapped.lines(missing.what() + ": " + missing.because() + unlocked, "    ", "      ")
+                    .forEach(out::println);
+        }
+    }
+}

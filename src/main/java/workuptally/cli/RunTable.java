@@ -1,0 +1,156 @@
+package workuptally.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Rounding;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.Closure;
+import workuptally.tally.LotTally;
+import workuptally.tally.ProductYield;
+
+/** The runs of a review on the terminal: yields and closures with their uncertainty, one line per product. */
+final class RunTable {
+    private static final int WIDEST_CELL = 44;
+    private static final int THEORY_DIGITS = 4;
+    private static final String NOTHING = "-";
+
+    private final Rounding rounding;
+    private final double coverageFactor;
+    private final TextTable table = new TextTable(
+            WIDEST_CELL,
+            List.of(
+                    "Run",
+                    "Status",
+                    "Product",
+                    "Theory (g)",
+                    "Crude/theory (%)",
+                    "Yield (%)",
+                    "Closure (%)",
+                    "Verdict",
+                    "Most urgent"));
+
+    RunTable(Review review, Rounding rounding) {
+        this.rounding = rounding;
+        this.coverageFactor = review.period().coverageFactor();
+        review.runs().forEach(this::add);
+    }
+
+    /** A table of one run. */
+    RunTable(RunReview run, double coverageFactor, Rounding rounding) {
+        this.rounding = rounding;
+        this.coverageFactor = coverageFactor;
+        add(run);
+    }
+
+    void print(PrintWriter out) {
+        if (!table.isEmpty()) {
+            table.print(out);
+        }
+    }
+
+    private void add(RunReview review) {
+        Run run = review.tally().run();
+        List<Closure> closures = new ArrayList<>(review.tally().closures());
+        List<List<String>> lines = new ArrayList<>();
+        for (Product product : run.products()) {
+            if (product.wanted()) {
+                lines.add(line(review, product.name(), ProductYield.Stage.WORKUP, take(closures, product)));
+                if (yieldOf(review, product.name(), ProductYield.Stage.PURIFIED).isPresent()) {
+                    lines.add(line(review, product.name(), ProductYield.Stage.PURIFIED, Optional.empty()));
+                }
+            }
+        }
+        for (Closure closure : closures) {
+            lines.add(List.of(
+                    "(closure of " + closure.skeleton() + ")",
+                    "",
+                    "",
+                    "",
+                    percent(closure),
+                    closure.verdict().word()));
+        }
+        String urgent = review.findings().stream()
+                .findFirst()
+                .map(f -> f.severity().word())
+                .orElse(NOTHING);
+        for (int i = 0; i < lines.size(); i++) {
+            List<String> cells = new ArrayList<>(List.of(i == 0 ? run.id() : "", i == 0 ? status(run) : ""));
+            cells.addAll(lines.get(i));
+            cells.add(i == 0 ? urgent : "");
+            table.row(cells);
+        }
+    }
+
+    /** The closure that counts this product, taken out of the list. */
+    private static Optional<Closure> take(List<Closure> closures, Product product) {
+        Optional<Closure> own = closures.stream()
+                .filter(c -> c.unaccountedAs().equals(product.name()))
+                .findFirst();
+        own.ifPresent(closures::remove);
+        return own;
+    }
+
+    private List<String> line(RunReview review, String product, ProductYield.Stage stage, Optional<Closure> closure) {
+        boolean workup = stage == ProductYield.Stage.WORKUP;
+        return List.of(
+                workup ? product : product + ", purified",
+                workup ? theory(review, product) : "",
+                workup ? crudeOverTheory(review, product) : "",
+                yieldText(review, product, stage),
+                closure.map(this::percent).orElse(workup ? NOTHING : ""),
+                closure.map(c -> c.verdict().word()).orElse(workup ? NOTHING : ""));
+    }
+
+    private String theory(RunReview review, String product) {
+        return review.tally().theory().stream()
+                .flatMap(theory -> theory.products().stream())
+                .filter(p -> p.product().name().equals(product))
+                .map(p -> rounding.toSignificant(p.massGrams().value(), THEORY_DIGITS))
+                .findFirst()
+                .orElse(NOTHING);
+    }
+
+    private String crudeOverTheory(RunReview review, String product) {
+        return review.tally().lots().stream()
+                .filter(LotTally::endsWorkup)
+                .filter(l -> l.lot().product().equalsIgnoreCase(product))
+                .flatMap(l -> l.overTheoryPercent().stream())
+                .findFirst()
+                .map(v -> rounding.toDecimals(v.value(), 1))
+                .orElse(NOTHING);
+    }
+
+    private String yieldText(RunReview review, String product, ProductYield.Stage stage) {
+        Optional<ProductYield> found = yieldOf(review, product, stage);
+        if (found.isPresent()) {
+            String text = withUncertainty(found.get().percent());
+            return found.get().basis().isUpperBound() ? "at most " + text : text;
+        }
+        return review.tally().run().status() == Run.Status.ISOLATED ? "not computed" : NOTHING;
+    }
+
+    private static Optional<ProductYield> yieldOf(RunReview review, String product, ProductYield.Stage stage) {
+        return review.tally().yields().stream()
+                .filter(y -> y.stage() == stage && y.product().name().equals(product))
+                .findFirst();
+    }
+
+    private String percent(Closure closure) {
+        return rounding.withUncertainty(closure.percent().value(), closure.expandedUncertaintyPercent());
+    }
+
+    private String withUncertainty(MeasuredValue value) {
+        return rounding.withUncertainty(value.value(), value.expandedUncertainty(coverageFactor));
+    }
+
+    private static String status(Run run) {
+        return run.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,25 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Properties;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version of the program, as the build writes it. */
+final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+        return new String[] {"workup-tally " + number()};
+    }
+
+    static String number() {
+        Properties properties = new Properties();
+        try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
+            properties.load(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return properties.getProperty("version");
+    }
+}

@@ -1,0 +1,97 @@
+package workuptally.cli;
+
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program {@code workup-tally}. */
+@Command(
+        name = "workup-tally",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Reviews the workups of a week from a workbook or a folder of CSV files: yields, closures, layers, solvents, waste.",
+            "It lays out the evidence; a person decides."
+        },
+        footer = {
+            "",
+            "Exit codes: 0 files written, or nothing to settle; 1 stops or holds found (check, review --strict);",
+            "2 unreadable input, wrong use or unwritable output; 3 a fault of the program. The highest wins."
+        })
+public final class WorkupTally implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private WorkupTally() {}
+
+    /** Runs the program and ends the virtual machine with its exit code. */
+    public static void main(String[] args) {
+        System.exit(run(args, writer(System.out), writer(System.err), System.console() != null));
+    }
+
+    /**
+     * Runs the program.
+     *
+     * @param args arguments
+     * @param out results
+     * @param err diagnostics
+     * @return exit code, 0 to 3
+     */
+    public static int run(String[] args, PrintWriter out, PrintWriter err) {
+        return run(args, out, err, false);
+    }
+
+    /**
+     * Runs the program.
+     *
+     * @param interactive whether a person watches, so that long work shows its progress
+     */
+    static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
+        CommandLine commands = new CommandLine(new WorkupTally())
+                .addSubcommand(new ReviewCommand(interactive))
+                .addSubcommand(new CheckCommand(interactive))
+                .addSubcommand(new TemplateCommand())
+                .addSubcommand(new ReferenceCommand())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setOut(out)
+                .setErr(err)
+                .setParameterExceptionHandler(WorkupTally::wrongUse)
+                .setExecutionExceptionHandler(
+                        (failure, line, parsed) -> Failure.report(failure, err).number());
+        try {
+            return commands.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError exhausted) {
+            return Failure.report(exhausted, err).number();
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Name a command: review, check, template or reference.");
+    }
+
+    private static int wrongUse(ParameterException wrong, String[] args) {
+        CommandLine line = wrong.getCommandLine();
+        line.getErr().println(wrong.getMessage());
+        line.getErr().println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
+        return ExitCode.UNUSABLE.number();
+    }
+
+    /** A writer in the terminal's encoding. A system that only claims ASCII is given UTF-8, which its terminals show. */
+    private static PrintWriter writer(OutputStream stream) {
+        Charset terminal = Charset.forName(
+                System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8")));
+        Charset charset = terminal.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : terminal;
+        return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+    }
+}

@@ -1,0 +1,81 @@
+package workuptally.judgement.layers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Layer;
+import workuptally.tally.Closure;
+import workuptally.tally.Closure.Verdict;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+
+/**
+ * R6: the run's balance closes, or its open part cannot be in this layer because the layer has its own assay or true non-detect. A rag that
+ * was not assayed, or a portion that a step gave and nobody recorded, leaves every layer of the run open.
+ */
+final class BalanceSettled implements LayerCondition {
+    private static final String ID = "R6";
+    private static final String TITLE = "balance closes, or the open part is not here";
+
+    @Override
+    public Condition judge(LayerEvidence evidence) {
+        if (!evidence.layer().endsWorkup()) {
+            return new Condition(ID, TITLE, State.NOT_ASKED, "a liquor belongs to the purification's balance");
+        }
+        List<String> open = unsettledPortions(evidence);
+        if (!open.isEmpty()) {
+            return new Condition(ID, TITLE, State.NOT_MET, String.join(", ", open) + " not assayed or not recorded");
+        }
+        List<Closure> closures = evidence.run().closures();
+        if (closures.isEmpty()) {
+            return new Condition(ID, TITLE, State.MISSING, "no closure could be computed");
+        }
+        for (Closure closure : closures) {
+            if (closure.verdict() == Verdict.OVER) {
+                return new Condition(ID, TITLE, State.NOT_MET, words(closure));
+            }
+        }
+        boolean own = evidence.layer().contents().stream()
+                .anyMatch(c -> (c.kind() == Content.Kind.MEASURED || c.kind() == Content.Kind.BOUND)
+                        && c.massGrams().isPresent()
+                        && evidence.wanted().contains(c));
+        for (Closure closure : closures) {
+            if (closure.verdict() != Verdict.CLOSES) {
+                return own
+                        ? new Condition(ID, TITLE, State.MET, words(closure) + ", but this layer has its own assay")
+                        : new Condition(
+                                ID, TITLE, State.NOT_MET, words(closure) + ", and this layer has no assay of its own");
+            }
+        }
+        return new Condition(ID, TITLE, State.MET, words(closures.get(0)));
+    }
+
+    private static List<String> unsettledPortions(LayerEvidence evidence) {
+        List<String> labels = new ArrayList<>();
+        for (LayerTally layer : evidence.run().layers()) {
+            if (!layer.terminal() || !layer.endsWorkup()) {
+                continue;
+            }
+            boolean rag = layer.phase().filter(p -> p == Layer.Phase.RAG).isPresent();
+            boolean measured = layer.contents().stream().anyMatch(c -> c.kind() == Content.Kind.MEASURED);
+            if (rag && !measured) {
+                labels.add("rag " + layer.label());
+            } else if (evidence.run().isMissing(layer.label())) {
+                labels.add(layer.label());
+            }
+        }
+        return labels;
+    }
+
+    private static String words(Closure closure) {
+        return String.format(
+                Locale.ROOT,
+                "closure on %s %.1f ± %.1f %% %s",
+                closure.skeleton(),
+                closure.percent().value(),
+                closure.expandedUncertaintyPercent(),
+                closure.verdict().word());
+    }
+}

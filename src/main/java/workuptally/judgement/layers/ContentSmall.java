@@ -1,0 +1,48 @@
+package workuptally.judgement.layers;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Limit;
+import workuptally.tally.Content;
+
+/**
+ * R4: what the layer holds at most is within the layer limit, m + 1.645·u (one-sided 95 %), non-detects at their limit. The guard band
+ * follows the Eurachem/CITAC guide on compliance with limits.
+ */
+final class ContentSmall implements LayerCondition {
+    private static final String ID = "R4";
+    private static final String TITLE = "at most the layer limit";
+
+    @Override
+    public Condition judge(LayerEvidence evidence) {
+        double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
+        Optional<Condition> worst = Optional.empty();
+        double worstPercent = -1;
+        for (Content content : evidence.wanted()) {
+            Optional<Double> theory = LayerEvidence.theoryGrams(evidence.run(), content.substance());
+            if (theory.isEmpty() || content.upperBoundGrams().isEmpty()) {
+                continue;
+            }
+            double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());
+            double percent = 100 * grams / theory.get();
+            if (percent > worstPercent) {
+                worstPercent = percent;
+                worst = Optional.of(new Condition(
+                        ID,
+                        TITLE,
+                        percent <= limit ? State.MET : State.NOT_MET,
+                        String.format(
+                                Locale.ROOT,
+                                "at most %.3g g %s = %.2g %% of theory, limit %.2g %%",
+                                grams,
+                                content.substance(),
+                                percent,
+                                limit)));
+            }
+        }
+        return worst.orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
+    }
+}

@@ -1,0 +1,90 @@
+package workuptally.judgement.layers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.tally.LayerTally;
+import workuptally.tally.RunTally;
+
+/**
+ * Decisions about the kept layers of a run.
+ *
+ * <p>R1 to R8 decide, and R11 and R12 where the book asks them: one not met keeps the layer, one missing asks for a measurement first.
+ * R9 and R10 bear on a proposed transfer and stand beside.
+ */
+public final class LayerDecisions {
+    private static final Set<String> ABOUT_THE_TRANSFER = Set.of("R9", "R10");
+
+    private static final List<LayerCondition> CONDITIONS = List.of(
+            new PhaseKnown(),
+            new ProductIsolated(),
+            new ContentKnown(),
+            new ContentSmall(),
+            new SumSmall(),
+            new BalanceSettled(),
+            new NoOpenStop(),
+            new NoOtherWanted(),
+            new QuenchShown(),
+            new NothingHolds(),
+            new WaitingTimePassed());
+
+    private final Book book;
+
+    /** With the limits and transfers of a book. */
+    public LayerDecisions(Book book) {
+        this.book = book;
+    }
+
+    /**
+     * One decision for each kept layer, in order of the steps.
+     *
+     * @param run results
+     * @param findings findings of the run so far
+     */
+    public List<LayerDecision> of(RunTally run, List<Finding> findings) {
+        SumOfLayers sums = SumOfLayers.of(run, book.limits());
+        List<LayerDecision> decisions = new ArrayList<>();
+        for (LayerTally layer : KeptLayers.of(run)) {
+            LayerEvidence evidence = new LayerEvidence(layer, run, book, findings, sums);
+            decisions.add(decide(
+                    layer.label(),
+                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));
+        }
+        return decisions;
+    }
+
+    private static LayerDecision decide(String layer, List<Condition> conditions) {
+        Optional<Condition> notMet = first(conditions, State.NOT_MET);
+        Optional<Condition> missing = first(conditions, State.MISSING);
+        if (notMet.isPresent()) {
+            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions);
+        }
+        if (missing.isPresent()) {
+            return new LayerDecision(
+                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions);
+        }
+        String bound = conditions.stream()
+                .filter(c -> c.id().equals("R4"))
+                .map(Condition::evidence)
+                .findFirst()
+                .orElse("");
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions);
+    }
+
+    /** The most telling condition in that state: an open stop before all, then in order. */
+    private static Optional<Condition> first(List<Condition> conditions, State state) {
+        List<Condition> inState = conditions.stream()
+                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.id()))
+                .toList();
+        return inState.stream()
+                .filter(c -> c.id().equals("R4"))
+                .findFirst()
+                .or(() -> inState.stream().findFirst());
+    }
+}

@@ -1,0 +1,45 @@
+package workuptally.judgement.layers;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+import workuptally.tally.RunTally;
+import workuptally.tally.Theory.ProductTheory;
+
+/**
+ * What the conditions may read about one layer.
+ *
+ * @param layer the layer
+ * @param run results of its run
+ * @param book the book
+ * @param findings findings of the run
+ * @param sums what the kept layers of the run hold together
+ */
+record LayerEvidence(LayerTally layer, RunTally run, Book book, List<Finding> findings, SumOfLayers sums) {
+
+    /** Wanted products the layer's contents name, with or without a figure. */
+    List<Content> wanted() {
+        return wanted(layer, run);
+    }
+
+    static List<Content> wanted(LayerTally layer, RunTally run) {
+        return layer.contents().stream()
+                .filter(c ->
+                        run.run().product(c.substance()).filter(Product::wanted).isPresent())
+                .toList();
+    }
+
+    /** Theory of a product, g. */
+    static Optional<Double> theoryGrams(RunTally run, String product) {
+        return run.theory()
+                .flatMap(t -> t.products().stream()
+                        .filter(p -> p.product().name().equalsIgnoreCase(product))
+                        .findFirst()
+                        .map(ProductTheory::massGrams)
+                        .map(m -> m.value()));
+    }
+}

@@ -1,0 +1,52 @@
+package workuptally.judgement.layers;
+
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Step;
+import workuptally.tally.LayerIdentity;
+
+/**
+ * R1: which phase the layer is. Met where its density fits the recorded phase or the step gave one liquid; where the density cannot tell,
+ * the check recorded at the bench counts.
+ */
+final class PhaseKnown implements LayerCondition {
+    private static final String ID = "R1";
+    private static final String TITLE = "identity of the layer";
+
+    @Override
+    public Condition judge(LayerEvidence evidence) {
+        Optional<LayerIdentity> identity =
+                evidence.run().identity(evidence.layer().label());
+        if (identity.isEmpty()) {
+            return new Condition(ID, TITLE, State.MET, "the step gave one liquid");
+        }
+        String density = identity.get()
+                .densityGramsPerMillilitre()
+                .map(d -> String.format(Locale.ROOT, "density %.3f g/mL", d.value()))
+                .orElse("density not measured");
+        return switch (identity.get().verdict()) {
+            case CONSISTENT -> new Condition(ID, TITLE, State.MET, density + " fits the recorded phase");
+            case SWAPPED -> new Condition(ID, TITLE, State.NOT_MET, density + " fits the other phase");
+            case CANNOT_TELL, NOT_MEASURED -> byCheck(identity.get().step(), density);
+        };
+    }
+
+    private static Condition byCheck(Step step, String density) {
+        boolean checked =
+                step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
+        return checked
+                ? new Condition(
+                        ID,
+                        TITLE,
+                        State.MET,
+                        density + " cannot tell; checked at the bench by "
+                                + step.checkedBy()
+                                        .get()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' '))
+                : new Condition(ID, TITLE, State.MISSING, density + " cannot tell; test with a drop of water");
+    }
+}

@@ -1,0 +1,49 @@
+package workuptally.judgement.layers;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Layer;
+import workuptally.model.Limit;
+
+/** R12, asked where the group sets a waiting time: it has passed on the day of the report. */
+final class WaitingTimePassed implements LayerCondition {
+    private static final String ID = "R12";
+    private static final String TITLE = "waiting time has passed";
+
+    @Override
+    public Condition judge(LayerEvidence evidence) {
+        OptionalDouble days = evidence.book().limits().optional(Limit.WAITING_DAYS);
+        if (days.isEmpty()) {
+            return new Condition(ID, TITLE, State.NOT_ASKED, "no waiting time set");
+        }
+        Optional<LocalDate> made = evidence.layer()
+                .entry()
+                .flatMap(Layer::madeOn)
+                .or(() -> evidence.run().run().date());
+        Optional<LocalDate> today = asOf(evidence);
+        if (made.isEmpty() || today.isEmpty()) {
+            return new Condition(
+                    ID, TITLE, State.MISSING, made.isEmpty() ? "day the layer was made" : "As of in Limits");
+        }
+        LocalDate until = made.get().plusDays((long) Math.ceil(days.getAsDouble()));
+        return new Condition(
+                ID,
+                TITLE,
+                today.get().isBefore(until) ? State.NOT_MET : State.MET,
+                String.format(Locale.ROOT, "%.0f days from %s: %s", days.getAsDouble(), made.get(), until));
+    }
+
+    private static Optional<LocalDate> asOf(LayerEvidence evidence) {
+        try {
+            String text = evidence.book().limits().text(Limit.AS_OF);
+            return text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+}

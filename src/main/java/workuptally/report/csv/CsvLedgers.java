@@ -1,0 +1,72 @@
+package workuptally.report.csv;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import workuptally.judgement.Review;
+import workuptally.report.view.Cell;
+import workuptally.report.view.Column;
+import workuptally.report.view.SolventsSection;
+import workuptally.report.view.TableView;
+import workuptally.report.view.WasteSection;
+
+/**
+ * Writes ledgers as CSV: UTF-8, line feeds, units in the headings, a decimal point, numbers unrounded, empty where nothing is known.
+ *
+ * <p>A text that a spreadsheet program would take for a formula gets an apostrophe in front.
+ */
+public final class CsvLedgers {
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
+    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+
+    private CsvLedgers() {}
+
+    /**
+     * Writes the solvent ledger, one line per run and solvent.
+     *
+     * @param file file to write; an existing one is replaced
+     * @param review the review
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeSolvents(Path file, Review review) throws IOException {
+        write(file, SolventsSection.of(review));
+    }
+
+    /**
+     * Writes the waste ledger, one line per run and layer.
+     *
+     * @param file file to write; an existing one is replaced
+     * @param review the review
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeWaste(Path file, Review review) throws IOException {
+        write(file, WasteSection.of(review));
+    }
+
+    private static void write(Path file, TableView table) throws IOException {
+        try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
+                CSVPrinter printer = FORMAT.print(writer)) {
+            printer.printRecord(table.columns().stream().map(Column::heading).toList());
+            for (TableView.Row row : table.rows()) {
+                List<String> fields =
+                        row.cells().stream().map(CsvLedgers::field).toList();
+                printer.printRecord(fields);
+            }
+        }
+    }
+
+    private static String field(Cell cell) {
+        if (cell instanceof Cell.Number number) {
+            return BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString();
+        }
+        String text = cell.shown();
+        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+}

@@ -1,0 +1,64 @@
+package workuptally.report.json;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.PrettyPrinter;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.exc.JacksonIOException;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import workuptally.judgement.Review;
+
+/** Writes a review as JSON in UTF-8, indented by two spaces, in a fixed order: the same review gives the same bytes. */
+public final class JsonReport {
+    /** Version of the shape. While it is 0.x, names stay and more are added. */
+    public static final String SCHEMA_VERSION = "0.1";
+
+    private JsonReport() {}
+
+    /**
+     * Writes the review.
+     *
+     * @param review what is reported
+     * @param out where to; left open
+     * @throws IOException if writing fails
+     */
+    public static void write(Review review, OutputStream out) throws IOException {
+        JsonFactory factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        try (JsonGenerator generator = factory.createGenerator(new Indented(), out)) {
+            JsonFields json = new JsonFields(generator, review.period().coverageFactor());
+            generator.writeStartObject();
+            BookJson.head(json, review);
+            json.array("runs", review.runs(), run -> new RunJson(json, run).write());
+            PeriodJson.write(json, review);
+            FindingJson.array(json, review.findings());
+            BasisJson.write(json, review);
+            generator.writeEndObject();
+            generator.writeRaw('\n');
+        } catch (JacksonIOException failed) {
+            throw failed.getCause();
+        } catch (JacksonException wrong) {
+            throw new IllegalStateException("the review cannot be written as JSON: " + wrong.getMessage(), wrong);
+        }
+    }
+
+    /** Two spaces and line feeds on every system. */
+    private static final class Indented extends ObjectWriteContext.Base {
+        @Override
+        public PrettyPrinter getPrettyPrinter() {
+            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+            return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+        }
+
+        @Override
+        public boolean hasPrettyPrinter() {
+            return true;
+        }
+    }
+}

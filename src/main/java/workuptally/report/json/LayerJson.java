@@ -1,0 +1,114 @@
+package workuptally.report.json;
+
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Layer;
+import workuptally.model.Product;
+import workuptally.tally.Content;
+import workuptally.tally.LayerIdentity;
+import workuptally.tally.LayerTally;
+import workuptally.tally.Reextraction;
+import workuptally.tally.Route;
+
+/** One layer with what it holds and what the evidence about it amounts to. */
+final class LayerJson {
+    private final JsonFields json;
+    private final RunReview review;
+
+    LayerJson(JsonFields json, RunReview review) {
+        this.json = json;
+        this.review = review;
+    }
+
+    void write(LayerTally layer) {
+        json.text("layer", layer.label());
+        json.text("phase", layer.phase().map(Layer.Phase::word));
+        json.measured("massGrams", layer.massGrams());
+        json.measured("volumeMillilitres", layer.volumeMillilitres());
+        json.measured("densityGramsPerMillilitre", layer.densityGramsPerMillilitre());
+        json.flag("terminal", layer.terminal());
+        json.flag("aliquot", layer.aliquot());
+        json.flag("endsWorkup", layer.endsWorkup());
+        layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
+        json.array("contents", layer.contents(), this::content);
+        review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
+        review.decision(layer.label()).ifPresent(this::decision);
+        json.array(
+                "reextraction",
+                review.tally().evidence().reextractions().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::reextraction);
+        json.array(
+                "routes",
+                review.tally().evidence().routes().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::route);
+    }
+
+    private void content(Content content) {
+        json.text("substance", content.substance());
+        json.measured("massGrams", content.massGrams());
+        json.measured("amountMillimoles", content.amountMillimoles());
+        boolean wanted = review.tally()
+                .run()
+                .product(content.substance())
+                .filter(Product::wanted)
+                .isPresent();
+        json.number(wanted ? "percentOfTheory" : "percentOfCharged", content.percentOf());
+        json.text("kind", content.kind().word());
+        json.number("upperBoundGrams", content.upperBoundGrams());
+        json.text("evidence", content.evidence());
+    }
+
+    private void decision(LayerDecision decision) {
+        json.text("outcome", decision.outcome().word());
+        json.text("reason", decision.reason());
+        json.texts("missing", decision.missing());
+        json.array("conditions", decision.conditions(), condition -> {
+            json.text("id", condition.id());
+            json.text("title", condition.title());
+            json.text("state", condition.state().word());
+            json.text("evidence", condition.evidence());
+        });
+    }
+
+    private void reextraction(Reextraction gain) {
+        json.text("substance", gain.substance());
+        json.text("solvent", gain.solvent());
+        json.count("portions", gain.portions());
+        json.number("volumeMillilitres", gain.volumeMillilitres());
+        json.number("distributionRatio", gain.distributionRatio());
+        json.text("origin", gain.origin());
+        json.number("gainGrams", gain.gainGrams());
+        json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
+        json.number("pH", gain.pH());
+        json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("solventGrams", gain.solventGrams());
+    }
+
+    private void route(Route route) {
+        json.text("substance", route.substance());
+        json.text("route", route.route());
+        json.number("massGrams", route.massGrams());
+        json.number("lowGrams", route.lowGrams());
+        json.number("highGrams", route.highGrams());
+        json.text("equation", route.equation());
+    }
+
+    /** Which phase the density says it is; a label is never changed. */
+    private void identity(LayerIdentity identity) {
+        json.text("recorded", identity.recorded().word());
+        json.measured("densityGramsPerMillilitre", identity.densityGramsPerMillilitre());
+        json.object("expectedOrganic", () -> expected(identity.expectedOrganic()));
+        json.object("expectedAqueous", () -> expected(identity.expectedAqueous()));
+        json.text("verdict", EnumWord.of(identity.verdict()));
+        json.text("position", EnumWord.of(identity.position()));
+    }
+
+    private void expected(LayerIdentity.Expected expected) {
+        json.number("lowGramsPerMillilitre", expected.lowGramsPerMillilitre());
+        json.number("highGramsPerMillilitre", expected.highGramsPerMillilitre());
+    }
+}

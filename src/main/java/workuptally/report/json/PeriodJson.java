@@ -1,0 +1,118 @@
+package workuptally.report.json;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import workuptally.judgement.PeriodTotals;
+import workuptally.judgement.PeriodTotals.StreamTotal;
+import workuptally.judgement.Review;
+import workuptally.model.Container;
+import workuptally.model.Correction;
+import workuptally.model.Field;
+import workuptally.model.HistoryPoint;
+import workuptally.model.Transfer;
+
+/** Totals over the book, and its registers: containers, transfers, series, corrections. */
+final class PeriodJson {
+    private PeriodJson() {}
+
+    static void write(JsonFields json, Review review) {
+        PeriodTotals period = review.period();
+        SolventJson.array(json, period.solvents());
+        json.array("waste", period.waste(), total -> stream(json, total));
+        json.array("containers", review.book().containers(), container -> container(json, container));
+        json.array("transfers", review.book().transfers(), transfer -> transfer(json, transfer));
+        json.object("period", () -> totals(json, period));
+        json.array("series", seriesNames(review), name -> series(json, review, name));
+        json.array("corrections", review.book().corrections(), correction -> correction(json, correction));
+    }
+
+    private static void totals(JsonFields json, PeriodTotals period) {
+        json.number("coverageFactor", period.coverageFactor());
+        json.count("runsIsolated", period.runsIsolated());
+        json.count("runsInWorkup", period.runsInWorkup());
+        json.count("runsPlanned", period.runsPlanned());
+        json.count("yieldsStated", period.yieldsStated());
+        json.number("meanYieldPercent", period.meanYieldPercent());
+        json.number("medianYieldPercent", period.medianYieldPercent());
+        json.number("amountWeightedYieldPercent", period.amountWeightedYieldPercent());
+        json.texts("excluded", period.excluded());
+    }
+
+    private static void stream(JsonFields json, StreamTotal total) {
+        json.text("stream", total.stream());
+        json.text("streamName", total.streamName());
+        json.count("layers", total.layers());
+        json.number("massGrams", total.massGrams());
+    }
+
+    private static void container(JsonFields json, Container container) {
+        json.text("container", container.id());
+        json.text("wasteStream", container.wasteStream());
+        entered(json, "capacityLitres", container.capacityLitres());
+        entered(json, "tareGrams", container.tareGrams());
+        json.text("weighedOn", container.weighedOn());
+        entered(json, "grossThenGrams", container.grossThenGrams());
+        json.array("contentsThen", container.contentsThen(), content -> {
+            json.text("substance", content.substance());
+            json.number("massGrams", content.massGrams());
+        });
+        json.text("opened", container.opened());
+        json.text("location", container.location());
+        json.text("contact", container.contact());
+    }
+
+    private static void transfer(JsonFields json, Transfer transfer) {
+        json.text("transfer", transfer.id());
+        json.text("run", transfer.run());
+        json.texts("layers", transfer.layers());
+        json.text("material", transfer.material());
+        json.text("container", transfer.container());
+        entered(json, "massGrams", transfer.massGrams());
+        json.text("status", EnumWord.of(transfer.status()));
+        json.text("by", transfer.by());
+        json.text("date", transfer.date());
+    }
+
+    private static Set<String> seriesNames(Review review) {
+        Set<String> names = new LinkedHashSet<>();
+        review.book().history().forEach(point -> names.add(point.series()));
+        review.book().runs().forEach(run -> names.add(run.series()));
+        names.remove("");
+        return names;
+    }
+
+    private static void series(JsonFields json, Review review, String name) {
+        json.text("series", name);
+        List<String> runs = new ArrayList<>();
+        review.book().runs().stream().filter(run -> run.series().equals(name)).forEach(run -> runs.add(run.id()));
+        json.texts("runs", runs);
+        List<HistoryPoint> history = review.book().history().stream()
+                .filter(point -> point.series().equals(name))
+                .toList();
+        json.array("history", history, point -> {
+            json.text("date", point.date());
+            entered(json, "yieldPercent", point.yieldPercent());
+        });
+    }
+
+    private static void correction(JsonFields json, Correction correction) {
+        json.text("when", correction.when());
+        json.text("who", correction.who());
+        json.text("record", correction.record());
+        json.text("old", correction.oldValue());
+        json.text("new", correction.newValue());
+        json.text("reason", correction.reason());
+    }
+
+    /** An entered number, with a word beside it where it is a limit or an estimate. */
+    private static void entered(JsonFields json, String name, Field field) {
+        field.entered().ifPresent(number -> {
+            json.number(name, number.value());
+            if (number.qualifier() != Field.Qualifier.EXACT) {
+                json.text(name + "Qualifier", EnumWord.of(number.qualifier()));
+            }
+        });
+    }
+}

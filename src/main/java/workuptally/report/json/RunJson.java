@@ -1,0 +1,241 @@
+package workuptally.report.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.HazardNote;
+import workuptally.judgement.RunReview;
+import workuptally.model.Run;
+import workuptally.tally.ChargeAmount;
+import workuptally.tally.Closure;
+import workuptally.tally.Contact;
+import workuptally.tally.LayerIdentity;
+import workuptally.tally.LotTally;
+import workuptally.tally.MassBalance;
+import workuptally.tally.NotComputed;
+import workuptally.tally.ProductYield;
+import workuptally.tally.RunTally;
+import workuptally.tally.StepReaction;
+import workuptally.tally.Theory;
+import workuptally.tally.WasteLine;
+
+/** One run with its results. */
+final class RunJson {
+    private final JsonFields json;
+    private final RunReview review;
+    private final RunTally tally;
+
+    RunJson(JsonFields json, RunReview review) {
+        this.json = json;
+        this.review = review;
+        this.tally = review.tally();
+    }
+
+    void write() {
+        head();
+        json.array("amounts", tally.amounts(), this::amount);
+        List<Theory.Limiting> limiting = new ArrayList<>();
+        List<Theory.ProductTheory> products = new ArrayList<>();
+        tally.theory().ifPresent(theory -> {
+            limiting.addAll(theory.limiting());
+            products.addAll(theory.products());
+        });
+        json.array("limiting", limiting, this::limiting);
+        json.array("theory", products, this::theory);
+        json.array("lots", tally.lots(), this::lot);
+        json.array("yields", tally.yields(), this::yieldOf);
+        json.array("closures", tally.closures(), this::closure);
+        LayerJson layers = new LayerJson(json, review);
+        json.array("layers", tally.layers(), layers::write);
+        tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
+        json.array("contacts", tally.contacts(), this::contact);
+        json.texts("missingLayers", tally.evidence().missingLayers());
+        json.array("reactions", tally.evidence().reactions(), this::reaction);
+        SolventJson.array(json, tally.solvents());
+        json.array("waste", tally.waste(), this::waste);
+        json.array("notComputed", tally.notComputed(), this::notComputed);
+        json.array("hazards", review.hazards(), this::hazard);
+    }
+
+    private void head() {
+        Run run = tally.run();
+        json.text("run", run.id());
+        json.text("status", EnumWord.of(run.status()));
+        json.text("kind", EnumWord.of(run.kind()));
+        json.text("date", run.date());
+        json.text("chemist", run.chemist());
+        json.text("reaction", run.reaction());
+        json.text("series", run.series());
+    }
+
+    private void amount(ChargeAmount amount) {
+        json.text("material", amount.charge().material());
+        json.text("role", amount.charge().role().map(EnumWord::of));
+        json.flag("planned", amount.planned());
+        json.measured("amountMillimoles", amount.amountMillimoles());
+        json.number("labelAmountMillimoles", amount.labelAmountMillimoles());
+        json.number("asTypedMillimoles", amount.asTypedMillimoles());
+        json.measured("massGrams", amount.massGrams());
+        json.measured("volumeMillilitres", amount.volumeMillilitres());
+        json.number("molarMassGramsPerMole", amount.molarMassGramsPerMole());
+        json.text("equation", amount.equation());
+    }
+
+    private void limiting(Theory.Limiting limiting) {
+        json.text("material", limiting.material());
+        json.measured("amountMillimoles", limiting.amountMillimoles());
+    }
+
+    private void theory(Theory.ProductTheory theory) {
+        json.text("product", theory.product().name());
+        json.flag("wanted", theory.product().wanted());
+        json.measured("amountMillimoles", theory.amountMillimoles());
+        json.measured("massGrams", theory.massGrams());
+        json.number("molarMassGramsPerMole", theory.molarMassGramsPerMole());
+        json.number("massAsTypedGrams", theory.massAsTypedGrams());
+        json.dependsOn(theory.massGrams());
+    }
+
+    private void lot(LotTally lot) {
+        json.text("lot", lot.lot().label());
+        json.text("product", lot.lot().product());
+        json.text("stage", lot.lot().stage().map(EnumWord::of));
+        json.flag("endsWorkup", lot.endsWorkup());
+        json.measured("netGrams", lot.netGrams());
+        json.measured("productFraction", lot.productFraction());
+        json.text("basis", lot.basis().word());
+        json.measured("pureGrams", lot.pureGrams());
+        json.measured("crudeOverTheoryPercent", lot.overTheoryPercent());
+    }
+
+    private void yieldOf(ProductYield product) {
+        json.text("product", product.product().name());
+        json.text("stage", EnumWord.of(product.stage()));
+        json.texts("lots", product.lots());
+        json.measured("percent", product.percent());
+        json.text("percentOf", EnumWord.of(product.percentOf()));
+        json.text("basis", product.basis().word());
+        json.flag("upperBound", product.basis().isUpperBound());
+        json.measured("massGrams", product.massGrams());
+        json.measured("conversionAdjustedPercent", product.conversionAdjustedPercent());
+        json.measured("aliquotCorrectedPercent", product.aliquotCorrectedPercent());
+        product.product()
+                .plannedYieldPercent()
+                .entered()
+                .ifPresent(planned -> json.number("plannedPercent", planned.value()));
+        json.dependsOn(product.percent());
+    }
+
+    private void closure(Closure closure) {
+        json.text("skeleton", closure.skeleton());
+        json.measured("chargedMillimoles", closure.chargedMillimoles());
+        json.number("percent", closure.percent().value());
+        json.number("expandedUncertaintyPercent", closure.expandedUncertaintyPercent());
+        json.text("verdict", closure.verdict().word());
+        json.number("z", closure.z());
+        json.number("unaccountedPercent", closure.unaccountedPercent());
+        json.number("unaccountedGrams", closure.unaccountedGrams());
+        json.text("unaccountedAs", closure.unaccountedAs());
+        json.array("terms", closure.terms(), this::term);
+        json.array("candidates", closure.candidates(), this::candidate);
+        json.dependsOn(closure.percent());
+    }
+
+    private void term(Closure.Term term) {
+        json.text("place", term.place());
+        json.text("substance", term.substance());
+        json.number("unitsPerMolecule", term.unitsPerMolecule());
+        json.measured("unitsMillimoles", term.unitsMillimoles());
+        json.number("percent", term.percent());
+        json.text("kind", term.kind().word());
+    }
+
+    private void candidate(Closure.Candidate candidate) {
+        json.text("place", candidate.place());
+        json.number("lowGrams", candidate.lowGrams());
+        json.number("highGrams", candidate.highGrams());
+        json.text("evidence", candidate.evidence());
+        json.text("settledBy", candidate.settledBy());
+    }
+
+    private void massBalance(MassBalance balance) {
+        json.measured("inGrams", balance.inGrams());
+        json.measured("outGrams", balance.outGrams());
+        json.measured("gapGrams", balance.gapGrams());
+        json.number("gasGrams", balance.gasGrams());
+        json.number("organicSolventGrams", balance.organicSolventGrams());
+        json.number("gapPercentOfOrganicSolvent", balance.gapPercentOfOrganic());
+        json.number("evaporationAllowanceGrams", balance.evaporationAllowanceGrams());
+        json.flag("complete", balance.complete());
+        json.array("lines", balance.lines(), line -> {
+            json.text("side", EnumWord.of(line.side()));
+            json.text("label", line.label());
+            json.text("category", line.category());
+            json.measured("massGrams", line.grams());
+        });
+    }
+
+    private void contact(Contact contact) {
+        json.text("step", contact.step().number());
+        json.count("portion", contact.portion());
+        json.number("volumeMillilitres", contact.volumeMillilitres());
+        json.number("funnelMillilitres", contact.funnelMillilitres());
+        json.flag("funnelRecorded", contact.funnelRecorded());
+        json.number("fillPercent", contact.fillPercent());
+        json.number("fillLimitPercent", contact.fillLimitPercent());
+        json.count("loads", contact.loads());
+        json.count("loadsNeeded", contact.loadsNeeded());
+        json.flag("gasExpected", contact.gasExpected());
+        tally.evidence().identities().stream()
+                .filter(i -> i.step().equals(contact.step()))
+                .findFirst()
+                .flatMap(LayerIdentity::lowerExpected)
+                .ifPresent(phase -> json.text("lowerLayerExpected", phase.word()));
+        Optional<StepReaction> reaction = tally.evidence().reactions().stream()
+                .filter(r -> r.step().equals(contact.step()))
+                .findFirst();
+        reaction.ifPresent(r -> {
+            json.number("gasLitresExpected", r.expectedLitres());
+            json.number("gasLitresWorst", r.worstLitres());
+            json.number("capacityRatio", r.capacityRatio());
+        });
+    }
+
+    private void reaction(StepReaction reaction) {
+        json.text("step", reaction.step().number());
+        json.text("gas", reaction.gas());
+        json.number("gasExpectedMillimoles", reaction.expectedMillimoles());
+        json.number("gasWorstMillimoles", reaction.worstMillimoles());
+        json.number("gasLitresExpected", reaction.expectedLitres());
+        json.number("gasLitresWorst", reaction.worstLitres());
+        json.count("loads", reaction.loads());
+        json.number("washMillimoles", reaction.washMillimoles());
+        json.number("toNeutraliseMillimoles", reaction.toNeutraliseMillimoles());
+        json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
+        json.number("capacityRatio", reaction.capacityRatio());
+        json.number("neededMillilitres", reaction.neededMillilitres());
+        json.text("because", reaction.because());
+    }
+
+    private void waste(WasteLine line) {
+        json.text("layer", line.layer());
+        json.text("stream", line.stream());
+        json.text("streamName", line.streamName());
+        json.text("why", line.why());
+        json.number("massGrams", line.massGrams());
+        json.flag("kept", line.kept());
+    }
+
+    private void notComputed(NotComputed missing) {
+        json.text("what", missing.what());
+        json.text("because", missing.because());
+        json.text("unlockedBy", missing.unlockedBy());
+    }
+
+    private void hazard(HazardNote note) {
+        json.text("subject", note.subject());
+        json.texts("statements", note.statements());
+        json.text("caution", note.caution());
+        json.text("source", note.source());
+    }
+}

@@ -1,0 +1,28 @@
+package workuptally.report.json;
+
+import java.util.List;
+import workuptally.tally.SolventUse;
+
+/** The account of solvents, of a run or of the book. */
+final class SolventJson {
+    private SolventJson() {}
+
+    static void array(JsonFields json, List<SolventUse> solvents) {
+        json.array("solvents", solvents, use -> use(json, use));
+    }
+
+    private static void use(JsonFields json, SolventUse use) {
+        json.text("solvent", use.solvent());
+        json.number("inGrams", use.inGrams());
+        json.number("inLitres", use.inLitres());
+        json.number("chargedGrams", use.chargedGrams());
+        json.number("workupGrams", use.workupGrams());
+        json.number("purificationGrams", use.purificationGrams());
+        json.number("recoveredGrams", use.recoveredGrams());
+        json.number("inLayersGrams", use.inLayersGrams());
+        json.number("onCakesGrams", use.onCakesGrams());
+        json.number("inLotsGrams", use.inLotsGrams());
+        json.number("notFoundGrams", use.notFoundGrams());
+        json.number("densityGramsPerMillilitre", use.densityGramsPerMillilitre());
+    }
+}

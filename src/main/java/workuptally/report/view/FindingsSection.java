@@ -1,0 +1,58 @@
+package workuptally.report.view;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.model.Finding;
+
+/** All findings, the most urgent first, each linked to its cell. */
+public final class FindingsSection {
+    /** Title of the table. */
+    public static final String TITLE = "Findings";
+
+    private FindingsSection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        return new TableView(
+                TITLE,
+                "stop: the record contradicts itself, a needed figure is missing, or a proposal is hazardous. "
+                        + "hold: the evidence of a kept layer does not support letting it go."
+                        + "\ncheck: a number to settle before it is reported. note: for information. "
+                        + "Where a cell is marked, its place is a link.",
+                List.of(
+                        Column.text("Severity", 9),
+                        Column.text("Code", 26),
+                        Column.text("Run", 14),
+                        Column.text("Place", 20),
+                        Column.text("Seen", 44),
+                        Column.text("Expected", 44),
+                        Column.text("Action", 44),
+                        Column.text("Source", 30)),
+                review.findings().stream().map(FindingsSection::row).toList());
+    }
+
+    /** Row, from 0, of the first finding of a run; -1 if it has none. */
+    static int firstRowOf(Review review, String run) {
+        for (int i = 0; i < review.findings().size(); i++) {
+            if (review.findings().get(i).run().equals(run)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static TableView.Row row(Finding finding) {
+        return new TableView.Row(
+                List.of(
+                        Cell.of(finding.severity().word()),
+                        Cell.of(finding.code()),
+                        Cell.of(finding.run()),
+                        new Cell.Link(finding.place().inWords(), finding.place()),
+                        Cell.of(finding.seen()),
+                        Cell.of(finding.expected()),
+                        Cell.of(finding.action()),
+                        Cell.of(finding.source())),
+                Optional.of(finding.severity()));
+    }
+}

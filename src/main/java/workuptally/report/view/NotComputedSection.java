@@ -1,0 +1,41 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.tally.NotComputed;
+
+/** Figures that were not computed, and the entry that would unlock each. */
+public final class NotComputedSection {
+    /** Title of the table. */
+    public static final String TITLE = "Not computed";
+
+    private NotComputedSection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        List<TableView.Row> rows = new ArrayList<>();
+        for (RunReview run : review.runs()) {
+            for (NotComputed gap : run.tally().notComputed()) {
+                rows.add(new TableView.Row(
+                        List.of(
+                                Cell.of(run.id()),
+                                Cell.of(gap.what()),
+                                Cell.of(gap.because()),
+                                Cell.of(gap.unlockedBy())),
+                        Optional.empty()));
+            }
+        }
+        return new TableView(
+                TITLE,
+                "A figure that is missing here was left out, not taken as zero.",
+                List.of(
+                        Column.text("Run", 14),
+                        Column.text("What", 40),
+                        Column.text("Because", 50),
+                        Column.text("Unlocked by", 40)),
+                rows);
+    }
+}

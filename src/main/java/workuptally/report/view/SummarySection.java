@@ -1,0 +1,190 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import workuptally.judgement.PeriodTotals;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Product;
+import workuptally.model.Severity;
+import workuptally.tally.Closure;
+import workuptally.tally.LotTally;
+import workuptally.tally.ProductYield;
+import workuptally.tally.Theory;
+
+/** One line per run and wanted product: what was found, and what the run asks of the reader. */
+public final class SummarySection {
+    /** Title of the table. */
+    public static final String TITLE = "Summary";
+
+    private SummarySection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        List<TableView.Row> rows = new ArrayList<>();
+        Index index = new Index(YieldsSection.rows(review), LotsSection.rows(review));
+        for (RunReview run : review.runs()) {
+            List<Product> wanted = run.tally().run().products().stream()
+                    .filter(Product::wanted)
+                    .toList();
+            rows.add(row(review, index, run, wanted.stream().findFirst(), true));
+            wanted.stream().skip(1).forEach(product -> rows.add(row(review, index, run, Optional.of(product), false)));
+        }
+        return new TableView(TITLE, note(review), columns(), rows);
+    }
+
+    private static List<Column> columns() {
+        return List.of(
+                Column.text("Run", 14),
+                Column.text("Status", 11),
+                Column.text("Reaction", 34),
+                Column.text("Product", 28),
+                Column.number("Theory", "g", 3),
+                Column.number("Crude over theory", "%", 1),
+                new Column("Yield ± U", "%", -1, 18),
+                new Column("Closure ± U", "%", -1, 26),
+                Column.text("Verdict", 16),
+                Column.text("Worst", 8),
+                Column.text("Findings", 11),
+                Column.text("Action asked", 50));
+    }
+
+    private static TableView.Row row(
+            Review review, Index index, RunReview run, Optional<Product> product, boolean first) {
+        String name = product.map(Product::name).orElse("");
+        Optional<Finding> worst = run.findings().stream().findFirst().filter(f -> first);
+        List<Cell> cells = List.of(
+                Cell.of(run.id()),
+                Cell.of(Words.of(run.tally().run().status())),
+                Cell.of(run.tally().run().reaction()),
+                Cell.of(name),
+                theory(review, index, run, name),
+                crudeOverTheory(review, index, run, name),
+                yieldOf(review, run, name),
+                first ? closures(run) : new Cell.Missing(""),
+                first ? verdicts(run) : new Cell.Missing(""),
+                Cell.of(worst.map(f -> f.severity().word()).orElse("")),
+                first ? findings(review, run) : new Cell.Missing(""),
+                Cell.of(worst.map(Finding::action).orElse("")));
+        return new TableView.Row(cells, worst.map(Finding::severity));
+    }
+
+    private static Cell theory(Review review, Index index, RunReview run, String product) {
+        return Figures.cell(
+                run.tally().theory().stream()
+                        .flatMap(theory -> theory.products().stream())
+                        .filter(p -> p.product().name().equals(product))
+                        .map(Theory.ProductTheory::massGrams)
+                        .findFirst(),
+                review.period().coverageFactor(),
+                live(index.theories().of(run.id(), product), YieldsSection.TITLE, "Theory"));
+    }
+
+    private static Cell crudeOverTheory(Review review, Index index, RunReview run, String product) {
+        double k = review.period().coverageFactor();
+        List<LotTally> lots = run.tally().lots().stream()
+                .filter(lot -> lot.endsWorkup()
+                        && lot.lot().product().equalsIgnoreCase(product)
+                        && lot.overTheoryPercent().isPresent())
+                .toList();
+        if (lots.size() == 1) {
+            return Figures.cell(
+                    lots.get(0).overTheoryPercent(),
+                    k,
+                    live(index.lots().of(run.id(), lots.get(0).lot().label()), LotsSection.TITLE, "Net over theory"));
+        }
+        return Cell.of(lots.stream()
+                .map(lot -> lot.lot().label() + " "
+                        + Figures.plain(lot.overTheoryPercent().orElseThrow().value(), 1))
+                .collect(Collectors.joining("; ")));
+    }
+
+    private static Optional<Live> live(OptionalInt row, String table, String column) {
+        return row.isEmpty() ? Optional.empty() : Optional.of(new Live.InTable(table, row.getAsInt(), column));
+    }
+
+    private record Index(RowIndex theories, RowIndex lots) {}
+
+    private static Cell yieldOf(Review review, RunReview run, String product) {
+        return Cell.of(run.tally().yields().stream()
+                .filter(y -> y.product().name().equals(product))
+                .findFirst()
+                .map(y -> yieldInWords(y, review.period().coverageFactor()))
+                .orElse(""));
+    }
+
+    private static String yieldInWords(ProductYield yield, double coverageFactor) {
+        String bound = yield.basis().isUpperBound() ? "at most " : "";
+        return bound
+                + Figures.plusMinus(yield.percent().value(), yield.percent().expandedUncertainty(coverageFactor), 1);
+    }
+
+    private static Cell closures(RunReview run) {
+        return Cell.of(run.tally().closures().stream()
+                .map(c -> named(run, c) + Figures.plusMinus(c.percent().value(), c.expandedUncertaintyPercent(), 1))
+                .collect(Collectors.joining("; ")));
+    }
+
+    private static Cell verdicts(RunReview run) {
+        return Cell.of(run.tally().closures().stream()
+                .map(c -> named(run, c) + c.verdict().word())
+                .collect(Collectors.joining("; ")));
+    }
+
+    private static String named(RunReview run, Closure closure) {
+        return run.tally().closures().size() == 1 ? "" : closure.skeleton() + " ";
+    }
+
+    private static Cell findings(Review review, RunReview run) {
+        int count = run.findings().size();
+        if (count == 0) {
+            return Cell.of("none");
+        }
+        String shown = count == 1 ? "1 finding" : count + " findings";
+        int row = FindingsSection.firstRowOf(review, run.id());
+        return row < 0 ? Cell.of(shown) : new Cell.Jump(shown, FindingsSection.TITLE, row);
+    }
+
+    private static String note(Review review) {
+        PeriodTotals period = review.period();
+        List<String> lines = new ArrayList<>();
+        String where =
+                List.of(
+                                review.book().limits().text(Limit.GROUP),
+                                review.book().limits().text(Limit.SITE))
+                        .stream()
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining(", "));
+        if (!where.isEmpty()) {
+            lines.add(where);
+        }
+        lines.add(count(review, Severity.STOP) + " stop, " + count(review, Severity.HOLD) + " hold, "
+                + count(review, Severity.CHECK) + " check, " + count(review, Severity.NOTE) + " note. Runs: "
+                + period.runsIsolated() + " isolated, " + period.runsInWorkup() + " in workup, "
+                + period.runsPlanned() + " planned.");
+        lines.add("Yields stated: " + period.yieldsStated() + statistic(", mean ", period.meanYieldPercent())
+                + statistic(", median ", period.medianYieldPercent())
+                + statistic(", weighted by amount ", period.amountWeightedYieldPercent()) + ".");
+        if (!period.excluded().isEmpty()) {
+            lines.add("Left out of these: " + String.join("; ", period.excluded()) + ".");
+        }
+        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
+                + SafetyWording.A_PERSON_DECIDES);
+        return String.join("\n", lines);
+    }
+
+    private static long count(Review review, Severity severity) {
+        return review.findings().stream().filter(f -> f.severity() == severity).count();
+    }
+
+    private static String statistic(String name, OptionalDouble percent) {
+        return percent.isPresent() ? name + Figures.plain(percent.getAsDouble(), 1) + " %" : "";
+    }
+}

@@ -1,0 +1,57 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.tally.WasteLine;
+
+/** The stream that each layer's composition suggests. */
+public final class WasteSection {
+    /** Title of the table. */
+    public static final String TITLE = "Waste";
+
+    static final String NOTE = SafetyWording.WASTE_DETERMINATION + "\n" + SafetyWording.DEFERS;
+
+    private WasteSection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        List<TableView.Row> rows = new ArrayList<>();
+        RowIndex layers = LayerBalanceSection.rows(review);
+        for (RunReview run : review.runs()) {
+            for (WasteLine line : run.tally().waste()) {
+                rows.add(new TableView.Row(
+                        List.of(
+                                Cell.of(run.id()),
+                                Cell.of(line.layer()),
+                                Cell.of(line.streamName()),
+                                Cell.of(line.why()),
+                                mass(run, layers, line),
+                                Words.yesNo(line.kept())),
+                        Optional.empty()));
+            }
+        }
+        return new TableView(
+                TITLE,
+                NOTE,
+                List.of(
+                        Column.text("Run", 14),
+                        Column.text("Layer", 14),
+                        Column.text("Stream", 34),
+                        Column.text("Why", 50),
+                        Column.number("Mass", "g", 1),
+                        Column.text("Kept", 8)),
+                rows);
+    }
+
+    private static Cell mass(RunReview run, RowIndex layers, WasteLine line) {
+        OptionalInt row = layers.of(run.id(), line.layer());
+        return row.isEmpty()
+                ? Cell.of(line.massGrams())
+                : Cell.of(line.massGrams(), new Live.InTable(LayerBalanceSection.TITLE, row.getAsInt(), "Mass"));
+    }
+}

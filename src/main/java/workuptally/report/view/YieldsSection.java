@@ -1,0 +1,155 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.Field;
+import workuptally.model.Product;
+import workuptally.tally.ProductYield;
+import workuptally.tally.Theory;
+
+/** Yields by product and stage, and the theory of products that have no yield yet. */
+public final class YieldsSection {
+    /** Title of the table. */
+    public static final String TITLE = "Yields";
+
+    private YieldsSection() {}
+
+    /** The table of a review. */
+    public static TableView of(Review review) {
+        List<TableView.Row> rows = new ArrayList<>();
+        double k = review.period().coverageFactor();
+        RowIndex lots = LotsSection.rows(review);
+        for (RunReview run : review.runs()) {
+            for (ProductYield yield : run.tally().yields()) {
+                rows.add(row(run, lots, yield, k));
+            }
+            withoutYield(run).forEach(p -> rows.add(theoryOnly(run, p, k)));
+        }
+        return new TableView(
+                TITLE,
+                "Yields rest on an assay, or are marked as an upper bound by their basis. " + Words.coverage(k)
+                        + "\nA purified yield stands beside the workup's yield and is never added to it.",
+                columns(),
+                rows);
+    }
+
+    private static List<Column> columns() {
+        return List.of(
+                Column.text("Run", 14),
+                Column.text("Product", 30),
+                Column.text("Stage", 10),
+                Column.text("Lots", 18),
+                Column.number("Theory amount", "mmol", 3),
+                Column.number("Theory", "g", 4),
+                Column.number("Found", "g", 4),
+                Column.number("Yield", "%", 1),
+                Column.number("U of yield", "%", 1),
+                Column.text("Percent of", 9),
+                Column.text("Basis", 24),
+                Column.number("Conversion-adjusted", "%", 1),
+                Column.number("Aliquot-corrected", "%", 1),
+                Column.number("Planned", "%", 1));
+    }
+
+    /** Rows by run and product. */
+    static RowIndex rows(Review review) {
+        RowIndex index = new RowIndex();
+        int row = 0;
+        for (RunReview run : review.runs()) {
+            for (ProductYield yield : run.tally().yields()) {
+                index.put(row++, run.id(), yield.product().name());
+            }
+            for (Theory.ProductTheory theory : withoutYield(run)) {
+                index.put(row++, run.id(), theory.product().name());
+            }
+        }
+        return index;
+    }
+
+    private static List<Theory.ProductTheory> withoutYield(RunReview run) {
+        return run.tally().theory().stream()
+                .flatMap(theory -> theory.products().stream())
+                .filter(p -> p.product().wanted() && hasNoYield(run, p.product()))
+                .toList();
+    }
+
+    private static Optional<Live> found(RunReview run, RowIndex lots, ProductYield yield) {
+        List<Live> parts = new ArrayList<>();
+        for (String lot : yield.lots()) {
+            lots.of(run.id(), lot)
+                    .ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
+    }
+
+    private static TableView.Row row(RunReview run, RowIndex lots, ProductYield yield, double k) {
+        Optional<Theory.ProductTheory> theory = theory(run, yield.product());
+        double expanded = yield.percent().expandedUncertainty(k);
+        return new TableView.Row(
+                List.of(
+                        Cell.of(run.id()),
+                        Cell.of(yield.product().name()),
+                        Cell.of(Words.of(yield.stage())),
+                        Cell.of(String.join(" + ", yield.lots())),
+                        Figures.cell(theory.map(Theory.ProductTheory::amountMillimoles), k),
+                        Figures.cell(
+                                theory.map(Theory.ProductTheory::massGrams),
+                                k,
+                                theory.flatMap(t -> LiveEntries.theoryGrams(run.tally(), t))),
+                        Figures.cell(Optional.of(yield.massGrams()), k, found(run, lots, yield)),
+                        Figures.cell(
+                                yield.percent().value(),
+                                expanded,
+                                Optional.of(Live.percent(new Live.InRow("Found"), new Live.InRow("Theory")))),
+                        Figures.uncertaintyCell(expanded),
+                        Cell.of(Words.of(yield.percentOf())),
+                        Cell.of(yield.basis().word()),
+                        Figures.cell(yield.conversionAdjustedPercent(), k),
+                        Figures.cell(yield.aliquotCorrectedPercent(), k),
+                        planned(yield.product())),
+                Optional.empty());
+    }
+
+    private static TableView.Row theoryOnly(RunReview run, Theory.ProductTheory theory, double k) {
+        Cell none = new Cell.Missing("");
+        return new TableView.Row(
+                List.of(
+                        Cell.of(run.id()),
+                        Cell.of(theory.product().name()),
+                        none,
+                        none,
+                        Figures.cell(theory.amountMillimoles(), k),
+                        Figures.cell(Optional.of(theory.massGrams()), k, LiveEntries.theoryGrams(run.tally(), theory)),
+                        none,
+                        none,
+                        none,
+                        none,
+                        Cell.of("no yield"),
+                        none,
+                        none,
+                        planned(theory.product())),
+                Optional.empty());
+    }
+
+    private static boolean hasNoYield(RunReview run, Product product) {
+        return run.tally().yields().stream().noneMatch(y -> y.product().equals(product));
+    }
+
+    private static Optional<Theory.ProductTheory> theory(RunReview run, Product product) {
+        return run.tally().theory().stream()
+                .flatMap(theory -> theory.products().stream())
+                .filter(p -> p.product().equals(product))
+                .findFirst();
+    }
+
+    private static Cell planned(Product product) {
+        return product.plannedYieldPercent()
+                .entered()
+                .map(Field.Entered::value)
+                .map(Cell::of)
+                .orElseGet(() -> new Cell.Missing(""));
+    }
+}

@@ -1,0 +1,39 @@
+package workuptally.report.workbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ooxml.POIXMLException;
+import workuptally.judgement.Review;
+import workuptally.report.view.ReviewTables;
+
+/**
+ * Writes the user's workbook again with a mark and a comment at each finding, and with result sheets behind the user's sheets.
+ *
+ * <p>The user's sheets stay as they were, character by character, except for the style numbers of marked cells, marked cells and rows
+ * that did not exist, and the reference to a sheet's first comments. Every other part that needs no change is copied as stored. The
+ * same input gives the same bytes.
+ */
+public final class AnnotatedWorkbook {
+    private AnnotatedWorkbook() {}
+
+    /**
+     * Writes the annotated workbook.
+     *
+     * @param input the user's workbook, only read
+     * @param output file to write; an existing one is replaced
+     * @param review the finished review of that workbook
+     * @throws IOException if the workbook cannot be read or annotated, or the output cannot be written
+     */
+    public static void write(Path input, Path output, Review review) throws IOException {
+        if (Files.exists(output) && Files.isSameFile(input, output)) {
+            throw new IOException("the annotated workbook would replace the book it is made from");
+        }
+        try (BookPackage book = BookPackage.open(input)) {
+            new CarryOver(book, review.findings(), ReviewTables.of(review)).write(output);
+        } catch (POIXMLException | IllegalArgumentException | IllegalStateException e) {
+            // The spreadsheet library reports a damaged part in these ways.
+            throw new IOException("the workbook cannot be annotated: " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package workuptally.report.workbook;
+
+import java.io.BufferedWriter;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.xssf.model.Comments;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFVMLDrawing;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import workuptally.model.Finding;
+import workuptally.report.view.TableView;
+
+/**
+ * The way of a workbook from input to annotated copy: the package without its cells goes through the spreadsheet library, which adds
+ * styles, comments and result sheets; what it saved is copied out, with the user's own parts put back in.
+ */
+final class CarryOver {
+    private static final int ROWS_IN_MEMORY = 200;
+
+    private final BookPackage book;
+    private final Map<String, SheetMarks> marks = new HashMap<>();
+    private final List<TableView> tables;
+    private final Entries entries;
+
+    /** Style numbers to write, by part of a sheet. */
+    private final Map<String, CellStyles> stamps = new HashMap<>();
+
+    /** Relationship to the comments' drawing for sheets that get their first comments, by part. */
+    private final Map<String, String> firstComments = new HashMap<>();
+
+    /** Parts of the user's that the library changed on purpose. */
+    private final Set<String> changed = new HashSet<>();
+
+    CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables) {
+        this.book = book;
+        this.tables = tables;
+        this.entries = new Entries(tables);
+        Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
+        book.sheetNames().forEach((part, name) -> {
+            SheetMarks found = bySheet.get(SheetMarks.key(name));
+            if (found != null && book.isWorksheet(part)) {
+                marks.put(part, found);
+            }
+        });
+    }
+
+    void write(Path output) throws IOException {
+        ByteArrayOutputStream stub = new ByteArrayOutputStream();
+        Map<String, ScannedSheet> scanned = book.writeStub(stub, marks, entries);
+        book.sheetNames()
+                .forEach((part, name) -> Optional.ofNullable(scanned.get(part))
+                        .ifPresent(sheet -> entries.found(name, sheet.numbers())));
+        Path saved = Files.createTempFile("workup-tally", ".xlsx");
+        try {
+            try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
+                MarkPalette palette = new MarkPalette(workbook);
+                annotate(workbook, scanned, palette);
+                save(workbook, saved, palette);
+            }
+            copyOut(saved, output);
+        } finally {
+            Files.deleteIfExists(saved);
+        }
+    }
+
+    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette)
+            throws IOException {
+        changed.addAll(Set.of("[Content_Types].xml", "_rels/.rels"));
+        changed.add(name(workbook.getPackagePart()));
+        changed.add(relationships(name(workbook.getPackagePart())));
+        changed.add(name(workbook.getStylesSource().getPackagePart()));
+        for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+            XSSFSheet sheet = workbook.getSheetAt(i);
+            String part = name(sheet.getPackagePart());
+            if (marks.containsKey(part)) {
+                stamps.put(part, restyled(scanned.get(part).styles(), palette));
+                comment(sheet, part);
+            }
+        }
+    }
+
+    private static CellStyles restyled(CellStyles now, MarkPalette palette) {
+        Map<CellMark, Integer> numbers = new HashMap<>();
+        // Styles are numbered in the order of the cells, so that the same book gives the same numbers.
+        now.numbers().keySet().stream()
+                .sorted(java.util.Comparator.comparingInt(CellMark::row).thenComparingInt(CellMark::column))
+                .forEach(mark -> numbers.put(mark, (int)
+                        palette.marked(now.numbers().get(mark), mark.severity()).getIndex()));
+        return new CellStyles(numbers, now.missing());
+    }
+
+    private void comment(XSSFSheet sheet, String part) throws IOException {
+        boolean hadComments = sheet.getCTWorksheet().isSetLegacyDrawing();
+        FindingComments.write(sheet, marks.get(part), book.threadedComments(part));
+        if (!hadComments && sheet.getCTWorksheet().isSetLegacyDrawing()) {
+            firstComments.put(part, sheet.getCTWorksheet().getLegacyDrawing().getId());
+        }
+        changed.add(relationships(part));
+        for (POIXMLDocumentPart related : sheet.getRelations()) {
+            if (related instanceof Comments || related instanceof XSSFVMLDrawing) {
+                changed.add(name(related.getPackagePart()));
+            }
+        }
+    }
+
+    private void save(XSSFWorkbook workbook, Path saved, MarkPalette palette) throws IOException {
+        // Texts of the result sheets stand in their cells, so that the user's shared texts keep their numbers.
+        try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_IN_MEMORY, false, false);
+                OutputStream out = Files.newOutputStream(saved)) {
+            ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette), entries);
+            ResultCharts.draw(workbook, sheets.write(tables));
+            streamed.write(out);
+        }
+    }
+
+    private void copyOut(Path saved, Path output) throws IOException {
+        try (ZipFile zip = ZipFile.builder().setPath(saved).get();
+                ZipArchiveOutputStream out = FixedZip.compressed(Files.newOutputStream(output))) {
+            List<String> parts = Collections.list(zip.getEntries()).stream()
+                    .map(ZipArchiveEntry::getName)
+                    .toList();
+            for (String part : FixedZip.inOrder(parts)) {
+                if (stamps.containsKey(part)) {
+                    stamp(part, out);
+                } else if (book.has(part) && !changed.contains(part)) {
+                    book.copyRaw(part, out);
+                } else {
+                    out.putArchiveEntry(FixedZip.entry(part));
+                    try (InputStream in = zip.getInputStream(zip.getEntry(part))) {
+                        in.transferTo(out);
+                    }
+                    out.closeArchiveEntry();
+                }
+            }
+        }
+    }
+
+    private void stamp(String part, ZipArchiveOutputStream out) throws IOException {
+        out.putArchiveEntry(FixedZip.entry(part));
+        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+        SheetStamp.copy(book.read(part), writer, stamps.get(part), Optional.ofNullable(firstComments.get(part)));
+        writer.flush();
+        out.closeArchiveEntry();
+    }
+
+    private static String name(PackagePart part) {
+        return part.getPartName().getName().substring(1);
+    }
+
+    private static String relationships(String part) {
+        int slash = part.lastIndexOf('/') + 1;
+        return part.substring(0, slash) + "_rels/" + part.substring(slash) + ".rels";
+    }
+}

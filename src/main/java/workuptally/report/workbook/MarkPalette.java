@@ -1,0 +1,84 @@
+package workuptally.report.workbook;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import workuptally.model.Severity;
+
+/**
+ * How marked cells look: a tint, and a left border that differs by severity, so that the marks can be told apart in grey and with any
+ * colour vision; the two urgent ones are bold too. One clone per original style and severity, since a workbook has room for 64 000 styles.
+ */
+final class MarkPalette {
+    private final XSSFWorkbook workbook;
+    private final Map<Clone, XSSFCellStyle> clones = new HashMap<>();
+
+    MarkPalette(XSSFWorkbook workbook) {
+        this.workbook = workbook;
+    }
+
+    /**
+     * The style with a mark.
+     *
+     * @param original number of the style that the cell has; an unknown number counts as the plain one
+     * @param severity severity of the mark
+     */
+    XSSFCellStyle marked(int original, Severity severity) {
+        int known = original < workbook.getNumCellStyles() ? original : 0;
+        return clones.computeIfAbsent(new Clone(known, severity), this::create);
+    }
+
+    private XSSFCellStyle create(Clone clone) {
+        XSSFCellStyle style = workbook.createCellStyle();
+        XSSFCellStyle original = workbook.getCellStyleAt(clone.original());
+        style.cloneStyleFrom(original);
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        style.setFillForegroundColor(color(tint(clone.severity())));
+        style.setBorderLeft(border(clone.severity()));
+        style.setLeftBorderColor(color(0x000000));
+        if (clone.severity() == Severity.STOP || clone.severity() == Severity.HOLD) {
+            style.setFont(bold(original.getFont()));
+        }
+        return style;
+    }
+
+    private XSSFFont bold(XSSFFont original) {
+        if (original.getBold()) {
+            return original;
+        }
+        XSSFFont font = workbook.createFont();
+        font.getCTFont().set(original.getCTFont());
+        font.setBold(true);
+        return font;
+    }
+
+    /** Tints of the Okabe–Ito colours vermilion, orange, yellow and sky blue (Wong, Nature Methods 8 (2011) 441); the values are from memory. */
+    private static int tint(Severity severity) {
+        return switch (severity) {
+            case STOP -> 0xEE9F73;
+            case HOLD -> 0xF5CD73;
+            case CHECK -> 0xF8F2A8;
+            case NOTE -> 0xCFE8F7;
+        };
+    }
+
+    private static BorderStyle border(Severity severity) {
+        return switch (severity) {
+            case STOP -> BorderStyle.THICK;
+            case HOLD -> BorderStyle.DOUBLE;
+            case CHECK -> BorderStyle.MEDIUM;
+            case NOTE -> BorderStyle.DOTTED;
+        };
+    }
+
+    static XSSFColor color(int rgb) {
+        return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb}, null);
+    }
+
+    private record Clone(int original, Severity severity) {}
+}

@@ -1,0 +1,131 @@
+package workuptally.report.workbook;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import workuptally.model.Severity;
+
+/** The styles of the result sheets, each made once. */
+final class ResultStyles {
+    private static final int LINK_BLUE = 0x0072B2;
+
+    private final XSSFWorkbook workbook;
+    private final MarkPalette marks;
+    private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+
+    ResultStyles(XSSFWorkbook workbook, MarkPalette marks) {
+        this.workbook = workbook;
+        this.marks = marks;
+    }
+
+    /** The title of a sheet. */
+    XSSFCellStyle title() {
+        return styles.computeIfAbsent("title", k -> {
+            XSSFCellStyle style = workbook.createCellStyle();
+            style.setFont(font(true, 14));
+            return style;
+        });
+    }
+
+    /** The notes above a table. */
+    XSSFCellStyle note() {
+        return styles.computeIfAbsent("note", k -> workbook.createCellStyle());
+    }
+
+    /** A heading, on the side where its values stand. */
+    XSSFCellStyle heading(boolean ofNumbers) {
+        return styles.computeIfAbsent("heading" + ofNumbers, k -> {
+            XSSFCellStyle style = workbook.createCellStyle();
+            style.setAlignment(ofNumbers ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
+            style.setFont(font(true, 11));
+            style.setWrapText(true);
+            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+            style.setBorderBottom(org.apache.poi.ss.usermodel.BorderStyle.THIN);
+            return style;
+        });
+    }
+
+    /** A text; one that a spreadsheet could take for a formula is flagged as text. */
+    XSSFCellStyle text(String text, Optional<Severity> severity) {
+        boolean quoted = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
+        XSSFCellStyle style = styles.computeIfAbsent("text" + quoted, k -> {
+            XSSFCellStyle created = top();
+            created.setAlignment(HorizontalAlignment.LEFT);
+            created.setIndention((short) 1);
+            created.setWrapText(true);
+            created.setQuotePrefixed(quoted);
+            return created;
+        });
+        return marked(style, severity);
+    }
+
+    /** A number with fixed decimals. */
+    XSSFCellStyle number(int decimals, Optional<Severity> severity) {
+        XSSFCellStyle style = styles.computeIfAbsent("number" + decimals, k -> {
+            XSSFCellStyle created = top();
+            created.setAlignment(HorizontalAlignment.RIGHT);
+            created.setIndention((short) 1);
+            created.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
+            return created;
+        });
+        return marked(style, severity);
+    }
+
+    /** A link in a table. */
+    XSSFCellStyle link() {
+        return link(true);
+    }
+
+    /** A link above a table. */
+    XSSFCellStyle shortLink() {
+        return link(false);
+    }
+
+    private XSSFCellStyle link(boolean inTable) {
+        return styles.computeIfAbsent("link" + inTable, k -> {
+            XSSFCellStyle created = top();
+            created.setAlignment(HorizontalAlignment.LEFT);
+            created.setIndention((short) 1);
+            XSSFFont font = font(false, 11);
+            font.setUnderline(org.apache.poi.ss.usermodel.FontUnderline.SINGLE);
+            font.setColor(MarkPalette.color(LINK_BLUE));
+            created.setFont(font);
+            created.setWrapText(inTable);
+            return created;
+        });
+    }
+
+    private XSSFCellStyle marked(XSSFCellStyle style, Optional<Severity> severity) {
+        return severity.map(s -> marks.marked(style.getIndex(), s)).orElse(style);
+    }
+
+    private XSSFCellStyle top() {
+        XSSFCellStyle style = workbook.createCellStyle();
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+        return style;
+    }
+
+    private XSSFFont font(boolean bold, int points) {
+        XSSFFont font = workbook.createFont();
+        font.setFontName(workbook.getFontAt(0).getFontName());
+        font.setFontHeightInPoints((short) points);
+        font.setBold(bold);
+        return font;
+    }
+
+    private static String format(int decimals) {
+        if (decimals == 0) {
+            return "0";
+        }
+        char[] zeros = new char[decimals];
+        Arrays.fill(zeros, '0');
+        return "0." + new String(zeros);
+    }
+}

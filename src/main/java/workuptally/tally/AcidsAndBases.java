@@ -1,0 +1,117 @@
+package workuptally.tally;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.reference.PartitionRow;
+import workuptally.reference.Wash;
+
+/**
+ * Equivalents of acid and base that charges and washes bring. Known mineral acids, hydroxides and carbonates by formula; weak acids by
+ * the character in Products or by a pKa of the reference data below 6.4, the first pKa of carbonic acid (memory: textbook value 6.35),
+ * above which hydrogencarbonate does not take them up.
+ */
+final class AcidsAndBases {
+    private static final double CARBONIC_ACID_PKA = 6.4;
+    private static final Map<String, Equivalents> PER_MOLE = Map.ofEntries(
+            Map.entry("HCl", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("HBr", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("HNO3", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("H2SO4", new Equivalents(2, 0, 0, 0, 0)),
+            Map.entry("KHSO4", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("NaHSO4", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("H3PO4", new Equivalents(1, 0, 0, 0, 0)),
+            Map.entry("C6H8O7", new Equivalents(0, 3, 0, 0, 0)),
+            Map.entry("LiOH", new Equivalents(0, 0, 1, 0, 0)),
+            Map.entry("NaOH", new Equivalents(0, 0, 1, 0, 0)),
+            Map.entry("KOH", new Equivalents(0, 0, 1, 0, 0)),
+            Map.entry("Na2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            Map.entry("K2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            Map.entry("Cs2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            Map.entry("NaHCO3", new Equivalents(0, 0, 0, 0, 1)),
+            Map.entry("KHCO3", new Equivalents(0, 0, 0, 0, 1)));
+
+    private final Run run;
+    private final Substances substances;
+
+    AcidsAndBases(Run run, Substances substances) {
+        this.run = run;
+        this.substances = substances;
+    }
+
+    /** Of a charge as put in. */
+    Equivalents of(ChargeAmount amount) {
+        double millimoles = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
+        Equivalents known = perMole(amount.charge().formula());
+        if (known == Equivalents.NONE && isWeakAcid(amount.charge().material())) {
+            known = new Equivalents(0, 1, 0, 0, 0);
+        }
+        return times(known, millimoles);
+    }
+
+    /** Of a workup addition, all portions. */
+    Equivalents of(Addition addition) {
+        Optional<Wash> wash = substances.wash(addition.material());
+        double millilitres =
+                addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        if (wash.isEmpty() || millilitres == 0) {
+            return Equivalents.NONE;
+        }
+        double molarity = addition.step()
+                .molarityMolesPerLitre()
+                .entered()
+                .map(Entered::value)
+                .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
+        return times(perMole(wash.get().formula()), molarity * millilitres);
+    }
+
+    /** True for a substance whose protons hydrogencarbonate takes up. */
+    boolean isWeakAcid(String substance) {
+        return pKaOfAcid(substance).filter(p -> p < CARBONIC_ACID_PKA).isPresent();
+    }
+
+    /** pKa of an acid by the Products table, else by the reference data. */
+    Optional<Double> pKaOfAcid(String substance) {
+        Optional<Product> product = run.product(substance)
+                .filter(p ->
+                        p.character().filter(c -> c == Product.Character.ACID).isPresent());
+        Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
+        return own.or(() -> Stream.of(substance, Substances.withoutGrade(substance))
+                .flatMap(name -> substances.reference().partition(name).stream())
+                .filter(r ->
+                        r.character() == PartitionRow.Character.ACID && !r.pKa().isEmpty())
+                .map(r -> r.pKa().get(0))
+                .findFirst());
+    }
+
+    private static Equivalents perMole(String formula) {
+        if (formula.isBlank()) {
+            return Equivalents.NONE;
+        }
+        try {
+            Formula read = Formula.parse(formula);
+            return PER_MOLE.entrySet().stream()
+                    .filter(e -> Formula.parse(e.getKey()).sameComposition(read))
+                    .map(Map.Entry::getValue)
+                    .findFirst()
+                    .orElse(Equivalents.NONE);
+        } catch (IllegalFormulaException e) {
+            return Equivalents.NONE;
+        }
+    }
+
+    private static Equivalents times(Equivalents perMole, double millimoles) {
+        return new Equivalents(
+                perMole.strongAcid() * millimoles,
+                perMole.weakAcid() * millimoles,
+                perMole.strongBase() * millimoles,
+                perMole.carbonate() * millimoles,
+                perMole.hydrogencarbonate() * millimoles);
+    }
+}

@@ -1,0 +1,31 @@
+package workuptally.tally;
+
+/**
+ * What a further extraction of a layer would bring.
+ *
+ * @param layer label
+ * @param substance product
+ * @param solvent solvent
+ * @param portions number of portions
+ * @param volumeMillilitres volume of each, mL
+ * @param distributionRatio D used
+ * @param origin where D comes from
+ * @param pH pH to bring the layer to first; NaN where it stays as it is
+ * @param gainGrams product it would bring, g
+ * @param gainPercentOfTheory the same, % of theory
+ * @param acidMillimoles acid needed for that pH, mmol; negative for base; 0 where the pH stays
+ * @param solventGrams solvent it costs, g
+ */
+public record Reextraction(
+        String layer,
+        String substance,
+        String solvent,
+        int portions,
+        double volumeMillilitres,
+        double distributionRatio,
+        String origin,
+        double pH,
+        double gainGrams,
+        double gainPercentOfTheory,
+        double acidMillimoles,
+        double solventGrams) {}

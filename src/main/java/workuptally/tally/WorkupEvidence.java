@@ -1,0 +1,44 @@
+package workuptally.tally;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the steps of a workup show beside masses and contents.
+ *
+ * @param identities which phase each measured layer of a contact is, by its density
+ * @param reactions neutralisation and gas at each step
+ * @param routes independent routes to the product in a layer
+ * @param reextractions gains of further extractions
+ * @param missingLayers labels that a step gives, nothing consumes and no row records
+ * @param graphFaults what does not fit together in the steps
+ */
+public record WorkupEvidence(
+        List<LayerIdentity> identities,
+        List<StepReaction> reactions,
+        List<Route> routes,
+        List<Reextraction> reextractions,
+        List<String> missingLayers,
+        List<GraphFault> graphFaults) {
+    /** Of a run without a recorded workup. */
+    public static final WorkupEvidence NONE =
+            new WorkupEvidence(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /** Copies the lists. */
+    public WorkupEvidence {
+        identities = List.copyOf(identities);
+        reactions = List.copyOf(reactions);
+        routes = List.copyOf(routes);
+        reextractions = List.copyOf(reextractions);
+        missingLayers = List.copyOf(missingLayers);
+        graphFaults = List.copyOf(graphFaults);
+    }
+
+    /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
+    public Optional<Reextraction> bestGain(String layer) {
+        return reextractions.stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
+    }
+}

@@ -1,0 +1,216 @@
+package workuptally.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+
+class CsvBookTest {
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void writeNeededTables() throws IOException {
+        write("runs.csv", "Run\nR1\n", StandardCharsets.UTF_8);
+        write("products.csv", "Run,Product\n", StandardCharsets.UTF_8);
+        write("charges.csv", "Run,Material\n", StandardCharsets.UTF_8);
+        write("isolated.csv", "Run,Lot\n", StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void semicolonsWithDecimalCommasAreDetected() throws Exception {
+        write("layers.csv", "Run;Layer;Gross (g)\nR1;A1;12,50\n", StandardCharsets.UTF_8);
+        assertEquals(12.5, gross(read()), 0);
+    }
+
+    @Test
+    void tabsAreDetected() throws Exception {
+        write("layers.csv", "Run\tLayer\tGross (g)\nR1\tA1\t12.50\n", StandardCharsets.UTF_8);
+        assertEquals(12.5, gross(read()), 0);
+    }
+
+    @Test
+    void separatorLineDecides() throws Exception {
+        write("layers.csv", "sep=;\nRun;Layer;Gross (g)\nR1;A1;x\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals("layers.csv line 3, Gross", book.findings().get(0).place().inWords());
+    }
+
+    @Test
+    void byteOrderMarksAreUnderstood() throws Exception {
+        String text = "\uFEFFRun,Layer,Gross (g),Notes\nR1,A1,12.50,20 °C\n";
+        for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+            write("layers.csv", text, charset);
+            Book book = read();
+            assertEquals(List.of(), book.findings());
+            assertEquals("20 °C", layer(book).notes());
+        }
+    }
+
+    @Test
+    void otherEncodingIsReadWithANote() throws Exception {
+        write("layers.csv", "Run,Layer,Gross (g),Notes\nR1,A1,12.50,20 °C – µL\n", Charset.forName("windows-1252"));
+        Book book = read();
+        assertEquals(List.of("encoding-guessed"), codes(book));
+        assertEquals("20 °C – µL", layer(book).notes());
+    }
+
+    @Test
+    void zeroBytesAreRefused() throws Exception {
+        write("layers.csv", "Run,Layer\nR1,A1\n", StandardCharsets.UTF_16LE);
+        assertRefused("layers.csv holds zero bytes");
+    }
+
+    @Test
+    void unclosedQuoteIsRefusedWithItsLine() throws Exception {
+        write("layers.csv", "Run,Layer,Notes\nR1,A1,fine\nR1,A2,\"never closed\nR1,A3,\n", StandardCharsets.UTF_8);
+        assertRefused("layers.csv has a quotation mark without its partner in the record that starts on line 3");
+    }
+
+    @Test
+    void workbookNamedCsvIsRefused() throws Exception {
+        Zips.write(folder.resolve("layers.csv"), Zips.parts(""));
+        assertRefused("layers.csv is a workbook with the wrong ending");
+    }
+
+    @Test
+    void lineAndRowAreToldApartWhereACellSpansLines() throws Exception {
+        write(
+                "layers.csv",
+                "Run,Layer,Notes,Gross (g)\r\nR1,A1,\"two\r\nlines\",1\r\n\r\nR1,A2,,x\r\n",
+                StandardCharsets.UTF_8);
+        Finding finding = read().findings().get(0);
+        assertEquals("layers.csv line 5, Gross", finding.place().inWords());
+        assertEquals(4, finding.place().row());
+        assertEquals(3, finding.place().column());
+    }
+
+    @Test
+    void fileNamesMatchLoosely() throws Exception {
+        write("NMR_Assays.CSV", "Run,Sample,Substance,Standard mass (g)\nR1,L1,x,0.0125\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(
+                12.5,
+                book.runs()
+                        .get(0)
+                        .nmrAssays()
+                        .get(0)
+                        .standardMassMilligrams()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+        assertEquals(
+                1,
+                book.runs()
+                        .get(0)
+                        .nmrAssays()
+                        .get(0)
+                        .standardMassMilligrams()
+                        .entered()
+                        .orElseThrow()
+                        .decimals());
+    }
+
+    @Test
+    void headingsMatchWithoutRegardToCaseSpacesOrderAndUnit() throws Exception {
+        write("layers.csv", " gross [mg],LAYER,my own,run,P H\n12500,A1,?,r1,7\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of(), book.findings());
+        assertEquals(12.5, gross(book), 1e-12);
+        assertEquals(7, layer(book).pH().entered().orElseThrow().value(), 0);
+    }
+
+    @Test
+    void unknownUnitInAHeadingIsOneFindingAndTheColumnIsNotUsed() throws Exception {
+        write("layers.csv", "Run,Layer,Gross (lb)\nR1,A1,12\nR1,A2,13\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of("unit-unknown"), codes(book));
+        assertEquals(
+                "layers.csv line 1, Gross (lb)", book.findings().get(0).place().inWords());
+        assertTrue(layer(book).grossGrams().isUnreadable());
+    }
+
+    @Test
+    void tableWithoutItsKeyHeadingIsLeftOut() throws Exception {
+        write("layers.csv", "Run,Gross (g)\nR1,12\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of("heading-missing"), codes(book));
+        assertEquals(List.of(), book.runs().get(0).layers());
+    }
+
+    @Test
+    void unknownFilesAndColumnsAreTheUsersOwn() throws Exception {
+        write("shopping.csv", "\"never closed", StandardCharsets.UTF_8);
+        assertEquals(List.of(), read().findings());
+    }
+
+    @Test
+    void headingsFileMapsALabsOwnNames() throws Exception {
+        write("Schichten.csv", "Versuch;Phase Nr.;Brutto (mg);Leer\nR1;A1;12500;1,5\n", StandardCharsets.UTF_8);
+        Path headings = Files.writeString(
+                folder.resolve("headings.json"),
+                "{\"sheets\": {\"Schichten\": \"Layers\"}, \"headings\": {\"Layers\": {\"Versuch\": \"Run\","
+                        + " \"Phase Nr.\": \"Layer\", \"Brutto\": \"Gross\", \"Leer\": \"Tare (g)\"}}}");
+        Book book = new BookReader(ReadingOptions.defaults().withHeadingsFile(headings)).read(folder);
+        assertEquals(List.of(), book.findings());
+        assertEquals(12.5, gross(book), 1e-12);
+        assertEquals(1.5, layer(book).tareGrams().entered().orElseThrow().value(), 1e-12);
+        assertTrue(book.files().stream().anyMatch(file -> file.name().equals("headings.json")));
+    }
+
+    @Test
+    void headingsFileWithUnknownTargetsIsRefused() throws Exception {
+        assertHeadingsRefused(
+                "{\"headings\": {\"Layers\": {\"Brutto\": \"Grosss\"}}}", "'Grosss', which is no heading of Layers");
+        assertHeadingsRefused("{\"sheets\": {\"Schichten\": \"Layer\"}}", "'Layer', which is no table");
+        assertHeadingsRefused("{\"sheets\": [1]}", "must hold one object");
+        assertHeadingsRefused("{\"sheets\": {", "is not valid JSON near line 1");
+        assertHeadingsRefused("", "must hold one object");
+    }
+
+    private void assertHeadingsRefused(String json, String saying) throws IOException {
+        Path headings = Files.writeString(folder.resolve("headings.json"), json);
+        BookReader reader = new BookReader(ReadingOptions.defaults().withHeadingsFile(headings));
+        String message = assertThrows(UnreadableBookException.class, () -> reader.read(folder))
+                .getMessage();
+        assertTrue(message.contains(saying), message);
+    }
+
+    private void assertRefused(String saying) {
+        String message = assertThrows(UnreadableBookException.class, this::read).getMessage();
+        assertTrue(message.contains(saying), message);
+    }
+
+    private void write(String name, String text, Charset charset) throws IOException {
+        Files.write(folder.resolve(name), text.getBytes(charset));
+    }
+
+    private Book read() throws Exception {
+        return new BookReader().read(folder);
+    }
+
+    private static Layer layer(Book book) {
+        return book.runs().get(0).layer("A1").orElseThrow();
+    }
+
+    private static double gross(Book book) {
+        return layer(book).grossGrams().entered().orElseThrow().value();
+    }
+
+    private static List<String> codes(Book book) {
+        return book.findings().stream().map(Finding::code).toList();
+    }
+}

@@ -1,0 +1,113 @@
+package workuptally.chemistry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AcidBaseTest {
+    @Test
+    void capacityIsWashOverAcid() {
+        assertEquals(2.2, AcidBase.capacityRatio(55, 25), 1e-12);
+        assertEquals(0, AcidBase.capacityRatio(0, 25), 0);
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.capacityRatio(55, 0));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.capacityRatio(-1, 1));
+    }
+
+    @Test
+    void saltLeftIsBaseLessAcid() {
+        assertEquals(25.8, AcidBase.residualSaltMillimoles(150, 124.2), 1e-9);
+        assertEquals(0, AcidBase.residualSaltMillimoles(100, 120), 0);
+        assertEquals(0, AcidBase.residualSaltMillimoles(0, 0), 0);
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.residualSaltMillimoles(-1, 0));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.residualSaltMillimoles(0, -1));
+    }
+
+    @Test
+    void chargeBalanceNeedsLittleFreeAcidAndBase() {
+        assertTrue(AcidBase.chargeBalanceHolds(25, 5.6, 100));
+        // pH 1 in 100 mL is 10 mmol of free acid, pH 13 as much base: more than a tenth of 25.
+        assertFalse(AcidBase.chargeBalanceHolds(25, 1, 100));
+        assertFalse(AcidBase.chargeBalanceHolds(25, 13, 100));
+        assertFalse(AcidBase.chargeBalanceHolds(0, 7, 100));
+        assertTrue(AcidBase.chargeBalanceHolds(101, 1, 100));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.chargeBalanceHolds(-1, 7, 100));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.chargeBalanceHolds(1, 7, 0));
+    }
+
+    @Test
+    void freeIonsFollowFromPh() {
+        assertEquals(1e-3, AcidBase.hydrogenIonMolesPerLitre(3), 1e-15);
+        assertEquals(1e-3, AcidBase.hydroxideIonMolesPerLitre(11), 1e-15);
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.hydrogenIonMolesPerLitre(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.hydroxideIonMolesPerLitre(Double.NaN));
+    }
+
+    @Test
+    void acidIsHalfIonisedAtItsConstant() {
+        assertEquals(0.5, AcidBase.ionisedAcidFraction(4.21, 4.21), 1e-12);
+        // By hand: 1/(1 + 10^(4.21−5.6)) = 0.9609.
+        assertEquals(0.9609, AcidBase.ionisedAcidFraction(4.21, 5.6), 0.0001);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // Stoichiometry, common practice: the first proton on carbonate gives no gas.
+        "10, 0, 50, 10, 10",
+        "60, 0, 50, 50, 50",
+        "10, 20, 0, 0, 5",
+        "30, 20, 0, 10, 15",
+        "40, 20, 0, 20, 20",
+        "90, 20, 0, 20, 20",
+        "30, 20, 10, 10, 20",
+        "0, 20, 10, 0, 0"
+    })
+    void carbonDioxideCountsProtons(
+            double acid, double carbonate, double hydrogencarbonate, double mixed, double worst) {
+        assertEquals(mixed, AcidBase.carbonDioxideMillimoles(acid, carbonate, hydrogencarbonate), 1e-12);
+        assertEquals(worst, AcidBase.worstCarbonDioxideMillimoles(acid, carbonate, hydrogencarbonate), 1e-12);
+    }
+
+    @Test
+    void negativeAmountsAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(-1, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(1, -1, 1));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.carbonDioxideMillimoles(1, 1, -1));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(-1, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, -1, 1));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, 1, -1));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"NaH, 1", "CaH2, 2", "NaBH4, 4", "LiAlH4, 4", "(CH3)2CHCH2AlH(C4H9), 1", "NaBH3CN, 3"})
+    void hydridesGiveTheirHydrogens(String formula, int equivalents) {
+        assertEquals(
+                Optional.of(equivalents), Hydride.of(Formula.parse(formula)).map(Hydride::equivalentsPerMole));
+    }
+
+    @Test
+    void hydrogenIsWhatTheReactionLeft() {
+        assertEquals(30, Hydride.SODIUM_BOROHYDRIDE.hydrogenMillimoles(10, 10), 1e-12);
+        assertEquals(0, Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(10, 11), 0);
+        assertTrue(Hydride.of(Formula.parse("NaCl")).isEmpty());
+        assertThrows(IllegalArgumentException.class, () -> Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(-1, 0));
+        assertThrows(IllegalArgumentException.class, () -> Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(1, -1));
+    }
+
+    @Test
+    void solubilityOfAnAcidRisesWithPh() {
+        // By hand: 3.4 mg/mL, pKa 4.21 at pH 5.21: 3.4·11.
+        assertEquals(37.4, Solubility.acid(3.4, 4.21, 5.21), 1e-9);
+        assertEquals(37.4, Solubility.base(3.4, 5.21, 4.21), 1e-9);
+        assertEquals(3.74, Solubility.boundGrams(100, 37.4), 1e-12);
+        assertEquals(0, Solubility.boundGrams(0, 0), 0);
+        assertThrows(IllegalArgumentException.class, () -> Solubility.acid(-1, 4, 5));
+        assertThrows(IllegalArgumentException.class, () -> Solubility.boundGrams(-1, 1));
+        assertThrows(IllegalArgumentException.class, () -> Solubility.boundGrams(1, -1));
+    }
+}

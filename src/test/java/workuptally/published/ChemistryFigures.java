@@ -1,0 +1,403 @@
+package workuptally.published;
+
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+import workuptally.chemistry.AcidBase;
+import workuptally.chemistry.Antoine;
+import workuptally.chemistry.Assay;
+import workuptally.chemistry.AtomicWeights;
+import workuptally.chemistry.Distribution;
+import workuptally.chemistry.Drying;
+import workuptally.chemistry.Extraction;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IdealGas;
+import workuptally.chemistry.IndividualsChart;
+import workuptally.chemistry.Mixture;
+import workuptally.chemistry.Statistics;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
+
+/** Runs the code under test on the inputs of the chemistry cases. */
+final class ChemistryFigures {
+    private final Reference reference = Reference.load();
+    private final AtomicWeights weights = ReferenceWeights.load();
+
+    Figures of(PublishedCase each) {
+        return switch (each.kind()) {
+            case "repeated extraction" -> repeatedExtraction(each);
+            case "stepwise extraction" -> stepwiseExtraction(each);
+            case "acid extraction", "base extraction" -> ionisedExtraction(each);
+            case "residual solvent" -> residualSolvent(each);
+            case "internal standard" -> internalStandard(each);
+            case "corrected yield" -> correctedYield(each);
+            case "back titration" -> backTitration(each);
+            case "gas from salt" -> gasFromSalt(each);
+            case "molar volume" -> molarVolume(each);
+            case "vapour pressure" -> vapourPressure(each);
+            case "individuals chart" -> individualsChart(each);
+            case "summary" -> summary(each);
+            case "chart constants" -> chartConstants();
+            case "hydrate" -> hydrate(each);
+            case "uptake" -> uptake(each);
+            case "wet layer" -> wetLayer(each);
+            case "weighted harmonic sum" -> weightedHarmonicSum(each);
+            case "regulatory limits" -> regulatoryLimits(each);
+            case "mixture" -> mixture(each);
+            case "flash points" -> flashPoints(each);
+            case "fill rule" -> fillRule(each);
+            case "lower layer" -> lowerLayer(each);
+            case "carbonate gas" -> carbonateGas(each);
+            case "small portions" -> smallPortions(each);
+            case "brine first" -> brineFirst();
+            default -> throw new IllegalStateException("no computation for " + each.kind());
+        };
+    }
+
+    private double molarMass(String formula) {
+        return Formula.parse(formula).molarMass(weights).gramsPerMole();
+    }
+
+    private static Figures repeatedExtraction(PublishedCase each) {
+        Figures figures = new Figures();
+        int number = 1;
+        for (JsonNode scheme : each.inputs().get("schemes")) {
+            double left = Extraction.fractionLeft(
+                    each.number("distributionRatio"),
+                    scheme.get("organicMillilitres").asDouble(),
+                    each.number("aqueousMillilitres"),
+                    scheme.get("portions").asInt());
+            figures.with("fractionLeft " + number, left)
+                    .with("percentLeft " + number, 100 * left)
+                    .with("fractionExtracted " + number, 1 - left)
+                    .with("percentExtracted " + number, 100 * (1 - left));
+            number++;
+        }
+        return figures;
+    }
+
+    private static Figures stepwiseExtraction(PublishedCase each) {
+        Figures figures = new Figures();
+        double ratio = each.number("distributionRatio");
+        double organic = each.number("organicMillilitres");
+        double aqueous = each.number("aqueousMillilitres");
+        int portions = each.count("portions");
+        List<Extraction.Contact> contacts = new ArrayList<>();
+        for (int i = 0; i < portions; i++) {
+            contacts.add(new Extraction.Contact(ratio, organic, aqueous, Extraction.Carried.AQUEOUS));
+        }
+        List<Extraction.Split> splits = Extraction.chain(each.number("massGrams"), contacts);
+        for (int i = 0; i < portions; i++) {
+            figures.with("extracted " + (i + 1), splits.get(i).organicAmount());
+        }
+        return figures.with("total", Extraction.gainGrams(each.number("massGrams"), ratio, organic, aqueous, portions))
+                .with(
+                        "portionsNeeded",
+                        Extraction.portionsNeeded(ratio, organic, aqueous, each.number("largestFractionLeft"))
+                                .orElseThrow());
+    }
+
+    private static Figures ionisedExtraction(PublishedCase each) {
+        Figures figures = new Figures();
+        List<Double> pKa = List.of(each.number("pKa"));
+        for (double pH : each.numbers("pH")) {
+            double ratio = each.kind().startsWith("acid")
+                    ? Distribution.acid(each.number("partitionRatio"), pKa, pH)
+                    : Distribution.base(each.number("partitionRatio"), pKa, pH);
+            double left = Extraction.fractionLeft(
+                    ratio, each.number("organicMillilitres"), each.number("aqueousMillilitres"), 1);
+            figures.with("distributionRatio " + pH, ratio)
+                    .with("fractionLeft " + pH, left)
+                    .with("percentExtracted " + pH, 100 * (1 - left));
+        }
+        return figures;
+    }
+
+    private static Figures residualSolvent(PublishedCase each) {
+        double ratio = Assay.moleRatio(
+                new Assay.Signal(each.number("solventIntegral"), each.number("solventNuclei")),
+                new Assay.Signal(each.number("productIntegral"), each.number("productNuclei")));
+        double fraction = Assay.massFractionFromMoleRatios(
+                each.number("productGramsPerMole"),
+                List.of(new Assay.Companion(ratio, each.number("solventGramsPerMole"))));
+        double theory =
+                each.number("startGrams") / each.number("startGramsPerMole") * each.number("productGramsPerMole");
+        double product = each.number("crudeGrams") * fraction;
+        return new Figures()
+                .with("molePercentProduct", 100 / (1 + ratio))
+                .with("massPercentProduct", 100 * fraction)
+                .with("theoryGrams", theory)
+                .with("productGrams", product)
+                .with("yieldPercent", 100 * product / theory);
+    }
+
+    private static Figures internalStandard(PublishedCase each) {
+        double purity = Assay.internalStandardPurityPercent(
+                new Assay.Signal(each.number("analyteIntegral"), each.number("analyteNuclei")),
+                new Assay.Signal(each.number("standardIntegral"), each.number("standardNuclei")),
+                each.number("analyteGramsPerMole"),
+                each.number("standardGramsPerMole"),
+                each.number("sampleMilligrams"),
+                each.number("standardMilligrams"),
+                each.number("standardPurityPercent"));
+        return new Figures()
+                .with("purityPercent", purity)
+                .with("analyteGrams", purity / 100 * each.number("sampleMilligrams") / 1000);
+    }
+
+    private static Figures correctedYield(PublishedCase each) {
+        double crude = 100 * each.number("massGrams") / each.number("theoryGrams");
+        return new Figures()
+                .with("uncorrectedPercent", crude)
+                .with("correctedPercent", crude * each.number("purityPercent") / 100);
+    }
+
+    private static Figures backTitration(PublishedCase each) {
+        double added = Assay.titratedMillimoles(each.number("baseMillilitres"), each.number("baseMolesPerLitre"), 1);
+        double left = Assay.titratedMillimoles(each.number("acidMillilitres"), each.number("acidMolesPerLitre"), 1);
+        double found = Assay.backTitratedMillimoles(added, left, each.number("basePerAnalyte"));
+        double grams = found / 1000 * each.number("gramsPerMole");
+        return new Figures()
+                .with("millimoles", found)
+                .with("massGrams", grams)
+                .with("massPercent", 100 * grams / each.number("sampleGrams"));
+    }
+
+    private Figures gasFromSalt(PublishedCase each) {
+        Formula salt = Formula.parse(each.text("formula"));
+        double millimoles =
+                1000 * each.number("massGrams") / salt.molarMass(weights).gramsPerMole();
+        boolean hydrogencarbonate = salt.count("H") > 0;
+        double gas = AcidBase.carbonDioxideMillimoles(
+                each.number("acidMillimoles"), hydrogencarbonate ? 0 : millimoles, hydrogencarbonate ? millimoles : 0);
+        double temperature = each.number("temperatureCelsius");
+        double pressure = each.number("pressureKilopascals");
+        return new Figures()
+                .with("litres", IdealGas.volumeLitres(gas / 1000, temperature, pressure))
+                .with("molarLitres", IdealGas.volumeLitres(1, temperature, pressure));
+    }
+
+    private static Figures molarVolume(PublishedCase each) {
+        Figures figures = new Figures();
+        for (double pressure : each.numbers("pressuresKilopascals")) {
+            figures.with("litres " + pressure, IdealGas.volumeLitres(1, each.number("temperatureCelsius"), pressure));
+        }
+        return figures;
+    }
+
+    private Figures vapourPressure(PublishedCase each) {
+        Solvent.Antoine set =
+                reference.solvent(each.text("solvent")).orElseThrow().antoine().orElseThrow();
+        Antoine equation = new Antoine(set.a(), set.b(), set.c(), set.fromCelsius(), set.toCelsius());
+        return new Figures().with("kilopascals", equation.kilopascals(each.number("temperatureCelsius")));
+    }
+
+    private static Figures individualsChart(PublishedCase each) {
+        List<Double> values = each.numbers("values");
+        IndividualsChart chart = IndividualsChart.of(values);
+        return new Figures()
+                .with("centre", chart.centre())
+                .with("meanMovingRange", chart.meanMovingRange())
+                .with("upperLimit", chart.upperLimit())
+                .with("lowerLimit", chart.lowerLimit())
+                .with("movingRangeLimit", chart.movingRangeLimit())
+                .with("signals", chart.signals(values).size());
+    }
+
+    private static Figures summary(PublishedCase each) {
+        List<Double> values = new ArrayList<>();
+        if (each.inputs().has("values")) {
+            values.addAll(each.numbers("values"));
+        } else {
+            values.add(each.number("first"));
+            for (int i = 0; i < each.count("pairs"); i++) {
+                values.addAll(each.numbers("pair"));
+            }
+        }
+        return new Figures()
+                .with("mean", Statistics.mean(values))
+                .with("standardDeviation", Statistics.standardDeviation(values))
+                .with("lagOneAutocorrelation", Statistics.lagOneAutocorrelation(values));
+    }
+
+    private static Figures chartConstants() {
+        return new Figures()
+                .with("d2", IndividualsChart.D2)
+                .with("upperRangeFactor", IndividualsChart.D4)
+                .with("limitFactor", new IndividualsChart(0, 1).upperLimit());
+    }
+
+    private Figures hydrate(PublishedCase each) {
+        double share = molarMass(each.text("dry")) / molarMass(each.text("hydrate"));
+        double mass = each.number("massGrams");
+        return new Figures()
+                .with("dryGrams", mass * share)
+                .with("waterGrams", mass * (1 - share))
+                .with("waterPercent", 100 * (1 - share));
+    }
+
+    private Figures uptake(PublishedCase each) {
+        Figures figures = new Figures();
+        int number = 1;
+        for (JsonNode pair : each.inputs().get("pairs")) {
+            figures.with(
+                    "uptake " + number++,
+                    Drying.theoreticalUptakeGramsPerGram(
+                            molarMass(pair.get(0).asString()),
+                            molarMass(pair.get(1).asString())));
+        }
+        return figures;
+    }
+
+    private Figures wetLayer(PublishedCase each) {
+        double millilitres = each.number("millilitres");
+        double low = millilitres * each.numbers("milligramsPerMillilitre").get(0) / 1000;
+        double high = millilitres * each.numbers("milligramsPerMillilitre").get(1) / 1000;
+        double uptake = reference.dryingAgent(each.text("agent")).orElseThrow().theoreticalUptakeGramsPerGram();
+        Solvent solvent = reference.solvent(each.text("solvent")).orElseThrow();
+        return new Figures()
+                .with("waterLow", low)
+                .with("waterHigh", high)
+                .with("removedLow", low * each.numbers("removedPercent").get(0) / 100)
+                .with("removedHigh", high * each.numbers("removedPercent").get(1) / 100)
+                .with("agentLow", Drying.agentGrams(low, uptake, 1))
+                .with("agentHigh", Drying.agentGrams(high, uptake, 1))
+                .with(
+                        "saturatedSolventGrams",
+                        Drying.waterToBindGrams(
+                                millilitres * solvent.density().gramsPerMillilitre(),
+                                millilitres,
+                                solvent.waterMixing()
+                                        .waterInSolventMassPercent()
+                                        .orElseThrow(),
+                                Drying.Before.BRINE));
+    }
+
+    private static Figures weightedHarmonicSum(PublishedCase each) {
+        List<Mixture.Part> parts = new ArrayList<>();
+        for (int i = 0; i < each.numbers("percents").size(); i++) {
+            parts.add(new Mixture.Part(
+                    each.numbers("percents").get(i), each.numbers("values").get(i)));
+        }
+        return new Figures().with("estimate", 100 / Mixture.volumeMillilitres(parts));
+    }
+
+    private Figures regulatoryLimits(PublishedCase each) {
+        Figures figures = new Figures();
+        each.expected()
+                .forEach(expected -> figures.with(
+                        expected.figure(),
+                        reference.regulatoryLimits().stream()
+                                .filter(row -> row.key().equals(expected.figure()))
+                                .findFirst()
+                                .orElseThrow()
+                                .value()
+                                .orElseThrow()));
+        return figures;
+    }
+
+    private Figures mixture(PublishedCase each) {
+        Figures figures = new Figures();
+        List<Mixture.Part> parts = new ArrayList<>();
+        double chlorineGrams = 0;
+        for (JsonNode part : each.inputs().get("parts")) {
+            double grams =
+                    part.get("millilitres").asDouble() * part.get("density").asDouble();
+            parts.add(new Mixture.Part(grams, part.get("density").asDouble()));
+            double chlorine = Formula.parse(part.get("formula").asString()).massFraction("Cl", weights);
+            figures.with("chlorineFraction " + parts.size(), chlorine);
+            chlorineGrams += grams * chlorine;
+        }
+        double total = parts.stream().mapToDouble(Mixture.Part::massGrams).sum();
+        for (int i = 0; i < parts.size(); i++) {
+            figures.with("massPercent " + (i + 1), 100 * parts.get(i).massGrams() / total);
+        }
+        return figures.with("totalGrams", total)
+                .with("totalMillilitres", Mixture.volumeMillilitres(parts))
+                .with("density", Mixture.densityGramsPerMillilitre(parts))
+                .with("chlorinePercent", 100 * chlorineGrams / total);
+    }
+
+    private Figures flashPoints(PublishedCase each) {
+        Figures figures = new Figures();
+        each.expected()
+                .forEach(expected -> figures.with(
+                        expected.figure(),
+                        Double.parseDouble(reference
+                                .solvent(expected.figure())
+                                .orElseThrow()
+                                .flashPoint()
+                                .orElseThrow())));
+        return figures;
+    }
+
+    private Figures fillRule(PublishedCase each) {
+        Figures figures = new Figures();
+        each.expected()
+                .forEach(expected -> figures.with(
+                        expected.figure(),
+                        reference.benchRule(expected.figure()).orElseThrow().value()));
+        return figures;
+    }
+
+    private double density(String solvent) {
+        return reference.solvent(solvent).orElseThrow().density().gramsPerMillilitre();
+    }
+
+    private Figures lowerLayer(PublishedCase each) {
+        double water = density("water");
+        Wash salt = reference.wash(each.text("inverting")).orElseThrow();
+        return new Figures()
+                .with(
+                        "below",
+                        each.texts("below").stream()
+                                .filter(name -> density(name) > water)
+                                .count())
+                .with(
+                        "above",
+                        each.texts("above").stream()
+                                .filter(name -> density(name) < water)
+                                .count())
+                .with(
+                        "inverted",
+                        salt.densityGramsPerMillilitre().orElseThrow() > density(each.text("inverted")) ? 1 : 0);
+    }
+
+    private Figures carbonateGas(PublishedCase each) {
+        return new Figures()
+                .with(
+                        "withGas",
+                        each.texts("washes").stream()
+                                .filter(name -> reference
+                                        .wash(name)
+                                        .orElseThrow()
+                                        .gas()
+                                        .orElseThrow()
+                                        .formula()
+                                        .equals("CO2"))
+                                .count())
+                .with("millimolesFromTen", AcidBase.carbonDioxideMillimoles(10, 0, 100));
+    }
+
+    private static Figures smallPortions(PublishedCase each) {
+        double ratio = each.number("distributionRatio");
+        double total = each.number("totalOrganicMillilitres");
+        double aqueous = each.number("aqueousMillilitres");
+        double one = Extraction.fractionLeft(ratio, total, aqueous, 1);
+        double ten = Extraction.fractionLeft(ratio, total / 10, aqueous, 10);
+        return new Figures()
+                .with("gainsOverOne", ten < one ? 1 : 0)
+                .with("limitBeatsTen", Extraction.fractionLeftAtTheLimit(ratio, total, aqueous) < ten ? 1 : 0);
+    }
+
+    private static Figures brineFirst() {
+        double without = Drying.waterToBindGrams(90, 100, 3, Drying.Before.NO_BRINE);
+        double with = Drying.waterToBindGrams(90, 100, 3, Drying.Before.BRINE);
+        Drying.Range rinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, Drying.LEFT_AFTER_RINSE_FRACTION);
+        Drying.Range unrinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, 1);
+        return new Figures()
+                .with("lessWater", with < without ? 1 : 0)
+                .with("rinseKeeps", rinsed.high() / unrinsed.high());
+    }
+}

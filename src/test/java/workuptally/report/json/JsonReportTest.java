@@ -1,0 +1,169 @@
+package workuptally.report.json;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import workuptally.book.BookReader;
+import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.measure.Contribution;
+import workuptally.reference.Reference;
+import workuptally.tally.Closure;
+
+class JsonReportTest {
+    /** Endings that name a unit. */
+    private static final List<String> UNITS =
+            List.of("Grams", "Millimoles", "Percent", "Millilitres", "Litres", "PerMillilitre", "PerMole", "Fraction");
+
+    /** Percentages of something named, counts, and numbers with the unit beside them. */
+    private static final Set<String> UNITLESS = Set.of(
+            "pH",
+            "percent",
+            "percentOfTheory",
+            "percentOfCharged",
+            "gapPercentOfOrganicSolvent",
+            "gainPercentOfTheory",
+            "z",
+            "value",
+            "standardUncertainty",
+            "coverageFactor",
+            "unitsPerMolecule",
+            "distributionRatio",
+            "capacityRatio",
+            "gasLitresExpected",
+            "gasLitresWorst");
+
+    private static Review review;
+    private static byte[] bytes;
+    private static JsonNode json;
+
+    @BeforeAll
+    static void writeTheDemoWeek() throws Exception {
+        review = new ReviewBuilder(Reference.load(), "test")
+                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        bytes = written(review);
+        json = new JsonMapper().readTree(bytes);
+    }
+
+    private static byte[] written(Review review) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JsonReport.write(review, out);
+        return out.toByteArray();
+    }
+
+    @Test
+    void documentHasTheShapeOfTheSchemaAndNoOtherName() {
+        JsonNode schema = new JsonMapper().readTree(Path.of("reference", "review.schema.json"));
+        assertEquals(List.of(), new SchemaWalk(schema).faults(json));
+    }
+
+    @Test
+    void everyNumberNamesItsUnit() {
+        Set<String> nameless = new TreeSet<>();
+        collectNumbersWithoutUnit(json, "", nameless);
+        assertEquals(Set.of(), nameless);
+    }
+
+    private static void collectNumbersWithoutUnit(JsonNode node, String name, Set<String> found) {
+        if (node.isObject()) {
+            node.propertyStream().forEach(e -> collectNumbersWithoutUnit(e.getValue(), e.getKey(), found));
+        } else if (node.isArray()) {
+            node.valueStream().forEach(value -> collectNumbersWithoutUnit(value, name, found));
+        } else if (node.isFloatingPointNumber()
+                && !UNITLESS.contains(name)
+                && UNITS.stream().noneMatch(name::endsWith)) {
+            found.add(name);
+        }
+    }
+
+    @Test
+    void numbersReadBackAsTheyWereComputed() {
+        Closure closure = review.runs().get(1).tally().closures().get(0);
+        JsonNode written = json.at("/runs/1/closures/0");
+        assertEquals(closure.percent().value(), written.required("percent").doubleValue(), 0.0);
+        assertEquals(
+                closure.expandedUncertaintyPercent(),
+                written.required("expandedUncertaintyPercent").doubleValue(),
+                0.0);
+        assertEquals(closure.z(), written.required("z").doubleValue(), 0.0);
+    }
+
+    @Test
+    void dependenciesAreTheBudgetWithTheLargestShareFirst() {
+        List<Contribution> budget =
+                review.runs().get(1).tally().yields().get(0).percent().budget();
+        JsonNode written = json.at("/runs/1/yields/0/dependsOn");
+        assertFalse(budget.isEmpty());
+        assertEquals(budget.size(), written.size());
+        assertEquals(
+                budget.get(0).reading().where(),
+                written.get(0).required("place").asString());
+        double sum = written.valueStream()
+                .mapToDouble(part -> part.required("variancePercent").doubleValue())
+                .sum();
+        assertEquals(100, sum, 1e-9);
+    }
+
+    @Test
+    void everyFindingIsThereInOrder() {
+        assertEquals(review.findings().size(), json.required("findings").size());
+        for (int i = 0; i < review.findings().size(); i++) {
+            JsonNode written = json.required("findings").get(i);
+            assertEquals(
+                    review.findings().get(i).code(), written.required("code").asString());
+            assertEquals(
+                    review.findings().get(i).severity().word(),
+                    written.required("severity").asString());
+        }
+    }
+
+    @Test
+    void aFigureThatWasNotComputedIsAbsentAndNamedWithItsReason() {
+        JsonNode run = json.required("runs")
+                .valueStream()
+                .filter(r -> r.required("run").asString().equals("R26-047"))
+                .findFirst()
+                .orElseThrow();
+        assertFalse(run.at("/lots/0").has("netGrams"));
+        assertTrue(run.required("notComputed")
+                .valueStream()
+                .anyMatch(n -> n.required("because").asString().contains("tare")));
+    }
+
+    @Test
+    void sameReviewGivesSameBytesAndEndsWithALineFeed() throws IOException {
+        assertArrayEquals(bytes, written(review));
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        assertTrue(text.startsWith("{\n  \"schemaVersion\""), () -> text.substring(0, 60));
+        assertTrue(text.endsWith("}\n"));
+        assertFalse(text.contains("\r"));
+    }
+
+    @Test
+    void aFailingTargetIsReportedWithItsOwnException() {
+        IOException full = new IOException("no space left");
+        OutputStream failing = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw full;
+            }
+        };
+        assertSame(full, assertThrows(IOException.class, () -> JsonReport.write(review, failing)));
+    }
+}

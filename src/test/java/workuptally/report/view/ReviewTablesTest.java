@@ -1,0 +1,83 @@
+package workuptally.report.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import workuptally.judgement.Review;
+import workuptally.model.Severity;
+import workuptally.report.ExampleReview;
+
+class ReviewTablesTest {
+    private static final Review REVIEW = ExampleReview.of(
+            2,
+            ExampleReview.finding(Severity.CHECK, "R-002", "Layers", 3, 1),
+            ExampleReview.finding(Severity.STOP, "R-002", "Layers", 4, 1),
+            ExampleReview.finding(Severity.NOTE, "R-001", "Runs", 2, 0));
+
+    private static Cell cell(TableView table, int row, String column) {
+        List<String> names = table.columns().stream().map(Column::name).toList();
+        return table.rows().get(row).cells().get(names.indexOf(column));
+    }
+
+    @Test
+    void headingsAreUniqueInEveryTable() {
+        for (TableView table : ReviewTables.of(REVIEW)) {
+            List<String> headings = table.columns().stream()
+                    .map(c -> c.heading().toLowerCase(java.util.Locale.ROOT))
+                    .toList();
+            assertEquals(headings.size(), headings.stream().distinct().count(), table.title());
+        }
+    }
+
+    @Test
+    void summaryShowsYieldAndClosureWithTheirUncertainty() {
+        TableView summary = SummarySection.of(REVIEW);
+        assertEquals("80.02 ± 0.86", cell(summary, 0, "Yield ± U").shown());
+        assertEquals("90.0 ± 1.2", cell(summary, 0, "Closure ± U").shown());
+        assertEquals("open", cell(summary, 0, "Verdict").shown());
+        assertTrue(summary.note().contains("mean 81.3 %"), summary.note());
+        assertTrue(summary.note().contains("R-9: no assay"), summary.note());
+    }
+
+    @Test
+    void summaryNamesTheWorstFindingAndLeadsToIt() {
+        TableView summary = SummarySection.of(REVIEW);
+        assertEquals("stop", cell(summary, 1, "Worst").shown());
+        assertEquals(Optional.of(Severity.STOP), summary.rows().get(1).severity());
+        assertEquals(new Cell.Jump("2 findings", "Findings", 0), cell(summary, 1, "Findings"));
+        assertEquals(new Cell.Jump("1 finding", "Findings", 2), cell(summary, 0, "Findings"));
+    }
+
+    @Test
+    void findingsLinkToTheirCells() {
+        Cell place = cell(FindingsSection.of(REVIEW), 0, "Place");
+        assertEquals(new Cell.Link("Layers!B4", REVIEW.findings().get(0).place()), place);
+    }
+
+    @Test
+    void closureSharesAddUpToTheWhole() {
+        TableView closures = ClosuresSection.of(REVIEW);
+        double sum = 0;
+        for (String column : List.of("Isolated", "In layers", "Unaccounted")) {
+            sum += ((Cell.Number) cell(closures, 0, column)).value();
+        }
+        assertEquals(100, sum, 1e-9);
+    }
+
+    @Test
+    void yieldHasTheDecimalsOfItsUncertainty() {
+        Cell.Number yield = (Cell.Number) cell(YieldsSection.of(REVIEW), 0, "Yield");
+        assertEquals(80.02, yield.value(), 1e-9);
+        assertEquals(2, yield.decimals());
+        assertEquals(85, ((Cell.Number) cell(YieldsSection.of(REVIEW), 0, "Planned")).value(), 1e-12);
+    }
+
+    @Test
+    void basisNamesTheInputWithItsHash() {
+        TableView basis = BasisSection.of(REVIEW);
+        assertTrue(basis.rows().stream().anyMatch(row -> row.cells().contains(Cell.of("0".repeat(64)))));
+    }
+}
