@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import com.lowagie.text.pdf.PdfContentByte;
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -134,7 +135,11 @@ final class LayerMap implements Picture {
         }
         Map<String, MapNode> nodes = new HashMap<>();
         graph.nodes().forEach(n -> nodes.put(n.label(), n));
-        for (LayerMapGraph.Edge edge : graph.edges()) {
+        // widest first, so that thin lines stay visible over them
+        List<LayerMapGraph.Edge> edges = new ArrayList<>(graph.edges());
+        edges.sort(Comparator.comparingDouble((LayerMapGraph.Edge e) -> graph.drawnPercent(e.to()))
+                .reversed());
+        for (LayerMapGraph.Edge edge : edges) {
             line(flow.canvas(), nodes.get(edge.from()), nodes.get(edge.to()), left, top);
         }
         graph.nodes().forEach(n -> box(flow, pen, n, left, top));

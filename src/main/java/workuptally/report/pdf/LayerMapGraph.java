@@ -35,7 +35,9 @@ final class LayerMapGraph {
             }
             place(step.givesOrganic(), MapNode.Lane.ORGANIC, i + 1);
             place(step.givesAqueous(), MapNode.Lane.AQUEOUS, i + 1);
-            place(step.givesOther(), MapNode.Lane.OTHER, i + 1);
+            for (String label : step.givesOther()) {
+                place(List.of(label), isLot(label) ? MapNode.Lane.ISOLATED : MapNode.Lane.OTHER, i + 1);
+            }
             for (String from : step.from()) {
                 for (String to : step.gives()) {
                     if (nodes.get(from).column() < nodes.get(to).column()) {
@@ -44,6 +46,10 @@ final class LayerMapGraph {
                 }
             }
         }
+    }
+
+    private boolean isLot(String label) {
+        return run.tally().run().lot(label).isPresent();
     }
 
     private void place(List<String> labels, MapNode.Lane lane, int column) {

@@ -25,7 +25,8 @@ record MapNode(
     enum Lane {
         ORGANIC,
         AQUEOUS,
-        OTHER;
+        OTHER,
+        ISOLATED;
 
         String word() {
             return name().toLowerCase(java.util.Locale.ROOT);

@@ -64,6 +64,7 @@ final class Palette {
             case ORGANIC -> new Color(0xF0B84D);
             case AQUEOUS -> new Color(0x8FCBF0);
             case OTHER -> new Color(0x9A9A9A);
+            case ISOLATED -> new Color(0x6FC3A7);
         };
     }
 

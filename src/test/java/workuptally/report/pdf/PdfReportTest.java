@@ -26,6 +26,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
@@ -146,8 +147,18 @@ class PdfReportTest {
     @ParameterizedTest
     @CsvSource({"0, A4", "1, LETTER", "12, A4", "12, LETTER", "60, A4"})
     void nothingIsClippedAndNothingOverlaps(int runs, PdfOptions.Paper paper) throws IOException {
+        assertTidy(InventedReviews.ofRuns(runs), paper);
+    }
+
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void nothingIsClippedOrOverlapsInTheDemoWeek(PdfOptions.Paper paper) throws IOException {
+        assertTidy(InventedReviews.demoWeek(), paper);
+    }
+
+    private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
-        try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(runs), options))) {
+        try (PDDocument document = Loader.loadPDF(PdfText.bytes(review, options))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<TextPosition> glyphs = PdfText.glyphs(document, page);
                 for (TextPosition glyph : glyphs) {
