@@ -81,9 +81,7 @@ final class HeldLayers {
     }
 
     private static String action(RunTally tally, String layer) {
-        Optional<Reextraction> gain = tally.evidence().reextractions().stream()
-                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
-                .reduce((a, b) -> a.gainGrams() >= b.gainGrams() ? a : b);
+        Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
                 .anyMatch(c -> c.massGrams().isPresent());

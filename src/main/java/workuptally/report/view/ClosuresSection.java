@@ -10,6 +10,7 @@ import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.Closure;
+import workuptally.tally.LotTally;
 
 /** Closures per skeleton: what is isolated, what stands in layers, what is not accounted for and where it can be. */
 public final class ClosuresSection {
@@ -108,14 +109,19 @@ public final class ClosuresSection {
                 : Optional.of(Live.percent(Live.sum(units), new Live.InRow("Charged")));
     }
 
+    /** Product by what the lot holds of it; another substance in proportion to the lot's mass. */
     private static Live ofLot(RunReview run, RowIndex lots, Closure.Term term) {
-        Optional<Double> grams = run.tally().lots().stream()
-                .filter(lot -> lot.lot().label().equals(term.place())
-                        && lot.lot().product().equalsIgnoreCase(term.substance()))
-                .flatMap(lot -> lot.pureGrams().stream())
-                .map(MeasuredValue::value)
+        OptionalInt row = lots.of(run.id(), term.place());
+        Optional<LotTally> lot = run.tally().lots().stream()
+                .filter(l -> l.lot().label().equals(term.place()))
                 .findFirst();
-        return scaled(term, grams, lots.of(run.id(), term.place()), LotsSection.TITLE, "Product in it");
+        Optional<Double> pure = lot.filter(l -> l.lot().product().equalsIgnoreCase(term.substance()))
+                .flatMap(LotTally::pureGrams)
+                .map(MeasuredValue::value);
+        if (pure.isPresent()) {
+            return scaled(term, pure, row, LotsSection.TITLE, "Product in it");
+        }
+        return scaled(term, lot.flatMap(LotTally::netGrams).map(MeasuredValue::value), row, LotsSection.TITLE, "Net");
     }
 
     private static Live ofLayer(RunReview run, RowIndex layers, Closure.Term term) {

@@ -46,7 +46,7 @@ final class LiveEntries {
     static Optional<Live> theoryGrams(RunTally run, Theory.ProductTheory product) {
         double extent = run.theory().map(t -> t.extentMillimoles().value()).orElse(0.0);
         if (extent == 0) {
-            return Optional.empty();
+            return componentGrams(run, product);
         }
         double gramsPerExtent = product.massGrams().value() / extent;
         List<Live> allowed = new ArrayList<>();
@@ -62,6 +62,15 @@ final class LiveEntries {
             }
         }
         return allowed.isEmpty() ? Optional.empty() : Optional.of(new Live.Least(allowed));
+    }
+
+    /** Theory in a separation: the component charged. */
+    private static Optional<Live> componentGrams(RunTally run, Theory.ProductTheory product) {
+        return run.amounts().stream()
+                .filter(a ->
+                        a.charge().material().equalsIgnoreCase(product.product().name()))
+                .findFirst()
+                .flatMap(a -> massGrams(a, product.massGrams().value()));
     }
 
     private static Optional<Live> scaled(Field field, double result) {

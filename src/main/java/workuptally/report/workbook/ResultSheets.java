@@ -39,6 +39,9 @@ final class ResultSheets {
     private static final int ROWS_MEASURED = 500;
     private static final int CHART_LINK_COLUMN = 2;
     private static final int TAB_COLOUR = 0x0072B2;
+    private static final int MARGIN_CHARACTERS = 1;
+    private static final float POINTS_PER_LINE = 15;
+    private static final float TALLEST_POINTS = 400;
     private static final int LONGEST_FORMULA = 8000;
     private static final int LONGEST_TEXT = SpreadsheetVersion.EXCEL2007.getMaxTextLength();
 
@@ -122,11 +125,12 @@ final class ResultSheets {
         for (String line : view.note().lines().toList()) {
             text(sheet.createRow(row++), line, 0).setCellStyle(styles.note());
         }
-        widths(sheet, view);
+        int[] widths = widths(sheet, view);
         headings(sheet.createRow(place.headingRow()), view);
         int next = place.firstRow();
         for (TableView.Row values : view.rows()) {
-            row(sheet, next++, place, values);
+            row(sheet, next, place, values);
+            height(sheet.getRow(next++), values, widths);
         }
         if (view.rows().isEmpty()) {
             text(sheet.createRow(next), "none", 0).setCellStyle(styles.text("none", Optional.empty()));
@@ -225,7 +229,9 @@ final class ResultSheets {
         return cell;
     }
 
-    private static void widths(SXSSFSheet sheet, TableView view) {
+    /** Sets the widths of the columns, in characters. */
+    private static int[] widths(SXSSFSheet sheet, TableView view) {
+        int[] widths = new int[view.columns().size()];
         for (int i = 0; i < view.columns().size(); i++) {
             Column column = view.columns().get(i);
             int longest = headingWidth(column.heading());
@@ -236,7 +242,28 @@ final class ResultSheets {
                 longest = Math.max(longest, Math.min(length, column.widthCharacters()));
             }
             int characters = Math.max(NARROWEST_CHARACTERS, Math.min(WIDEST_CHARACTERS, longest));
+            widths[i] = characters;
             sheet.setColumnWidth(i, characters * WIDTH_UNITS_PER_CHARACTER);
+        }
+        return widths;
+    }
+
+    /** Height for the longest text of a row, since not every program finds it by itself. */
+    private static void height(Row row, TableView.Row values, int[] widths) {
+        int lines = 1;
+        for (int i = 0; i < widths.length; i++) {
+            int room = Math.max(1, widths[i] - MARGIN_CHARACTERS);
+            Cell cell = values.cells().get(i);
+            if (!(cell instanceof Cell.Number)) {
+                int needed = cell.shown()
+                        .lines()
+                        .mapToInt(line -> Math.max(1, (line.length() + room - 1) / room))
+                        .sum();
+                lines = Math.max(lines, needed);
+            }
+        }
+        if (lines > 1) {
+            row.setHeightInPoints(Math.min(TALLEST_POINTS, lines * POINTS_PER_LINE));
         }
     }
 
