@@ -7,12 +7,10 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.Date;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -63,11 +61,9 @@ final class WholeFile {
     }
 
     static void write(byte[] bytes, Path target) throws IOException {
-        Path folder = target.toAbsolutePath().getParent();
-        // Not a temporary file of the system, which only its maker could read.
-        Path beside = folder.resolve(".writing-" + UUID.randomUUID() + ".part");
+        Path beside = target.resolveSibling(target.getFileName() + ".part");
         try {
-            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
+            Files.write(beside, bytes);
             Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(beside);
