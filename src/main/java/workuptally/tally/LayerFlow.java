@@ -89,6 +89,20 @@ final class LayerFlow {
         return Optional.ofNullable(phases.get(step));
     }
 
+    /** Gives a layer whose density fits the other phase of its contact the make-up of that phase. */
+    void correct(List<LayerIdentity> identities) {
+        for (LayerIdentity identity : identities) {
+            if (identity.verdict() == LayerIdentity.Verdict.SWAPPED) {
+                phases(identity.step())
+                        .ifPresent(p -> portions.put(
+                                identity.label(),
+                                measured(
+                                        identity.label(),
+                                        identity.recorded() == Layer.Phase.ORGANIC ? p.aqueous() : p.organic())));
+            }
+        }
+    }
+
     /** True for a listed organic solvent. */
     boolean isOrganicSolvent(String component) {
         return substances.isOrganicSolvent(component);

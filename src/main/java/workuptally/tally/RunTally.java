@@ -60,6 +60,16 @@ public record RunTally(
                 .findFirst();
     }
 
+    /** What a terminal layer is made of, if it was followed. */
+    public Optional<LayerMakeUp> makeUp(String label) {
+        return evidence.makeUps().stream().filter(m -> m.layer().equals(label)).findFirst();
+    }
+
+    /** Mass metrics, if the product was assayed. */
+    public Optional<Metrics> metrics() {
+        return evidence.metrics();
+    }
+
     /** True for a portion that a step gives, nothing consumes and no row records. */
     public boolean isMissing(String label) {
         return evidence.missingLayers().contains(label);

@@ -39,6 +39,7 @@ public final class RunTallying {
         List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
         List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
         LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
+        List<LayerIdentity> identities = new IdentityAccount(run, flow).of(layers, amounts);
         ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
         Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
         List<LayerTally> bounded = bounds.applied();
@@ -46,13 +47,17 @@ public final class RunTallying {
                 new ProductWhereabouts(run, substances, bounded, lots, additions, flow, theory, found);
         List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
                 .of(found, lots, undecided.labels(), whereabouts);
-        Optional<MassBalance> massBalance =
-                new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
         List<StepReaction> reactions = new StepReactions(
-                        run, limits, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
+                        run, limits, substances, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
                 .list();
+        Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
+                .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
         ProductProspects prospects = new ProductProspects(
                 run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
+        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow);
+        flow.correct(identities);
+        Optional<Metrics> metrics = new MetricsAccount(run, readings, substances, omissions)
+                .of(massBalance, theory, yields, amounts, additions, layers, flow);
         return new RunTally(
                 run,
                 amounts,
@@ -62,16 +67,18 @@ public final class RunTallying {
                 bounded,
                 closures,
                 massBalance,
-                new ContactAccount(run, limits, substances).of(flow),
+                contacts,
                 new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
-                new WasteAccount(run, limits, substances).of(layers, flow),
+                new WasteAccount(run, limits, substances).of(layers, flow, identities),
                 new WorkupEvidence(
-                        new IdentityAccount(run, flow).of(layers, amounts),
+                        identities,
                         reactions,
                         prospects.routes(),
                         prospects.reextractions(),
                         undecided.missing(),
-                        graph.faults()),
+                        graph.faults(),
+                        new LayerMakeUps(substances, flow).of(layers),
+                        metrics),
                 omissions.list());
     }
 }

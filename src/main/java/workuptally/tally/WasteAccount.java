@@ -42,11 +42,11 @@ final class WasteAccount {
     }
 
     /** One line for each terminal layer with a mass. */
-    List<WasteLine> of(List<LayerTally> layers, LayerFlow flow) {
+    List<WasteLine> of(List<LayerTally> layers, LayerFlow flow, List<LayerIdentity> identities) {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             if (layer.terminal() && layer.massGrams().isPresent()) {
-                Assignment assignment = assign(layer, flow.portion(layer.label()));
+                Assignment assignment = assign(layer, flow.portion(layer.label()), phaseByDensity(layer, identities));
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -63,8 +63,18 @@ final class WasteAccount {
         return lines;
     }
 
-    private Assignment assign(LayerTally layer, Mixture mixture) {
-        Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+    /** The phase as recorded, or the other one where the density contradicts the record. */
+    private static Layer.Phase phaseByDensity(LayerTally layer, List<LayerIdentity> identities) {
+        boolean swapped = identities.stream()
+                .anyMatch(i -> i.label().equals(layer.label()) && i.verdict() == LayerIdentity.Verdict.SWAPPED);
+        Layer.Phase recorded = layer.phase().orElse(Layer.Phase.AQUEOUS);
+        if (!swapped) {
+            return recorded;
+        }
+        return recorded == Layer.Phase.ORGANIC ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
+    }
+
+    private Assignment assign(LayerTally layer, Mixture mixture, Layer.Phase phase) {
         double halogenated = halogenatedPercent(mixture);
         boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
         double organic = organicPercent(mixture);

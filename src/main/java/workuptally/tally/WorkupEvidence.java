@@ -1,6 +1,8 @@
 package workuptally.tally;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the steps of a workup show beside masses and contents.
@@ -11,6 +13,8 @@ import java.util.List;
  * @param reextractions gains of further extractions
  * @param missingLayers labels that a step gives, nothing consumes and no row records
  * @param graphFaults what does not fit together in the steps
+ * @param makeUps what each terminal layer is made of
+ * @param metrics mass metrics, if the product was assayed
  */
 public record WorkupEvidence(
         List<LayerIdentity> identities,
@@ -18,10 +22,23 @@ public record WorkupEvidence(
         List<Route> routes,
         List<Reextraction> reextractions,
         List<String> missingLayers,
-        List<GraphFault> graphFaults) {
+        List<GraphFault> graphFaults,
+        List<LayerMakeUp> makeUps,
+        Optional<Metrics> metrics) {
     /** Of a run without a recorded workup. */
-    public static final WorkupEvidence NONE =
-            new WorkupEvidence(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final WorkupEvidence NONE = new WorkupEvidence(
+            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
+
+    /** Of a run whose layers were not followed. */
+    public WorkupEvidence(
+            List<LayerIdentity> identities,
+            List<StepReaction> reactions,
+            List<Route> routes,
+            List<Reextraction> reextractions,
+            List<String> missingLayers,
+            List<GraphFault> graphFaults) {
+        this(identities, reactions, routes, reextractions, missingLayers, graphFaults, List.of(), Optional.empty());
+    }
 
     /** Copies the lists. */
     public WorkupEvidence {
@@ -31,5 +48,13 @@ public record WorkupEvidence(
         reextractions = List.copyOf(reextractions);
         missingLayers = List.copyOf(missingLayers);
         graphFaults = List.copyOf(graphFaults);
+        makeUps = List.copyOf(makeUps);
+    }
+
+    /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
+    public Optional<Reextraction> bestGain(String layer) {
+        return reextractions.stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
     }
 }

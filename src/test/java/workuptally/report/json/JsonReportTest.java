@@ -44,7 +44,10 @@ class JsonReportTest {
             "standardUncertainty",
             "coverageFactor",
             "unitsPerMolecule",
-            "distributionRatio");
+            "distributionRatio",
+            "capacityRatio",
+            "gasLitresExpected",
+            "gasLitresWorst");
 
     private static Review review;
     private static byte[] bytes;

@@ -1,0 +1,25 @@
+package workuptally.tally;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What a terminal layer is made of by full names: measured contents, and solvents, water and salts carried along the steps. An estimate
+ * where the layer has no stated composition; never data.
+ *
+ * @param layer label
+ * @param grams mass of each component, g, the largest first; together the layer's mass
+ * @param millilitres volume, mL: as measured, else the sum of its liquids
+ * @param stated true where the book states the composition
+ */
+public record LayerMakeUp(String layer, Map<String, Double> grams, double millilitres, boolean stated) {
+    /** Copies the map in its order. */
+    public LayerMakeUp {
+        grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+    }
+
+    /** Mass of all components, g. */
+    public double totalGrams() {
+        return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+}
