@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
 import workuptally.model.Finding;
@@ -55,6 +57,7 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook()) {
             findings.addAll(rule.judge(book, tallies));
         }
+        List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         HazardNotes hazardNotes = new HazardNotes(reference);
         List<RunReview> runs = new ArrayList<>();
         for (RunTally tally : tallies) {
@@ -63,7 +66,10 @@ public final class ReviewBuilder {
                     .sorted(Comparator.comparing(Finding::severity))
                     .toList();
             runs.add(new RunReview(
-                    tally, ofRun, new LayerDecisions(book).of(tally, ofRun), hazardNotes.of(tally.run())));
+                    tally, ofRun, new LayerDecisions(book, containers).of(tally, ofRun), hazardNotes.of(tally.run())));
+        }
+        for (ProposalRule rule : Rules.ofProposals(substances)) {
+            findings.addAll(rule.judge(book, containers, runs));
         }
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
@@ -74,6 +80,7 @@ public final class ReviewBuilder {
                 new PeriodAccount(book.limits()).of(runs),
                 ordered,
                 new BasisRows(book, substances).list(),
-                toolVersion);
+                toolVersion,
+                containers);
     }
 }

@@ -29,9 +29,16 @@ public record ProposalFit(
         clashes = List.copyOf(clashes);
     }
 
-    /** True where it is added before the next one is looked at: right stream, and nothing that must not meet. */
+    /** True where it is added before the next one is looked at: no other stream, and nothing hazardous that meets. */
     public boolean fits() {
-        return streamFit != StreamFit.OTHER && streamFit != StreamFit.ASK_FIRST && clashes.isEmpty();
+        return streamFit != StreamFit.OTHER
+                && streamFit != StreamFit.ASK_FIRST
+                && clashes.stream().noneMatch(Clash::isHazardous);
+    }
+
+    /** True where the container would stand above its limit with this proposal. */
+    public boolean isOver() {
+        return after.fillPercent().isPresent() && after.fillPercent().getAsDouble() > fillLimitPercent;
     }
 
     /** Whether the stream of the addition is the container's. */
@@ -55,8 +62,14 @@ public record ProposalFit(
      * @param incoming class or material of the addition
      * @param present class or material it would meet
      * @param earlierTransfer the earlier proposal that brings that, empty where it is in the container
-     * @param shownAbsent false where the material was charged and no test shows that it is gone
+     * @param shownPresent false where the material was charged and no test shows that it is gone
      */
     public record Clash(
-            Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownAbsent) {}
+            Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
+        /** True where gas, toxic or strong heat is to be feared; false for a caution. */
+        public boolean isHazardous() {
+            return row.severity() != Incompatibility.Severity.CAUTION
+                    || row.gas().isPresent();
+        }
+    }
 }
