@@ -65,17 +65,23 @@ final class CellNumber {
         if (!cell.isNumber()) {
             return Words.tidy(cell.text());
         }
-        if (!cell.shownAs().isDate() && read(cell) instanceof NumberText.Number number) {
-            BigDecimal value = number.value().scale() < number.decimals()
-                    ? number.value().setScale(number.decimals())
-                    : number.value();
-            String unit = cell.shownAs().kind() == ShownAs.Kind.PERCENT
-                    ? " %"
-                    : cell.shownAs().unitText().isEmpty()
-                            ? ""
-                            : " " + cell.shownAs().unitText();
-            return value.toPlainString() + unit;
+        if (cell.shownAs().isDate()) {
+            return DateText.shown(cell);
         }
-        return cell.shownAs().isDate() ? DateText.shown(cell) : cell.text();
+        return read(cell) instanceof NumberText.Number number ? shown(cell, number) : cell.text();
+    }
+
+    /** The same for a cell that was read as a number already. */
+    static String shown(RawCell cell, NumberText.Number number) {
+        if (!cell.isNumber()) {
+            return Words.tidy(cell.text());
+        }
+        BigDecimal value = number.value().scale() < number.decimals()
+                ? number.value().setScale(number.decimals())
+                : number.value();
+        String unit = cell.shownAs().kind() == ShownAs.Kind.PERCENT
+                ? "%"
+                : cell.shownAs().unitText();
+        return unit.isEmpty() ? value.toPlainString() : value.toPlainString() + " " + unit;
     }
 }

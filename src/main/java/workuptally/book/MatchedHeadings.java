@@ -148,7 +148,7 @@ final class MatchedHeadings {
 
     Optional<RawCell> cell(RawRow row, String heading) {
         Integer column = place.columns().get(heading);
-        return column == null ? Optional.empty() : row.cell(column).filter(cell -> !cell.isBlank());
+        return column == null ? Optional.empty() : row.cell(column);
     }
 
     /** Unit in the heading, if it names one. */

@@ -44,8 +44,25 @@ final class NumberFormats {
         return new NumberFormats(styles);
     }
 
+    /** A count or index as an attribute has it; 0 where it is missing or no number. */
     static int number(Optional<String> text) {
-        return text.filter(t -> t.matches("\\d{1,9}")).map(Integer::parseInt).orElse(0);
+        return text.map(NumberFormats::index).filter(number -> number > 0).orElse(0);
+    }
+
+    /** Digits as a number, or -1; written out because it runs for each cell of a book. */
+    static int index(String text) {
+        if (text.isEmpty() || text.length() > 9) {
+            return -1;
+        }
+        int number = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < '0' || c > '9') {
+                return -1;
+            }
+            number = number * 10 + c - '0';
+        }
+        return number;
     }
 
     /** How a cell of a style shows its number. */

@@ -44,6 +44,7 @@ sealed interface NumberText {
     /** Longest text that is tried. */
     int LONGEST = 60;
 
+    Pattern PLAIN = Pattern.compile("\\d{1,15}+(?:\\.\\d{1,15}+)?+");
     Pattern NOT_DETECTED = Pattern.compile("n\\.? ?d\\.?|not detected", Pattern.CASE_INSENSITIVE);
     Set<String> STAND_FOR_NOTHING = Set.of("", "-", "n/a", "n.a.", "na");
     Pattern PORTIONS = Pattern.compile("\\d+ ?[x×*] ?[\\d.,].*", Pattern.CASE_INSENSITIVE);
@@ -61,6 +62,10 @@ sealed interface NumberText {
     /** Reads a text. */
     static NumberText parse(String typed) {
         String text = dashesAsMinus(Words.tidy(typed));
+        if (PLAIN.matcher(text).matches()) {
+            BigDecimal value = new BigDecimal(text);
+            return new Number(value, Qualifier.EXACT, value.scale(), Optional.empty());
+        }
         if (STAND_FOR_NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
             return new Nothing();
         }

@@ -1,6 +1,7 @@
 package workuptally.book;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -65,6 +66,7 @@ final class SheetPart {
             }
         }
         if (!cells.isEmpty()) {
+            cells.sort(Comparator.comparingInt(RawCell::column));
             rows.add(new RawRow(row, row, cells));
             hiddenRows += hidden ? 1 : 0;
         }
@@ -147,8 +149,7 @@ final class SheetPart {
     }
 
     private String sharedText(String value) throws UnreadableBookException {
-        String number = value.strip();
-        Optional<String> text = number.matches("\\d{1,9}") ? strings.text(Integer.parseInt(number)) : Optional.empty();
+        Optional<String> text = strings.text(NumberFormats.index(value.strip()));
         return text.orElseThrow(() -> new UnreadableBookException(file + " is damaged: a cell of " + sheet
                 + " refers to a text that is missing; open it in a spreadsheet program, repair and save it."));
     }

@@ -132,9 +132,8 @@ final class TableRow {
         if (cell.isEmpty()) {
             return new Field.Blank(at);
         }
-        Field unreadable = new Field.Unreadable(seen(cell.get()), at);
         if (!headings.unitIsReadable(column.heading())) {
-            return unreadable;
+            return new Field.Unreadable(seen(cell.get()), at);
         }
         NumberText read = CellNumber.read(cell.get());
         if (read instanceof NumberText.Number number) {
@@ -163,7 +162,6 @@ final class TableRow {
 
     private Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
         Place at = place.at(column.heading());
-        Field unreadable = new Field.Unreadable(seen(cell), at);
         if (typed.quantity() != target.quantity()) {
             reportCell(
                     "unit-wrong",
@@ -171,7 +169,7 @@ final class TableRow {
                     cell,
                     column.expectedIn(target),
                     "Correct the number or its unit and run again.");
-            return unreadable;
+            return new Field.Unreadable(seen(cell), at);
         }
         boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
         double value = typed.convert(number.value(), target).doubleValue();
@@ -182,17 +180,17 @@ final class TableRow {
                     cell,
                     column.expectedIn(target),
                     "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
-            return unreadable;
+            return new Field.Unreadable(seen(cell), at);
         }
         if (!column.range().holds(value)) {
             reportCell("value-impossible", column, cell, column.expectedIn(target), CORRECT);
-            return unreadable;
+            return new Field.Unreadable(seen(cell), at);
         }
         if (column.range() == Range.ASSAY) {
             lookAtAssay(column, cell, number, value);
         }
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
-        return new Field.Entered(value, number.qualifier(), decimals, CellNumber.shown(cell), at);
+        return new Field.Entered(value, number.qualifier(), decimals, CellNumber.shown(cell, number), at);
     }
 
     private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {

@@ -44,6 +44,18 @@ public final class Template {
         }
     }
 
+    /** Writes the example week as CSV files to a folder, which is made if it is not there. The example is invented. */
+    public void writeExampleCsv(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        for (Table table : Schema.TABLES) {
+            try (InputStream in = Template.class.getResourceAsStream(EXAMPLE + table.csvFileName())) {
+                byte[] bytes =
+                        in == null ? csv(EmptyTables.of(table)).getBytes(StandardCharsets.UTF_8) : in.readAllBytes();
+                WholeFile.write(bytes, folder.resolve(table.csvFileName()));
+            }
+        }
+    }
+
     /**
      * Writes the tables of a CSV folder as a workbook: each table a sheet under the name that the places of its findings carry, each record
      * on the row that they carry. Plain numbers become numbers with the decimals as typed, days become dates; all else stays text.

@@ -61,8 +61,7 @@ final class WholeFile {
     }
 
     static void write(byte[] bytes, Path target) throws IOException {
-        Path folder = target.toAbsolutePath().getParent();
-        Path beside = Files.createTempFile(folder, ".writing-", ".part");
+        Path beside = target.resolveSibling(target.getFileName() + ".part");
         try {
             Files.write(beside, bytes);
             Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);

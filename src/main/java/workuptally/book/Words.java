@@ -32,7 +32,15 @@ final class Words {
 
     /** The value a word names, without regard to case, spaces, hyphens and the -ize or -ise of an operation. */
     static <E extends Enum<E>> Optional<E> find(E[] values, String text) {
+        for (E value : values) {
+            if (word(value).equals(text)) {
+                return Optional.of(value);
+            }
+        }
         String wanted = spelling(text);
+        if (wanted.isEmpty()) {
+            return Optional.empty();
+        }
         return Arrays.stream(values)
                 .filter(value -> spelling(word(value)).equals(wanted))
                 .findFirst();

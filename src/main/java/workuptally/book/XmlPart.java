@@ -1,6 +1,13 @@
 package workuptally.book;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -32,10 +39,38 @@ final class XmlPart implements AutoCloseable {
         this.part = part;
         this.stream = stream;
         try {
-            this.xml = FACTORY.createXMLStreamReader(stream);
-        } catch (XMLStreamException damaged) {
+            this.xml = FACTORY.createXMLStreamReader(reader(stream));
+        } catch (XMLStreamException | IOException damaged) {
             throw damaged(damaged);
         }
+    }
+
+    /**
+     * Decodes a part, which is in UTF-8 or UTF-16 (ISO/IEC 29500-2, annex on XML usage). Left to the parser, a byte that is neither would be
+     * reported on the standard error stream.
+     */
+    private static Reader reader(InputStream stream) throws IOException {
+        PushbackInputStream in = new PushbackInputStream(stream, 4);
+        byte[] start = in.readNBytes(4);
+        in.unread(start);
+        Charset charset = StandardCharsets.UTF_8;
+        if (start.length >= 2) {
+            int first = (start[0] & 0xFF) << 8 | start[1] & 0xFF;
+            charset = switch (first) {
+                case 0xFEFF, 0xFFFE -> StandardCharsets.UTF_16;
+                case 0x003C -> StandardCharsets.UTF_16BE;
+                case 0x3C00 -> StandardCharsets.UTF_16LE;
+                default -> StandardCharsets.UTF_8;
+            };
+        }
+        if (start.length >= 3 && (start[0] & 0xFF) == 0xEF && (start[1] & 0xFF) == 0xBB && (start[2] & 0xFF) == 0xBF) {
+            in.skipNBytes(3);
+        }
+        return new InputStreamReader(
+                in,
+                charset.newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT));
     }
 
     private static XMLInputFactory factory() {
@@ -65,7 +100,7 @@ final class XmlPart implements AutoCloseable {
         }
     }
 
-    private UnreadableBookException damaged(XMLStreamException cause) {
+    private UnreadableBookException damaged(Exception cause) {
         return stream.isExceeded()
                 ? new UnreadableBookException(
                         file + " expands too far in " + part

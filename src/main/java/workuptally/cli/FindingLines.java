@@ -9,7 +9,7 @@ import workuptally.model.Severity;
 
 /** Findings on the terminal. */
 final class FindingLines {
-    private static final int LABEL_WIDTH = 10;
+    private static final int LABEL_WIDTH = 11;
     private static final String INDENT = "  ";
 
     private FindingLines() {}

@@ -21,6 +21,7 @@ import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
+import workuptally.report.pdf.PdfOptions;
 
 /** Reviews books and writes the reports of each. */
 @Command(
@@ -42,6 +43,21 @@ final class ReviewCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description = "Folder for the reports; without it they stand beside the book.")
     private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "Paper of the PDF: A4 or Letter; without it ${DEFAULT-VALUE}.")
+    private PdfOptions.Paper paper;
+
+    @Option(
+            names = "--locale",
+            paramLabel = "MARK",
+            defaultValue = "point",
+            description = "Decimal mark of PDF and terminal: point or comma; without it ${DEFAULT-VALUE}."
+                    + " JSON and CSV always have a point.")
+    private PdfOptions.DecimalMark decimalMark;
 
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")
     private boolean strict;
@@ -68,11 +84,12 @@ final class ReviewCommand implements Callable<Integer> {
 
     private ExitCode review(Path path, Set<Path> taken) {
         PrintWriter err = spec.commandLine().getErr();
+        ReviewSettings settings = new ReviewSettings(options.reading(), paper, decimalMark);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
                 Review review = options.review(book, progress::done);
-                List<Path> written = new ReviewFiles(target(path), taken).write(review);
+                List<Path> written = new ReviewFiles(target(path), taken, settings).write(path, review);
                 if (!quiet) {
                     print(review, written);
                 }
@@ -85,7 +102,8 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void print(Review review, List<Path> written) {
         PrintWriter terminal = spec.commandLine().getOut();
-        ReviewSummary.print(review, Rounding.in(Locale.ROOT), terminal);
+        Locale locale = decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT;
+        ReviewSummary.print(review, Rounding.in(locale), terminal);
         terminal.println("Written:");
         written.forEach(file -> terminal.println("  " + file));
         terminal.println();

@@ -1,19 +1,30 @@
 package workuptally.cli;
 
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import workuptally.book.Template;
+import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.report.csv.CsvLedgers;
 import workuptally.report.json.JsonReport;
+import workuptally.report.pdf.PdfAttachment;
+import workuptally.report.pdf.PdfOptions;
+import workuptally.report.pdf.PdfReport;
+import workuptally.report.workbook.AnnotatedWorkbook;
 
-/** Writes the files of one review beside its book or into another folder. */
+/** Writes the files of one review into a folder: annotated workbook, PDF, JSON, ledgers of solvents and waste. */
 final class ReviewFiles {
     private final Path target;
     private final Set<Path> taken;
+    private final ReviewSettings settings;
 
     /**
      * Files for a folder.
@@ -21,38 +32,82 @@ final class ReviewFiles {
      * @param target folder to write to
      * @param taken files that must not be replaced: the inputs, and what other books of this call have written; grows by the files written
      */
-    ReviewFiles(Path target, Set<Path> taken) {
+    ReviewFiles(Path target, Set<Path> taken, ReviewSettings settings) {
         this.target = target;
         this.taken = taken;
+        this.settings = settings;
     }
 
     /**
      * Writes all files of a review.
      *
+     * @param book the book that was reviewed; only read
      * @return the files, in the order in which a reader wants them
+     * @throws UnreadableBookException if the book changed meanwhile and cannot be read any more
      * @throws IOException if they cannot be written; then none was
      */
-    List<Path> write(Review review) throws IOException {
+    List<Path> write(Path book, Review review) throws UnreadableBookException, IOException {
+        String name = review.book().name();
+        List<String> names = List.of(
+                name + "-review" + ending(book),
+                name + "-review.pdf",
+                name + "-review.json",
+                name + "-solvents.csv",
+                name + "-waste.csv");
+        requireFree(names);
         try (StagedFiles files = new StagedFiles(target)) {
-            json(review, add(files, review.book().name() + "-review.json"));
+            workbook(book, files, files.add(names.get(0)), review);
+            byte[] json = json(review);
+            pdf(review, new PdfAttachment(names.get(2), json), files.add(names.get(1)));
+            Files.write(files.add(names.get(2)), json);
+            CsvLedgers.writeSolvents(files.add(names.get(3)), review);
+            CsvLedgers.writeWaste(files.add(names.get(4)), review);
             List<Path> placed = files.place();
-            placed.forEach(file -> taken.add(file.toAbsolutePath().normalize()));
+            placed.forEach(file -> taken.add(absolute(file)));
             return placed;
         }
     }
 
-    private Path add(StagedFiles files, String name) throws UnwritableOutputException {
-        Path file = target.resolve(name).toAbsolutePath().normalize();
-        if (taken.contains(file)) {
-            throw new UnwritableOutputException("The file " + file.getFileName()
-                    + " would replace one that this call reads or has written: choose another folder with --out.");
+    private void requireFree(List<String> names) throws UnwritableOutputException {
+        for (String name : names) {
+            if (taken.contains(absolute(target.resolve(name)))) {
+                throw new UnwritableOutputException("The file " + name
+                        + " would replace one that this call reads or has written: choose another folder with --out.");
+            }
         }
-        return files.add(name);
     }
 
-    private static void json(Review review, Path file) throws IOException {
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            JsonReport.write(review, out);
+    /** A folder of CSV files is first made a workbook with the same rows. */
+    private void workbook(Path book, StagedFiles files, Path output, Review review)
+            throws UnreadableBookException, IOException {
+        Path input = book;
+        if (Files.isDirectory(book)) {
+            input = files.scratch("book.xlsx");
+            new Template().writeWorkbookFrom(book, settings.reading(), input);
         }
+        AnnotatedWorkbook.write(input, output, review);
+    }
+
+    private void pdf(Review review, PdfAttachment json, Path file) throws IOException {
+        PdfOptions options = new PdfOptions(settings.paper(), settings.decimalMark(), Optional.of(json));
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+            PdfReport.write(review, options, out);
+        }
+    }
+
+    private static byte[] json(Review review) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JsonReport.write(review, out);
+        return out.toByteArray();
+    }
+
+    /** A workbook with macros keeps its ending, without which a spreadsheet program refuses it. */
+    private static String ending(Path book) {
+        boolean macros = book.toString().toLowerCase(Locale.ROOT).endsWith(".xlsm") && !Files.isDirectory(book);
+        return macros ? ".xlsm" : ".xlsx";
+    }
+
+    private static Path absolute(Path file) {
+        return file.toAbsolutePath().normalize();
     }
 }

@@ -51,7 +51,7 @@ final class RunScreen {
             return;
         }
         out.println();
-        out.println("  Layers. " + SafetyWording.A_PERSON_DECIDES);
+        Wrapped.lines("Layers. " + SafetyWording.A_PERSON_DECIDES, "  ", "  ").forEach(out::println);
         for (LayerDecision decision : run.decisions()) {
             String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";

@@ -17,7 +17,8 @@ import workuptally.tally.ProductYield;
 
 /** The runs of a review on the terminal: yields and closures with their uncertainty, one line per product. */
 final class RunTable {
-    private static final int WIDEST_CELL = 34;
+    private static final int WIDEST_CELL = 44;
+    private static final int THEORY_DIGITS = 4;
     private static final String NOTHING = "-";
 
     private final Rounding rounding;
@@ -28,6 +29,7 @@ final class RunTable {
                     "Run",
                     "Status",
                     "Product",
+                    "Theory (g)",
                     "Crude/theory (%)",
                     "Yield (%)",
                     "Closure (%)",
@@ -66,10 +68,11 @@ final class RunTable {
             }
         }
         for (Closure closure : closures) {
-            lines.add(cells(
+            lines.add(List.of(
                     "(closure of " + closure.skeleton() + ")",
-                    NOTHING,
-                    NOTHING,
+                    "",
+                    "",
+                    "",
                     percent(closure),
                     closure.verdict().word()));
         }
@@ -96,16 +99,22 @@ final class RunTable {
 
     private List<String> line(RunReview review, String product, ProductYield.Stage stage, Optional<Closure> closure) {
         boolean workup = stage == ProductYield.Stage.WORKUP;
-        return cells(
+        return List.of(
                 workup ? product : product + ", purified",
-                workup ? crudeOverTheory(review, product) : NOTHING,
+                workup ? theory(review, product) : "",
+                workup ? crudeOverTheory(review, product) : "",
                 yieldText(review, product, stage),
-                closure.map(this::percent).orElse(NOTHING),
-                closure.map(c -> c.verdict().word()).orElse(NOTHING));
+                closure.map(this::percent).orElse(workup ? NOTHING : ""),
+                closure.map(c -> c.verdict().word()).orElse(workup ? NOTHING : ""));
     }
 
-    private static List<String> cells(String product, String crude, String yield, String closure, String verdict) {
-        return List.of(product, crude, yield, closure, verdict);
+    private String theory(RunReview review, String product) {
+        return review.tally().theory().stream()
+                .flatMap(theory -> theory.products().stream())
+                .filter(p -> p.product().name().equals(product))
+                .map(p -> rounding.toSignificant(p.massGrams().value(), THEORY_DIGITS))
+                .findFirst()
+                .orElse(NOTHING);
     }
 
     private String crudeOverTheory(RunReview review, String product) {

@@ -1,13 +1,19 @@
 package workuptally.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import workuptally.book.Template;
 
 /** Writes an empty book, or the example week. */
 @Command(
@@ -27,6 +33,45 @@ final class TemplateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (isTaken()) {
+            throw new FileAlreadyExistsException(target.toString());
+        }
+        try {
+            write();
+        } catch (IOException e) {
+            throw new UnwritableOutputException(target + " cannot be written: " + Failure.sentence(e), e);
+        }
+        spec.commandLine().getOut().println("Written: " + target);
         return ExitCode.DONE.number();
+    }
+
+    private void write() throws IOException {
+        Template template = new Template();
+        String name = target.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".xlsx")) {
+            Files.createDirectories(target.toAbsolutePath().getParent());
+            if (example) {
+                template.writeExample(target);
+            } else {
+                template.writeEmpty(target);
+            }
+        } else if (name.matches(".*\\.(csv|xls|xlsm|xlsb|ods)")) {
+            throw new ParameterException(
+                    spec.commandLine(), "Name a workbook that ends in .xlsx, or a folder for the CSV files.");
+        } else if (example) {
+            template.writeExampleCsv(target);
+        } else {
+            template.writeEmptyCsv(target);
+        }
+    }
+
+    /** A book that somebody may have filled is never written over; an empty folder may be used. */
+    private boolean isTaken() throws IOException {
+        if (!Files.isDirectory(target)) {
+            return Files.exists(target);
+        }
+        try (Stream<Path> content = Files.list(target)) {
+            return content.findAny().isPresent();
+        }
     }
 }

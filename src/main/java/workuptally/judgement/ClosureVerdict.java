@@ -83,11 +83,11 @@ final class ClosureVerdict implements RunRule {
 
     private static String seen(Closure closure) {
         return FindingList.say(
-                "balance on %s %.1f ± %.1f %% (k = %.3g)",
+                "balance on %s %.1f ± %.1f %% (k = %s)",
                 closure.skeleton(),
                 closure.percent().value(),
                 closure.expandedUncertaintyPercent(),
-                closure.coverageFactor());
+                FindingList.plain(closure.coverageFactor()));
     }
 
     private static String expected(Closure closure) {

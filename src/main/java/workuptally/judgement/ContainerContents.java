@@ -1,10 +1,12 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Container;
 import workuptally.model.Finding;
@@ -35,7 +37,8 @@ final class ContainerContents implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             unknown(findings, container.tally().container());

@@ -3,7 +3,9 @@ package workuptally.judgement;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -24,7 +26,8 @@ final class ContainerDays implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             container.tally().age().filter(a -> a.dueOn().isPresent()).ifPresent(age -> {

@@ -36,7 +36,7 @@ final class DryingAgentShort implements RunRule {
                         Severity.CHECK,
                         dried.step().row().at("Mass"),
                         FindingList.say(
-                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g: ratio %.1f",
+                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g: ratio %.2f",
                                 dried.agentGrams(),
                                 dried.agent(),
                                 dried.agentGrams() * dried.capacityGramsPerGram(),

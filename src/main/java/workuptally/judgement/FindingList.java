@@ -32,4 +32,12 @@ final class FindingList {
     static String say(String format, Object... numbers) {
         return String.format(Locale.ROOT, format, numbers);
     }
+
+    /** A number with up to four digits and no trailing zeros. */
+    static String plain(double number) {
+        return new java.math.BigDecimal(number)
+                .round(new java.math.MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Charge;
+import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Basis;
@@ -13,16 +14,24 @@ import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
 
-/** Cautions about the materials of a run, from the hazard table. They are reminders; the safety data sheet and the local rules win. */
+/** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 final class HazardNotes {
     private final Reference reference;
+    private final OperationHazards operations;
 
-    HazardNotes(Reference reference) {
+    HazardNotes(Reference reference, Limits limits) {
         this.reference = reference;
+        this.operations = new OperationHazards(reference, limits);
     }
 
-    /** One note for each listed material, in the order in which the run meets them. */
+    /** What the run does first, then one note for each listed material in the order in which the run meets them. */
     List<HazardNote> of(Run run) {
+        List<HazardNote> all = new ArrayList<>(operations.of(run));
+        all.addAll(ofMaterials(run));
+        return List.copyOf(all);
+    }
+
+    private List<HazardNote> ofMaterials(Run run) {
         List<String> names = new ArrayList<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()

@@ -1,8 +1,10 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
@@ -21,7 +23,8 @@ final class ProposalAmount implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
@@ -27,15 +28,16 @@ final class ProposalHeldByLayer implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             for (ProposalFit fit : container.proposals()) {
-                List<LayerDecision> decisions =
-                        ProposalWords.decisions(fit.addition().transfer(), runs);
-                product(findings, fit, decisions);
-                evidence(findings, fit, decisions);
-                open(findings, fit, decisions);
+                List<LayerDecision> ofLayers =
+                        ProposalWords.decisions(fit.addition().transfer(), decisions);
+                product(findings, fit, ofLayers);
+                evidence(findings, fit, ofLayers);
+                open(findings, fit, ofLayers);
             }
         }
         return findings.list();

@@ -1,10 +1,12 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.containers.ProposalFit.Clash;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
@@ -19,7 +21,8 @@ final class ProposalIncompatible implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             for (ProposalFit fit : container.proposals()) {

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
@@ -29,14 +30,15 @@ final class ProposalLabel implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             for (ProposalFit fit : container.proposals()) {
-                List<LayerDecision> decisions =
-                        ProposalWords.decisions(fit.addition().transfer(), runs);
-                boolean complete = !decisions.isEmpty()
-                        && decisions.stream().allMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE);
+                List<LayerDecision> ofLayers =
+                        ProposalWords.decisions(fit.addition().transfer(), decisions);
+                boolean complete = !ofLayers.isEmpty()
+                        && ofLayers.stream().allMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE);
                 String dissolved = dissolved(fit);
                 if (complete && fit.fits() && !fit.isOver() && !dissolved.isEmpty()) {
                     findings.add(
@@ -44,7 +46,7 @@ final class ProposalLabel implements ProposalRule {
                             Severity.NOTE,
                             fit.addition().transfer().row().at("Layer"),
                             ProposalWords.title(fit) + "; evidence complete ("
-                                    + decisions.stream()
+                                    + ofLayers.stream()
                                             .map(d -> d.layer() + ": " + d.reason())
                                             .collect(Collectors.joining("; "))
                                     + FindingList.say(

@@ -1,9 +1,11 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -24,7 +26,8 @@ final class ProposalOverfills implements ProposalRule {
     }
 
     @Override
-    public List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs) {
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         String source = "Container fill, " + book.limits().origin(Limit.CONTAINER_FILL);
@@ -91,7 +94,9 @@ final class ProposalOverfills implements ProposalRule {
     private static String contents(Book book, ContainerState state) {
         return FindingList.say("%.0f g: ", state.totalGrams())
                 + state.composition(book.limits().optional(Limit.CONTAINER_TRACE)).stream()
-                        .map(p -> FindingList.say("%s %.1f %%", p.substance(), p.massPercent()))
+                        .map(p -> p.massPercent() == 0
+                                ? p.substance() + " < 0.1 %"
+                                : FindingList.say("%s %.1f %%", p.substance(), p.massPercent()))
                         .collect(Collectors.joining(", "));
     }
 }

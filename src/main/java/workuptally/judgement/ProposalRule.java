@@ -1,7 +1,9 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Map;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 
@@ -15,7 +17,7 @@ interface ProposalRule {
      *
      * @param book the entries
      * @param containers ledgers with their proposals
-     * @param runs results and layer decisions
+     * @param decisions decisions about kept layers, by run
      */
-    List<Finding> judge(Book book, List<ContainerReview> containers, List<RunReview> runs);
+    List<Finding> judge(Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions);
 }

@@ -1,7 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.LayerDecision;
@@ -20,14 +20,10 @@ final class ProposalWords {
     }
 
     /** The decisions about the layers of a transfer; layers nobody decides about, as distillates, have none. */
-    static List<LayerDecision> decisions(Transfer transfer, List<RunReview> runs) {
-        return run(transfer, runs).stream()
-                .flatMap(r -> transfer.layers().stream().flatMap(l -> r.decision(l).stream()))
+    static List<LayerDecision> decisions(Transfer transfer, Map<String, List<LayerDecision>> decisions) {
+        return decisions.getOrDefault(transfer.run(), List.of()).stream()
+                .filter(d -> transfer.layers().contains(d.layer()))
                 .toList();
-    }
-
-    static Optional<RunReview> run(Transfer transfer, List<RunReview> runs) {
-        return runs.stream().filter(r -> r.id().equals(transfer.run())).findFirst();
     }
 
     /** Decisions in which that condition is not met. */

@@ -2,10 +2,13 @@ package workuptally.judgement;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntConsumer;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
 import workuptally.model.Finding;
@@ -58,22 +61,31 @@ public final class ReviewBuilder {
             findings.addAll(rule.judge(book, tallies));
         }
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
-        HazardNotes hazardNotes = new HazardNotes(reference);
-        List<RunReview> runs = new ArrayList<>();
+        LayerDecisions layerDecisions = new LayerDecisions(book, containers);
+        Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         for (RunTally tally : tallies) {
-            List<Finding> ofRun = findings.stream()
-                    .filter(f -> f.run().equals(tally.run().id()))
-                    .sorted(Comparator.comparing(Finding::severity))
-                    .toList();
-            runs.add(new RunReview(
-                    tally, ofRun, new LayerDecisions(book, containers).of(tally, ofRun), hazardNotes.of(tally.run())));
+            String id = tally.run().id();
+            List<LayerDecision> ofRun = layerDecisions.of(
+                    tally, findings.stream().filter(f -> f.run().equals(id)).toList());
+            decisions.put(id, ofRun);
+            findings.addAll(HeldLayers.of(tally, ofRun));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
-            findings.addAll(rule.judge(book, containers, runs));
+            findings.addAll(rule.judge(book, containers, decisions));
         }
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
+        HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
+        List<RunReview> runs = new ArrayList<>();
+        for (RunTally tally : tallies) {
+            String id = tally.run().id();
+            runs.add(new RunReview(
+                    tally,
+                    ordered.stream().filter(f -> f.run().equals(id)).toList(),
+                    decisions.get(id),
+                    hazardNotes.of(tally.run())));
+        }
         return new Review(
                 book,
                 runs,

@@ -1,9 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
@@ -19,9 +17,6 @@ final class TitreDiffers implements RunRule {
     static final String MISSING = "titre-missing";
 
     private static final double CHECK_PERCENT = 15;
-    private static final Pattern AIR_SENSITIVE = Pattern.compile(
-            "lithium(?! (aluminium|chloride|bromide|hydroxide|borohydride))|\\b\\w*buli\\b|grignard"
-                    + "|yl\\w*magnesium|zinc (bromide|chloride|iodide) in|ylzinc|organozinc|\\bdibal|diisobutylalumin|lialh4|lithium alumin");
 
     @Override
     public List<String> codes() {
@@ -38,10 +33,7 @@ final class TitreDiffers implements RunRule {
             Optional<Entered> titre = charge.titreMolesPerLitre().entered();
             if (label.isPresent() && titre.isPresent()) {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
-            } else if (label.isPresent()
-                    && AIR_SENSITIVE
-                            .matcher(charge.material().toLowerCase(Locale.ROOT))
-                            .find()) {
+            } else if (label.isPresent() && AirSensitive.is(charge.material())) {
                 findings.add(
                         MISSING,
                         Severity.NOTE,
@@ -76,7 +68,7 @@ final class TitreDiffers implements RunRule {
                 FindingList.say(
                         "titre of %s %s mol/L, label %s mol/L: %+.1f %%%s",
                         amount.charge().material(), titre.asTyped(), label.asTyped(), percent, amounts),
-                FindingList.say("within %.3g %% of the label", notePercent),
+                "within " + FindingList.plain(notePercent) + " % of the label",
                 "limit 'Titre below label'; check above 15 %, common practice",
                 "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still suffices.");
     }

@@ -37,6 +37,7 @@ public final class Reference {
     private final List<Solute> solutes;
     private final List<Wash> washes;
     private final List<DryingAgent> dryingAgents;
+    private final List<Oxidant> oxidants;
     private final List<Hazard> hazards;
     private final Map<String, HStatement> hStatements;
     private final List<Incompatibility> incompatibilities;
@@ -53,6 +54,7 @@ public final class Reference {
     private final Map<String, Solute> solutesByName = new LinkedHashMap<>();
     private final Map<String, Wash> washesByName = new LinkedHashMap<>();
     private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
+    private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
     private final WashNames washNames;
 
@@ -66,6 +68,7 @@ public final class Reference {
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
         dryingAgents = each(files, Table.DRYING_AGENTS, DryingAgent::of);
+        oxidants = each(files, Table.OXIDANTS, Oxidant::of);
         hazards = each(files, Table.HAZARDS, Hazard::of);
         hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
@@ -230,6 +233,7 @@ public final class Reference {
             }
         });
         washes.forEach(row -> index(washesByName, row, row.key(), row.name(), row.aliases()));
+        oxidants.forEach(row -> index(oxidantsByName, row, row.key(), row.name(), row.aliases()));
         dryingAgents.forEach(row -> {
             index(dryingAgentsByName, row, row.key(), row.name(), row.aliases());
             index(dryingAgentsByName, row, row.key(), withoutDry(row.name()), List.of());
@@ -328,6 +332,16 @@ public final class Reference {
     /** All named washes. */
     public List<Wash> washes() {
         return washes;
+    }
+
+    /** The oxidant a name means. */
+    public Optional<Oxidant> oxidant(String name) {
+        return find(oxidantsByName, name);
+    }
+
+    /** All oxidants. */
+    public List<Oxidant> oxidants() {
+        return oxidants;
     }
 
     /** The drying agent a name means; words like anhydrous may stand or not. */

@@ -12,6 +12,7 @@ enum Table {
     SOLUTES("solutes", "name"),
     WASHES("washes", "key"),
     DRYING_AGENTS("drying-agents", "key"),
+    OXIDANTS("oxidants", "key"),
     HAZARDS("hazards", "key"),
     H_STATEMENTS("h-statements", "code"),
     INCOMPATIBILITIES("incompatibilities", "class a", "class b"),

@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -77,9 +78,9 @@ public final class LayerGraph {
         return aliquots.contains(label);
     }
 
-    /** Labels that a portion was made from. */
+    /** Labels that a portion was made from, in order of the steps. */
     public Set<String> parents(String label) {
-        return Set.copyOf(parents.getOrDefault(label, Set.of()));
+        return Collections.unmodifiableSet(new LinkedHashSet<>(parents.getOrDefault(label, Set.of())));
     }
 
     /** Labels made from a portion, lots included, in order of the steps. */

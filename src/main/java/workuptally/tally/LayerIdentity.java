@@ -44,6 +44,15 @@ public record LayerIdentity(
                 .orElse(true);
     }
 
+    /** The phase expected below; empty where the two expectations overlap. */
+    public Optional<Layer.Phase> lowerExpected() {
+        if (expectedOrganic.gap(expectedAqueous) == 0) {
+            return Optional.empty();
+        }
+        boolean organic = expectedOrganic.lowGramsPerMillilitre() > expectedAqueous.highGramsPerMillilitre();
+        return Optional.of(organic ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+    }
+
     /**
      * Densities that a phase can have: with and without the solutes whose phase is not known.
      *

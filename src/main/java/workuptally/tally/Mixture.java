@@ -1,5 +1,6 @@
 package workuptally.tally;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -13,8 +14,9 @@ record Mixture(Map<String, Part> parts) {
     /** Nothing. */
     static final Mixture EMPTY = new Mixture(Map.of());
 
+    /** Copies the map and keeps its order, which decides the last digit of every sum. */
     Mixture {
-        parts = Map.copyOf(parts);
+        parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     }
 
     /** One component. */

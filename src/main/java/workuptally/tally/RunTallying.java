@@ -47,11 +47,11 @@ public final class RunTallying {
                 new ProductWhereabouts(run, substances, bounded, lots, additions, flow, theory, found);
         List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
                 .of(found, lots, undecided.labels(), whereabouts);
-        Optional<MassBalance> massBalance =
-                new MassAccount(run, readings, limits, substances, omissions).of(amounts, additions, layers, lots, 0);
         List<StepReaction> reactions = new StepReactions(
-                        run, limits, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
+                        run, limits, substances, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
                 .list();
+        Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
+                .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
         ProductProspects prospects = new ProductProspects(
                 run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
         List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow);

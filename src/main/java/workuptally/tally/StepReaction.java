@@ -1,5 +1,6 @@
 package workuptally.tally;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import workuptally.model.Step;
 
@@ -33,4 +34,18 @@ public record StepReaction(
         double worstToNeutraliseMillimoles,
         OptionalDouble capacityRatio,
         OptionalDouble neededMillilitres,
-        String because) {}
+        String because) {
+    private static final double CARBON_DIOXIDE_GRAMS_PER_MOLE = 44.009;
+    private static final double HYDROGEN_GRAMS_PER_MOLE = 2.016;
+
+    /** Mass of the gas expected from all steps together, g; molar masses from the abridged IUPAC atomic weights. */
+    static double gasGrams(List<StepReaction> reactions) {
+        return reactions.stream()
+                .mapToDouble(r -> switch (r.gas()) {
+                    case "CO2" -> r.expectedMillimoles() * CARBON_DIOXIDE_GRAMS_PER_MOLE / 1000;
+                    case "H2" -> r.expectedMillimoles() * HYDROGEN_GRAMS_PER_MOLE / 1000;
+                    default -> 0;
+                })
+                .sum();
+    }
+}

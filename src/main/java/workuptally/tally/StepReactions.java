@@ -19,6 +19,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Oxidant;
 
 /**
  * What each wash neutralises and which gas it sets free.
@@ -35,10 +36,12 @@ final class StepReactions {
     private final Map<Step, Addition> additions = new LinkedHashMap<>();
     private final Map<String, LayerTally> layers = new LinkedHashMap<>();
     private final Optional<Theory> theory;
+    private final Substances substances;
 
     StepReactions(
             Run run,
             Limits limits,
+            Substances substances,
             AcidsAndBases acidsAndBases,
             List<ChargeAmount> amounts,
             List<Addition> additions,
@@ -46,6 +49,7 @@ final class StepReactions {
             Optional<Theory> theory) {
         this.run = run;
         this.limits = limits;
+        this.substances = substances;
         this.acidsAndBases = acidsAndBases;
         this.amounts = amounts;
         this.theory = theory;
@@ -126,7 +130,8 @@ final class StepReactions {
         boolean planned = run.status() == Run.Status.PLANNED;
         Equivalents charged = chargedAcids();
         double consumed = planned ? weakAcidUsedMillimoles() : 0;
-        double measured = measuredAcidMillimoles(addition.step());
+        double measured =
+                Math.max(measuredAcidMillimoles(addition.step()), waterBefore ? 0 : acidFromOxidantMillimoles());
         double expected =
                 planned ? Math.max(0, charged.acid() - consumed) : measured + (waterBefore ? 0 : charged.strongAcid());
         double worst = planned ? charged.acid() : measured + charged.strongAcid();
@@ -160,7 +165,7 @@ final class StepReactions {
                 expected > 0 ? OptionalDouble.of(millilitres * expected / wash.base()) : OptionalDouble.empty(),
                 planned
                         ? "every acid charged, less what full conversion uses up"
-                        : "acids measured in the layer it gave"
+                        : acidSource(addition.step(), waterBefore)
                                 + (waterBefore
                                         ? "; mineral acid went with the water before"
                                         : " and the mineral acid charged")));
@@ -227,6 +232,22 @@ final class StepReactions {
             }
         }
         return millimoles;
+    }
+
+    private String acidSource(Step step, boolean waterBefore) {
+        return !waterBefore && acidFromOxidantMillimoles() > measuredAcidMillimoles(step)
+                ? "acids that the oxidant sets free"
+                : "acids measured in the layer it gave";
+    }
+
+    private double acidFromOxidantMillimoles() {
+        return amounts.stream()
+                .mapToDouble(a -> substances
+                                .oxidant(a.charge().material())
+                                .map(Oxidant::acidSetFree)
+                                .orElse(0.0)
+                        * a.amountMillimoles().map(MeasuredValue::value).orElse(0.0))
+                .sum();
     }
 
     private List<Content> contents(String label) {

@@ -14,6 +14,7 @@ import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
@@ -107,6 +108,11 @@ public final class Substances {
     /** A listed drying agent by name or alias. */
     Optional<DryingAgent> dryingAgent(String name) {
         return reference.dryingAgent(name);
+    }
+
+    /** A listed oxidant by name or alias. */
+    Optional<Oxidant> oxidant(String name) {
+        return reference.oxidant(name);
     }
 
     /** A waste stream by key. */

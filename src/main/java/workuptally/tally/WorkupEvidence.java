@@ -1,5 +1,6 @@
 package workuptally.tally;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,5 +49,12 @@ public record WorkupEvidence(
         missingLayers = List.copyOf(missingLayers);
         graphFaults = List.copyOf(graphFaults);
         makeUps = List.copyOf(makeUps);
+    }
+
+    /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
+    public Optional<Reextraction> bestGain(String layer) {
+        return reextractions.stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
     }
 }

@@ -3,6 +3,8 @@ package workuptally.book;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -155,6 +157,18 @@ class WorkbookCellsTest {
         parts.replaceAll((name, xml) -> xml.replace(Zips.MAIN, "http://purl.oclc.org/ooxml/spreadsheetml/main")
                 .replace(Zips.RELATIONS, "http://purl.oclc.org/ooxml/officeDocument/relationships"));
         assertEquals(7, value(read(parts).runs().get(0).layers().get(0).grossGrams()), 0);
+    }
+
+    @Test
+    void partsInUtf16AreRead() throws Exception {
+        Map<String, String> parts =
+                Zips.parts("<row>" + KEYS + "<c r='G2' t='inlineStr'><is><t>20 °C</t></is></c></row>");
+        for (Charset charset : List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+            Path file = Zips.write(folder.resolve("book.xlsx"), parts, charset);
+            assertEquals(
+                    "20 °C",
+                    new BookReader().read(file).runs().get(0).layers().get(0).notes());
+        }
     }
 
     private Layer layer(String cells) throws Exception {

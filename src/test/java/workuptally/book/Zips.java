@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,11 +80,15 @@ final class Zips {
     }
 
     static Path write(Path file, Map<String, String> parts) throws IOException {
+        return write(file, parts, StandardCharsets.UTF_8);
+    }
+
+    static Path write(Path file, Map<String, String> parts, Charset charset) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, String> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
-                zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.write(part.getValue().getBytes(charset));
                 zip.closeEntry();
             }
         }

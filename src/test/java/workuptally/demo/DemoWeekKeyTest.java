@@ -17,11 +17,14 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 import workuptally.book.BookReader;
+import workuptally.book.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.reference.Reference;
@@ -33,13 +36,21 @@ import workuptally.report.json.JsonReport;
  */
 class DemoWeekKeyTest {
     private static final Path FOLDER = Path.of("input-templates", "demo-week");
+
+    @TempDir
+    private static Path temporary;
+
     private static Book book;
-    private static JsonNode json;
+    private static JsonNode fromFolder;
+    private static JsonNode fromWorkbook;
 
     @BeforeAll
     static void reviewTheWeek() throws Exception {
         book = new BookReader().read(FOLDER);
-        json = jsonOf(book);
+        fromFolder = jsonOf(book);
+        Path workbook = temporary.resolve("demo-week.xlsx");
+        new Template().writeExample(workbook);
+        fromWorkbook = jsonOf(new BookReader().read(workbook));
     }
 
     private static JsonNode jsonOf(Book book) throws IOException {
@@ -50,13 +61,45 @@ class DemoWeekKeyTest {
 
     @Test
     void theWeekHasTwelveRunsAndNoFaultOfForm() {
-        assertEquals(12, json.required("runs").size());
+        assertEquals(12, fromFolder.required("runs").size());
         assertEquals(List.of(), book.findings());
+    }
+
+    @Test
+    void folderAndWorkbookGiveTheSameResultsApartFromPlaces() {
+        assertEquals(
+                withoutPlaces(fromFolder.required("runs")).toPrettyString(),
+                withoutPlaces(fromWorkbook.required("runs")).toPrettyString());
+        assertEquals(codes(fromFolder), codes(fromWorkbook));
+    }
+
+    private static JsonNode withoutPlaces(JsonNode node) {
+        JsonNode copy = node.deepCopy();
+        copy.findParents("variancePercent").forEach(part -> ((ObjectNode) part).remove("place"));
+        return copy;
+    }
+
+    private static List<String> codes(JsonNode json) {
+        return json.required("findings")
+                .valueStream()
+                .map(f -> f.required("severity").asString() + " "
+                        + f.path("run").asString("") + " " + f.required("code").asString())
+                .toList();
     }
 
     @ParameterizedTest
     @MethodSource("figures")
-    void figureOfTheKeyComesOutWithinItsTolerance(KeyFigure figure) {
+    void figureOfTheKeyComesOutWithinItsToleranceFromTheFolder(KeyFigure figure) {
+        check(fromFolder, figure);
+    }
+
+    @ParameterizedTest
+    @MethodSource("figures")
+    void figureOfTheKeyComesOutWithinItsToleranceFromTheWorkbook(KeyFigure figure) {
+        check(fromWorkbook, figure);
+    }
+
+    private static void check(JsonNode json, KeyFigure figure) {
         JsonNode run = json.required("runs")
                 .valueStream()
                 .filter(r -> r.required("run").asString().equals(figure.run()))

@@ -9,6 +9,7 @@ import workuptally.judgement.BasisRow;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Book;
@@ -54,7 +55,7 @@ public final class ExampleReview {
             reviews.add(new RunReview(
                     tally(id, i),
                     sorted.stream().filter(f -> f.run().equals(id)).toList(),
-                    List.of(),
+                    List.of(decision()),
                     List.of()));
         }
         Book book = new Book(
@@ -185,6 +186,16 @@ public final class ExampleReview {
                 List.of(new WasteLine("A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", 1500, true)),
                 WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
+    }
+
+    private static LayerDecision decision() {
+        return new LayerDecision(
+                "A1",
+                LayerDecision.Outcome.KEEP,
+                "10.0 % of theory is in it.",
+                List.of(
+                        new LayerDecision.Condition("R1", "identity", LayerDecision.State.MET, "density 1.02 g/mL"),
+                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")));
     }
 
     private static SolventUse solvent(int times) {

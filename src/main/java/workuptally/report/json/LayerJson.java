@@ -1,11 +1,12 @@
 package workuptally.report.json;
 
-import java.util.List;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.tally.Content;
+import workuptally.tally.LayerIdentity;
+import workuptally.tally.LayerMakeUp;
 import workuptally.tally.LayerTally;
 import workuptally.tally.Reextraction;
 import workuptally.tally.Route;
@@ -31,9 +32,21 @@ final class LayerJson {
         json.flag("endsWorkup", layer.endsWorkup());
         layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
         json.array("contents", layer.contents(), this::content);
+        review.tally().makeUp(layer.label()).ifPresent(m -> json.object("makeUp", () -> makeUp(m)));
+        review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
         review.decision(layer.label()).ifPresent(this::decision);
-        json.array("routes", routes(layer), this::route);
-        json.array("reextraction", reextractions(layer), this::reextraction);
+        json.array(
+                "reextraction",
+                review.tally().evidence().reextractions().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::reextraction);
+        json.array(
+                "routes",
+                review.tally().evidence().routes().stream()
+                        .filter(r -> r.layer().equals(layer.label()))
+                        .toList(),
+                this::route);
     }
 
     private void content(Content content) {
@@ -51,6 +64,16 @@ final class LayerJson {
         json.text("evidence", content.evidence());
     }
 
+    /** Whole make-up with full names; an estimate unless the book states it. */
+    private void makeUp(LayerMakeUp makeUp) {
+        json.flag("stated", makeUp.stated());
+        json.number("volumeMillilitres", makeUp.millilitres());
+        json.array("components", makeUp.grams().entrySet(), component -> {
+            json.text("substance", component.getKey());
+            json.number("massGrams", component.getValue());
+        });
+    }
+
     private void decision(LayerDecision decision) {
         json.text("outcome", decision.outcome().word());
         json.text("reason", decision.reason());
@@ -63,16 +86,18 @@ final class LayerJson {
         });
     }
 
-    private List<Route> routes(LayerTally layer) {
-        return review.tally().evidence().routes().stream()
-                .filter(r -> r.layer().equals(layer.label()))
-                .toList();
-    }
-
-    private List<Reextraction> reextractions(LayerTally layer) {
-        return review.tally().evidence().reextractions().stream()
-                .filter(r -> r.layer().equals(layer.label()))
-                .toList();
+    private void reextraction(Reextraction gain) {
+        json.text("substance", gain.substance());
+        json.text("solvent", gain.solvent());
+        json.count("portions", gain.portions());
+        json.number("volumeMillilitres", gain.volumeMillilitres());
+        json.number("distributionRatio", gain.distributionRatio());
+        json.text("origin", gain.origin());
+        json.number("gainGrams", gain.gainGrams());
+        json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
+        json.number("pH", gain.pH());
+        json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("solventGrams", gain.solventGrams());
     }
 
     private void route(Route route) {
@@ -84,19 +109,18 @@ final class LayerJson {
         json.text("equation", route.equation());
     }
 
-    private void reextraction(Reextraction gain) {
-        json.text("substance", gain.substance());
-        json.text("solvent", gain.solvent());
-        json.count("portions", gain.portions());
-        json.number("volumeMillilitres", gain.volumeMillilitres());
-        json.number("distributionRatio", gain.distributionRatio());
-        json.text("origin", gain.origin());
-        json.number("gainGrams", gain.gainGrams());
-        json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
-        if (!Double.isNaN(gain.pH())) {
-            json.number("pH", gain.pH());
-        }
-        json.number("acidMillimoles", gain.acidMillimoles());
-        json.number("solventGrams", gain.solventGrams());
+    /** Which phase the density says it is; a label is never changed. */
+    private void identity(LayerIdentity identity) {
+        json.text("recorded", identity.recorded().word());
+        json.measured("densityGramsPerMillilitre", identity.densityGramsPerMillilitre());
+        json.object("expectedOrganic", () -> expected(identity.expectedOrganic()));
+        json.object("expectedAqueous", () -> expected(identity.expectedAqueous()));
+        json.text("verdict", EnumWord.of(identity.verdict()));
+        json.text("position", EnumWord.of(identity.position()));
+    }
+
+    private void expected(LayerIdentity.Expected expected) {
+        json.number("lowGramsPerMillilitre", expected.lowGramsPerMillilitre());
+        json.number("highGramsPerMillilitre", expected.highGramsPerMillilitre());
     }
 }

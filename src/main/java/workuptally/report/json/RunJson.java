@@ -2,17 +2,21 @@ package workuptally.report.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.RunReview;
 import workuptally.model.Run;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.Closure;
 import workuptally.tally.Contact;
+import workuptally.tally.LayerIdentity;
 import workuptally.tally.LotTally;
 import workuptally.tally.MassBalance;
+import workuptally.tally.Metrics;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
 import workuptally.tally.RunTally;
+import workuptally.tally.StepReaction;
 import workuptally.tally.Theory;
 import workuptally.tally.WasteLine;
 
@@ -46,8 +50,11 @@ final class RunJson {
         json.array("layers", tally.layers(), layers::write);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
+        json.texts("missingLayers", tally.evidence().missingLayers());
+        json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
+        tally.metrics().ifPresent(metrics -> json.object("metrics", () -> metrics(metrics)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
     }
@@ -181,8 +188,53 @@ final class RunJson {
         json.count("loads", contact.loads());
         json.count("loadsNeeded", contact.loadsNeeded());
         json.flag("gasExpected", contact.gasExpected());
-        json.number("gasLitresExpected", contact.gasLitresExpected());
-        json.number("gasLitresWorst", contact.gasLitresWorst());
+        tally.evidence().identities().stream()
+                .filter(i -> i.step().equals(contact.step()))
+                .findFirst()
+                .flatMap(LayerIdentity::lowerExpected)
+                .ifPresent(phase -> json.text("lowerLayerExpected", phase.word()));
+        Optional<StepReaction> reaction = tally.evidence().reactions().stream()
+                .filter(r -> r.step().equals(contact.step()))
+                .findFirst();
+        reaction.ifPresent(r -> {
+            json.number("gasLitresExpected", r.expectedLitres());
+            json.number("gasLitresWorst", r.worstLitres());
+            json.number("capacityRatio", r.capacityRatio());
+        });
+    }
+
+    private void reaction(StepReaction reaction) {
+        json.text("step", reaction.step().number());
+        json.text("gas", reaction.gas());
+        json.number("gasExpectedMillimoles", reaction.expectedMillimoles());
+        json.number("gasWorstMillimoles", reaction.worstMillimoles());
+        json.number("gasLitresExpected", reaction.expectedLitres());
+        json.number("gasLitresWorst", reaction.worstLitres());
+        json.count("loads", reaction.loads());
+        json.number("washMillimoles", reaction.washMillimoles());
+        json.number("toNeutraliseMillimoles", reaction.toNeutraliseMillimoles());
+        json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
+        json.number("capacityRatio", reaction.capacityRatio());
+        json.number("neededMillilitres", reaction.neededMillilitres());
+        json.text("because", reaction.because());
+    }
+
+    private void metrics(Metrics metrics) {
+        json.measured("pmi", metrics.pmi());
+        json.measured("pmiWorkupOnly", metrics.pmiWorkupOnly());
+        json.number("eFactorWithWater", metrics.eFactorWithWater());
+        json.number("eFactorWithoutWater", metrics.eFactorWithoutWater());
+        json.number("atomEconomyPercent", metrics.atomEconomyPercent());
+        json.measured("reactionMassEfficiencyPercent", metrics.reactionMassEfficiencyPercent());
+        json.measured("solventIntensity", metrics.solventIntensity());
+        json.measured("waterIntensity", metrics.waterIntensity());
+        json.measured("inGrams", metrics.inGrams());
+        json.measured("workupInGrams", metrics.workupInGrams());
+        json.measured("productGrams", metrics.productGrams());
+        json.measured("solventGrams", metrics.solventGrams());
+        json.measured("waterGrams", metrics.waterGrams());
+        json.number("reusedGrams", metrics.reusedGrams());
+        json.measured("reactantGrams", metrics.reactantGrams());
     }
 
     private void waste(WasteLine line) {

@@ -34,37 +34,61 @@ final class ColumnWidths {
         return widths;
     }
 
-    /** Short columns keep their width; the long ones share what is left, none below its least. */
+    /** Short columns keep their natural width; the long ones share what is left by the root of their length, none below its least. */
     private static void narrow(float[] widths, float[] least, float total) {
+        float[] natural = widths.clone();
         boolean[] settled = new boolean[widths.length];
         float left = total;
         int open = widths.length;
-        for (boolean changed = true; changed && open > 0; ) {
-            changed = false;
-            float fair = left / open;
-            for (int i = 0; i < widths.length; i++) {
-                float kept = Math.max(widths[i] <= fair ? widths[i] : 0, least[i] > fair ? least[i] : 0);
-                if (!settled[i] && kept > 0) {
-                    widths[i] = kept;
-                    settled[i] = true;
-                    left -= kept;
-                    open--;
-                    changed = true;
-                    break;
-                }
-            }
+        for (int i = next(natural, least, settled, left / open);
+                i >= 0;
+                i = next(natural, least, settled, left / open)) {
+            settled[i] = true;
+            widths[i] = natural[i] <= left / open ? natural[i] : least[i];
+            left -= widths[i];
+            open--;
         }
         float wanted = 0;
         for (int i = 0; i < widths.length; i++) {
-            wanted += settled[i] ? 0 : (float) Math.sqrt(widths[i]);
+            wanted += settled[i] ? 0 : (float) Math.sqrt(natural[i]);
         }
-        float shared = left;
         for (int i = 0; i < widths.length; i++) {
             if (!settled[i]) {
-                widths[i] = shared * (float) Math.sqrt(widths[i]) / wanted;
+                widths[i] = left * (float) Math.sqrt(natural[i]) / wanted;
             }
         }
         raise(widths, least, settled);
+        if (open == 0) {
+            spread(widths, natural, left);
+        }
+    }
+
+    /** The next column to settle: first one that is content with a fair part, then one that cannot do with it; -1 if there is none. */
+    private static int next(float[] natural, float[] least, boolean[] settled, float fair) {
+        int demanding = -1;
+        for (int i = 0; i < natural.length; i++) {
+            if (!settled[i] && natural[i] <= fair) {
+                return i;
+            }
+            if (!settled[i] && least[i] > fair) {
+                demanding = i;
+            }
+        }
+        return demanding;
+    }
+
+    /** Gives what is left to the columns that lack most. */
+    private static void spread(float[] widths, float[] natural, float left) {
+        float lacking = 0;
+        for (int i = 0; i < widths.length; i++) {
+            lacking += natural[i] - widths[i];
+        }
+        if (lacking > 0) {
+            float part = Math.min(1, left / lacking);
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] += (natural[i] - widths[i]) * part;
+            }
+        }
     }
 
     /** Takes from the widest open column what an open column lacks to its least. */

@@ -30,6 +30,9 @@ final class Figures {
 
     /** A number with that many significant digits, never in powers of ten. */
     String significant(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
         return Double.isFinite(value) ? signed(rounding.toSignificant(value, digits)) : NOT_A_NUMBER;
     }
 

@@ -22,20 +22,17 @@ final class HazardBlocks {
         blocks.add(Paragraph.lead(look, SafetyWording.DEFERS, look.caption()));
         List<List<TableCell>> rows = new ArrayList<>();
         for (HazardNote note : notes) {
-            rows.add(List.of(
-                    TableCell.bold(note.subject()),
-                    TableCell.of(note.statements().isEmpty() ? "none listed" : String.join(" ", note.statements())),
-                    TableCell.of(note.caution()),
-                    TableCell.of(note.source())));
+            rows.add(List.of(TableCell.bold(note.subject()), TableCell.of(words(note))));
         }
         blocks.add(new TaggedTable(
                 look,
-                List.of(
-                        TableColumn.text("Material or operation"),
-                        TableColumn.text("Statements"),
-                        TableColumn.text("Caution"),
-                        TableColumn.text("Source")),
+                List.of(TableColumn.word("Material or operation"), TableColumn.text("Statements, caution (source)")),
                 rows));
         return blocks;
+    }
+
+    private static String words(HazardNote note) {
+        String statements = note.statements().isEmpty() ? "No statement listed." : String.join(" ", note.statements());
+        return statements + " " + note.caution() + (note.source().isBlank() ? "" : " (" + note.source() + ")");
     }
 }

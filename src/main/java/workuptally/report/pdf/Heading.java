@@ -35,13 +35,13 @@ final class Heading implements Block {
     private float above() {
         return switch (level) {
             case TITLE -> 0;
-            case SECTION -> 7;
+            case SECTION -> 6;
             case SUBSECTION -> 5;
         };
     }
 
     private float below() {
-        return level == Level.SUBSECTION ? 1.5f : 4;
+        return level == Level.SUBSECTION ? 1.5f : 3;
     }
 
     @Override

@@ -7,6 +7,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.model.Limit;
+import workuptally.model.Run;
 import workuptally.tally.LayerTally;
 import workuptally.tally.MassBalance;
 
@@ -49,7 +50,8 @@ final class LayerBlocks {
     }
 
     private boolean saysSomething(LayerTally layer) {
-        return layer.terminal()
+        boolean planned = run.tally().run().status() == Run.Status.PLANNED;
+        return layer.terminal() && !planned
                 || layer.massGrams().isPresent()
                 || layer.volumeMillilitres().isPresent()
                 || !layer.contents().isEmpty()
@@ -57,7 +59,10 @@ final class LayerBlocks {
     }
 
     private void passedOn(List<Block> blocks) {
-        StringJoiner labels = new StringJoiner(", ", "Passed on to later steps without figures: ", ".");
+        String lead = run.tally().run().status() == Run.Status.PLANNED
+                ? "Expected from the steps, nothing measured yet: "
+                : "Passed on to later steps without figures: ";
+        StringJoiner labels = new StringJoiner(", ", lead, ".");
         List<LayerTally> silent =
                 run.tally().layers().stream().filter(l -> !saysSomething(l)).toList();
         silent.forEach(l -> labels.add(l.label()));

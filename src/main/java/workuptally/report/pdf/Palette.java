@@ -58,6 +58,16 @@ final class Palette {
         return new Color(0x005A8C);
     }
 
+    /** Lines of a layer map, light enough for labels over them; the lane says the same as the colour. */
+    Color flow(MapNode.Lane lane) {
+        return switch (lane) {
+            case ORGANIC -> new Color(0xF0B84D);
+            case AQUEOUS -> new Color(0x8FCBF0);
+            case OTHER -> new Color(0x9A9A9A);
+            case ISOLATED -> new Color(0x6FC3A7);
+        };
+    }
+
     /** What was found, in charts. */
     Color found() {
         return BLUE;

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** Running text; breaks over pages between lines. */
 final class Paragraph implements Block {
-    private static final float BELOW = 3;
+    private static final float BELOW = 2;
 
     private final TextStyle style;
     private final boolean leads;

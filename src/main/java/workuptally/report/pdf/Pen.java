@@ -24,6 +24,13 @@ final class Pen {
         canvas.stroke();
     }
 
+    void frame(float x, float y, float width, float height, float thickness, Color colour) {
+        canvas.setColorStroke(colour);
+        canvas.setLineWidth(thickness);
+        canvas.rectangle(x, y, width, height);
+        canvas.stroke();
+    }
+
     void plain(float x, float y, float width, float height, Color ground) {
         canvas.setColorFill(ground);
         canvas.rectangle(x, y, width, height);

@@ -7,6 +7,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.LotTally;
@@ -57,6 +58,7 @@ final class RunBlock {
         products(blocks);
         lots(blocks);
         findings(blocks);
+        layerMaps(blocks);
         blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
         blocks.addAll(new LayerBlocks(look, review, run).blocks());
         blocks.addAll(new ContactBlocks(look, run).blocks());
@@ -236,6 +238,26 @@ final class RunBlock {
         }
         blocks.add(look.subheading("Findings"));
         blocks.add(new FindingTable(look).of(run.findings()));
+    }
+
+    /** A map per wanted product that was found somewhere; without any assay one for the first, to show the way of the layers. */
+    private void layerMaps(List<Block> blocks) {
+        List<LayerMap> maps = new ArrayList<>();
+        for (Product product : run.tally().run().products()) {
+            LayerMapGraph graph = new LayerMapGraph(run, product);
+            boolean found =
+                    graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
+            if (product.wanted() && (found || maps.isEmpty())) {
+                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound());
+                if (map.fits()) {
+                    maps.add(map);
+                }
+            }
+        }
+        if (!maps.isEmpty()) {
+            blocks.add(look.subheading("Layer map"));
+            maps.forEach(m -> blocks.add(new Figure(look, m)));
+        }
     }
 
     private void notComputed(List<Block> blocks) {

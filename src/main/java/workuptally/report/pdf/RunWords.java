@@ -1,7 +1,6 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -171,25 +170,27 @@ final class RunWords {
         if (!decision.missing().isEmpty()) {
             text.append("\nMissing: ").append(String.join("; ", decision.missing()));
         }
-        cheapestGain(decision.layer())
-                .ifPresent(r -> text.append("\nOne more extraction, ")
-                        .append(r.portions() == 1 ? "" : r.portions() + " × ")
-                        .append(look.figures().significant(r.volumeMillilitres(), 2))
-                        .append("\u00A0mL ")
-                        .append(r.solvent())
-                        .append(": about ")
-                        .append(look.figures().significant(r.gainGrams(), 2))
-                        .append("\u00A0g (")
-                        .append(look.figures().significant(r.gainPercentOfTheory(), 2))
-                        .append("\u00A0% of theory)"));
+        tally.evidence()
+                .bestGain(decision.layer())
+                .ifPresent(r -> text.append("\n").append(reextraction(r)));
         return text.toString();
     }
 
-    /** The gain of the first single portion listed; with a change of pH where that is what it takes. */
-    private Optional<Reextraction> cheapestGain(String layer) {
-        return tally.evidence().reextractions().stream()
-                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
-                .max(Comparator.comparingDouble(Reextraction::gainGrams));
+    /** Gain of a further extraction. */
+    String reextraction(Reextraction further) {
+        Figures figures = look.figures();
+        return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
+                + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
+                + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
+                + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0% of theory)" + reagent(further);
+    }
+
+    private String reagent(Reextraction further) {
+        if (further.acidMillimoles() == 0) {
+            return "";
+        }
+        String material = further.acidMillimoles() > 0 ? " acid" : " base";
+        return ", after " + look.figures().significant(Math.abs(further.acidMillimoles()), 2) + "\u00A0mmol" + material;
     }
 
     /** A number as typed, or a dash. */

@@ -40,9 +40,9 @@ final class SupervisorPage {
         blocks.add(new Paragraph(look, counts()));
         needs(blocks);
         runs(blocks);
+        blocks.addAll(new RecoverableProduct(look, review).blocks());
         solventAndWaste(blocks);
         plannedStops(blocks);
-        excluded(blocks);
         signatures(blocks);
         return blocks;
     }
@@ -172,10 +172,10 @@ final class SupervisorPage {
         blocks.add(new Paragraph(
                 look,
                 "U: expanded uncertainty, k = " + look.figures().plain(coverageFactor)
-                        + ". Crude over theory is never a yield. ≤: an upper bound. –: not computed, the reason stands with the"
-                        + " run. A closure beside a product is that of the partner the product was counted from.",
+                        + ". Crude over theory is never a yield. ≤: upper bound. –: not computed, see the run. Closure: of the first partner counted.",
                 look.caption()));
         blocks.add(new Paragraph(look, averages()));
+        excluded(blocks);
     }
 
     private List<List<TableCell>> runRows(RunReview run, YieldChart chart) {
@@ -300,12 +300,11 @@ final class SupervisorPage {
     }
 
     private void excluded(List<Block> blocks) {
-        if (review.period().excluded().isEmpty()) {
-            return;
-        }
-        blocks.add(look.subheading("Left out of the averages"));
-        for (String reason : review.period().excluded()) {
-            blocks.add(new Paragraph(look, "– " + reason, look.table()));
+        if (!review.period().excluded().isEmpty()) {
+            blocks.add(new Paragraph(
+                    look,
+                    "Left out of the averages: "
+                            + String.join("; ", review.period().excluded()) + "."));
         }
     }
 

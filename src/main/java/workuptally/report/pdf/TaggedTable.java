@@ -14,8 +14,8 @@ import java.util.List;
  */
 final class TaggedTable implements Block {
     private static final float PAD = 3;
-    private static final float PAD_VERTICAL = 1.8f;
-    private static final float BELOW = 5;
+    private static final float PAD_VERTICAL = 1.3f;
+    private static final float BELOW = 4;
     private static final float WORD_CAP = 84;
     private static final float CHART_WIDTH = 112;
     private static final float MARK_WIDTH = 10;

@@ -25,7 +25,11 @@ public final class BasisSection {
         }
         return new TableView(
                 TITLE,
-                "Computed by the tool from the entries of the book and the values below.",
+                "Computed by the tool from the entries of the book and the values below."
+                        + "\nIn a workbook, figures that follow from other cells are formulas: net masses, theory by the amounts charged, "
+                        + "yields, contents by assay, closures, sums."
+                        + "\nComputed by the tool only, and changed by a new review only: molar masses, uncertainties, verdicts, bounds, "
+                        + "estimates, findings.",
                 List.of(
                         Column.text("Kind", 11),
                         Column.text("Name", 44),

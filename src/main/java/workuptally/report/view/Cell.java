@@ -1,5 +1,6 @@
 package workuptally.report.view;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Place;
 
@@ -13,7 +14,12 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
 
     /** A number with the decimals of its column. */
     static Cell of(double value) {
-        return new Number(value, Number.AS_COLUMN);
+        return new Number(value, Number.AS_COLUMN, Optional.empty());
+    }
+
+    /** A number with the decimals of its column that follows from other cells. */
+    static Cell of(double value, Live live) {
+        return new Number(value, Number.AS_COLUMN, Optional.of(live));
     }
 
     /** A number, or an empty cell. */
@@ -36,8 +42,9 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
      *
      * @param value the value, unrounded
      * @param decimals decimals to show; {@link #AS_COLUMN} for those of the column
+     * @param live how it follows from other cells, where it does
      */
-    record Number(double value, int decimals) implements Cell {
+    record Number(double value, int decimals, Optional<Live> live) implements Cell {
         /** The decimals of the column apply. */
         public static final int AS_COLUMN = -1;
 

@@ -3,10 +3,14 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.measure.MeasuredValue;
+import workuptally.tally.ChargeAmount;
 import workuptally.tally.Closure;
+import workuptally.tally.LotTally;
 
 /** Closures per skeleton: what is isolated, what stands in layers, what is not accounted for and where it can be. */
 public final class ClosuresSection {
@@ -18,9 +22,11 @@ public final class ClosuresSection {
     /** The table of a review. */
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
+        RowIndex lots = LotsSection.rows(review);
+        RowIndex layers = LayerBalanceSection.rows(review);
         for (RunReview run : review.runs()) {
             for (Closure closure : run.tally().closures()) {
-                rows.add(row(run, closure));
+                rows.add(row(run, lots, layers, closure));
             }
         }
         return new TableView(
@@ -45,21 +51,31 @@ public final class ClosuresSection {
                 rows);
     }
 
-    private static TableView.Row row(RunReview run, Closure closure) {
+    private static TableView.Row row(RunReview run, RowIndex lots, RowIndex layers, Closure closure) {
         double expanded = closure.expandedUncertaintyPercent();
         return new TableView.Row(
                 List.of(
                         Cell.of(run.id()),
                         Cell.of(closure.skeleton()),
-                        Figures.cell(closure.chargedMillimoles(), closure.coverageFactor()),
-                        Figures.cell(share(run, closure, true), expanded),
-                        Figures.cell(share(run, closure, false), expanded),
-                        Figures.cell(closure.unaccountedPercent(), expanded),
-                        Figures.cell(closure.percent().value(), expanded),
+                        Figures.cell(
+                                Optional.of(closure.chargedMillimoles()),
+                                closure.coverageFactor(),
+                                charged(run, closure)),
+                        Figures.cell(share(run, closure, true), expanded, live(run, lots, layers, closure, true)),
+                        Figures.cell(share(run, closure, false), expanded, live(run, lots, layers, closure, false)),
+                        Figures.cell(
+                                closure.unaccountedPercent(),
+                                expanded,
+                                Optional.of(Live.minus(new Live.Fixed(100), new Live.InRow("Closure")))),
+                        Figures.cell(
+                                closure.percent().value(),
+                                expanded,
+                                Optional.of(
+                                        Live.sum(List.of(new Live.InRow("Isolated"), new Live.InRow("In layers"))))),
                         Figures.uncertaintyCell(expanded),
                         Cell.of(closure.verdict().word()),
                         Double.isFinite(closure.z()) ? Cell.of(closure.z()) : new Cell.Missing(""),
-                        Cell.of(closure.unaccountedGrams()),
+                        unaccountedGrams(closure),
                         Cell.of(closure.unaccountedAs()),
                         Cell.of(closure.candidates().stream()
                                 .map(ClosuresSection::inWords)
@@ -72,6 +88,72 @@ public final class ClosuresSection {
                 .filter(term -> run.tally().run().lot(term.place()).isPresent() == isolated)
                 .mapToDouble(Closure.Term::percent)
                 .sum();
+    }
+
+    private static Optional<Live> charged(RunReview run, Closure closure) {
+        List<ChargeAmount> charges = run.tally().amounts().stream()
+                .filter(a -> a.charge().material().equalsIgnoreCase(closure.skeleton()))
+                .toList();
+        return charges.size() == 1 ? LiveEntries.amountMillimoles(charges.get(0)) : Optional.empty();
+    }
+
+    /** Units found in lots or in layers, over units charged; a place whose mass stands in a table is read from there. */
+    private static Optional<Live> live(
+            RunReview run, RowIndex lots, RowIndex layers, Closure closure, boolean isolated) {
+        List<Live> units = closure.terms().stream()
+                .filter(term -> run.tally().run().lot(term.place()).isPresent() == isolated)
+                .map(term -> isolated ? ofLot(run, lots, term) : ofLayer(run, layers, term))
+                .toList();
+        return units.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Live.percent(Live.sum(units), new Live.InRow("Charged")));
+    }
+
+    /** Product by what the lot holds of it; another substance in proportion to the lot's mass. */
+    private static Live ofLot(RunReview run, RowIndex lots, Closure.Term term) {
+        OptionalInt row = lots.of(run.id(), term.place());
+        Optional<LotTally> lot = run.tally().lots().stream()
+                .filter(l -> l.lot().label().equals(term.place()))
+                .findFirst();
+        Optional<Double> pure = lot.filter(l -> l.lot().product().equalsIgnoreCase(term.substance()))
+                .flatMap(LotTally::pureGrams)
+                .map(MeasuredValue::value);
+        if (pure.isPresent()) {
+            return scaled(term, pure, row, LotsSection.TITLE, "Product in it");
+        }
+        return scaled(term, lot.flatMap(LotTally::netGrams).map(MeasuredValue::value), row, LotsSection.TITLE, "Net");
+    }
+
+    private static Live ofLayer(RunReview run, RowIndex layers, Closure.Term term) {
+        Optional<Double> grams = run.tally().layer(term.place()).stream()
+                .flatMap(layer -> layer.contents().stream())
+                .filter(content -> content.substance().equals(term.substance()))
+                .flatMap(content -> content.massGrams().stream())
+                .map(MeasuredValue::value)
+                .findFirst();
+        OptionalInt row = layers.of(run.id(), term.place(), term.substance());
+        return scaled(term, grams, row, LayerBalanceSection.TITLE, "Content");
+    }
+
+    private static Live scaled(
+            Closure.Term term, Optional<Double> grams, OptionalInt row, String table, String column) {
+        double units = term.unitsMillimoles().value();
+        return grams.isEmpty() || grams.get() == 0 || row.isEmpty()
+                ? new Live.Fixed(units)
+                : Live.times(new Live.Fixed(units / grams.get()), new Live.InTable(table, row.getAsInt(), column));
+    }
+
+    private static Cell unaccountedGrams(Closure closure) {
+        double perUnit =
+                closure.unaccountedPercent() * closure.chargedMillimoles().value();
+        return perUnit == 0
+                ? Cell.of(closure.unaccountedGrams())
+                : Cell.of(
+                        closure.unaccountedGrams(),
+                        Live.times(
+                                new Live.Fixed(closure.unaccountedGrams() / perUnit),
+                                new Live.InRow("Unaccounted"),
+                                new Live.InRow("Charged")));
     }
 
     private static String inWords(Closure.Candidate candidate) {

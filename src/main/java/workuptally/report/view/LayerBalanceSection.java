@@ -3,9 +3,12 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Assay;
 import workuptally.model.Layer;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
@@ -21,19 +24,20 @@ public final class LayerBalanceSection {
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
+        RowIndex theories = YieldsSection.rows(review);
         for (RunReview run : review.runs()) {
             for (LayerTally layer : run.tally().layers()) {
                 if (layer.contents().isEmpty()) {
-                    rows.add(row(run, layer, Optional.empty(), k));
+                    rows.add(row(run, theories, layer, Optional.empty(), k));
                 }
-                layer.contents().forEach(content -> rows.add(row(run, layer, Optional.of(content), k)));
+                layer.contents().forEach(content -> rows.add(row(run, theories, layer, Optional.of(content), k)));
             }
         }
         return new TableView(
                 TITLE,
                 "Only terminal layers count in a balance. Kind says how a content is known: measured, bound, carried, predicted or unknown. "
                         + Words.coverage(k)
-                        + "\nEvidence only: whether a layer is let go is decided by a person under local rules.",
+                        + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
                 rows);
     }
@@ -57,7 +61,54 @@ public final class LayerBalanceSection {
                 Column.text("Evidence", 44));
     }
 
-    private static TableView.Row row(RunReview run, LayerTally layer, Optional<Content> content, double k) {
+    /** Rows by run and layer, and by run, layer and substance. */
+    static RowIndex rows(Review review) {
+        RowIndex index = new RowIndex();
+        int row = 0;
+        for (RunReview run : review.runs()) {
+            for (LayerTally layer : run.tally().layers()) {
+                index.put(row, run.id(), layer.label());
+                for (Content content : layer.contents()) {
+                    index.put(row++, run.id(), layer.label(), content.substance());
+                }
+                row += layer.contents().isEmpty() ? 1 : 0;
+            }
+        }
+        return index;
+    }
+
+    private static Optional<Live> byAssay(RunReview run, LayerTally layer, Content content) {
+        return run.tally().run().assays().stream()
+                .filter(assay -> assay.sample().equals(layer.label())
+                        && assay.substance().equalsIgnoreCase(content.substance()))
+                .flatMap(assay -> assay.unit().flatMap(unit -> byAssay(assay, unit)).stream())
+                .findFirst();
+    }
+
+    private static Optional<Live> byAssay(Assay assay, Assay.Unit unit) {
+        return LiveEntries.of(assay.result()).flatMap(result -> switch (unit) {
+            case MILLIGRAMS_PER_MILLILITRE ->
+                Optional.of(Live.over(Live.times(result, new Live.InRow("Volume")), new Live.Fixed(1000)));
+            case MASS_PERCENT ->
+                Optional.of(Live.over(Live.times(result, new Live.InRow("Mass")), new Live.Fixed(100)));
+            case GRAMS -> Optional.of(result);
+            case MOLES_PER_LITRE, MILLIMOLES, MOLE_RATIO_TO_PRODUCT, AREA_PERCENT -> Optional.empty();
+        });
+    }
+
+    private static Cell percentOf(RunReview run, RowIndex theories, Content content) {
+        OptionalInt theory = theories.of(run.id(), content.substance());
+        if (content.percentOf().isEmpty() || theory.isEmpty()) {
+            return Cell.of(content.percentOf());
+        }
+        return Cell.of(
+                content.percentOf().getAsDouble(),
+                Live.percent(
+                        new Live.InRow("Content"), new Live.InTable(YieldsSection.TITLE, theory.getAsInt(), "Theory")));
+    }
+
+    private static TableView.Row row(
+            RunReview run, RowIndex theories, LayerTally layer, Optional<Content> content, double k) {
         Optional<MeasuredValue> mass = content.flatMap(Content::massGrams);
         return new TableView.Row(
                 List.of(
@@ -69,16 +120,26 @@ public final class LayerBalanceSection {
                                 .flatMap(Layer::status)
                                 .map(Layer.Status::word)
                                 .orElse("")),
-                        Figures.cell(layer.massGrams(), k),
-                        Figures.cell(layer.volumeMillilitres(), k),
-                        Figures.cell(layer.densityGramsPerMillilitre(), k),
+                        Figures.cell(
+                                layer.massGrams(),
+                                k,
+                                layer.entry()
+                                        .flatMap(e -> LiveEntries.net(e.grossGrams(), e.tareGrams(), e.netGrams()))),
+                        Figures.cell(
+                                layer.volumeMillilitres(),
+                                k,
+                                layer.entry().flatMap(e -> LiveEntries.of(e.volumeMillilitres()))),
+                        Figures.cell(
+                                layer.densityGramsPerMillilitre(),
+                                k,
+                                Optional.of(Live.over(new Live.InRow("Mass"), new Live.InRow("Volume")))),
                         Cell.of(content.map(Content::substance).orElse("")),
                         Cell.of(content.map(c -> c.kind().word()).orElse("")),
-                        Figures.cell(mass, k),
+                        Figures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
                         mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k)))
                                 .orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> Cell.of(c.upperBoundGrams())).orElseGet(() -> new Cell.Missing("")),
-                        content.map(c -> Cell.of(c.percentOf())).orElseGet(() -> new Cell.Missing("")),
+                        content.map(c -> percentOf(run, theories, c)).orElseGet(() -> new Cell.Missing("")),
                         Cell.of(content.map(Content::evidence).orElse("nothing recorded"))),
                 Optional.empty());
     }

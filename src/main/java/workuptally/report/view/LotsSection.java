@@ -3,10 +3,12 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Lot;
 import workuptally.tally.LotTally;
+import workuptally.tally.Theory;
 
 /** Weighed lots: net mass, its ratio to theory, and the product in it. */
 public final class LotsSection {
@@ -19,9 +21,10 @@ public final class LotsSection {
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
+        RowIndex theories = YieldsSection.rows(review);
         for (RunReview run : review.runs()) {
             for (LotTally lot : run.tally().lots()) {
-                rows.add(row(run, lot, k));
+                rows.add(row(run, theories, lot, k));
             }
         }
         return new TableView(
@@ -35,6 +38,7 @@ public final class LotsSection {
                         Column.text("Stage", 10),
                         Column.number("Net", "g", 4),
                         Column.number("U of net", "g", 4),
+                        Column.number("Theory", "g", 4),
                         Column.number("Net over theory", "%", 1),
                         Column.number("Product fraction", "1", 3),
                         Column.text("Basis", 24),
@@ -43,21 +47,64 @@ public final class LotsSection {
                 rows);
     }
 
-    private static TableView.Row row(RunReview run, LotTally lot, double k) {
+    /** Rows of the lots by run and label. */
+    static RowIndex rows(Review review) {
+        RowIndex index = new RowIndex();
+        int row = 0;
+        for (RunReview run : review.runs()) {
+            for (LotTally lot : run.tally().lots()) {
+                index.put(row++, run.id(), lot.lot().label());
+            }
+        }
+        return index;
+    }
+
+    private static Cell theory(RunReview run, RowIndex theories, LotTally lot, double k) {
+        Optional<Theory.ProductTheory> theory = run.tally().theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().name().equalsIgnoreCase(lot.lot().product()))
+                .findFirst();
+        Optional<Live> live = theory.map(t -> theories.of(run.id(), t.product().name()))
+                .filter(OptionalInt::isPresent)
+                .map(row -> new Live.InTable(YieldsSection.TITLE, row.getAsInt(), "Theory"));
+        return Figures.cell(theory.map(Theory.ProductTheory::massGrams), k, live);
+    }
+
+    private static Live product(LotTally lot) {
+        return lot.productFraction().isPresent()
+                ? Live.times(new Live.InRow("Net"), new Live.InRow("Product fraction"))
+                : new Live.InRow("Net");
+    }
+
+    private static TableView.Row row(RunReview run, RowIndex theories, LotTally lot, double k) {
         return new TableView.Row(
                 List.of(
                         Cell.of(run.id()),
                         Cell.of(lot.lot().label()),
                         Cell.of(lot.lot().product()),
                         Cell.of(lot.lot().stage().map(Lot.Stage::word).orElse("")),
-                        Figures.cell(lot.netGrams(), k),
+                        Figures.cell(
+                                lot.netGrams(),
+                                k,
+                                LiveEntries.net(
+                                        lot.lot().grossGrams(),
+                                        lot.lot().tareGrams(),
+                                        lot.lot().netGrams())),
                         lot.netGrams()
                                 .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k)))
                                 .orElseGet(() -> new Cell.Missing("")),
-                        Figures.cell(lot.overTheoryPercent(), k),
-                        Figures.cell(lot.productFraction(), k),
+                        theory(run, theories, lot, k),
+                        Figures.cell(
+                                lot.overTheoryPercent(),
+                                k,
+                                Optional.of(Live.percent(new Live.InRow("Net"), new Live.InRow("Theory")))),
+                        Figures.cell(
+                                lot.productFraction(),
+                                k,
+                                LiveEntries.of(lot.lot().assayPercent())
+                                        .map(assay -> Live.over(assay, new Live.Fixed(100)))),
                         Cell.of(lot.basis().word()),
-                        Figures.cell(lot.pureGrams(), k),
+                        Figures.cell(lot.pureGrams(), k, Optional.of(product(lot))),
                         Words.yesNo(lot.endsWorkup())),
                 Optional.empty());
     }

@@ -3,8 +3,10 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.tally.ChargeAmount;
 import workuptally.tally.MassBalance;
 
 /** Total mass of each workup: in, out, and the gap against gas and evaporation. */
@@ -18,8 +20,9 @@ public final class MassBalanceSection {
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
+        Places places = new Places(LotsSection.rows(review), LayerBalanceSection.rows(review));
         for (RunReview run : review.runs()) {
-            run.tally().massBalance().ifPresent(balance -> rows.add(row(run, balance, k)));
+            run.tally().massBalance().ifPresent(balance -> rows.add(row(run, places, balance, k)));
         }
         return new TableView(
                 TITLE,
@@ -39,18 +42,61 @@ public final class MassBalanceSection {
                 rows);
     }
 
-    private static TableView.Row row(RunReview run, MassBalance balance, double k) {
+    /** The parts of one side; what is weighed in a lot or layer, or charged as an entry says, is read from there. */
+    private static Optional<Live> live(RunReview run, Places places, MassBalance balance, MassBalance.Side side) {
+        List<Live> parts = balance.lines().stream()
+                .filter(line -> line.side() == side)
+                .map(line -> side == MassBalance.Side.IN ? charged(run, line) : weighed(run, places, line))
+                .toList();
+        return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
+    }
+
+    private static Live charged(RunReview run, MassBalance.Line line) {
+        double grams = line.grams().value();
+        List<ChargeAmount> charges = run.tally().amounts().stream()
+                .filter(a -> line.category().equals("charge")
+                        && a.charge().material().equals(line.label()))
+                .toList();
+        return charges.size() == 1
+                ? LiveEntries.massGrams(charges.get(0), grams).orElseGet(() -> new Live.Fixed(grams))
+                : new Live.Fixed(grams);
+    }
+
+    private static Live weighed(RunReview run, Places places, MassBalance.Line line) {
+        OptionalInt lot = places.lots().of(run.id(), line.label());
+        if (lot.isPresent()) {
+            return new Live.InTable(LotsSection.TITLE, lot.getAsInt(), "Net");
+        }
+        OptionalInt layer = places.layers().of(run.id(), line.label());
+        boolean sameMass = run.tally().layer(line.label()).stream()
+                .flatMap(l -> l.massGrams().stream())
+                .anyMatch(m -> m.value() == line.grams().value());
+        return layer.isPresent() && sameMass
+                ? new Live.InTable(LayerBalanceSection.TITLE, layer.getAsInt(), "Mass")
+                : new Live.Fixed(line.grams().value());
+    }
+
+    private record Places(RowIndex lots, RowIndex layers) {}
+
+    private static TableView.Row row(RunReview run, Places places, MassBalance balance, double k) {
         double expanded = balance.gapGrams().expandedUncertainty(k);
         return new TableView.Row(
                 List.of(
                         Cell.of(run.id()),
-                        Figures.cell(balance.inGrams(), k),
-                        Figures.cell(balance.outGrams(), k),
-                        Figures.cell(balance.gapGrams().value(), expanded),
+                        Figures.cell(
+                                Optional.of(balance.inGrams()), k, live(run, places, balance, MassBalance.Side.IN)),
+                        Figures.cell(
+                                Optional.of(balance.outGrams()), k, live(run, places, balance, MassBalance.Side.OUT)),
+                        Figures.cell(
+                                balance.gapGrams().value(),
+                                expanded,
+                                Optional.of(Live.minus(new Live.InRow("In"), new Live.InRow("Out")))),
                         Figures.uncertaintyCell(expanded),
                         Cell.of(balance.gasGrams()),
                         Cell.of(balance.organicSolventGrams()),
-                        Cell.of(balance.gapPercentOfOrganic()),
+                        Cell.of(
+                                balance.gapPercentOfOrganic(),
+                                Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent"))),
                         Cell.of(balance.evaporationAllowanceGrams()),
                         Words.yesNo(balance.complete())),
                 Optional.empty());

@@ -14,6 +14,7 @@ public final class ReviewTables {
                 YieldsSection.of(review),
                 LotsSection.of(review),
                 ClosuresSection.of(review),
+                LayerDecisionsSection.of(review),
                 LayerBalanceSection.of(review),
                 MassBalanceSection.of(review),
                 SolventTotalsSection.of(review),

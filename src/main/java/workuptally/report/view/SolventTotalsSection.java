@@ -1,12 +1,18 @@
 package workuptally.report.view;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.Review;
 
 /** Solvents over all runs of the book. */
 public final class SolventTotalsSection {
     /** Title of the table. */
     public static final String TITLE = "Solvent totals";
+
+    private static final Set<String> SUMMED =
+            Set.of("Charged", "Workup", "Recovered", "In layers", "On cakes", "In lots", "Purification");
 
     private SolventTotalsSection() {}
 
@@ -17,7 +23,23 @@ public final class SolventTotalsSection {
                 SolventsSection.NOTE,
                 SolventsSection.columns(),
                 review.period().solvents().stream()
-                        .map(use -> new TableView.Row(SolventsSection.cells(use), Optional.empty()))
+                        .map(use -> new TableView.Row(totals(SolventsSection.cells(use)), Optional.empty()))
                         .toList());
+    }
+
+    /** Masses as sums over the runs; what follows from them in the same row stays as it is. */
+    private static List<Cell> totals(List<Cell> cells) {
+        List<Cell> totals = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            String column = SolventsSection.columns().get(i).name();
+            boolean summed = SUMMED.contains(column);
+            totals.add(
+                    summed && cells.get(i) instanceof Cell.Number number
+                            ? Cell.of(
+                                    number.value(),
+                                    new Live.SumWhere(SolventsSection.TITLE, column, "Solvent", "Solvent"))
+                            : cells.get(i));
+        }
+        return totals;
     }
 }

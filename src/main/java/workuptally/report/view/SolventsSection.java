@@ -15,6 +15,8 @@ public final class SolventsSection {
     static final String NOTE =
             "In = charged + workup = recovered + in layers + on cakes + in lots + not found. Purification is outside this balance.";
 
+    private static final Live IN = Live.sum(List.of(new Live.InRow("Charged"), new Live.InRow("Workup")));
+
     private SolventsSection() {}
 
     /** The table of a review. */
@@ -52,15 +54,23 @@ public final class SolventsSection {
     static List<Cell> cells(SolventUse use) {
         return List.of(
                 Cell.of(use.solvent()),
-                Cell.of(use.inLitres()),
-                Cell.of(use.inGrams() / 1000),
+                Cell.of(use.inLitres(), Live.over(Live.over(IN, new Live.InRow("Density")), new Live.Fixed(1000))),
+                Cell.of(use.inGrams() / 1000, Live.over(IN, new Live.Fixed(1000))),
                 Cell.of(use.chargedGrams()),
                 Cell.of(use.workupGrams()),
                 Cell.of(use.recoveredGrams()),
                 Cell.of(use.inLayersGrams()),
                 Cell.of(use.onCakesGrams()),
                 Cell.of(use.inLotsGrams()),
-                Cell.of(use.notFoundGrams()),
+                Cell.of(
+                        use.notFoundGrams(),
+                        Live.minus(
+                                IN,
+                                Live.sum(List.of(
+                                        new Live.InRow("Recovered"),
+                                        new Live.InRow("In layers"),
+                                        new Live.InRow("On cakes"),
+                                        new Live.InRow("In lots"))))),
                 Cell.of(use.purificationGrams()),
                 Cell.of(use.densityGramsPerMillilitre()));
     }

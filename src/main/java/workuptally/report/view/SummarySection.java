@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Product;
@@ -15,6 +17,7 @@ import workuptally.model.Severity;
 import workuptally.tally.Closure;
 import workuptally.tally.LotTally;
 import workuptally.tally.ProductYield;
+import workuptally.tally.Theory;
 
 /** One line per run and wanted product: what was found, and what the run asks of the reader. */
 public final class SummarySection {
@@ -26,12 +29,13 @@ public final class SummarySection {
     /** The table of a review. */
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
+        Index index = new Index(YieldsSection.rows(review), LotsSection.rows(review));
         for (RunReview run : review.runs()) {
             List<Product> wanted = run.tally().run().products().stream()
                     .filter(Product::wanted)
                     .toList();
-            rows.add(row(review, run, wanted.stream().findFirst(), true));
-            wanted.stream().skip(1).forEach(product -> rows.add(row(review, run, Optional.of(product), false)));
+            rows.add(row(review, index, run, wanted.stream().findFirst(), true));
+            wanted.stream().skip(1).forEach(product -> rows.add(row(review, index, run, Optional.of(product), false)));
         }
         return new TableView(TITLE, note(review), columns(), rows);
     }
@@ -52,7 +56,8 @@ public final class SummarySection {
                 Column.text("Action asked", 50));
     }
 
-    private static TableView.Row row(Review review, RunReview run, Optional<Product> product, boolean first) {
+    private static TableView.Row row(
+            Review review, Index index, RunReview run, Optional<Product> product, boolean first) {
         String name = product.map(Product::name).orElse("");
         Optional<Finding> worst = run.findings().stream().findFirst().filter(f -> first);
         List<Cell> cells = List.of(
@@ -60,8 +65,8 @@ public final class SummarySection {
                 Cell.of(Words.of(run.tally().run().status())),
                 Cell.of(run.tally().run().reaction()),
                 Cell.of(name),
-                theory(review, run, name),
-                crudeOverTheory(review, run, name),
+                theory(review, index, run, name),
+                crudeOverTheory(review, index, run, name),
                 yieldOf(review, run, name),
                 first ? closures(run) : new Cell.Missing(""),
                 first ? verdicts(run) : new Cell.Missing(""),
@@ -71,17 +76,18 @@ public final class SummarySection {
         return new TableView.Row(cells, worst.map(Finding::severity));
     }
 
-    private static Cell theory(Review review, RunReview run, String product) {
+    private static Cell theory(Review review, Index index, RunReview run, String product) {
         return Figures.cell(
                 run.tally().theory().stream()
                         .flatMap(theory -> theory.products().stream())
                         .filter(p -> p.product().name().equals(product))
-                        .map(p -> p.massGrams())
+                        .map(Theory.ProductTheory::massGrams)
                         .findFirst(),
-                review.period().coverageFactor());
+                review.period().coverageFactor(),
+                live(index.theories().of(run.id(), product), YieldsSection.TITLE, "Theory"));
     }
 
-    private static Cell crudeOverTheory(Review review, RunReview run, String product) {
+    private static Cell crudeOverTheory(Review review, Index index, RunReview run, String product) {
         double k = review.period().coverageFactor();
         List<LotTally> lots = run.tally().lots().stream()
                 .filter(lot -> lot.endsWorkup()
@@ -89,13 +95,22 @@ public final class SummarySection {
                         && lot.overTheoryPercent().isPresent())
                 .toList();
         if (lots.size() == 1) {
-            return Figures.cell(lots.get(0).overTheoryPercent(), k);
+            return Figures.cell(
+                    lots.get(0).overTheoryPercent(),
+                    k,
+                    live(index.lots().of(run.id(), lots.get(0).lot().label()), LotsSection.TITLE, "Net over theory"));
         }
         return Cell.of(lots.stream()
                 .map(lot -> lot.lot().label() + " "
                         + Figures.plain(lot.overTheoryPercent().orElseThrow().value(), 1))
                 .collect(Collectors.joining("; ")));
     }
+
+    private static Optional<Live> live(OptionalInt row, String table, String column) {
+        return row.isEmpty() ? Optional.empty() : Optional.of(new Live.InTable(table, row.getAsInt(), column));
+    }
+
+    private record Index(RowIndex theories, RowIndex lots) {}
 
     private static Cell yieldOf(Review review, RunReview run, String product) {
         return Cell.of(run.tally().yields().stream()
@@ -160,8 +175,8 @@ public final class SummarySection {
         if (!period.excluded().isEmpty()) {
             lines.add("Left out of these: " + String.join("; ", period.excluded()) + ".");
         }
-        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor())
-                + " The tables show evidence; a person decides, under the safety data sheets and local rules.");
+        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
+                + SafetyWording.A_PERSON_DECIDES);
         return String.join("\n", lines);
     }
 

@@ -3,8 +3,10 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.tally.WasteLine;
 
 /** The stream that each layer's composition suggests. */
@@ -12,15 +14,14 @@ public final class WasteSection {
     /** Title of the table. */
     public static final String TITLE = "Waste";
 
-    static final String NOTE =
-            "The stream that the recorded composition suggests, whether or not anybody proposes to let the layer go. "
-                    + "The waste determination is made by trained people under local rules; read the safety data sheets.";
+    static final String NOTE = SafetyWording.WASTE_DETERMINATION + "\n" + SafetyWording.DEFERS;
 
     private WasteSection() {}
 
     /** The table of a review. */
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
+        RowIndex layers = LayerBalanceSection.rows(review);
         for (RunReview run : review.runs()) {
             for (WasteLine line : run.tally().waste()) {
                 rows.add(new TableView.Row(
@@ -29,7 +30,7 @@ public final class WasteSection {
                                 Cell.of(line.layer()),
                                 Cell.of(line.streamName()),
                                 Cell.of(line.why()),
-                                Cell.of(line.massGrams()),
+                                mass(run, layers, line),
                                 Words.yesNo(line.kept())),
                         Optional.empty()));
             }
@@ -45,5 +46,12 @@ public final class WasteSection {
                         Column.number("Mass", "g", 1),
                         Column.text("Kept", 8)),
                 rows);
+    }
+
+    private static Cell mass(RunReview run, RowIndex layers, WasteLine line) {
+        OptionalInt row = layers.of(run.id(), line.layer());
+        return row.isEmpty()
+                ? Cell.of(line.massGrams())
+                : Cell.of(line.massGrams(), new Live.InTable(LayerBalanceSection.TITLE, row.getAsInt(), "Mass"));
     }
 }

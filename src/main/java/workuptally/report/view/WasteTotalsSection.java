@@ -22,7 +22,12 @@ public final class WasteTotalsSection {
                                 List.of(
                                         Cell.of(total.streamName()),
                                         Cell.of(total.layers()),
-                                        Cell.of(total.massGrams() / 1000)),
+                                        Cell.of(
+                                                total.massGrams() / 1000,
+                                                Live.over(
+                                                        new Live.SumWhere(
+                                                                WasteSection.TITLE, "Mass", "Stream", "Stream"),
+                                                        new Live.Fixed(1000)))),
                                 Optional.empty()))
                         .toList());
     }

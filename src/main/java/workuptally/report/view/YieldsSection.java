@@ -21,14 +21,12 @@ public final class YieldsSection {
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
+        RowIndex lots = LotsSection.rows(review);
         for (RunReview run : review.runs()) {
             for (ProductYield yield : run.tally().yields()) {
-                rows.add(row(run, yield, k));
+                rows.add(row(run, lots, yield, k));
             }
-            run.tally().theory().stream()
-                    .flatMap(theory -> theory.products().stream())
-                    .filter(p -> p.product().wanted() && hasNoYield(run, p.product()))
-                    .forEach(p -> rows.add(theoryOnly(run, p, k)));
+            withoutYield(run).forEach(p -> rows.add(theoryOnly(run, p, k)));
         }
         return new TableView(
                 TITLE,
@@ -56,7 +54,38 @@ public final class YieldsSection {
                 Column.number("Planned", "%", 1));
     }
 
-    private static TableView.Row row(RunReview run, ProductYield yield, double k) {
+    /** Rows by run and product. */
+    static RowIndex rows(Review review) {
+        RowIndex index = new RowIndex();
+        int row = 0;
+        for (RunReview run : review.runs()) {
+            for (ProductYield yield : run.tally().yields()) {
+                index.put(row++, run.id(), yield.product().name());
+            }
+            for (Theory.ProductTheory theory : withoutYield(run)) {
+                index.put(row++, run.id(), theory.product().name());
+            }
+        }
+        return index;
+    }
+
+    private static List<Theory.ProductTheory> withoutYield(RunReview run) {
+        return run.tally().theory().stream()
+                .flatMap(theory -> theory.products().stream())
+                .filter(p -> p.product().wanted() && hasNoYield(run, p.product()))
+                .toList();
+    }
+
+    private static Optional<Live> found(RunReview run, RowIndex lots, ProductYield yield) {
+        List<Live> parts = new ArrayList<>();
+        for (String lot : yield.lots()) {
+            lots.of(run.id(), lot)
+                    .ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
+    }
+
+    private static TableView.Row row(RunReview run, RowIndex lots, ProductYield yield, double k) {
         Optional<Theory.ProductTheory> theory = theory(run, yield.product());
         double expanded = yield.percent().expandedUncertainty(k);
         return new TableView.Row(
@@ -66,9 +95,15 @@ public final class YieldsSection {
                         Cell.of(Words.of(yield.stage())),
                         Cell.of(String.join(" + ", yield.lots())),
                         Figures.cell(theory.map(Theory.ProductTheory::amountMillimoles), k),
-                        Figures.cell(theory.map(Theory.ProductTheory::massGrams), k),
-                        Figures.cell(yield.massGrams(), k),
-                        Figures.cell(yield.percent().value(), expanded),
+                        Figures.cell(
+                                theory.map(Theory.ProductTheory::massGrams),
+                                k,
+                                theory.flatMap(t -> LiveEntries.theoryGrams(run.tally(), t))),
+                        Figures.cell(Optional.of(yield.massGrams()), k, found(run, lots, yield)),
+                        Figures.cell(
+                                yield.percent().value(),
+                                expanded,
+                                Optional.of(Live.percent(new Live.InRow("Found"), new Live.InRow("Theory")))),
                         Figures.uncertaintyCell(expanded),
                         Cell.of(Words.of(yield.percentOf())),
                         Cell.of(yield.basis().word()),
@@ -87,7 +122,7 @@ public final class YieldsSection {
                         none,
                         none,
                         Figures.cell(theory.amountMillimoles(), k),
-                        Figures.cell(theory.massGrams(), k),
+                        Figures.cell(Optional.of(theory.massGrams()), k, LiveEntries.theoryGrams(run.tally(), theory)),
                         none,
                         none,
                         none,

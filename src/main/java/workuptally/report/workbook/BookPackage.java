@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
@@ -129,16 +128,24 @@ final class BookPackage implements Closeable {
      *
      * @param target where to, stored without compression
      * @param marks marks by part of a sheet
-     * @return style numbers that the marked cells have now, by part
+     * @param entries cells whose numbers are asked for
+     * @return what was noted about each sheet, by part
      */
-    Map<String, CellStyles> writeStub(OutputStream target, Map<String, SheetMarks> marks) throws IOException {
-        Map<String, CellStyles> styles = new HashMap<>();
+    Map<String, ScannedSheet> writeStub(OutputStream target, Map<String, SheetMarks> marks, Entries entries)
+            throws IOException {
+        Map<String, ScannedSheet> scanned = new HashMap<>();
         try (ZipArchiveOutputStream out = FixedZip.stored(target)) {
             for (String part : inOrder()) {
                 out.putArchiveEntry(FixedZip.entry(part));
                 if (worksheets.contains(part)) {
                     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
-                    styles.put(part, SheetScan.scan(read(part), writer, Optional.ofNullable(marks.get(part))));
+                    scanned.put(
+                            part,
+                            SheetScan.scan(
+                                    read(part),
+                                    writer,
+                                    marks.getOrDefault(part, SheetMarks.none()),
+                                    entries.wanted(sheetNames.getOrDefault(part, ""))));
                     writer.flush();
                 } else if (sharedStrings.contains(part)) {
                     out.write("<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"
@@ -151,7 +158,7 @@ final class BookPackage implements Closeable {
                 out.closeArchiveEntry();
             }
         }
-        return styles;
+        return scanned;
     }
 
     /** Cells of a sheet that have a threaded comment, as references. */

@@ -41,6 +41,7 @@ final class CarryOver {
     private final BookPackage book;
     private final Map<String, SheetMarks> marks = new HashMap<>();
     private final List<TableView> tables;
+    private final Entries entries;
 
     /** Style numbers to write, by part of a sheet. */
     private final Map<String, CellStyles> stamps = new HashMap<>();
@@ -54,6 +55,7 @@ final class CarryOver {
     CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables) {
         this.book = book;
         this.tables = tables;
+        this.entries = new Entries(tables);
         Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
         book.sheetNames().forEach((part, name) -> {
             SheetMarks found = bySheet.get(SheetMarks.key(name));
@@ -65,12 +67,15 @@ final class CarryOver {
 
     void write(Path output) throws IOException {
         ByteArrayOutputStream stub = new ByteArrayOutputStream();
-        Map<String, CellStyles> now = book.writeStub(stub, marks);
+        Map<String, ScannedSheet> scanned = book.writeStub(stub, marks, entries);
+        book.sheetNames()
+                .forEach((part, name) -> Optional.ofNullable(scanned.get(part))
+                        .ifPresent(sheet -> entries.found(name, sheet.numbers())));
         Path saved = Files.createTempFile("workup-tally", ".xlsx");
         try {
             try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
                 MarkPalette palette = new MarkPalette(workbook);
-                annotate(workbook, now, palette);
+                annotate(workbook, scanned, palette);
                 save(workbook, saved, palette);
             }
             copyOut(saved, output);
@@ -79,7 +84,8 @@ final class CarryOver {
         }
     }
 
-    private void annotate(XSSFWorkbook workbook, Map<String, CellStyles> now, MarkPalette palette) throws IOException {
+    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette)
+            throws IOException {
         changed.addAll(Set.of("[Content_Types].xml", "_rels/.rels"));
         changed.add(name(workbook.getPackagePart()));
         changed.add(relationships(name(workbook.getPackagePart())));
@@ -88,7 +94,7 @@ final class CarryOver {
             XSSFSheet sheet = workbook.getSheetAt(i);
             String part = name(sheet.getPackagePart());
             if (marks.containsKey(part)) {
-                stamps.put(part, restyled(now.get(part), palette));
+                stamps.put(part, restyled(scanned.get(part).styles(), palette));
                 comment(sheet, part);
             }
         }
@@ -122,7 +128,7 @@ final class CarryOver {
         // Texts of the result sheets stand in their cells, so that the user's shared texts keep their numbers.
         try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_IN_MEMORY, false, false);
                 OutputStream out = Files.newOutputStream(saved)) {
-            ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette));
+            ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette), entries);
             ResultCharts.draw(workbook, sheets.write(tables));
             streamed.write(out);
         }

@@ -123,6 +123,15 @@ final class Markup {
                 + new String(tag, nameEnd, tagLength - nameEnd);
     }
 
+    /** The text from here to the next tag, read without passing it on; only while silent. */
+    String textAhead() throws IOException {
+        StringBuilder text = new StringBuilder();
+        while (peek() != '<') {
+            text.append(read());
+        }
+        return text.toString();
+    }
+
     /** Copies the tag as it is. */
     void keep() throws IOException {
         if (!silent) {

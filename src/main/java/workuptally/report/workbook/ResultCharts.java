@@ -60,6 +60,7 @@ final class ResultCharts {
     private static final int WHISKER_EMU = 12700;
     private static final int COLUMNS_WIDE = 7;
     private static final int ROWS_HIGH = 22;
+    private static final int ROWS_WITH_CHART_ON_ONE_PAGE = 8;
     private static final int ROWS_BELOW_TABLE = 2;
 
     private final XSSFWorkbook workbook;
@@ -131,6 +132,9 @@ final class ResultCharts {
             return;
         }
         XSSFSheet sheet = workbook.getSheet(on.sheetName());
+        if (on.view().rows().size() > ROWS_WITH_CHART_ON_ONE_PAGE) {
+            sheet.setRowBreak(firstRow(on) - 1);
+        }
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
         XSSFClientAnchor anchor =
                 new XSSFClientAnchor(0, 0, 0, 0, 0, firstRow(on), COLUMNS_WIDE, firstRow(on) + ROWS_HIGH);

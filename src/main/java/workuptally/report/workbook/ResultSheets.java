@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.poi.common.usermodel.HyperlinkType;
@@ -27,6 +28,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumns;
 import workuptally.model.Severity;
 import workuptally.report.view.Cell;
 import workuptally.report.view.Column;
+import workuptally.report.view.Live;
 import workuptally.report.view.TableView;
 
 /** Writes tables as sheets, each a spreadsheet table with named columns, a filter, a frozen heading and print settings. */
@@ -37,10 +39,15 @@ final class ResultSheets {
     private static final int ROWS_MEASURED = 500;
     private static final int CHART_LINK_COLUMN = 2;
     private static final int TAB_COLOUR = 0x0072B2;
+    private static final int MARGIN_CHARACTERS = 1;
+    private static final float POINTS_PER_LINE = 15;
+    private static final float TALLEST_POINTS = 400;
+    private static final int LONGEST_FORMULA = 8000;
     private static final int LONGEST_TEXT = SpreadsheetVersion.EXCEL2007.getMaxTextLength();
 
     private final SXSSFWorkbook workbook;
     private final ResultStyles styles;
+    private final Entries entries;
     private final Map<String, String> userSheets = new HashMap<>();
     private final Set<String> takenNames = new HashSet<>();
     private final Map<String, ResultSheet> places = new HashMap<>();
@@ -50,10 +57,12 @@ final class ResultSheets {
      *
      * @param workbook the workbook that holds the user's sheets
      * @param styles styles
+     * @param entries numbers in the user's sheets
      */
-    ResultSheets(SXSSFWorkbook workbook, ResultStyles styles) {
+    ResultSheets(SXSSFWorkbook workbook, ResultStyles styles, Entries entries) {
         this.workbook = workbook;
         this.styles = styles;
+        this.entries = entries;
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             String name = workbook.getSheetName(i);
             userSheets.put(SheetMarks.key(name), name);
@@ -116,11 +125,12 @@ final class ResultSheets {
         for (String line : view.note().lines().toList()) {
             text(sheet.createRow(row++), line, 0).setCellStyle(styles.note());
         }
-        widths(sheet, view);
+        int[] widths = widths(sheet, view);
         headings(sheet.createRow(place.headingRow()), view);
         int next = place.firstRow();
         for (TableView.Row values : view.rows()) {
-            row(sheet, next++, view, values);
+            row(sheet, next, place, values);
+            height(sheet.getRow(next++), values, widths);
         }
         if (view.rows().isEmpty()) {
             text(sheet.createRow(next), "none", 0).setCellStyle(styles.text("none", Optional.empty()));
@@ -136,12 +146,32 @@ final class ResultSheets {
         }
     }
 
-    private void row(SXSSFSheet sheet, int number, TableView view, TableView.Row values) {
+    private void row(SXSSFSheet sheet, int number, ResultSheet place, TableView.Row values) {
         Row row = sheet.createRow(number);
         int marked = markedColumn(values);
         for (int i = 0; i < values.cells().size(); i++) {
             Optional<Severity> severity = i == marked ? values.severity() : Optional.empty();
-            cell(row, i, view.columns().get(i), values.cells().get(i), severity);
+            cell(row, i, place.view().columns().get(i), values.cells().get(i), severity);
+            if (values.cells().get(i) instanceof Cell.Number figure) {
+                formula(row, i, figure, place);
+            }
+        }
+    }
+
+    /** Puts a formula behind a number where it gives that number, and nothing where it does not. */
+    private void formula(Row row, int column, Cell.Number number, ResultSheet place) {
+        if (number.live().isEmpty()) {
+            return;
+        }
+        Live live = number.live().get();
+        LiveRow sheets = new LiveRow(entries, userSheets, places, place, row.getRowNum() - place.firstRow());
+        OptionalDouble value = live.value(sheets);
+        if (value.isPresent() && Live.agree(value.getAsDouble(), number.value())) {
+            String formula = live.formula(sheets);
+            if (formula.length() <= LONGEST_FORMULA) {
+                row.getCell(column).setCellFormula(formula);
+                row.getCell(column).setCellValue(number.value());
+            }
         }
     }
 
@@ -199,7 +229,9 @@ final class ResultSheets {
         return cell;
     }
 
-    private static void widths(SXSSFSheet sheet, TableView view) {
+    /** Sets the widths of the columns, in characters. */
+    private static int[] widths(SXSSFSheet sheet, TableView view) {
+        int[] widths = new int[view.columns().size()];
         for (int i = 0; i < view.columns().size(); i++) {
             Column column = view.columns().get(i);
             int longest = headingWidth(column.heading());
@@ -210,7 +242,28 @@ final class ResultSheets {
                 longest = Math.max(longest, Math.min(length, column.widthCharacters()));
             }
             int characters = Math.max(NARROWEST_CHARACTERS, Math.min(WIDEST_CHARACTERS, longest));
+            widths[i] = characters;
             sheet.setColumnWidth(i, characters * WIDTH_UNITS_PER_CHARACTER);
+        }
+        return widths;
+    }
+
+    /** Height for the longest text of a row, since not every program finds it by itself. */
+    private static void height(Row row, TableView.Row values, int[] widths) {
+        int lines = 1;
+        for (int i = 0; i < widths.length; i++) {
+            int room = Math.max(1, widths[i] - MARGIN_CHARACTERS);
+            Cell cell = values.cells().get(i);
+            if (!(cell instanceof Cell.Number)) {
+                int needed = cell.shown()
+                        .lines()
+                        .mapToInt(line -> Math.max(1, (line.length() + room - 1) / room))
+                        .sum();
+                lines = Math.max(lines, needed);
+            }
+        }
+        if (lines > 1) {
+            row.setHeightInPoints(Math.min(TALLEST_POINTS, lines * POINTS_PER_LINE));
         }
     }
 

@@ -44,7 +44,20 @@ class JsonReportTest {
             "standardUncertainty",
             "coverageFactor",
             "unitsPerMolecule",
-            "distributionRatio");
+            "distributionRatio",
+            "capacityRatio",
+            "pmi",
+            "pmiWorkupOnly",
+            "eFactorWithWater",
+            "eFactorWithoutWater",
+            "solventIntensity",
+            "waterIntensity",
+            "expandedUncertaintyPmi",
+            "expandedUncertaintyPmiWorkupOnly",
+            "expandedUncertaintySolventIntensity",
+            "expandedUncertaintyWaterIntensity",
+            "gasLitresExpected",
+            "gasLitresWorst");
 
     private static Review review;
     private static byte[] bytes;

@@ -1,15 +1,20 @@
 package workuptally.report.pdf;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.book.BookReader;
+import workuptally.book.UnreadableBookException;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
@@ -35,6 +40,7 @@ import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.model.TablePlace;
 import workuptally.model.Transfer;
+import workuptally.reference.Reference;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.Closure;
 import workuptally.tally.Contact;
@@ -67,6 +73,16 @@ final class InventedReviews {
 
     static Field number(double value) {
         return new Field.Entered(value, Field.Qualifier.EXACT, 2, Double.toString(value), ROW.at("Gross"));
+    }
+
+    /** The demo week, read and computed by the program itself. */
+    static Review demoWeek() throws IOException {
+        try {
+            return new ReviewBuilder(Reference.load(), "0.1.0")
+                    .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        } catch (UnreadableBookException e) {
+            throw new IOException(e);
+        }
     }
 
     static Review empty() {

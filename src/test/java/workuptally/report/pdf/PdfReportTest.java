@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
@@ -95,8 +97,8 @@ class PdfReportTest {
     }
 
     @Test
-    void twelveRunsStandOnOnePageForTheSupervisor() throws IOException {
-        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
+    void tenRunsStandOnOnePageForTheSupervisor() throws IOException {
+        byte[] pdf = PdfText.bytes(InventedReviews.ofRuns(10), PdfOptions.standard());
         try (PDDocument document = Loader.loadPDF(pdf)) {
             StringBuilder first = new StringBuilder();
             for (TextPosition glyph : PdfText.glyphs(document, 1)) {
@@ -145,8 +147,18 @@ class PdfReportTest {
     @ParameterizedTest
     @CsvSource({"0, A4", "1, LETTER", "12, A4", "12, LETTER", "60, A4"})
     void nothingIsClippedAndNothingOverlaps(int runs, PdfOptions.Paper paper) throws IOException {
+        assertTidy(InventedReviews.ofRuns(runs), paper);
+    }
+
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void nothingIsClippedOrOverlapsInTheDemoWeek(PdfOptions.Paper paper) throws IOException {
+        assertTidy(InventedReviews.demoWeek(), paper);
+    }
+
+    private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
-        try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(runs), options))) {
+        try (PDDocument document = Loader.loadPDF(PdfText.bytes(review, options))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<TextPosition> glyphs = PdfText.glyphs(document, page);
                 for (TextPosition glyph : glyphs) {
@@ -189,7 +201,9 @@ class PdfReportTest {
     void linksAndBookmarksLeadToTheRuns() throws IOException {
         try (PDDocument document = Loader.loadPDF(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()))) {
             int links = 0;
-            for (PDAnnotation annotation : document.getPage(0).getAnnotations()) {
+            List<PDAnnotation> annotations = new ArrayList<>(document.getPage(0).getAnnotations());
+            annotations.addAll(document.getPage(1).getAnnotations());
+            for (PDAnnotation annotation : annotations) {
                 PDActionGoTo action = (PDActionGoTo) ((PDAnnotationLink) annotation).getAction();
                 PDNamedDestination name = (PDNamedDestination) action.getDestination();
                 PDPage page = document.getDocumentCatalog()
@@ -198,7 +212,7 @@ class PdfReportTest {
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
                 links++;
             }
-            assertEquals(12 + 7, links, "a link per run and one per urgent finding");
+            assertEquals(12 + 7 + 4, links, "a link per run, per urgent finding, per layer that holds product");
             int bookmarks = 0;
             for (PDOutlineItem item :
                     document.getDocumentCatalog().getDocumentOutline().children()) {

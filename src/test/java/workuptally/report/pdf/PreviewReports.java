@@ -4,11 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
-import workuptally.reference.Reference;
 
 /** Writes the invented reviews as files to look at: {@code java … PreviewReports FOLDER}. */
 final class PreviewReports {
@@ -21,16 +17,7 @@ final class PreviewReports {
         write(folder.resolve("one.pdf"), InventedReviews.ofRuns(1));
         write(folder.resolve("twelve.pdf"), InventedReviews.ofRuns(12));
         write(folder.resolve("sixty.pdf"), InventedReviews.ofRuns(60));
-        write(folder.resolve("demo.pdf"), demo());
-    }
-
-    private static Review demo() throws IOException {
-        try {
-            return new ReviewBuilder(Reference.load(), "0.1.0")
-                    .review(new BookReader().read(Path.of("input-templates", "demo-week")));
-        } catch (UnreadableBookException e) {
-            throw new IOException(e);
-        }
+        write(folder.resolve("demo.pdf"), InventedReviews.demoWeek());
     }
 
     private static void write(Path file, Review review) throws IOException {

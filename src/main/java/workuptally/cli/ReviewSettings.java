@@ -1,0 +1,13 @@
+package workuptally.cli;
+
+import workuptally.book.ReadingOptions;
+import workuptally.report.pdf.PdfOptions;
+
+/**
+ * How the files of a review are written.
+ *
+ * @param reading how the book was read
+ * @param paper paper of the PDF
+ * @param decimalMark decimal mark of what a person reads: PDF and terminal
+ */
+record ReviewSettings(ReadingOptions reading, PdfOptions.Paper paper, PdfOptions.DecimalMark decimalMark) {}

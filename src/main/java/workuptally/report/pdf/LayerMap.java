@@ -1,0 +1,217 @@
+package workuptally.report.pdf;
+
+import com.lowagie.text.pdf.PdfContentByte;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.StringJoiner;
+import workuptally.model.Step;
+
+/** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
+final class LayerMap implements Picture {
+    private static final float HEAD = 24;
+    private static final float LANE_LABEL = 34;
+    private static final float LEAST_COLUMN = 26;
+    private static final float BOX = 10.5f;
+    private static final float WIDEST_LINE = 11;
+    private static final float THINNEST_LINE = 0.5f;
+
+    private final Look look;
+    private final LayerMapGraph graph;
+    private final TextStyle small;
+    private final float columnWidth;
+    private final float slotHeight;
+    private final Map<String, Integer> slots = new HashMap<>();
+    private final Map<MapNode.Lane, Integer> laneSlots = new EnumMap<>(MapNode.Lane.class);
+
+    LayerMap(Look look, LayerMapGraph graph) {
+        this.look = look;
+        this.graph = graph;
+        this.small = new TextStyle(6.2f, false, look.palette().ink());
+        this.columnWidth =
+                Math.min(64, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
+        boolean judged = graph.nodes().stream().anyMatch(n -> !n.words().isEmpty());
+        this.slotHeight = judged ? 34 : 20;
+        for (MapNode.Lane lane : MapNode.Lane.values()) {
+            laneSlots.put(lane, assign(lane));
+        }
+    }
+
+    /** True where a page is wide enough for all steps and there is something to draw. */
+    boolean fits() {
+        return !graph.edges().isEmpty() && columnWidth >= LEAST_COLUMN;
+    }
+
+    /** Gives each portion a row of its lane that is free from its step to its last use. */
+    private int assign(MapNode.Lane lane) {
+        List<Integer> freeFrom = new ArrayList<>();
+        for (MapNode node : graph.nodes()) {
+            if (node.lane() == lane) {
+                int slot = 0;
+                while (slot < freeFrom.size() && freeFrom.get(slot) > node.column()) {
+                    slot++;
+                }
+                int free = Math.max(node.column() + 1, node.lastColumn());
+                if (slot == freeFrom.size()) {
+                    freeFrom.add(free);
+                } else {
+                    freeFrom.set(slot, free);
+                }
+                slots.put(node.label(), slot);
+            }
+        }
+        return freeFrom.size();
+    }
+
+    @Override
+    public float height() {
+        int rows = laneSlots.values().stream().mapToInt(Integer::intValue).sum();
+        return HEAD + rows * slotHeight + 2;
+    }
+
+    @Override
+    public String alternative() {
+        StringJoiner text =
+                new StringJoiner("; ", "Layer map for " + graph.product().name() + ". ", ".");
+        for (Step step : graph.steps()) {
+            text.add("step " + step.number() + " " + operation(step) + ": " + String.join(" + ", step.from())
+                    + " gives " + String.join(" + ", step.gives()));
+        }
+        for (MapNode node : graph.nodes()) {
+            if (node.sharePercent().isPresent()) {
+                text.add(node.label() + " " + share(node) + (node.words().isEmpty() ? "" : ", " + node.words()));
+            }
+        }
+        return text.toString();
+    }
+
+    private static String operation(Step step) {
+        return step.operation().map(Step.Operation::word).orElse("step");
+    }
+
+    private String share(MapNode node) {
+        return node.sharePercent().isPresent()
+                ? look.figures().significant(node.sharePercent().getAsDouble(), 2) + "\u00A0%"
+                : "";
+    }
+
+    @Override
+    public void draw(PageFlow flow, float left, float top) {
+        TextStyle soft = small.in(look.palette().soft());
+        String caption = "Share of " + graph.product().name()
+                + " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here.";
+        flow.text(
+                look.typeface().fit(caption, look.caption(), look.widthPoints()),
+                left,
+                top - look.caption().rise(),
+                look.caption());
+        for (int i = 0; i < graph.steps().size(); i++) {
+            String word = look.typeface()
+                    .fit(
+                            graph.steps().get(i).number() + " "
+                                    + operation(graph.steps().get(i)),
+                            soft,
+                            columnWidth - 2);
+            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 19, soft);
+        }
+        Pen pen = new Pen(flow.canvas());
+        float laneTop = top - HEAD;
+        for (MapNode.Lane lane : MapNode.Lane.values()) {
+            if (laneSlots.get(lane) > 0) {
+                pen.line(
+                        left,
+                        laneTop,
+                        x(left, graph.steps().size()) + columnWidth / 2,
+                        laneTop,
+                        0.3f,
+                        look.palette().rule());
+                flow.text(lane.word(), left, laneTop - 9, soft);
+            }
+            laneTop -= laneSlots.get(lane) * slotHeight;
+        }
+        Map<String, MapNode> nodes = new HashMap<>();
+        graph.nodes().forEach(n -> nodes.put(n.label(), n));
+        // widest first, so that thin lines stay visible over them
+        List<LayerMapGraph.Edge> edges = new ArrayList<>(graph.edges());
+        edges.sort(Comparator.comparingDouble((LayerMapGraph.Edge e) -> graph.drawnPercent(e.to()))
+                .reversed());
+        for (LayerMapGraph.Edge edge : edges) {
+            line(flow.canvas(), nodes.get(edge.from()), nodes.get(edge.to()), left, top);
+        }
+        graph.nodes().forEach(n -> box(flow, pen, n, left, top));
+    }
+
+    private float x(float left, int column) {
+        return left + LANE_LABEL + columnWidth * (column + 0.5f);
+    }
+
+    private float y(float top, MapNode node) {
+        float laneTop = top - HEAD;
+        for (MapNode.Lane lane : MapNode.Lane.values()) {
+            if (lane == node.lane()) {
+                break;
+            }
+            laneTop -= laneSlots.get(lane) * slotHeight;
+        }
+        return laneTop - slots.get(node.label()) * slotHeight - 2 - BOX / 2 - 1;
+    }
+
+    private void line(PdfContentByte canvas, MapNode from, MapNode to, float left, float top) {
+        double percent = Math.max(0, Math.min(100, graph.drawnPercent(to.label())));
+        float width = (float) Math.max(THINNEST_LINE, WIDEST_LINE * percent / 100);
+        canvas.setLineWidth(width);
+        canvas.setColorStroke(look.palette().flow(to.lane()));
+        float startX = x(left, from.column());
+        float startY = y(top, from);
+        float endX = x(left, to.column());
+        float endY = y(top, to);
+        float bend = Math.min(columnWidth, (endX - startX)) / 2;
+        canvas.moveTo(startX, startY);
+        canvas.lineTo(endX - 2 * bend, startY);
+        canvas.curveTo(endX - bend, startY, endX - bend, endY, endX, endY);
+        canvas.stroke();
+    }
+
+    private void box(PageFlow flow, Pen pen, MapNode node, float left, float top) {
+        TextStyle bold = small.inBold();
+        String label = look.typeface().fit(node.label(), bold, columnWidth - 8);
+        float width = look.typeface().width(label, bold) + 6;
+        float centre = x(left, node.column());
+        float middle = y(top, node);
+        pen.area(
+                centre - width / 2,
+                middle - BOX / 2,
+                width,
+                BOX,
+                new Palette.Fill(Color.WHITE, Palette.Hatch.NONE, false),
+                look.palette().ink());
+        if (node.terminal()) {
+            pen.frame(
+                    centre - width / 2,
+                    middle - BOX / 2,
+                    width,
+                    BOX,
+                    1.3f,
+                    look.palette().ink());
+        }
+        flow.text(label, centre - width / 2 + 3, middle - 2.2f, bold);
+        float y = middle - BOX / 2 - 1;
+        List<String> below = new ArrayList<>();
+        if (!share(node).isEmpty()) {
+            below.add(share(node));
+        }
+        if (!node.words().isEmpty()) {
+            below.addAll(look.typeface().wrap(node.words(), small, columnWidth - 2));
+        }
+        for (String text : below) {
+            float textWidth = look.typeface().width(text, small);
+            pen.plain(centre - textWidth / 2 - 1, y - 7, textWidth + 2, 7, Color.WHITE);
+            flow.text(text, centre - textWidth / 2, y - 6, small);
+            y -= 7.2f;
+        }
+    }
+}

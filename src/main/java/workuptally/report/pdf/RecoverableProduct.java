@@ -1,0 +1,97 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.Limit;
+import workuptally.model.Product;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+
+/** Wanted product that layers still hold above the layer limit, the largest mass first, with the gain of a further extraction. */
+final class RecoverableProduct {
+    private static final int SHOWN = 4;
+
+    private final Look look;
+    private final Review review;
+
+    RecoverableProduct(Look look, Review review) {
+        this.look = look;
+        this.review = review;
+    }
+
+    List<Block> blocks() {
+        List<Entry> entries = entries();
+        if (entries.isEmpty()) {
+            return List.of();
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Entry entry : entries.subList(0, Math.min(SHOWN, entries.size()))) {
+            RunWords words = new RunWords(look, entry.run(), review.period().coverageFactor());
+            rows.add(List.of(
+                    TableCell.link(
+                            entry.run().id(),
+                            RunBlock.destination(review, entry.run().id())),
+                    TableCell.bold(entry.layer().label()),
+                    TableCell.of(words.contents(List.of(entry.content()))),
+                    TableCell.of(entry.run()
+                            .tally()
+                            .evidence()
+                            .bestGain(entry.layer().label())
+                            .map(words::reextraction)
+                            .orElse("gain not computed"))));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(look.heading("Product still in layers"));
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Run"),
+                        TableColumn.word("Layer"),
+                        TableColumn.text("Holds, above the layer limit of "
+                                + look.figures().plain(review.book().limits().value(Limit.LAYER_LIMIT))
+                                + "\u00A0% of theory"),
+                        TableColumn.text("Next step")),
+                rows));
+        if (entries.size() > SHOWN) {
+            blocks.add(new Paragraph(
+                    look,
+                    "The " + SHOWN + " largest of " + entries.size() + "; the others stand with their runs.",
+                    look.caption()));
+        }
+        return blocks;
+    }
+
+    private List<Entry> entries() {
+        List<Entry> entries = new ArrayList<>();
+        double limit = review.book().limits().value(Limit.LAYER_LIMIT);
+        for (RunReview run : review.runs()) {
+            for (LayerTally layer : run.tally().layers()) {
+                for (Content content : layer.contents()) {
+                    boolean wanted = run.tally()
+                            .run()
+                            .product(content.substance())
+                            .map(Product::wanted)
+                            .orElse(false);
+                    if (layer.terminal()
+                            && !layer.aliquot()
+                            && wanted
+                            && content.massGrams().isPresent()
+                            && content.percentOf().orElse(0) > limit) {
+                        entries.add(new Entry(run, layer, content));
+                    }
+                }
+            }
+        }
+        entries.sort(Comparator.comparingDouble(Entry::grams).reversed());
+        return entries;
+    }
+
+    private record Entry(RunReview run, LayerTally layer, Content content) {
+        double grams() {
+            return content.massGrams().map(m -> m.value()).orElse(0.0);
+        }
+    }
+}

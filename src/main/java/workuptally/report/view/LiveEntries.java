@@ -1,0 +1,81 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Amount;
+import workuptally.model.Field;
+import workuptally.tally.ChargeAmount;
+import workuptally.tally.RunTally;
+import workuptally.tally.Theory;
+
+/** Expressions over the entries of the book that several tables use. */
+final class LiveEntries {
+    private LiveEntries() {}
+
+    /** An entered number, if it is a plain one. */
+    static Optional<Live> of(Field field) {
+        return field.entered()
+                .filter(entered ->
+                        entered.qualifier() == Field.Qualifier.EXACT || entered.qualifier() == Field.Qualifier.ABOUT)
+                .map(entered -> new Live.Entry(entered.place(), entered.value()));
+    }
+
+    /** Net mass: gross − tare where both are entered, else the net mass as typed. */
+    static Optional<Live> net(Field gross, Field tare, Field net) {
+        Optional<Live> difference = of(gross).flatMap(g -> of(tare).map(t -> Live.minus(g, t)));
+        return difference.or(() -> of(net));
+    }
+
+    /** Amount of a charge, mmol, as its entry times what one unit of the entry holds. */
+    static Optional<Live> amountMillimoles(ChargeAmount charge) {
+        return (charge.planned() ? charge.charge().planned() : charge.charge().actual())
+                .map(Amount::value)
+                .flatMap(value -> scaled(
+                        value, charge.amountMillimoles().map(n -> n.value()).orElse(0.0)));
+    }
+
+    /** Mass of a charge, g, as its entry times what one unit of the entry weighs. */
+    static Optional<Live> massGrams(ChargeAmount charge, double grams) {
+        return (charge.planned() ? charge.charge().planned() : charge.charge().actual())
+                .map(Amount::value)
+                .flatMap(value -> scaled(value, grams));
+    }
+
+    /** Theory of a product, g: the least that any charge with a coefficient allows. */
+    static Optional<Live> theoryGrams(RunTally run, Theory.ProductTheory product) {
+        double extent = run.theory().map(t -> t.extentMillimoles().value()).orElse(0.0);
+        if (extent == 0) {
+            return componentGrams(run, product);
+        }
+        double gramsPerExtent = product.massGrams().value() / extent;
+        List<Live> allowed = new ArrayList<>();
+        for (ChargeAmount charge : run.amounts()) {
+            Optional<Double> coefficient =
+                    charge.charge().coefficient().entered().map(Field.Entered::value);
+            if (coefficient.isPresent()) {
+                Optional<Live> amount = amountMillimoles(charge);
+                if (amount.isEmpty()) {
+                    return Optional.empty();
+                }
+                allowed.add(Live.times(new Live.Fixed(gramsPerExtent / coefficient.get()), amount.get()));
+            }
+        }
+        return allowed.isEmpty() ? Optional.empty() : Optional.of(new Live.Least(allowed));
+    }
+
+    /** Theory in a separation: the component charged. */
+    private static Optional<Live> componentGrams(RunTally run, Theory.ProductTheory product) {
+        return run.amounts().stream()
+                .filter(a ->
+                        a.charge().material().equalsIgnoreCase(product.product().name()))
+                .findFirst()
+                .flatMap(a -> massGrams(a, product.massGrams().value()));
+    }
+
+    private static Optional<Live> scaled(Field field, double result) {
+        return field.entered()
+                .filter(entered -> entered.value() != 0 && result != 0)
+                .flatMap(entered -> of(field).map(live -> Live.times(new Live.Fixed(result / entered.value()), live)));
+    }
+}

@@ -1,0 +1,205 @@
+package workuptally.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Holds the direction in which the packages know each other, and a few habits that keep it readable. */
+@AnalyzeClasses(packages = "workuptally", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    private static final String MODEL = "workuptally.model..";
+    private static final String BOOK = "workuptally.book..";
+    private static final String TALLY = "workuptally.tally..";
+    private static final String JUDGEMENT = "workuptally.judgement..";
+    private static final String REPORT = "workuptally.report..";
+    private static final String VIEW = "workuptally.report.view..";
+    private static final String CLI = "workuptally.cli..";
+    private static final String MEASURE = "workuptally.measure..";
+    private static final String CHEMISTRY = "workuptally.chemistry..";
+    private static final String REFERENCE = "workuptally.reference..";
+
+    @ArchTest
+    static final ArchRule modelKnowsNoOtherPackage = knowsOnly(MODEL);
+
+    @ArchTest
+    static final ArchRule measureIsALeaf = knowsOnly(MEASURE);
+
+    @ArchTest
+    static final ArchRule chemistryIsALeaf = knowsOnly(CHEMISTRY);
+
+    @ArchTest
+    static final ArchRule referenceIsALeaf = knowsOnly(REFERENCE);
+
+    @ArchTest
+    static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+
+    @ArchTest
+    static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+
+    @ArchTest
+    static final ArchRule judgementKnowsTallyModelAndLeaves =
+            knowsOnly(JUDGEMENT, TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+
+    @ArchTest
+    static final ArchRule reportKnowsFinishedResultsAndMeasuredValues =
+            knowsOnly(REPORT, JUDGEMENT, TALLY, MODEL, MEASURE);
+
+    @ArchTest
+    static final ArchRule viewKnowsNoRenderer = noClasses()
+            .that()
+            .resideInAPackage(VIEW)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(renderer("workbook"), renderer("pdf"), renderer("json"), renderer("csv"));
+
+    @ArchTest
+    static final ArchRule workbookKnowsNoOtherRenderer = knowsNoRenderer("workbook", "pdf", "json", "csv");
+
+    @ArchTest
+    static final ArchRule pdfKnowsNoOtherRenderer = knowsNoRenderer("pdf", "workbook", "json", "csv");
+
+    @ArchTest
+    static final ArchRule jsonKnowsNoOtherRenderer = knowsNoRenderer("json", "workbook", "pdf", "csv");
+
+    @ArchTest
+    static final ArchRule csvKnowsNoOtherRenderer = knowsNoRenderer("csv", "workbook", "pdf", "json");
+
+    @ArchTest
+    static final ArchRule packagesHaveNoCycle =
+            slices().matching("workuptally.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule reportPackagesHaveNoCycle =
+            slices().matching("workuptally.report.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule onlyReaderAndWorkbookWriterKnowTheSpreadsheetLibrary =
+            libraryStaysIn("org.apache.poi..", BOOK, renderer("workbook"));
+
+    @ArchTest
+    static final ArchRule onlyThePdfWriterKnowsThePdfLibrary = libraryStaysIn("com.lowagie..", renderer("pdf"));
+
+    @ArchTest
+    static final ArchRule onlyJsonAndTheHeadingsFileKnowTheJsonLibrary =
+            libraryStaysIn("tools.jackson..", renderer("json"), BOOK);
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineKnowsItsLibrary = libraryStaysIn("picocli..", CLI);
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineEndsTheProgram =
+            noClasses().that().resideOutsideOfPackage(CLI).should().callMethod(System.class, "exit", int.class);
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLinePrints = noClasses()
+            .that()
+            .resideOutsideOfPackage(CLI)
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err");
+
+    @ArchTest
+    static final ArchRule belowTheCommandLineNothingCatchesEveryException = codeUnits()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideOutsideOfPackage(CLI)
+            .should(catchNoneOf(Exception.class));
+
+    @ArchTest
+    static final ArchRule staticFieldsAreFinal =
+            fields().that().areStatic().should().beFinal();
+
+    /** The copies of {@code Set} and {@code Map} walk in another order in each run of the program, and with it the last digit of a sum. */
+    @ArchTest
+    static final ArchRule sumsWalkInAFixedOrder = noClasses()
+            .that()
+            .resideInAnyPackage(TALLY, JUDGEMENT, MEASURE, VIEW, renderer("json"), renderer("pdf"), renderer("csv"))
+            .should()
+            .callMethod(Set.class, "copyOf", Collection.class)
+            .orShould()
+            .callMethod(Map.class, "copyOf", Map.class);
+
+    @ArchTest
+    static final ArchRule namesSayWhatAClassDoes = noClasses()
+            .should()
+            .haveSimpleNameEndingWith("Util")
+            .orShould()
+            .haveSimpleNameEndingWith("Utils")
+            .orShould()
+            .haveSimpleNameEndingWith("Helper")
+            .orShould()
+            .haveSimpleNameEndingWith("Manager")
+            .orShould()
+            .haveSimpleNameEndingWith("Impl");
+
+    private static ArchRule knowsOnly(String own, String... others) {
+        String[] known = new String[others.length + 1];
+        known[0] = own;
+        System.arraycopy(others, 0, known, 1, others.length);
+        return noClasses()
+                .that()
+                .resideInAPackage(own)
+                .should()
+                .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("workuptally..")
+                        .and(JavaClass.Predicates.resideOutsideOfPackages(known)));
+    }
+
+    private static ArchRule knowsNoRenderer(String own, String... others) {
+        String[] packages = new String[others.length];
+        for (int i = 0; i < others.length; i++) {
+            packages[i] = renderer(others[i]);
+        }
+        return noClasses()
+                .that()
+                .resideInAPackage(renderer(own))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(packages)
+                .allowEmptyShould(true);
+    }
+
+    private static String renderer(String name) {
+        return "workuptally.report." + name + "..";
+    }
+
+    private static ArchRule libraryStaysIn(String library, String... packages) {
+        return classes()
+                .that()
+                .resideOutsideOfPackages(packages)
+                .should()
+                .onlyDependOnClassesThat()
+                .resideOutsideOfPackage(library);
+    }
+
+    private static ArchCondition<JavaCodeUnit> catchNoneOf(Class<?>... tooWide) {
+        return new ArchCondition<>("catch nothing as wide as " + List.of(tooWide)) {
+            @Override
+            public void check(JavaCodeUnit unit, ConditionEvents events) {
+                Set<Class<?>> wide = Set.of(tooWide);
+                boolean caught = unit.getTryCatchBlocks().stream()
+                        .flatMap(block -> block.getCaughtThrowables().stream())
+                        .anyMatch(type -> wide.stream().anyMatch(type::isEquivalentTo));
+                if (caught) {
+                    events.add(SimpleConditionEvent.violated(unit, unit.getDescription() + " catches too much"));
+                }
+            }
+        };
+    }
+}

@@ -1,0 +1,172 @@
+package workuptally.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.model.Book;
+import workuptally.model.Field;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+
+/** Entries that can be read but need a second look, and rows that say the same twice. */
+class JudgedEntriesTest {
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void writeNeededTables() throws IOException {
+        write("runs.csv", "Run\nR1\nR2\n");
+        write("products.csv", "Run,Product\nR1,benzoic acid\n");
+        write("charges.csv", "Run,Material\n");
+        write("isolated.csv", "Run,Lot\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100.4, assay-over-100 C27", "0.95, percent-as-fraction"})
+    void oddAssayIsUsedAndNamed(String assay, String code) throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Assay (% w/w)\nR1,D1,benzoic acid," + assay + "\n");
+        Book book = read();
+        assertEquals(List.of(code), codes(book));
+        assertEquals(
+                Double.parseDouble(assay), assay(book).entered().orElseThrow().value(), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"98.4", "0.5 %", "<85"})
+    void plainAssayIsNoFinding(String assay) throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Assay (% w/w)\nR1,D1,benzoic acid," + assay + "\n");
+        assertEquals(List.of(), codes(read()));
+    }
+
+    @Test
+    void assayFarAboveOneHundredIsNotUsed() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Assay (% w/w)\nR1,D1,benzoic acid,984\n");
+        Book book = read();
+        assertEquals(List.of("value-impossible"), codes(book));
+        assertTrue(assay(book).isUnreadable());
+    }
+
+    @Test
+    void percentFormatShowsAHundredTimesItsNumber() throws Exception {
+        assertEquals(95, percentCell("0.95").entered().orElseThrow().value(), 1e-12);
+        assertTrue(percentCell("95").isUnreadable());
+    }
+
+    private Field percentCell(String stored) throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));
+        parts.put(
+                "xl/worksheets/sheet3.xml",
+                Zips.sheet(Zips.row("Run", "Lot", "Product", "Assay")
+                        + Zips.row("R1", "D1", "benzoic acid")
+                                .replace("</row>", "<c s='3'><v>" + stored + "</v></c></row>")));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertEquals(stored.equals("95") ? List.of("percent-cell-too-large") : List.of(), codes(book));
+        return assay(book);
+    }
+
+    @Test
+    void copiedLayerLineIsReportedAndNotCounted() throws Exception {
+        write(
+                "layers.csv",
+                "Run,Layer,Phase,Vessel,Gross (g),Status\nR1,A1,aqueous,E-1,5,kept\nR1,A1,aqueous,E-1,5,kept\n");
+        Book book = read();
+        assertEquals(List.of("vessel-duplicate C13"), codes(book));
+        assertEquals(1, book.runs().get(0).layers().size());
+    }
+
+    @Test
+    void vesselOfAConsumedLayerMayBeTakenAgain() throws Exception {
+        write("layers.csv", "Run,Layer,Phase,Vessel,Status\nR1,O1,organic,E-1,consumed\nR1,O2,organic,E-1,kept\n");
+        assertEquals(List.of(), codes(read()));
+    }
+
+    @Test
+    void vesselsOfDifferentRunsMayBeTheSame() throws Exception {
+        write("layers.csv", "Run,Layer,Phase,Vessel,Status\nR1,O1,organic,E-1,kept\nR2,O1,organic,E-1,kept\n");
+        assertEquals(List.of(), codes(read()));
+    }
+
+    @Test
+    void limitsTakeTheirOwnUnitsAndRefuseOthers() throws Exception {
+        write(
+                "limits.csv",
+                "Name,Value,Unit\nlayer limit,\"1,5\",% of theory\nRoom pressure,1013,hPa\nLayer volume uncertainty,0.5,g\n"
+                        + "Run limit,-1,\nFunnel fill,<80,%\nFunnel fill,80,%\nCoverage factor,,\n");
+        Book book = read();
+        assertEquals(List.of("unit-wrong", "value-impossible", "value-impossible", "limit-duplicate"), codes(book));
+        assertEquals(1.5, book.limits().value(Limit.LAYER_LIMIT), 1e-12);
+        assertEquals(101.3, book.limits().value(Limit.ROOM_PRESSURE), 1e-9);
+        assertEquals(0.6, book.limits().value(Limit.LAYER_VOLUME), 1e-12);
+        assertEquals(2, book.limits().value(Limit.RUN_LIMIT), 1e-12);
+        assertEquals(2, book.limits().value(Limit.COVERAGE_FACTOR), 1e-12);
+    }
+
+    @Test
+    void freeMaterialNeedsNoRunButALayerDoes() throws Exception {
+        write("containers.csv", "Container\nW1\n");
+        write("transfers.csv", "Transfer,Run,Layer,Material,Container\nT1,,,acetone,W1\nT2,,A1,,W1\nT3,R1,,,W1\n");
+        Book book = read();
+        assertEquals(List.of("run-missing", "key-missing"), codes(book));
+        assertEquals(1, book.transfers().size());
+    }
+
+    @Test
+    void assayUnitMayStandInTheCellOrTheHeading() throws Exception {
+        write("assays.csv", "Run,Sample,Result,Unit\nR1,A1,12 g/L,\nR1,A2,500 mg,\nR1,A3,0.23,mol ratio to product\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(
+                12,
+                book.runs()
+                        .get(0)
+                        .assays()
+                        .get(0)
+                        .result()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+        assertEquals(
+                0.5,
+                book.runs()
+                        .get(0)
+                        .assays()
+                        .get(1)
+                        .result()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+        write("assays.csv", "Run,Sample,Result (mg/mL)\nR1,A1,12\n");
+        assertEquals(List.of(), codes(read()));
+        write("assays.csv", "Run,Sample,Result\nR1,A1,12\n");
+        assertEquals(List.of("unit-missing"), codes(read()));
+    }
+
+    private static Field assay(Book book) {
+        return book.runs().get(0).lots().get(0).assayPercent();
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    private Book read() throws Exception {
+        return new BookReader().read(folder);
+    }
+
+    private static List<String> codes(Book book) {
+        return book.findings().stream().map(Finding::code).toList();
+    }
+}

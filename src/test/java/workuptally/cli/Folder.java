@@ -1,0 +1,25 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** What a folder holds: names, hidden ones too, and bytes as text that tells any change. */
+final class Folder {
+    private Folder() {}
+
+    static Map<String, String> content(Path folder) throws IOException {
+        Map<String, String> content = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                content.put(
+                        folder.relativize(file).toString(),
+                        new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1));
+            }
+        }
+        return content;
+    }
+}

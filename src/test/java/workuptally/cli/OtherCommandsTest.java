@@ -1,0 +1,114 @@
+package workuptally.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OtherCommandsTest {
+    private static final Path DEMO = Path.of("input-templates", "demo-week");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void checkShowsTheMostUrgentRunsFirstAndWritesNothing() throws IOException {
+        Map<String, String> before = Folder.content(DEMO.getParent());
+        Call call = Call.of("check", DEMO);
+        assertEquals(1, call.code(), call::err);
+        assertTrue(call.out().indexOf("\nR26-047") < call.out().indexOf("\nR26-042"), call::out);
+        assertTrue(call.out().contains("[tare-missing]"), call::out);
+        assertEquals(before, Folder.content(DEMO.getParent()));
+    }
+
+    @Test
+    void checkSaysForEachLayerWhatIsMissingAndThatAPersonDecides() {
+        Call call = Call.of("check", DEMO);
+        assertTrue(call.out().contains("missing: R2 "), call::out);
+        assertTrue(
+                call.out()
+                        .replaceAll("\\s+", " ")
+                        .contains("is decided by the responsible person under the local rules"),
+                call::out);
+    }
+
+    @Test
+    void aBookWithoutStopsOrHoldsChecksWithZero() {
+        Path book = folder.resolve("empty.xlsx");
+        Call.of("template", book);
+        Call call = Call.of("check", book);
+        assertEquals(0, call.code(), () -> call.out() + call.err());
+    }
+
+    @Test
+    void templateWritesAWorkbookOrAFolderAndNeverReplacesOne() throws IOException {
+        for (String name : new String[] {"book.xlsx", "book"}) {
+            Path target = folder.resolve(name);
+            assertEquals(0, Call.of("template", target).code());
+            Map<String, String> written = Folder.content(folder);
+            Call again = Call.of("template", target, "--example");
+            assertEquals(2, again.code());
+            assertTrue(again.err().contains(name), again::err);
+            assertEquals(written, Folder.content(folder));
+        }
+    }
+
+    @Test
+    void exampleFolderIsTheDemoWeek() throws IOException {
+        Path target = folder.resolve("example");
+        assertEquals(0, Call.of("template", target, "--example").code());
+        assertEquals(Folder.content(DEMO), Folder.content(target));
+    }
+
+    @Test
+    void templateOfAnUnknownKindIsRefused() {
+        Call call = Call.of("template", folder.resolve("book.ods"));
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains(".xlsx"), call::err);
+    }
+
+    @Test
+    void referenceListsTablesAndShowsOneWithItsSources() {
+        assertTrue(Call.of("reference").out().contains("solvents"));
+        Call solvents = Call.of("reference", "solvents");
+        assertEquals(0, solvents.code());
+        assertTrue(solvents.out().contains("Ethyl acetate"), solvents::out);
+        assertTrue(solvents.out().contains("crc-organic: "), solvents::out);
+    }
+
+    @Test
+    void referenceShowsTheRowsOfTheLaboratoryInstead() throws IOException {
+        Path own = folder.resolve("balances.csv");
+        String rows = Files.readString(Path.of("reference", "balances.csv"));
+        String first =
+                rows.lines().filter(l -> !l.startsWith("#")).skip(1).findFirst().orElseThrow();
+        Files.writeString(own, rows.replace(first, first.replace("common practice", "local")));
+        Call call = Call.of("reference", "balances", "--reference", folder);
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("local"), call::out);
+    }
+
+    @Test
+    void unknownReferenceTableIsRefusedWithTheNamesThatExist() {
+        Call call = Call.of("reference", "unicorns");
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains("solvents"), call::err);
+    }
+
+    @Test
+    void aTurnLeftBehindByAProgramThatDiedIsTaken() throws IOException {
+        Path left = Files.createDirectory(folder.resolve(".workup-tally-placing"));
+        Files.setLastModifiedTime(
+                left,
+                java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(120)));
+        PlacingTurn turn = PlacingTurn.take(folder);
+        assertTrue(Files.exists(left));
+        turn.end();
+        assertTrue(Files.notExists(left));
+    }
+}

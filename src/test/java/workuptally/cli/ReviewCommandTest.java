@@ -1,0 +1,200 @@
+package workuptally.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReviewCommandTest {
+    private static final Path DEMO = Path.of("input-templates", "demo-week");
+    private static final Set<String> FILES = Set.of(
+            "demo-week-review.xlsx",
+            "demo-week-review.pdf",
+            "demo-week-review.json",
+            "demo-week-solvents.csv",
+            "demo-week-waste.csv");
+
+    @TempDir
+    private Path folder;
+
+    private Path demoCopy() throws IOException {
+        Path copy = Files.createDirectory(folder.resolve("demo-week"));
+        for (Map.Entry<String, String> file : Folder.content(DEMO).entrySet()) {
+            Files.copy(DEMO.resolve(file.getKey()), copy.resolve(file.getKey()));
+        }
+        return copy;
+    }
+
+    @Test
+    void filesStandBesideTheFolderAndTheInputIsUntouched() throws IOException {
+        Path book = demoCopy();
+        Map<String, String> before = Folder.content(book);
+        Call call = Call.of("review", book);
+        assertEquals(0, call.code(), call::err);
+        assertEquals("", call.err());
+        assertEquals(before, Folder.content(book));
+        for (String file : FILES) {
+            assertTrue(Files.size(folder.resolve(file)) > 0, file);
+            assertTrue(call.out().contains(file), call::out);
+        }
+        assertEquals(FILES.size() + before.size(), Folder.content(folder).size());
+    }
+
+    @Test
+    void terminalShowsYieldsClosuresAndWhatToSettle() {
+        Call call = Call.of("review", DEMO, "--out", folder);
+        String run42 = line(call.out(), "R26-042");
+        assertTrue(run42.contains("66.9 ± ") && run42.contains(" open"), run42);
+        assertTrue(line(call.out(), "R26-047").contains("not computed"), call::out);
+        assertTrue(line(call.out(), "stop   R26-047").contains("tare"), call::out);
+    }
+
+    private static String line(String text, String start) {
+        return text.lines().filter(l -> l.startsWith(start)).findFirst().orElse("no line starts with " + start);
+    }
+
+    @Test
+    void strictEndsWithOneWhereStopsOrHoldsWereFoundAndStillWrites() throws IOException {
+        Call call = Call.of("review", DEMO, "--out", folder, "--strict");
+        assertEquals(1, call.code(), call::err);
+        assertEquals(FILES, Folder.content(folder).keySet());
+    }
+
+    @Test
+    void quietPrintsNothing() {
+        Call call = Call.of("review", DEMO, "--out", folder, "--quiet");
+        assertEquals(new Call(0, "", ""), call);
+    }
+
+    @Test
+    void sameInputAndOptionsGiveSameBytes() throws IOException {
+        Call.of("review", DEMO, "--out", folder, "--quiet");
+        Map<String, String> first = Folder.content(folder);
+        Call.of("review", DEMO, "--out", folder, "--quiet");
+        assertEquals(FILES, first.keySet());
+        for (String file : FILES) {
+            assertEquals(
+                    first.get(file).hashCode(), Folder.content(folder).get(file).hashCode(), file);
+        }
+    }
+
+    @Test
+    void paperAndDecimalMarkChangeThePdfAndTheTerminalButNotTheJson() throws IOException {
+        Call.of("review", DEMO, "--out", folder.resolve("a"), "--quiet");
+        Call call = Call.of("review", DEMO, "--out", folder.resolve("b"), "--paper", "letter", "--locale", "comma");
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("66,9 ± "), call::out);
+        Map<String, String> a = Folder.content(folder.resolve("a"));
+        Map<String, String> b = Folder.content(folder.resolve("b"));
+        assertNotEquals(a.get("demo-week-review.pdf"), b.get("demo-week-review.pdf"));
+        assertEquals(a.get("demo-week-review.json"), b.get("demo-week-review.json"));
+    }
+
+    @Test
+    void dayGivenOnTheCommandLineWinsAndIsNamedInTheLimits() throws IOException {
+        Call.of("review", DEMO, "--out", folder, "--as-of", "2026-03-13");
+        String json = Folder.content(folder).get("demo-week-review.json");
+        int at = json.indexOf("\"As of\"");
+        assertTrue(json.substring(at, at + 200).contains("2026-03-13"), () -> json.substring(at, at + 200));
+        assertTrue(json.substring(at, at + 300).contains("given for this review"), () -> json.substring(at, at + 300));
+    }
+
+    @Test
+    void oneUnreadableBookDoesNotKeepTheOthersFromBeingReviewed() throws IOException {
+        Call call = Call.of("review", folder.resolve("none.xlsx"), DEMO, "--out", folder);
+        assertEquals(2, call.code());
+        assertEquals(1, call.err().lines().count(), call::err);
+        assertEquals(FILES, Folder.content(folder).keySet());
+    }
+
+    @Test
+    void twoBooksOfOneNameDoNotReplaceEachOther() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other"));
+        assertEquals(0, Call.of("template", other.resolve("demo-week.xlsx")).code());
+        Path out = folder.resolve("out");
+        Call call = Call.of("review", DEMO, other.resolve("demo-week.xlsx"), "--out", out, "--quiet");
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains("--out"), call::err);
+        assertTrue(Folder.content(out).get("demo-week-review.json").contains("R26-041"));
+    }
+
+    @Test
+    void anOutputFolderThatIsAFileIsRefusedInOneSentence() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "kept");
+        Call call = Call.of("review", DEMO, "--out", file);
+        assertEquals(2, call.code());
+        assertEquals(1, call.err().lines().count(), call::err);
+        assertFalse(call.err().contains("Exception"), call::err);
+        assertEquals(Map.of("file", "kept"), Folder.content(folder));
+    }
+
+    @Test
+    void whenOneFileCannotBePlacedTheFolderStaysAsItWas() throws IOException {
+        Files.writeString(folder.resolve("demo-week-review.xlsx"), "of last week");
+        Files.createDirectories(folder.resolve("demo-week-solvents.csv").resolve("in the way"));
+        Call call = Call.of("review", DEMO, "--out", folder);
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains("demo-week-solvents.csv"), call::err);
+        assertEquals(Map.of("demo-week-review.xlsx", "of last week"), Folder.content(folder));
+    }
+
+    @Test
+    void twoReviewsAtOnceDoNotMix() throws Exception {
+        Path a = folder.resolve("a");
+        Path b = folder.resolve("b");
+        Path shared = folder.resolve("shared");
+        Call.of("review", DEMO, "--out", a, "--quiet", "--as-of", "2026-03-09");
+        Call.of("review", DEMO, "--out", b, "--quiet", "--as-of", "2026-03-13");
+        ExecutorService threads = Executors.newFixedThreadPool(2);
+        try {
+            Callable<Call> first = () -> Call.of("review", DEMO, "--out", shared, "--quiet", "--as-of", "2026-03-09");
+            Callable<Call> second = () -> Call.of("review", DEMO, "--out", shared, "--quiet", "--as-of", "2026-03-13");
+            for (Future<Call> call : threads.invokeAll(List.of(first, second))) {
+                assertEquals(new Call(0, "", ""), call.get());
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+        Map<String, String> placed = Folder.content(shared);
+        assertTrue(placed.equals(Folder.content(a)) || placed.equals(Folder.content(b)));
+    }
+
+    @Test
+    void aWorkbookWithMacrosKeepsItsEnding() throws IOException {
+        Path book = folder.resolve("week.xlsx");
+        Call.of("template", book, "--example");
+        Path macros = Files.move(book, folder.resolve("week.xlsm"));
+        Path out = folder.resolve("out");
+        Call call = Call.of("review", macros, "--out", out);
+        assertEquals(0, call.code(), call::err);
+        assertTrue(Files.exists(out.resolve("week-review.xlsm")));
+    }
+
+    @Test
+    void workbookAndFolderGiveTheSameTerminalTable() {
+        Path book = folder.resolve("demo-week.xlsx");
+        Call.of("template", book, "--example");
+        String fromFolder =
+                Call.of("review", DEMO, "--out", folder.resolve("a")).out();
+        String fromWorkbook =
+                Call.of("review", book, "--out", folder.resolve("b")).out();
+        assertEquals(table(fromFolder), table(fromWorkbook));
+    }
+
+    private static List<String> table(String text) {
+        return text.lines().takeWhile(line -> !line.startsWith("stop")).toList();
+    }
+}
