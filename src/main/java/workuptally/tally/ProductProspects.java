@@ -33,7 +33,6 @@ final class ProductProspects {
     private static final double SAME_SOLVENT_FACTOR = 1.2;
     private static final double PH_READING = 0.1;
     private static final double EQUIVALENT_RELATIVE = 0.01;
-    private static final double ACID_MOLES_PER_LITRE = 6;
     private static final double PH_BELOW_PKA = 2.2;
     private static final double SMALLEST_GAIN_PERCENT = 0.1;
 
@@ -151,12 +150,17 @@ final class ProductProspects {
             return Optional.empty();
         }
         Equivalents sum = Equivalents.NONE;
+        List<String> parts = new ArrayList<>();
         for (ChargeAmount amount : amounts) {
-            sum = sum.plus(acidsAndBases.of(amount));
+            Equivalents part = acidsAndBases.of(amount);
+            sum = sum.plus(part);
+            inWords(amount.charge().material(), part).ifPresent(parts::add);
         }
         for (Addition addition : additions) {
             if (reached.contains(addition.step())) {
-                sum = sum.plus(acidsAndBases.of(addition));
+                Equivalents part = acidsAndBases.of(addition);
+                sum = sum.plus(part);
+                inWords(addition.material(), part).ifPresent(parts::add);
             }
         }
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
@@ -178,10 +182,18 @@ final class ProductProspects {
                 (salt + half) * gramsPerMillimole,
                 String.format(
                         Locale.ROOT,
-                        "%.1f mmol strong base − %.1f mmol strong acid = %.1f mmol salt",
+                        "%.1f mmol strong base − %.1f mmol strong acid = %.1f mmol salt (%s)",
                         sum.strongBase(),
                         sum.strongAcid(),
-                        salt)));
+                        salt,
+                        String.join(", ", parts))));
+    }
+
+    private static Optional<String> inWords(String material, Equivalents part) {
+        double millimoles = part.strongBase() + part.strongAcid();
+        return millimoles > 0
+                ? Optional.of(String.format(Locale.ROOT, "%s %.1f mmol", material, millimoles))
+                : Optional.empty();
     }
 
     /** True where the layer was in contact with a portion drawn off as organic: the salt stayed in the layer that portion came from. */
@@ -241,12 +253,15 @@ final class ProductProspects {
                 there * Extraction.fractionLeft(d / factor, portionMillilitres, volume, portions),
                 String.format(
                         Locale.ROOT,
-                        "D = %.3g at pH %.1f; %.2f left after %d × %.0f mL of %.3g g",
+                        "%s = %.3g at pH %.1f; (%.0f / (%.0f + D × %.0f))^%d = %.3f left of %.4g g",
+                        partition.get().equation(reading),
                         d,
                         reading,
-                        left,
-                        portions,
+                        volume,
+                        volume,
                         portionMillilitres,
+                        portions,
+                        left,
                         there)));
     }
 
@@ -435,6 +450,14 @@ final class ProductProspects {
             };
         }
 
+        String equation(double pH) {
+            return switch (character) {
+                case ACID -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.1f − %.2f))", partitionRatio, pH, pKa);
+                case BASE -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.2f − %.1f))", partitionRatio, pKa, pH);
+                case NEUTRAL -> "D = P";
+            };
+        }
+
         /** A pH at which more than 99 % is neutral, to one decimal. */
         double pHOfNeutralForm() {
             double shift = character == Product.Character.ACID ? -PH_BELOW_PKA : PH_BELOW_PKA;
@@ -459,7 +482,7 @@ final class ProductProspects {
         }
 
         Reextraction of(int portions, Ratio ratio, double pH, double acidMillimoles) {
-            double added = Math.abs(acidMillimoles) / ACID_MOLES_PER_LITRE;
+            double added = Math.abs(acidMillimoles) / Reextraction.ACID_MOLES_PER_LITRE;
             double grams = Extraction.gainGrams(
                     content.massGrams().orElseThrow().value(),
                     ratio.distributionRatio(),
