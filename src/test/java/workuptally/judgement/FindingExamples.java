@@ -293,7 +293,7 @@ final class FindingExamples {
     }
 
     private static ExampleBook bicarbonate(ExampleBook book, int millilitres) {
-        return book.plus("charges", "X1,acetic acid,additive,C2H4O2,60.05,,,,6.0,g,99.5,,,,")
+        return book.plus("charges", "X1,sulfuric acid 96 wt%,catalyst,H2SO4,98.08,,,,2.50,g,96,,,,")
                 .with("workup", "water,1,30,,,0.998", "sat. NaHCO3,1," + millilitres + ",,1.1,1.061");
     }
 
@@ -306,8 +306,11 @@ final class FindingExamples {
     }
 
     private static ExampleBook acidAtPh(String partitionRatio) {
-        return clean().with("products", "neutral,,,304", "acid,4.2," + partitionRatio + ",304")
-                .with("workup", "0.998,250,1,,", "0.998,250,1,2.0,")
+        return clean().plus("charges", "X1,water,solvent,H2O,,,,,30,mL,,,,0.998,")
+                .with("products", "neutral,,,304", "acid,4.2," + partitionRatio + ",304")
+                .with("workup", "wash,RM,water,1,30,,,0.998", "extract,RM,ethyl acetate,1,30,,,0.902")
+                .with("layers", "Composition,Status", "Composition,Status,pH")
+                .with("layers", "63.11,,,kept", "63.11,,,kept,2.0")
                 .with("assays", "HPLC,1.51", "HPLC,3.02");
     }
 

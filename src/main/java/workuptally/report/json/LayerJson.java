@@ -6,6 +6,7 @@ import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.tally.Content;
 import workuptally.tally.LayerIdentity;
+import workuptally.tally.LayerMakeUp;
 import workuptally.tally.LayerTally;
 import workuptally.tally.Reextraction;
 import workuptally.tally.Route;
@@ -31,6 +32,7 @@ final class LayerJson {
         json.flag("endsWorkup", layer.endsWorkup());
         layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
         json.array("contents", layer.contents(), this::content);
+        review.tally().makeUp(layer.label()).ifPresent(m -> json.object("makeUp", () -> makeUp(m)));
         review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
         review.decision(layer.label()).ifPresent(this::decision);
         json.array(
@@ -60,6 +62,16 @@ final class LayerJson {
         json.text("kind", content.kind().word());
         json.number("upperBoundGrams", content.upperBoundGrams());
         json.text("evidence", content.evidence());
+    }
+
+    /** Whole make-up with full names; an estimate unless the book states it. */
+    private void makeUp(LayerMakeUp makeUp) {
+        json.flag("stated", makeUp.stated());
+        json.number("volumeMillilitres", makeUp.millilitres());
+        json.array("components", makeUp.grams().entrySet(), component -> {
+            json.text("substance", component.getKey());
+            json.number("massGrams", component.getValue());
+        });
     }
 
     private void decision(LayerDecision decision) {

@@ -12,6 +12,7 @@ import workuptally.tally.Contact;
 import workuptally.tally.LayerIdentity;
 import workuptally.tally.LotTally;
 import workuptally.tally.MassBalance;
+import workuptally.tally.Metrics;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
 import workuptally.tally.RunTally;
@@ -53,6 +54,7 @@ final class RunJson {
         json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
+        tally.metrics().ifPresent(metrics -> json.object("metrics", () -> metrics(metrics)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
     }
@@ -215,6 +217,24 @@ final class RunJson {
         json.number("capacityRatio", reaction.capacityRatio());
         json.number("neededMillilitres", reaction.neededMillilitres());
         json.text("because", reaction.because());
+    }
+
+    private void metrics(Metrics metrics) {
+        json.measured("pmi", metrics.pmi());
+        json.measured("pmiWorkupOnly", metrics.pmiWorkupOnly());
+        json.number("eFactorWithWater", metrics.eFactorWithWater());
+        json.number("eFactorWithoutWater", metrics.eFactorWithoutWater());
+        json.number("atomEconomyPercent", metrics.atomEconomyPercent());
+        json.measured("reactionMassEfficiencyPercent", metrics.reactionMassEfficiencyPercent());
+        json.measured("solventIntensity", metrics.solventIntensity());
+        json.measured("waterIntensity", metrics.waterIntensity());
+        json.measured("inGrams", metrics.inGrams());
+        json.measured("workupInGrams", metrics.workupInGrams());
+        json.measured("productGrams", metrics.productGrams());
+        json.measured("solventGrams", metrics.solventGrams());
+        json.measured("waterGrams", metrics.waterGrams());
+        json.number("reusedGrams", metrics.reusedGrams());
+        json.measured("reactantGrams", metrics.reactantGrams());
     }
 
     private void waste(WasteLine line) {

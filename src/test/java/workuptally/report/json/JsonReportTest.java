@@ -46,6 +46,16 @@ class JsonReportTest {
             "unitsPerMolecule",
             "distributionRatio",
             "capacityRatio",
+            "pmi",
+            "pmiWorkupOnly",
+            "eFactorWithWater",
+            "eFactorWithoutWater",
+            "solventIntensity",
+            "waterIntensity",
+            "expandedUncertaintyPmi",
+            "expandedUncertaintyPmiWorkupOnly",
+            "expandedUncertaintySolventIntensity",
+            "expandedUncertaintyWaterIntensity",
             "gasLitresExpected",
             "gasLitresWorst");
 

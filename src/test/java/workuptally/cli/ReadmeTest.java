@@ -1,0 +1,86 @@
+package workuptally.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What README.md shows is what the program does. */
+class ReadmeTest {
+    private static final String OUT = "target/demo";
+    private static final String LEFT_OUT = "…";
+
+    @TempDir
+    private Path folder;
+
+    private static List<String> readme() throws IOException {
+        return Files.readAllLines(Path.of("README.md"));
+    }
+
+    @Test
+    void outputShownIsTheOutputOfTheCommandAboveIt() throws IOException {
+        List<String> lines = readme();
+        int command = lines.indexOf(lines.stream()
+                .filter(line -> line.contains("java -jar"))
+                .findFirst()
+                .orElseThrow());
+        String line = lines.get(command);
+        String[] args = line.substring(line.indexOf(".jar ") + 5)
+                .replace(OUT, folder.toString())
+                .split(" ");
+        Call call = Call.of((Object[]) args);
+        assertEquals(0, call.code(), call::err);
+        String out = call.out().replace(folder.toString(), OUT);
+        List<String> printed = out.lines().toList();
+        List<String> shown = lines.subList(command + 4, lines.size()).stream()
+                .takeWhile(l -> !l.equals("```"))
+                .toList();
+        assertTrue(shown.size() > 8, shown::toString);
+        for (String expected : shown) {
+            assertTrue(expected.equals(LEFT_OUT) || printed.contains(expected), expected + "\n" + out);
+        }
+    }
+
+    @Test
+    void everyHeadingOfTheTemplateIsListed() throws IOException {
+        String text = String.join("\n", readme());
+        List<String> missing = new ArrayList<>();
+        try (Stream<Path> files = Files.list(Path.of("input-templates", "csv"))) {
+            for (Path file : files.toList()) {
+                String headings =
+                        Files.readAllLines(file).get(0).replace("\"", "").replace(",", ", ");
+                if (!text.contains("| " + headings + " |")) {
+                    missing.add(file.getFileName() + ": " + headings);
+                }
+            }
+        }
+        assertEquals(List.of(), missing);
+    }
+
+    @Test
+    void everyCommandAndExitCodeIsNamed() throws IOException {
+        String text = String.join("\n", readme());
+        for (String word : new String[] {"review", "check", "template", "reference"}) {
+            assertTrue(text.contains("`" + word + " ") || text.contains(" " + word + " "), word);
+        }
+        for (ExitCode code : ExitCode.values()) {
+            assertTrue(text.contains("| " + code.number() + " |"), code.name());
+        }
+    }
+
+    @Test
+    void theCommandsOfReadmeAreRunByTheContinuousBuild() throws IOException {
+        String build = Files.readString(Path.of(".ci", "run"));
+        List<String> commands =
+                readme().stream().filter(line -> line.startsWith("mvn ")).toList();
+        assertEquals(2, commands.size());
+        commands.forEach(command -> assertTrue(build.contains("\n" + command + "\n"), command));
+    }
+}
