@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import workuptally.chemistry.Distribution;
 import workuptally.model.Field.Entered;
@@ -62,6 +63,15 @@ record PartitionModel(double partitionRatio, Product.Character character, double
             case ACID -> Distribution.acid(partitionRatio, List.of(pKa), pH);
             case BASE -> Distribution.base(partitionRatio, List.of(pKa), pH);
             case NEUTRAL -> Distribution.neutral(partitionRatio);
+        };
+    }
+
+    /** The equation of D with its numbers. */
+    String equation(double pH) {
+        return switch (character) {
+            case ACID -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.1f − %.2f))", partitionRatio, pH, pKa);
+            case BASE -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.2f − %.1f))", partitionRatio, pKa, pH);
+            case NEUTRAL -> "D = P";
         };
     }
 

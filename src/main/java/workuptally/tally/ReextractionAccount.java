@@ -18,7 +18,6 @@ import workuptally.tally.Theory.ProductTheory;
  * such, else from the partition model at the layer's pH; and what it would bring at a pH where the product is neutral.
  */
 final class ReextractionAccount {
-    private static final double ACID_MOLES_PER_LITRE = 6;
     private static final double SMALLEST_GAIN_PERCENT = 0.1;
     private static final double NEUTRAL_PH = 7;
 
@@ -197,7 +196,7 @@ final class ReextractionAccount {
         }
 
         Reextraction of(int portions, Ratio ratio, double pH, double acidMillimoles) {
-            double added = Math.abs(acidMillimoles) / ACID_MOLES_PER_LITRE;
+            double added = Math.abs(acidMillimoles) / Reextraction.ACID_MOLES_PER_LITRE;
             double grams = Extraction.gainGrams(
                     content.massGrams().orElseThrow().value(),
                     ratio.distributionRatio(),

@@ -110,12 +110,17 @@ final class RouteAccount {
             return Optional.empty();
         }
         Equivalents sum = Equivalents.NONE;
+        List<String> parts = new ArrayList<>();
         for (ChargeAmount amount : amounts) {
-            sum = sum.plus(acidsAndBases.of(amount));
+            Equivalents part = acidsAndBases.of(amount);
+            sum = sum.plus(part);
+            inWords(amount.charge().material(), part).ifPresent(parts::add);
         }
         for (Addition addition : additions) {
             if (reached.contains(addition.step())) {
-                sum = sum.plus(acidsAndBases.of(addition));
+                Equivalents part = acidsAndBases.of(addition);
+                sum = sum.plus(part);
+                inWords(addition.material(), part).ifPresent(parts::add);
             }
         }
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
@@ -137,10 +142,18 @@ final class RouteAccount {
                 (salt + half) * gramsPerMillimole,
                 String.format(
                         Locale.ROOT,
-                        "%.1f mmol strong base − %.1f mmol strong acid = %.1f mmol salt",
+                        "%.1f mmol strong base − %.1f mmol strong acid = %.1f mmol salt (%s)",
                         sum.strongBase(),
                         sum.strongAcid(),
-                        salt)));
+                        salt,
+                        String.join(", ", parts))));
+    }
+
+    private static Optional<String> inWords(String material, Equivalents part) {
+        double millimoles = part.strongBase() + part.strongAcid();
+        return millimoles > 0
+                ? Optional.of(String.format(Locale.ROOT, "%s %.1f mmol", material, millimoles))
+                : Optional.empty();
     }
 
     /** True where the layer was in contact with a portion drawn off as organic: the salt stayed in the layer that portion came from. */
@@ -201,12 +214,15 @@ final class RouteAccount {
                 there * Extraction.fractionLeft(d / factor, portionMillilitres, volume, portions),
                 String.format(
                         Locale.ROOT,
-                        "D = %.3g at pH %.1f; %.2f left after %d × %.0f mL of %.3g g",
+                        "%s = %.3g at pH %.1f; (%.0f / (%.0f + D × %.0f))^%d = %.3f left of %.4g g",
+                        partition.get().equation(reading),
                         d,
                         reading,
-                        left,
-                        portions,
+                        volume,
+                        volume,
                         portionMillilitres,
+                        portions,
+                        left,
                         there)));
     }
 
