@@ -52,7 +52,7 @@ public final class RunTallying {
                 .list();
         Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
                 .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
-        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow);
+        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow, reactions);
         flow.correct(identities);
         Optional<Metrics> metrics = new MetricsAccount(run, readings, substances, omissions)
                 .of(massBalance, theory, yields, amounts, additions, layers, flow);
