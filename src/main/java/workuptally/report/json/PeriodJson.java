@@ -21,7 +21,10 @@ final class PeriodJson {
         PeriodTotals period = review.period();
         SolventJson.array(json, period.solvents());
         json.array("waste", period.waste(), total -> stream(json, total));
-        json.array("containers", review.book().containers(), container -> container(json, container));
+        json.array("containers", review.book().containers(), container -> {
+            container(json, container);
+            ContainerJson.write(json, review, container);
+        });
         json.array("transfers", review.book().transfers(), transfer -> transfer(json, transfer));
         json.object("period", () -> totals(json, period));
         json.array("series", seriesNames(review), name -> series(json, review, name));
@@ -37,6 +40,14 @@ final class PeriodJson {
         json.number("meanYieldPercent", period.meanYieldPercent());
         json.number("medianYieldPercent", period.medianYieldPercent());
         json.number("amountWeightedYieldPercent", period.amountWeightedYieldPercent());
+        period.withoutLargest().ifPresent(without -> {
+            json.number("amountWeightedWithoutLargestPercent", without.percent());
+            json.text("largestRun", without.run());
+        });
+        json.number("solventInGrams", period.solventInGrams());
+        json.number("solventRecoveredPercent", period.solventRecoveredPercent());
+        json.number("solventNotFoundPercent", period.solventNotFoundPercent());
+        json.object("metrics", () -> MetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());
     }
 
