@@ -395,11 +395,7 @@ final class FindingExamples {
         add(
                 "proposal-evidence-open",
                 Severity.HOLD,
-                proposal(AQUEOUS, "T1,X1,A2,,W1,24.7,proposed")
-                        .with(
-                                "assays",
-                                "X1,A2,acetanilide,,HPLC,<0.10,mg/mL,,",
-                                "X1,K1,acetanilide,,HPLC,<0.10,mg/mL,,"));
+                proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").table("limits", TODAY + "Waiting days,30,d\n"));
         add("proposal-label", Severity.NOTE, proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed"));
         add("transfer-exceeds-layer", Severity.CHECK, proposal(AQUEOUS, "T1,X1,A2,,W1,40,done"));
     }

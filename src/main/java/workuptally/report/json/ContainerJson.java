@@ -29,7 +29,7 @@ final class ContainerJson {
         });
         container.tally().age().ifPresent(age -> {
             json.text("asOf", age.asOf().toString());
-            json.number("daysOpen", age.daysOpen());
+            json.count("daysOpen", (int) age.daysOpen());
             json.text("dueOn", age.dueOn());
             json.text("lastWorkingDay", age.lastWorkingDay());
             json.flag("overdue", age.overdue());

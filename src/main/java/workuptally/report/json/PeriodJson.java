@@ -47,7 +47,7 @@ final class PeriodJson {
         json.number("solventInGrams", period.solventInGrams());
         json.number("solventRecoveredPercent", period.solventRecoveredPercent());
         json.number("solventNotFoundPercent", period.solventNotFoundPercent());
-        json.object("metrics", () -> MetricsJson.write(json, period.metrics()));
+        json.object("metrics", () -> PeriodMetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());
     }
 

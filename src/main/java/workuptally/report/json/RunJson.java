@@ -55,15 +55,6 @@ final class RunJson {
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
         tally.metrics().ifPresent(metrics -> json.object("metrics", () -> metrics(metrics)));
-        tally.metrics().ifPresent(metrics -> json.object("metrics", () -> MetricsJson.write(json, metrics)));
-        json.array("makeUps", tally.evidence().makeUps(), makeUp -> {
-            json.text("layer", makeUp.layer());
-            json.flag("stated", makeUp.stated());
-            json.array("components", makeUp.grams().entrySet(), component -> {
-                json.text("substance", component.getKey());
-                json.number("massGrams", component.getValue());
-            });
-        });
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
     }

@@ -47,6 +47,7 @@ class JsonReportTest {
             "distributionRatio",
             "capacityRatio",
             "pmi",
+            "meanOfPmis",
             "pmiWorkupOnly",
             "eFactorWithWater",
             "eFactorWithoutWater",
