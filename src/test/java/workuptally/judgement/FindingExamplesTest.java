@@ -30,6 +30,7 @@ class FindingExamplesTest {
         Set<String> codes = new TreeSet<>();
         Rules.ofRun(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         Rules.ofBook().forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         codes.addAll(HeldLayers.codes());
         return codes;
     }

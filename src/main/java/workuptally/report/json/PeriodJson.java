@@ -36,6 +36,14 @@ final class PeriodJson {
         json.number("meanYieldPercent", period.meanYieldPercent());
         json.number("medianYieldPercent", period.medianYieldPercent());
         json.number("amountWeightedYieldPercent", period.amountWeightedYieldPercent());
+        period.withoutLargest().ifPresent(without -> {
+            json.number("amountWeightedWithoutLargestPercent", without.percent());
+            json.text("largestRun", without.run());
+        });
+        json.number("solventInGrams", period.solventInGrams());
+        json.number("solventRecoveredPercent", period.solventRecoveredPercent());
+        json.number("solventNotFoundPercent", period.solventNotFoundPercent());
+        json.object("metrics", () -> PeriodMetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());
     }
 
