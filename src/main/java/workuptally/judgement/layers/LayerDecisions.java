@@ -2,13 +2,16 @@ package workuptally.judgement.layers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Transfer;
 import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
 
@@ -35,10 +38,12 @@ public final class LayerDecisions {
             new WaitingTimePassed());
 
     private final Book book;
+    private final Map<String, List<Transfer>> transfersByRun;
 
     /** With the limits and transfers of a book. */
     public LayerDecisions(Book book) {
         this.book = book;
+        this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
     }
 
     /**
@@ -49,9 +54,10 @@ public final class LayerDecisions {
      */
     public List<LayerDecision> of(RunTally run, List<Finding> findings) {
         SumOfLayers sums = SumOfLayers.of(run, book.limits());
+        List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
-            LayerEvidence evidence = new LayerEvidence(layer, run, book, findings, sums);
+            LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums);
             decisions.add(decide(
                     layer.label(),
                     CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));

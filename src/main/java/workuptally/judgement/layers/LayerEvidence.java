@@ -5,6 +5,7 @@ import java.util.Optional;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
+import workuptally.model.Transfer;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
@@ -16,10 +17,17 @@ import workuptally.tally.Theory.ProductTheory;
  * @param layer the layer
  * @param run results of its run
  * @param book the book
+ * @param transfers transfers of the run
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
  */
-record LayerEvidence(LayerTally layer, RunTally run, Book book, List<Finding> findings, SumOfLayers sums) {
+record LayerEvidence(
+        LayerTally layer,
+        RunTally run,
+        Book book,
+        List<Transfer> transfers,
+        List<Finding> findings,
+        SumOfLayers sums) {
 
     /** Wanted products the layer's contents name, with or without a figure. */
     List<Content> wanted() {
