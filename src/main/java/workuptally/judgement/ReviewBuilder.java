@@ -13,6 +13,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.tally.RunEstimates;
@@ -90,7 +91,9 @@ public final class ReviewBuilder {
         return new Review(
                 book,
                 runs,
-                new PeriodAccount(book.limits()).of(runs),
+                PeriodAccount.of(
+                        book.limits().value(Limit.COVERAGE_FACTOR),
+                        tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
                 ordered,
                 new BasisRows(book, substances).list(),
                 toolVersion,
