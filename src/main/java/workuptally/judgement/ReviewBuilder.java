@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
@@ -61,7 +63,8 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook()) {
             findings.addAll(rule.judge(book, tallies));
         }
-        LayerDecisions layerDecisions = new LayerDecisions(book);
+        List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
+        LayerDecisions layerDecisions = new LayerDecisions(book, containers);
         Map<String, List<Finding>> before = byRun(findings);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         for (RunTally tally : tallies) {
@@ -69,6 +72,9 @@ public final class ReviewBuilder {
             List<LayerDecision> ofRun = layerDecisions.of(tally, before.getOrDefault(id, List.of()));
             decisions.put(id, ofRun);
             findings.addAll(HeldLayers.of(tally, ofRun));
+        }
+        for (ProposalRule rule : Rules.ofProposals(substances)) {
+            findings.addAll(rule.judge(book, containers, decisions));
         }
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
@@ -79,10 +85,7 @@ public final class ReviewBuilder {
         for (RunTally tally : tallies) {
             String id = tally.run().id();
             runs.add(new RunReview(
-                    tally,
-                    orderedByRun.getOrDefault(id, List.of()),
-                    decisions.get(id),
-                    hazardNotes.of(tally.run())));
+                    tally, orderedByRun.getOrDefault(id, List.of()), decisions.get(id), hazardNotes.of(tally.run())));
         }
         return new Review(
                 book,
@@ -90,7 +93,8 @@ public final class ReviewBuilder {
                 new PeriodAccount(book.limits()).of(runs),
                 ordered,
                 new BasisRows(book, substances).list(),
-                toolVersion);
+                toolVersion,
+                containers);
     }
 
     private static Map<String, List<Finding>> byRun(List<Finding> findings) {

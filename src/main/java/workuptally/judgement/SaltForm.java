@@ -37,8 +37,8 @@ record SaltForm(Pattern word, String sign) {
 
     private static SaltForm of(String word, String sign) {
         return new SaltForm(
-                Pattern.compile("(?<![a-z])(mono|di|tri|tetra|penta|hexa|hepta|octa|deca|hemi|sesqui)?" + word
-                        + "(?![a-z])"),
+                Pattern.compile(
+                        "(?<![a-z])(mono|di|tri|tetra|penta|hexa|hepta|octa|deca|hemi|sesqui)?" + word + "(?![a-z])"),
                 sign);
     }
 

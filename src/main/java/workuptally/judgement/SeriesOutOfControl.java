@@ -29,8 +29,7 @@ final class SeriesOutOfControl implements BookRule {
         List<Finding> findings = new ArrayList<>();
         Map<String, List<Double>> baselines = new HashMap<>();
         for (RunTally tally : tallies) {
-            List<Double> baseline =
-                    baselines.computeIfAbsent(tally.run().series(), series -> baseline(book, series));
+            List<Double> baseline = baselines.computeIfAbsent(tally.run().series(), series -> baseline(book, series));
             if (baseline.size() >= IndividualsChart.LEAST_POINTS) {
                 tally.yields().stream()
                         .filter(y -> y.stage() == ProductYield.Stage.WORKUP && y.basis() == YieldBasis.ASSAY)

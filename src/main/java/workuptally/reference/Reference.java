@@ -29,8 +29,7 @@ import java.util.stream.Stream;
 public final class Reference {
     private static final String DATA = "data/";
     private static final long MOST_BYTES = 4_000_000;
-    private static final Pattern DRY_WORDS =
-            Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
+    private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final List<ReferenceTable> tables;
     private final Map<String, Source> sources;
@@ -146,13 +145,18 @@ public final class Reference {
     }
 
     private static Reader boundedText(Path file, String shown) throws IOException {
-        if (Files.size(file) > MOST_BYTES) {
+        // What is read counts, not the size that the file system names: a device names none.
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(file)) {
+            bytes = in.readNBytes((int) MOST_BYTES + 1);
+        }
+        if (bytes.length > MOST_BYTES) {
             throw new IllegalReferenceException(shown, "is larger than " + MOST_BYTES / 1_000_000 + " MB");
         }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .decode(ByteBuffer.wrap(bytes))
                     .toString();
             return new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (CharacterCodingException e) {

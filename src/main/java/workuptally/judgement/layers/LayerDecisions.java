@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -34,15 +35,22 @@ public final class LayerDecisions {
             new NoOpenStop(),
             new NoOtherWanted(),
             new QuenchShown(),
+            new ContainerFits(),
             new NothingHolds(),
             new WaitingTimePassed());
 
     private final Book book;
+    private final List<ContainerReview> containers;
     private final Map<String, List<Transfer>> transfersByRun;
 
-    /** With the limits and transfers of a book. */
-    public LayerDecisions(Book book) {
+    /**
+     * With the limits and transfers of a book.
+     *
+     * @param containers its containers with what is proposed for them
+     */
+    public LayerDecisions(Book book, List<ContainerReview> containers) {
         this.book = book;
+        this.containers = List.copyOf(containers);
         this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
     }
 
@@ -57,7 +65,7 @@ public final class LayerDecisions {
         List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
-            LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums);
+            LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
                     CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));

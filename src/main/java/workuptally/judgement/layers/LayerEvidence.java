@@ -2,6 +2,7 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
@@ -20,6 +21,7 @@ import workuptally.tally.Theory.ProductTheory;
  * @param transfers transfers of the run
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
+ * @param containers containers with what is proposed for them
  */
 record LayerEvidence(
         LayerTally layer,
@@ -27,7 +29,8 @@ record LayerEvidence(
         Book book,
         List<Transfer> transfers,
         List<Finding> findings,
-        SumOfLayers sums) {
+        SumOfLayers sums,
+        List<ContainerReview> containers) {
 
     /** Wanted products the layer's contents name, with or without a figure. */
     List<Content> wanted() {

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.PeriodTotals.StreamTotal;
 import workuptally.judgement.Review;
-import workuptally.model.Container;
 import workuptally.model.Correction;
 import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
@@ -23,7 +22,7 @@ final class PeriodJson {
         PeriodTotals period = review.period();
         SolventJson.array(json, period.solvents());
         json.array("waste", period.waste(), total -> stream(json, total));
-        json.array("containers", review.book().containers(), container -> container(json, container));
+        ContainerJson.array(json, review);
         json.array("transfers", review.book().transfers(), transfer -> transfer(json, transfer));
         json.object("period", () -> totals(json, period));
         series(json, review);
@@ -39,6 +38,14 @@ final class PeriodJson {
         json.number("meanYieldPercent", period.meanYieldPercent());
         json.number("medianYieldPercent", period.medianYieldPercent());
         json.number("amountWeightedYieldPercent", period.amountWeightedYieldPercent());
+        period.withoutLargest().ifPresent(without -> {
+            json.number("amountWeightedWithoutLargestPercent", without.percent());
+            json.text("largestRun", without.run());
+        });
+        json.number("solventInGrams", period.solventInGrams());
+        json.number("solventRecoveredPercent", period.solventRecoveredPercent());
+        json.number("solventNotFoundPercent", period.solventNotFoundPercent());
+        json.object("metrics", () -> PeriodMetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());
     }
 
@@ -47,22 +54,6 @@ final class PeriodJson {
         json.text("streamName", total.streamName());
         json.count("layers", total.layers());
         json.number("massGrams", total.massGrams());
-    }
-
-    private static void container(JsonFields json, Container container) {
-        json.text("container", container.id());
-        json.text("wasteStream", container.wasteStream());
-        entered(json, "capacityLitres", container.capacityLitres());
-        entered(json, "tareGrams", container.tareGrams());
-        json.text("weighedOn", container.weighedOn());
-        entered(json, "grossThenGrams", container.grossThenGrams());
-        json.array("contentsThen", container.contentsThen(), content -> {
-            json.text("substance", content.substance());
-            json.number("massGrams", content.massGrams());
-        });
-        json.text("opened", container.opened());
-        json.text("location", container.location());
-        json.text("contact", container.contact());
     }
 
     private static void transfer(JsonFields json, Transfer transfer) {
@@ -106,7 +97,7 @@ final class PeriodJson {
     }
 
     /** An entered number, with a word beside it where it is a limit or an estimate. */
-    private static void entered(JsonFields json, String name, Field field) {
+    static void entered(JsonFields json, String name, Field field) {
         field.entered().ifPresent(number -> {
             json.number(name, number.value());
             if (number.qualifier() != Field.Qualifier.EXACT) {

@@ -30,8 +30,8 @@ public final class SummarySection {
     /** The table of a review. */
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
-        Index index = new Index(
-                YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
+        Index index =
+                new Index(YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
         for (RunReview run : review.runs()) {
             List<Product> wanted = run.tally().run().products().stream()
                     .filter(Product::wanted)
