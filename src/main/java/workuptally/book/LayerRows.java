@@ -28,7 +28,7 @@ final class LayerRows {
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
         if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
             row.report(
-                    "vessel-duplicate C13",
+                    "vessel-duplicate",
                     Severity.STOP,
                     "Vessel",
                     "read vessel '" + layer.vessel() + "', which holds layer "
@@ -44,7 +44,7 @@ final class LayerRows {
         String vessel = row.text("Vessel");
         boolean copied = !vessel.isEmpty() && Words.loose(vessel).equals(Words.loose(first.vessel()));
         row.report(
-                copied ? "vessel-duplicate C13" : "layer-duplicate",
+                copied ? "vessel-duplicate" : "layer-duplicate",
                 Severity.STOP,
                 copied ? "Vessel" : "Layer",
                 "read layer '" + label + "'" + (copied ? " in vessel '" + vessel + "'" : "")

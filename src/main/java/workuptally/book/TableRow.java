@@ -444,7 +444,7 @@ final class TableRow {
     Field grossAbove(Field gross, Field tare) {
         if (gross instanceof Field.Entered g && tare instanceof Field.Entered t && g.value() < t.value()) {
             log.add(
-                    "gross-below-tare C21",
+                    "gross-below-tare",
                     Severity.STOP,
                     run,
                     g.place(),

@@ -38,10 +38,15 @@ final class TextTable {
     }
 
     void print(PrintWriter out) {
+        print(out, "");
+    }
+
+    /** Prints the table with something before each line. */
+    void print(PrintWriter out, String indent) {
         int[] widths = widths();
-        out.println(line(headings, widths));
+        out.println(indent + line(headings, widths));
         for (List<String> row : rows) {
-            out.println(line(row, widths));
+            out.println(indent + line(row, widths));
         }
     }
 

@@ -57,6 +57,7 @@ public final class WorkupTally implements Runnable {
         CommandLine commands = new CommandLine(new WorkupTally())
                 .addSubcommand(new ReviewCommand(interactive))
                 .addSubcommand(new CheckCommand(interactive))
+                .addSubcommand(new ExplainCommand())
                 .addSubcommand(new TemplateCommand())
                 .addSubcommand(new ReferenceCommand())
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -77,7 +78,8 @@ public final class WorkupTally implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Name a command: review, check, template or reference.");
+        throw new ParameterException(
+                spec.commandLine(), "Name a command: review, check, explain, template or reference.");
     }
 
     private static int wrongUse(ParameterException wrong, String[] args) {

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 
@@ -13,6 +14,7 @@ import workuptally.model.Finding;
  * @param findings all findings, the most urgent first, then in order of the book
  * @param basis limits, reference values and equations in force
  * @param toolVersion version of the tool
+ * @param containers waste containers with what is proposed for them
  */
 public record Review(
         Book book,
@@ -20,11 +22,24 @@ public record Review(
         PeriodTotals period,
         List<Finding> findings,
         List<BasisRow> basis,
-        String toolVersion) {
+        String toolVersion,
+        List<ContainerReview> containers) {
     /** Copies the lists. */
     public Review {
         runs = List.copyOf(runs);
         findings = List.copyOf(findings);
         basis = List.copyOf(basis);
+        containers = List.copyOf(containers);
+    }
+
+    /** A review without containers. */
+    public Review(
+            Book book,
+            List<RunReview> runs,
+            PeriodTotals period,
+            List<Finding> findings,
+            List<BasisRow> basis,
+            String toolVersion) {
+        this(book, runs, period, findings, basis, toolVersion, List.of());
     }
 }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.model.Book;
@@ -58,7 +60,8 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook()) {
             findings.addAll(rule.judge(book, tallies));
         }
-        LayerDecisions layerDecisions = new LayerDecisions(book);
+        List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
+        LayerDecisions layerDecisions = new LayerDecisions(book, containers);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         for (RunTally tally : tallies) {
             String id = tally.run().id();
@@ -66,6 +69,9 @@ public final class ReviewBuilder {
                     tally, findings.stream().filter(f -> f.run().equals(id)).toList());
             decisions.put(id, ofRun);
             findings.addAll(HeldLayers.of(tally, ofRun));
+        }
+        for (ProposalRule rule : Rules.ofProposals(substances)) {
+            findings.addAll(rule.judge(book, containers, decisions));
         }
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
@@ -86,6 +92,7 @@ public final class ReviewBuilder {
                 new PeriodAccount(book.limits()).of(runs),
                 ordered,
                 new BasisRows(book, substances).list(),
-                toolVersion);
+                toolVersion,
+                containers);
     }
 }

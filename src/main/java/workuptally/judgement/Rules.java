@@ -52,11 +52,25 @@ final class Rules {
                 new WaterMiscibleSolvent(substances),
                 new PkaShifted(substances),
                 new RecoveredSolventTakenAsPure(),
-                new MassGap());
+                new MassGap(),
+                new ReviewDatePassed());
     }
 
     /** Rules about the whole book. */
     static List<BookRule> ofBook() {
         return List.of(new CopiedData(), new SeriesOutOfControl(), new RecordCorrected());
+    }
+
+    /** Rules about containers and what is proposed for them. */
+    static List<ProposalRule> ofProposals(Substances substances) {
+        return List.of(
+                new ProposalInWrongStream(),
+                new ProposalIncompatible(),
+                new ProposalOverfills(),
+                new ProposalHeldByLayer(),
+                new ContainerContents(substances.reference()),
+                new ContainerDays(),
+                new ProposalAmount(),
+                new ProposalLabel(substances));
     }
 }

@@ -17,6 +17,8 @@ final class TitreDiffers implements RunRule {
     static final String MISSING = "titre-missing";
 
     private static final double CHECK_PERCENT = 15;
+    /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
+    private static final double ROUNDING_PERCENT = 1e-9;
 
     @Override
     public List<String> codes() {
@@ -51,7 +53,7 @@ final class TitreDiffers implements RunRule {
     private static void differs(
             FindingList findings, ChargeAmount amount, Entered label, Entered titre, double notePercent) {
         double percent = 100 * (titre.value() / label.value() - 1);
-        if (Math.abs(percent) <= notePercent) {
+        if (Math.abs(percent) <= notePercent + ROUNDING_PERCENT) {
             return;
         }
         String amounts = amount.amountMillimoles().isPresent()

@@ -131,6 +131,12 @@ public enum Limit {
             "d",
             "longest time a waste container stays open; the local rule, no default",
             ""),
+    CONTAINER_TRACE(
+            "Container trace",
+            Double.NaN,
+            "% w/w",
+            "components of a container below this share are printed together as traces; none unless the local rule allows it",
+            ""),
     WAITING_DAYS(
             "Waiting days", Double.NaN, "d", "days a layer is kept after the run; none unless the group sets it", ""),
     HALOGEN_LIMIT(

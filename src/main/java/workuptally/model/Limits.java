@@ -1,5 +1,7 @@
 package workuptally.model;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +49,15 @@ public final class Limits {
     /** A text; empty if the book has none. */
     public String text(Limit limit) {
         return given.getOrDefault(limit, texts.getOrDefault(limit, ""));
+    }
+
+    /** A day, for example {@link Limit#AS_OF}; empty where the book has none or it is no date. */
+    public Optional<LocalDate> day(Limit limit) {
+        try {
+            return Optional.of(text(limit)).filter(t -> !t.isBlank()).map(LocalDate::parse);
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
     }
 
     /** The same settings with a text that was given for this review and wins over the book's. */

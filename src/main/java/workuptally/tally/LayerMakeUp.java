@@ -1,7 +1,10 @@
 package workuptally.tally;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a terminal layer is made of by full names: measured contents, and solvents, water and salts carried along the steps. An estimate
@@ -9,13 +12,16 @@ import java.util.Map;
  *
  * @param layer label
  * @param grams mass of each component, g, the largest first; together the layer's mass
+ * @param materials components before acids and bases have reacted with each other
  * @param millilitres volume, mL: as measured, else the sum of its liquids
  * @param stated true where the book states the composition
  */
-public record LayerMakeUp(String layer, Map<String, Double> grams, double millilitres, boolean stated) {
+public record LayerMakeUp(
+        String layer, Map<String, Double> grams, Set<String> materials, double millilitres, boolean stated) {
     /** Copies the map in its order. */
     public LayerMakeUp {
         grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+        materials = Collections.unmodifiableSet(new LinkedHashSet<>(materials));
     }
 
     /** Mass of all components, g. */

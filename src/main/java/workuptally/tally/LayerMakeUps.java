@@ -1,18 +1,30 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
+import workuptally.reference.Solute;
 import workuptally.reference.Wash;
 
 /** Puts what the layer map carries and what was measured together to the make-up of each terminal layer. */
 final class LayerMakeUps {
+    /** What acid and base, added one after the other, have made of each other. */
+    static final String SALTS = "salts of neutralisation";
+
     private static final double LEAST_GRAMS = 1e-9;
+
+    /** Acids too weak to free carbon dioxide for certain. */
+    private static final Set<String> WEAK_ACIDS =
+            Set.of("ammonium chloride", "ammonium sulfate", "potassium dihydrogenphosphate");
 
     private final Substances substances;
     private final LayerFlow flow;
@@ -46,6 +58,8 @@ final class LayerMakeUps {
                             .map(MeasuredValue::value)
                             .ifPresent(m -> components.merge(fullName(c.substance()), m, Double::sum)));
         }
+        Set<String> materials = Collections.unmodifiableSet(new LinkedHashSet<>(components.keySet()));
+        neutralise(components);
         double rest = grams
                 - components.values().stream().mapToDouble(Double::doubleValue).sum();
         if (rest > LEAST_GRAMS) {
@@ -58,7 +72,41 @@ final class LayerMakeUps {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
         double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
-        return new LayerMakeUp(layer.label(), largestFirst, volume, stated);
+        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated);
+    }
+
+    /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */
+    private void neutralise(Map<String, Double> components) {
+        double acid = equivalents(components, LayerMakeUps::acidMolesPerMole);
+        double base = equivalents(components, Solute::baseMolesPerMole);
+        double reacting = Math.min(acid, base);
+        if (reacting <= 0) {
+            return;
+        }
+        double salts = 0;
+        for (Map.Entry<String, Double> component : components.entrySet()) {
+            Optional<Solute> solute = substances.reference().solute(component.getKey());
+            double share = solute.filter(s -> acidMolesPerMole(s) > 0).isPresent()
+                    ? reacting / acid
+                    : solute.filter(s -> s.baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
+            salts += share * component.getValue();
+            component.setValue((1 - share) * component.getValue());
+        }
+        components.merge(SALTS, salts, Double::sum);
+    }
+
+    private static double acidMolesPerMole(Solute solute) {
+        return WEAK_ACIDS.contains(solute.name()) ? 0 : solute.acidMolesPerMole();
+    }
+
+    private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
+        return components.entrySet().stream()
+                .mapToDouble(e -> substances
+                        .reference()
+                        .solute(e.getKey())
+                        .map(s -> perMole.applyAsDouble(s) * e.getValue() / s.molarMassGramsPerMole())
+                        .orElse(0.0))
+                .sum();
     }
 
     /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */

@@ -74,7 +74,24 @@ final class LotAccount {
         Optional<MeasuredValue> overTheory =
                 net.flatMap(n -> theoryGrams.map(t -> n.over(t).times(100)));
         return new LotTally(
-                lot, net, fraction.map(Fraction::value), basis, pure, overTheory, !graph.descendsFromLot(lot.label()));
+                lot,
+                net,
+                fraction.map(Fraction::value),
+                basis,
+                pure,
+                overTheory,
+                !graph.descendsFromLot(lot.label()) && !followsCrude(lot));
+    }
+
+    /** A crop or purified lot that does not say where it came from was made from the crude of the same product, where there is one. */
+    private boolean followsCrude(Lot lot) {
+        boolean saysWhere = !lot.from().isEmpty() || graph.givenBy(lot.label()).isPresent();
+        boolean isCrude = lot.stage().filter(s -> s != Lot.Stage.CRUDE).isEmpty();
+        return !saysWhere
+                && !isCrude
+                && run.lots().stream()
+                        .anyMatch(l -> l.product().equalsIgnoreCase(lot.product())
+                                && l.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent());
     }
 
     private static YieldBasis basisWithoutAssay(Lot lot) {

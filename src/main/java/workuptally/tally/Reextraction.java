@@ -28,4 +28,12 @@ public record Reextraction(
         double gainGrams,
         double gainPercentOfTheory,
         double acidMillimoles,
-        double solventGrams) {}
+        double solventGrams) {
+    /** Strength of the acid or base that is reckoned with to set the pH, mol/L (common practice). */
+    public static final double ACID_MOLES_PER_LITRE = 6;
+
+    /** Volume that setting the pH adds to the layer, mL. */
+    public double addedMillilitres() {
+        return Math.abs(acidMillimoles) / ACID_MOLES_PER_LITRE;
+    }
+}

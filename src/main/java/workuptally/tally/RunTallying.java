@@ -52,9 +52,7 @@ public final class RunTallying {
                 .list();
         Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
                 .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
-        ProductProspects prospects = new ProductProspects(
-                run, limits, graph, substances, molarMasses, amounts, additions, layers, found, theory);
-        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow);
+        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow, reactions);
         flow.correct(identities);
         Optional<Metrics> metrics = new MetricsAccount(run, readings, substances, omissions)
                 .of(massBalance, theory, yields, amounts, additions, layers, flow);
@@ -73,8 +71,9 @@ public final class RunTallying {
                 new WorkupEvidence(
                         identities,
                         reactions,
-                        prospects.routes(),
-                        prospects.reextractions(),
+                        new RouteAccount(run, limits, graph, substances, molarMasses, amounts, additions, layers, found)
+                                .list(),
+                        new ReextractionAccount(run, graph, substances, amounts, layers, theory).list(),
                         undecided.missing(),
                         graph.faults(),
                         new LayerMakeUps(substances, flow).of(layers),

@@ -9,6 +9,7 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
+import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.ProductYield.PercentOf;
@@ -66,13 +67,21 @@ final class YieldAccount {
         return lot.lot().product().equalsIgnoreCase(product.name());
     }
 
-    /** True for a lot from which another lot was made. */
+    /** True for a lot from which another lot was made; crops of a product also where a purified lot does not say where it came from. */
     private boolean isWorkedOn(LotTally lot, List<LotTally> lots) {
         String label = lot.lot().label();
+        boolean isCrop = lot.lot().stage().filter(s -> s == Lot.Stage.CROP).isPresent();
         return lots.stream()
-                .map(l -> l.lot().label())
-                .filter(l -> !l.equals(label))
-                .anyMatch(l -> ancestors(l).contains(label));
+                .filter(l -> !l.lot().label().equals(label))
+                .anyMatch(l ->
+                        ancestors(l.lot().label()).contains(label) || (isCrop && isPurifiedOfUnstatedOrigin(l, lot)));
+    }
+
+    private boolean isPurifiedOfUnstatedOrigin(LotTally later, LotTally crop) {
+        return later.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
+                && later.lot().product().equalsIgnoreCase(crop.lot().product())
+                && later.lot().from().isEmpty()
+                && graph.givenBy(later.lot().label()).isEmpty();
     }
 
     private Set<String> ancestors(String label) {

@@ -81,7 +81,7 @@ class JudgedEntriesTest {
                 "layers.csv",
                 "Run,Layer,Phase,Vessel,Gross (g),Status\nR1,A1,aqueous,E-1,5,kept\nR1,A1,aqueous,E-1,5,kept\n");
         Book book = read();
-        assertEquals(List.of("vessel-duplicate C13"), codes(book));
+        assertEquals(List.of("vessel-duplicate"), codes(book));
         assertEquals(1, book.runs().get(0).layers().size());
     }
 

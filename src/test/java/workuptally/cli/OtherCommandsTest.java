@@ -1,6 +1,7 @@
 package workuptally.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -35,6 +36,40 @@ class OtherCommandsTest {
                         .replaceAll("\\s+", " ")
                         .contains("is decided by the responsible person under the local rules"),
                 call::out);
+    }
+
+    @Test
+    void explainShowsTheEquationsOfARunAndTheReadingsBehindThem() {
+        Call call = Call.of("explain", DEMO, "r26-042", "closures");
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("Closure on methyl benzoate"), call::out);
+        assertTrue(call.out().contains("= (97.5 ± 2.0) %, k = 2"), call::out);
+        assertTrue(call.out().contains("isolated.csv line 5, Assay"), call::out);
+        assertFalse(call.out().contains("Theory of"), call::out);
+    }
+
+    @Test
+    void explainSaysWhatWasNotComputedAndWhatWouldUnlockIt() {
+        Call call = Call.of("explain", DEMO, "R26-047", "yield");
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("This run has no such figure."), call::out);
+        assertTrue(call.out().contains("tare not recorded"), call::out);
+    }
+
+    @Test
+    void explainRefusesUnknownRunsAndFiguresWithTheNamesThatExist() {
+        Call run = Call.of("explain", DEMO, "R26-999");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("R26-041, R26-042"), run::err);
+        Call figure = Call.of("explain", DEMO, "R26-042", "unicorn");
+        assertEquals(2, figure.code());
+        assertTrue(figure.err().contains("amounts, theory, lots"), figure::err);
+        assertEquals("", figure.out());
+    }
+
+    @Test
+    void explainRefusesABookThatIsNotThere() {
+        assertEquals(2, Call.of("explain", folder.resolve("none.xlsx"), "R1").code());
     }
 
     @Test

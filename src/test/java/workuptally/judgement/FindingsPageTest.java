@@ -25,8 +25,8 @@ class FindingsPageTest {
     private static final List<String> PARTS = List.of(
             "Severity:", "Catalogue:", "What triggers it.", "Example.", "Why it matters at the bench.", "What to do.");
 
-    /** A code in the sources of the reader: words joined by hyphens in quotes, with a catalogue number behind it at most. */
-    private static final Pattern CODE = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)(?: C\\d\\d)?\"");
+    /** A code in the sources of the reader: words joined by hyphens in quotes. */
+    private static final Pattern CODE = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"");
 
     private static final Set<String> NO_CODES = Set.of("yyyy-mm-dd");
 

@@ -99,7 +99,7 @@ public final class ExampleReview {
     public static Finding finding(Severity severity, String run, String sheet, int row, int column) {
         String cell = (char) ('A' + column) + Integer.toString(row);
         return new Finding(
-                "tare-missing C21",
+                "tare-missing",
                 severity,
                 run,
                 new Place("week.xlsx", sheet, row, column, cell),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -31,14 +32,21 @@ public final class LayerDecisions {
             new NoOpenStop(),
             new NoOtherWanted(),
             new QuenchShown(),
+            new ContainerFits(),
             new NothingHolds(),
             new WaitingTimePassed());
 
     private final Book book;
+    private final List<ContainerReview> containers;
 
-    /** With the limits and transfers of a book. */
-    public LayerDecisions(Book book) {
+    /**
+     * With the limits and transfers of a book.
+     *
+     * @param containers its containers with what is proposed for them
+     */
+    public LayerDecisions(Book book, List<ContainerReview> containers) {
         this.book = book;
+        this.containers = List.copyOf(containers);
     }
 
     /**
@@ -51,7 +59,7 @@ public final class LayerDecisions {
         SumOfLayers sums = SumOfLayers.of(run, book.limits());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
-            LayerEvidence evidence = new LayerEvidence(layer, run, book, findings, sums);
+            LayerEvidence evidence = new LayerEvidence(layer, run, book, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
                     CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));

@@ -2,6 +2,7 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
@@ -18,8 +19,15 @@ import workuptally.tally.Theory.ProductTheory;
  * @param book the book
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
+ * @param containers containers with what is proposed for them
  */
-record LayerEvidence(LayerTally layer, RunTally run, Book book, List<Finding> findings, SumOfLayers sums) {
+record LayerEvidence(
+        LayerTally layer,
+        RunTally run,
+        Book book,
+        List<Finding> findings,
+        SumOfLayers sums,
+        List<ContainerReview> containers) {
 
     /** Wanted products the layer's contents name, with or without a figure. */
     List<Content> wanted() {

@@ -1,7 +1,6 @@
 package workuptally.judgement.layers;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,7 +24,7 @@ final class WaitingTimePassed implements LayerCondition {
                 .entry()
                 .flatMap(Layer::madeOn)
                 .or(() -> evidence.run().run().date());
-        Optional<LocalDate> today = asOf(evidence);
+        Optional<LocalDate> today = evidence.book().limits().day(Limit.AS_OF);
         if (made.isEmpty() || today.isEmpty()) {
             return new Condition(
                     ID, TITLE, State.MISSING, made.isEmpty() ? "day the layer was made" : "As of in Limits");
@@ -36,14 +35,5 @@ final class WaitingTimePassed implements LayerCondition {
                 TITLE,
                 today.get().isBefore(until) ? State.NOT_MET : State.MET,
                 String.format(Locale.ROOT, "%.0f days from %s: %s", days.getAsDouble(), made.get(), until));
-    }
-
-    private static Optional<LocalDate> asOf(LayerEvidence evidence) {
-        try {
-            String text = evidence.book().limits().text(Limit.AS_OF);
-            return text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import workuptally.judgement.Review;
+import workuptally.judgement.SafetyWording;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -18,6 +19,9 @@ final class BookJson {
             json.text("name", "Workup Tally");
             json.text("version", review.toolVersion());
         });
+        json.texts(
+                "notices",
+                List.of(SafetyWording.DEFERS, SafetyWording.A_PERSON_DECIDES, SafetyWording.WASTE_DETERMINATION));
         json.object("input", () -> {
             json.text("book", review.book().name());
             json.array("files", review.book().files(), file -> file(json, file));

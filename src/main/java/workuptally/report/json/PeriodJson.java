@@ -7,7 +7,6 @@ import java.util.Set;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.PeriodTotals.StreamTotal;
 import workuptally.judgement.Review;
-import workuptally.model.Container;
 import workuptally.model.Correction;
 import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
@@ -21,7 +20,7 @@ final class PeriodJson {
         PeriodTotals period = review.period();
         SolventJson.array(json, period.solvents());
         json.array("waste", period.waste(), total -> stream(json, total));
-        json.array("containers", review.book().containers(), container -> container(json, container));
+        ContainerJson.array(json, review);
         json.array("transfers", review.book().transfers(), transfer -> transfer(json, transfer));
         json.object("period", () -> totals(json, period));
         json.array("series", seriesNames(review), name -> series(json, review, name));
@@ -45,22 +44,6 @@ final class PeriodJson {
         json.text("streamName", total.streamName());
         json.count("layers", total.layers());
         json.number("massGrams", total.massGrams());
-    }
-
-    private static void container(JsonFields json, Container container) {
-        json.text("container", container.id());
-        json.text("wasteStream", container.wasteStream());
-        entered(json, "capacityLitres", container.capacityLitres());
-        entered(json, "tareGrams", container.tareGrams());
-        json.text("weighedOn", container.weighedOn());
-        entered(json, "grossThenGrams", container.grossThenGrams());
-        json.array("contentsThen", container.contentsThen(), content -> {
-            json.text("substance", content.substance());
-            json.number("massGrams", content.massGrams());
-        });
-        json.text("opened", container.opened());
-        json.text("location", container.location());
-        json.text("contact", container.contact());
     }
 
     private static void transfer(JsonFields json, Transfer transfer) {
@@ -107,7 +90,7 @@ final class PeriodJson {
     }
 
     /** An entered number, with a word beside it where it is a limit or an estimate. */
-    private static void entered(JsonFields json, String name, Field field) {
+    static void entered(JsonFields json, String name, Field field) {
         field.entered().ifPresent(number -> {
             json.number(name, number.value());
             if (number.qualifier() != Field.Qualifier.EXACT) {

@@ -46,6 +46,7 @@ class JsonReportTest {
             "unitsPerMolecule",
             "distributionRatio",
             "capacityRatio",
+            "fillPercentAfter",
             "pmi",
             "pmiWorkupOnly",
             "eFactorWithWater",

@@ -647,7 +647,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "tare-missing C21",
+                        "tare-missing",
                         "gross 87.4411 g, tare blank",
                         "find the tare of flask F-07, or weigh it clean and dry")),
                 List.of(),
@@ -701,7 +701,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "funnel-too-full C30",
+                        "funnel-too-full",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
                 List.of(),

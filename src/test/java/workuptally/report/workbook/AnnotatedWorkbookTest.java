@@ -154,7 +154,7 @@ class AnnotatedWorkbookTest {
         annotate(UserBook.plain(), at(Severity.HOLD, "Layers", 5, 2));
         try (XSSFWorkbook workbook = reopened()) {
             assertEquals(
-                    "hold · tare-missing C21\nRead blank; expected a mass in g\nWeigh the empty vessel and enter its tare.",
+                    "hold · tare-missing\nRead blank; expected a mass in g\nWeigh the empty vessel and enter its tare.",
                     workbook.getSheet("Layers")
                             .getCellComment(new CellAddress("C5"))
                             .getString()

@@ -1,0 +1,33 @@
+package workuptally.judgement.containers;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Transfer;
+import workuptally.tally.ContainerState;
+import workuptally.tally.ContainerTally;
+
+/**
+ * A container with what is proposed for it.
+ *
+ * @param tally its ledger
+ * @param proposals the proposals, in order of the table
+ * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
+ */
+public record ContainerReview(ContainerTally tally, List<ProposalFit> proposals, ContainerState afterProposals) {
+    /** Copies the list. */
+    public ContainerReview {
+        proposals = List.copyOf(proposals);
+    }
+
+    /** Id of the container. */
+    public String id() {
+        return tally.container().id();
+    }
+
+    /** The proposal of that transfer. */
+    public Optional<ProposalFit> proposal(Transfer transfer) {
+        return proposals.stream()
+                .filter(p -> p.addition().transfer().equals(transfer))
+                .findFirst();
+    }
+}

@@ -1,0 +1,75 @@
+package workuptally.judgement.containers;
+
+import java.util.List;
+import workuptally.reference.Incompatibility;
+import workuptally.tally.ContainerAddition;
+import workuptally.tally.ContainerState;
+
+/**
+ * How one proposed transfer fits its container, the proposals before it in the table added first.
+ *
+ * @param addition what it would bring
+ * @param streamFit whether its stream is the container's
+ * @param streamName stream that its make-up suggests
+ * @param clashes materials that must not meet
+ * @param after contents with the proposals that fit before it, and itself
+ * @param fillLimitPercent largest fill, %
+ * @param crossesFill true where this proposal, and none before it, takes the container over that fill
+ */
+public record ProposalFit(
+        ContainerAddition addition,
+        StreamFit streamFit,
+        String streamName,
+        List<Clash> clashes,
+        ContainerState after,
+        double fillLimitPercent,
+        boolean crossesFill) {
+    /** Copies the list. */
+    public ProposalFit {
+        clashes = List.copyOf(clashes);
+    }
+
+    /** True where it is added before the next one is looked at: no other stream, and nothing hazardous that meets. */
+    public boolean fits() {
+        return streamFit != StreamFit.OTHER
+                && streamFit != StreamFit.ASK_FIRST
+                && clashes.stream().noneMatch(Clash::isHazardous);
+    }
+
+    /** True where the container would stand above its limit with this proposal. */
+    public boolean isOver() {
+        return after.fillPercent().isPresent() && after.fillPercent().getAsDouble() > fillLimitPercent;
+    }
+
+    /** Whether the stream of the addition is the container's. */
+    public enum StreamFit {
+        /** The same, or both aqueous without acid meeting base. */
+        SAME,
+        /** Allowed, at the price of the dearer stream. */
+        DEARER,
+        /** Another stream. */
+        OTHER,
+        /** A stream that asks first. */
+        ASK_FIRST,
+        /** The stream of the container or of the addition is not known. */
+        UNKNOWN
+    }
+
+    /**
+     * Two materials that must not meet.
+     *
+     * @param row the pair in the reference data
+     * @param incoming class or material of the addition
+     * @param present class or material it would meet
+     * @param earlierTransfer the earlier proposal that brings that, empty where it is in the container
+     * @param shownPresent false where the material was charged and no test shows that it is gone
+     */
+    public record Clash(
+            Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
+        /** True where gas, toxic or strong heat is to be feared; false for a caution. */
+        public boolean isHazardous() {
+            return row.severity() != Incompatibility.Severity.CAUTION
+                    || row.gas().isPresent();
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package workuptally.judgement.layers;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.containers.ProposalFit.Clash;
+import workuptally.judgement.containers.ProposalFit.StreamFit;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Limit;
+import workuptally.model.Transfer;
+import workuptally.tally.ContainerTally.Age;
+
+/** R10, asked for a proposed transfer: right stream, nothing that must not meet, room, within its days, contents known. */
+final class ContainerFits implements LayerCondition {
+    private static final String ID = "R10";
+    private static final String TITLE = "container fits";
+
+    @Override
+    public Condition judge(LayerEvidence evidence) {
+        if (!Proposals.isProposed(evidence)) {
+            return new Condition(ID, TITLE, State.NOT_ASKED, "no transfer proposed");
+        }
+        for (ContainerReview container : evidence.containers()) {
+            Optional<ProposalFit> fit = container.proposals().stream()
+                    .filter(p -> isOf(p.addition().transfer(), evidence))
+                    .findFirst();
+            if (fit.isPresent()) {
+                return judge(evidence, container, fit.get());
+            }
+        }
+        return new Condition(ID, TITLE, State.MISSING, "a container of the Containers table");
+    }
+
+    private static boolean isOf(Transfer transfer, LayerEvidence evidence) {
+        return transfer.run().equals(evidence.run().run().id())
+                && transfer.layers().contains(evidence.layer().label());
+    }
+
+    private static Condition judge(LayerEvidence evidence, ContainerReview container, ProposalFit fit) {
+        String id = container.id();
+        if (fit.streamFit() == StreamFit.OTHER || fit.streamFit() == StreamFit.ASK_FIRST) {
+            return notMet(id + " is for another stream than " + fit.streamName());
+        }
+        List<Clash> clashes = fit.clashes().stream().filter(Clash::isHazardous).toList();
+        if (!clashes.isEmpty()) {
+            return notMet(
+                    clashes.get(0).incoming() + " would meet " + clashes.get(0).present() + " in " + id);
+        }
+        Optional<Age> age = container.tally().age();
+        if (fit.isOver()) {
+            return notMet(String.format(
+                    Locale.ROOT,
+                    "%s would be %.1f %% full",
+                    id,
+                    fit.after().fillPercent().orElse(0)));
+        }
+        if (age.filter(Age::overdue).isPresent()) {
+            return notMet(id + " is open for " + age.get().daysOpen() + " days");
+        }
+        if (fit.streamFit() == StreamFit.UNKNOWN) {
+            return missing("stream of " + id + " or of the layer");
+        }
+        boolean daysLimited =
+                evidence.book().limits().optional(Limit.CONTAINER_DAYS).isPresent();
+        if (daysLimited && age.isEmpty()) {
+            return missing("day on which " + id + " was opened, or As of in Limits");
+        }
+        if (fit.after().fillPercent().isEmpty()) {
+            return missing("capacity of " + id);
+        }
+        return new Condition(
+                ID,
+                TITLE,
+                State.MET,
+                String.format(
+                        Locale.ROOT,
+                        "%s, then %.1f %% full",
+                        id,
+                        fit.after().fillPercent().getAsDouble()));
+    }
+
+    private static Condition notMet(String evidence) {
+        return new Condition(ID, TITLE, State.NOT_MET, evidence);
+    }
+
+    private static Condition missing(String evidence) {
+        return new Condition(ID, TITLE, State.MISSING, evidence);
+    }
+}

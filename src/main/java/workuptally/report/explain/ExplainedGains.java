@@ -1,0 +1,60 @@
+package workuptally.report.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+import workuptally.tally.Reextraction;
+import workuptally.tally.RunTally;
+
+/** What a further extraction of a layer would bring. */
+final class ExplainedGains {
+    private final Numbers numbers;
+
+    ExplainedGains(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    List<Explanation> of(RunTally tally) {
+        List<Explanation> all = new ArrayList<>();
+        for (Reextraction gain : tally.evidence().reextractions()) {
+            all.add(of(tally, gain));
+        }
+        return all;
+    }
+
+    private Explanation of(RunTally tally, Reextraction gain) {
+        Optional<LayerTally> layer = tally.layer(gain.layer());
+        Optional<MeasuredValue> there = layer.stream()
+                .flatMap(l -> l.contents().stream())
+                .filter(c -> c.substance().equalsIgnoreCase(gain.substance()))
+                .findFirst()
+                .flatMap(Content::massGrams);
+        double volume = layer.flatMap(LayerTally::volumeMillilitres)
+                        .map(MeasuredValue::value)
+                        .orElse(0.0)
+                + gain.addedMillilitres();
+        String aqueous = numbers.plain(volume);
+        boolean atNewPH = !Double.isNaN(gain.pH());
+        String title = "Gain from extracting layer " + gain.layer() + " with " + gain.portions() + " × "
+                + numbers.plain(gain.volumeMillilitres()) + " mL " + gain.solvent()
+                + (atNewPH ? " at pH " + numbers.plain(gain.pH()) : "");
+        Draft draft = new Draft(FigureKind.GAINS, title)
+                .equation("gain = m·(1 − (V(aq)/(V(aq) + D·V(org)))^n)")
+                .equation("gain = " + numbers.plain(there) + " g × (1 − (" + aqueous + " / (" + aqueous + " + "
+                        + numbers.plain(gain.distributionRatio()) + " × " + numbers.plain(gain.volumeMillilitres())
+                        + "))^" + gain.portions() + ")")
+                .note("D = " + numbers.plain(gain.distributionRatio()) + " from " + gain.origin() + ".");
+        if (gain.acidMillimoles() != 0) {
+            draft.note("Needs about " + numbers.decimals(Math.abs(gain.acidMillimoles()), 1) + " mmol "
+                    + (gain.acidMillimoles() > 0 ? "acid" : "base") + ", "
+                    + numbers.decimals(gain.addedMillilitres(), 1) + " mL of "
+                    + numbers.plain(Reextraction.ACID_MOLES_PER_LITRE) + " mol/L, counted in V(aq).");
+        }
+        return draft.note(numbers.decimals(gain.gainPercentOfTheory(), 1) + " % of theory, for "
+                        + numbers.plain(gain.solventGrams()) + " g of solvent.")
+                .result(numbers.decimals(gain.gainGrams(), 3) + " g");
+    }
+}

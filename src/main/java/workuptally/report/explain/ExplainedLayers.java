@@ -1,0 +1,118 @@
+package workuptally.report.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Assay;
+import workuptally.model.Layer;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+import workuptally.tally.RunTally;
+
+/** Layers: mass by difference, density, and what they hold by their assays. */
+final class ExplainedLayers {
+    private final Numbers numbers;
+
+    ExplainedLayers(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    List<Explanation> of(RunTally tally) {
+        List<Explanation> all = new ArrayList<>();
+        for (LayerTally layer : tally.layers()) {
+            layer.massGrams().ifPresent(mass -> all.add(mass(layer, mass)));
+            layer.densityGramsPerMillilitre().ifPresent(density -> all.add(density(layer, density)));
+            layer.contents().forEach(content -> all.add(content(tally, layer, content)));
+        }
+        return all;
+    }
+
+    private Explanation mass(LayerTally layer, MeasuredValue mass) {
+        String entries = layer.entry()
+                .flatMap(e -> Weighings.of(e.grossGrams(), e.tareGrams(), e.netGrams(), numbers))
+                .orElse("?");
+        return new Draft(FigureKind.LAYERS, "Mass of layer " + layer.label())
+                .equation("m = gross − tare, or the net mass as entered")
+                .equation("m = " + entries)
+                .result(mass, "g", numbers);
+    }
+
+    private Explanation density(LayerTally layer, MeasuredValue density) {
+        return new Draft(FigureKind.LAYERS, "Density of layer " + layer.label())
+                .equation("ρ = m/V")
+                .equation("ρ = " + numbers.plain(layer.massGrams()) + " g / " + volume(layer))
+                .result(density, "g/mL", numbers);
+    }
+
+    private String volume(LayerTally layer) {
+        return layer.entry()
+                .map(Layer::volumeMillilitres)
+                .flatMap(v -> numbers.entry(v, "mL"))
+                .orElse("?");
+    }
+
+    private Explanation content(RunTally tally, LayerTally layer, Content content) {
+        String title = content.substance() + " in layer " + layer.label();
+        Draft draft = new Draft(FigureKind.LAYERS, title);
+        Optional<Assay> assay = tally.run().assays().stream()
+                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
+                .findFirst();
+        boolean byOwnAssay = assay.isPresent()
+                && (content.kind() == Content.Kind.MEASURED
+                        || content.massGrams().isPresent());
+        if (byOwnAssay) {
+            equations(draft, layer, content, assay.get());
+        } else {
+            draft.equation(content.kind().word() + ": " + content.evidence());
+        }
+        content.amountMillimoles().ifPresent(n -> draft.note("As amount: " + numbers.plain(n) + " mmol."));
+        content.percentOf()
+                .ifPresent(p -> draft.note(numbers.decimals(p, 1)
+                        + (isWanted(tally, content) ? " % of theory." : " % of the amount charged.")));
+        content.upperBoundGrams()
+                .ifPresent(b -> draft.note("One-sided 95 % upper bound: " + numbers.plain(b) + " g"
+                        + (content.kind() == Content.Kind.MEASURED ? " = m + 1.645·u." : ".")));
+        if (content.kind() == Content.Kind.BOUND && content.massGrams().isPresent()) {
+            draft.note(
+                    "A result below a limit counts as half the limit in a balance, and as the limit where a bound is asked for.");
+        }
+        return content.massGrams().isPresent()
+                ? draft.result(content.massGrams().get(), "g", numbers)
+                : draft.result(content.upperBoundGrams().isPresent() ? "only a bound is known" : "not known");
+    }
+
+    private static boolean isWanted(RunTally tally, Content content) {
+        return tally.run().product(content.substance()).filter(p -> p.wanted()).isPresent();
+    }
+
+    private void equations(Draft draft, LayerTally layer, Content content, Assay assay) {
+        String unit = assay.unit().map(Assay.Unit::word).orElse("");
+        String result = numbers.entry(assay.result(), unit).orElse(content.evidence());
+        String half = content.kind() == Content.Kind.BOUND ? " / 2" : "";
+        String mass = numbers.plain(layer.massGrams()) + " g";
+        switch (assay.unit().orElse(Assay.Unit.GRAMS)) {
+            case MILLIGRAMS_PER_MILLILITRE ->
+                draft.equation("m = V·c/1000").equation("m = " + volume(layer) + " × " + result + half + " / 1000");
+            case MASS_PERCENT ->
+                draft.equation("m = m(layer)·w/100").equation("m = " + mass + " × " + result + half + " / 100");
+            case MOLES_PER_LITRE ->
+                draft.equation("m = V·c·M/1000")
+                        .equation("m = " + volume(layer) + " × " + result + half + " × " + molarMass(content)
+                                + " / 1000");
+            case MILLIMOLES ->
+                draft.equation("m = n·M/1000")
+                        .equation("m = " + result + half + " × " + molarMass(content) + " / 1000");
+            default -> draft.equation("m as entered").equation("m = " + result + half);
+        }
+    }
+
+    /** The molar mass that links mass and amount of a content. */
+    private String molarMass(Content content) {
+        return content.massGrams()
+                .flatMap(m -> content.amountMillimoles()
+                        .filter(n -> n.value() > 0)
+                        .map(n -> numbers.molarMass(1000 * m.value() / n.value()) + " g/mol"))
+                .orElse("M");
+    }
+}

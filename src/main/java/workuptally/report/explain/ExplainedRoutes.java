@@ -1,0 +1,51 @@
+package workuptally.report.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import workuptally.tally.Route;
+import workuptally.tally.RunTally;
+import workuptally.tally.Theory;
+
+/** The product of a layer by ways that share no reading: assay, charge balance, partition at the pH. */
+final class ExplainedRoutes {
+    private final Numbers numbers;
+
+    ExplainedRoutes(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    List<Explanation> of(RunTally tally) {
+        List<Explanation> all = new ArrayList<>();
+        for (Route route : tally.evidence().routes()) {
+            all.add(of(tally, route));
+        }
+        return all;
+    }
+
+    private Explanation of(RunTally tally, Route route) {
+        Draft draft =
+                new Draft(FigureKind.ROUTES, route.substance() + " in layer " + route.layer() + " by " + route.route());
+        switch (route.route()) {
+            case "charge balance" ->
+                draft.equation("n(A⁻) = n(strong base) − n(strong acid); m = n·M/1000")
+                        .equation(route.equation())
+                        .equation("m = " + numbers.plain(1000 * route.massGrams() / molarMass(tally, route))
+                                + " mmol × " + numbers.molarMass(molarMass(tally, route)) + " g/mol / 1000");
+            case "partition at the pH" ->
+                draft.equation("m = m₀·(V(aq)/(V(aq) + D·V(org)))^n, D by P, pKa and pH")
+                        .equation(route.equation());
+            default -> draft.equation(route.equation());
+        }
+        return draft.note("Band " + numbers.plain(route.lowGrams()) + " to " + numbers.plain(route.highGrams()) + " g.")
+                .result(numbers.decimals(route.massGrams(), 2) + " g");
+    }
+
+    private static double molarMass(RunTally tally, Route route) {
+        return tally.theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().name().equalsIgnoreCase(route.substance()))
+                .mapToDouble(Theory.ProductTheory::molarMassGramsPerMole)
+                .findFirst()
+                .orElse(1);
+    }
+}
