@@ -2,10 +2,13 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.judgement.Review;
@@ -19,6 +22,7 @@ import workuptally.tally.LayerTally;
 /** Stops and holds as one short line per run; their full texts stand in the run's own block. */
 final class DecisionLines {
     private static final Pattern LABELS = Pattern.compile("^layers? ([^:]+):.*", Pattern.DOTALL);
+    private static final Pattern TRANSFER = Pattern.compile("^(\\S+): [^;]* into .*", Pattern.DOTALL);
     private static final int SHORTEST_ACTION = 12;
 
     private final Look look;
@@ -67,14 +71,42 @@ final class DecisionLines {
                 lines.add(line(TableCell.link(run.id(), RunBlock.destination(review, run.id())), grams(run), urgent));
             }
         }
+        List<Finding> ofTransfers = urgent(review.findings()).stream()
+                .filter(f -> f.run().isEmpty() && TRANSFER.matcher(f.seen()).matches())
+                .toList();
+        if (!ofTransfers.isEmpty()) {
+            lines.add(ofTransfers(ofTransfers));
+        }
         for (Finding finding : urgent(review.findings())) {
-            if (!runs.contains(finding.run())) {
+            if (!runs.contains(finding.run()) && !ofTransfers.contains(finding)) {
                 TableCell cell = TableCell.bold(finding.run().isEmpty() ? "book" : finding.run());
                 lines.add(line(cell, Double.MAX_VALUE, List.of(finding)));
             }
         }
         lines.sort(Comparator.comparing(Line::severity).thenComparing(Line::grams, Comparator.reverseOrder()));
         return lines;
+    }
+
+    /** All transfers that should wait on one line: what stands against which. */
+    private static Line ofTransfers(List<Finding> findings) {
+        Map<String, Set<String>> byCode = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            Matcher transfer = TRANSFER.matcher(finding.seen());
+            String id = transfer.matches() ? transfer.group(1) : "";
+            byCode.computeIfAbsent(code(finding), c -> new LinkedHashSet<>()).add(id);
+        }
+        StringJoiner what = new StringJoiner("; ");
+        byCode.forEach((code, ids) -> what.add(code.replace('-', ' ') + ": " + String.join(", ", ids)));
+        return new Line(
+                TableCell.link("transfers", "waste"),
+                findings.get(0).severity(),
+                Double.MAX_VALUE,
+                what.toString(),
+                "Make none of these before the account for safety staff is read; ask the person responsible for waste.");
+    }
+
+    private static String code(Finding finding) {
+        return finding.code().split(" ", 2)[0];
     }
 
     private static List<Finding> urgent(List<Finding> findings) {
@@ -89,7 +121,7 @@ final class DecisionLines {
         Set<String> actions = new LinkedHashSet<>();
         Set<String> codes = new LinkedHashSet<>();
         for (Finding finding : urgent) {
-            String code = finding.code().split(" ", 2)[0];
+            String code = code(finding);
             boolean named = code.startsWith("layer-") || !codes.add(code);
             String first = finding.seen().split("; ", 2)[0].replaceFirst(", limit [\\d.,]+ %$", "");
             seen.add(named ? first : code.replace('-', ' ') + ": " + first);

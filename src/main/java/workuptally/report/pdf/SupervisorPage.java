@@ -218,7 +218,7 @@ final class SupervisorPage {
                         .reversed())
                 .limit(STREAMS_SHOWN)
                 .toList();
-        StringJoiner streams = new StringJoiner("; ", "Layers by the stream that their composition suggests: ", ".");
+        StringJoiner streams = new StringJoiner("; ", "Layers by the stream they suggest: ", ".");
         streams.setEmptyValue("No layer has a stream.");
         for (PeriodTotals.StreamTotal total : largest) {
             streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
@@ -230,7 +230,7 @@ final class SupervisorPage {
                 look,
                 "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
                         + "\u00A0kg; recovered "
-                        + figures.fixed(recovered, 2) + "\u00A0kg; not found (air, pump, glassware) "
+                        + figures.fixed(recovered, 2) + "\u00A0kg; not found "
                         + figures.fixed(notFound, 2)
                         + "\u00A0kg. " + streams));
     }
@@ -247,18 +247,17 @@ final class SupervisorPage {
                 reviewers.add(name.strip());
             }
         }
-        blocks.add(look.subheading("Reviewed by"));
-        StringJoiner second = new StringJoiner(", ");
+        StringJoiner second = new StringJoiner(
+                ", ",
+                " By common practice a second person signs with the run where there is a stop, product above the limit in a kept layer,"
+                        + " or a quench of something reactive: ",
+                ".");
+        second.setEmptyValue("");
         review.runs().stream()
                 .filter(r -> !SecondSignature.reasons(r).isEmpty())
                 .forEach(r -> second.add(r.id()));
-        if (second.length() > 0) {
-            blocks.add(Paragraph.lead(
-                    look,
-                    "By common practice a second person signs with the run where there is a stop, product above the limit in a kept"
-                            + " layer, or a quench of something reactive: " + second + ".",
-                    look.caption()));
-        }
+        blocks.add(new Gap(4));
+        blocks.add(Paragraph.lead(look, "Reviewed by:" + second, look.caption()));
         blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
     }
 }
