@@ -19,8 +19,10 @@ import workuptally.tally.RunTally;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
 public final class HeldLayers {
-    static final String HOLDS_PRODUCT = "layer-holds-product";
-    static final String WAITS = "layer-waits";
+    /** Code of a layer that holds product above a limit. */
+    public static final String HOLDS_PRODUCT = "layer-holds-product";
+    /** Code of layers that wait for something to be settled. */
+    public static final String WAITS = "layer-waits";
 
     private HeldLayers() {}
 
