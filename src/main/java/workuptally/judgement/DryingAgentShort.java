@@ -5,9 +5,8 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.DriedLayer;
-import workuptally.tally.DryingAccount;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
 
 /** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
 final class DryingAgentShort implements RunRule {
@@ -15,10 +14,10 @@ final class DryingAgentShort implements RunRule {
 
     private static final double LEAST_RATIO = 1.5;
 
-    private final Substances substances;
+    private final RunEstimates estimates;
 
-    DryingAgentShort(Substances substances) {
-        this.substances = substances;
+    DryingAgentShort(RunEstimates estimates) {
+        this.estimates = estimates;
     }
 
     @Override
@@ -29,7 +28,7 @@ final class DryingAgentShort implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (DriedLayer dried : DryingAccount.of(tally, book.limits(), substances)) {
+        for (DriedLayer dried : estimates.dried(tally)) {
             if (dried.capacityRatio() < LEAST_RATIO) {
                 findings.add(
                         CODE,

@@ -5,9 +5,8 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.Mixtures;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
 
 /** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
 final class LayerVolumeImpossible implements RunRule {
@@ -16,10 +15,10 @@ final class LayerVolumeImpossible implements RunRule {
     private static final double MOST_LOSS_PERCENT = -12;
     private static final double MOST_GAIN_PERCENT = 5;
 
-    private final Substances substances;
+    private final RunEstimates estimates;
 
-    LayerVolumeImpossible(Substances substances) {
-        this.substances = substances;
+    LayerVolumeImpossible(RunEstimates estimates) {
+        this.estimates = estimates;
     }
 
     @Override
@@ -30,7 +29,7 @@ final class LayerVolumeImpossible implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (ContactMixture contact : Mixtures.of(tally, book.limits(), substances)) {
+        for (ContactMixture contact : estimates.contacts(tally)) {
             if (contact.outMillilitres().isPresent() && contact.inMillilitres() > 0) {
                 double out = contact.outMillilitres().getAsDouble();
                 double percent = 100 * (out / contact.inMillilitres() - 1);

@@ -8,9 +8,8 @@ import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.Mixtures;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
 
 /** More than 10 % w/w alcohol in the aqueous phase while pH, pKa and partition are used: the pKa is not the one in water. */
 final class PkaShifted implements RunRule {
@@ -18,10 +17,10 @@ final class PkaShifted implements RunRule {
 
     private static final double NOTE_PERCENT = 10;
 
-    private final Substances substances;
+    private final RunEstimates estimates;
 
-    PkaShifted(Substances substances) {
-        this.substances = substances;
+    PkaShifted(RunEstimates estimates) {
+        this.estimates = estimates;
     }
 
     @Override
@@ -41,7 +40,7 @@ final class PkaShifted implements RunRule {
         if (ionised.isEmpty()) {
             return findings.list();
         }
-        for (ContactMixture contact : Mixtures.of(tally, book.limits(), substances)) {
+        for (ContactMixture contact : estimates.contacts(tally)) {
             if (contact.alcoholInAqueousPercent() > NOTE_PERCENT
                     && contact.step().pHAfter().entered().isPresent()) {
                 findings.add(

@@ -7,9 +7,8 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.tally.DriedLayer;
-import workuptally.tally.DryingAccount;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
 import workuptally.tally.Theory.ProductTheory;
 
 /** Solution that a drying-agent cake may hold back, above 0.5 % of theory (common practice). A range, since part of the gain is water. */
@@ -18,10 +17,10 @@ final class ProductOnCake implements RunRule {
 
     private static final double NOTE_PERCENT = 0.5;
 
-    private final Substances substances;
+    private final RunEstimates estimates;
 
-    ProductOnCake(Substances substances) {
-        this.substances = substances;
+    ProductOnCake(RunEstimates estimates) {
+        this.estimates = estimates;
     }
 
     @Override
@@ -32,7 +31,7 @@ final class ProductOnCake implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (DriedLayer dried : DryingAccount.of(tally, book.limits(), substances)) {
+        for (DriedLayer dried : estimates.dried(tally)) {
             Optional<ProductTheory> theory = tally.theory()
                     .flatMap(t -> t.products().stream()
                             .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.Substances;
 
 /** Every rule, in the order in which findings of one severity are listed. Adding a rule touches the rule, its test, its page and this list. */
@@ -8,7 +9,7 @@ final class Rules {
     private Rules() {}
 
     /** Rules about one run. */
-    static List<RunRule> ofRun(Substances substances) {
+    static List<RunRule> ofRun(Substances substances, RunEstimates estimates) {
         return List.of(
                 new MolarMassMismatch(substances),
                 new FormContradictsName(),
@@ -36,11 +37,11 @@ final class Rules {
                 new CoefficientForgotten(),
                 new UnitSlip(),
                 new PlanCopied(),
-                new LayerVolumeImpossible(substances),
+                new LayerVolumeImpossible(estimates),
                 new MassVolumeDensity(),
                 new LoadsNotRecorded(),
-                new DryingAgentShort(substances),
-                new ProductOnCake(substances),
+                new DryingAgentShort(estimates),
+                new ProductOnCake(estimates),
                 new WetCrude(substances),
                 new NotAtConstantMass(),
                 new VolatileProduct(),
@@ -49,8 +50,8 @@ final class Rules {
                 new CountedTwice(),
                 new AliquotsTaken(),
                 new CropsIncomplete(),
-                new WaterMiscibleSolvent(substances),
-                new PkaShifted(substances),
+                new WaterMiscibleSolvent(estimates),
+                new PkaShifted(estimates),
                 new RecoveredSolventTakenAsPure(),
                 new MassGap(),
                 new ReviewDatePassed());

@@ -3,7 +3,9 @@ package workuptally.judgement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import workuptally.chemistry.IndividualsChart;
 import workuptally.model.Book;
 import workuptally.model.Finding;
@@ -25,8 +27,9 @@ final class SeriesOutOfControl implements BookRule {
     @Override
     public List<Finding> judge(Book book, List<RunTally> tallies) {
         List<Finding> findings = new ArrayList<>();
+        Map<String, List<Double>> baselines = new HashMap<>();
         for (RunTally tally : tallies) {
-            List<Double> baseline = baseline(book, tally.run().series());
+            List<Double> baseline = baselines.computeIfAbsent(tally.run().series(), series -> baseline(book, series));
             if (baseline.size() >= IndividualsChart.LEAST_POINTS) {
                 tally.yields().stream()
                         .filter(y -> y.stage() == ProductYield.Stage.WORKUP && y.basis() == YieldBasis.ASSAY)

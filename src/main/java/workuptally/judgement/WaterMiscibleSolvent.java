@@ -5,9 +5,8 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.Mixtures;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
 
 /** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
 final class WaterMiscibleSolvent implements RunRule {
@@ -16,10 +15,10 @@ final class WaterMiscibleSolvent implements RunRule {
     private static final double NOTE_PERCENT = 10;
     private static final double CHECK_PERCENT = 30;
 
-    private final Substances substances;
+    private final RunEstimates estimates;
 
-    WaterMiscibleSolvent(Substances substances) {
-        this.substances = substances;
+    WaterMiscibleSolvent(RunEstimates estimates) {
+        this.estimates = estimates;
     }
 
     @Override
@@ -30,7 +29,7 @@ final class WaterMiscibleSolvent implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        Mixtures.of(tally, book.limits(), substances).stream()
+        estimates.contacts(tally).stream()
                 .filter(c -> c.waterMisciblePercent() > NOTE_PERCENT)
                 .findFirst()
                 .ifPresent(contact -> judge(findings, contact));

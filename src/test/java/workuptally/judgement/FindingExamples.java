@@ -24,6 +24,8 @@ final class FindingExamples {
         results();
         reactions();
         heldLayers();
+        containers();
+        proposals();
     }
 
     /** Every example by its code. */
@@ -323,5 +325,78 @@ final class FindingExamples {
                 clean().plus("workup", "X1,7,acidify,A1,6 M HCl,1,2,,6,1.098,,,1.0,,,,,,A3,")
                         .with("layers", "63.11,,,kept", "63.11,,,consumed")
                         .plus("layers", "X1,A3,aqueous,,E-04,36,76.85,40.11,,,kept"));
+    }
+
+    private static final String CONTAINERS =
+            "Container,Waste stream,Capacity (L),Tare (g),Gross then (g),Contents then,Opened\n";
+    private static final String TRANSFERS = "Transfer,Run,Layer,Material,Container,Amount (g),Status\n";
+    private static final String LAYERS = """
+            Run,Layer,Phase,Position,Vessel,Volume (mL),Gross (g),Tare (g),Net (g),pH,Composition,Review by,Status
+            X1,A1,aqueous,lower,E-01,34,97.63,63.11,,6.5,,2026-03-05,kept
+            X1,A2,aqueous,lower,E-02,21,85.02,60.26,,7.0,,,kept
+            X1,K1,solid,,,,,,6.92,,,,kept
+            X1,D1,distillate,,,,,,48.15,,ethyl acetate 98 %,,to reuse
+            """;
+    private static final String TODAY = "Name,Value,Unit\nAs of,2026-03-06,\nContainer days,90,d\n";
+    private static final String SOLVENTS = "W1,non-halogenated solvents,";
+    private static final String AQUEOUS = "W1,\"aqueous, neutral\",10,400,5400,water 5000 g,2026-02-02";
+
+    private static ExampleBook container(String row) {
+        return clean().table("layers", LAYERS).table("limits", TODAY).table("containers", CONTAINERS + row + "\n");
+    }
+
+    private static ExampleBook proposal(String container, String transfer) {
+        return container(container).table("transfers", TRANSFERS + transfer + "\n");
+    }
+
+    private void containers() {
+        add(
+                "layer-review-overdue",
+                Severity.CHECK,
+                clean().table("layers", LAYERS).table("limits", TODAY));
+        add("container-overdue", Severity.CHECK, container(SOLVENTS + "10,400,900,acetone 500 g,2025-11-03"));
+        add("container-due-soon", Severity.NOTE, container(SOLVENTS + "10,400,900,acetone 500 g,2025-12-08"));
+        add("container-content-unknown", Severity.CHECK, container(SOLVENTS + "10,400,900,,2026-02-02"));
+        add("container-weighing-differs", Severity.CHECK, container(SOLVENTS + "10,400,980,acetone 500 g,2026-02-02"));
+        add("container-name-short", Severity.CHECK, container(SOLVENTS + "10,400,900,EtOAc 500 g,2026-02-02"));
+        add(
+                "container-overfull",
+                Severity.STOP,
+                proposal(SOLVENTS + "1,400,1080,acetone 680 g,2026-02-02", "T1,,,acetone,W1,60,proposed"));
+        add(
+                "container-nearly-full",
+                Severity.NOTE,
+                proposal(SOLVENTS + "1,400,950,acetone 550 g,2026-02-02", "T1,,,acetone,W1,60,proposed"));
+    }
+
+    private void proposals() {
+        add(
+                "proposal-wrong-stream",
+                Severity.STOP,
+                proposal(SOLVENTS + "10,400,900,acetone 500 g,2026-02-02", "T1,X1,A1,,W1,34.5,proposed"));
+        add(
+                "proposal-stream-unknown",
+                Severity.CHECK,
+                proposal("W1,bottle seven,10,400,900,acetone 500 g,2026-02-02", "T1,,,acetone,W1,50,proposed"));
+        add(
+                "proposal-incompatible",
+                Severity.STOP,
+                proposal(
+                        "W1,\"aqueous, acidic\",10,400,900,water 450 g; hydrogen chloride 50 g,2026-02-02",
+                        "T1,,,bleach,W1,50,proposed"));
+        add(
+                "proposal-holds-product",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").with("assays", "1.51,mg/mL", "15.1,mg/mL"));
+        add(
+                "proposal-is-evidence",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").with("charges", "C6H7N,93.13", "C6H8ClN,93.13"));
+        add(
+                "proposal-evidence-open",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").table("limits", TODAY + "Waiting days,30,d\n"));
+        add("proposal-label", Severity.NOTE, proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed"));
+        add("transfer-exceeds-layer", Severity.CHECK, proposal(AQUEOUS, "T1,X1,A2,,W1,40,done"));
     }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -46,7 +48,7 @@ final class BasisSection {
 
     /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
     private void otherFindings(List<Block> blocks) {
-        List<String> ids = review.runs().stream().map(RunReview::id).toList();
+        Set<String> ids = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
         List<Finding> others =
                 review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
         if (!others.isEmpty()) {

@@ -23,12 +23,14 @@ import workuptally.tally.ProductYield;
 final class SupervisorPage {
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
     private final String title;
     private final double coverageFactor;
 
-    SupervisorPage(Look look, Review review, String title) {
+    SupervisorPage(Look look, Review review, RunPlaces places, String title) {
         this.look = look;
         this.review = review;
+        this.places = places;
         this.title = title;
         this.coverageFactor = review.period().coverageFactor();
     }
@@ -40,7 +42,7 @@ final class SupervisorPage {
         blocks.add(new Paragraph(look, counts()));
         needs(blocks);
         runs(blocks);
-        blocks.addAll(new RecoverableProduct(look, review).blocks());
+        blocks.addAll(new RecoverableProduct(look, review, places).blocks());
         solventAndWaste(blocks);
         plannedStops(blocks);
         signatures(blocks);
@@ -117,11 +119,7 @@ final class SupervisorPage {
     }
 
     private TableCell runCell(String run) {
-        if (run.isEmpty()) {
-            return TableCell.bold("book");
-        }
-        boolean known = review.runs().stream().anyMatch(r -> r.id().equals(run));
-        return known ? TableCell.link(run, RunBlock.destination(review, run)) : TableCell.bold(run);
+        return run.isEmpty() ? TableCell.bold("book") : places.link(run);
     }
 
     /** Stops before holds, in each the run with the largest theory first. */
@@ -189,7 +187,7 @@ final class SupervisorPage {
                             c -> look.figures().pair(c.percent().value(), c.expandedUncertaintyPercent()))
                     .orElse(new Figures.Pair(line.leads() ? "–" : "", ""));
             rows.add(List.of(
-                    i == 0 ? TableCell.link(run.id(), RunBlock.destination(review, run.id())) : TableCell.of(run.id()),
+                    i == 0 ? places.link(run.id()) : TableCell.of(run.id()),
                     TableCell.of(line.name()),
                     TableCell.of(line.theory()),
                     TableCell.of(line.crudeOverTheory()),
