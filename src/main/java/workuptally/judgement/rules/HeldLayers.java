@@ -91,11 +91,11 @@ public final class HeldLayers {
             return assayed ? "Keep it; recover the product, or say why not." : "Keep it; assay " + layer + ".";
         }
         Reextraction r = gain.get();
-        String first = Double.isNaN(r.pH())
+        String first = r.pH().isEmpty()
                 ? ""
                 : FindingList.say(
                         "bring it to pH %.1f with %.0f mmol of %s, then ",
-                        r.pH(), Math.abs(r.acidMillimoles()), r.acidMillimoles() > 0 ? "acid" : "base");
+                        r.pH().getAsDouble(), Math.abs(r.acidMillimoles()), r.acidMillimoles() > 0 ? "acid" : "base");
         return FindingList.say(
                 "Keep it; to recover: %sone more extraction with %.0f mL %s brings about %.2f g, %.1f %% of theory (D = %.3g from %s).",
                 first,

@@ -48,7 +48,12 @@ final class MassGap implements RunRule {
                     LARGE,
                     Severity.NOTE,
                     place,
-                    seen + FindingList.say(", %.0f %% of the organic solvent charged", balance.gapPercentOfOrganic()),
+                    balance.gapPercentOfOrganic().isPresent()
+                            ? seen
+                                    + FindingList.say(
+                                            ", %.0f %% of the organic solvent charged",
+                                            balance.gapPercentOfOrganic().getAsDouble())
+                            : seen,
                     FindingList.say(
                             "%.1f g of evaporation and %.1f g of gas at most",
                             balance.evaporationAllowanceGrams(), balance.gasGrams()),

@@ -40,24 +40,24 @@ final class WetCrude implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         for (LotTally lot : tally.lots()) {
             boolean crude = lot.lot().stage().filter(s -> s != Lot.Stage.CRUDE).isEmpty();
             if (crude && lot.endsWorkup() && lot.overTheoryPercent().isPresent()) {
-                judge(findings, tally, lot, lot.overTheoryPercent().get(), factor);
+                judge(findings, tally, book, lot, lot.overTheoryPercent().get());
             }
-            ratioAgainstAssay(findings, tally, lot);
+            ratioAgainstAssay(findings, tally, book, lot);
         }
         return findings.list();
     }
 
-    private void judge(FindingList findings, RunTally tally, LotTally lot, MeasuredValue overTheory, double factor) {
+    private void judge(FindingList findings, RunTally tally, Book book, LotTally lot, MeasuredValue overTheory) {
+        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         double percent = overTheory.value();
         Optional<MeasuredValue> corrected = lot.productFraction()
                 .map(f -> f.times(overTheory))
                 .filter(c -> lot.pureGrams().isPresent());
         String seen = FindingList.say(
-                "lot %s: crude mass over theory %.1f %%%s", lot.lot().label(), percent, ratio(tally, lot));
+                "lot %s: crude mass over theory %.1f %%%s", lot.lot().label(), percent, ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
             findings.add(
                     ABOVE,
@@ -103,8 +103,8 @@ final class WetCrude implements RunRule {
         }
     }
 
-    private String ratio(RunTally tally, LotTally lot) {
-        return LotMoleRatios.of(tally.run(), lot.lot(), substances)
+    private String ratio(RunTally tally, Book book, LotTally lot) {
+        return LotMoleRatios.of(tally.run(), lot.lot(), book.limits(), substances)
                 .map(r -> FindingList.say(
                         "; the mole ratios (%s) allow %.1f %% w/w product at most%s",
                         r.counted(),
@@ -115,8 +115,8 @@ final class WetCrude implements RunRule {
                 .orElse("");
     }
 
-    private void ratioAgainstAssay(FindingList findings, RunTally tally, LotTally lot) {
-        Optional<LotMoleRatios.Fraction> ratio = LotMoleRatios.of(tally.run(), lot.lot(), substances);
+    private void ratioAgainstAssay(FindingList findings, RunTally tally, Book book, LotTally lot) {
+        Optional<LotMoleRatios.Fraction> ratio = LotMoleRatios.of(tally.run(), lot.lot(), book.limits(), substances);
         if (ratio.isEmpty() || lot.productFraction().isEmpty() || lot.basis() != workuptally.tally.YieldBasis.ASSAY) {
             return;
         }
