@@ -24,6 +24,7 @@ import workuptally.reference.Reference;
 import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
+import workuptally.tally.SeriesAccount;
 import workuptally.tally.Substances;
 
 /** Tallies and judges every run of a book. */
@@ -102,7 +103,8 @@ public final class ReviewBuilder {
                 ordered,
                 new BasisRows(book, substances).list(),
                 toolVersion,
-                containers);
+                containers,
+                new SeriesAccount(book, tallies).list());
     }
 
     private static Map<String, List<Finding>> byRun(List<Finding> findings) {

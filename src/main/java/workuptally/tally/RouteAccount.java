@@ -128,7 +128,10 @@ final class RouteAccount {
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
         double volume = layer.volumeMillilitres().orElseThrow().value();
         boolean clean = sum.carbonate() + sum.hydrogencarbonate() == 0;
-        if (molarMass.isEmpty() || salt <= 0 || !clean || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
+        if (molarMass.isEmpty()
+                || salt <= 0
+                || !clean
+                || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
             return Optional.empty();
         }
         double gramsPerMillimole = molarMass.getAsDouble() / 1000;

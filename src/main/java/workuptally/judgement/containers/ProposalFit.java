@@ -67,12 +67,12 @@ public record ProposalFit(
      */
     public record Clash(
             Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
-        /** What happens where the two meet. */
+        /** What happens where they meet. */
         public String consequence() {
             return row.consequence();
         }
 
-        /** Gas that is set free, if any. */
+        /** The gas set free, if one is. */
         public Optional<String> gas() {
             return row.gas();
         }

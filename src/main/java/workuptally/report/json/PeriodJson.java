@@ -84,6 +84,10 @@ final class PeriodJson {
                 json.text("date", point.date());
                 entered(json, "yieldPercent", point.yieldPercent());
             });
+            review.series().stream()
+                    .filter(tally -> tally.series().equalsIgnoreCase(name))
+                    .findFirst()
+                    .ifPresent(tally -> SeriesJson.write(json, tally));
         });
     }
 
