@@ -83,7 +83,8 @@ final class Annotations {
                 Row old = before.getRow(row.getRowNum());
                 Cell there = old == null ? null : old.getCell(cell.getColumnIndex());
                 if (there == null
-                        || there.getCellStyle().getIndex() != cell.getCellStyle().getIndex()) {
+                        || there.getCellStyle().getIndex()
+                                != cell.getCellStyle().getIndex()) {
                     out.println(step(Kind.MARK, cell, ""));
                 }
             }
@@ -103,8 +104,7 @@ final class Annotations {
                 if (cell.getCellType() == CellType.NUMERIC) {
                     out.println(step(Kind.NUMBER, cell, Double.toString(cell.getNumericCellValue())));
                 } else if (cell.getCellType() == CellType.FORMULA) {
-                    out.println(
-                            step(Kind.FORMULA, cell, cell.getNumericCellValue() + "\t" + cell.getCellFormula()));
+                    out.println(step(Kind.FORMULA, cell, cell.getNumericCellValue() + "\t" + cell.getCellFormula()));
                 } else {
                     out.println(step(Kind.TEXT, cell, cell.getStringCellValue()));
                 }
