@@ -67,7 +67,11 @@ final class Gradient {
 
     Gradient over(Gradient divisor) {
         double quotient = value / divisor.value;
-        return combined(quotient, 1 / divisor.value, divisor, -quotient / divisor.value);
+        double[] divided = new double[derivatives.length];
+        for (int i = 0; i < divided.length; i++) {
+            divided[i] = derivatives[i] / divisor.value;
+        }
+        return new Gradient(quotient, readings, divided).combined(quotient, 1, divisor, -quotient / divisor.value);
     }
 
     Gradient over(double divisor) {
