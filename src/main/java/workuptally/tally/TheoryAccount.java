@@ -44,11 +44,12 @@ final class TheoryAccount {
             return Optional.empty();
         }
         for (ChargeAmount amount : stoichiometric) {
-            if (amount.amountMillimoles().isEmpty()) {
+            if (amount.amountMillimoles().filter(a -> a.value() > 0).isEmpty()) {
                 String material = amount.charge().material();
                 omissions.add(
                         "theory",
-                        "the amount of " + material + " is not known",
+                        "the amount of " + material
+                                + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
                         "amount, density or molar mass of " + material);
                 return Optional.empty();
             }
@@ -112,12 +113,13 @@ final class TheoryAccount {
             Optional<ChargeAmount> component = amounts.stream()
                     .filter(a -> a.charge().material().equalsIgnoreCase(product.name()))
                     .findFirst();
-            Optional<MeasuredValue> amount = component.flatMap(ChargeAmount::amountMillimoles);
+            Optional<MeasuredValue> amount =
+                    component.flatMap(ChargeAmount::amountMillimoles).filter(a -> a.value() > 0);
             OptionalDouble molarMass = molarMasses.of(product.name());
             if (amount.isEmpty() || molarMass.isEmpty()) {
                 omissions.add(
                         "theory of " + product.name(),
-                        component.isEmpty() ? "no charge of that name" : "its amount is not known",
+                        component.isEmpty() ? "no charge of that name" : "its amount is not known, or 0",
                         "a charge named " + product.name() + " with amount and formula");
                 continue;
             }

@@ -161,7 +161,11 @@ final class YieldAccount {
         MeasuredValue corrected = percent;
         for (int i = taken.size() - 1; i >= 0; i--) {
             stream = stream.plus(taken.get(i));
-            MeasuredValue kept = stream.minus(taken.get(i)).over(stream);
+            MeasuredValue left = stream.minus(taken.get(i));
+            if (left.value() <= 0) {
+                return Optional.empty();
+            }
+            MeasuredValue kept = left.over(stream);
             corrected = corrected.over(kept);
         }
         return Optional.of(corrected);
