@@ -82,8 +82,7 @@ final class LayerAccount {
                     NetMass.whyMissing(l.grossGrams(), l.tareGrams(), l.netGrams()),
                     "Gross and Tare of " + label + " in Layers");
         }
-        Optional<MeasuredValue> density =
-                mass.flatMap(m -> volume.map(m::over));
+        Optional<MeasuredValue> density = mass.flatMap(m -> volume.map(m::over));
         return new LayerTally(
                 label,
                 entry,

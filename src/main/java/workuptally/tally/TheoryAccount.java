@@ -48,8 +48,7 @@ final class TheoryAccount {
                 String material = amount.charge().material();
                 omissions.add(
                         "theory",
-                        "the amount of " + material
-                                + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
+                        "the amount of " + material + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
                         "amount, density or molar mass of " + material);
                 return Optional.empty();
             }

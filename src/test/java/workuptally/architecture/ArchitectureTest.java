@@ -138,7 +138,8 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .areAssignableTo(Process.class)
             .orShould()
-            .callMethodWhere(target(owner(assignableTo(Runtime.class))).and(target(nameMatching("exec|load|loadLibrary"))));
+            .callMethodWhere(
+                    target(owner(assignableTo(Runtime.class))).and(target(nameMatching("exec|load|loadLibrary"))));
 
     @ArchTest
     static final ArchRule nothingLoadsAClassOrAnObjectFromInput = noClasses()

@@ -20,18 +20,123 @@ import java.util.zip.ZipOutputStream;
 final class BookDamage {
     /** What people and programs leave in cells, and what nobody should. */
     static final List<String> ODD_CELLS = List.of(
-            "", " ", "-", "—", "=1+1", "+1", "@x", "#REF!", "#DIV/0!", "1e99", "1e400", "-1e-99", "-0", "0", "-5", "1e-30",
-            "9".repeat(70), "1,234", "1.234,5", "<", "<0", "<<1", ">5", "~3", "ca. 4", "5 %", "%", "n.d.", "RM", "A1+", "A1",
-            "A2+A3", "+", ";", "a;b;c", "x 1;", "x -1", "x 1; x 1", "2026-13-45", "2026-02-29", "99.99.9999", "2026-03-02",
-            "0001-01-01", "12.5 mL", "12.5 mg", "3 kg", "2 x 20", "1 x 1 x 1", "1/2", "NaN", "Infinity", "٣", "½", "1.2.3,4",
-            "\u0001", "\u001B[31m", "\uD83E\uDDEA", "\u202E1", "\u00A0", "\u200B", "\"", "'", "a\tb", "../../x", "R26-041",
-            "R26-042", "R26-044", "C7H6O2", "C0", "C(", "C99999999999", "Xx2", "(((((((", "yes", "no", "kept", "consumed",
-            "reaction", "separation", "resolution", "extract", "wash", "dry", "water", "brine", "100", "101", "1000000",
-            "0.000001", "12,5o", "x".repeat(2_000), "null", "true", "TRUE", "_xD83D_", "_x0000_", "https://x.invalid/?a=b");
+            "",
+            " ",
+            "-",
+            "—",
+            "=1+1",
+            "+1",
+            "@x",
+            "#REF!",
+            "#DIV/0!",
+            "1e99",
+            "1e400",
+            "-1e-99",
+            "-0",
+            "0",
+            "-5",
+            "1e-30",
+            "9".repeat(70),
+            "1,234",
+            "1.234,5",
+            "<",
+            "<0",
+            "<<1",
+            ">5",
+            "~3",
+            "ca. 4",
+            "5 %",
+            "%",
+            "n.d.",
+            "RM",
+            "A1+",
+            "A1",
+            "A2+A3",
+            "+",
+            ";",
+            "a;b;c",
+            "x 1;",
+            "x -1",
+            "x 1; x 1",
+            "2026-13-45",
+            "2026-02-29",
+            "99.99.9999",
+            "2026-03-02",
+            "0001-01-01",
+            "12.5 mL",
+            "12.5 mg",
+            "3 kg",
+            "2 x 20",
+            "1 x 1 x 1",
+            "1/2",
+            "NaN",
+            "Infinity",
+            "٣",
+            "½",
+            "1.2.3,4",
+            "\u0001",
+            "\u001B[31m",
+            "\uD83E\uDDEA",
+            "\u202E1",
+            "\u00A0",
+            "\u200B",
+            "\"",
+            "'",
+            "a\tb",
+            "../../x",
+            "R26-041",
+            "R26-042",
+            "R26-044",
+            "C7H6O2",
+            "C0",
+            "C(",
+            "C99999999999",
+            "Xx2",
+            "(((((((",
+            "yes",
+            "no",
+            "kept",
+            "consumed",
+            "reaction",
+            "separation",
+            "resolution",
+            "extract",
+            "wash",
+            "dry",
+            "water",
+            "brine",
+            "100",
+            "101",
+            "1000000",
+            "0.000001",
+            "12,5o",
+            "x".repeat(2_000),
+            "null",
+            "true",
+            "TRUE",
+            "_xD83D_",
+            "_x0000_",
+            "https://x.invalid/?a=b");
 
     private static final List<String> ODD_HEADINGS = List.of(
-            "", "Run", "run ", "Gross", "Gross (mg)", "Gross (mL)", "Volume (L)", "Amount", "(g)", "Notes", "Layer", "Result (%)",
-            "Assay (g/L)", "x (((", "Tare (furlong)", "Net (g) (g)", "\u202ERun", "9".repeat(300));
+            "",
+            "Run",
+            "run ",
+            "Gross",
+            "Gross (mg)",
+            "Gross (mL)",
+            "Volume (L)",
+            "Amount",
+            "(g)",
+            "Notes",
+            "Layer",
+            "Result (%)",
+            "Assay (g/L)",
+            "x (((",
+            "Tare (furlong)",
+            "Net (g) (g)",
+            "\u202ERun",
+            "9".repeat(300));
 
     private static final String ODD_XML = "<>&'\"/01xs=ABZ:;\u0007é";
 
@@ -103,14 +208,17 @@ final class BookDamage {
                 return text.replace(',', ";\t|".charAt(random.nextInt(3))).getBytes(StandardCharsets.UTF_8);
             }
             case 4 -> {
-                return ("sep=" + ";,\t\"\\'#x".charAt(random.nextInt(8)) + "\n" + text).getBytes(StandardCharsets.UTF_8);
+                return ("sep=" + ";,\t\"\\'#x".charAt(random.nextInt(8)) + "\n" + text)
+                        .getBytes(StandardCharsets.UTF_8);
             }
             case 5 -> {
                 return new byte[0];
             }
             case 6 -> {
                 StringBuilder odd = new StringBuilder(text);
-                odd.insert(random.nextInt(text.length() + 1), pick(List.of("\"", "\"\"", "\r", "\0", "\n\n", "\uFEFF", ",,,,")));
+                odd.insert(
+                        random.nextInt(text.length() + 1),
+                        pick(List.of("\"", "\"\"", "\r", "\0", "\n\n", "\uFEFF", ",,,,")));
                 return odd.toString().getBytes(StandardCharsets.UTF_8);
             }
             default -> {
@@ -133,7 +241,9 @@ final class BookDamage {
             if (random.nextInt(40) == 0) {
                 parts.remove(name);
             } else if (parts.containsKey(name)) {
-                parts.put(name, xml(new String(parts.get(name), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
+                parts.put(
+                        name,
+                        xml(new String(parts.get(name), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
             }
         }
         byte[] zip = zip(parts);
@@ -163,9 +273,31 @@ final class BookDamage {
         int start = xml.indexOf("=\"", from);
         int end = start < 0 ? -1 : xml.indexOf("\"", start + 2);
         if (end > 0) {
-            xml.replace(start + 2, end, pick(List.of(
-                    "", "0", "1", "-1", "s", "n", "b", "e", "str", "d", "inlineStr", "A1", "XFD1048576", "XFE1", "ZZZ99999999",
-                    "4000000000", "A1:A1", ":", "hidden", "../x", "9".repeat(30))));
+            xml.replace(
+                    start + 2,
+                    end,
+                    pick(List.of(
+                            "",
+                            "0",
+                            "1",
+                            "-1",
+                            "s",
+                            "n",
+                            "b",
+                            "e",
+                            "str",
+                            "d",
+                            "inlineStr",
+                            "A1",
+                            "XFD1048576",
+                            "XFE1",
+                            "ZZZ99999999",
+                            "4000000000",
+                            "A1:A1",
+                            ":",
+                            "hidden",
+                            "../x",
+                            "9".repeat(30))));
         }
     }
 
@@ -190,9 +322,14 @@ final class BookDamage {
     private void insert(StringBuilder xml, int from) {
         int start = xml.indexOf("</sheetData>", from);
         if (start > 0) {
-            xml.insert(start + 12, pick(List.of(
-                    "<mergeCells><mergeCell ref=\"A2:C9\"/></mergeCells>", "<mergeCells><mergeCell ref=\":\"/></mergeCells>",
-                    "<mergeCells><mergeCell ref=\"\"/><mergeCell ref=\"C9:A2\"/></mergeCells>", "<x/>", "<row r=\"2\"><c r=\"A2\"><v>1</v></c></row>")));
+            xml.insert(
+                    start + 12,
+                    pick(List.of(
+                            "<mergeCells><mergeCell ref=\"A2:C9\"/></mergeCells>",
+                            "<mergeCells><mergeCell ref=\":\"/></mergeCells>",
+                            "<mergeCells><mergeCell ref=\"\"/><mergeCell ref=\"C9:A2\"/></mergeCells>",
+                            "<x/>",
+                            "<row r=\"2\"><c r=\"A2\"><v>1</v></c></row>")));
         }
     }
 

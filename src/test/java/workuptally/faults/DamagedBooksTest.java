@@ -73,7 +73,8 @@ class DamagedBooksTest {
 
     @Test
     void everyDamagedBookKeepsThePromises() throws Exception {
-        byte[] workbook = Files.readAllBytes(SmallBook.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx")));
+        byte[] workbook =
+                Files.readAllBytes(SmallBook.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx")));
         Map<String, byte[]> parts = BookDamage.parts(workbook);
         Book whole = new BookReader().read(SmallBook.write(SmallBook.tables(), folder.resolve("whole")));
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
@@ -142,7 +143,8 @@ class DamagedBooksTest {
         return fault;
     }
 
-    private Optional<String> workbook(Path own, BookDamage damage, Map<String, byte[]> parts, int i) throws IOException {
+    private Optional<String> workbook(Path own, BookDamage damage, Map<String, byte[]> parts, int i)
+            throws IOException {
         Path book = own.resolve("book.xlsx");
         Files.write(book, damage.workbook(parts));
         Optional<String> fault = promises(book, Optional.empty(), null, i, own);
@@ -188,8 +190,8 @@ class DamagedBooksTest {
     private static Optional<String> checked(Path path, int code) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int ended = WorkupTally.run(
-                new String[] {"check", path.toString()}, new PrintWriter(out), new PrintWriter(err));
+        int ended =
+                WorkupTally.run(new String[] {"check", path.toString()}, new PrintWriter(out), new PrintWriter(err));
         if (ended != code) {
             return Optional.of("check ended with " + ended + ", not " + code + ": " + err);
         }

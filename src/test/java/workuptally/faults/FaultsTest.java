@@ -67,7 +67,9 @@ class FaultsTest {
     }
 
     private static Process java(List<String> machine, String main, Object... args) throws IOException {
-        return new ProcessBuilder(command(machine, main, args)).redirectErrorStream(true).start();
+        return new ProcessBuilder(command(machine, main, args))
+                .redirectErrorStream(true)
+                .start();
     }
 
     private static List<String> command(List<String> machine, String main, Object... args) {
@@ -128,7 +130,8 @@ class FaultsTest {
         }
         Map<String, Integer> left = hashes(out);
         left.forEach((name, hash) -> assertTrue(
-                hash.equals(first.get(name)) || hash.equals(second.get(name)), "half a file: " + name + ", seed " + seed));
+                hash.equals(first.get(name)) || hash.equals(second.get(name)),
+                "half a file: " + name + ", seed " + seed));
         if (placed) {
             assertEquals(first.keySet(), left.keySet(), "seed " + seed);
         }
@@ -148,7 +151,8 @@ class FaultsTest {
         Path here = folder.resolve("here");
         Path there = folder.resolve("there");
         assertEquals(0, Ended.run("review", demo, "--out", here, "--quiet").code());
-        Process process = java(List.of(machine.split(" ")), "workuptally.cli.WorkupTally", "review", demo, "--out", there, "--quiet");
+        Process process = java(
+                List.of(machine.split(" ")), "workuptally.cli.WorkupTally", "review", demo, "--out", there, "--quiet");
         assertEquals("", output(process));
         assertEquals(0, process.waitFor());
         assertEquals(hashes(here), hashes(there));
@@ -160,7 +164,8 @@ class FaultsTest {
     void aFullDiskIsOneSentenceAndNoFile(int blocks) throws Exception {
         Path out = folder.resolve("out");
         List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -f " + blocks + "; exec \"$@\"", "sh"));
-        command.addAll(command(List.of("-Xshare:auto"), "workuptally.cli.WorkupTally", "review", book, "--out", out, "--quiet"));
+        command.addAll(command(
+                List.of("-Xshare:auto"), "workuptally.cli.WorkupTally", "review", book, "--out", out, "--quiet"));
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String said = output(process);
         assertEquals(2, process.waitFor(), said);
@@ -188,7 +193,10 @@ class FaultsTest {
     @Test
     void earlierFilesStayWhereOneIsAFolder() throws IOException {
         Path out = folder.resolve("out");
-        assertEquals(0, Ended.run("review", book, "--out", out, "--quiet", "--as-of", FIRST_DAY).code());
+        assertEquals(
+                0,
+                Ended.run("review", book, "--out", out, "--quiet", "--as-of", FIRST_DAY)
+                        .code());
         Map<String, Integer> earlier = hashes(out);
         Files.delete(out.resolve("book-waste.csv"));
         Files.createDirectory(out.resolve("book-waste.csv"));

@@ -13,7 +13,8 @@ final class ReviewLoop {
         System.out.println("begun");
         for (int turn = 0; turn < Integer.MAX_VALUE; turn++) {
             String day = args[2 + turn % 2];
-            WorkupTally.run(new String[] {"review", args[0], "--out", args[1], "--quiet", "--as-of", day}, nowhere, nowhere);
+            WorkupTally.run(
+                    new String[] {"review", args[0], "--out", args[1], "--quiet", "--as-of", day}, nowhere, nowhere);
             System.out.println("placed");
         }
     }

@@ -72,7 +72,9 @@ final class SmallBook {
 
     private static List<List<String>> rows(String text) throws IOException {
         try (CSVParser parser = CSVParser.parse(new StringReader(text), CSVFormat.RFC4180)) {
-            return parser.stream().map(each -> (List<String>) new ArrayList<>(each.toList())).toList();
+            return parser.stream()
+                    .map(each -> (List<String>) new ArrayList<>(each.toList()))
+                    .toList();
         }
     }
 
@@ -96,8 +98,7 @@ final class SmallBook {
     static Path write(Map<String, List<List<String>>> tables, Path folder) throws IOException {
         Files.createDirectories(folder);
         for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
-            Files.write(
-                    folder.resolve(table.getKey()), csv(table.getValue()).getBytes(StandardCharsets.UTF_8));
+            Files.write(folder.resolve(table.getKey()), csv(table.getValue()).getBytes(StandardCharsets.UTF_8));
         }
         return folder;
     }
