@@ -54,7 +54,10 @@ public final class BenchSheet {
             if (i > 0) {
                 flow.turn();
             }
-            PdfReport.section(flow, blocks(look, review, run));
+            flow.openSection();
+            flow.add(blocks(look, review, run));
+            flow.addTogether(toFill(look, run.tally().plan().orElseThrow()));
+            flow.closeSection();
             flow.turn();
             PdfReport.section(flow, new LabelSheet(look, run).blocks());
         }
@@ -74,7 +77,6 @@ public final class BenchSheet {
         PlanBlocks parts = new PlanBlocks(look, run, plan);
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
-        blocks.addAll(toFill(look, plan));
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         return blocks;
     }

@@ -63,7 +63,9 @@ final class LabelSheet {
                 }
             }
         }
-        return words.isEmpty() ? "Hazards: ______________________________" : String.join(" ", words);
+        return words.isEmpty()
+                ? "Hazards: ______________________________"
+                : String.join(" ", words) + " More in the safety data sheets.";
     }
 
     /**

@@ -192,13 +192,13 @@ final class PlanBlocks {
                     + figures.significant(reaction.worstLitres(), 2) + "\u00A0L at worst");
         }
         if (reaction.capacityRatio().isPresent()) {
-            lines.add("Capacity " + figures.significant(reaction.washMillimoles(), 2) + " for "
-                    + figures.significant(reaction.toNeutraliseMillimoles(), 2) + "\u00A0mmol"
+            lines.add("Capacity " + figures.significant(reaction.washMillimoles(), 3) + " for "
+                    + figures.significant(reaction.toNeutraliseMillimoles(), 3) + "\u00A0mmol"
                     + (reaction.capacityRatio().getAsDouble() < 1
                                     && reaction.neededMillilitres().isPresent()
                             ? ": too little, "
                                     + figures.significant(
-                                            reaction.neededMillilitres().getAsDouble(), 2)
+                                            reaction.neededMillilitres().getAsDouble(), 3)
                                     + "\u00A0mL needed"
                             : ""));
         }

@@ -21,6 +21,7 @@ public final class ReviewTables {
                 SolventsSection.of(review),
                 WasteTotalsSection.of(review),
                 WasteSection.of(review),
+                PlanSection.of(review),
                 NotComputedSection.of(review),
                 FindingsSection.of(review),
                 BasisSection.of(review));
