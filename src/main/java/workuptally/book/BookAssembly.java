@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import workuptally.model.Book;
 import workuptally.model.Correction;
 import workuptally.model.HistoryPoint;
@@ -17,6 +18,11 @@ import workuptally.model.VesselTare;
 
 /** Reads the tables of a book in the order in which one needs another, and ties their rows to runs. */
 final class BookAssembly {
+    private static final int MOST_NAMES = 30;
+
+    /** Spreadsheet programs allow 31 characters. */
+    private static final int LONGEST_NAME = 60;
+
     private final TableSource source;
     private final HeadingAliases aliases;
     private final FindingLog log = new FindingLog();
@@ -78,12 +84,22 @@ final class BookAssembly {
                 .map(Table::name)
                 .toList();
         if (!missing.isEmpty()) {
-            String has = source.names().isEmpty() ? "it has none" : "it has " + String.join(", ", source.names());
+            String has = source.names().isEmpty() ? "it has none" : "it has " + named();
             throw new UnreadableBookException(source.bookName() + " lacks the table"
                     + (missing.size() == 1 ? " " : "s ") + String.join(", ", missing) + " (" + has
                     + "): add " + (missing.size() == 1 ? "it" : "them")
                     + ", or name the laboratory's own in a headings file.");
         }
+    }
+
+    /** Names of the tables that the book has; of many the first. */
+    private String named() {
+        List<String> names = source.names();
+        String first = names.stream()
+                .limit(MOST_NAMES)
+                .map(name -> FindingLog.shortened(Words.tidy(name), LONGEST_NAME))
+                .collect(Collectors.joining(", "));
+        return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
     }
 
     private void read(Table table, Consumer<TableRows> reader) throws UnreadableBookException, IOException {

@@ -6,6 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import workuptally.model.Book;
+import workuptally.model.InputFile;
 
 /**
  * Reads a book: a workbook (.xlsx or .xlsm), or a folder of CSV files with the same tables.
@@ -39,8 +40,34 @@ public final class BookReader {
             headings = Optional.of(HeadingsFile.read(options.headingsFile().get()));
         }
         HeadingAliases aliases = headings.map(HeadingsFile::aliases).orElse(HeadingAliases.NONE);
+        Book read;
         try (Closing source = open(book, aliases)) {
-            return new BookAssembly(source.tables(), aliases).read(headings.map(HeadingsFile::file));
+            read = new BookAssembly(source.tables(), aliases).read(headings.map(HeadingsFile::file));
+        }
+        requireUnchanged(book, read);
+        return read;
+    }
+
+    /**
+     * Checks that the files of a book still hold what was read.
+     *
+     * @param book workbook file, or folder of CSV files
+     * @param read what was read from it
+     * @throws UnreadableBookException if one has changed since
+     * @throws IOException if one cannot be accessed
+     */
+    public void requireUnchanged(Path book, Book read) throws UnreadableBookException, IOException {
+        for (InputFile file : read.files()) {
+            Path path = Files.isDirectory(book) ? book.resolve(file.name()) : book;
+            Optional<Path> headings = options.headingsFile()
+                    .filter(own -> own.getFileName().toString().equals(file.name()));
+            boolean same =
+                    headings.isPresent() && FileBytes.hash(headings.get()).equals(file)
+                            || Files.exists(path) && FileBytes.hash(path).equals(file);
+            if (!same) {
+                throw new UnreadableBookException(
+                        file.name() + " was changed while it was read: close it in other programs and run again.");
+            }
         }
     }
 

@@ -70,7 +70,7 @@ final class CsvRows {
     /** Comma, semicolon or tab, whichever the first line with any of them has most of outside quotes; a {@code sep=;} line decides. */
     static char delimiter(String text) {
         for (String line : text.lines().limit(20).toList()) {
-            if (line.toLowerCase(Locale.ROOT).startsWith("sep=") && line.length() == 5) {
+            if (line.toLowerCase(Locale.ROOT).startsWith("sep=") && line.length() == 5 && line.charAt(4) != '"') {
                 return line.charAt(4);
             }
             char most = ',';

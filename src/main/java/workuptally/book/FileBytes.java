@@ -25,11 +25,15 @@ record FileBytes(String name, byte[] bytes) {
      */
     static FileBytes read(Path file, long mostBytes) throws UnreadableBookException, IOException {
         String name = file.getFileName().toString();
-        if (Files.size(file) > mostBytes) {
-            throw new UnreadableBookException(name + " is larger than " + mostBytes / 1_000_000
-                    + " MB: split the book, or check that it is the right file.");
+        // What is read counts, not the size that the file system names: a device names none.
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes((int) Math.min(mostBytes + 1, Integer.MAX_VALUE - 16));
+            if (bytes.length > mostBytes) {
+                throw new UnreadableBookException(name + " is larger than " + mostBytes / 1_000_000
+                        + " MB: split the book, or check that it is the right file.");
+            }
+            return new FileBytes(name, bytes);
         }
-        return new FileBytes(name, Files.readAllBytes(file));
     }
 
     InputFile asInputFile() {

@@ -11,6 +11,9 @@ import workuptally.model.Severity;
 
 /** Collects the findings of a reading and puts them in order of place. */
 final class FindingLog {
+    /** A cell holds up to 32 767 characters; a reader knows it by its first. */
+    private static final int LONGEST_SEEN = 200;
+
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, Integer> order = new HashMap<>();
 
@@ -20,7 +23,16 @@ final class FindingLog {
     }
 
     void add(String code, Severity severity, String run, Place place, String seen, String expected, String action) {
-        findings.add(new Finding(code, severity, run, place, seen, expected, "", action));
+        findings.add(new Finding(code, severity, run, place, shortened(seen, LONGEST_SEEN), expected, "", action));
+    }
+
+    /** A text cut visibly, never within a character. */
+    static String shortened(String text, int most) {
+        if (text.codePointCount(0, text.length()) <= most) {
+            return text;
+        }
+        String end = text.endsWith("'") ? "…'" : "…";
+        return text.substring(0, text.offsetByCodePoints(0, most - 2)) + end;
     }
 
     /** All findings: those of whole files first, then sheet by sheet, row by row, column by column. */

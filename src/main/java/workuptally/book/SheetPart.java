@@ -155,9 +155,9 @@ final class SheetPart {
     }
 
     private static Optional<RawTable.MergedRegion> region(String reference) {
-        String[] ends = reference.split(":");
-        Matcher first = CELL.matcher(ends[0]);
-        Matcher last = CELL.matcher(ends[ends.length - 1]);
+        int colon = reference.indexOf(':');
+        Matcher first = CELL.matcher(colon < 0 ? reference : reference.substring(0, colon));
+        Matcher last = CELL.matcher(reference.substring(colon + 1));
         return first.matches() && last.matches()
                 ? Optional.of(new RawTable.MergedRegion(
                         Integer.parseInt(first.group(2)),

@@ -10,16 +10,31 @@ import workuptally.model.Severity;
 
 /** The rows of one table of the book, from below its headings to its end, blank ones passed over. */
 final class TableRows {
+    /** Each merged region is looked at for each row, so that more would only cost time. */
+    private static final int MOST_MERGED = 1_000;
+
     private final RawTable raw;
     private final Table table;
     private final MatchedHeadings headings;
     private final FindingLog log;
 
-    private TableRows(RawTable raw, Table table, MatchedHeadings headings, FindingLog log) {
+    /** Merged cells that take something from the data. */
+    private final List<RawTable.MergedRegion> merged;
+
+    private TableRows(RawTable raw, Table table, MatchedHeadings headings, FindingLog log)
+            throws UnreadableBookException {
         this.raw = raw;
         this.table = table;
         this.headings = headings;
         this.log = log;
+        this.merged = raw.mergedRegions().stream()
+                .filter(region -> region.lastRow() > headings.row())
+                .filter(region -> firstHeadingIn(region).isPresent())
+                .toList();
+        if (merged.size() > MOST_MERGED) {
+            throw new UnreadableBookException("The table " + raw.sheet() + " in " + raw.file() + " has more than "
+                    + MOST_MERGED + " merged cells: split them in a spreadsheet program, fill each and save.");
+        }
     }
 
     /**
@@ -79,21 +94,19 @@ final class TableRows {
     }
 
     private void reportMerged() {
-        for (RawTable.MergedRegion region : raw.mergedRegions()) {
-            firstHeadingIn(region)
-                    .filter(column -> region.lastRow() > headings.row())
-                    .ifPresent(column -> {
-                        int row = Math.max(region.firstRow(), headings.row() + 1);
-                        log.add(
-                                "merged-cells",
-                                column.need().severity(),
-                                "",
-                                new RowPlace(headings.place(), row, row).at(column.heading()),
-                                "read merged cells over " + (region.lastRow() - region.firstRow() + 1) + " rows and "
-                                        + (region.lastColumn() - region.firstColumn() + 1) + " columns",
-                                "one cell for each entry",
-                                "Split the cells, fill each and run again; none of them was used.");
-                    });
+        for (RawTable.MergedRegion region : merged) {
+            firstHeadingIn(region).ifPresent(column -> {
+                int row = Math.max(region.firstRow(), headings.row() + 1);
+                log.add(
+                        "merged-cells",
+                        column.need().severity(),
+                        "",
+                        new RowPlace(headings.place(), row, row).at(column.heading()),
+                        "read merged cells over " + (region.lastRow() - region.firstRow() + 1) + " rows and "
+                                + (region.lastColumn() - region.firstColumn() + 1) + " columns",
+                        "one cell for each entry",
+                        "Split the cells, fill each and run again; none of them was used.");
+            });
         }
     }
 
@@ -108,15 +121,13 @@ final class TableRows {
     }
 
     private RawRow withMerged(RawRow row) {
-        if (raw.mergedRegions().stream()
-                .noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
+        if (merged.stream().noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
             return row;
         }
         java.util.TreeMap<Integer, RawCell> cells = new java.util.TreeMap<>();
         row.cells().forEach(cell -> cells.put(cell.column(), cell));
         for (Integer column : headings.place().columns().values()) {
-            boolean merged = raw.mergedRegions().stream().anyMatch(region -> region.covers(row.row(), column));
-            if (merged) {
+            if (merged.stream().anyMatch(region -> region.covers(row.row(), column))) {
                 cells.merge(column, RawCell.text(column, "").merged(), (own, none) -> own.merged());
             }
         }

@@ -67,7 +67,7 @@ final class Words {
         return kept.toString().toLowerCase(Locale.ROOT);
     }
 
-    /** A text with every kind of space made one plain space, invisible characters dropped and the ends trimmed. */
+    /** A text with every kind of space made one plain space, invisible and broken characters dropped and the ends trimmed. */
     static String tidy(String text) {
         if (isPlain(text)) {
             return text;
@@ -78,7 +78,7 @@ final class Words {
             char c = text.charAt(i);
             if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
                 space = kept.length() > 0;
-            } else if (Character.getType(c) != Character.FORMAT && !Character.isISOControl(c)) {
+            } else if (Character.getType(c) != Character.FORMAT && !Character.isISOControl(c) && isWhole(text, i)) {
                 if (space) {
                     kept.append(' ');
                     space = false;
@@ -87,6 +87,18 @@ final class Words {
             }
         }
         return kept.toString();
+    }
+
+    /** False for half of a character beyond U+FFFF, and for the two codes that are no characters: neither can be written again. */
+    private static boolean isWhole(String text, int i) {
+        char c = text.charAt(i);
+        if (Character.isHighSurrogate(c)) {
+            return i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1));
+        }
+        if (Character.isLowSurrogate(c)) {
+            return i > 0 && Character.isHighSurrogate(text.charAt(i - 1));
+        }
+        return c < '\uFFFE';
     }
 
     private static boolean isPlain(String text) {

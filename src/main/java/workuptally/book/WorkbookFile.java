@@ -4,12 +4,16 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.model.InputFile;
+import workuptally.model.Place;
+import workuptally.model.Severity;
 
 /** A book that is a workbook of the Office Open XML form (ISO/IEC 29500), transitional or strict. */
 final class WorkbookFile implements TableSource, Closeable {
@@ -19,6 +23,7 @@ final class WorkbookFile implements TableSource, Closeable {
     private final WorkbookPackage book;
     private final Map<Table, String> sheetNames = new LinkedHashMap<>();
     private final Map<String, String> partsBySheet = new LinkedHashMap<>();
+    private final Set<String> hiddenSheets = new HashSet<>();
     private final SharedStrings strings;
     private final NumberFormats formats;
 
@@ -112,8 +117,11 @@ final class WorkbookFile implements TableSource, Closeable {
         Optional<WorkbookPackage.Relationship> part = xml.foreignAttribute("id")
                 .map(relationships::get)
                 .filter(r -> r.type().equals("worksheet"));
-        part.ifPresent(found ->
-                partsBySheet.put(SharedStrings.unescape(xml.attribute("name").orElse("")), found.target()));
+        String name = SharedStrings.unescape(xml.attribute("name").orElse(""));
+        part.ifPresent(found -> partsBySheet.put(name, found.target()));
+        if (xml.attribute("state").filter(state -> !state.equals("visible")).isPresent()) {
+            hiddenSheets.add(name);
+        }
     }
 
     @Override
@@ -137,6 +145,16 @@ final class WorkbookFile implements TableSource, Closeable {
         String sheet = sheetNames.get(table);
         if (sheet == null) {
             return Optional.empty();
+        }
+        if (hiddenSheets.contains(sheet)) {
+            log.add(
+                    "sheet-hidden",
+                    Severity.NOTE,
+                    "",
+                    new Place(file.name(), sheet, 0, -1, ""),
+                    "a hidden sheet",
+                    "nothing; hidden sheets count like others",
+                    "Look at it if you did not expect it.");
         }
         try (XmlPart xml = book.open(partsBySheet.get(sheet))) {
             RawTable read = new SheetPart(file.name(), sheet, xml, strings, formats).read();

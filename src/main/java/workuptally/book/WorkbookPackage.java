@@ -4,7 +4,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +51,25 @@ final class WorkbookPackage implements Closeable {
                     + " parts and was refused: check that it is the right file.");
         }
         Collections.list(zip.entries()).forEach(entry -> entries.putIfAbsent(key(entry.getName()), entry));
+        refuseTooLarge();
+    }
+
+    /** Parts that are not read here are copied into the annotated workbook, so their sizes count too. */
+    private void refuseTooLarge() throws UnreadableBookException, IOException {
+        long total = 0;
+        for (ZipEntry entry : entries.values()) {
+            total += Math.max(0, entry.getSize());
+            if (entry.getSize() > most(entry) || total > caps.totalBytes()) {
+                zip.close();
+                throw new UnreadableBookException(file + " expands too far in " + entry.getName()
+                        + " and was refused: check that it is the right file, or split it.");
+            }
+        }
+    }
+
+    /** Bytes that a part may inflate to. */
+    private long most(ZipEntry entry) {
+        return Math.min(caps.entryBytes(), Math.max(HARMLESS_BYTES, entry.getCompressedSize() * MOST_INFLATION));
     }
 
     /** Part names count without regard to case (ISO/IEC 29500-2, 9.1.1). */
@@ -72,8 +93,7 @@ final class WorkbookPackage implements Closeable {
             throw new UnreadableBookException(
                     file + " lacks its part " + part + ": open it in a spreadsheet program, repair and save it.");
         }
-        long inflation = Math.max(HARMLESS_BYTES, entry.getCompressedSize() * MOST_INFLATION);
-        long most = Math.min(Math.min(caps.entryBytes(), inflation), caps.totalBytes() - bytesRead);
+        long most = Math.min(most(entry), caps.totalBytes() - bytesRead);
         try {
             return new XmlPart(file, part, new CappedStream(zip.getInputStream(entry), most));
         } catch (ZipException damaged) {
@@ -136,15 +156,15 @@ final class WorkbookPackage implements Closeable {
         if (target.startsWith("/")) {
             return target.substring(1);
         }
-        String path = folder + target;
-        while (path.contains("../")) {
-            String shorter = path.replaceFirst("[^/]+/\\.\\./", "");
-            if (shorter.equals(path)) {
-                break;
+        Deque<String> path = new ArrayDeque<>();
+        for (String step : (folder + target).split("/")) {
+            if (step.equals("..")) {
+                path.pollLast();
+            } else if (!step.isEmpty() && !step.equals(".")) {
+                path.addLast(step);
             }
-            path = shorter;
         }
-        return path.replace("./", "");
+        return String.join("/", path);
     }
 
     @Override

@@ -37,10 +37,14 @@ final class Failure {
     /** What is wrong with a file, in one sentence. */
     static String sentence(Throwable failure) {
         if (failure instanceof FileSystemException file) {
-            return file.getFile() + ": " + reason(file) + ".";
+            return printable(file.getFile() + ": " + reason(file) + ".");
         }
-        String message = failure.getMessage() == null ? failure.toString() : failure.getMessage();
-        return message.strip().replaceAll("\\s*\\R\\s*", " ");
+        return printable(failure.getMessage() == null ? failure.toString() : failure.getMessage());
+    }
+
+    /** One line without control characters: a name in the message may hold what a terminal would act on. */
+    private static String printable(String message) {
+        return message.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "?");
     }
 
     private static String reason(FileSystemException failure) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.book.BookReader;
 import workuptally.book.Template;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
@@ -43,7 +44,7 @@ final class ReviewFiles {
      *
      * @param book the book that was reviewed; only read
      * @return the files, in the order in which a reader wants them
-     * @throws UnreadableBookException if the book changed meanwhile and cannot be read any more
+     * @throws UnreadableBookException if the book changed since it was read
      * @throws IOException if they cannot be written; then none was
      */
     List<Path> write(Path book, Review review) throws UnreadableBookException, IOException {
@@ -62,6 +63,7 @@ final class ReviewFiles {
             Files.write(files.add(names.get(2)), json);
             CsvLedgers.writeSolvents(files.add(names.get(3)), review);
             CsvLedgers.writeWaste(files.add(names.get(4)), review);
+            new BookReader(settings.reading()).requireUnchanged(book, review.book());
             List<Path> placed = files.place();
             placed.forEach(file -> taken.add(absolute(file)));
             return placed;

@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 
 /**
  * Files that appear together or not at all. They are written into a hidden folder beside their target, on the same file system, and then
- * moved into place one after the other; when a move fails, the files moved so far are taken back and those they replaced return.
+ * moved into place one after the other; when a move fails, the files moved so far are taken back and those they replaced return. Each move
+ * replaces a file at once, so that a program that is stopped anywhere leaves whole files only.
  */
 final class StagedFiles implements AutoCloseable {
     private final Path target;
@@ -90,17 +91,23 @@ final class StagedFiles implements AutoCloseable {
             throw new IOException(old + " is a folder.");
         }
         if (Files.exists(old, LinkOption.NOFOLLOW_LINKS)) {
-            Files.move(old, replaced.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+            try {
+                Files.createLink(replaced.resolve(name), old);
+            } catch (UnsupportedOperationException | IOException noLinks) {
+                Files.copy(old, replaced.resolve(name), LinkOption.NOFOLLOW_LINKS);
+            }
         }
     }
 
     private void takeBack(List<String> placed) {
         for (String name : names) {
             try {
-                if (placed.contains(name)) {
-                    Files.deleteIfExists(target.resolve(name));
+                if (!placed.contains(name)) {
+                    continue;
                 }
-                if (Files.exists(replaced.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                if (!Files.exists(replaced.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                    Files.deleteIfExists(target.resolve(name));
+                } else {
                     Files.move(replaced.resolve(name), target.resolve(name), StandardCopyOption.ATOMIC_MOVE);
                 }
             } catch (IOException stuck) {

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.PeriodTotals.StreamTotal;
+import workuptally.judgement.PeriodTotals.WithoutLargest;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Run.Status;
+import workuptally.tally.Metrics;
 import workuptally.tally.ProductYield;
 import workuptally.tally.ProductYield.PercentOf;
 import workuptally.tally.ProductYield.Stage;
@@ -34,17 +36,24 @@ final class PeriodAccount {
     PeriodTotals of(List<RunReview> runs) {
         List<String> excluded = new ArrayList<>();
         List<Double> yields = new ArrayList<>();
-        double found = 0;
-        double expected = 0;
+        Map<String, Double> found = new LinkedHashMap<>();
+        Map<String, Double> expected = new LinkedHashMap<>();
+        List<Metrics> metrics = new ArrayList<>();
+        List<String> measured = new ArrayList<>();
         for (RunReview run : runs) {
             RunTally tally = run.tally();
-            for (ProductYield product : statable(tally, excluded)) {
+            List<ProductYield> statable = statable(tally, excluded);
+            if (!statable.isEmpty() && tally.metrics().isPresent()) {
+                metrics.add(tally.metrics().get());
+                measured.add(run.id());
+            }
+            for (ProductYield product : statable) {
                 yields.add(product.percent().value());
                 double theory = theoryMillimoles(tally, product)
                         .map(MeasuredValue::value)
                         .orElse(0.0);
-                found += theory * product.percent().value() / 100;
-                expected += theory;
+                found.merge(run.id(), theory * product.percent().value() / 100, Double::sum);
+                expected.merge(run.id(), theory, Double::sum);
             }
         }
         List<Double> sorted = yields.stream().sorted().toList();
@@ -56,10 +65,46 @@ final class PeriodAccount {
                 yields.size(),
                 yields.stream().mapToDouble(Double::doubleValue).average(),
                 median(sorted),
-                expected == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * found / expected),
+                weighted(found, expected, ""),
                 excluded,
                 solvents(runs),
-                waste(runs));
+                waste(runs),
+                withoutLargest(found, expected),
+                metrics(measured, metrics));
+    }
+
+    /** Σ found / Σ theory without one run, %. */
+    private static OptionalDouble weighted(Map<String, Double> found, Map<String, Double> expected, String without) {
+        double sumFound = 0;
+        double sumExpected = 0;
+        for (Map.Entry<String, Double> run : expected.entrySet()) {
+            if (!run.getKey().equals(without)) {
+                sumFound += found.get(run.getKey());
+                sumExpected += run.getValue();
+            }
+        }
+        return sumExpected == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * sumFound / sumExpected);
+    }
+
+    private static Optional<WithoutLargest> withoutLargest(Map<String, Double> found, Map<String, Double> expected) {
+        Optional<String> largest =
+                expected.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+        if (largest.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble rest = weighted(found, expected, largest.get());
+        return rest.isPresent() ? Optional.of(new WithoutLargest(largest.get(), rest.getAsDouble())) : Optional.empty();
+    }
+
+    private static PeriodMetrics metrics(List<String> runs, List<Metrics> metrics) {
+        return new PeriodMetrics(
+                runs,
+                metrics.stream().mapToDouble(m -> m.inGrams().value()).sum(),
+                metrics.stream().mapToDouble(m -> m.productGrams().value()).sum(),
+                metrics.stream().mapToDouble(m -> m.solventGrams().value()).sum(),
+                metrics.stream().mapToDouble(m -> m.waterGrams().value()).sum(),
+                metrics.stream().mapToDouble(Metrics::reusedGrams).sum(),
+                metrics.stream().mapToDouble(m -> m.pmi().value()).average());
     }
 
     private List<ProductYield> statable(RunTally tally, List<String> excluded) {

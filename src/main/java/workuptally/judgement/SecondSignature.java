@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import workuptally.judgement.rules.HeldLayers;
 import workuptally.model.Charge;
 import workuptally.model.Severity;
 

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * What a reader must see.
  *
- * @param code stable word, for example {@code tare-missing}; may carry the catalogue number behind a space, {@code tare-missing C21}
+ * @param code stable word, for example {@code tare-missing}
  * @param severity how urgent
  * @param run run id, or empty where no run is concerned
  * @param place where it shows

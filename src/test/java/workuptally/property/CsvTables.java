@@ -41,6 +41,17 @@ final class CsvTables {
         return book;
     }
 
+    /** Tables with headings and no rows. */
+    static CsvTables of(Map<String, List<String>> headings) {
+        CsvTables book = new CsvTables();
+        headings.forEach((table, words) -> {
+            List<List<String>> rows = new ArrayList<>();
+            rows.add(new ArrayList<>(words));
+            book.tables.put(table, rows);
+        });
+        return book;
+    }
+
     private static List<List<String>> rows(Path file) throws IOException {
         List<List<String>> rows = new ArrayList<>();
         try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, CSVFormat.DEFAULT)) {

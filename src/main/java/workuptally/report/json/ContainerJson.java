@@ -67,16 +67,19 @@ final class ContainerJson {
 
     private static void proposal(JsonFields json, ProposalFit proposal) {
         addition(json, proposal.addition());
-        json.text("streamName", proposal.streamName());
         json.text("streamFit", EnumWord.of(proposal.streamFit()));
-        json.number("fillPercentAfter", proposal.after().fillPercent());
-        json.number("fillLimitPercent", proposal.fillLimitPercent());
+        json.text("streamSuggested", proposal.streamName());
+        json.flag("fits", proposal.fits());
+        json.number("fillThenPercent", proposal.after().fillPercent());
+        json.flag("crossesFill", proposal.crossesFill());
         json.array("clashes", proposal.clashes(), clash -> {
             json.text("incoming", clash.incoming());
             json.text("present", clash.present());
             json.text("earlierTransfer", clash.earlierTransfer());
-            json.flag("shownPresent", clash.shownPresent());
+            json.text("consequence", clash.consequence());
+            json.text("gas", clash.gas());
             json.flag("hazardous", clash.isHazardous());
+            json.flag("shownPresent", clash.shownPresent());
         });
     }
 

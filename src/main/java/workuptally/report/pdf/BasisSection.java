@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
@@ -67,9 +69,11 @@ final class BasisSection {
 
     /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
     private void otherFindings(List<Block> blocks) {
-        List<String> ids = review.runs().stream().map(RunReview::id).toList();
-        List<Finding> others =
-                review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
+        Set<String> ids = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
+        List<Finding> others = review.findings().stream()
+                .filter(f -> !ids.contains(f.run()))
+                .filter(f -> ContainerBlocks.owner(f, review).isEmpty())
+                .toList();
         if (!others.isEmpty()) {
             blocks.add(look.subheading("Findings that concern no single run"));
             blocks.add(new FindingTable(look).of(others));

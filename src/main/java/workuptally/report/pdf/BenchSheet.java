@@ -40,6 +40,7 @@ public final class BenchSheet {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         List<RunReview> runs = planned(review);
+        RunPlaces places = new RunPlaces(review);
         List<Block> head = new ArrayList<>();
         head.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         head.add(new Paragraph(
@@ -55,7 +56,7 @@ public final class BenchSheet {
                 flow.turn();
             }
             flow.openSection();
-            flow.add(blocks(look, review, run));
+            flow.add(blocks(look, places, run));
             flow.addTogether(toFill(look, run.tally().plan().orElseThrow()));
             flow.closeSection();
             flow.turn();
@@ -63,7 +64,7 @@ public final class BenchSheet {
         }
     }
 
-    private static List<Block> blocks(Look look, Review review, RunReview run) {
+    private static List<Block> blocks(Look look, RunPlaces places, RunReview run) {
         Plan plan = run.tally().plan().orElseThrow();
         String reaction = run.tally().run().reaction();
         List<Block> blocks = new ArrayList<>();
@@ -71,7 +72,7 @@ public final class BenchSheet {
                 look,
                 Heading.Level.SECTION,
                 reaction.isBlank() ? run.id() : run.id() + "  " + reaction,
-                Optional.of(RunBlock.destination(review, run.id()))));
+                places.of(run.id())));
         blocks.add(new Paragraph(look, who(run), look.body().in(look.palette().soft())));
         stops(look, run, blocks);
         PlanBlocks parts = new PlanBlocks(look, run, plan);

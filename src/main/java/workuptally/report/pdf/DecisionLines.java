@@ -27,10 +27,12 @@ final class DecisionLines {
 
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
 
-    DecisionLines(Look look, Review review) {
+    DecisionLines(Look look, Review review, RunPlaces places) {
         this.look = look;
         this.review = review;
+        this.places = places;
     }
 
     List<Block> blocks() {
@@ -68,7 +70,7 @@ final class DecisionLines {
             runs.add(run.id());
             List<Finding> urgent = urgent(run.findings());
             if (!urgent.isEmpty()) {
-                lines.add(line(TableCell.link(run.id(), RunBlock.destination(review, run.id())), grams(run), urgent));
+                lines.add(line(places.link(run.id()), grams(run), urgent));
             }
         }
         List<Finding> ofTransfers = urgent(review.findings()).stream()

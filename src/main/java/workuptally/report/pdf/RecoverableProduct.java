@@ -17,10 +17,12 @@ final class RecoverableProduct {
 
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
 
-    RecoverableProduct(Look look, Review review) {
+    RecoverableProduct(Look look, Review review, RunPlaces places) {
         this.look = look;
         this.review = review;
+        this.places = places;
     }
 
     List<Block> blocks() {
@@ -32,9 +34,7 @@ final class RecoverableProduct {
         for (Entry entry : entries.subList(0, Math.min(SHOWN, entries.size()))) {
             RunWords words = new RunWords(look, entry.run(), review.period().coverageFactor());
             rows.add(List.of(
-                    TableCell.link(
-                            entry.run().id(),
-                            RunBlock.destination(review, entry.run().id())),
+                    places.link(entry.run().id()),
                     TableCell.bold(entry.layer().label()),
                     TableCell.of(words.contents(List.of(entry.content()))),
                     TableCell.of(nextStep(entry, words))));

@@ -20,24 +20,20 @@ import workuptally.tally.YieldBasis;
 final class RunBlock {
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
     private final RunReview run;
     private final RunWords words;
     private final MeasuredCells cells;
     private final double coverageFactor;
 
-    RunBlock(Look look, Review review, RunReview run) {
+    RunBlock(Look look, Review review, RunReview run, RunPlaces places) {
         this.look = look;
         this.review = review;
         this.run = run;
+        this.places = places;
         this.coverageFactor = review.period().coverageFactor();
         this.cells = new MeasuredCells(look.figures(), coverageFactor);
         this.words = new RunWords(look, run, coverageFactor);
-    }
-
-    /** Name of the place where a run's block begins; run ids are free text, so the place goes by number. */
-    static String destination(Review review, String id) {
-        List<String> ids = review.runs().stream().map(RunReview::id).toList();
-        return "run-" + (ids.indexOf(id) + 1);
     }
 
     List<Block> blocks() {
@@ -48,7 +44,7 @@ final class RunBlock {
                 look,
                 Heading.Level.SECTION,
                 entry.reaction().isBlank() ? run.id() : run.id() + "  " + entry.reaction(),
-                Optional.of(destination(review, run.id()))));
+                places.of(run.id())));
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
         limiting(blocks);

@@ -22,12 +22,14 @@ final class SupervisorPage {
 
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
     private final String title;
     private final double coverageFactor;
 
-    SupervisorPage(Look look, Review review, String title) {
+    SupervisorPage(Look look, Review review, RunPlaces places, String title) {
         this.look = look;
         this.review = review;
+        this.places = places;
         this.title = title;
         this.coverageFactor = review.period().coverageFactor();
     }
@@ -37,9 +39,9 @@ final class SupervisorPage {
         blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
         blocks.add(new Paragraph(look, counts()));
-        blocks.addAll(new DecisionLines(look, review).blocks());
+        blocks.addAll(new DecisionLines(look, review, places).blocks());
         runs(blocks);
-        blocks.addAll(new RecoverableProduct(look, review).blocks());
+        blocks.addAll(new RecoverableProduct(look, review, places).blocks());
         solventAndWaste(blocks);
         signatures(blocks);
         return blocks;
@@ -133,7 +135,7 @@ final class SupervisorPage {
                             c -> look.figures().pair(c.percent().value(), c.expandedUncertaintyPercent()))
                     .orElse(new Figures.Pair(line.leads() ? "–" : "", ""));
             rows.add(List.of(
-                    i == 0 ? TableCell.link(run.id(), RunBlock.destination(review, run.id())) : TableCell.of(run.id()),
+                    i == 0 ? places.link(run.id()) : TableCell.of(run.id()),
                     TableCell.of(line.name()),
                     TableCell.of(line.theory()),
                     TableCell.of(line.crudeOverTheory()),
@@ -210,8 +212,6 @@ final class SupervisorPage {
         blocks.add(look.heading("Solvent and waste"));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
-        double recovered = period.solventRecoveredGrams() / 1000;
-        double notFound = period.solventNotFoundGrams() / 1000;
         Figures figures = look.figures();
         List<PeriodTotals.StreamTotal> largest = period.waste().stream()
                 .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
@@ -230,9 +230,16 @@ final class SupervisorPage {
                 look,
                 "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
                         + "\u00A0kg; recovered "
-                        + figures.fixed(recovered, 2) + "\u00A0kg; not found "
-                        + figures.fixed(notFound, 2)
-                        + "\u00A0kg. " + streams));
+                        + figures.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, not found "
+                        + figures.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%" + pmi() + ". " + streams));
+    }
+
+    private String pmi() {
+        OptionalDouble pmi = review.period().metrics().pmi();
+        return pmi.isEmpty()
+                ? ""
+                : "; PMI of the " + review.period().metrics().runs().size() + " runs that count "
+                        + look.figures().significant(pmi.getAsDouble(), 3) + " (sum over sum, water counted)";
     }
 
     private String excluded() {

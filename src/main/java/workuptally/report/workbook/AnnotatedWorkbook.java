@@ -3,7 +3,6 @@ package workuptally.report.workbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.poi.ooxml.POIXMLException;
 import workuptally.judgement.Review;
 import workuptally.report.view.ReviewTables;
 
@@ -31,9 +30,22 @@ public final class AnnotatedWorkbook {
         }
         try (BookPackage book = BookPackage.open(input)) {
             new CarryOver(book, review.findings(), ReviewTables.of(review)).write(output);
-        } catch (POIXMLException | IllegalArgumentException | IllegalStateException e) {
-            // The spreadsheet library reports a damaged part in these ways.
-            throw new IOException("the workbook cannot be annotated: " + e.getMessage(), e);
+        } catch (RuntimeException e) {
+            // The spreadsheet library reports a damaged part by runtime exceptions of many kinds.
+            if (isOurs(e)) {
+                throw e;
+            }
+            throw new IOException(
+                    input.getFileName()
+                            + " cannot be annotated, since a part of it is damaged: open it in a spreadsheet"
+                            + " program, repair and save it.",
+                    e);
         }
+    }
+
+    /** True for an exception that this program itself raised: a fault to report, not one of the workbook. */
+    private static boolean isOurs(RuntimeException e) {
+        StackTraceElement[] trace = e.getStackTrace();
+        return trace.length > 0 && trace[0].getClassName().startsWith("workuptally.");
     }
 }

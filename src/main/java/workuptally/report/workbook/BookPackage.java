@@ -27,6 +27,7 @@ import javax.xml.stream.XMLStreamReader;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.io.input.BoundedInputStream;
 
 /** The parts of the user's workbook, only ever read. Part names begin without a slash, {@code xl/workbook.xml}. */
 final class BookPackage implements Closeable {
@@ -102,9 +103,16 @@ final class BookPackage implements Closeable {
         return names;
     }
 
-    /** Content of a part. */
+    /** Content of a part, which ends with an error where it is longer than the package says. */
     InputStream read(String part) throws IOException {
-        return zip.getInputStream(entries.get(part));
+        ZipArchiveEntry entry = entries.get(part);
+        return BoundedInputStream.builder()
+                .setInputStream(zip.getInputStream(entry))
+                .setMaxCount(entry.getSize() + 1)
+                .setOnMaxCount((most, count) -> {
+                    throw new IOException("the part " + part + " of the workbook is longer than its package says");
+                })
+                .get();
     }
 
     /** Copies a part as it is stored, without unpacking it. */
@@ -185,7 +193,9 @@ final class BookPackage implements Closeable {
         }
         return attributes(CONTENT_TYPES, "Override").stream()
                 .filter(part -> contentType.equals(part.get("ContentType")))
-                .map(part -> part.getOrDefault("PartName", "").substring(1))
+                .map(part -> part.getOrDefault("PartName", ""))
+                .filter(name -> name.startsWith("/"))
+                .map(name -> name.substring(1))
                 .collect(Collectors.toUnmodifiableSet());
     }
 

@@ -41,6 +41,8 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrDir;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
 import workuptally.report.view.Cell;
 import workuptally.report.view.ClosuresSection;
 import workuptally.report.view.SolventTotalsSection;
@@ -141,14 +143,9 @@ final class ResultCharts {
         XSSFChart chart = drawing.createChart(anchor);
         String shortened = data.view().rows().size() > count ? ", first " + count + " lines" : "";
         chart.setTitleText(heading + shortened);
-        chart.getCTChart()
-                .getTitle()
-                .getTx()
-                .getRich()
-                .getPArray(0)
-                .getRArray(0)
-                .getRPr()
-                .setSz(TITLE_HUNDREDTHS_OF_POINT);
+        CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
+        inEnglish(title);
+        title.getPArray(0).getRArray(0).getRPr().setSz(TITLE_HUNDREDTHS_OF_POINT);
         chart.setTitleOverlay(false);
         if (bars.size() > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
@@ -156,6 +153,12 @@ final class ResultCharts {
         XDDFCategoryAxis categories = chart.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis values = chart.createValueAxis(AxisPosition.LEFT);
         values.setTitle(axis);
+        inEnglish(chart.getCTChart()
+                .getPlotArea()
+                .getValAxArray(0)
+                .getTitle()
+                .getTx()
+                .getRich());
         values.setCrosses(AxisCrosses.AUTO_ZERO);
         values.setNumberFormat("General");
         if (bars.stream().allMatch(series -> isPositive(data, series.column(), count))) {
@@ -185,6 +188,16 @@ final class ResultCharts {
                         data,
                         bars.get(i).uncertaintyColumn(),
                         count);
+            }
+        }
+    }
+
+    /** The library writes the language of the machine, which is neither that of the text nor the same everywhere. */
+    private static void inEnglish(CTTextBody text) {
+        for (CTTextParagraph paragraph : text.getPList()) {
+            paragraph.getRList().forEach(run -> run.getRPr().setLang("en"));
+            if (paragraph.isSetEndParaRPr() && paragraph.getEndParaRPr().isSetLang()) {
+                paragraph.getEndParaRPr().setLang("en");
             }
         }
     }

@@ -48,6 +48,7 @@ class JsonReportTest {
             "capacityRatio",
             "fillPercentAfter",
             "pmi",
+            "meanOfPmis",
             "pmiWorkupOnly",
             "eFactorWithWater",
             "eFactorWithoutWater",
