@@ -39,6 +39,13 @@ class AdditionsTest {
     }
 
     @Test
+    void liquidThatWasWeighedInFillsTheFunnelToo() {
+        // 45.0 g at 0.900 g/mL = 50 mL.
+        Addition addition = addition("Material", "ethyl acetate", "Mass", "45.0", "Density", "0.900");
+        assertEquals(50, addition.volumeMillilitres().orElseThrow().value(), 1e-9);
+    }
+
+    @Test
     void materialWithoutMassVolumeOrDensityHasNoMass() {
         assertTrue(addition("Material", "secret brew", "Volume", "20").massGrams().isEmpty());
     }
