@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import com.lowagie.text.Document;
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
@@ -32,6 +33,18 @@ public final class PdfReport {
      * @throws IOException if writing fails
      */
     public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
+        try {
+            compose(review, options, out);
+        } catch (ExceptionConverter wrapped) {
+            // The library wraps what the stream reports, a full disk for example.
+            if (wrapped.getException() instanceof IOException unwritable) {
+                throw unwritable;
+            }
+            throw wrapped;
+        }
+    }
+
+    private static void compose(Review review, PdfOptions options, OutputStream out) throws IOException {
         PdfOptions.Paper paper = options.paper();
         Look look = new Look(
                 new Typeface(),
