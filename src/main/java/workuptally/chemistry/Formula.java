@@ -111,7 +111,11 @@ public final class Formula {
     }
 
     private static String element(String symbol) {
-        return symbol.replaceAll("\\d", "");
+        int start = 0;
+        while (start < symbol.length() && Character.isDigit(symbol.charAt(start))) {
+            start++;
+        }
+        return symbol.substring(start);
     }
 
     private static int rank(String element, boolean carbon) {

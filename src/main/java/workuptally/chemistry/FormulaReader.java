@@ -79,6 +79,8 @@ final class FormulaReader {
     private static final Pattern NUCLIDE = Pattern.compile("\\[(\\d+)([A-Z][a-z]?)(\\d*)]");
     private static final Pattern BRACKETED_ELEMENT = Pattern.compile("\\[([A-Z][a-z]?)]");
     private static final Pattern COEFFICIENT = Pattern.compile("(\\d+(?:\\.\\d+)?)(?=[A-Z(\\[{])");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final Pattern WATER_NOT_COUNTED = Pattern.compile("[xn]H2O|\\(H2O\\)[xn]");
     private static final String OPENING = "([{";
     private static final String CLOSING = ")]}";
 
@@ -105,7 +107,7 @@ final class FormulaReader {
         }
         int charge = takeCharge(plain);
         Map<String, Double> total = new HashMap<>();
-        for (String part : parts(text.replaceAll("\\s+", ""))) {
+        for (String part : parts(SPACES.matcher(text).replaceAll(""))) {
             add(total, readPart(part), 1);
         }
         double atoms = total.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -217,7 +219,7 @@ final class FormulaReader {
         if (part.isEmpty()) {
             throw refused("a part before or after the dot is missing");
         }
-        if (part.matches("[xn]H2O|\\(H2O\\)[xn]")) {
+        if (WATER_NOT_COUNTED.matcher(part).matches()) {
             throw refused("the number of water molecules is not given");
         }
         double coefficient = 1;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -96,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Findings that belong to no run of the book: files, registers, rows of unknown runs. */
     private static List<Finding> ofBook(Review review) {
-        List<String> runs = review.runs().stream().map(RunReview::id).toList();
+        Set<String> runs = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
         return review.findings().stream().filter(f -> !runs.contains(f.run())).toList();
     }
 

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.tally.SolventUse;
 
@@ -18,6 +19,8 @@ import workuptally.tally.SolventUse;
  * @param excluded what was left out of those figures, with the reason
  * @param solvents solvents over all runs
  * @param waste waste streams over all runs
+ * @param withoutLargest the amount-weighted yield without the run of the largest theory; empty with fewer than two runs
+ * @param metrics mass metrics
  */
 public record PeriodTotals(
         double coverageFactor,
@@ -30,13 +33,52 @@ public record PeriodTotals(
         OptionalDouble amountWeightedYieldPercent,
         List<String> excluded,
         List<SolventUse> solvents,
-        List<StreamTotal> waste) {
+        List<StreamTotal> waste,
+        Optional<WithoutLargest> withoutLargest,
+        PeriodMetrics metrics) {
     /** Copies the lists. */
     public PeriodTotals {
         excluded = List.copyOf(excluded);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
     }
+
+    /** Totals without mass metrics. */
+    public PeriodTotals(
+            double coverageFactor,
+            int runsIsolated,
+            int runsInWorkup,
+            int runsPlanned,
+            int yieldsStated,
+            OptionalDouble meanYieldPercent,
+            OptionalDouble medianYieldPercent,
+            OptionalDouble amountWeightedYieldPercent,
+            List<String> excluded,
+            List<SolventUse> solvents,
+            List<StreamTotal> waste) {
+        this(
+                coverageFactor,
+                runsIsolated,
+                runsInWorkup,
+                runsPlanned,
+                yieldsStated,
+                meanYieldPercent,
+                medianYieldPercent,
+                amountWeightedYieldPercent,
+                excluded,
+                solvents,
+                waste,
+                Optional.empty(),
+                PeriodMetrics.NONE);
+    }
+
+    /**
+     * The amount-weighted yield without one run, so that a large run does not hide the small ones.
+     *
+     * @param run the run left out
+     * @param percent Σ n found / Σ n theory of the others, %
+     */
+    public record WithoutLargest(String run, double percent) {}
 
     /** Volume of all solvents put in, L; purification not included. */
     public double solventInLitres() {
@@ -51,6 +93,16 @@ public record PeriodTotals(
     /** Mass of all solvents found in distillates, g. */
     public double solventRecoveredGrams() {
         return solvents.stream().mapToDouble(SolventUse::recoveredGrams).sum();
+    }
+
+    /** Share of the solvents put in that was found in distillates, %; 0 without solvents. */
+    public double solventRecoveredPercent() {
+        return solventInGrams() == 0 ? 0 : 100 * solventRecoveredGrams() / solventInGrams();
+    }
+
+    /** Share of the solvents put in that was not found again, %; 0 without solvents. */
+    public double solventNotFoundPercent() {
+        return solventInGrams() == 0 ? 0 : 100 * solventNotFoundGrams() / solventInGrams();
     }
 
     /** Mass of all solvents not found again, g. */

@@ -6,16 +6,25 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.HeldLayers;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.judgement.rules.Rules;
+import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.reference.Reference;
+import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
+import workuptally.tally.SeriesAccount;
 import workuptally.tally.Substances;
 
 /** Tallies and judges every run of a book. */
@@ -52,8 +61,9 @@ public final class ReviewBuilder {
             progress.accept(tallies.size());
         }
         List<Finding> findings = new ArrayList<>(book.findings());
+        List<RunRule> rules = Rules.ofRun(substances, new RunEstimates(book.limits(), substances));
         for (RunTally tally : tallies) {
-            for (RunRule rule : Rules.ofRun(substances)) {
+            for (RunRule rule : rules) {
                 findings.addAll(rule.judge(tally, book));
             }
         }
@@ -62,11 +72,11 @@ public final class ReviewBuilder {
         }
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         LayerDecisions layerDecisions = new LayerDecisions(book, containers);
+        Map<String, List<Finding>> before = byRun(findings);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         for (RunTally tally : tallies) {
             String id = tally.run().id();
-            List<LayerDecision> ofRun = layerDecisions.of(
-                    tally, findings.stream().filter(f -> f.run().equals(id)).toList());
+            List<LayerDecision> ofRun = layerDecisions.of(tally, before.getOrDefault(id, List.of()));
             decisions.put(id, ofRun);
             findings.addAll(HeldLayers.of(tally, ofRun));
         }
@@ -77,22 +87,27 @@ public final class ReviewBuilder {
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
+        Map<String, List<Finding>> orderedByRun = byRun(ordered);
         List<RunReview> runs = new ArrayList<>();
         for (RunTally tally : tallies) {
             String id = tally.run().id();
             runs.add(new RunReview(
-                    tally,
-                    ordered.stream().filter(f -> f.run().equals(id)).toList(),
-                    decisions.get(id),
-                    hazardNotes.of(tally.run())));
+                    tally, orderedByRun.getOrDefault(id, List.of()), decisions.get(id), hazardNotes.of(tally.run())));
         }
         return new Review(
                 book,
                 runs,
-                new PeriodAccount(book.limits()).of(runs),
+                PeriodAccount.of(
+                        book.limits().value(Limit.COVERAGE_FACTOR),
+                        tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
                 ordered,
                 new BasisRows(book, substances).list(),
                 toolVersion,
-                containers);
+                containers,
+                new SeriesAccount(book, tallies).list());
+    }
+
+    private static Map<String, List<Finding>> byRun(List<Finding> findings) {
+        return findings.stream().collect(Collectors.groupingBy(Finding::run));
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One planned reaction (or separation) and its workup.
@@ -44,6 +45,8 @@ public record Run(
         List<NmrAssay> nmrAssays,
         List<Lot> lots,
         RowPlace row) {
+    private static final Pattern STEP_NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
+
     /** Copies the lists. */
     public Run {
         products = List.copyOf(products);
@@ -57,7 +60,7 @@ public record Run(
 
     /** The steps in order of their numbers where all are numbers, else in order of the table. */
     public List<Step> orderedSteps() {
-        if (steps.stream().anyMatch(s -> !s.number().matches("\\d{1,9}(\\.\\d{1,9})?"))) {
+        if (steps.stream().anyMatch(s -> !STEP_NUMBER.matcher(s.number()).matches())) {
             return steps;
         }
         return steps.stream()

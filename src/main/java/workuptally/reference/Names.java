@@ -2,17 +2,33 @@ package workuptally.reference;
 
 import java.text.Normalizer;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Names as people type them, brought to one form for comparison. */
 final class Names {
-    private static final Pattern IGNORED = Pattern.compile("[\\s\\-\\u2010-\\u2015\\u2212_'\"\\u2019,()]+|\\.(?!\\d)");
-
     private Names() {}
 
     /** Lower case without spaces, hyphens, commas, brackets and full stops; subscripts as plain digits; one spelling of sulfur and aluminium. */
     static String plain(String name) {
         String text = Normalizer.normalize(name, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
-        return IGNORED.matcher(text).replaceAll("").replace("sulph", "sulf").replace("aluminum", "aluminium");
+        StringBuilder kept = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (!isIgnored(c) && (c != '.' || isDigit(text, i + 1))) {
+                kept.append(c);
+            }
+        }
+        return kept.toString().replace("sulph", "sulf").replace("aluminum", "aluminium");
+    }
+
+    private static boolean isIgnored(char c) {
+        return switch (c) {
+            case ' ', '\t', '\n', '\u000B', '\f', '\r', '-', '_', '\'', '"', ',', '(', ')' -> true;
+            case '\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2015', '\u2019', '\u2212' -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean isDigit(String text, int index) {
+        return index < text.length() && text.charAt(index) >= '0' && text.charAt(index) <= '9';
     }
 }

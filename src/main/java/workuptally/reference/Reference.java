@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -27,7 +29,7 @@ import java.util.stream.Stream;
 public final class Reference {
     private static final String DATA = "data/";
     private static final long MOST_BYTES = 4_000_000;
-    private static final List<String> DRY_WORDS = List.of("anhydrous", "anhyd.", "anh.", "dried");
+    private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final List<ReferenceTable> tables;
     private final Map<String, Source> sources;
@@ -56,6 +58,8 @@ public final class Reference {
     private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
     private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
+    private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
+    private final Map<String, List<PartitionRow>> partitionByCompound;
     private final WashNames washNames;
 
     private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
@@ -78,6 +82,9 @@ public final class Reference {
         wasteStreams = each(files, Table.WASTE_STREAMS, WasteStream::of);
         regulatoryLimits = each(files, Table.REGULATORY_LIMITS, RegulatoryLimit::of);
         partition = each(files, Table.PARTITION, PartitionRow::of);
+        partitionByCompound = partition.stream()
+                .collect(Collectors.groupingBy(
+                        row -> Names.plain(row.compound()), LinkedHashMap::new, Collectors.toUnmodifiableList()));
         indexNames();
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
     }
@@ -243,6 +250,10 @@ public final class Reference {
             index(dryingAgentsByName, row, row.key(), row.name(), row.aliases());
             index(dryingAgentsByName, row, row.key(), withoutDry(row.name()), List.of());
         });
+        wasteStreams.forEach(row -> {
+            wasteStreamsByName.putIfAbsent(Names.plain(row.key()), row);
+            wasteStreamsByName.putIfAbsent(Names.plain(row.name()), row);
+        });
         hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
     }
 
@@ -253,11 +264,7 @@ public final class Reference {
     }
 
     private static String withoutDry(String name) {
-        String rest = name;
-        for (String word : DRY_WORDS) {
-            rest = rest.replaceAll("(?i)[,\\s(]*\\b" + word.replace(".", "\\.") + "\\)?", " ");
-        }
-        return rest.strip();
+        return DRY_WORDS.matcher(name).replaceAll(" ").strip();
     }
 
     private static <T> Optional<T> find(Map<String, T> map, String name) {
@@ -406,11 +413,7 @@ public final class Reference {
 
     /** The waste stream with a key or name. */
     public Optional<WasteStream> wasteStream(String name) {
-        String plain = Names.plain(name);
-        return wasteStreams.stream()
-                .filter(row -> Names.plain(row.key()).equals(plain)
-                        || Names.plain(row.name()).equals(plain))
-                .findFirst();
+        return find(wasteStreamsByName, name);
     }
 
     /** All waste streams. */
@@ -425,10 +428,7 @@ public final class Reference {
 
     /** Partition rows of a compound, in all solvents. */
     public List<PartitionRow> partition(String compound) {
-        String plain = Names.plain(compound);
-        return partition.stream()
-                .filter(row -> Names.plain(row.compound()).equals(plain))
-                .toList();
+        return partitionByCompound.getOrDefault(Names.plain(compound), List.of());
     }
 
     /** All partition rows. */

@@ -1,6 +1,6 @@
 package workuptally.tally;
 
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
@@ -19,23 +19,23 @@ import workuptally.reference.Wash;
  */
 final class AcidsAndBases {
     private static final double CARBONIC_ACID_PKA = 6.4;
-    private static final Map<String, Equivalents> PER_MOLE = Map.ofEntries(
-            Map.entry("HCl", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("HBr", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("HNO3", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("H2SO4", new Equivalents(2, 0, 0, 0, 0)),
-            Map.entry("KHSO4", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("NaHSO4", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("H3PO4", new Equivalents(1, 0, 0, 0, 0)),
-            Map.entry("C6H8O7", new Equivalents(0, 3, 0, 0, 0)),
-            Map.entry("LiOH", new Equivalents(0, 0, 1, 0, 0)),
-            Map.entry("NaOH", new Equivalents(0, 0, 1, 0, 0)),
-            Map.entry("KOH", new Equivalents(0, 0, 1, 0, 0)),
-            Map.entry("Na2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            Map.entry("K2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            Map.entry("Cs2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            Map.entry("NaHCO3", new Equivalents(0, 0, 0, 0, 1)),
-            Map.entry("KHCO3", new Equivalents(0, 0, 0, 0, 1)));
+    private static final List<Known> PER_MOLE = List.of(
+            new Known("HCl", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("HBr", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("HNO3", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("H2SO4", new Equivalents(2, 0, 0, 0, 0)),
+            new Known("KHSO4", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("NaHSO4", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("H3PO4", new Equivalents(1, 0, 0, 0, 0)),
+            new Known("C6H8O7", new Equivalents(0, 3, 0, 0, 0)),
+            new Known("LiOH", new Equivalents(0, 0, 1, 0, 0)),
+            new Known("NaOH", new Equivalents(0, 0, 1, 0, 0)),
+            new Known("KOH", new Equivalents(0, 0, 1, 0, 0)),
+            new Known("Na2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            new Known("K2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            new Known("Cs2CO3", new Equivalents(0, 0, 0, 1, 0)),
+            new Known("NaHCO3", new Equivalents(0, 0, 0, 0, 1)),
+            new Known("KHCO3", new Equivalents(0, 0, 0, 0, 1)));
 
     private final Run run;
     private final Substances substances;
@@ -96,9 +96,9 @@ final class AcidsAndBases {
         }
         try {
             Formula read = Formula.parse(formula);
-            return PER_MOLE.entrySet().stream()
-                    .filter(e -> Formula.parse(e.getKey()).sameComposition(read))
-                    .map(Map.Entry::getValue)
+            return PER_MOLE.stream()
+                    .filter(known -> known.formula().sameComposition(read))
+                    .map(Known::perMole)
                     .findFirst()
                     .orElse(Equivalents.NONE);
         } catch (IllegalFormulaException e) {
@@ -113,5 +113,11 @@ final class AcidsAndBases {
                 perMole.strongBase() * millimoles,
                 perMole.carbonate() * millimoles,
                 perMole.hydrogencarbonate() * millimoles);
+    }
+
+    private record Known(Formula formula, Equivalents perMole) {
+        Known(String formula, Equivalents perMole) {
+            this(Formula.parse(formula), perMole);
+        }
     }
 }

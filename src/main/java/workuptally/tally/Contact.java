@@ -16,6 +16,8 @@ import workuptally.model.Step;
  * @param loads loads recorded
  * @param loadsNeeded loads that keep the fill within the limit
  * @param gasExpected true where the contact gives off gas
+ * @param gasLitresExpected gas expected over all loads, at room temperature and pressure, L
+ * @param gasLitresWorst the same if nothing was consumed before, L
  */
 public record Contact(
         Step step,

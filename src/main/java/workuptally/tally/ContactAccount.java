@@ -25,19 +25,22 @@ final class ContactAccount {
         this.substances = substances;
     }
 
-    List<Contact> of(LayerFlow flow) {
+    List<Contact> of(LayerFlow flow, List<StepReaction> reactions) {
         List<Contact> contacts = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             List<Double> volumes = flow.volumesInFunnel(step);
+            Optional<StepReaction> gas = reactions.stream()
+                    .filter(r -> r.step().equals(step) && r.expectedMillimoles() > 0)
+                    .findFirst();
             for (int i = 0; i < volumes.size(); i++) {
-                contacts.add(contact(step, i + 1, volumes.get(i)));
+                contacts.add(contact(step, i + 1, volumes.get(i), gas));
             }
         }
         return contacts;
     }
 
-    private Contact contact(Step step, int portion, double millilitres) {
-        double limit = limits.value(Limit.FUNNEL_FILL) / 100;
+    private Contact contact(Step step, int portion, double millilitres, Optional<StepReaction> gas) {
+        double limit = limits.value(gas.isPresent() ? Limit.FUNNEL_FILL_WITH_GAS : Limit.FUNNEL_FILL) / 100;
         int loads = (int) Math.max(
                 1, Math.round(step.loads().entered().map(Entered::value).orElse(1.0)));
         Optional<Double> recorded =
@@ -53,9 +56,9 @@ final class ContactAccount {
                 100 * limit,
                 loads,
                 (int) Math.ceil(millilitres / (limit * funnel) - 1e-9),
-                false,
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+                gas.isPresent(),
+                gas.map(r -> OptionalDouble.of(r.expectedLitres())).orElse(OptionalDouble.empty()),
+                gas.map(r -> OptionalDouble.of(r.worstLitres())).orElse(OptionalDouble.empty()));
     }
 
     private double smallestThatFits(double millilitres, double limit) {

@@ -11,7 +11,6 @@ import workuptally.chemistry.Drying;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
-import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -20,7 +19,7 @@ import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
 
 /** Drying of organic layers: water to bind against the agent, and the solution that a filtered cake holds. Estimates, as ranges. */
-public final class DryingAccount {
+final class DryingAccount {
     private final RunTally tally;
     private final Run run;
     private final Substances substances;
@@ -36,8 +35,8 @@ public final class DryingAccount {
     }
 
     /** Every drying step with a weighed, listed agent. */
-    public static List<DriedLayer> of(RunTally tally, Limits limits, Substances substances) {
-        return new DryingAccount(tally, substances, Mixtures.flow(tally, limits, substances)).list();
+    static List<DriedLayer> of(RunTally tally, Substances substances, LayerFlow flow) {
+        return new DryingAccount(tally, substances, flow).list();
     }
 
     private List<DriedLayer> list() {

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Every content of a run that a balance of the workup may count: in terminal layers, aliquots and the lots at which the workup ends.
+ * Every content of a run that a balance of the workup may count: in terminal layers, aliquots, the lots at which the
+ * workup ends, and layers said against the steps to be still there.
  *
  * @param terms what was found, where
  */
@@ -24,7 +25,7 @@ record Found(List<Term> terms) {
             }
         }
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup()) {
+            if (layer.counts()) {
                 layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
             }
         }

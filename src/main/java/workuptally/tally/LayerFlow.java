@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +35,8 @@ final class LayerFlow {
     private final Map<Step, Addition> additions;
     private final Map<String, Mixture> portions = new LinkedHashMap<>();
     private final Map<String, Double> put = new LinkedHashMap<>();
-    private final Map<Step, List<Double>> volumesInFunnel = new LinkedHashMap<>();
-    private final Map<Step, Phases> phases = new LinkedHashMap<>();
+    private final Map<Step, List<Double>> volumesInFunnel = new IdentityHashMap<>();
+    private final Map<Step, Phases> phases = new IdentityHashMap<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
@@ -54,7 +55,7 @@ final class LayerFlow {
             List<LayerTally> layers) {
         Map<String, LayerTally> byLabel = new LinkedHashMap<>();
         layers.forEach(l -> byLabel.put(l.label(), l));
-        Map<Step, Addition> byStep = new LinkedHashMap<>();
+        Map<Step, Addition> byStep = new IdentityHashMap<>();
         additions.forEach(a -> byStep.put(a.step(), a));
         LayerFlow flow = new LayerFlow(run, substances, byLabel, byStep);
         Mixture mixture = Mixture.EMPTY;
@@ -263,15 +264,11 @@ final class LayerFlow {
     }
 
     private void give(List<String> labels, Mixture mixture) {
-        double known = 0;
+        boolean allWeighed = labels.stream().allMatch(l -> layerGrams(l).isPresent());
+        double total =
+                labels.stream().mapToDouble(l -> layerGrams(l).orElse(0.0)).sum();
         for (String label : labels) {
-            known += layerGrams(label).orElse(0.0);
-        }
-        double total = known;
-        for (String label : labels) {
-            double share = labels.size() == 1
-                    ? 1
-                    : total == 0 ? 1.0 / labels.size() : layerGrams(label).orElse(0.0) / total;
+            double share = allWeighed && total > 0 ? layerGrams(label).orElseThrow() / total : 1.0 / labels.size();
             portions.put(label, measured(label, mixture.share(n -> share)));
         }
     }

@@ -1,6 +1,8 @@
 package workuptally.tally;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -19,7 +21,7 @@ public record LayerMakeUp(
     /** Copies the map in its order. */
     public LayerMakeUp {
         grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
-        materials = Set.copyOf(materials);
+        materials = Collections.unmodifiableSet(new LinkedHashSet<>(materials));
     }
 
     /** Mass of all components, g. */

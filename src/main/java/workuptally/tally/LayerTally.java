@@ -35,6 +35,20 @@ public record LayerTally(
         contents = List.copyOf(contents);
     }
 
+    /**
+     * True where a balance of the workup counts the layer: nothing consumed it, or its status says against the steps that it is still
+     * there. The contradiction stops the run, and the balance shows it by reading over.
+     */
+    boolean counts() {
+        return endsWorkup && (terminal || saidToBeThere());
+    }
+
+    private boolean saidToBeThere() {
+        return entry.flatMap(Layer::status)
+                .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.TO_REUSE)
+                .isPresent();
+    }
+
     /** The same layer with other contents. */
     LayerTally withContents(List<Content> other) {
         return new LayerTally(

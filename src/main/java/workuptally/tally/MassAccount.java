@@ -73,7 +73,7 @@ final class MassAccount {
         }
         boolean complete = true;
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup()) {
+            if (layer.counts()) {
                 complete &= layer.massGrams().isPresent();
                 layer.massGrams().ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m)));
             }

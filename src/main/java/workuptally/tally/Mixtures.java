@@ -12,7 +12,7 @@ import workuptally.model.Step;
 import workuptally.reference.Solvent;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
-public final class Mixtures {
+final class Mixtures {
     private final RunTally tally;
     private final Substances substances;
     private final LayerFlow flow;
@@ -24,8 +24,8 @@ public final class Mixtures {
     }
 
     /** Every contact of a run, in order of the steps. */
-    public static List<ContactMixture> of(RunTally tally, Limits limits, Substances substances) {
-        return new Mixtures(tally, substances, flow(tally, limits, substances)).list();
+    static List<ContactMixture> of(RunTally tally, Substances substances, LayerFlow flow) {
+        return new Mixtures(tally, substances, flow).list();
     }
 
     /** The estimates of the layer map, from finished results. */

@@ -33,6 +33,8 @@ public final class Substances {
     private final AtomicWeights atomicWeights;
     private final Set<Cited> used = new LinkedHashSet<>();
     private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
+    private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
+    private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -102,12 +104,12 @@ public final class Substances {
 
     /** A listed wash by name or alias. */
     Optional<Wash> wash(String name) {
-        return reference.wash(name);
+        return washes.computeIfAbsent(name, reference::wash);
     }
 
     /** A listed drying agent by name or alias. */
     Optional<DryingAgent> dryingAgent(String name) {
-        return reference.dryingAgent(name);
+        return dryingAgents.computeIfAbsent(name, reference::dryingAgent);
     }
 
     /** A listed oxidant by name or alias. */

@@ -14,6 +14,7 @@ final class PublishedChecksPage {
             "extraction",
             "uncertainty",
             "assay",
+            "metrics",
             "gas",
             "vapour-pressure",
             "statistics",

@@ -29,8 +29,14 @@ class PublishedChecksTest {
         return PublishedCase.of("uncertainty").stream();
     }
 
+    static Stream<PublishedCase> metricsCases() {
+        return PublishedCase.of("metrics").stream();
+    }
+
     static Stream<PublishedCase> allCases() {
-        return Stream.concat(uncertaintyCases(), CHEMISTRY.stream().flatMap(file -> PublishedCase.of(file).stream()));
+        return Stream.concat(
+                Stream.concat(metricsCases(), uncertaintyCases()),
+                CHEMISTRY.stream().flatMap(file -> PublishedCase.of(file).stream()));
     }
 
     private static void check(PublishedCase each, Figures figures) {
@@ -55,11 +61,17 @@ class PublishedChecksTest {
         check(each, UncertaintyFigures.of(each));
     }
 
+    @ParameterizedTest
+    @MethodSource("metricsCases")
+    void massMetricsAgreeWithPublishedWork(PublishedCase each) throws Exception {
+        check(each, MetricsFigures.of(each));
+    }
+
     @Test
     void everyCaseHasItsOwnNameAndNoneIsLost() {
         Set<String> names = new HashSet<>();
         allCases().forEach(each -> assertTrue(names.add(each.id()), each.id()));
-        assertEquals(59, names.size());
+        assertEquals(65, names.size());
     }
 
     @Test

@@ -2,14 +2,17 @@ package workuptally.judgement.layers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Transfer;
 import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
 
@@ -38,6 +41,7 @@ public final class LayerDecisions {
 
     private final Book book;
     private final List<ContainerReview> containers;
+    private final Map<String, List<Transfer>> transfersByRun;
 
     /**
      * With the limits and transfers of a book.
@@ -47,6 +51,7 @@ public final class LayerDecisions {
     public LayerDecisions(Book book, List<ContainerReview> containers) {
         this.book = book;
         this.containers = List.copyOf(containers);
+        this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
     }
 
     /**
@@ -57,9 +62,10 @@ public final class LayerDecisions {
      */
     public List<LayerDecision> of(RunTally run, List<Finding> findings) {
         SumOfLayers sums = SumOfLayers.of(run, book.limits());
+        List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
-            LayerEvidence evidence = new LayerEvidence(layer, run, book, findings, sums, containers);
+            LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
                     CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));

@@ -6,6 +6,7 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
+import workuptally.model.Transfer;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
@@ -17,6 +18,7 @@ import workuptally.tally.Theory.ProductTheory;
  * @param layer the layer
  * @param run results of its run
  * @param book the book
+ * @param transfers transfers of the run
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
  * @param containers containers with what is proposed for them
@@ -25,6 +27,7 @@ record LayerEvidence(
         LayerTally layer,
         RunTally run,
         Book book,
+        List<Transfer> transfers,
         List<Finding> findings,
         SumOfLayers sums,
         List<ContainerReview> containers) {

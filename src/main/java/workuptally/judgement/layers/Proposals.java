@@ -7,9 +7,8 @@ final class Proposals {
     private Proposals() {}
 
     static boolean isProposed(LayerEvidence evidence) {
-        return evidence.book().transfers().stream()
+        return evidence.transfers().stream()
                 .filter(t -> t.status() == Transfer.Status.PROPOSED)
-                .anyMatch(t -> t.run().equals(evidence.run().run().id())
-                        && t.layers().contains(evidence.layer().label()));
+                .anyMatch(t -> t.layers().contains(evidence.layer().label()));
     }
 }

@@ -32,7 +32,7 @@ final class JsonFields {
         generator.writeBooleanProperty(name, value);
     }
 
-    void count(String name, int value) {
+    void count(String name, long value) {
         generator.writeNumberProperty(name, value);
     }
 

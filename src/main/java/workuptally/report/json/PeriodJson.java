@@ -1,16 +1,17 @@
 package workuptally.report.json;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.PeriodTotals.StreamTotal;
 import workuptally.judgement.Review;
-import workuptally.model.Container;
 import workuptally.model.Correction;
 import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
+import workuptally.model.Run;
 import workuptally.model.Transfer;
 
 /** Totals over the book, and its registers: containers, transfers, series, corrections. */
@@ -21,14 +22,14 @@ final class PeriodJson {
         PeriodTotals period = review.period();
         SolventJson.array(json, period.solvents());
         json.array("waste", period.waste(), total -> stream(json, total));
-        json.array("containers", review.book().containers(), container -> container(json, container));
+        ContainerJson.array(json, review);
         json.array("transfers", review.book().transfers(), transfer -> transfer(json, transfer));
         json.object("period", () -> totals(json, period));
-        json.array("series", seriesNames(review), name -> series(json, review, name));
+        series(json, review);
         json.array("corrections", review.book().corrections(), correction -> correction(json, correction));
     }
 
-    private static void totals(JsonFields json, PeriodTotals period) {
+    static void totals(JsonFields json, PeriodTotals period) {
         json.number("coverageFactor", period.coverageFactor());
         json.count("runsIsolated", period.runsIsolated());
         json.count("runsInWorkup", period.runsInWorkup());
@@ -37,30 +38,22 @@ final class PeriodJson {
         json.number("meanYieldPercent", period.meanYieldPercent());
         json.number("medianYieldPercent", period.medianYieldPercent());
         json.number("amountWeightedYieldPercent", period.amountWeightedYieldPercent());
+        period.withoutLargest().ifPresent(without -> {
+            json.number("amountWeightedWithoutLargestPercent", without.percent());
+            json.text("largestRun", without.run());
+        });
+        json.number("solventInGrams", period.solventInGrams());
+        json.number("solventRecoveredPercent", period.solventRecoveredPercent());
+        json.number("solventNotFoundPercent", period.solventNotFoundPercent());
+        json.object("metrics", () -> PeriodMetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());
     }
 
-    private static void stream(JsonFields json, StreamTotal total) {
+    static void stream(JsonFields json, StreamTotal total) {
         json.text("stream", total.stream());
         json.text("streamName", total.streamName());
         json.count("layers", total.layers());
         json.number("massGrams", total.massGrams());
-    }
-
-    private static void container(JsonFields json, Container container) {
-        json.text("container", container.id());
-        json.text("wasteStream", container.wasteStream());
-        entered(json, "capacityLitres", container.capacityLitres());
-        entered(json, "tareGrams", container.tareGrams());
-        json.text("weighedOn", container.weighedOn());
-        entered(json, "grossThenGrams", container.grossThenGrams());
-        json.array("contentsThen", container.contentsThen(), content -> {
-            json.text("substance", content.substance());
-            json.number("massGrams", content.massGrams());
-        });
-        json.text("opened", container.opened());
-        json.text("location", container.location());
-        json.text("contact", container.contact());
     }
 
     private static void transfer(JsonFields json, Transfer transfer) {
@@ -75,25 +68,26 @@ final class PeriodJson {
         json.text("date", transfer.date());
     }
 
-    private static Set<String> seriesNames(Review review) {
+    private static void series(JsonFields json, Review review) {
+        Map<String, List<HistoryPoint>> history =
+                review.book().history().stream().collect(Collectors.groupingBy(HistoryPoint::series));
+        Map<String, List<String>> runs = review.book().runs().stream()
+                .collect(Collectors.groupingBy(Run::series, Collectors.mapping(Run::id, Collectors.toList())));
         Set<String> names = new LinkedHashSet<>();
         review.book().history().forEach(point -> names.add(point.series()));
         review.book().runs().forEach(run -> names.add(run.series()));
         names.remove("");
-        return names;
-    }
-
-    private static void series(JsonFields json, Review review, String name) {
-        json.text("series", name);
-        List<String> runs = new ArrayList<>();
-        review.book().runs().stream().filter(run -> run.series().equals(name)).forEach(run -> runs.add(run.id()));
-        json.texts("runs", runs);
-        List<HistoryPoint> history = review.book().history().stream()
-                .filter(point -> point.series().equals(name))
-                .toList();
-        json.array("history", history, point -> {
-            json.text("date", point.date());
-            entered(json, "yieldPercent", point.yieldPercent());
+        json.array("series", names, name -> {
+            json.text("series", name);
+            json.texts("runs", runs.getOrDefault(name, List.of()));
+            json.array("history", history.getOrDefault(name, List.of()), point -> {
+                json.text("date", point.date());
+                entered(json, "yieldPercent", point.yieldPercent());
+            });
+            review.series().stream()
+                    .filter(tally -> tally.series().equalsIgnoreCase(name))
+                    .findFirst()
+                    .ifPresent(tally -> SeriesJson.write(json, tally));
         });
     }
 
@@ -107,7 +101,7 @@ final class PeriodJson {
     }
 
     /** An entered number, with a word beside it where it is a limit or an estimate. */
-    private static void entered(JsonFields json, String name, Field field) {
+    static void entered(JsonFields json, String name, Field field) {
         field.entered().ifPresent(number -> {
             json.number(name, number.value());
             if (number.qualifier() != Field.Qualifier.EXACT) {

@@ -68,17 +68,18 @@ public final class PdfReport {
 
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
-        section(flow, new SupervisorPage(look, review, title).blocks());
+        RunPlaces places = new RunPlaces(review);
+        section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
             flow.turn();
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunBlock(look, review, run).blocks());
+            flow.addTogether(new RunBlock(look, review, run, places).blocks());
             flow.closeSection();
         }
         flow.turn();
-        section(flow, new WasteAccountSection(look, review).blocks());
+        section(flow, new WasteAccountSection(look, review, places).blocks());
         section(flow, new BasisSection(look, review).blocks());
         int replaced = look.typeface().replaced();
         if (replaced > 0) {

@@ -18,10 +18,12 @@ import workuptally.tally.WasteLine;
 final class WasteAccountSection {
     private final Look look;
     private final Review review;
+    private final RunPlaces places;
 
-    WasteAccountSection(Look look, Review review) {
+    WasteAccountSection(Look look, Review review, RunPlaces places) {
         this.look = look;
         this.review = review;
+        this.places = places;
     }
 
     List<Block> blocks() {
@@ -122,7 +124,7 @@ final class WasteAccountSection {
         for (RunReview run : review.runs()) {
             for (WasteLine line : run.tally().waste()) {
                 rows.add(List.of(
-                        TableCell.link(run.id(), RunBlock.destination(review, run.id())),
+                        places.link(run.id()),
                         TableCell.of(line.layer()),
                         TableCell.of(line.streamName()),
                         TableCell.of(line.why()),

@@ -1,6 +1,8 @@
 package workuptally.report.view;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
@@ -32,14 +34,13 @@ public final class FindingsSection {
                 review.findings().stream().map(FindingsSection::row).toList());
     }
 
-    /** Row, from 0, of the first finding of a run; -1 if it has none. */
-    static int firstRowOf(Review review, String run) {
+    /** Row, from 0, of the first finding of each run that has one. */
+    static Map<String, Integer> firstRows(Review review) {
+        Map<String, Integer> rows = new HashMap<>();
         for (int i = 0; i < review.findings().size(); i++) {
-            if (review.findings().get(i).run().equals(run)) {
-                return i;
-            }
+            rows.putIfAbsent(review.findings().get(i).run(), i);
         }
-        return -1;
+        return rows;
     }
 
     private static TableView.Row row(Finding finding) {

@@ -21,6 +21,8 @@ public final class ReviewTables {
                 SolventsSection.of(review),
                 WasteTotalsSection.of(review),
                 WasteSection.of(review),
+                ContainersSection.of(review),
+                MetricsSection.of(review),
                 NotComputedSection.of(review),
                 FindingsSection.of(review),
                 BasisSection.of(review));

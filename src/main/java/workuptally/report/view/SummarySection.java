@@ -2,6 +2,7 @@ package workuptally.report.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -29,7 +30,8 @@ public final class SummarySection {
     /** The table of a review. */
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
-        Index index = new Index(YieldsSection.rows(review), LotsSection.rows(review));
+        Index index =
+                new Index(YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
         for (RunReview run : review.runs()) {
             List<Product> wanted = run.tally().run().products().stream()
                     .filter(Product::wanted)
@@ -71,7 +73,7 @@ public final class SummarySection {
                 first ? closures(run) : new Cell.Missing(""),
                 first ? verdicts(run) : new Cell.Missing(""),
                 Cell.of(worst.map(f -> f.severity().word()).orElse("")),
-                first ? findings(review, run) : new Cell.Missing(""),
+                first ? findings(index, run) : new Cell.Missing(""),
                 Cell.of(worst.map(Finding::action).orElse("")));
         return new TableView.Row(cells, worst.map(Finding::severity));
     }
@@ -110,7 +112,7 @@ public final class SummarySection {
         return row.isEmpty() ? Optional.empty() : Optional.of(new Live.InTable(table, row.getAsInt(), column));
     }
 
-    private record Index(RowIndex theories, RowIndex lots) {}
+    private record Index(RowIndex theories, RowIndex lots, Map<String, Integer> findings) {}
 
     private static Cell yieldOf(Review review, RunReview run, String product) {
         return Cell.of(run.tally().yields().stream()
@@ -142,14 +144,13 @@ public final class SummarySection {
         return run.tally().closures().size() == 1 ? "" : closure.skeleton() + " ";
     }
 
-    private static Cell findings(Review review, RunReview run) {
+    private static Cell findings(Index index, RunReview run) {
         int count = run.findings().size();
         if (count == 0) {
             return Cell.of("none");
         }
         String shown = count == 1 ? "1 finding" : count + " findings";
-        int row = FindingsSection.firstRowOf(review, run.id());
-        return row < 0 ? Cell.of(shown) : new Cell.Jump(shown, FindingsSection.TITLE, row);
+        return new Cell.Jump(shown, FindingsSection.TITLE, index.findings().get(run.id()));
     }
 
     private static String note(Review review) {

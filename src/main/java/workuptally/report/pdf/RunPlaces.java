@@ -1,0 +1,30 @@
+package workuptally.report.pdf;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+
+/** Names of the places where the blocks of the runs begin; run ids are free text, so a place goes by number. */
+final class RunPlaces {
+    private final Map<String, String> byRun = new HashMap<>();
+
+    RunPlaces(Review review) {
+        int number = 0;
+        for (RunReview run : review.runs()) {
+            number++;
+            byRun.putIfAbsent(run.id(), "run-" + number);
+        }
+    }
+
+    /** The place of a run's block; empty for a run that the review does not have. */
+    Optional<String> of(String run) {
+        return Optional.ofNullable(byRun.get(run));
+    }
+
+    /** A cell with the id of a run that leads to its block, where it has one. */
+    TableCell link(String run) {
+        return of(run).map(place -> TableCell.link(run, place)).orElseGet(() -> TableCell.bold(run));
+    }
+}
