@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -22,8 +23,11 @@ import workuptally.report.pdf.PdfOptions;
 
 /** A book that somebody saves while it is reviewed gives no files, since they would not be about one and the same book. */
 class ChangedInputTest {
-    private static final ReviewSettings SETTINGS =
-            new ReviewSettings(ReadingOptions.defaults(), PdfOptions.Paper.A4, PdfOptions.DecimalMark.POINT);
+    private static final ReviewSettings SETTINGS = new ReviewSettings(
+            ReadingOptions.defaults(),
+            PdfOptions.Paper.A4,
+            PdfOptions.DecimalMark.POINT,
+            EnumSet.allOf(ReportKind.class));
 
     @TempDir
     private Path folder;
