@@ -1,18 +1,21 @@
 package workuptally.book;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /** Writes a file that appears whole or not at all, with the same bytes each time. */
@@ -32,19 +35,29 @@ final class WholeFile {
         properties.setCreator("Workup Tally");
         // The library saves to memory: where a disk is full it would report on the terminal and not say why.
         ByteArrayOutputStream saved = new ByteArrayOutputStream();
-        workbook.write(saved);
+        try {
+            workbook.write(saved);
+        } catch (OpenXML4JRuntimeException e) {
+            // It keeps temporary files of its own, and does not say why it could not write one.
+            throw new IOException(
+                    "Temporary files cannot be written in " + System.getProperty("java.io.tmpdir")
+                            + ": make room there and run again.",
+                    e);
+        }
         write(withFixedTimes(saved.toByteArray()), target);
     }
 
     private static byte[] withFixedTimes(byte[] zip) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
+        try (ZipFile in = ZipFile.builder().setByteArray(zip).get();
                 ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+            for (ZipArchiveEntry entry : Collections.list(in.getEntries())) {
                 ZipEntry copy = new ZipEntry(entry.getName());
                 copy.setTimeLocal(FIXED_TIME);
                 out.putNextEntry(copy);
-                in.transferTo(out);
+                try (InputStream content = in.getInputStream(entry)) {
+                    content.transferTo(out);
+                }
                 out.closeEntry();
             }
         }

@@ -54,6 +54,8 @@ public final class WorkupTally implements Runnable {
      * @param interactive whether a person watches, so that long work shows its progress
      */
     static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
+        // What the libraries would log is said in one sentence, or is no concern of the reader.
+        System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
         CommandLine commands = new CommandLine(new WorkupTally())
                 .addSubcommand(new ReviewCommand(interactive))
                 .addSubcommand(new CheckCommand(interactive))

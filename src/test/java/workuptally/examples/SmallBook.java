@@ -115,7 +115,9 @@ public final class SmallBook {
             Path folder = Files.createTempDirectory("small-book");
             try {
                 for (Map.Entry<String, List<Map<String, String>>> table : tables.entrySet()) {
-                    Files.writeString(folder.resolve(table.getKey() + ".csv"), csv(NEEDED.getOrDefault(table.getKey(), List.of()), table.getValue()));
+                    Files.writeString(
+                            folder.resolve(table.getKey() + ".csv"),
+                            csv(NEEDED.getOrDefault(table.getKey(), List.of()), table.getValue()));
                 }
                 return new BookReader().read(folder);
             } finally {

@@ -59,6 +59,13 @@ final class SmallBook {
         return tables;
     }
 
+    /** Files of a folder by name. */
+    static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
+    }
+
     /** Rows that can be changed without changing those given. */
     static Map<String, List<List<String>>> copy(Map<String, List<List<String>>> tables) {
         Map<String, List<List<String>>> copy = new TreeMap<>();

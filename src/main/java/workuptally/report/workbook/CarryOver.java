@@ -22,6 +22,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.xssf.model.Comments;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -127,6 +128,12 @@ final class CarryOver {
             ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette), entries);
             ResultCharts.draw(workbook, sheets.write(tables));
             streamed.write(saved);
+        } catch (OpenXML4JRuntimeException e) {
+            // It keeps temporary files of its own, and does not say why it could not write one.
+            throw new IOException(
+                    "Temporary files cannot be written in " + System.getProperty("java.io.tmpdir")
+                            + ": make room there and run again.",
+                    e);
         }
     }
 
