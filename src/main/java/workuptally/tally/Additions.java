@@ -56,6 +56,9 @@ final class Additions {
     }
 
     private Optional<MeasuredValue> mass(Step step, Optional<MeasuredValue> volume) {
+        if (step.massGrams().isUnreadable() || step.densityGramsPerMillilitre().isUnreadable()) {
+            return Optional.empty();
+        }
         Optional<Entered> mass = step.massGrams().entered();
         if (mass.isPresent()) {
             double each = uncertainty.massGrams(mass.get());

@@ -21,6 +21,9 @@ import workuptally.model.Run;
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
 final class Amounts {
+    /** Relative difference of a typed molar mass above which the figure as typed is shown beside; common practice. */
+    static final double TYPED_MOLAR_MASS_DIFFERS = 0.001;
+
     private final Readings readings;
     private final Limits limits;
     private final InstrumentUncertainty uncertainty;
@@ -52,21 +55,23 @@ final class Amounts {
         OptionalDouble molarMass = molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
         Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
         if (entered.isEmpty()) {
-            boolean unreadable = amount.filter(a -> a.value().isUnreadable()).isPresent();
+            boolean unreadableAmount =
+                    amount.filter(a -> a.value().isUnreadable()).isPresent();
             omissions.add(
                     "amount of " + charge.material(),
-                    unreadable ? "the amount cannot be read" : "no " + (planned ? "planned" : "actual") + " amount",
+                    unreadableAmount
+                            ? "the amount cannot be read"
+                            : "no " + (planned ? "planned" : "actual") + " amount",
                     (planned ? "Planned amount" : "Actual amount") + " in Charges");
-            return new ChargeAmount(
-                    charge,
-                    planned,
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    molarMass,
-                    OptionalDouble.empty(),
-                    "");
+            return unknown(charge, planned, molarMass);
+        }
+        Optional<String> unreadable = unreadable(charge);
+        if (unreadable.isPresent()) {
+            omissions.add(
+                    "amount of " + charge.material(),
+                    "its " + unreadable.get().toLowerCase(Locale.ROOT) + " cannot be read",
+                    unreadable.get() + " of " + charge.material() + " in Charges");
+            return unknown(charge, planned, molarMass);
         }
         MeasuredValue value = readings.enter(
                 "amount of " + charge.material(),
@@ -83,9 +88,35 @@ final class Amounts {
         };
     }
 
+    private static ChargeAmount unknown(Charge charge, boolean planned, OptionalDouble molarMass) {
+        return new ChargeAmount(
+                charge,
+                planned,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                molarMass,
+                OptionalDouble.empty(),
+                "");
+    }
+
+    /** The entry that cannot be read and without which n would silently be another: blank has a meaning, unreadable has none. */
+    private static Optional<String> unreadable(Charge charge) {
+        if (charge.assayPercent().isUnreadable()) {
+            return Optional.of("Assay");
+        }
+        if (charge.titreMolesPerLitre().isUnreadable()) {
+            return Optional.of("Titre");
+        }
+        boolean noTitre = charge.titreMolesPerLitre().isBlank();
+        return noTitre && charge.molarityMolesPerLitre().isUnreadable() ? Optional.of("Molarity") : Optional.empty();
+    }
+
     private ChargeAmount byAmount(Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass) {
-        Optional<MeasuredValue> mass = molarMass.isPresent()
-                ? Optional.of(millimoles.times(molarMass.getAsDouble() / 1000).over(assayFraction(charge)))
+        MeasuredValue fraction = assayFraction(charge);
+        Optional<MeasuredValue> mass = molarMass.isPresent() && fraction.value() > 0
+                ? Optional.of(millimoles.times(molarMass.getAsDouble() / 1000).over(fraction))
                 : Optional.empty();
         return new ChargeAmount(
                 charge,
@@ -113,7 +144,8 @@ final class Amounts {
             MeasuredValue pure = massGrams.times(assayFraction).times(1000);
             amount = Optional.of(pure.over(molarMass.getAsDouble()));
             Optional<Entered> typed = charge.molarMassGramsPerMole().entered();
-            if (typed.isPresent() && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > 0.001) {
+            if (typed.isPresent()
+                    && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > TYPED_MOLAR_MASS_DIFFERS) {
                 asTyped = OptionalDouble.of(pure.value() / typed.get().value());
             }
             equation = String.format(

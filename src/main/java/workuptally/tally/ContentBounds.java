@@ -15,7 +15,8 @@ import workuptally.tally.Theory.ProductTheory;
  * Upper bounds, one-sided 95 %, on a product in layers that were not assayed for it: the smallest of those whose evidence exists.
  *
  * <ul>
- *   <li>conservation: theory less what was found elsewhere, plus 1.645·u; only where every lot has a mass and an assay
+ *   <li>conservation: theory less what was found elsewhere, plus 1.645·u; only where every lot has a mass and
+ *       an assay, since a lot known only as an upper bound would make this bound too low
  *   <li>mixed layer: for a rag, its volume times the strongest solution measured in a layer of the run, plus 1.645·u
  * </ul>
  */
@@ -84,7 +85,7 @@ final class ContentBounds {
         boolean lotsKnown = !lots.isEmpty()
                 && lots.stream()
                         .filter(LotTally::endsWorkup)
-                        .allMatch(l -> l.pureGrams().isPresent());
+                        .allMatch(l -> l.pureGrams().isPresent() && !l.basis().isUpperBound());
         if (expected.isEmpty() || !lotsKnown) {
             return Optional.empty();
         }

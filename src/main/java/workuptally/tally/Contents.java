@@ -1,10 +1,8 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -31,16 +29,21 @@ final class Contents {
     private final Run run;
     private final Readings readings;
     private final Limits limits;
-    private final InstrumentUncertainty uncertainty;
+    private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final Omissions omissions;
-    private final Map<String, MeasuredValue> calibrations = new LinkedHashMap<>();
 
-    Contents(Run run, Readings readings, Limits limits, MolarMasses molarMasses, Omissions omissions) {
+    Contents(
+            Run run,
+            Readings readings,
+            Limits limits,
+            Calibrations calibrations,
+            MolarMasses molarMasses,
+            Omissions omissions) {
         this.run = run;
         this.readings = readings;
         this.limits = limits;
-        this.uncertainty = new InstrumentUncertainty(limits);
+        this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.omissions = omissions;
     }
@@ -73,11 +76,12 @@ final class Contents {
             Optional<MeasuredValue> volumeMillilitres,
             Optional<MeasuredValue> productMillimoles) {
         String what = assay.substance() + " in " + assay.sample();
-        if (assay.unit().isEmpty()) {
+        boolean byResidue = residueStrength(assay).isPresent();
+        if (assay.unit().isEmpty() && !byResidue) {
             omissions.add(what, "the unit of the assay is missing or cannot be read", "Unit in Assays");
             return Optional.empty();
         }
-        Unit unit = assay.unit().get();
+        Unit unit = byResidue ? Unit.MILLIGRAMS_PER_MILLILITRE : assay.unit().orElseThrow();
         if (unit == Unit.AREA_PERCENT) {
             omissions.add(what, "area % is not an assay", "a calibrated result in Assays");
             return Optional.empty();
@@ -101,7 +105,9 @@ final class Contents {
             omissions.add(what, carrierMissing(unit), "the layer's weighing or volume, or the molar mass");
             return Optional.empty();
         }
-        MeasuredValue number = limit.isPresent() ? halfLimit(assay, limit.getAsDouble()) : entered(assay, result.get());
+        MeasuredValue number = limit.isPresent()
+                ? halfLimit(assay, limit.getAsDouble())
+                : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
         MeasuredValue mass = carrier.get().times(number);
         double bound = limit.isPresent()
                 ? carrier.get().value() * limit.getAsDouble()
@@ -117,22 +123,27 @@ final class Contents {
                 evidence(assay, result.get(), limit)));
     }
 
-    /** Dry residue by its weighing where no result was entered: mg of residue per mL of aliquot. */
     private static Optional<Entered> result(Assay assay) {
-        Optional<Entered> result = assay.result().entered();
+        return residueStrength(assay).or(() -> assay.result().entered());
+    }
+
+    /** Dry residue by its weighing where no result was entered: mg of residue per mL of aliquot, whatever unit stands beside. */
+    private static Optional<Entered> residueStrength(Assay assay) {
         Optional<Entered> residue = assay.residueMilligrams().entered();
         Optional<Entered> aliquot = assay.aliquotMillilitres().entered().filter(a -> a.value() > 0);
         boolean byResidue =
                 assay.method().filter(m -> m == Assay.Method.DRY_RESIDUE).isPresent();
-        if (result.isEmpty() && byResidue && residue.isPresent() && aliquot.isPresent()) {
-            return Optional.of(new Entered(
-                    residue.get().value() / aliquot.get().value(),
-                    Qualifier.EXACT,
-                    residue.get().decimals(),
-                    residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
-                    residue.get().place()));
+        if (!assay.result().isBlank() || !byResidue || residue.isEmpty() || aliquot.isEmpty()) {
+            return Optional.empty();
         }
-        return result;
+        boolean about =
+                residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
+        return Optional.of(new Entered(
+                residue.get().value() / aliquot.get().value(),
+                about ? Qualifier.ABOUT : residue.get().qualifier(),
+                residue.get().decimals(),
+                residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
+                residue.get().place()));
     }
 
     private static boolean isNonDetect(Entered result) {
@@ -191,25 +202,6 @@ final class Contents {
         };
     }
 
-    private MeasuredValue entered(Assay assay, Entered result) {
-        double relative = uncertainty.assayFraction(assay);
-        String name = "assay of " + assay.substance() + " in " + assay.sample();
-        String unit = assay.unit().map(Unit::word).orElse("");
-        String where = result.place().inWords();
-        if (assay.calibration().isBlank()) {
-            return readings.enter(name, unit, result.value(), relative * Math.abs(result.value()), where);
-        }
-        MeasuredValue calibration = calibrations.computeIfAbsent(
-                assay.calibration(),
-                c -> readings.enter(
-                        "calibration " + c,
-                        "1",
-                        1,
-                        relative,
-                        assay.row().at("Calibration").inWords()));
-        return calibration.times(result.value());
-    }
-
     private MeasuredValue halfLimit(Assay assay, double limit) {
         return readings.enter(
                 "half the limit of " + assay.substance() + " in " + assay.sample(),
@@ -222,6 +214,9 @@ final class Contents {
     private static String evidence(Assay assay, Entered result, OptionalDouble limit) {
         String method = assay.method().map(Assay.Method::word).orElse("assay");
         String unit = assay.unit().map(Unit::word).orElse("");
+        if (residueStrength(assay).isPresent()) {
+            return method + " " + result.asTyped();
+        }
         String number = result.qualifier() == Qualifier.NOT_DETECTED
                 ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
                 : result.asTyped();

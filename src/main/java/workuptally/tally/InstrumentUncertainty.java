@@ -7,6 +7,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Lot;
 
 /** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
 final class InstrumentUncertainty {
@@ -38,6 +39,12 @@ final class InstrumentUncertainty {
         return widened(mass, massGrams(mass.decimals()));
     }
 
+    /** A net mass by difference, by the most decimals seen in the pair; wider where one of them was entered as {@code ca.}; u in g. */
+    double netMassGrams(Entered gross, Entered tare) {
+        double weighing = massGrams(Math.max(gross.decimals(), tare.decimals()));
+        return Math.max(widened(gross, weighing), widened(tare, weighing));
+    }
+
     /** Volume of a layer by cylinder: the larger of a fixed and a relative part; u in mL. */
     double layerVolumeMillilitres(Entered volume) {
         double relative = limits.value(Limit.LAYER_VOLUME_RELATIVE) / 100 * volume.value();
@@ -57,6 +64,26 @@ final class InstrumentUncertainty {
             return massGrams(value);
         }
         return deliveredVolumeMillilitres(value);
+    }
+
+    /** Relative standard uncertainty of an assay's result, as a fraction: as typed, else by its method; wider for {@code ca.}. */
+    double assayFraction(Assay assay, Entered result) {
+        return widenedFraction(result, assayFraction(assay));
+    }
+
+    /** Relative standard uncertainty of a lot's assay in the Isolated table, as a fraction: as typed, else that of any other method. */
+    double assayFraction(Lot lot, Entered assay) {
+        double percent = lot.relativeStandardUncertaintyPercent()
+                .entered()
+                .map(Entered::value)
+                .orElse(limits.value(Limit.ASSAY_OTHER));
+        return widenedFraction(assay, percent / 100);
+    }
+
+    private double widenedFraction(Entered number, double fraction) {
+        return number.qualifier() == Qualifier.ABOUT
+                ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
+                : fraction;
     }
 
     /** Relative standard uncertainty of an assay, as a fraction: as typed, else by its method. */

@@ -2,12 +2,10 @@ package workuptally.tally;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
@@ -15,14 +13,8 @@ import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.Step;
 
-/**
- * Layers with their masses, volumes and contents.
- *
- * <p>A substance that was assayed in a consumed layer and in none of the portions made from it passes on, as an estimate of its own kind,
- * to the one liquid among them: what was not looked for is not thereby gone.
- */
+/** Layers with their masses, volumes and contents: by their own assays, else carried on from the layers they were made from. */
 final class LayerAccount {
     private final Run run;
     private final Readings readings;
@@ -54,11 +46,8 @@ final class LayerAccount {
         for (String label : graph.layerLabels()) {
             layers.put(label, of(label));
         }
-        for (String label : inOrderOfSteps(layers.keySet())) {
-            carryOn(label, layers);
-        }
-        layers.replaceAll((label, layer) -> withUnknowns(layer));
-        return List.copyOf(layers.values());
+        return new CarriedContents(run, graph, layers)
+                .added().values().stream().map(this::withUnknowns).toList();
     }
 
     private LayerTally of(String label) {
@@ -112,66 +101,6 @@ final class LayerAccount {
             }
             return step.givesAqueous().contains(label) ? Optional.of(Layer.Phase.AQUEOUS) : Optional.empty();
         });
-    }
-
-    private List<String> inOrderOfSteps(Set<String> labels) {
-        Set<String> ordered = new LinkedHashSet<>();
-        for (Step step : run.orderedSteps()) {
-            step.gives().stream().filter(labels::contains).forEach(ordered::add);
-        }
-        ordered.addAll(labels);
-        return List.copyOf(ordered);
-    }
-
-    private void carryOn(String label, Map<String, LayerTally> layers) {
-        LayerTally parent = layers.get(label);
-        List<String> made =
-                graph.children(label).stream().filter(c -> !graph.isAliquot(c)).toList();
-        if (parent.terminal() || made.isEmpty()) {
-            return;
-        }
-        Optional<LayerTally> liquid = onlyLiquid(made, layers);
-        for (Content content : parent.contents()) {
-            boolean lookedFor = made.stream().anyMatch(child -> isAssayed(child, content.substance(), layers));
-            if (!lookedFor && liquid.isPresent()) {
-                List<Content> more =
-                        new ArrayList<>(layers.get(liquid.get().label()).contents());
-                more.add(new Content(
-                        content.substance(),
-                        content.kind() == Content.Kind.MEASURED ? Content.Kind.CARRIED : content.kind(),
-                        content.massGrams(),
-                        content.amountMillimoles(),
-                        content.upperBoundGrams(),
-                        content.percentOf(),
-                        content.evidence() + " in " + label + ", carried on"));
-                layers.put(
-                        liquid.get().label(), layers.get(liquid.get().label()).withContents(more));
-            }
-        }
-    }
-
-    private static Optional<LayerTally> onlyLiquid(List<String> made, Map<String, LayerTally> layers) {
-        List<LayerTally> liquids = made.stream()
-                .filter(layers::containsKey)
-                .map(layers::get)
-                .filter(l -> l.phase()
-                        .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
-                        .isPresent())
-                .toList();
-        return liquids.size() == 1 ? Optional.of(liquids.get(0)) : Optional.empty();
-    }
-
-    private boolean isAssayed(String label, String substance, Map<String, LayerTally> layers) {
-        boolean inLayer = layers.containsKey(label)
-                && layers.get(label).contents().stream()
-                        .anyMatch(c -> c.substance().equalsIgnoreCase(substance));
-        boolean inLot = run.lot(label)
-                .filter(l -> l.product().equalsIgnoreCase(substance)
-                        || run.assays().stream()
-                                .anyMatch(a -> a.sample().equals(label)
-                                        && a.substance().equalsIgnoreCase(substance)))
-                .isPresent();
-        return inLayer || inLot;
     }
 
     /** A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it. */

@@ -264,15 +264,11 @@ final class LayerFlow {
     }
 
     private void give(List<String> labels, Mixture mixture) {
-        double known = 0;
+        boolean allWeighed = labels.stream().allMatch(l -> layerGrams(l).isPresent());
+        double total =
+                labels.stream().mapToDouble(l -> layerGrams(l).orElse(0.0)).sum();
         for (String label : labels) {
-            known += layerGrams(label).orElse(0.0);
-        }
-        double total = known;
-        for (String label : labels) {
-            double share = labels.size() == 1
-                    ? 1
-                    : total == 0 ? 1.0 / labels.size() : layerGrams(label).orElse(0.0) / total;
+            double share = allWeighed && total > 0 ? layerGrams(label).orElseThrow() / total : 1.0 / labels.size();
             portions.put(label, measured(label, mixture.share(n -> share)));
         }
     }

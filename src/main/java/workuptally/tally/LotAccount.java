@@ -27,16 +27,24 @@ final class LotAccount {
     private final Readings readings;
     private final Limits limits;
     private final InstrumentUncertainty uncertainty;
+    private final Calibrations calibrations;
     private final MolarMasses molarMasses;
     private final LayerGraph graph;
     private final Omissions omissions;
 
     LotAccount(
-            Run run, Readings readings, Limits limits, MolarMasses molarMasses, LayerGraph graph, Omissions omissions) {
+            Run run,
+            Readings readings,
+            Limits limits,
+            Calibrations calibrations,
+            MolarMasses molarMasses,
+            LayerGraph graph,
+            Omissions omissions) {
         this.run = run;
         this.readings = readings;
         this.limits = limits;
         this.uncertainty = new InstrumentUncertainty(limits);
+        this.calibrations = calibrations;
         this.molarMasses = molarMasses;
         this.graph = graph;
         this.omissions = omissions;
@@ -107,17 +115,14 @@ final class LotAccount {
         }
         Optional<Entered> typed = lot.assayPercent().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
         if (typed.isPresent()) {
-            double relative = lot.relativeStandardUncertaintyPercent()
-                            .entered()
-                            .map(Entered::value)
-                            .orElse(limits.value(Limit.ASSAY_OTHER))
-                    / 100;
             return Optional.of(new Fraction(
                     readings.enter(
                             "assay of lot " + lot.label(),
                             "1",
                             typed.get().value() / 100,
-                            relative * typed.get().value() / 100,
+                            uncertainty.assayFraction(lot, typed.get())
+                                    * typed.get().value()
+                                    / 100,
                             typed.get().place().inWords()),
                     typed.get().qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY));
         }
@@ -134,14 +139,10 @@ final class LotAccount {
                 Optional<Entered> result =
                         assay.result().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
                 if (result.isPresent()) {
-                    double fraction = result.get().value() / 100;
                     return Optional.of(new Fraction(
-                            readings.enter(
-                                    "assay of lot " + lot.label(),
-                                    "1",
-                                    fraction,
-                                    uncertainty.assayFraction(assay) * fraction,
-                                    result.get().place().inWords()),
+                            calibrations
+                                    .result("assay of lot " + lot.label(), assay, result.get())
+                                    .over(100),
                             result.get().qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY));
                 }
             }
@@ -178,35 +179,9 @@ final class LotAccount {
     }
 
     private Optional<Fraction> byMoleRatios(Lot lot) {
-        OptionalDouble molarMass = molarMasses.of(lot.product());
-        if (molarMass.isEmpty()) {
-            return Optional.empty();
-        }
-        MeasuredValue perProduct = readings.exact(molarMass.getAsDouble());
-        boolean any = false;
-        for (Assay assay : run.assays()) {
-            boolean ratio = assay.unit()
-                    .filter(u -> u == Assay.Unit.MOLE_RATIO_TO_PRODUCT)
-                    .isPresent();
-            Optional<Entered> result = assay.result()
-                    .entered()
-                    .filter(e -> e.qualifier() == Qualifier.EXACT || e.qualifier() == Qualifier.ABOUT);
-            OptionalDouble other = molarMasses.of(assay.substance());
-            if (ratio && assay.sample().equals(lot.label()) && result.isPresent() && other.isPresent()) {
-                MeasuredValue r = readings.enter(
-                        "mole ratio of " + assay.substance() + " in lot " + lot.label(),
-                        "1",
-                        result.get().value(),
-                        uncertainty.assayFraction(assay) * result.get().value(),
-                        result.get().place().inWords());
-                perProduct = perProduct.plus(r.times(other.getAsDouble()));
-                any = true;
-            }
-        }
-        return any
-                ? Optional.of(new Fraction(
-                        readings.exact(molarMass.getAsDouble()).over(perProduct), YieldBasis.MOLE_RATIO_UPPER_BOUND))
-                : Optional.empty();
+        return new MoleRatios(run, readings, limits, molarMasses)
+                .of(lot)
+                .map(r -> new Fraction(r.fraction(), YieldBasis.MOLE_RATIO_UPPER_BOUND));
     }
 
     private record Fraction(MeasuredValue value, YieldBasis basis) {}

@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 
 /**
@@ -29,9 +30,11 @@ public record MassBalance(
         lines = List.copyOf(lines);
     }
 
-    /** Gap as a percentage of the organic solvent charged, %; 0 without organic solvent. */
-    public double gapPercentOfOrganic() {
-        return organicSolventGrams == 0 ? 0 : 100 * gapGrams.value() / organicSolventGrams;
+    /** Gap as a percentage of the organic solvent charged, %; empty without organic solvent. */
+    public OptionalDouble gapPercentOfOrganic() {
+        return organicSolventGrams == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(100 * gapGrams.value() / organicSolventGrams);
     }
 
     /**

@@ -30,12 +30,11 @@ final class NetMass {
             if (value < 0) {
                 return Optional.empty();
             }
-            int decimals = Math.max(g.get().decimals(), t.get().decimals());
             return Optional.of(readings.enter(
                     "gross − tare of " + name,
                     "g",
                     value,
-                    uncertainty.massGrams(decimals),
+                    uncertainty.netMassGrams(g.get(), t.get()),
                     gross.place().inWords() + ", " + tare.place().cell()));
         }
         if (g.isPresent()) {

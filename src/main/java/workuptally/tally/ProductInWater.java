@@ -12,18 +12,19 @@ import workuptally.model.Run;
 final class ProductInWater {
     private ProductInWater() {}
 
-    /** Measured contents of wanted products in a terminal aqueous layer with a volume; empty for any other layer. */
+    /** Measured contents above 0 of wanted products in a terminal aqueous layer with a volume above 0; empty for any other layer. */
     static List<Content> of(LayerTally layer, Run run) {
         boolean aqueous = layer.phase().filter(p -> p == Layer.Phase.AQUEOUS).isPresent();
         if (!layer.terminal()
                 || !layer.endsWorkup()
                 || !aqueous
                 || layer.aliquot()
-                || layer.volumeMillilitres().isEmpty()) {
+                || layer.volumeMillilitres().filter(v -> v.value() > 0).isEmpty()) {
             return List.of();
         }
         return layer.contents().stream()
-                .filter(c -> c.kind() == Content.Kind.MEASURED && c.massGrams().isPresent())
+                .filter(c -> c.kind() == Content.Kind.MEASURED
+                        && c.massGrams().filter(m -> m.value() > 0).isPresent())
                 .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .toList();
     }

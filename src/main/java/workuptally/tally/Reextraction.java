@@ -1,5 +1,7 @@
 package workuptally.tally;
 
+import java.util.OptionalDouble;
+
 /**
  * What a further extraction of a layer would bring.
  *
@@ -10,7 +12,7 @@ package workuptally.tally;
  * @param volumeMillilitres volume of each, mL
  * @param distributionRatio D used
  * @param origin where D comes from
- * @param pH pH to bring the layer to first; NaN where it stays as it is
+ * @param pH pH to bring the layer to first; empty where it stays as it is
  * @param gainGrams product it would bring, g
  * @param gainPercentOfTheory the same, % of theory
  * @param acidMillimoles acid needed for that pH, mmol; negative for base; 0 where the pH stays
@@ -24,7 +26,7 @@ public record Reextraction(
         double volumeMillilitres,
         double distributionRatio,
         String origin,
-        double pH,
+        OptionalDouble pH,
         double gainGrams,
         double gainPercentOfTheory,
         double acidMillimoles,

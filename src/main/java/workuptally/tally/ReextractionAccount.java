@@ -3,6 +3,7 @@ package workuptally.tally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
@@ -83,8 +84,8 @@ final class ReextractionAccount {
                 solvent.get(),
                 volume,
                 expected.get().massGrams().value());
-        ratio.ifPresent(r -> gains.add(gain.of(1, r, Double.NaN, 0)));
-        ratio.ifPresent(r -> gains.add(gain.of(2, r, Double.NaN, 0)));
+        ratio.ifPresent(r -> gains.add(gain.of(1, r, OptionalDouble.empty(), 0)));
+        ratio.ifPresent(r -> gains.add(gain.of(2, r, OptionalDouble.empty(), 0)));
         partition
                 .filter(PartitionModel::isIonisable)
                 .filter(p -> ProductInWater.pH(layer).isPresent())
@@ -96,8 +97,8 @@ final class ReextractionAccount {
                             || shifted.distributionRatio() > 2 * ratio.get().distributionRatio();
                     double millimoles = neutralisingMillimoles(layer, content, p, reading, pH);
                     if (helps && millimoles != 0) {
-                        gains.add(gain.of(1, shifted, pH, millimoles));
-                        gains.add(gain.of(2, shifted, pH, millimoles));
+                        gains.add(gain.of(1, shifted, OptionalDouble.of(pH), millimoles));
+                        gains.add(gain.of(2, shifted, OptionalDouble.of(pH), millimoles));
                     }
                 });
         return gains.stream()
@@ -195,7 +196,7 @@ final class ReextractionAccount {
             this.theoryGrams = theoryGrams;
         }
 
-        Reextraction of(int portions, Ratio ratio, double pH, double acidMillimoles) {
+        Reextraction of(int portions, Ratio ratio, OptionalDouble pH, double acidMillimoles) {
             double added = Math.abs(acidMillimoles) / Reextraction.ACID_MOLES_PER_LITRE;
             double grams = Extraction.gainGrams(
                     content.massGrams().orElseThrow().value(),

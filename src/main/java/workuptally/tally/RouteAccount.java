@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
@@ -123,13 +124,17 @@ final class RouteAccount {
                 inWords(addition.material(), part).ifPresent(parts::add);
             }
         }
+        OptionalDouble molarMass = molarMasses.of(content.substance());
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
         double volume = layer.volumeMillilitres().orElseThrow().value();
         boolean clean = sum.carbonate() + sum.hydrogencarbonate() == 0;
-        if (salt <= 0 || !clean || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
+        if (molarMass.isEmpty()
+                || salt <= 0
+                || !clean
+                || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
             return Optional.empty();
         }
-        double gramsPerMillimole = molarMasses.of(content.substance()).orElse(0) / 1000;
+        double gramsPerMillimole = molarMass.getAsDouble() / 1000;
         double half = limits.value(Limit.COVERAGE_FACTOR)
                 * EQUIVALENT_RELATIVE
                 * Math.hypot(sum.strongBase(), sum.strongAcid());

@@ -24,13 +24,15 @@ public final class RunTallying {
         Readings readings = new Readings();
         Omissions omissions = new Omissions();
         MolarMasses molarMasses = new MolarMasses(run, substances);
+        Calibrations calibrations = new Calibrations(readings, new InstrumentUncertainty(limits));
         LayerGraph graph = LayerGraph.of(run);
         List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
         Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
         Skeletons skeletons = new Skeletons(run, amounts);
-        Contents contents = new Contents(run, readings, limits, molarMasses, omissions);
+        Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
         ContentShares shares = new ContentShares(theory, skeletons);
-        List<LotTally> lots = new LotAccount(run, readings, limits, molarMasses, graph, omissions).of(theory);
+        List<LotTally> lots =
+                new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions).of(theory);
         List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
         Map<String, List<Content>> inLots = new LinkedHashMap<>();
         LotContents lotContents = new LotContents(contents, molarMasses);

@@ -2,7 +2,10 @@ package workuptally.tally;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -16,7 +19,7 @@ import workuptally.tally.Theory.ProductTheory;
 /**
  * Theory by the limiting reagent: ξ = min(nᵢ/νᵢ) over the charges with a coefficient, m = ξ·ν·M of the form isolated.
  *
- * <p>A separation has as theory the mass charged of each component; a resolution without racemisation half of ξ. Two smallest amounts
+ * <p>Several rows of one material are portions of it and count together. A separation has as theory the mass charged of each component; a resolution without racemisation half of ξ. Two smallest amounts
  * that differ by less than twice the uncertainty of their difference are both named as limiting. n in mmol, M in g/mol, m in g.
  */
 final class TheoryAccount {
@@ -37,6 +40,16 @@ final class TheoryAccount {
         if (run.kind() == Run.Kind.SEPARATION) {
             return separation(run, amounts);
         }
+        for (ChargeAmount amount : amounts) {
+            if (amount.charge().coefficient().isUnreadable()) {
+                String material = amount.charge().material();
+                omissions.add(
+                        "theory",
+                        "the coefficient of " + material + " cannot be read",
+                        "Coefficient of " + material + " in Charges");
+                return Optional.empty();
+            }
+        }
         List<ChargeAmount> stoichiometric =
                 amounts.stream().filter(a -> coefficient(a).isPresent()).toList();
         if (stoichiometric.isEmpty()) {
@@ -53,20 +66,26 @@ final class TheoryAccount {
                 return Optional.empty();
             }
         }
-        List<ChargeAmount> ranked = stoichiometric.stream()
-                .sorted(Comparator.comparingDouble(a -> extent(a).value()))
+        List<Partner> ranked = partners(stoichiometric).stream()
+                .sorted(Comparator.comparingDouble(p -> p.extentMillimoles().value()))
                 .toList();
-        MeasuredValue extent = extent(ranked.get(0));
+        MeasuredValue extent = ranked.get(0).extentMillimoles();
+        if (extent.value() <= 0) {
+            String material = ranked.get(0).material();
+            omissions.add("theory", "the amount of " + material + " is 0", "amount of " + material + " in Charges");
+            return Optional.empty();
+        }
         List<Limiting> limiting = new ArrayList<>();
-        for (ChargeAmount candidate : ranked) {
-            MeasuredValue excess = extent(candidate).minus(extent);
-            if (candidate == ranked.get(0) || excess.value() < TELLS_APART * excess.standardUncertainty()) {
-                limiting.add(new Limiting(
-                        candidate.charge().material(),
-                        candidate.amountMillimoles().get()));
+        for (Partner candidate : ranked) {
+            MeasuredValue excess = candidate.extentMillimoles().minus(extent);
+            if (excess.value() <= TELLS_APART * excess.standardUncertainty()) {
+                limiting.add(new Limiting(candidate.material(), candidate.amountMillimoles()));
             }
         }
-        OptionalDouble extentAsTyped = extentAsTyped(stoichiometric);
+        double extentAsTyped = ranked.stream()
+                .mapToDouble(Partner::extentAsTypedMillimoles)
+                .min()
+                .orElseThrow();
         List<ProductTheory> products = new ArrayList<>();
         for (Product product : run.products()) {
             if (product.wanted()) {
@@ -76,8 +95,7 @@ final class TheoryAccount {
         return Optional.of(new Theory(limiting, extent, products));
     }
 
-    private Optional<ProductTheory> product(
-            Run run, Product product, MeasuredValue extent, OptionalDouble extentAsTyped) {
+    private Optional<ProductTheory> product(Run run, Product product, MeasuredValue extent, double extentAsTyped) {
         OptionalDouble molarMass = molarMasses.of(product.formula(), product.molarMassGramsPerMole());
         if (molarMass.isEmpty()) {
             omissions.add(
@@ -91,14 +109,12 @@ final class TheoryAccount {
         double share = product.coefficient().entered().map(Entered::value).orElse(1.0)
                 * (run.kind() == Run.Kind.RESOLUTION ? HALF : 1);
         MeasuredValue amount = extent.times(share);
-        OptionalDouble asTyped = OptionalDouble.empty();
-        if (extentAsTyped.isPresent()) {
-            double typedMolarMass = product.molarMassGramsPerMole()
-                    .entered()
-                    .map(Entered::value)
-                    .orElse(molarMass.getAsDouble());
-            asTyped = OptionalDouble.of(extentAsTyped.getAsDouble() * share * typedMolarMass / 1000);
-        }
+        double typedMolarMass =
+                product.molarMassGramsPerMole().entered().map(Entered::value).orElse(molarMass.getAsDouble());
+        boolean differs = Math.abs(extentAsTyped / extent.value() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS
+                || Math.abs(typedMolarMass / molarMass.getAsDouble() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS;
+        OptionalDouble asTyped =
+                differs ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000) : OptionalDouble.empty();
         return Optional.of(new ProductTheory(
                 product, amount, amount.times(molarMass.getAsDouble() / 1000), molarMass.getAsDouble(), asTyped));
     }
@@ -109,15 +125,19 @@ final class TheoryAccount {
             if (!product.wanted()) {
                 continue;
             }
-            Optional<ChargeAmount> component = amounts.stream()
+            List<ChargeAmount> rows = amounts.stream()
                     .filter(a -> a.charge().material().equalsIgnoreCase(product.name()))
-                    .findFirst();
-            Optional<MeasuredValue> amount = component.flatMap(ChargeAmount::amountMillimoles);
+                    .toList();
+            boolean known = rows.stream().allMatch(a -> a.amountMillimoles().isPresent());
+            Optional<MeasuredValue> amount = rows.stream()
+                    .flatMap(a -> a.amountMillimoles().stream())
+                    .reduce(MeasuredValue::plus)
+                    .filter(n -> known && n.value() > 0);
             OptionalDouble molarMass = molarMasses.of(product.name());
             if (amount.isEmpty() || molarMass.isEmpty()) {
                 omissions.add(
                         "theory of " + product.name(),
-                        component.isEmpty() ? "no charge of that name" : "its amount is not known",
+                        rows.isEmpty() ? "no charge of that name" : "its amount is 0 or not known",
                         "a charge named " + product.name() + " with amount and formula");
                 continue;
             }
@@ -131,20 +151,35 @@ final class TheoryAccount {
         return products.isEmpty() ? Optional.empty() : Optional.of(new Theory(List.of(), readings.exact(0), products));
     }
 
-    private static OptionalDouble extentAsTyped(List<ChargeAmount> stoichiometric) {
-        if (stoichiometric.stream().allMatch(a -> a.asTypedMillimoles().isEmpty())) {
-            return OptionalDouble.empty();
+    /** The charges with a coefficient, portions of one material that were charged in several rows added up. */
+    private static List<Partner> partners(List<ChargeAmount> stoichiometric) {
+        Map<String, Partner> partners = new LinkedHashMap<>();
+        for (ChargeAmount amount : stoichiometric) {
+            MeasuredValue millimoles = amount.amountMillimoles().orElseThrow();
+            double coefficient = coefficient(amount).orElseThrow();
+            Partner partner = new Partner(
+                    amount.charge().material(),
+                    millimoles,
+                    millimoles.over(coefficient),
+                    amount.asTypedMillimoles().orElse(millimoles.value()) / coefficient);
+            partners.merge(amount.charge().material().toLowerCase(Locale.ROOT), partner, Partner::plus);
         }
-        return stoichiometric.stream()
-                .mapToDouble(a -> a.asTypedMillimoles()
-                                .orElseGet(
-                                        () -> a.amountMillimoles().orElseThrow().value())
-                        / coefficient(a).orElseThrow())
-                .min();
+        return List.copyOf(partners.values());
     }
 
-    private static MeasuredValue extent(ChargeAmount amount) {
-        return amount.amountMillimoles().orElseThrow().over(coefficient(amount).orElseThrow());
+    /** One material with a coefficient: n, n/ν, and n/ν with the molar mass as typed, mmol. */
+    private record Partner(
+            String material,
+            MeasuredValue amountMillimoles,
+            MeasuredValue extentMillimoles,
+            double extentAsTypedMillimoles) {
+        Partner plus(Partner other) {
+            return new Partner(
+                    material,
+                    amountMillimoles.plus(other.amountMillimoles),
+                    extentMillimoles.plus(other.extentMillimoles),
+                    extentAsTypedMillimoles + other.extentAsTypedMillimoles);
+        }
     }
 
     private static OptionalDouble coefficient(ChargeAmount amount) {

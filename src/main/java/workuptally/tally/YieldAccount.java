@@ -21,7 +21,7 @@ import workuptally.tally.Theory.ProductTheory;
  *
  * <p>Conversion X = 1 − n(recovered limiting material)/n₀ over every terminal layer and lot where it was looked for; adjusted yield Y/X,
  * not given below X = 0.2 (common practice). Aliquots are put back by Y/Π(1 − f), f the share of the product stream taken each time,
- * where the stream is what was isolated, lost to later layers, and still to be sampled.
+ * where the stream is what was found in all that became of it: isolated, lost to later layers, and sampled.
  */
 final class YieldAccount {
     private static final double LEAST_CONVERSION = 0.2;
@@ -135,7 +135,7 @@ final class YieldAccount {
                 run.kind() == Run.Kind.SEPARATION ? PercentOf.CHARGED : PercentOf.THEORY,
                 basis,
                 stage == Stage.WORKUP ? conversion().map(percent::over) : Optional.empty(),
-                stage == Stage.WORKUP ? aliquotCorrected(product.product(), grams, percent) : Optional.empty()));
+                stage == Stage.WORKUP ? aliquotCorrected(product.product(), lots, percent) : Optional.empty()));
     }
 
     /** Conversion of the limiting material as a fraction; empty where it was not looked for or is below 0.2. */
@@ -157,22 +157,49 @@ final class YieldAccount {
         return conversion.filter(x -> x.value() >= LEAST_CONVERSION);
     }
 
-    private Optional<MeasuredValue> aliquotCorrected(Product product, MeasuredValue isolated, MeasuredValue percent) {
-        List<MeasuredValue> taken = found.terms().stream()
-                .filter(t -> graph.isAliquot(t.label()))
-                .filter(t -> t.content().substance().equalsIgnoreCase(product.name()))
-                .flatMap(t -> t.content().massGrams().stream())
-                .toList();
-        if (taken.isEmpty()) {
-            return Optional.empty();
+    /** The yield over Π(1 − f), with f the share of the product stream that each aliquot took; empty without such an aliquot. */
+    private Optional<MeasuredValue> aliquotCorrected(Product product, List<LotTally> lots, MeasuredValue percent) {
+        Optional<MeasuredValue> corrected = Optional.empty();
+        for (Found.Term term : found.terms()) {
+            boolean ofProduct = term.content().substance().equalsIgnoreCase(product.name());
+            Optional<MeasuredValue> taken = term.content().massGrams();
+            if (graph.isAliquot(term.label()) && ofProduct && taken.isPresent()) {
+                Optional<MeasuredValue> stream = streamGrams(term.label(), product, lots);
+                if (stream.isPresent()) {
+                    MeasuredValue kept = stream.get().minus(taken.get()).over(stream.get());
+                    corrected = Optional.of(corrected.orElse(percent).over(kept));
+                }
+            }
         }
-        MeasuredValue stream = isolated;
-        MeasuredValue corrected = percent;
-        for (int i = taken.size() - 1; i >= 0; i--) {
-            stream = stream.plus(taken.get(i));
-            MeasuredValue kept = stream.minus(taken.get(i)).over(stream);
-            corrected = corrected.over(kept);
+        return corrected;
+    }
+
+    /** Product in the stream an aliquot was taken from, by what was found in all that became of it, g; empty off the product's stream. */
+    private Optional<MeasuredValue> streamGrams(String aliquot, Product product, List<LotTally> lots) {
+        Set<String> became = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(graph.parents(aliquot));
+        while (!open.isEmpty()) {
+            String next = open.remove(open.size() - 1);
+            if (became.add(next)) {
+                open.addAll(graph.children(next));
+            }
         }
-        return Optional.of(corrected);
+        lots.stream()
+                .map(LotTally::lot)
+                .filter(l -> graph.parents(l.label()).isEmpty())
+                .forEach(l -> became.add(l.label()));
+        boolean isProductStream =
+                lots.stream().anyMatch(l -> became.contains(l.lot().label()));
+        Optional<MeasuredValue> isolated = lots.stream()
+                .flatMap(l -> l.pureGrams().stream())
+                .reduce(MeasuredValue::plus)
+                .filter(m -> m.value() > 0);
+        return isProductStream && isolated.isPresent()
+                ? found.terms().stream()
+                        .filter(t -> became.contains(t.label())
+                                && t.content().substance().equalsIgnoreCase(product.name()))
+                        .flatMap(t -> t.content().massGrams().stream())
+                        .reduce(MeasuredValue::plus)
+                : Optional.empty();
     }
 }

@@ -102,7 +102,7 @@ class DemoWeekLayersTest {
             String run, String layer, int portions, double pH, double distributionRatio, double gainGrams) {
         Reextraction gain = run(run).tally().evidence().reextractions().stream()
                 .filter(r -> r.layer().equals(layer) && r.portions() == portions)
-                .filter(r -> Double.compare(r.pH(), pH) == 0)
+                .filter(r -> Double.compare(r.pH().orElse(Double.NaN), pH) == 0)
                 .findFirst()
                 .orElseThrow();
         assertEquals(distributionRatio, gain.distributionRatio(), 0.01 * distributionRatio);

@@ -91,10 +91,11 @@ final class RunFigures {
         for (Reextraction gain : tally.evidence().reextractions()) {
             put(
                     tally,
-                    "gain of " + gain.layer() + " by " + gain.portions() + " at pH " + gain.pH(),
+                    "gain of " + gain.layer() + " by " + gain.portions() + " at " + gain.pH(),
                     gain.gainPercentOfTheory());
         }
-        tally.massBalance().ifPresent(b -> put(tally, "gap over organic solvent", b.gapPercentOfOrganic()));
+        tally.massBalance()
+                .ifPresent(b -> b.gapPercentOfOrganic().ifPresent(g -> put(tally, "gap over organic solvent", g)));
     }
 
     private void amounts(RunTally tally) {

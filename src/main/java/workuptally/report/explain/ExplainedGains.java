@@ -37,10 +37,9 @@ final class ExplainedGains {
                         .orElse(0.0)
                 + gain.addedMillilitres();
         String aqueous = numbers.plain(volume);
-        boolean atNewPH = !Double.isNaN(gain.pH());
         String title = "Gain from extracting layer " + gain.layer() + " with " + gain.portions() + " × "
                 + numbers.plain(gain.volumeMillilitres()) + " mL " + gain.solvent()
-                + (atNewPH ? " at pH " + numbers.plain(gain.pH()) : "");
+                + (gain.pH().isPresent() ? " at pH " + numbers.plain(gain.pH().getAsDouble()) : "");
         Draft draft = new Draft(FigureKind.GAINS, title)
                 .equation("gain = m·(1 − (V(aq)/(V(aq) + D·V(org)))^n)")
                 .equation("gain = " + numbers.plain(there) + " g × (1 − (" + aqueous + " / (" + aqueous + " + "

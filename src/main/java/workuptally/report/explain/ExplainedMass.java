@@ -97,8 +97,14 @@ final class ExplainedMass {
                         + " g")
                 .note("Gas expected to have left: " + numbers.decimals(balance.gasGrams(), 2)
                         + " g; organic solvent charged: " + numbers.decimals(balance.organicSolventGrams(), 1)
-                        + " g, of which the gap is " + numbers.decimals(balance.gapPercentOfOrganic(), 1)
-                        + " %; allowance for evaporation: "
+                        + " g"
+                        + (balance.gapPercentOfOrganic().isPresent()
+                                ? ", of which the gap is "
+                                        + numbers.decimals(
+                                                balance.gapPercentOfOrganic().getAsDouble(), 1)
+                                        + " %"
+                                : "")
+                        + "; allowance for evaporation: "
                         + numbers.decimals(balance.evaporationAllowanceGrams(), 1) + " g.");
         if (!balance.complete()) {
             draft.note("A layer or lot has no mass, so that the gap is only an upper limit.");

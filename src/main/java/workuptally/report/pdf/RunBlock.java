@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SecondSignature;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -53,6 +54,7 @@ final class RunBlock {
         }
         products(blocks);
         lots(blocks);
+        metrics(blocks);
         findings(blocks);
         layerMaps(blocks);
         blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
@@ -60,7 +62,39 @@ final class RunBlock {
         blocks.addAll(new ContactBlocks(look, run).blocks());
         notComputed(blocks);
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        secondSignature(blocks);
         return blocks;
+    }
+
+    private void secondSignature(List<Block> blocks) {
+        List<String> reasons = SecondSignature.reasons(run);
+        if (!reasons.isEmpty() && run.tally().run().status() != Run.Status.PLANNED) {
+            blocks.add(Paragraph.lead(
+                    look,
+                    "Second signature before a layer leaves the bench, because of " + String.join("; ", reasons)
+                            + " (common practice; a site rule comes first).",
+                    look.caption()));
+            blocks.add(new SignatureLines(look, List.of("Chemist", "Second person")));
+        }
+    }
+
+    private void metrics(List<Block> blocks) {
+        run.tally().metrics().ifPresent(m -> {
+            Figures figures = look.figures();
+            StringJoiner text = new StringJoiner("; ", "Mass put in per mass of product, to the crude: ", ".");
+            text.add("PMI " + figures.significant(m.pmi().value(), 3));
+            text.add("of the workup alone "
+                    + figures.significant(m.pmiWorkupOnly().value(), 3));
+            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " with water, "
+                    + figures.significant(m.eFactorWithoutWater(), 3) + " without");
+            text.add("solvent " + figures.significant(m.solventIntensity().value(), 3) + ", water "
+                    + figures.significant(m.waterIntensity().value(), 3));
+            m.reactionMassEfficiencyPercent()
+                    .ifPresent(
+                            r -> text.add("reaction mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
+            m.atomEconomyPercent().ifPresent(a -> text.add("atom economy " + figures.significant(a, 3) + "\u00A0%"));
+            blocks.add(new Paragraph(look, text.toString(), look.caption()));
+        });
     }
 
     private static String meta(Run entry) {
@@ -244,7 +278,7 @@ final class RunBlock {
             boolean found =
                     graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
             if (product.wanted() && (found || maps.isEmpty())) {
-                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound());
+                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound(), maps.isEmpty());
                 if (map.fits()) {
                     maps.add(map);
                 }

@@ -15,6 +15,11 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
         return new TableColumn(heading, Kind.TEXT, Optional.empty());
     }
 
+    /** Text of at most two lines; what is longer ends with an ellipsis and must stand in full elsewhere. */
+    static TableColumn brief(String heading) {
+        return new TableColumn(heading, Kind.BRIEF, Optional.empty());
+    }
+
     /** Short text kept on one line where the page allows. */
     static TableColumn word(String heading) {
         return new TableColumn(heading, Kind.WORD, Optional.empty());
@@ -33,6 +38,7 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
     /** How cells are set. */
     enum Kind {
         TEXT,
+        BRIEF,
         WORD,
         NUMBER,
         CHART

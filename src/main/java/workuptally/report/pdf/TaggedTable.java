@@ -19,6 +19,7 @@ final class TaggedTable implements Block {
     private static final float WORD_CAP = 84;
     private static final float CHART_WIDTH = 112;
     private static final float MARK_WIDTH = 10;
+    private static final int BRIEF_LINES = 2;
 
     private final Look look;
     private final List<TableColumn> columns;
@@ -69,9 +70,8 @@ final class TaggedTable implements Block {
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
             natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
-            least[i] = column.kind() == TableColumn.Kind.TEXT
-                    ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP)
-                    : natural[i];
+            least[i] =
+                    isText(column) ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP) : natural[i];
             for (List<TableCell> row : cells) {
                 widen(i, row.get(i), least, natural);
             }
@@ -82,9 +82,13 @@ final class TaggedTable implements Block {
             least[i] += 2 * PAD;
             natural[i] += 2 * PAD;
             least[i] = Math.min(least[i], natural[i]);
-            stretches.add(column.kind() == TableColumn.Kind.TEXT);
+            stretches.add(isText(column));
         }
         return ColumnWidths.share(least, natural, stretches, look.widthPoints());
+    }
+
+    private static boolean isText(TableColumn column) {
+        return column.kind() == TableColumn.Kind.TEXT || column.kind() == TableColumn.Kind.BRIEF;
     }
 
     private float headWidth(String heading) {
@@ -138,7 +142,10 @@ final class TaggedTable implements Block {
         for (int i = 0; i < cells.size(); i++) {
             TableCell cell = cells.get(i);
             float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
-            List<String> own = look.typeface().wrap(cell.text(), style(cell), widths[i] - 2 * PAD - mark + 0.05f);
+            float width = widths[i] - 2 * PAD - mark + 0.05f;
+            List<String> own = columns.get(i).kind() == TableColumn.Kind.BRIEF
+                    ? look.typeface().brief(cell.text(), style(cell), width, BRIEF_LINES)
+                    : look.typeface().wrap(cell.text(), style(cell), width);
             lines.add(own);
             most = Math.max(most, own.size());
         }

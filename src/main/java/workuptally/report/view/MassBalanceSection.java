@@ -3,6 +3,7 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -94,9 +95,11 @@ public final class MassBalanceSection {
                         Figures.uncertaintyCell(expanded),
                         Cell.of(balance.gasGrams()),
                         Cell.of(balance.organicSolventGrams()),
-                        Cell.of(
-                                balance.gapPercentOfOrganic(),
-                                Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent"))),
+                        balance.gapPercentOfOrganic().isPresent()
+                                ? Cell.of(
+                                        balance.gapPercentOfOrganic().getAsDouble(),
+                                        Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent")))
+                                : Cell.of(OptionalDouble.empty()),
                         Cell.of(balance.evaporationAllowanceGrams()),
                         Words.yesNo(balance.complete())),
                 Optional.empty());

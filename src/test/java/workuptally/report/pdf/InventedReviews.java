@@ -449,7 +449,7 @@ final class InventedReviews {
                                 40,
                                 11.3,
                                 "P = 60",
-                                2,
+                                OptionalDouble.of(2),
                                 3.2,
                                 26.3,
                                 31,

@@ -1,0 +1,2 @@
+/** Small invented books for tests, written row by row. */
+package workuptally.examples;
