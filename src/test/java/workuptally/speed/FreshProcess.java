@@ -38,9 +38,11 @@ final class FreshProcess {
     void run(Path folder) throws IOException, InterruptedException {
         Path cost = folder.resolve("cost");
         Path log = folder.resolve("log");
-        List<String> timed = new ArrayList<>(List.of("/usr/bin/time", "-q", "-o", cost.toString(), "-f", "%e %U %S %M"));
+        List<String> timed =
+                new ArrayList<>(List.of("/usr/bin/time", "-q", "-o", cost.toString(), "-f", "%e %U %S %M"));
         timed.addAll(command);
-        ProcessBuilder builder = new ProcessBuilder(timed).redirectErrorStream(true).redirectOutput(log.toFile());
+        ProcessBuilder builder =
+                new ProcessBuilder(timed).redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().putAll(environment);
         int code = builder.start().waitFor();
         if (code > 1) {

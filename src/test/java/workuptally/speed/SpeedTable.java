@@ -72,8 +72,8 @@ public final class SpeedTable {
                 "--quiet",
                 "--out",
                 folder.toString());
-        FreshProcess check = new FreshProcess(
-                "check of " + runs + " runs", Map.of(), launcher.toString(), "check", book.toString());
+        FreshProcess check =
+                new FreshProcess("check of " + runs + " runs", Map.of(), launcher.toString(), "check", book.toString());
         FreshProcess annotate = plain(
                 "library alone: load, annotate, save " + runs,
                 book.toString(),
@@ -119,7 +119,13 @@ public final class SpeedTable {
         Path reviewed = folder.resolve(book.getFileName().toString().replace(".xlsx", "-review.xlsx"));
         Path target = folder.resolve(book.getFileName() + ".annotations");
         new ProcessBuilder(
-                        launcher.toString(), "review", book.toString(), "--reports", "workbook", "--quiet", "--out",
+                        launcher.toString(),
+                        "review",
+                        book.toString(),
+                        "--reports",
+                        "workbook",
+                        "--quiet",
+                        "--out",
                         folder.toString())
                 .inheritIO()
                 .start()
