@@ -23,7 +23,7 @@ final class CsvFolder implements TableSource {
     private final Path folder;
     private final ReadingOptions.SizeCaps caps;
     private final List<String> names = new ArrayList<>();
-    private final Map<Table, Path> files = new HashMap<>();
+    private final Map<String, Path> files = new HashMap<>();
     private final Map<String, InputFile> read = new TreeMap<>();
 
     CsvFolder(Path folder, HeadingAliases aliases, ReadingOptions.SizeCaps caps)
@@ -35,7 +35,7 @@ final class CsvFolder implements TableSource {
             names.add(name);
             Optional<Table> table = aliases.table(name.substring(0, name.length() - ENDING.length()));
             if (table.isPresent()) {
-                Path earlier = files.putIfAbsent(table.get(), file);
+                Path earlier = files.putIfAbsent(table.get().name(), file);
                 if (earlier != null) {
                     throw new UnreadableBookException("The files " + earlier.getFileName() + " and " + name
                             + " both hold the table " + table.get().name() + ": keep one of them in the folder.");
@@ -69,12 +69,12 @@ final class CsvFolder implements TableSource {
 
     @Override
     public Optional<String> sheetName(Table table) {
-        return Optional.ofNullable(files.get(table)).map(file -> table.name());
+        return Optional.ofNullable(files.get(table.name())).map(file -> table.name());
     }
 
     @Override
     public Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException {
-        Path path = files.get(table);
+        Path path = files.get(table.name());
         if (path == null) {
             return Optional.empty();
         }

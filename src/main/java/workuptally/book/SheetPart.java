@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -77,12 +78,34 @@ final class SheetPart {
     }
 
     private int column(Optional<String> reference, int next) throws UnreadableBookException {
-        Matcher match = CELL.matcher(reference.orElse(""));
-        int column = match.matches() ? columnNumber(match.group(1)) : next;
+        int column = reference.isPresent() ? columnOf(reference.get()).orElse(next) : next;
         if (column >= MOST_COLUMNS) {
             throw outside("column " + (column + 1));
         }
         return column;
+    }
+
+    /** Column of a reference of the plain form {@code BC12}, which nearly all have; the rest is left to the pattern. */
+    private static OptionalInt columnOf(String reference) {
+        int letters = 0;
+        int number = 0;
+        while (letters < reference.length() && letters < 3 && isCapital(reference.charAt(letters))) {
+            number = number * 26 + reference.charAt(letters) - 'A' + 1;
+            letters++;
+        }
+        boolean plain = letters > 0 && reference.length() > letters && reference.length() <= letters + 9;
+        for (int i = letters; plain && i < reference.length(); i++) {
+            plain = reference.charAt(i) >= '0' && reference.charAt(i) <= '9';
+        }
+        if (plain) {
+            return OptionalInt.of(number - 1);
+        }
+        Matcher match = CELL.matcher(reference);
+        return match.matches() ? OptionalInt.of(columnNumber(match.group(1))) : OptionalInt.empty();
+    }
+
+    private static boolean isCapital(char c) {
+        return c >= 'A' && c <= 'Z';
     }
 
     private UnreadableBookException outside(String what) {

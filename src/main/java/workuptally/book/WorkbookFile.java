@@ -21,7 +21,7 @@ final class WorkbookFile implements TableSource, Closeable {
 
     private final InputFile file;
     private final WorkbookPackage book;
-    private final Map<Table, String> sheetNames = new LinkedHashMap<>();
+    private final Map<String, String> sheetNames = new LinkedHashMap<>();
     private final Map<String, String> partsBySheet = new LinkedHashMap<>();
     private final Set<String> hiddenSheets = new HashSet<>();
     private final SharedStrings strings;
@@ -37,7 +37,7 @@ final class WorkbookFile implements TableSource, Closeable {
         for (String sheet : partsBySheet.keySet()) {
             Optional<Table> table = aliases.table(sheet);
             if (table.isPresent()) {
-                String earlier = sheetNames.putIfAbsent(table.get(), sheet);
+                String earlier = sheetNames.putIfAbsent(table.get().name(), sheet);
                 if (earlier != null) {
                     throw new UnreadableBookException("The sheets " + earlier + " and " + sheet + " of " + file.name()
                             + " both hold the table " + table.get().name() + ": rename one of them.");
@@ -137,12 +137,12 @@ final class WorkbookFile implements TableSource, Closeable {
 
     @Override
     public Optional<String> sheetName(Table table) {
-        return Optional.ofNullable(sheetNames.get(table));
+        return Optional.ofNullable(sheetNames.get(table.name()));
     }
 
     @Override
     public Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException {
-        String sheet = sheetNames.get(table);
+        String sheet = sheetNames.get(table.name());
         if (sheet == null) {
             return Optional.empty();
         }

@@ -16,7 +16,26 @@ public record Place(String file, String sheet, int row, int column, String cell)
     public Place {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(sheet, "sheet");
-        Objects.requireNonNull(cell, "cell");
+        cell = !cell.isEmpty() && isCell(row, column) && cell.equals(name(row, column)) ? "" : cell;
+    }
+
+    /** A cell of a workbook. */
+    static Place ofCell(String file, String sheet, int row, int column) {
+        return new Place(file, sheet, row, column, "");
+    }
+
+    /** The name of a cell of a workbook is made when it is asked for: a large book has a million of them, and few are ever spoken of. */
+    @Override
+    public String cell() {
+        return cell.isEmpty() && isCell(row, column) ? name(row, column) : cell;
+    }
+
+    private static boolean isCell(int row, int column) {
+        return row > 0 && column >= 0;
+    }
+
+    private static String name(int row, int column) {
+        return TablePlace.columnLetters(column) + row;
     }
 
     /** A place for a statement about a whole file. */
@@ -29,9 +48,10 @@ public record Place(String file, String sheet, int row, int column, String cell)
         if (sheet.isEmpty()) {
             return file;
         }
-        if (cell.isEmpty()) {
+        String name = cell();
+        if (name.isEmpty()) {
             return sheet;
         }
-        return cell.startsWith("line ") ? file + " " + cell : sheet + "!" + cell;
+        return name.startsWith("line ") ? file + " " + name : sheet + "!" + name;
     }
 }

@@ -25,8 +25,9 @@ public record TablePlace(String file, String sheet, boolean spreadsheet, Map<Str
      */
     Place at(int row, int line, String heading) {
         int column = columns.getOrDefault(heading, 0);
-        String cell = spreadsheet ? columnLetters(column) + row : "line " + line + ", " + heading;
-        return new Place(file, sheet, row, column, cell);
+        return spreadsheet
+                ? Place.ofCell(file, sheet, row, column)
+                : new Place(file, sheet, row, column, "line " + line + ", " + heading);
     }
 
     /** Letters of a column counted from 0: 0 is {@code A}, 26 is {@code AA}. */

@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +34,7 @@ final class StepReactions {
     private final Limits limits;
     private final AcidsAndBases acidsAndBases;
     private final List<ChargeAmount> amounts;
-    private final Map<Step, Addition> additions = new LinkedHashMap<>();
+    private final Map<Step, Addition> additions = new IdentityHashMap<>();
     private final Map<String, LayerTally> layers = new LinkedHashMap<>();
     private final Optional<Theory> theory;
     private final Substances substances;

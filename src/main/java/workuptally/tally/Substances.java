@@ -1,7 +1,9 @@
 package workuptally.tally;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +33,8 @@ public final class Substances {
 
     private final Reference reference;
     private final AtomicWeights atomicWeights;
-    private final Set<Cited> used = new LinkedHashSet<>();
+    private final List<Cited> used = new ArrayList<>();
+    private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
     private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
     private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
@@ -48,7 +51,7 @@ public final class Substances {
 
     /** The rows that gave a figure so far, in the order first used. */
     public List<Cited> used() {
-        return List.copyOf(used);
+        return used.stream().distinct().toList();
     }
 
     /** The atomic weights in force. */
@@ -74,7 +77,7 @@ public final class Substances {
     OptionalDouble molarMassGramsPerMole(String name) {
         Optional<Solvent> solvent =
                 solvent(name).filter(s -> s.molarMassGramsPerMole().isPresent());
-        solvent.ifPresent(used::add);
+        solvent.ifPresent(this::use);
         return solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
     }
 
@@ -82,13 +85,20 @@ public final class Substances {
     OptionalDouble densityGramsPerMillilitre(String name) {
         Optional<Solvent> solvent = solvent(name);
         if (solvent.isPresent()) {
-            used.add(solvent.get());
+            use(solvent.get());
             return OptionalDouble.of(solvent.get().density().gramsPerMillilitre());
         }
         Optional<Wash> wash =
                 wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
-        wash.ifPresent(used::add);
+        wash.ifPresent(this::use);
         return wash.map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
+    }
+
+    /** Rows are met again and again, and comparing them whole would cost more than finding them. */
+    private void use(Cited row) {
+        if (seen.add(row)) {
+            used.add(row);
+        }
     }
 
     /** A listed solvent by name or alias. */
@@ -120,7 +130,7 @@ public final class Substances {
     /** A waste stream by key. */
     Optional<WasteStream> wasteStream(String key) {
         Optional<WasteStream> stream = reference.wasteStream(key);
-        stream.ifPresent(used::add);
+        stream.ifPresent(this::use);
         return stream;
     }
 

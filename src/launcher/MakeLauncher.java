@@ -1,0 +1,97 @@
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Puts the launchers beside the jar, with an archive of the classes that the commands load, which the virtual machine maps instead of
+ * parsing and checking them. Run by the build: {@code java MakeLauncher.java JAR LAUNCHER-FOLDER DEMO-BOOK DEMO-CSV-FOLDER}. Where the virtual
+ * machine makes no archive, the launchers work without, only slower.
+ */
+final class MakeLauncher {
+    private static final List<String> SETTINGS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
+    private final Path jar;
+    private final Path folder;
+    private final Path work;
+
+    private MakeLauncher(Path jar, Path work) {
+        this.jar = jar;
+        this.folder = jar.getParent();
+        this.work = work;
+    }
+
+    public static void main(String[] args) throws IOException, InterruptedException {
+        Path jar = Path.of(args[0]).toAbsolutePath();
+        Path work = Files.createTempDirectory("launcher");
+        try {
+            MakeLauncher maker = new MakeLauncher(jar, work);
+            maker.copyScripts(Path.of(args[1]));
+            maker.makeArchive(args[2], args[3]);
+        } finally {
+            try (Stream<Path> left = Files.walk(work)) {
+                for (Path path : left.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+
+    private void copyScripts(Path source) throws IOException {
+        for (String name : List.of("workup-tally", "workup-tally.cmd")) {
+            Path script = folder.resolve(name);
+            Files.copy(source.resolve(name), script, StandardCopyOption.REPLACE_EXISTING);
+            script.toFile().setExecutable(true);
+        }
+    }
+
+    private void makeArchive(String book, String csvFolder) throws IOException, InterruptedException {
+        String out = work.resolve("out").toString();
+        List<List<String>> commands = List.of(
+                List.of("review", book, "--out", out),
+                List.of("review", csvFolder, "--out", out, "--locale", "comma"),
+                List.of("check", book),
+                List.of("template", work.resolve("template.xlsx").toString()),
+                List.of("reference", "solvents"),
+                List.of("--help"));
+        Set<String> classes = new LinkedHashSet<>();
+        for (int i = 0; i < commands.size(); i++) {
+            Path list = work.resolve("classes-" + i);
+            run("-XX:DumpLoadedClassList=" + list, commands.get(i));
+            if (Files.exists(list)) {
+                classes.addAll(Files.readAllLines(list, StandardCharsets.UTF_8));
+            }
+        }
+        Path all = Files.write(work.resolve("classes"), classes);
+        Path archive = folder.resolve("workup-tally.jsa");
+        Files.deleteIfExists(archive);
+        run("-Xshare:dump", List.of("--version"), "-XX:SharedClassListFile=" + all, "-XX:SharedArchiveFile=" + archive);
+        System.out.println(
+                Files.exists(archive)
+                        ? "Archive of " + classes.size() + " classes made"
+                        : "This virtual machine made no archive of classes; the launchers work without");
+    }
+
+    private void run(String option, List<String> arguments, String... more) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(SETTINGS);
+        command.add(option);
+        command.addAll(Arrays.asList(more));
+        command.addAll(List.of("-jar", jar.toString()));
+        command.addAll(arguments);
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(work.resolve("log").toFile())
+                .start();
+        process.waitFor();
+    }
+}
