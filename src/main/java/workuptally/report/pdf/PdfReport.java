@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import com.lowagie.text.Document;
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
@@ -39,6 +40,20 @@ public final class PdfReport {
 
     /** Writes a document about a review: fonts, page frame and what makes it archivable around what the caller fills in. */
     static void write(Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
+            throws IOException {
+        try {
+            compose(review, options, title, content, out);
+        } catch (ExceptionConverter wrapped) {
+            // The library wraps what the stream reports, a full disk for example.
+            if (wrapped.getException() instanceof IOException unwritable) {
+                throw unwritable;
+            }
+            throw wrapped;
+        }
+    }
+
+    private static void compose(
+            Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
             throws IOException {
         PdfOptions.Paper paper = options.paper();
         Look look = new Look(
