@@ -93,14 +93,14 @@ public final class PdfReport {
         RunPlaces places = new RunPlaces(review);
         section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
-            flow.turn();
+            flow.turnUnlessMostlyEmpty();
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
             flow.addTogether(new RunBlock(look, review, run, places).blocks());
             flow.closeSection();
         }
-        flow.turn();
+        flow.turnUnlessMostlyEmpty();
         section(flow, new WasteAccountSection(look, review, places).blocks());
         section(flow, new BasisSection(look, review).blocks());
     }
