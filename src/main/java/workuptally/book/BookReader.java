@@ -61,8 +61,9 @@ public final class BookReader {
             Path path = Files.isDirectory(book) ? book.resolve(file.name()) : book;
             Optional<Path> headings = options.headingsFile()
                     .filter(own -> own.getFileName().toString().equals(file.name()));
-            boolean same = headings.isPresent() && FileBytes.hash(headings.get()).equals(file)
-                    || Files.exists(path) && FileBytes.hash(path).equals(file);
+            boolean same =
+                    headings.isPresent() && FileBytes.hash(headings.get()).equals(file)
+                            || Files.exists(path) && FileBytes.hash(path).equals(file);
             if (!same) {
                 throw new UnreadableBookException(
                         file.name() + " was changed while it was read: close it in other programs and run again.");

@@ -95,19 +95,18 @@ final class TableRows {
 
     private void reportMerged() {
         for (RawTable.MergedRegion region : merged) {
-            firstHeadingIn(region)
-                    .ifPresent(column -> {
-                        int row = Math.max(region.firstRow(), headings.row() + 1);
-                        log.add(
-                                "merged-cells",
-                                column.need().severity(),
-                                "",
-                                new RowPlace(headings.place(), row, row).at(column.heading()),
-                                "read merged cells over " + (region.lastRow() - region.firstRow() + 1) + " rows and "
-                                        + (region.lastColumn() - region.firstColumn() + 1) + " columns",
-                                "one cell for each entry",
-                                "Split the cells, fill each and run again; none of them was used.");
-                    });
+            firstHeadingIn(region).ifPresent(column -> {
+                int row = Math.max(region.firstRow(), headings.row() + 1);
+                log.add(
+                        "merged-cells",
+                        column.need().severity(),
+                        "",
+                        new RowPlace(headings.place(), row, row).at(column.heading()),
+                        "read merged cells over " + (region.lastRow() - region.firstRow() + 1) + " rows and "
+                                + (region.lastColumn() - region.firstColumn() + 1) + " columns",
+                        "one cell for each entry",
+                        "Split the cells, fill each and run again; none of them was used.");
+            });
         }
     }
 
@@ -122,8 +121,7 @@ final class TableRows {
     }
 
     private RawRow withMerged(RawRow row) {
-        if (merged.stream()
-                .noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
+        if (merged.stream().noneMatch(region -> row.row() >= region.firstRow() && row.row() <= region.lastRow())) {
             return row;
         }
         java.util.TreeMap<Integer, RawCell> cells = new java.util.TreeMap<>();

@@ -55,10 +55,13 @@ final class Amounts {
         OptionalDouble molarMass = molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
         Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
         if (entered.isEmpty()) {
-            boolean unreadableAmount = amount.filter(a -> a.value().isUnreadable()).isPresent();
+            boolean unreadableAmount =
+                    amount.filter(a -> a.value().isUnreadable()).isPresent();
             omissions.add(
                     "amount of " + charge.material(),
-                    unreadableAmount ? "the amount cannot be read" : "no " + (planned ? "planned" : "actual") + " amount",
+                    unreadableAmount
+                            ? "the amount cannot be read"
+                            : "no " + (planned ? "planned" : "actual") + " amount",
                     (planned ? "Planned amount" : "Actual amount") + " in Charges");
             return unknown(charge, planned, molarMass);
         }
@@ -141,7 +144,8 @@ final class Amounts {
             MeasuredValue pure = massGrams.times(assayFraction).times(1000);
             amount = Optional.of(pure.over(molarMass.getAsDouble()));
             Optional<Entered> typed = charge.molarMassGramsPerMole().entered();
-            if (typed.isPresent() && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > TYPED_MOLAR_MASS_DIFFERS) {
+            if (typed.isPresent()
+                    && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > TYPED_MOLAR_MASS_DIFFERS) {
                 asTyped = OptionalDouble.of(pure.value() / typed.get().value());
             }
             equation = String.format(

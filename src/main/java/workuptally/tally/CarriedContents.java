@@ -64,8 +64,7 @@ final class CarriedContents {
         for (String parent : graph.parents(label)) {
             if (layers.containsKey(parent) && !graph.isTerminal(parent) && isOnlyLiquidOf(parent, label)) {
                 for (Content content : layers.get(parent).contents()) {
-                    boolean lookedFor =
-                            made(parent).stream().anyMatch(child -> isAssayed(child, content.substance()));
+                    boolean lookedFor = made(parent).stream().anyMatch(child -> isAssayed(child, content.substance()));
                     if (!lookedFor && content.kind() != Content.Kind.UNKNOWN) {
                         bySubstance
                                 .computeIfAbsent(content.substance(), k -> new ArrayList<>())
@@ -126,9 +125,7 @@ final class CarriedContents {
     }
 
     private List<String> made(String parent) {
-        return graph.children(parent).stream()
-                .filter(c -> !graph.isAliquot(c))
-                .toList();
+        return graph.children(parent).stream().filter(c -> !graph.isAliquot(c)).toList();
     }
 
     private static boolean isLiquid(LayerTally layer) {

@@ -85,8 +85,7 @@ final class ContentBounds {
         boolean lotsKnown = !lots.isEmpty()
                 && lots.stream()
                         .filter(LotTally::endsWorkup)
-                        .allMatch(l ->
-                                l.pureGrams().isPresent() && !l.basis().isUpperBound());
+                        .allMatch(l -> l.pureGrams().isPresent() && !l.basis().isUpperBound());
         if (expected.isEmpty() || !lotsKnown) {
             return Optional.empty();
         }

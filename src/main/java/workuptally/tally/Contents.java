@@ -105,8 +105,9 @@ final class Contents {
             omissions.add(what, carrierMissing(unit), "the layer's weighing or volume, or the molar mass");
             return Optional.empty();
         }
-        MeasuredValue number = limit.isPresent() ? halfLimit(assay, limit.getAsDouble()) : calibrations.result(
-                "assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
+        MeasuredValue number = limit.isPresent()
+                ? halfLimit(assay, limit.getAsDouble())
+                : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
         MeasuredValue mass = carrier.get().times(number);
         double bound = limit.isPresent()
                 ? carrier.get().value() * limit.getAsDouble()
@@ -135,7 +136,8 @@ final class Contents {
         if (!assay.result().isBlank() || !byResidue || residue.isEmpty() || aliquot.isEmpty()) {
             return Optional.empty();
         }
-        boolean about = residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
+        boolean about =
+                residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
         return Optional.of(new Entered(
                 residue.get().value() / aliquot.get().value(),
                 about ? Qualifier.ABOUT : residue.get().qualifier(),

@@ -265,9 +265,8 @@ final class LayerFlow {
 
     private void give(List<String> labels, Mixture mixture) {
         boolean allWeighed = labels.stream().allMatch(l -> layerGrams(l).isPresent());
-        double total = labels.stream()
-                .mapToDouble(l -> layerGrams(l).orElse(0.0))
-                .sum();
+        double total =
+                labels.stream().mapToDouble(l -> layerGrams(l).orElse(0.0)).sum();
         for (String label : labels) {
             double share = allWeighed && total > 0 ? layerGrams(label).orElseThrow() / total : 1.0 / labels.size();
             portions.put(label, measured(label, mixture.share(n -> share)));

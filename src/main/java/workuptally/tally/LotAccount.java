@@ -120,7 +120,9 @@ final class LotAccount {
                             "assay of lot " + lot.label(),
                             "1",
                             typed.get().value() / 100,
-                            uncertainty.assayFraction(lot, typed.get()) * typed.get().value() / 100,
+                            uncertainty.assayFraction(lot, typed.get())
+                                    * typed.get().value()
+                                    / 100,
                             typed.get().place().inWords()),
                     typed.get().qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY));
         }

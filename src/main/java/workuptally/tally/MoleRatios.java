@@ -59,8 +59,7 @@ final class MoleRatios {
         }
         return counted.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        new Ratios(readings.exact(molarMass.getAsDouble()).over(perProduct), counted));
+                : Optional.of(new Ratios(readings.exact(molarMass.getAsDouble()).over(perProduct), counted));
     }
 
     private static boolean isNumber(Entered result) {

@@ -10,8 +10,8 @@ import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Field.Entered;
 import workuptally.model.Assay;
+import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Product;
@@ -142,7 +142,10 @@ final class RouteAccount {
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
         double volume = layer.volumeMillilitres().orElseThrow().value();
         boolean clean = sum.carbonate() + sum.hydrogencarbonate() == 0;
-        if (molarMass.isEmpty() || salt <= 0 || !clean || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
+        if (molarMass.isEmpty()
+                || salt <= 0
+                || !clean
+                || !AcidBase.chargeBalanceHolds(salt, pH.get().value(), volume)) {
             return Optional.empty();
         }
         double gramsPerMillimole = molarMass.getAsDouble() / 1000;

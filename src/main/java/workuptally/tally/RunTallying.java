@@ -31,7 +31,8 @@ public final class RunTallying {
         Skeletons skeletons = new Skeletons(run, amounts);
         Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
         ContentShares shares = new ContentShares(theory, skeletons);
-        List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions).of(theory);
+        List<LotTally> lots =
+                new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions).of(theory);
         List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
         Map<String, List<Content>> inLots = new LinkedHashMap<>();
         LotContents lotContents = new LotContents(contents, molarMasses);

@@ -1,11 +1,11 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -95,8 +95,7 @@ final class TheoryAccount {
         return Optional.of(new Theory(limiting, extent, products));
     }
 
-    private Optional<ProductTheory> product(
-            Run run, Product product, MeasuredValue extent, double extentAsTyped) {
+    private Optional<ProductTheory> product(Run run, Product product, MeasuredValue extent, double extentAsTyped) {
         OptionalDouble molarMass = molarMasses.of(product.formula(), product.molarMassGramsPerMole());
         if (molarMass.isEmpty()) {
             omissions.add(
@@ -114,9 +113,8 @@ final class TheoryAccount {
                 product.molarMassGramsPerMole().entered().map(Entered::value).orElse(molarMass.getAsDouble());
         boolean differs = Math.abs(extentAsTyped / extent.value() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS
                 || Math.abs(typedMolarMass / molarMass.getAsDouble() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS;
-        OptionalDouble asTyped = differs
-                ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000)
-                : OptionalDouble.empty();
+        OptionalDouble asTyped =
+                differs ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000) : OptionalDouble.empty();
         return Optional.of(new ProductTheory(
                 product, amount, amount.times(molarMass.getAsDouble() / 1000), molarMass.getAsDouble(), asTyped));
     }
@@ -130,8 +128,7 @@ final class TheoryAccount {
             List<ChargeAmount> rows = amounts.stream()
                     .filter(a -> a.charge().material().equalsIgnoreCase(product.name()))
                     .toList();
-            boolean known =
-                    rows.stream().allMatch(a -> a.amountMillimoles().isPresent());
+            boolean known = rows.stream().allMatch(a -> a.amountMillimoles().isPresent());
             Optional<MeasuredValue> amount = rows.stream()
                     .flatMap(a -> a.amountMillimoles().stream())
                     .reduce(MeasuredValue::plus)

@@ -188,7 +188,8 @@ final class YieldAccount {
                 .map(LotTally::lot)
                 .filter(l -> graph.parents(l.label()).isEmpty())
                 .forEach(l -> became.add(l.label()));
-        boolean isProductStream = lots.stream().anyMatch(l -> became.contains(l.lot().label()));
+        boolean isProductStream =
+                lots.stream().anyMatch(l -> became.contains(l.lot().label()));
         Optional<MeasuredValue> isolated = lots.stream()
                 .flatMap(l -> l.pureGrams().stream())
                 .reduce(MeasuredValue::plus)

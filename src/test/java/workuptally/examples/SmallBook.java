@@ -51,7 +51,18 @@ public final class SmallBook {
     /** A run without products or charges. */
     public static SmallBook empty() {
         return new SmallBook()
-                .row("runs", "Date", "2026-03-02", "Chemist", "C1", "Reaction", "S to P", "Kind", "reaction", "Status", "isolated");
+                .row(
+                        "runs",
+                        "Date",
+                        "2026-03-02",
+                        "Chemist",
+                        "C1",
+                        "Reaction",
+                        "S to P",
+                        "Kind",
+                        "reaction",
+                        "Status",
+                        "isolated");
     }
 
     /** One wanted product P and 10.00 g S, 100 mmol, so that theory is 20.0 g. */
@@ -110,7 +121,9 @@ public final class SmallBook {
             Path folder = Files.createTempDirectory("small-book");
             try {
                 for (Map.Entry<String, List<Map<String, String>>> table : tables.entrySet()) {
-                    Files.writeString(folder.resolve(table.getKey() + ".csv"), csv(NEEDED.getOrDefault(table.getKey(), List.of()), table.getValue()));
+                    Files.writeString(
+                            folder.resolve(table.getKey() + ".csv"),
+                            csv(NEEDED.getOrDefault(table.getKey(), List.of()), table.getValue()));
                 }
                 return new BookReader().read(folder);
             } finally {

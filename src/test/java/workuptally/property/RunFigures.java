@@ -94,7 +94,8 @@ final class RunFigures {
                     "gain of " + gain.layer() + " by " + gain.portions() + " at " + gain.pH(),
                     gain.gainPercentOfTheory());
         }
-        tally.massBalance().ifPresent(b -> b.gapPercentOfOrganic().ifPresent(g -> put(tally, "gap over organic solvent", g)));
+        tally.massBalance()
+                .ifPresent(b -> b.gapPercentOfOrganic().ifPresent(g -> put(tally, "gap over organic solvent", g)));
     }
 
     private void amounts(RunTally tally) {

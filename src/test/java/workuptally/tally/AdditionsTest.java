@@ -47,7 +47,8 @@ class AdditionsTest {
 
     @Test
     void materialWithoutMassVolumeOrDensityHasNoMass() {
-        assertTrue(addition("Material", "secret brew", "Volume", "20").massGrams().isEmpty());
+        assertTrue(
+                addition("Material", "secret brew", "Volume", "20").massGrams().isEmpty());
     }
 
     @Test
@@ -69,7 +70,18 @@ class AdditionsTest {
 
     private static SmallBook book(String... headingsAndCells) {
         SmallBook book = SmallBook.reaction()
-                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Gives organic", "O1");
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "water",
+                        "Gives organic",
+                        "O1");
         for (int i = 0; i < headingsAndCells.length; i += 2) {
             book.but("workup", headingsAndCells[i], headingsAndCells[i + 1]);
         }

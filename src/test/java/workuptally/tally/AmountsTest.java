@@ -46,8 +46,7 @@ class AmountsTest {
     @Test
     void titreGoesBeforeTheLabelAndBothAreKept() {
         // 20 mL × 2.62 mol/L = 52.4 mmol; by the label 20 × 3.0 = 60 mmol.
-        ChargeAmount amount =
-                charged("Actual amount", "20", "Actual unit", "mL", "Molarity", "3.0", "Titre", "2.62");
+        ChargeAmount amount = charged("Actual amount", "20", "Actual unit", "mL", "Molarity", "3.0", "Titre", "2.62");
         assertEquals(52.4, millimoles(amount), 1e-9);
         assertEquals(60.0, amount.labelAmountMillimoles().orElseThrow(), 1e-9);
     }
@@ -81,7 +80,8 @@ class AmountsTest {
     void liquidWithoutDensityHasNoAmountAndSaysWhatWouldUnlockIt() {
         SmallBook book = book("Actual amount", "12.5", "Actual unit", "mL");
         assertTrue(book.tally().amounts().get(0).amountMillimoles().isEmpty());
-        assertTrue(book.tally().notComputed()
+        assertTrue(book.tally()
+                .notComputed()
                 .contains(new NotComputed(
                         "mass of S", "charged by volume without a density", "Density of S in Charges")));
     }
@@ -90,12 +90,14 @@ class AmountsTest {
     void unreadableAmountIsNotZero() {
         SmallBook book = book("Actual amount", "a spatula");
         assertTrue(book.tally().amounts().get(0).amountMillimoles().isEmpty());
-        assertEquals("the amount cannot be read", book.tally().notComputed().get(0).because());
+        assertEquals(
+                "the amount cannot be read", book.tally().notComputed().get(0).because());
     }
 
     @Test
     void plannedAmountsStandInOnlyWhereNothingWasCharged() {
-        ChargeAmount amount = charged("Actual amount", "", "Actual unit", "", "Planned amount", "5", "Planned unit", "g");
+        ChargeAmount amount =
+                charged("Actual amount", "", "Actual unit", "", "Planned amount", "5", "Planned unit", "g");
         assertTrue(amount.planned());
         assertEquals(50.0, millimoles(amount), 1e-9);
     }
@@ -110,7 +112,8 @@ class AmountsTest {
 
     @Test
     void molarMassAsTypedIsKeptBesideTheFormulas() {
-        // Water, H2O = 18.015 g/mol by the abridged atomic weights (H 1.008, O 15.999): 18.015 g = 1000 mmol; as typed 18.015/20 = 900.75 mmol.
+        // Water, H2O = 18.015 g/mol by the abridged atomic weights (H 1.008, O 15.999): 18.015 g = 1000 mmol; as typed
+        // 18.015/20 = 900.75 mmol.
         ChargeAmount amount = charged("Formula", "H2O", "Molar mass", "20", "Actual amount", "18.015");
         assertEquals(1000.0, millimoles(amount), 0.01);
         assertEquals(900.75, amount.asTypedMillimoles().orElseThrow(), 1e-6);

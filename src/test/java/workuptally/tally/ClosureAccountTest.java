@@ -23,7 +23,8 @@ class ClosureAccountTest {
 
     @Test
     void expandedUncertaintyIsTwiceTheStandardUncertainty() {
-        // Lot: 1 % of assay and 0.02 g of 19.00 g = 0.105263 %; n₀: 0.2 % and 0.3 %. √(1 + 0.01108 + 0.04 + 0.09) = 1.068214 %
+        // Lot: 1 % of assay and 0.02 g of 19.00 g = 0.105263 %; n₀: 0.2 % and 0.3 %. √(1 + 0.01108 + 0.04 + 0.09) =
+        // 1.068214 %
         // of 95 % = 1.014803 %; U = 2.029606 %.
         Closure closure = closure(lot("19.00", "1"));
         assertEquals(2.029606, closure.expandedUncertaintyPercent(), 1e-5);
@@ -85,7 +86,8 @@ class ClosureAccountTest {
 
     @Test
     void amountChargedThatIsSharedByEveryTermDoesNotAverageOut() {
-        // Two halves of 95 mmol have n₀ in common: 0.360555 % of 95 % = 0.342527 % comes from it alone, as with one term.
+        // Two halves of 95 mmol have n₀ in common: 0.360555 % of 95 % = 0.342527 % comes from it alone, as with one
+        // term.
         Closure one = closure(lot("19.00", "0"));
         Closure two = closure(lot("9.50", "0")
                 .row("isolated", "Lot", "C2", "Product", "P", "Stage", "crude", "Net", "9.50", "Assay", "100")

@@ -64,7 +64,8 @@ class ContactAccountTest {
 
     @Test
     void gasHalvesTheFill() {
-        // 5 mmol of acid is found in the bicarbonate layer: gas is expected, and 160 mL / (0.5 × 250 mL) = 1.28: two loads.
+        // 5 mmol of acid is found in the bicarbonate layer: gas is expected, and 160 mL / (0.5 × 250 mL) = 1.28: two
+        // loads.
         SmallBook book = washed("250")
                 .but("workup", "Material", "sat. NaHCO3")
                 .but("products", "Character", "acid")
@@ -83,7 +84,16 @@ class ContactAccountTest {
 
     private static SmallBook washed(String funnel) {
         return SmallBook.reaction()
-                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL")
+                .row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "100",
+                        "Actual unit",
+                        "mL")
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "60")
                 .but("workup", "Funnel", funnel)
                 .but("workup", "Gives organic", "O1")

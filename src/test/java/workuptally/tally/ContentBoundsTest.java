@@ -34,7 +34,9 @@ class ContentBoundsTest {
     void lotKnownOnlyAsAnUpperBoundGivesNoBoundByConservation() {
         // 18.00 g of at most 100 %: there may be less in the lot, and so more in the layer, than 2 g.
         assertEquals(Kind.UNKNOWN, contentOfA1(withLot("<100")).kind());
-        assertEquals(Kind.UNKNOWN, contentOfA1(withLot("").but("isolated", "Stage", "purified")).kind());
+        assertEquals(
+                Kind.UNKNOWN,
+                contentOfA1(withLot("").but("isolated", "Stage", "purified")).kind());
     }
 
     @Test

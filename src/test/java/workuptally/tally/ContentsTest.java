@@ -14,7 +14,8 @@ import workuptally.measure.MeasuredValue;
 class ContentsTest {
     @ParameterizedTest
     @CsvSource({
-        // 20 mg/mL × 100 mL = 2 g; 2 % of 110 g = 2.2 g; 0.05 mol/L × 100 mL × 200 g/mol = 1 g; 15 mmol × 200 g/mol = 3 g.
+        // 20 mg/mL × 100 mL = 2 g; 2 % of 110 g = 2.2 g; 0.05 mol/L × 100 mL × 200 g/mol = 1 g; 15 mmol × 200 g/mol = 3
+        // g.
         "20, mg/mL, 2.0",
         "2, % w/w, 2.2",
         "0.05, mol/L, 1.0",
@@ -36,7 +37,8 @@ class ContentsTest {
 
     @Test
     void boundOfAMeasuredContentIsOneSidedNinetyFivePercent() {
-        // u: volume 1.2 mL of 100 mL = 1.2 %, HPLC 2 %: √(1.2² + 2²) = 2.3324 % of 2 g = 0.046648 g; 2 + 1.645 × 0.046648 = 2.076735 g.
+        // u: volume 1.2 mL of 100 mL = 1.2 %, HPLC 2 %: √(1.2² + 2²) = 2.3324 % of 2 g = 0.046648 g; 2 + 1.645 ×
+        // 0.046648 = 2.076735 g.
         Content content = content("20", "mg/mL");
         assertEquals(0.046648, content.massGrams().orElseThrow().standardUncertainty(), 1e-6);
         assertEquals(2.076735, content.upperBoundGrams().orElseThrow(), 1e-5);
@@ -44,7 +46,8 @@ class ContentsTest {
 
     @Test
     void nonDetectCountsHalfItsLimitInABalanceAndTheWholeAsABound() {
-        // limit 0.10 mg/mL × 100 mL = 0.010 g; half 0.005 g; u of the half alone 0.010/(2√3) = 0.002887 g, of the volume 1.2 % of 0.005 g.
+        // limit 0.10 mg/mL × 100 mL = 0.010 g; half 0.005 g; u of the half alone 0.010/(2√3) = 0.002887 g, of the
+        // volume 1.2 % of 0.005 g.
         Content content = content("<0.10", "mg/mL");
         assertEquals(Content.Kind.BOUND, content.kind());
         assertEquals(0.005, content.massGrams().orElseThrow().value(), 1e-12);
@@ -86,7 +89,8 @@ class ContentsTest {
 
     @Test
     void unitBesideADryResidueDoesNotChangeWhatWasWeighed() {
-        assertEquals(0.8, contents(residue("g")).get(0).massGrams().orElseThrow().value(), 1e-9);
+        assertEquals(
+                0.8, contents(residue("g")).get(0).massGrams().orElseThrow().value(), 1e-9);
     }
 
     @Test
@@ -98,7 +102,8 @@ class ContentsTest {
 
     @Test
     void sharedCalibrationDoesNotAverageOut() {
-        // A1 2 g and A2 2 g, each 2 % from the assay and 1.2 mL of 100 mL. Shared: 4 × 2 % = 0.08 g; volumes 0.024 g × √2 = 0.033941 g;
+        // A1 2 g and A2 2 g, each 2 % from the assay and 1.2 mL of 100 mL. Shared: 4 × 2 % = 0.08 g; volumes 0.024 g ×
+        // √2 = 0.033941 g;
         // together 0.086902 g. Apart: 0.04 g × √2 = 0.056569 g instead of 0.08 g: 0.065970 g.
         assertEquals(0.086902, ofBoth("cal-1", "2", "cal-1", "2").standardUncertainty(), 1e-5);
         assertEquals(0.065970, ofBoth("", "2", "", "2").standardUncertainty(), 1e-5);
@@ -116,8 +121,8 @@ class ContentsTest {
         assertEquals(
                 Content.Kind.UNKNOWN,
                 tally.layer("A1").orElseThrow().contents().get(0).kind());
-        assertTrue(tally.notComputed().stream()
-                .anyMatch(n -> n.because().equals("the volume of the layer is not known")));
+        assertTrue(
+                tally.notComputed().stream().anyMatch(n -> n.because().equals("the volume of the layer is not known")));
     }
 
     private static MeasuredValue ofBoth(String calibration1, String u1, String calibration2, String u2) {

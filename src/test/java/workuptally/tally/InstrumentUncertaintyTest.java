@@ -47,7 +47,8 @@ class InstrumentUncertaintyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"HPLC, 0.02", "GC, 0.02", "qNMR, 0.02", "NMR, 0.05", "titration, 0.01", "KF, 0.05", "dry residue, 0.05"})
+    @CsvSource({"HPLC, 0.02", "GC, 0.02", "qNMR, 0.02", "NMR, 0.05", "titration, 0.01", "KF, 0.05", "dry residue, 0.05"
+    })
     void methodDecidesTheUncertaintyOfAnAssay(String method, double fraction) {
         assertEquals(fraction, DEFAULTS.assayFraction(assay("Method", method)), 1e-12);
     }

@@ -78,8 +78,34 @@ class LayerAccountTest {
     @Test
     void contentDoesNotPassOnWhereALayerBecameTwoLiquids() {
         RunTally tally = SmallBook.reaction()
-                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Gives organic", "O1", "Gives aqueous", "A1")
-                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Gives organic", "O2", "Gives aqueous", "A2")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "water",
+                        "Gives organic",
+                        "O1",
+                        "Gives aqueous",
+                        "A1")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "O1",
+                        "Material",
+                        "water",
+                        "Gives organic",
+                        "O2",
+                        "Gives aqueous",
+                        "A2")
                 .row("layers", "Layer", "O1", "Phase", "organic", "Volume", "100", "Net", "90.00")
                 .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "100", "Net", "100.00", "Status", "kept")
                 .row("assays", "Sample", "O1", "Substance", "P", "Method", "HPLC", "Result", "15", "Unit", "g")
@@ -105,7 +131,12 @@ class LayerAccountTest {
     }
 
     private static double bound(RunTally tally, String layer) {
-        return tally.layer(layer).orElseThrow().contents().get(0).upperBoundGrams().orElseThrow();
+        return tally.layer(layer)
+                .orElseThrow()
+                .contents()
+                .get(0)
+                .upperBoundGrams()
+                .orElseThrow();
     }
 
     private static List<Content> contentOfA3(SmallBook book) {
@@ -113,7 +144,18 @@ class LayerAccountTest {
     }
 
     private static SmallBook acidified() {
-        return start().row("workup", "Step", "3", "Operation", "acidify", "From", "A1", "Material", "1 M HCl", "Volume", "10")
+        return start().row(
+                        "workup",
+                        "Step",
+                        "3",
+                        "Operation",
+                        "acidify",
+                        "From",
+                        "A1",
+                        "Material",
+                        "1 M HCl",
+                        "Volume",
+                        "10")
                 .but("workup", "Gives aqueous", "A3");
     }
 
@@ -123,8 +165,34 @@ class LayerAccountTest {
 
     private static SmallBook start() {
         SmallBook book = SmallBook.reaction()
-                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Gives organic", "O1", "Gives aqueous", "A1")
-                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Gives organic", "O2", "Gives aqueous", "A2");
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "water",
+                        "Gives organic",
+                        "O1",
+                        "Gives aqueous",
+                        "A1")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "O1",
+                        "Material",
+                        "water",
+                        "Gives organic",
+                        "O2",
+                        "Gives aqueous",
+                        "A2");
         for (String label : List.of("A3", "A2", "A1")) {
             book.row("layers", "Layer", label, "Phase", "aqueous", "Volume", "50", "Net", "50.00");
         }

@@ -37,31 +37,41 @@ class LayerGraphTest {
 
     @Test
     void sampleDoesNotConsumeItsSource() {
-        LayerGraph graph = graph(washed().row("workup", "Step", "3", "Operation", "sample", "From", "O2", "Gives other", "Q1"));
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "sample", "From", "O2", "Gives other", "Q1"));
         assertTrue(graph.isTerminal("O2"));
         assertTrue(graph.isAliquot("Q1"));
     }
 
     @Test
     void stripThatGivesADistillateAloneLeavesTheRestUnderItsLabel() {
-        LayerGraph graph = graph(washed()
-                .row("workup", "Step", "3", "Operation", "strip", "From", "O2", "Gives other", "D1")
-                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40.00"));
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "strip", "From", "O2", "Gives other", "D1")
+                        .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40.00"));
         assertTrue(graph.isTerminal("O2"));
     }
 
     @Test
     void stepThatTakesALabelAndGivesItAgainGoesOnUnderThatLabel() {
-        LayerGraph graph = graph(washed()
-                .row("workup", "Step", "3", "Operation", "rinse", "From", "O2", "Material", "ether", "Gives other", "O2"));
+        LayerGraph graph = graph(washed().row(
+                        "workup",
+                        "Step",
+                        "3",
+                        "Operation",
+                        "rinse",
+                        "From",
+                        "O2",
+                        "Material",
+                        "ether",
+                        "Gives other",
+                        "O2"));
         assertTrue(graph.isTerminal("O2"));
         assertEquals(List.of(), graph.faults());
     }
 
     @Test
     void portionOfAPurificationDescendsFromALot() {
-        LayerGraph graph = graph(washed()
-                .row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
                 .row("workup", "Step", "3", "Operation", "crystallise", "From", "C1", "Gives other", "ML1"));
         assertTrue(graph.descendsFromLot("ML1"));
         assertFalse(graph.descendsFromLot("A1"));
@@ -69,7 +79,10 @@ class LayerGraphTest {
 
     @Test
     void unknownSourceIsAFault() {
-        assertFault(Kind.UNKNOWN_SOURCE, "O9", washed().row("workup", "Step", "3", "Operation", "dry", "From", "O9", "Gives other", "O3"));
+        assertFault(
+                Kind.UNKNOWN_SOURCE,
+                "O9",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "O9", "Gives other", "O3"));
     }
 
     @Test
@@ -119,8 +132,7 @@ class LayerGraphTest {
 
     @Test
     void layerSaidToBeKeptThatAStepConsumedIsAFault() {
-        assertFault(
-                Kind.SAID_KEPT, "O1", washed().row("layers", "Layer", "O1", "Phase", "organic", "Status", "kept"));
+        assertFault(Kind.SAID_KEPT, "O1", washed().row("layers", "Layer", "O1", "Phase", "organic", "Status", "kept"));
     }
 
     @Test

@@ -76,7 +76,8 @@ class LotAccountTest {
 
     @Test
     void uncertaintyOfAMoleRatioIsThatOfARoutineSpectrum() {
-        // w = M/(M + r·Ms), ∂w/∂r = −M·Ms/(M + r·Ms)² = −200 × 100 / 250² = −0.32; u(r) = 5 % of 0.5 = 0.025: u(w) = 0.008.
+        // w = M/(M + r·Ms), ∂w/∂r = −M·Ms/(M + r·Ms)² = −200 × 100 / 250² = −0.32; u(r) = 5 % of 0.5 = 0.025: u(w) =
+        // 0.008.
         LotTally lot = lot(moleRatio(crude(), "S", "0.5"));
         assertEquals(0.008, lot.productFraction().orElseThrow().standardUncertainty(), 1e-9);
     }
@@ -105,7 +106,8 @@ class LotAccountTest {
 
     @Test
     void calibrationSharedByLotAndLayerDoesNotAverageOut() {
-        // Lot 16.2 g and layer 2 g, 2 % each, together 18.2 g × 2 % = 0.364 g; 0.02 g of weighing × 0.9 and 1.2 % of the volume
+        // Lot 16.2 g and layer 2 g, 2 % each, together 18.2 g × 2 % = 0.364 g; 0.02 g of weighing × 0.9 and 1.2 % of
+        // the volume
         // × 2 g = 0.024 g beside: √(0.364² + 0.018² + 0.024²) = 0.365234 g.
         RunTally tally = massPercent(crude(), "90")
                 .but("assays", "Calibration", "cal-1")
@@ -117,15 +119,19 @@ class LotAccountTest {
                 .get(0)
                 .pureGrams()
                 .orElseThrow()
-                .plus(tally.layer("A1").orElseThrow().contents().get(0).massGrams().orElseThrow())
+                .plus(tally.layer("A1")
+                        .orElseThrow()
+                        .contents()
+                        .get(0)
+                        .massGrams()
+                        .orElseThrow())
                 .standardUncertainty();
         assertEquals(0.365234, u, 1e-5);
     }
 
     @Test
     void workupEndsAtTheCrudeAndNotAtItsCrops() {
-        List<LotTally> lots = crude()
-                .but("isolated", "Assay", "95")
+        List<LotTally> lots = crude().but("isolated", "Assay", "95")
                 .row("isolated", "Lot", "K1", "Product", "P", "Stage", "crop", "Net", "12.00")
                 .tally()
                 .lots();
@@ -135,16 +141,15 @@ class LotAccountTest {
 
     @Test
     void cropThatCameStraightFromALayerEndsTheWorkup() {
-        List<LotTally> lots = crude()
-                .row("isolated", "Lot", "K1", "Product", "P", "Stage", "crop", "Net", "12.00", "From", "RM")
+        List<LotTally> lots = crude().row(
+                        "isolated", "Lot", "K1", "Product", "P", "Stage", "crop", "Net", "12.00", "From", "RM")
                 .tally()
                 .lots();
         assertTrue(lots.get(1).endsWorkup());
     }
 
     private static SmallBook crude() {
-        return SmallBook.reaction()
-                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "18.00");
+        return SmallBook.reaction().row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "18.00");
     }
 
     private static SmallBook massPercent(SmallBook book, String result) {

@@ -47,8 +47,18 @@ class MassAccountTest {
 
     @Test
     void purificationIsLeftOut() {
-        SmallBook book = worked()
-                .row("workup", "Step", "9", "Operation", "crystallise", "From", "C1", "Material", "ethanol", "Mass", "40.00")
+        SmallBook book = worked().row(
+                        "workup",
+                        "Step",
+                        "9",
+                        "Operation",
+                        "crystallise",
+                        "From",
+                        "C1",
+                        "Material",
+                        "ethanol",
+                        "Mass",
+                        "40.00")
                 .but("workup", "Gives other", "ML1")
                 .row("layers", "Layer", "ML1", "Phase", "mother liquor", "Net", "45.00", "Status", "kept")
                 .row("isolated", "Lot", "K1", "Product", "P", "Stage", "crop", "Net", "12.00", "From", "C1");
@@ -63,7 +73,8 @@ class MassAccountTest {
 
     @Test
     void chargeWithoutAMassLeavesTheBalanceUncomputed() {
-        RunTally tally = worked().row("charges", "Material", "R", "Role", "reagent").tally();
+        RunTally tally =
+                worked().row("charges", "Material", "R", "Role", "reagent").tally();
         assertTrue(tally.massBalance().isEmpty());
         assertTrue(tally.notComputed().stream().anyMatch(n -> n.what().equals("total mass balance")));
     }

@@ -18,14 +18,16 @@ class PartitionModelTest {
     @Test
     void acidDividesByTheShareThatIsNeutral() {
         // D = 60 / (1 + 10^(5.2 − 4.2)) = 60 / 11.
-        PartitionModel model = of("Partition ratio", "60", "Character", "acid", "pKa", "4.2").orElseThrow();
+        PartitionModel model =
+                of("Partition ratio", "60", "Character", "acid", "pKa", "4.2").orElseThrow();
         assertEquals(60 / 11.0, model.distributionRatio(5.2), 1e-9);
     }
 
     @Test
     void baseDividesByTheShareThatIsNeutral() {
         // D = 60 / (1 + 10^(9.2 − 8.2)) = 60 / 11.
-        PartitionModel model = of("Partition ratio", "60", "Character", "base", "pKa", "9.2").orElseThrow();
+        PartitionModel model =
+                of("Partition ratio", "60", "Character", "base", "pKa", "9.2").orElseThrow();
         assertEquals(60 / 11.0, model.distributionRatio(8.2), 1e-9);
     }
 
@@ -33,11 +35,15 @@ class PartitionModelTest {
     void acidIsNeutralTwoUnitsBelowItsPKaAndABaseAbove() {
         assertEquals(
                 2.0,
-                of("Partition ratio", "60", "Character", "acid", "pKa", "4.2").orElseThrow().pHOfNeutralForm(),
+                of("Partition ratio", "60", "Character", "acid", "pKa", "4.2")
+                        .orElseThrow()
+                        .pHOfNeutralForm(),
                 1e-12);
         assertEquals(
                 11.4,
-                of("Partition ratio", "60", "Character", "base", "pKa", "9.2").orElseThrow().pHOfNeutralForm(),
+                of("Partition ratio", "60", "Character", "base", "pKa", "9.2")
+                        .orElseThrow()
+                        .pHOfNeutralForm(),
                 1e-12);
     }
 
@@ -53,12 +59,22 @@ class PartitionModelTest {
 
     @Test
     void ratioOfAnotherSolventIsKnownToAFactorOfThree() {
-        assertEquals(3, of("Partition ratio", "60", "Partition solvent", "toluene").orElseThrow().factor(), 1e-12);
+        assertEquals(
+                3,
+                of("Partition ratio", "60", "Partition solvent", "toluene")
+                        .orElseThrow()
+                        .factor(),
+                1e-12);
     }
 
     @Test
     void ratioOfTheSameSolventIsKnownBetterWhateverItIsCalled() {
-        assertEquals(1.2, of("Partition ratio", "60", "Partition solvent", "EtOAc").orElseThrow().factor(), 1e-12);
+        assertEquals(
+                1.2,
+                of("Partition ratio", "60", "Partition solvent", "EtOAc")
+                        .orElseThrow()
+                        .factor(),
+                1e-12);
     }
 
     @Test

@@ -46,7 +46,8 @@ class ReextractionAccountTest {
     @Test
     void acidIsBroughtToThePHWhereItIsNeutral() {
         // pKa 4.2, pH 8: D at pH 8 is 60/(1 + 10^3.8) = 0.0095; at pH 2.0 60/(1 + 10^−2.2) = 59.6238.
-        // Acid: 10 mmol × 10^3.8/(1 + 10^3.8) = 9.99842 mmol, and 0.01 mol/L × 100 mL = 1 mmol: 10.99842 mmol, 1.83307 mL of 6 mol/L.
+        // Acid: 10 mmol × 10^3.8/(1 + 10^3.8) = 9.99842 mmol, and 0.01 mol/L × 100 mL = 1 mmol: 10.99842 mmol, 1.83307
+        // mL of 6 mol/L.
         // Gain: 2.0 × (1 − 1/(1 + 59.6238 × 50/101.83307)) = 2.0 × (1 − 1/30.27527) = 1.933940 g.
         Reextraction gain = gains(acid("8.0")).stream()
                 .filter(g -> g.pH().isPresent() && g.portions() == 1)
@@ -92,7 +93,18 @@ class ReextractionAccountTest {
         return SmallBook.reaction()
                 .but("products", "Partition ratio", partitionRatio)
                 .but("products", "Partition solvent", "ethyl acetate")
-                .row("workup", "Step", "1", "Operation", "extract", "From", "RM", "Material", "ethyl acetate", "Volume", "50")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "RM",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "50")
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A1")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "102.00", "Status", "kept")

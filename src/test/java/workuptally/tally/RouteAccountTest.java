@@ -21,7 +21,8 @@ class RouteAccountTest {
 
     @Test
     void assayByMassIsTimesTheMass() {
-        Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), "assay").orElseThrow();
+        Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), "assay")
+                .orElseThrow();
         assertEquals("HPLC 4 % w/w × mass", route.equation());
     }
 
@@ -51,14 +52,16 @@ class RouteAccountTest {
 
     @Test
     void partitionLeavesItsShareOfAllThatWasThere() {
-        // D = 11 / (1 + 10^(5.2 − 4.2)) = 1; one portion of 100 mL over 100 mL leaves half of 4.0 g (A2) + 12.0 g (C1) = 16.0 g: 8.0 g.
+        // D = 11 / (1 + 10^(5.2 − 4.2)) = 1; one portion of 100 mL over 100 mL leaves half of 4.0 g (A2) + 12.0 g (C1)
+        // = 16.0 g: 8.0 g.
         Route route = route(acidified(), "partition at the pH").orElseThrow();
         assertEquals(8.0, route.massGrams(), 1e-9);
     }
 
     @Test
     void bandOfAPartitionIsThatOfItsRatioAndOfThePHReading() {
-        // P within 1.2 and pH ± 0.1 (10^0.1 = 1.258925): D from 1/1.510710 to 1.510710; left 16/(1 + D): 6.372698 to 9.627302 g.
+        // P within 1.2 and pH ± 0.1 (10^0.1 = 1.258925): D from 1/1.510710 to 1.510710; left 16/(1 + D): 6.372698 to
+        // 9.627302 g.
         Route route = route(acidified(), "partition at the pH").orElseThrow();
         assertEquals(6.372698, route.lowGrams(), 1e-4);
         assertEquals(9.627302, route.highGrams(), 1e-4);
@@ -88,10 +91,34 @@ class RouteAccountTest {
                 .row("workup", "Step", "1", "Operation", "acidify", "From", "RM", "Material", "1 M HCl", "Volume", "80")
                 .but("workup", "Molarity", "1.00")
                 .but("workup", "Gives other", "RM")
-                .row("workup", "Step", "2", "Operation", "extract", "From", "RM", "Material", "ethyl acetate", "Volume", "100")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "RM",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "100")
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A2")
-                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "12.00", "Assay", "100", "From", "O1")
+                .row(
+                        "isolated",
+                        "Lot",
+                        "C1",
+                        "Product",
+                        "P",
+                        "Stage",
+                        "crude",
+                        "Net",
+                        "12.00",
+                        "Assay",
+                        "100",
+                        "From",
+                        "O1")
                 .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "100", "Net", "102.00", "pH", "5.2")
                 .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "40", "Unit", "mg/mL");
     }

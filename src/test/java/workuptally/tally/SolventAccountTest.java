@@ -22,8 +22,13 @@ class SolventAccountTest {
     @Test
     void brineTakesAThirdOfThat() {
         // 50.00 g of 26.41 % brine, a solution: 50 × 7.7/3 / (100 − 7.7/3) = 1.31713 g.
-        assertEquals(1.31713, use(washed().but("workup", "Material", "brine").but("workup", "Volume", "41.643")
-                        .but("workup", "Mass", "")).inLayersGrams(), 2e-3);
+        assertEquals(
+                1.31713,
+                use(washed().but("workup", "Material", "brine")
+                                .but("workup", "Volume", "41.643")
+                                .but("workup", "Mass", ""))
+                        .inLayersGrams(),
+                2e-3);
     }
 
     @Test
@@ -61,16 +66,34 @@ class SolventAccountTest {
     @Test
     void solventInTheCrudeIsThatOfItsAssay() {
         // 5 % of 18.00 g = 0.9 g.
-        SmallBook book = washed()
-                .row("assays", "Sample", "C1", "Substance", "ethyl acetate", "Method", "GC", "Result", "5", "Unit", "% w/w");
+        SmallBook book = washed().row(
+                        "assays",
+                        "Sample",
+                        "C1",
+                        "Substance",
+                        "ethyl acetate",
+                        "Method",
+                        "GC",
+                        "Result",
+                        "5",
+                        "Unit",
+                        "% w/w");
         assertEquals(0.9, use(book).inLotsGrams(), 1e-9);
     }
 
     @Test
     void solventOfASolutionCountsWithoutItsSolute() {
         // 20 mL of 1.0 mol/L R (100 g/mol) in toluene at 0.90 g/mL: 18.0 g − 2.0 g = 16.0 g toluene.
-        SmallBook book = washed()
-                .row("charges", "Material", "R in toluene", "Role", "reagent", "Molar mass", "100", "Molarity", "1.0")
+        SmallBook book = washed().row(
+                        "charges",
+                        "Material",
+                        "R in toluene",
+                        "Role",
+                        "reagent",
+                        "Molar mass",
+                        "100",
+                        "Molarity",
+                        "1.0")
                 .but("charges", "Density", "0.90")
                 .but("charges", "Actual amount", "20")
                 .but("charges", "Actual unit", "mL");
@@ -83,8 +106,18 @@ class SolventAccountTest {
 
     @Test
     void solventOfAPurificationStandsApart() {
-        SmallBook book = washed()
-                .row("workup", "Step", "9", "Operation", "crystallise", "From", "C1", "Material", "ethyl acetate", "Mass", "40.00")
+        SmallBook book = washed().row(
+                        "workup",
+                        "Step",
+                        "9",
+                        "Operation",
+                        "crystallise",
+                        "From",
+                        "C1",
+                        "Material",
+                        "ethyl acetate",
+                        "Mass",
+                        "40.00")
                 .but("workup", "Gives other", "ML1");
         assertEquals(40.0, use(book).purificationGrams(), 1e-9);
         assertEquals(90.0, use(book).inGrams(), 1e-9);
@@ -92,7 +125,8 @@ class SolventAccountTest {
 
     @Test
     void plannedRunHasNoSolventAccountYet() {
-        assertEquals(List.of(), washed().but("runs", "Status", "planned").tally().solvents());
+        assertEquals(
+                List.of(), washed().but("runs", "Status", "planned").tally().solvents());
     }
 
     private static SolventUse use(SmallBook book) {
@@ -104,7 +138,16 @@ class SolventAccountTest {
 
     private static SmallBook washed() {
         return SmallBook.reaction()
-                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Actual amount", "90.00", "Actual unit", "g")
+                .row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "90.00",
+                        "Actual unit",
+                        "g")
                 .row("workup", "Step", "2", "Operation", "concentrate", "From", "O1", "Gives other", "D1+C1")
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Mass", "50.00")
                 .but("workup", "Gives organic", "O1")

@@ -38,7 +38,8 @@ class StepReactionsTest {
 
     @Test
     void carbonateTakesTheFirstProtonWithoutGas() {
-        // 3 mmol carbonate, 5 mmol acid: the first 3 make bicarbonate, the other 2 free 2 mmol CO2; capacity 2 × 3 = 6 mmol.
+        // 3 mmol carbonate, 5 mmol acid: the first 3 make bicarbonate, the other 2 free 2 mmol CO2; capacity 2 × 3 = 6
+        // mmol.
         StepReaction reaction = reaction(washed("Na2CO3", "3"));
         assertEquals(2, reaction.expectedMillimoles(), 1e-9);
         assertEquals(6, reaction.washMillimoles(), 1e-9);
@@ -76,7 +77,18 @@ class StepReactionsTest {
                 .row("charges", "Material", "benzoic acid", "Role", "reagent", "Molar mass", "122", "Coefficient", "1")
                 .but("charges", "Planned amount", "30")
                 .but("charges", "Planned unit", "mmol")
-                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "sat. NaHCO3", "Volume", "25")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "sat. NaHCO3",
+                        "Volume",
+                        "25")
                 .but("workup", "Molarity", "1.0")
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A1"));
@@ -89,7 +101,16 @@ class StepReactionsTest {
     void quenchOfBorohydrideFreesFourHydrogenLessWhatTheReactionUsed() {
         // 30 mmol NaBH4 × 4 = 120 mmol; 100 mmol ketone take 100 × 0.25 × 4 = 100: 20 mmol expected, 120 at worst.
         StepReaction reaction = reaction(SmallBook.reaction()
-                .row("charges", "Material", "sodium borohydride", "Role", "reagent", "Formula", "NaBH4", "Coefficient", "0.25")
+                .row(
+                        "charges",
+                        "Material",
+                        "sodium borohydride",
+                        "Role",
+                        "reagent",
+                        "Formula",
+                        "NaBH4",
+                        "Coefficient",
+                        "0.25")
                 .but("charges", "Actual amount", "30")
                 .but("charges", "Actual unit", "mmol")
                 .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "50")
@@ -134,12 +155,11 @@ class StepReactionsTest {
     }
 
     private static SmallBook washed(String base, String millilitres) {
-        String material =
-                switch (base) {
-                    case "NaHCO3" -> "sat. NaHCO3";
-                    case "Na2CO3" -> "10% Na2CO3";
-                    default -> "1 M NaOH";
-                };
+        String material = switch (base) {
+            case "NaHCO3" -> "sat. NaHCO3";
+            case "Na2CO3" -> "10% Na2CO3";
+            default -> "1 M NaOH";
+        };
         return wash(SmallBook.reaction(), material, millilitres)
                 .but("products", "Character", "acid")
                 .but("products", "pKa", "4.2");

@@ -62,8 +62,11 @@ class TheoryAccountTest {
 
     @Test
     void resolutionAllowsHalf() {
-        Theory theory =
-                SmallBook.reaction().but("runs", "Kind", "resolution").tally().theory().orElseThrow();
+        Theory theory = SmallBook.reaction()
+                .but("runs", "Kind", "resolution")
+                .tally()
+                .theory()
+                .orElseThrow();
         assertEquals(10.0, product(theory).massGrams().value(), 1e-9);
     }
 
@@ -80,7 +83,8 @@ class TheoryAccountTest {
         // (4.00 + 1.00) g × 0.95 = 4.75 g.
         SmallBook book = component("4.00");
         component(book, "1.00");
-        assertEquals(4.75, product(book.tally().theory().orElseThrow()).massGrams().value(), 1e-9);
+        assertEquals(
+                4.75, product(book.tally().theory().orElseThrow()).massGrams().value(), 1e-9);
     }
 
     @Test
@@ -127,8 +131,8 @@ class TheoryAccountTest {
     void unreadableCoefficientLeavesTheoryUncomputed() {
         RunTally tally = with("R", "one", "1").tally();
         assertTrue(tally.theory().isEmpty());
-        assertTrue(tally.notComputed().stream()
-                .anyMatch(n -> n.because().equals("the coefficient of R cannot be read")));
+        assertTrue(
+                tally.notComputed().stream().anyMatch(n -> n.because().equals("the coefficient of R cannot be read")));
     }
 
     @Test

@@ -39,15 +39,12 @@ class WasteAccountTest {
     @Test
     void organicLayerWithTwoPercentOfHalogenatedSolventOrLessIsNonHalogenated() {
         assertEquals(
-                "non-halogenated-organic",
-                layer("organic", "ethyl acetate 98 %; dichloromethane 2 %", "").stream());
+                "non-halogenated-organic", layer("organic", "ethyl acetate 98 %; dichloromethane 2 %", "").stream());
     }
 
     @Test
     void organicLayerWithMoreIsHalogenated() {
-        assertEquals(
-                "halogenated-organic",
-                layer("organic", "ethyl acetate 97 %; dichloromethane 3 %", "").stream());
+        assertEquals("halogenated-organic", layer("organic", "ethyl acetate 97 %; dichloromethane 3 %", "").stream());
     }
 
     @Test
@@ -68,7 +65,8 @@ class WasteAccountTest {
     @Test
     void layerToBeReusedIsNotCountedAsKept() {
         assertTrue(layer("aqueous", "water 100 %", "7").kept());
-        assertFalse(book("organic", "ethyl acetate 100 %", "").but("layers", "Status", "to reuse")
+        assertFalse(book("organic", "ethyl acetate 100 %", "")
+                .but("layers", "Status", "to reuse")
                 .tally()
                 .waste()
                 .get(0)

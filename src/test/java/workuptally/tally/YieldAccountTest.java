@@ -49,7 +49,9 @@ class YieldAccountTest {
         lot(book, "K1", "crop", "12.00", "");
         lot(book, "K2", "crop", "2.00", "");
         List<ProductYield> yields = book.tally().yields();
-        assertEquals(List.of(Stage.WORKUP, Stage.PURIFIED), yields.stream().map(ProductYield::stage).toList());
+        assertEquals(
+                List.of(Stage.WORKUP, Stage.PURIFIED),
+                yields.stream().map(ProductYield::stage).toList());
         assertEquals(85.5, yields.get(0).percent().value(), 1e-9);
         assertEquals(70.0, yields.get(1).percent().value(), 1e-9);
         assertEquals(YieldBasis.ASSAY_NOT_RECORDED, yields.get(1).basis());
@@ -96,7 +98,8 @@ class YieldAccountTest {
 
     @Test
     void aliquotIsPutBackAsItsShareOfTheStreamItWasTakenFrom() {
-        // When the aliquot was taken the stream held 0.9 g (aliquot) + 17.1 g (isolated) + 1.0 g (lost to A1 later) = 19.0 g;
+        // When the aliquot was taken the stream held 0.9 g (aliquot) + 17.1 g (isolated) + 1.0 g (lost to A1 later) =
+        // 19.0 g;
         // f = 0.9/19.0; 85.5 / (1 − 0.9/19.0) = 85.5 × 19.0 / 18.1 = 89.7514 %.
         assertEquals(
                 89.7514,

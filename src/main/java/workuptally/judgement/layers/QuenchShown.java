@@ -43,7 +43,8 @@ final class QuenchShown implements LayerCondition {
                     : new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
         }
         boolean open = lastQuench >= 0
-                || evidence.findings().stream().anyMatch(f -> f.code().split(" ")[0].equals(NOT_SHOWN));
+                || evidence.findings().stream()
+                        .anyMatch(f -> f.code().split(" ")[0].equals(NOT_SHOWN));
         return open
                 ? new Condition(ID, TITLE, State.MISSING, "quench test")
                 : new Condition(ID, TITLE, State.MET, "no quench in this workup");

@@ -36,7 +36,8 @@ public final class AnnotatedWorkbook {
                 throw e;
             }
             throw new IOException(
-                    input.getFileName() + " cannot be annotated, since a part of it is damaged: open it in a spreadsheet"
+                    input.getFileName()
+                            + " cannot be annotated, since a part of it is damaged: open it in a spreadsheet"
                             + " program, repair and save it.",
                     e);
         }

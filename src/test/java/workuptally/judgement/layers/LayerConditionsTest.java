@@ -130,8 +130,7 @@ class LayerConditionsTest {
                 .row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC", "Result", "<0.25", "Unit", "g");
         assertState(State.NOT_MET, "R5", book);
         assertEquals(
-                State.MET,
-                WashedRun.decision(book, "A3").conditions().get(4).state());
+                State.MET, WashedRun.decision(book, "A3").conditions().get(4).state());
     }
 
     // R6

@@ -63,7 +63,9 @@ class LayerDecisionsTest {
         book.row("layers", "Layer", "A9", "Phase", "aqueous", "Net", "1.00", "Status", "to reuse");
         assertEquals(
                 List.of("A1", "A2"),
-                book.reviewOfRun().decisions().stream().map(LayerDecision::layer).toList());
+                book.reviewOfRun().decisions().stream()
+                        .map(LayerDecision::layer)
+                        .toList());
     }
 
     @Test
@@ -83,6 +85,7 @@ class LayerDecisionsTest {
                 .first("assays", "Substance", "S");
         LayerDecision decision = WashedRun.decision(book, "A3");
         assertNotEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
-        assertTrue(decision.missing().contains("assay of A3"), decision.missing().toString());
+        assertTrue(
+                decision.missing().contains("assay of A3"), decision.missing().toString());
     }
 }

@@ -86,6 +86,8 @@ class SumOfLayersTest {
         }
         Book book = small.book();
         return SumOfLayers.of(
-                new RunTallying(book.limits(), SmallBook.substances()).tally(book.runs().get(0)), book.limits());
+                new RunTallying(book.limits(), SmallBook.substances())
+                        .tally(book.runs().get(0)),
+                book.limits());
     }
 }

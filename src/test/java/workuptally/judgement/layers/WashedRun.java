@@ -14,7 +14,16 @@ final class WashedRun {
     static SmallBook book() {
         return SmallBook.reaction()
                 .but("products", "Character", "neutral")
-                .row("charges", "Material", "ethyl acetate", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL")
+                .row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "100",
+                        "Actual unit",
+                        "mL")
                 .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Volume", "50")
                 .but("workup", "Gives organic", "O2")
                 .but("workup", "Gives aqueous", "A2")
@@ -22,7 +31,20 @@ final class WashedRun {
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A1")
-                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "19.80", "Assay", "100")
+                .row(
+                        "isolated",
+                        "Lot",
+                        "C1",
+                        "Product",
+                        "P",
+                        "Stage",
+                        "crude",
+                        "From",
+                        "O2",
+                        "Net",
+                        "19.80",
+                        "Assay",
+                        "100")
                 .but("isolated", "Relative standard uncertainty", "1")
                 .but("isolated", "Identity by", "NMR")
                 .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "70.00", "Status", "to reuse")
