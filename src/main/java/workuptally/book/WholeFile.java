@@ -1,18 +1,16 @@
 package workuptally.book;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDateTime;
-import java.util.Collections;
 import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -32,28 +30,21 @@ final class WholeFile {
         properties.setCreated(Optional.of(FIXED_DATE));
         properties.setModified(Optional.of(FIXED_DATE));
         properties.setCreator("Workup Tally");
-        Path saved = Files.createTempFile("workbook-", ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(saved)) {
-                workbook.write(out);
-            }
-            write(withFixedTimes(saved), target);
-        } finally {
-            Files.deleteIfExists(saved);
-        }
+        // The library saves to memory: where a disk is full it would report on the terminal and not say why.
+        ByteArrayOutputStream saved = new ByteArrayOutputStream();
+        workbook.write(saved);
+        write(withFixedTimes(saved.toByteArray()), target);
     }
 
-    private static byte[] withFixedTimes(Path zip) throws IOException {
+    private static byte[] withFixedTimes(byte[] zip) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipFile in = new ZipFile(zip.toFile());
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
                 ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry : Collections.list(in.entries())) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 ZipEntry copy = new ZipEntry(entry.getName());
                 copy.setTimeLocal(FIXED_TIME);
                 out.putNextEntry(copy);
-                try (InputStream content = in.getInputStream(entry)) {
-                    content.transferTo(out);
-                }
+                in.transferTo(out);
                 out.closeEntry();
             }
         }

@@ -61,4 +61,9 @@ final class BookOptions {
     Review review(Book book, IntConsumer progress) throws IOException {
         return new ReviewBuilder(reference(), Version.number()).review(book, progress);
     }
+
+    /** Reviews many books with the reference data read once; may be used by several threads. */
+    ReviewBuilder reviewer() throws IOException {
+        return new ReviewBuilder(reference(), Version.number());
+    }
 }

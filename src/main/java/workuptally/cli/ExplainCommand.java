@@ -48,7 +48,7 @@ final class ExplainCommand implements Callable<Integer> {
             paramLabel = "FIGURE",
             description =
                     "Kind of figure (amounts, theory, lots, yields, layers, routes, gains, closures, mass, solvents,"
-                            + " contacts, gas), or a word of its title, for example the label of a layer.")
+                            + " contacts, gas, metrics), or a word of its title, for example the label of a layer.")
     private Optional<String> figure = Optional.empty();
 
     @Override

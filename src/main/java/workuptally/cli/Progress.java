@@ -2,13 +2,17 @@ package workuptally.cli;
 
 import java.io.PrintWriter;
 
-/** Shows on the terminal how many runs of a large book are done. */
+/** Shows on the terminal how many runs of a large book, or books of a period, are done. */
 final class Progress implements AutoCloseable {
     private static final int FEW_RUNS = 200;
     private static final int RUNS_PER_LINE = 50;
 
+    private static final int FEW_BOOKS = 10;
+
     private final PrintWriter err;
     private final int runs;
+    private final String what;
+    private final int step;
     private final boolean shown;
 
     /**
@@ -17,14 +21,25 @@ final class Progress implements AutoCloseable {
      * @param runs runs of the book
      */
     Progress(PrintWriter err, int runs, boolean interactive) {
+        this(err, runs, "runs", RUNS_PER_LINE, interactive && runs > FEW_RUNS);
+    }
+
+    private Progress(PrintWriter err, int runs, String what, int step, boolean shown) {
         this.err = err;
         this.runs = runs;
-        this.shown = interactive && runs > FEW_RUNS;
+        this.what = what;
+        this.step = step;
+        this.shown = shown;
+    }
+
+    /** Counts books instead of runs. */
+    static Progress ofBooks(PrintWriter err, int books, boolean interactive) {
+        return new Progress(err, books, "books", 1, interactive && books > FEW_BOOKS);
     }
 
     void done(int count) {
-        if (shown && (count % RUNS_PER_LINE == 0 || count == runs)) {
-            err.print("\rreviewed " + count + " of " + runs + " runs");
+        if (shown && (count % step == 0 || count == runs)) {
+            err.print("\rreviewed " + count + " of " + runs + " " + what);
             err.flush();
         }
     }

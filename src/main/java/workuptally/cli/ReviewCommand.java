@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +60,14 @@ final class ReviewCommand implements Callable<Integer> {
                     + " JSON and CSV always have a point.")
     private PdfOptions.DecimalMark decimalMark;
 
+    @Option(
+            names = "--reports",
+            split = ",",
+            paramLabel = "KIND",
+            defaultValue = "workbook,pdf,json,csv",
+            description = "What to write: workbook, pdf, json, csv, with commas between; without it all of them.")
+    private EnumSet<ReportKind> reports;
+
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")
     private boolean strict;
 
@@ -84,7 +93,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     private ExitCode review(Path path, Set<Path> taken) {
         PrintWriter err = spec.commandLine().getErr();
-        ReviewSettings settings = new ReviewSettings(options.reading(), paper, decimalMark);
+        ReviewSettings settings = new ReviewSettings(options.reading(), paper, decimalMark, reports);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {

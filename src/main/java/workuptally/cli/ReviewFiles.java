@@ -40,7 +40,7 @@ final class ReviewFiles {
     }
 
     /**
-     * Writes all files of a review.
+     * Writes the files of a review that the settings ask for.
      *
      * @param book the book that was reviewed; only read
      * @return the files, in the order in which a reader wants them
@@ -49,24 +49,34 @@ final class ReviewFiles {
      */
     List<Path> write(Path book, Review review) throws UnreadableBookException, IOException {
         String name = review.book().name();
-        List<String> names = List.of(
-                name + "-review" + ending(book),
-                name + "-review.pdf",
-                name + "-review.json",
-                name + "-solvents.csv",
-                name + "-waste.csv");
-        requireFree(names);
+        String ending = ending(book);
+        List<ReportKind> kinds = settings.reports().stream().sorted().toList();
+        requireFree(kinds.stream()
+                .flatMap(kind -> kind.fileNames(name, ending).stream())
+                .toList());
         try (StagedFiles files = new StagedFiles(target)) {
-            workbook(book, files, files.add(names.get(0)), review);
-            byte[] json = json(review);
-            pdf(review, new PdfAttachment(names.get(2), json), files.add(names.get(1)));
-            Files.write(files.add(names.get(2)), json);
-            CsvLedgers.writeSolvents(files.add(names.get(3)), review);
-            CsvLedgers.writeWaste(files.add(names.get(4)), review);
+            for (ReportKind kind : kinds) {
+                List<Path> staged =
+                        kind.fileNames(name, ending).stream().map(files::add).toList();
+                write(kind, staged, book, files, review);
+            }
             new BookReader(settings.reading()).requireUnchanged(book, review.book());
             List<Path> placed = files.place();
             placed.forEach(file -> taken.add(absolute(file)));
             return placed;
+        }
+    }
+
+    private void write(ReportKind kind, List<Path> staged, Path book, StagedFiles files, Review review)
+            throws UnreadableBookException, IOException {
+        switch (kind) {
+            case WORKBOOK -> workbook(book, files, staged.get(0), review);
+            case PDF -> pdf(review, staged.get(0));
+            case JSON -> json(review, staged.get(0));
+            case CSV -> {
+                CsvLedgers.writeSolvents(staged.get(0), review);
+                CsvLedgers.writeWaste(staged.get(1), review);
+            }
         }
     }
 
@@ -90,17 +100,21 @@ final class ReviewFiles {
         AnnotatedWorkbook.write(input, output, review);
     }
 
-    private void pdf(Review review, PdfAttachment json, Path file) throws IOException {
-        PdfOptions options = new PdfOptions(settings.paper(), settings.decimalMark(), Optional.of(json));
+    private void pdf(Review review, Path file) throws IOException {
+        ByteArrayOutputStream json = new ByteArrayOutputStream();
+        JsonReport.write(review, json);
+        PdfAttachment attachment =
+                new PdfAttachment(ReportKind.jsonName(review.book().name()), json.toByteArray());
+        PdfOptions options = new PdfOptions(settings.paper(), settings.decimalMark(), Optional.of(attachment));
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
             PdfReport.write(review, options, out);
         }
     }
 
-    private static byte[] json(Review review) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        JsonReport.write(review, out);
-        return out.toByteArray();
+    private static void json(Review review, Path file) throws IOException {
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+            JsonReport.write(review, out);
+        }
     }
 
     /** A workbook with macros keeps its ending, without which a spreadsheet program refuses it. */

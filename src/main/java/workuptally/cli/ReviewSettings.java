@@ -1,5 +1,6 @@
 package workuptally.cli;
 
+import java.util.Set;
 import workuptally.book.ReadingOptions;
 import workuptally.report.pdf.PdfOptions;
 
@@ -9,5 +10,7 @@ import workuptally.report.pdf.PdfOptions;
  * @param reading how the book was read
  * @param paper paper of the PDF
  * @param decimalMark decimal mark of what a person reads: PDF and terminal
+ * @param reports which files are written
  */
-record ReviewSettings(ReadingOptions reading, PdfOptions.Paper paper, PdfOptions.DecimalMark decimalMark) {}
+record ReviewSettings(
+        ReadingOptions reading, PdfOptions.Paper paper, PdfOptions.DecimalMark decimalMark, Set<ReportKind> reports) {}

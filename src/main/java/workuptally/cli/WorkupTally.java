@@ -58,6 +58,8 @@ public final class WorkupTally implements Runnable {
                 .addSubcommand(new ReviewCommand(interactive))
                 .addSubcommand(new CheckCommand(interactive))
                 .addSubcommand(new ExplainCommand())
+                .addSubcommand(new BenchCommand())
+                .addSubcommand(new PeriodCommand(interactive))
                 .addSubcommand(new TemplateCommand())
                 .addSubcommand(new ReferenceCommand())
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -79,7 +81,7 @@ public final class WorkupTally implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Name a command: review, check, explain, template or reference.");
+                spec.commandLine(), "Name a command: review, check, explain, bench, period, template or reference.");
     }
 
     private static int wrongUse(ParameterException wrong, String[] args) {

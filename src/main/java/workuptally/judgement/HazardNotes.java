@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import workuptally.model.Charge;
 import workuptally.model.Limits;
 import workuptally.model.Run;
@@ -13,6 +14,7 @@ import workuptally.reference.Basis;
 import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
+import workuptally.reference.Source;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 final class HazardNotes {
@@ -67,7 +69,10 @@ final class HazardNotes {
                             .orElse(""));
         }
         String origin = hazard.basis() == Basis.SOURCE
-                ? String.join("; ", hazard.sources())
+                ? hazard.sources().stream()
+                        .flatMap(key -> reference.source(key).stream())
+                        .map(Source::citation)
+                        .collect(Collectors.joining("; "))
                 : hazard.basis().word();
         return new HazardNote(hazard.name(), statements, hazard.caution(), origin);
     }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Antoine;
+import workuptally.judgement.rules.AirSensitive;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
@@ -27,7 +29,7 @@ import workuptally.reference.Wash;
  * materials that should not meet. Reminders; the safety data sheet and the local rules win.
  */
 final class OperationHazards {
-    private static final String PRACTICE = FindingList.PRACTICE;
+    private static final String PRACTICE = "common practice";
     /** Vapour pressure from which a closed funnel asks for care; common practice. */
     private static final double PRESSURE_KILOPASCALS = 30;
     /** Distance to the boiling point below which nothing is shaken; common practice. */
@@ -105,7 +107,7 @@ final class OperationHazards {
                 .map(p -> new HazardNote(
                         "shaking with " + solvent.name(),
                         List.of(),
-                        FindingList.say(
+                        say(
                                 "Vapour pressure about %.0f kPa at %.0f °C: swirl open first, vent after the first shake and"
                                         + " often, stem pointing into the hood.",
                                 p, roomCelsius),
@@ -162,9 +164,9 @@ final class OperationHazards {
                 .filter(s -> temperature.get() > s.boilingPointCelsius() - NEAR_BOILING_KELVIN)
                 .findFirst()
                 .map(s -> new HazardNote(
-                        "step " + step.number() + " at " + FindingList.say("%.0f °C", temperature.get()),
+                        "step " + step.number() + " at " + say("%.0f °C", temperature.get()),
                         List.of(),
-                        FindingList.say(
+                        say(
                                 "%s boils at %.0f °C: a warm mixture is not shaken in a closed funnel; let it cool first.",
                                 s.name(), s.boilingPointCelsius()),
                         PRACTICE));
@@ -251,5 +253,10 @@ final class OperationHazards {
                 .filter(e -> e.getValue().materialClasses().contains(materialClass))
                 .map(Map.Entry::getKey)
                 .findFirst();
+    }
+
+    /** A sentence with numbers put in, with a decimal point whatever the locale. */
+    private static String say(String format, Object... numbers) {
+        return String.format(Locale.ROOT, format, numbers);
     }
 }

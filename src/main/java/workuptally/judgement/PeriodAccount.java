@@ -8,146 +8,82 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.PeriodTotals.StreamTotal;
 import workuptally.judgement.PeriodTotals.WithoutLargest;
-import workuptally.measure.MeasuredValue;
-import workuptally.model.Limit;
-import workuptally.model.Limits;
-import workuptally.model.Run;
 import workuptally.model.Run.Status;
-import workuptally.tally.Metrics;
-import workuptally.tally.ProductYield;
-import workuptally.tally.ProductYield.PercentOf;
-import workuptally.tally.ProductYield.Stage;
-import workuptally.tally.RunTally;
 import workuptally.tally.SolventUse;
-import workuptally.tally.Theory.ProductTheory;
 import workuptally.tally.WasteLine;
 
-/**
- * Totals over a book: yields that can be stated, solvents, waste. A yield above 100 % by more than its uncertainty, an upper bound, a
- * recovery of a separation and a run without a yield are left out and named; nothing left out counts as zero.
- */
-final class PeriodAccount {
-    private final Limits limits;
+/** Totals over the runs of a book or of a period: yields that can be stated, solvents, waste, mass metrics. */
+public final class PeriodAccount {
+    private PeriodAccount() {}
 
-    PeriodAccount(Limits limits) {
-        this.limits = limits;
-    }
-
-    PeriodTotals of(List<RunReview> runs) {
+    /**
+     * The totals.
+     *
+     * @param coverageFactor k of the expanded uncertainties that decided what can be stated
+     * @param runs shares of the runs
+     */
+    public static PeriodTotals of(double coverageFactor, List<RunShare> runs) {
         List<String> excluded = new ArrayList<>();
         List<Double> yields = new ArrayList<>();
-        Map<String, Double> found = new LinkedHashMap<>();
-        Map<String, Double> expected = new LinkedHashMap<>();
-        List<Metrics> metrics = new ArrayList<>();
-        List<String> measured = new ArrayList<>();
-        for (RunReview run : runs) {
-            RunTally tally = run.tally();
-            List<ProductYield> statable = statable(tally, excluded);
-            if (!statable.isEmpty() && tally.metrics().isPresent()) {
-                metrics.add(tally.metrics().get());
-                measured.add(run.id());
-            }
-            for (ProductYield product : statable) {
-                yields.add(product.percent().value());
-                double theory = theoryMillimoles(tally, product)
-                        .map(MeasuredValue::value)
-                        .orElse(0.0);
-                found.merge(run.id(), theory * product.percent().value() / 100, Double::sum);
-                expected.merge(run.id(), theory, Double::sum);
-            }
+        for (RunShare run : runs) {
+            excluded.addAll(run.excluded());
+            yields.addAll(run.yieldPercents());
         }
         List<Double> sorted = yields.stream().sorted().toList();
         return new PeriodTotals(
-                limits.value(Limit.COVERAGE_FACTOR),
+                coverageFactor,
                 count(runs, Status.ISOLATED),
                 count(runs, Status.IN_WORKUP),
                 count(runs, Status.PLANNED),
                 yields.size(),
                 yields.stream().mapToDouble(Double::doubleValue).average(),
                 median(sorted),
-                weighted(found, expected, ""),
+                weighted(runs),
                 excluded,
                 solvents(runs),
                 waste(runs),
-                withoutLargest(found, expected),
-                metrics(measured, metrics));
+                withoutLargest(runs),
+                metrics(runs));
     }
 
-    /** Σ found / Σ theory without one run, %. */
-    private static OptionalDouble weighted(Map<String, Double> found, Map<String, Double> expected, String without) {
-        double sumFound = 0;
-        double sumExpected = 0;
-        for (Map.Entry<String, Double> run : expected.entrySet()) {
-            if (!run.getKey().equals(without)) {
-                sumFound += found.get(run.getKey());
-                sumExpected += run.getValue();
-            }
-        }
-        return sumExpected == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * sumFound / sumExpected);
+    /** Σ found / Σ theory, %. */
+    private static OptionalDouble weighted(List<RunShare> runs) {
+        double found = runs.stream().mapToDouble(RunShare::foundMillimoles).sum();
+        double expected = runs.stream().mapToDouble(RunShare::theoryMillimoles).sum();
+        return expected == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * found / expected);
     }
 
-    private static Optional<WithoutLargest> withoutLargest(Map<String, Double> found, Map<String, Double> expected) {
-        Optional<String> largest =
-                expected.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+    private static Optional<WithoutLargest> withoutLargest(List<RunShare> runs) {
+        Optional<RunShare> largest = runs.stream()
+                .filter(r -> r.theoryMillimoles() > 0)
+                .max(java.util.Comparator.comparingDouble(RunShare::theoryMillimoles));
         if (largest.isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble rest = weighted(found, expected, largest.get());
-        return rest.isPresent() ? Optional.of(new WithoutLargest(largest.get(), rest.getAsDouble())) : Optional.empty();
+        OptionalDouble rest =
+                weighted(runs.stream().filter(r -> r != largest.get()).toList());
+        return rest.isPresent()
+                ? Optional.of(new WithoutLargest(largest.get().run(), rest.getAsDouble()))
+                : Optional.empty();
     }
 
-    private static PeriodMetrics metrics(List<String> runs, List<Metrics> metrics) {
+    private static PeriodMetrics metrics(List<RunShare> runs) {
+        List<RunShare> measured =
+                runs.stream().filter(r -> r.masses().isPresent()).toList();
+        List<RunShare.Masses> masses =
+                measured.stream().flatMap(r -> r.masses().stream()).toList();
         return new PeriodMetrics(
-                runs,
-                metrics.stream().mapToDouble(m -> m.inGrams().value()).sum(),
-                metrics.stream().mapToDouble(m -> m.productGrams().value()).sum(),
-                metrics.stream().mapToDouble(m -> m.solventGrams().value()).sum(),
-                metrics.stream().mapToDouble(m -> m.waterGrams().value()).sum(),
-                metrics.stream().mapToDouble(Metrics::reusedGrams).sum(),
-                metrics.stream().mapToDouble(m -> m.pmi().value()).average());
+                measured.stream().map(RunShare::run).toList(),
+                masses.stream().mapToDouble(RunShare.Masses::inGrams).sum(),
+                masses.stream().mapToDouble(RunShare.Masses::productGrams).sum(),
+                masses.stream().mapToDouble(RunShare.Masses::solventGrams).sum(),
+                masses.stream().mapToDouble(RunShare.Masses::waterGrams).sum(),
+                masses.stream().mapToDouble(RunShare.Masses::reusedGrams).sum(),
+                masses.stream().mapToDouble(RunShare.Masses::pmi).average());
     }
 
-    private List<ProductYield> statable(RunTally tally, List<String> excluded) {
-        Run run = tally.run();
-        List<ProductYield> workup =
-                tally.yields().stream().filter(y -> y.stage() == Stage.WORKUP).toList();
-        if (run.status() == Status.PLANNED) {
-            excluded.add(run.id() + ": planned");
-        } else if (run.kind() == Run.Kind.SEPARATION) {
-            excluded.add(run.id() + ": a separation, recovery instead of yield");
-            return List.of();
-        } else if (workup.isEmpty()) {
-            excluded.add(run.id() + ": no yield computed");
-        }
-        List<ProductYield> statable = new ArrayList<>();
-        for (ProductYield product : workup) {
-            double expanded = product.percent().expandedUncertainty(limits.value(Limit.COVERAGE_FACTOR));
-            if (product.percentOf() != PercentOf.THEORY) {
-                continue;
-            }
-            if (product.percent().value() > 100 + expanded) {
-                excluded.add(run.id() + " " + product.product().name() + ": above 100 %");
-            } else if (product.basis().isUpperBound()) {
-                excluded.add(run.id() + " " + product.product().name() + ": "
-                        + product.basis().word());
-            } else {
-                statable.add(product);
-            }
-        }
-        return statable;
-    }
-
-    private static Optional<MeasuredValue> theoryMillimoles(RunTally tally, ProductYield product) {
-        return tally.theory()
-                .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().equals(product.product()))
-                        .map(ProductTheory::amountMillimoles)
-                        .findFirst());
-    }
-
-    private static int count(List<RunReview> runs, Status status) {
-        return (int)
-                runs.stream().filter(r -> r.tally().run().status() == status).count();
+    private static int count(List<RunShare> runs, Status status) {
+        return (int) runs.stream().filter(r -> r.status() == status).count();
     }
 
     private static OptionalDouble median(List<Double> sorted) {
@@ -158,20 +94,18 @@ final class PeriodAccount {
         return OptionalDouble.of((sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2);
     }
 
-    private static List<SolventUse> solvents(List<RunReview> runs) {
+    private static List<SolventUse> solvents(List<RunShare> runs) {
         Map<String, SolventUse> sums = new LinkedHashMap<>();
-        for (RunReview run : runs) {
-            if (run.tally().run().status() != Status.PLANNED) {
-                run.tally().solvents().forEach(s -> sums.merge(s.solvent(), s, SolventUse::plus));
-            }
+        for (RunShare run : runs) {
+            run.solvents().forEach(s -> sums.merge(s.solvent(), s, SolventUse::plus));
         }
         return List.copyOf(sums.values());
     }
 
-    private static List<StreamTotal> waste(List<RunReview> runs) {
+    private static List<StreamTotal> waste(List<RunShare> runs) {
         Map<String, StreamTotal> sums = new LinkedHashMap<>();
-        for (RunReview run : runs) {
-            for (WasteLine line : run.tally().waste()) {
+        for (RunShare run : runs) {
+            for (WasteLine line : run.waste()) {
                 if (line.kept()) {
                     sums.merge(
                             line.stream(),

@@ -4,6 +4,7 @@ import java.util.List;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.tally.SeriesTally;
 
 /**
  * The whole review of one book: what every report is made from.
@@ -15,6 +16,7 @@ import workuptally.model.Finding;
  * @param basis limits, reference values and equations in force
  * @param toolVersion version of the tool
  * @param containers waste containers with what is proposed for them
+ * @param series repeated preparations
  */
 public record Review(
         Book book,
@@ -23,16 +25,18 @@ public record Review(
         List<Finding> findings,
         List<BasisRow> basis,
         String toolVersion,
-        List<ContainerReview> containers) {
+        List<ContainerReview> containers,
+        List<SeriesTally> series) {
     /** Copies the lists. */
     public Review {
         runs = List.copyOf(runs);
         findings = List.copyOf(findings);
         basis = List.copyOf(basis);
         containers = List.copyOf(containers);
+        series = List.copyOf(series);
     }
 
-    /** A review without containers. */
+    /** A review without containers and series. */
     public Review(
             Book book,
             List<RunReview> runs,
@@ -40,6 +44,6 @@ public record Review(
             List<Finding> findings,
             List<BasisRow> basis,
             String toolVersion) {
-        this(book, runs, period, findings, basis, toolVersion, List.of());
+        this(book, runs, period, findings, basis, toolVersion, List.of(), List.of());
     }
 }

@@ -11,13 +11,20 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.HeldLayers;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.judgement.rules.Rules;
+import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
+import workuptally.tally.SeriesAccount;
 import workuptally.tally.Substances;
 
 /** Tallies and judges every run of a book. */
@@ -90,11 +97,14 @@ public final class ReviewBuilder {
         return new Review(
                 book,
                 runs,
-                new PeriodAccount(book.limits()).of(runs),
+                PeriodAccount.of(
+                        book.limits().value(Limit.COVERAGE_FACTOR),
+                        tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
                 ordered,
                 new BasisRows(book, substances).list(),
                 toolVersion,
-                containers);
+                containers,
+                new SeriesAccount(book, tallies).list());
     }
 
     private static Map<String, List<Finding>> byRun(List<Finding> findings) {

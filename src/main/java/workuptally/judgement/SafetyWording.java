@@ -9,7 +9,14 @@ public final class SafetyWording {
 
     /** Stands wherever the contents of layers are printed. */
     public static final String A_PERSON_DECIDES =
-            "Whether a layer may leave the bench is decided by the responsible person under the local rules.";
+            "Whether a layer may leave the bench is decided by the responsible person under the local waste rules.";
+
+    /** What the figures about layers cannot show; stands with the basis. */
+    public static final String LIMITS_OF_INFERENCE =
+            "An assay finds what it was calibrated for: product that is there as an ester, an acid or a decomposition product is not"
+                    + " seen. A plate without a spot bounds nothing without a spot of known amount beside it. An emulsion is not one"
+                    + " layer. A balance that closes can hide two errors of opposite sign, and closes no better than the worst assay"
+                    + " of its largest portion.";
 
     /** Stands wherever waste streams are printed. */
     public static final String WASTE_DETERMINATION =

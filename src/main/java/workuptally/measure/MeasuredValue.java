@@ -3,7 +3,6 @@ package workuptally.measure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.hipparchus.analysis.differentiation.SparseGradient;
 
 /**
  * A value with its standard uncertainty and the readings it depends on.
@@ -14,23 +13,24 @@ import org.hipparchus.analysis.differentiation.SparseGradient;
  */
 public final class MeasuredValue {
     private final Readings readings;
-    private final SparseGradient gradient;
+    private final Gradient gradient;
 
-    MeasuredValue(Readings readings, SparseGradient gradient) {
+    MeasuredValue(Readings readings, Gradient gradient) {
         this.readings = readings;
         this.gradient = gradient;
     }
 
     /** The value, in the unit its holder names. */
     public double value() {
-        return gradient.getValue();
+        return gradient.value();
     }
 
     /** The standard uncertainty (k = 1), in the unit of the value; 0 or more. */
     public double standardUncertainty() {
         double variance = 0;
-        for (int i = 0; i < readings.size(); i++) {
-            double part = gradient.getDerivative(i) * readings.reading(i).standardUncertainty();
+        for (int i = 0; i < gradient.size(); i++) {
+            double part = gradient.derivative(i)
+                    * readings.reading(gradient.reading(i)).standardUncertainty();
             variance += part * part;
         }
         return Math.sqrt(variance);
@@ -54,10 +54,10 @@ public final class MeasuredValue {
     public List<Contribution> budget() {
         double u = standardUncertainty();
         List<Contribution> parts = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
-            double sensitivity = gradient.getDerivative(i);
+        for (int i = 0; i < gradient.size(); i++) {
+            double sensitivity = gradient.derivative(i);
             if (sensitivity != 0) {
-                Reading reading = readings.reading(i);
+                Reading reading = readings.reading(gradient.reading(i));
                 double part = sensitivity * reading.standardUncertainty();
                 parts.add(new Contribution(reading, sensitivity, u == 0 ? 0 : 100 * part * part / (u * u)));
             }
@@ -68,22 +68,22 @@ public final class MeasuredValue {
 
     /** Sum; both values belong to the same {@link Readings}. */
     public MeasuredValue plus(MeasuredValue other) {
-        return with(gradient.add(other.gradient));
+        return with(gradient.plus(other.gradient));
     }
 
     /** Difference; both values belong to the same {@link Readings}. */
     public MeasuredValue minus(MeasuredValue other) {
-        return with(gradient.subtract(other.gradient));
+        return with(gradient.minus(other.gradient));
     }
 
     /** Product; both values belong to the same {@link Readings}. */
     public MeasuredValue times(MeasuredValue other) {
-        return with(gradient.multiply(other.gradient));
+        return with(gradient.times(other.gradient));
     }
 
     /** Product with an exact number. */
     public MeasuredValue times(double factor) {
-        return with(gradient.multiply(factor));
+        return with(gradient.times(factor));
     }
 
     /**
@@ -95,7 +95,7 @@ public final class MeasuredValue {
         if (divisor.value() == 0) {
             throw new ArithmeticException("division by a value of 0");
         }
-        return with(gradient.divide(divisor.gradient));
+        return with(gradient.over(divisor.gradient));
     }
 
     /**
@@ -107,10 +107,10 @@ public final class MeasuredValue {
         if (divisor == 0) {
             throw new ArithmeticException("division by 0");
         }
-        return with(gradient.divide(divisor));
+        return with(gradient.over(divisor));
     }
 
-    private MeasuredValue with(SparseGradient result) {
+    private MeasuredValue with(Gradient result) {
         return new MeasuredValue(readings, result);
     }
 

@@ -2,7 +2,6 @@ package workuptally.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.analysis.differentiation.SparseGradient;
 
 /**
  * The readings that the results of one run depend on.
@@ -31,7 +30,7 @@ public final class Readings {
         }
         int index = entered.size();
         entered.add(reading);
-        return new MeasuredValue(this, SparseGradient.createVariable(index, value));
+        return new MeasuredValue(this, Gradient.variable(index, value));
     }
 
     /**
@@ -41,14 +40,10 @@ public final class Readings {
      * @return the value
      */
     public MeasuredValue exact(double value) {
-        return new MeasuredValue(this, SparseGradient.createConstant(value));
+        return new MeasuredValue(this, Gradient.constant(value));
     }
 
     Reading reading(int index) {
         return entered.get(index);
-    }
-
-    int size() {
-        return entered.size();
     }
 }

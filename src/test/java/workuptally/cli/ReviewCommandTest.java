@@ -62,6 +62,23 @@ class ReviewCommandTest {
         assertTrue(line(call.out(), "stop   R26-047").contains("tare"), call::out);
     }
 
+    @Test
+    void onlyTheReportsAskedForAreWritten() throws IOException {
+        Call call = Call.of("review", DEMO, "--out", folder, "--reports", "json,csv");
+        assertEquals(0, call.code(), call::err);
+        assertEquals(
+                Set.of("demo-week-review.json", "demo-week-solvents.csv", "demo-week-waste.csv"),
+                Folder.content(folder).keySet());
+    }
+
+    @Test
+    void anUnknownReportIsWrongUse() throws IOException {
+        Call call = Call.of("review", DEMO, "--out", folder, "--reports", "spreadsheet");
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains("--reports"), call::err);
+        assertEquals(Set.of(), Folder.content(folder).keySet());
+    }
+
     private static String line(String text, String start) {
         return text.lines().filter(l -> l.startsWith(start)).findFirst().orElse("no line starts with " + start);
     }

@@ -2,8 +2,10 @@ package workuptally.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.hipparchus.analysis.differentiation.SparseGradient;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -95,5 +97,69 @@ class DerivativesTest {
         Readings readings = new Readings();
         return readings.enter("a", "g", factor * x[0], factor * 0.01, "-")
                 .over(readings.enter("b", "g", factor * x[1], factor * 0.02, "-"));
+    }
+
+    /** The same sums, products and quotients by the sparse gradients of Hipparchus, a published library of automatic differentiation. */
+    @ParameterizedTest
+    @ValueSource(longs = {301, 302, 303, 304, 305})
+    void sensitivitiesAreThoseOfAPublishedLibrary(long seed) {
+        Random random = new Random(seed);
+        Readings readings = new Readings();
+        List<MeasuredValue> own = new ArrayList<>();
+        List<SparseGradient> library = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            double x = 1 + random.nextDouble();
+            own.add(readings.enter(Integer.toString(i), "g", x, 0.1, "-"));
+            library.add(SparseGradient.createVariable(i, x));
+        }
+        for (int step = 0; step < 60; step++) {
+            int a = random.nextInt(own.size());
+            int b = random.nextInt(own.size());
+            switch (step % 6) {
+                case 0 ->
+                    add(
+                            own,
+                            own.get(a).plus(own.get(b)),
+                            library,
+                            library.get(a).add(library.get(b)));
+                case 1 ->
+                    add(
+                            own,
+                            own.get(a).minus(own.get(b)),
+                            library,
+                            library.get(a).subtract(library.get(b)));
+                case 2 ->
+                    add(
+                            own,
+                            own.get(a).times(own.get(b)),
+                            library,
+                            library.get(a).multiply(library.get(b)));
+                case 3 ->
+                    add(
+                            own,
+                            own.get(a).over(own.get(b % 12)),
+                            library,
+                            library.get(a).divide(library.get(b % 12)));
+                case 4 ->
+                    add(own, own.get(a).times(0.3), library, library.get(a).multiply(0.3));
+                default ->
+                    add(own, own.get(a).over(1.7), library, library.get(a).divide(1.7));
+            }
+        }
+        for (int i = 0; i < own.size(); i++) {
+            SparseGradient expected = library.get(i);
+            assertEquals(expected.getValue(), own.get(i).value(), 1e-12 * (1 + Math.abs(expected.getValue())));
+            for (Contribution part : own.get(i).budget()) {
+                double slope =
+                        expected.getDerivative(Integer.parseInt(part.reading().name()));
+                assertEquals(slope, part.sensitivity(), 1e-9 * (1 + Math.abs(slope)), "seed " + seed);
+            }
+        }
+    }
+
+    private static void add(
+            List<MeasuredValue> own, MeasuredValue value, List<SparseGradient> library, SparseGradient expected) {
+        own.add(value);
+        library.add(expected);
     }
 }

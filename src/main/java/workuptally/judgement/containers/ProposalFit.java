@@ -1,6 +1,7 @@
 package workuptally.judgement.containers;
 
 import java.util.List;
+import java.util.Optional;
 import workuptally.reference.Incompatibility;
 import workuptally.tally.ContainerAddition;
 import workuptally.tally.ContainerState;
@@ -66,6 +67,16 @@ public record ProposalFit(
      */
     public record Clash(
             Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
+        /** What happens where they meet. */
+        public String consequence() {
+            return row.consequence();
+        }
+
+        /** The gas set free, if one is. */
+        public Optional<String> gas() {
+            return row.gas();
+        }
+
         /** True where gas, toxic or strong heat is to be feared; false for a caution. */
         public boolean isHazardous() {
             return row.severity() != Incompatibility.Severity.CAUTION

@@ -10,8 +10,10 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import workuptally.judgement.Review;
+import workuptally.judgement.period.PeriodReview;
 import workuptally.report.view.Cell;
 import workuptally.report.view.Column;
+import workuptally.report.view.PeriodLedgers;
 import workuptally.report.view.SolventsSection;
 import workuptally.report.view.TableView;
 import workuptally.report.view.WasteSection;
@@ -48,6 +50,28 @@ public final class CsvLedgers {
      */
     public static void writeWaste(Path file, Review review) throws IOException {
         write(file, WasteSection.of(review));
+    }
+
+    /**
+     * Writes the solvent ledger of a period, one line per run and solvent.
+     *
+     * @param file file to write; an existing one is replaced
+     * @param review the period
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeSolvents(Path file, PeriodReview review) throws IOException {
+        write(file, PeriodLedgers.solvents(review));
+    }
+
+    /**
+     * Writes the waste ledger of a period, one line per run and layer.
+     *
+     * @param file file to write; an existing one is replaced
+     * @param review the period
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeWaste(Path file, PeriodReview review) throws IOException {
+        write(file, PeriodLedgers.waste(review));
     }
 
     private static void write(Path file, TableView table) throws IOException {

@@ -32,6 +32,7 @@ public final class Explanations {
         all.addAll(new ExplainedSolvents(numbers).of(tally));
         all.addAll(new ExplainedContacts(numbers).of(tally));
         all.addAll(new ExplainedGas(numbers).of(tally));
+        all.addAll(new ExplainedMetrics(numbers).of(tally));
         return all;
     }
 

@@ -28,7 +28,9 @@ public enum FigureKind {
     /** Fill of the funnel at every shake. */
     CONTACTS("contacts", "funnel", "fill", "loads"),
     /** Gas and neutralisation. */
-    GAS("gas", "neutralisation", "capacity");
+    GAS("gas", "neutralisation", "capacity"),
+    /** Mass metrics. */
+    METRICS("metrics", "pmi", "efficiency", "e-factor");
 
     private final List<String> words;
 

@@ -76,8 +76,8 @@ final class ContainerJson {
             json.text("incoming", clash.incoming());
             json.text("present", clash.present());
             json.text("earlierTransfer", clash.earlierTransfer());
-            json.text("consequence", clash.row().consequence());
-            json.text("gas", clash.row().gas());
+            json.text("consequence", clash.consequence());
+            json.text("gas", clash.gas());
             json.flag("hazardous", clash.isHazardous());
             json.flag("shownPresent", clash.shownPresent());
         });

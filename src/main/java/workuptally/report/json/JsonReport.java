@@ -2,6 +2,7 @@ package workuptally.report.json;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.function.Consumer;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
@@ -12,6 +13,7 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import workuptally.judgement.Review;
+import workuptally.judgement.period.PeriodReview;
 
 /** Writes a review as JSON in UTF-8, indented by two spaces, in a fixed order: the same review gives the same bytes. */
 public final class JsonReport {
@@ -28,17 +30,33 @@ public final class JsonReport {
      * @throws IOException if writing fails
      */
     public static void write(Review review, OutputStream out) throws IOException {
-        JsonFactory factory = JsonFactory.builder()
-                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-                .build();
-        try (JsonGenerator generator = factory.createGenerator(new Indented(), out)) {
-            JsonFields json = new JsonFields(generator, review.period().coverageFactor());
-            generator.writeStartObject();
+        write(out, review.period().coverageFactor(), json -> {
             BookJson.head(json, review);
             json.array("runs", review.runs(), run -> new RunJson(json, run).write());
             PeriodJson.write(json, review);
             FindingJson.array(json, review.findings());
             BasisJson.write(json, review);
+        });
+    }
+
+    /**
+     * Writes the accounts of a period over many books.
+     *
+     * @param review what is reported
+     * @param out where to; left open
+     * @throws IOException if writing fails
+     */
+    public static void write(PeriodReview review, OutputStream out) throws IOException {
+        write(out, review.totals().coverageFactor(), json -> BooksJson.write(json, review));
+    }
+
+    private static void write(OutputStream out, double coverageFactor, Consumer<JsonFields> fields) throws IOException {
+        JsonFactory factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        try (JsonGenerator generator = factory.createGenerator(new Indented(), out)) {
+            generator.writeStartObject();
+            fields.accept(new JsonFields(generator, coverageFactor));
             generator.writeEndObject();
             generator.writeRaw('\n');
         } catch (JacksonIOException failed) {

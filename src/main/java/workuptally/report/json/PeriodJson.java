@@ -29,7 +29,7 @@ final class PeriodJson {
         json.array("corrections", review.book().corrections(), correction -> correction(json, correction));
     }
 
-    private static void totals(JsonFields json, PeriodTotals period) {
+    static void totals(JsonFields json, PeriodTotals period) {
         json.number("coverageFactor", period.coverageFactor());
         json.count("runsIsolated", period.runsIsolated());
         json.count("runsInWorkup", period.runsInWorkup());
@@ -49,7 +49,7 @@ final class PeriodJson {
         json.texts("excluded", period.excluded());
     }
 
-    private static void stream(JsonFields json, StreamTotal total) {
+    static void stream(JsonFields json, StreamTotal total) {
         json.text("stream", total.stream());
         json.text("streamName", total.streamName());
         json.count("layers", total.layers());
@@ -84,6 +84,10 @@ final class PeriodJson {
                 json.text("date", point.date());
                 entered(json, "yieldPercent", point.yieldPercent());
             });
+            review.series().stream()
+                    .filter(tally -> tally.series().equalsIgnoreCase(name))
+                    .findFirst()
+                    .ifPresent(tally -> SeriesJson.write(json, tally));
         });
     }
 

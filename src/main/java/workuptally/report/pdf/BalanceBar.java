@@ -6,7 +6,6 @@ import java.util.StringJoiner;
 
 /** A stacked bar of where the units of one partner were found: isolated, each layer, unaccounted. A legend names every part. */
 final class BalanceBar implements Picture {
-    private static final float CAPTION = 11;
     private static final float BAR = 15;
     private static final float SWATCH = 7;
 
@@ -19,7 +18,7 @@ final class BalanceBar implements Picture {
     /**
      * A bar.
      *
-     * @param caption what it is a balance of
+     * @param caption what it is a balance of, for who cannot see it
      * @param parts parts in order; negative ones are named and not drawn
      */
     BalanceBar(Look look, String caption, List<Part> parts) {
@@ -59,7 +58,7 @@ final class BalanceBar implements Picture {
 
     @Override
     public float height() {
-        return CAPTION + BAR + 4 + legend.size() * (look.caption().leading() + 1);
+        return BAR + 4 + legend.size() * (look.caption().leading() + 1);
     }
 
     @Override
@@ -72,12 +71,7 @@ final class BalanceBar implements Picture {
     @Override
     public void draw(PageFlow flow, float left, float top) {
         Pen pen = new Pen(flow.canvas());
-        flow.text(
-                look.typeface().fit(caption, look.caption(), look.widthPoints()),
-                left,
-                top - look.caption().rise(),
-                look.caption());
-        float bottom = top - CAPTION - BAR;
+        float bottom = top - BAR;
         float x = left;
         for (Part part : parts) {
             if (part.percent() > 0) {

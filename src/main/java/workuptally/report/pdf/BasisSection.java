@@ -1,15 +1,19 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import workuptally.judgement.BasisRow;
+import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
 import workuptally.model.InputFile;
@@ -34,6 +38,7 @@ final class BasisSection {
                         + " named as such and never become data. Uncertainties: first-order propagation over the entered numbers"
                         + " (JCGM 100:2008), expanded with k = "
                         + look.figures().plain(review.period().coverageFactor()) + "."));
+        blocks.add(new Paragraph(look, SafetyWording.LIMITS_OF_INFERENCE));
         otherFindings(blocks);
         files(blocks);
         corrections(blocks);
@@ -43,14 +48,32 @@ final class BasisSection {
                 .forEach(row -> kinds.computeIfAbsent(row.kind(), k -> new ArrayList<>())
                         .add(row));
         kinds.forEach((kind, rows) -> rows(blocks, kind, rows));
+        hazardSources(blocks);
         return blocks;
+    }
+
+    private void hazardSources(List<Block> blocks) {
+        StringJoiner sources = new StringJoiner("; ", "", ".");
+        review.runs().stream()
+                .flatMap(r -> r.hazards().stream())
+                .map(HazardNote::source)
+                .filter(s -> !s.isBlank())
+                .flatMap(s -> Arrays.stream(s.split("; ")))
+                .distinct()
+                .forEach(sources::add);
+        if (sources.length() > 1) {
+            blocks.add(look.subheading("Sources of the hazard notes"));
+            blocks.add(new Paragraph(look, sources.toString()));
+        }
     }
 
     /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
     private void otherFindings(List<Block> blocks) {
         Set<String> ids = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
-        List<Finding> others =
-                review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
+        List<Finding> others = review.findings().stream()
+                .filter(f -> !ids.contains(f.run()))
+                .filter(f -> ContainerBlocks.owner(f, review).isEmpty())
+                .toList();
         if (!others.isEmpty()) {
             blocks.add(look.subheading("Findings that concern no single run"));
             blocks.add(new FindingTable(look).of(others));

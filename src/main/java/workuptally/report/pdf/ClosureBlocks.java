@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import workuptally.judgement.RunReview;
 import workuptally.tally.Closure;
+import workuptally.tally.Route;
 
 /** Where the units of each partner were found, and where the rest can be. */
 final class ClosureBlocks {
@@ -23,11 +24,10 @@ final class ClosureBlocks {
             return blocks;
         }
         blocks.add(look.subheading("Where the product is"));
-        List<List<TableCell>> rows = new ArrayList<>();
         List<List<TableCell>> candidates = new ArrayList<>();
         for (Closure closure : run.tally().closures()) {
+            blocks.add(Paragraph.lead(look, closureLine(closure), look.body()));
             blocks.add(new Figure(look, new ClosureBar(look, run).of(closure)));
-            rows.add(closureRow(closure));
             for (Closure.Candidate candidate : closure.candidates()) {
                 candidates.add(List.of(
                         TableCell.bold(candidate.place()),
@@ -37,18 +37,6 @@ final class ClosureBlocks {
                         TableCell.of(candidate.settledBy())));
             }
         }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Units of"),
-                        TableColumn.number("Charged\n(mmol)"),
-                        TableColumn.number("Closure\n(%)"),
-                        TableColumn.number("± U\n(%)"),
-                        TableColumn.number("z"),
-                        TableColumn.word("Balance"),
-                        TableColumn.number("Unaccounted\n(%)"),
-                        TableColumn.text("The same as")),
-                rows));
         if (!candidates.isEmpty()) {
             blocks.add(look.subheading("Where the rest can be"));
             blocks.add(new TaggedTable(
@@ -61,27 +49,50 @@ final class ClosureBlocks {
                             TableColumn.text("Settled by")),
                     candidates));
         }
+        routes(blocks);
         return blocks;
     }
 
-    private List<TableCell> closureRow(Closure closure) {
+    /** Assay, charge balance and partition beside each other: they share no error, so their agreement says something. */
+    private void routes(List<Block> blocks) {
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Route route : run.tally().evidence().routes()) {
+            rows.add(List.of(
+                    TableCell.bold(route.layer()),
+                    TableCell.of(route.substance()),
+                    TableCell.of(route.route()),
+                    TableCell.of(look.figures().significant(route.massGrams(), 3)),
+                    TableCell.of(look.figures().significant(route.lowGrams(), 3) + " to "
+                            + look.figures().significant(route.highGrams(), 3) + "\u00A0g"),
+                    TableCell.of(route.equation())));
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(look.subheading("Independent routes to the same figure"));
+            blocks.add(new TaggedTable(
+                    look,
+                    List.of(
+                            TableColumn.word("Layer"),
+                            TableColumn.text("Substance"),
+                            TableColumn.text("Route"),
+                            TableColumn.number("Mass\n(g)"),
+                            TableColumn.word("Band"),
+                            TableColumn.text("From")),
+                    rows));
+        }
+    }
+
+    private String closureLine(Closure closure) {
         Figures figures = look.figures();
         Figures.Pair percent = figures.pair(closure.percent().value(), closure.expandedUncertaintyPercent());
         Figures.Pair rest = figures.pair(closure.unaccountedPercent(), closure.expandedUncertaintyPercent());
-        return List.of(
-                TableCell.bold(closure.skeleton()),
-                TableCell.of(figures.pair(closure.chargedMillimoles(), coverageFactor)
-                        .value()),
-                TableCell.of(percent.value()),
-                TableCell.of(percent.uncertainty()),
-                TableCell.of(figures.fixed(closure.z(), 1)),
-                TableCell.bold(closure.verdict().word()),
-                TableCell.of(rest.value()),
-                TableCell.of(
-                        closure.unaccountedAs().isBlank()
-                                ? "–"
-                                : figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g "
-                                        + closure.unaccountedAs()));
+        String grams = closure.unaccountedAs().isBlank()
+                ? ""
+                : ", the same as " + figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g "
+                        + closure.unaccountedAs();
+        return "Units of " + closure.skeleton() + ": "
+                + figures.pair(closure.chargedMillimoles(), coverageFactor).value() + "\u00A0mmol charged, found "
+                + percent.together() + "\u00A0%, z " + figures.fixed(closure.z(), 1) + ": "
+                + closure.verdict().word() + "; unaccounted " + rest.value() + "\u00A0%" + grams + ".";
     }
 
     private String range(Closure.Candidate candidate) {

@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.model.Finding;
+import workuptally.model.Severity;
 
 /** Findings with place, what was seen, what was expected and what to do. */
 final class FindingTable {
@@ -15,24 +16,27 @@ final class FindingTable {
     TaggedTable of(List<Finding> findings) {
         List<List<TableCell>> rows = new ArrayList<>();
         for (Finding finding : findings) {
-            String expected = finding.source().isBlank()
-                    ? finding.expected()
-                    : finding.expected() + " (" + finding.source() + ")";
             rows.add(List.of(
                     TableCell.of(finding.severity()),
-                    TableCell.of(finding.code() + "\n" + finding.place().inWords()),
-                    TableCell.of(finding.seen()),
-                    TableCell.of(expected),
+                    TableCell.of(finding.seen() + "\n" + expected(finding) + finding.code() + " · "
+                            + finding.place().inWords()),
                     TableCell.bold(finding.action())));
         }
         return new TaggedTable(
                 look,
                 List.of(
                         TableColumn.word("State"),
-                        TableColumn.word("Code and place"),
-                        TableColumn.text("Seen"),
-                        TableColumn.text("Expected"),
+                        TableColumn.text("Seen, and what is expected (by) · code · place"),
                         TableColumn.text("What to do")),
                 rows);
+    }
+
+    /** A note is read by who looks for it; what it is measured against stands with it in the workbook. */
+    private static String expected(Finding finding) {
+        if (finding.severity() == Severity.NOTE) {
+            return "";
+        }
+        String source = finding.source().isBlank() ? "" : " (" + finding.source() + ")";
+        return "Expected: " + finding.expected() + source + " · ";
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.SafetyWording;
 
-/** Hazard notes, never without the sentence that defers to those who know better. */
+/** Hazard notes, never without the sentence that defers to those who know better. Their sources stand with the basis. */
 final class HazardBlocks {
     private final Look look;
 
@@ -20,19 +20,16 @@ final class HazardBlocks {
         }
         blocks.add(look.subheading("Hazard notes"));
         blocks.add(Paragraph.lead(look, SafetyWording.DEFERS, look.caption()));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (HazardNote note : notes) {
-            rows.add(List.of(TableCell.bold(note.subject()), TableCell.of(words(note))));
-        }
-        blocks.add(new TaggedTable(
+        blocks.add(new HazardColumns(
                 look,
-                List.of(TableColumn.word("Material or operation"), TableColumn.text("Statements, caution (source)")),
-                rows));
+                notes.stream().map(HazardNote::subject).toList(),
+                notes.stream().map(HazardBlocks::words).toList()));
         return blocks;
     }
 
     private static String words(HazardNote note) {
-        String statements = note.statements().isEmpty() ? "No statement listed." : String.join(" ", note.statements());
-        return statements + " " + note.caution() + (note.source().isBlank() ? "" : " (" + note.source() + ")");
+        return note.statements().isEmpty()
+                ? note.caution()
+                : String.join(" ", note.statements()) + " " + note.caution();
     }
 }

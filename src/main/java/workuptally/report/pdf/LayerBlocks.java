@@ -2,10 +2,13 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.tally.LayerTally;
@@ -13,6 +16,8 @@ import workuptally.tally.MassBalance;
 
 /** The layers of a run with what they hold and what the evidence amounts to, and the balance of total mass. */
 final class LayerBlocks {
+    private static final Set<String> HELD = Set.of("layer-holds-product", "layer-waits");
+
     private final Look look;
     private final Review review;
     private final RunReview run;
@@ -38,11 +43,10 @@ final class LayerBlocks {
             if (!shown.isEmpty()) {
                 blocks.add(table(shown));
             }
-            passedOn(blocks);
             String rule = review.book().limits().text(Limit.LOCAL_RULE_LAYERS);
             blocks.add(new Paragraph(
                     look,
-                    SafetyWording.A_PERSON_DECIDES + (rule.isBlank() ? "" : " Local rule: " + rule),
+                    passedOn() + SafetyWording.A_PERSON_DECIDES + (rule.isBlank() ? "" : " Local rule: " + rule),
                     look.caption()));
         }
         massBalance(blocks);
@@ -58,17 +62,15 @@ final class LayerBlocks {
                 || run.decision(layer.label()).isPresent();
     }
 
-    private void passedOn(List<Block> blocks) {
+    private String passedOn() {
         String lead = run.tally().run().status() == Run.Status.PLANNED
                 ? "Expected from the steps, nothing measured yet: "
                 : "Passed on to later steps without figures: ";
-        StringJoiner labels = new StringJoiner(", ", lead, ".");
+        StringJoiner labels = new StringJoiner(", ", lead, ". ").setEmptyValue("");
         List<LayerTally> silent =
                 run.tally().layers().stream().filter(l -> !saysSomething(l)).toList();
         silent.forEach(l -> labels.add(l.label()));
-        if (!silent.isEmpty()) {
-            blocks.add(new Paragraph(look, labels.toString(), look.caption()));
-        }
+        return labels.toString();
     }
 
     private TaggedTable table(List<LayerTally> layers) {
@@ -79,8 +81,7 @@ final class LayerBlocks {
         }
         List<TableColumn> columns = new ArrayList<>(List.of(
                 TableColumn.word("Layer"),
-                TableColumn.word("Phase"),
-                TableColumn.word("Standing"),
+                TableColumn.word("Phase, standing"),
                 TableColumn.number("Mass\n(g)"),
                 TableColumn.number("± U\n(g)"),
                 TableColumn.number("Volume\n(mL)"),
@@ -95,20 +96,35 @@ final class LayerBlocks {
     private List<TableCell> row(LayerTally layer, boolean judged) {
         List<TableCell> row = new ArrayList<>(List.of(
                 TableCell.bold(layer.label()),
-                TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated")),
-                TableCell.of(standing(layer)),
+                TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated") + ", " + standing(layer)),
                 cells.value(layer.massGrams()),
                 cells.uncertainty(layer.massGrams()),
                 cells.value(layer.volumeMillilitres()),
                 TableCell.of(layer.densityGramsPerMillilitre()
-                        .map(d -> look.figures().pair(d, coverageFactor).together())
+                        .map(d -> look.figures().pair(d, coverageFactor).value())
                         .orElse("–")),
                 TableCell.of(words.contents(layer.contents()))));
         if (judged) {
             row.add(TableCell.of(
-                    run.decision(layer.label()).map(words::decision).orElse("")));
+                    run.decision(layer.label()).map(d -> outcome(d)).orElse("")));
         }
         return row;
+    }
+
+    /** Outcome and reason; a layer on hold has a finding of its own, which says the rest. */
+    private String outcome(LayerDecision decision) {
+        boolean held = run.findings().stream().anyMatch(f -> HELD.contains(f.code()) && names(f, decision.layer()));
+        return held ? decision.outcome().word() + ": " + decision.reason() : words.decision(decision);
+    }
+
+    private static boolean names(Finding finding, String layer) {
+        int colon = finding.seen().indexOf(": ");
+        return colon > 0
+                && List.of(finding.seen()
+                                .substring(0, colon)
+                                .replaceFirst("^layers? ", "")
+                                .split(", "))
+                        .contains(layer);
     }
 
     private static String standing(LayerTally layer) {

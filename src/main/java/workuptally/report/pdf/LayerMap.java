@@ -13,7 +13,9 @@ import workuptally.model.Step;
 
 /** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
 final class LayerMap implements Picture {
-    private static final float HEAD = 24;
+    private static final float HEAD = 22;
+    private static final float HEAD_WITHOUT_STEPS = 12;
+    private static final float TEXT_LINE = 7.2f;
     private static final float LANE_LABEL = 34;
     private static final float LEAST_COLUMN = 26;
     private static final float BOX = 10.5f;
@@ -24,20 +26,31 @@ final class LayerMap implements Picture {
     private final LayerMapGraph graph;
     private final TextStyle small;
     private final float columnWidth;
-    private final float slotHeight;
+    private final boolean first;
+    private final Map<MapNode.Lane, Float> slotHeights = new EnumMap<>(MapNode.Lane.class);
     private final Map<String, Integer> slots = new HashMap<>();
     private final Map<MapNode.Lane, Integer> laneSlots = new EnumMap<>(MapNode.Lane.class);
 
-    LayerMap(Look look, LayerMapGraph graph) {
+    /**
+     * A map.
+     *
+     * @param first true for the map that leads; a further one stands below it with the same columns and does not name the steps again
+     */
+    LayerMap(Look look, LayerMapGraph graph, boolean first) {
+        this.first = first;
         this.look = look;
         this.graph = graph;
         this.small = new TextStyle(6.2f, false, look.palette().ink());
         this.columnWidth =
                 Math.min(64, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
-        boolean judged = graph.nodes().stream().anyMatch(n -> !n.words().isEmpty());
-        this.slotHeight = judged ? 34 : 20;
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             laneSlots.put(lane, assign(lane));
+            int lines = graph.nodes().stream()
+                    .filter(n -> n.lane() == lane)
+                    .mapToInt(n -> below(n).size())
+                    .max()
+                    .orElse(0);
+            slotHeights.put(lane, BOX + 4.5f + TEXT_LINE * lines);
         }
     }
 
@@ -67,10 +80,17 @@ final class LayerMap implements Picture {
         return freeFrom.size();
     }
 
+    private float head() {
+        return first ? HEAD : HEAD_WITHOUT_STEPS;
+    }
+
     @Override
     public float height() {
-        int rows = laneSlots.values().stream().mapToInt(Integer::intValue).sum();
-        return HEAD + rows * slotHeight + 2;
+        float height = head() + 2;
+        for (MapNode.Lane lane : MapNode.Lane.values()) {
+            height += laneSlots.get(lane) * slotHeights.get(lane);
+        }
+        return height;
     }
 
     @Override
@@ -103,23 +123,25 @@ final class LayerMap implements Picture {
     public void draw(PageFlow flow, float left, float top) {
         TextStyle soft = small.in(look.palette().soft());
         String caption = "Share of " + graph.product().name()
-                + " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here.";
+                + (first
+                        ? " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here."
+                        : " in the same way.");
         flow.text(
                 look.typeface().fit(caption, look.caption(), look.widthPoints()),
                 left,
                 top - look.caption().rise(),
                 look.caption());
-        for (int i = 0; i < graph.steps().size(); i++) {
+        for (int i = 0; first && i < graph.steps().size(); i++) {
             String word = look.typeface()
                     .fit(
                             graph.steps().get(i).number() + " "
                                     + operation(graph.steps().get(i)),
                             soft,
                             columnWidth - 2);
-            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 19, soft);
+            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 17.5f, soft);
         }
         Pen pen = new Pen(flow.canvas());
-        float laneTop = top - HEAD;
+        float laneTop = top - head();
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             if (laneSlots.get(lane) > 0) {
                 pen.line(
@@ -131,7 +153,7 @@ final class LayerMap implements Picture {
                         look.palette().rule());
                 flow.text(lane.word(), left, laneTop - 9, soft);
             }
-            laneTop -= laneSlots.get(lane) * slotHeight;
+            laneTop -= laneSlots.get(lane) * slotHeights.get(lane);
         }
         Map<String, MapNode> nodes = new HashMap<>();
         graph.nodes().forEach(n -> nodes.put(n.label(), n));
@@ -150,14 +172,14 @@ final class LayerMap implements Picture {
     }
 
     private float y(float top, MapNode node) {
-        float laneTop = top - HEAD;
+        float laneTop = top - head();
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             if (lane == node.lane()) {
                 break;
             }
-            laneTop -= laneSlots.get(lane) * slotHeight;
+            laneTop -= laneSlots.get(lane) * slotHeights.get(lane);
         }
-        return laneTop - slots.get(node.label()) * slotHeight - 2 - BOX / 2 - 1;
+        return laneTop - slots.get(node.label()) * slotHeights.get(node.lane()) - 2 - BOX / 2 - 1;
     }
 
     private void line(PdfContentByte canvas, MapNode from, MapNode to, float left, float top) {
@@ -200,18 +222,17 @@ final class LayerMap implements Picture {
         }
         flow.text(label, centre - width / 2 + 3, middle - 2.2f, bold);
         float y = middle - BOX / 2 - 1;
-        List<String> below = new ArrayList<>();
-        if (!share(node).isEmpty()) {
-            below.add(share(node));
-        }
-        if (!node.words().isEmpty()) {
-            below.addAll(look.typeface().wrap(node.words(), small, columnWidth - 2));
-        }
-        for (String text : below) {
+        for (String text : below(node)) {
             float textWidth = look.typeface().width(text, small);
             pen.plain(centre - textWidth / 2 - 1, y - 7, textWidth + 2, 7, Color.WHITE);
             flow.text(text, centre - textWidth / 2, y - 6, small);
-            y -= 7.2f;
+            y -= TEXT_LINE;
         }
+    }
+
+    /** Share and outcome under a box, on one line where that is wide enough. */
+    private List<String> below(MapNode node) {
+        String both = (share(node) + " " + node.words()).strip();
+        return both.isEmpty() ? List.of() : look.typeface().wrap(both, small, columnWidth - 2);
     }
 }

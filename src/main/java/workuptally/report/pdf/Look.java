@@ -22,7 +22,7 @@ record Look(Typeface typeface, Palette palette, Figures figures, float widthPoin
     }
 
     TextStyle title() {
-        return new TextStyle(17, true, palette.ink());
+        return new TextStyle(15, true, palette.ink());
     }
 
     TextStyle section() {

@@ -31,6 +31,8 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
+    private static final float MOSTLY = 0.7f;
+    private static final float WORTH_STARTING = 0.4f;
 
     private final Document document;
     private final PdfWriter writer;
@@ -129,13 +131,20 @@ final class PageFlow {
         return height;
     }
 
-    /** Adds blocks on one page if a page can hold them, on a new page if this one cannot. */
+    /**
+     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does. What is longer than a page, or would
+     * leave most of this page empty, begins here.
+     */
     void addTogether(List<Block> blocks) {
         float height = 0;
         for (Block block : blocks) {
             height += block.height();
         }
-        room(Math.min(height, fullHeight()));
+        boolean mostlyEmpty = remaining() > fullHeight() * MOSTLY;
+        boolean worthStarting = height > fullHeight() && remaining() > fullHeight() * WORTH_STARTING;
+        if (height > remaining() && !mostlyEmpty && !worthStarting && !atTop()) {
+            turn();
+        }
         add(blocks);
     }
 

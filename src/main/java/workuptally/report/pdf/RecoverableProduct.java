@@ -7,12 +7,13 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Limit;
 import workuptally.model.Product;
+import workuptally.model.Severity;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 
 /** Wanted product that layers still hold above the layer limit, the largest mass first, with the gain of a further extraction. */
 final class RecoverableProduct {
-    private static final int SHOWN = 4;
+    private static final int SHOWN = 3;
 
     private final Look look;
     private final Review review;
@@ -36,32 +37,34 @@ final class RecoverableProduct {
                     places.link(entry.run().id()),
                     TableCell.bold(entry.layer().label()),
                     TableCell.of(words.contents(List.of(entry.content()))),
-                    TableCell.of(entry.run()
-                            .tally()
-                            .evidence()
-                            .bestGain(entry.layer().label())
-                            .map(words::reextraction)
-                            .orElse("gain not computed"))));
+                    TableCell.of(nextStep(entry, words))));
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(look.heading("Product still in layers"));
+        String more = entries.size() > SHOWN ? ": the " + SHOWN + " largest of " + entries.size() : "";
+        blocks.add(look.heading("Product still in layers" + more));
         blocks.add(new TaggedTable(
                 look,
                 List.of(
                         TableColumn.word("Run"),
                         TableColumn.word("Layer"),
-                        TableColumn.text("Holds, above the layer limit of "
+                        TableColumn.text("Holds, above "
                                 + look.figures().plain(review.book().limits().value(Limit.LAYER_LIMIT))
-                                + "\u00A0% of theory"),
-                        TableColumn.text("Next step")),
+                                + "\u00A0% of theory (layer limit)"),
+                        TableColumn.text("Gain of one more extraction")),
                 rows));
-        if (entries.size() > SHOWN) {
-            blocks.add(new Paragraph(
-                    look,
-                    "The " + SHOWN + " largest of " + entries.size() + "; the others stand with their runs.",
-                    look.caption()));
-        }
         return blocks;
+    }
+
+    private static String nextStep(Entry entry, RunWords words) {
+        if (entry.run().has(Severity.STOP)) {
+            return "settle the stop of this run first";
+        }
+        return entry.run()
+                .tally()
+                .evidence()
+                .bestGain(entry.layer().label())
+                .map(words::gain)
+                .orElse("gain not computed");
     }
 
     private List<Entry> entries() {

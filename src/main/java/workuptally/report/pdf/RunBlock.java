@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.SecondSignature;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.ChargeAmount;
 import workuptally.tally.LotTally;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
@@ -48,19 +48,54 @@ final class RunBlock {
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
         limiting(blocks);
-        if (entry.status() == Run.Status.PLANNED) {
-            amounts(blocks);
+        run.tally().plan().ifPresent(p -> blocks.addAll(new PlanBlocks(look, run, p).blocks()));
+        if (run.tally().plan().isEmpty()) {
+            products(blocks);
         }
-        products(blocks);
         lots(blocks);
+        metrics(blocks);
         findings(blocks);
         layerMaps(blocks);
         blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
-        blocks.addAll(new LayerBlocks(look, review, run).blocks());
-        blocks.addAll(new ContactBlocks(look, run).blocks());
+        if (run.tally().plan().isEmpty()) {
+            blocks.addAll(new LayerBlocks(look, review, run).blocks());
+            blocks.addAll(new ContactBlocks(look, run).blocks());
+        }
         notComputed(blocks);
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        secondSignature(blocks);
         return blocks;
+    }
+
+    private void secondSignature(List<Block> blocks) {
+        List<String> reasons = SecondSignature.reasons(run);
+        if (!reasons.isEmpty() && run.tally().run().status() != Run.Status.PLANNED) {
+            blocks.add(Paragraph.lead(
+                    look,
+                    "Second signature before a layer leaves the bench, because of " + String.join("; ", reasons)
+                            + " (common practice; a site rule comes first).",
+                    look.caption()));
+            blocks.add(new SignatureLines(look, List.of("Chemist", "Second person")));
+        }
+    }
+
+    private void metrics(List<Block> blocks) {
+        run.tally().metrics().ifPresent(m -> {
+            Figures figures = look.figures();
+            StringJoiner text = new StringJoiner("; ", "Mass put in per mass of product, to the crude: ", ".");
+            text.add("PMI " + figures.significant(m.pmi().value(), 3));
+            text.add("of the workup alone "
+                    + figures.significant(m.pmiWorkupOnly().value(), 3));
+            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " with water, "
+                    + figures.significant(m.eFactorWithoutWater(), 3) + " without");
+            text.add("solvent " + figures.significant(m.solventIntensity().value(), 3) + ", water "
+                    + figures.significant(m.waterIntensity().value(), 3));
+            m.reactionMassEfficiencyPercent()
+                    .ifPresent(
+                            r -> text.add("reaction mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
+            m.atomEconomyPercent().ifPresent(a -> text.add("atom economy " + figures.significant(a, 3) + "\u00A0%"));
+            blocks.add(new Paragraph(look, text.toString(), look.caption()));
+        });
     }
 
     private static String meta(Run entry) {
@@ -91,34 +126,6 @@ final class RunBlock {
                 + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
         String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
         blocks.add(new Paragraph(look, lead + text + "."));
-    }
-
-    private void amounts(List<Block> blocks) {
-        if (run.tally().amounts().isEmpty()) {
-            return;
-        }
-        blocks.add(look.subheading("Planned amounts"));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (ChargeAmount amount : run.tally().amounts()) {
-            rows.add(List.of(
-                    TableCell.bold(amount.charge().material()),
-                    TableCell.of(amount.charge()
-                            .role()
-                            .map(r -> r.name().toLowerCase(java.util.Locale.ROOT))
-                            .orElse("")),
-                    cells.value(amount.massGrams()),
-                    cells.value(amount.volumeMillilitres()),
-                    cells.value(amount.amountMillimoles())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Material"),
-                        TableColumn.word("Role"),
-                        TableColumn.number("Mass (g)"),
-                        TableColumn.number("Volume (mL)"),
-                        TableColumn.number("Amount (mmol)")),
-                rows));
     }
 
     private void products(List<Block> blocks) {
@@ -244,7 +251,7 @@ final class RunBlock {
             boolean found =
                     graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
             if (product.wanted() && (found || maps.isEmpty())) {
-                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound());
+                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound(), maps.isEmpty());
                 if (map.fits()) {
                     maps.add(map);
                 }

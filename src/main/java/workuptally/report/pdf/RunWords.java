@@ -185,6 +185,14 @@ final class RunWords {
                 + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0% of theory)" + reagent(further);
     }
 
+    /** The same in few words. */
+    String gain(Reextraction further) {
+        Figures figures = look.figures();
+        return figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent()
+                + reagent(further) + ": about " + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
+                + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0%)";
+    }
+
     private String reagent(Reextraction further) {
         if (further.acidMillimoles() == 0) {
             return "";

@@ -3,24 +3,23 @@ package workuptally.report.pdf;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.model.Finding;
+import workuptally.judgement.SecondSignature;
 import workuptally.model.Limit;
-import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.Closure;
 import workuptally.tally.ProductYield;
 
 /** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
 final class SupervisorPage {
+    private static final int STREAMS_SHOWN = 3;
+
     private final Look look;
     private final Review review;
     private final RunPlaces places;
@@ -40,11 +39,10 @@ final class SupervisorPage {
         blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
         blocks.add(new Paragraph(look, counts()));
-        needs(blocks);
+        blocks.addAll(new DecisionLines(look, review, places).blocks());
         runs(blocks);
         blocks.addAll(new RecoverableProduct(look, review, places).blocks());
         solventAndWaste(blocks);
-        plannedStops(blocks);
         signatures(blocks);
         return blocks;
     }
@@ -93,55 +91,6 @@ final class SupervisorPage {
         return text + "" + found;
     }
 
-    private void needs(List<Block> blocks) {
-        blocks.add(look.heading("What needs a decision"));
-        List<Finding> urgent = urgentFindings();
-        if (urgent.isEmpty()) {
-            blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
-            return;
-        }
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (Finding finding : urgent) {
-            rows.add(List.of(
-                    runCell(finding.run()),
-                    TableCell.of(finding.severity()),
-                    TableCell.of(finding.seen()),
-                    TableCell.bold(finding.action())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.word("Run"),
-                        TableColumn.word("State"),
-                        TableColumn.text("What was seen"),
-                        TableColumn.text("What to do")),
-                rows));
-    }
-
-    private TableCell runCell(String run) {
-        return run.isEmpty() ? TableCell.bold("book") : places.link(run);
-    }
-
-    /** Stops before holds, in each the run with the largest theory first. */
-    private List<Finding> urgentFindings() {
-        Map<String, Double> mass = new LinkedHashMap<>();
-        review.runs().forEach(r -> mass.put(r.id(), theoryGrams(r)));
-        return review.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
-                .sorted(Comparator.comparing(Finding::severity)
-                        .thenComparing(f -> mass.getOrDefault(f.run(), Double.MAX_VALUE), Comparator.reverseOrder()))
-                .toList();
-    }
-
-    private static double theoryGrams(RunReview run) {
-        return run.tally().theory().stream()
-                .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().wanted())
-                .mapToDouble(p -> p.massGrams().value())
-                .max()
-                .orElse(0);
-    }
-
     private void runs(List<Block> blocks) {
         if (review.runs().isEmpty()) {
             return;
@@ -172,8 +121,7 @@ final class SupervisorPage {
                 "U: expanded uncertainty, k = " + look.figures().plain(coverageFactor)
                         + ". Crude over theory is never a yield. ≤: upper bound. –: not computed, see the run. Closure: of the first partner counted.",
                 look.caption()));
-        blocks.add(new Paragraph(look, averages()));
-        excluded(blocks);
+        blocks.add(new Paragraph(look, averages() + excluded()));
     }
 
     private List<List<TableCell>> runRows(RunReview run, YieldChart chart) {
@@ -264,46 +212,39 @@ final class SupervisorPage {
         blocks.add(look.heading("Solvent and waste"));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
-        double recovered = period.solventRecoveredGrams() / 1000;
-        double notFound = period.solventNotFoundGrams() / 1000;
         Figures figures = look.figures();
+        List<PeriodTotals.StreamTotal> largest = period.waste().stream()
+                .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
+                        .reversed())
+                .limit(STREAMS_SHOWN)
+                .toList();
+        StringJoiner streams = new StringJoiner("; ", "Layers by the stream they suggest: ", ".");
+        streams.setEmptyValue("No layer has a stream.");
+        for (PeriodTotals.StreamTotal total : largest) {
+            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
+        }
+        if (period.waste().size() > STREAMS_SHOWN) {
+            streams.add((period.waste().size() - STREAMS_SHOWN) + " more in the account for safety staff");
+        }
         blocks.add(new Paragraph(
                 look,
                 "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
                         + "\u00A0kg; recovered "
-                        + figures.fixed(recovered, 2) + "\u00A0kg; not found (air, pump, glassware) "
-                        + figures.fixed(notFound, 2)
-                        + "\u00A0kg."));
-        StringJoiner streams = new StringJoiner("; ", "Layers by the stream that their composition suggests: ", ".");
-        streams.setEmptyValue("No layer has a stream.");
-        for (PeriodTotals.StreamTotal total : period.waste()) {
-            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
-        }
-        blocks.add(new Paragraph(look, streams.toString()));
+                        + figures.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, not found "
+                        + figures.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%" + pmi() + ". " + streams));
     }
 
-    private void plannedStops(List<Block> blocks) {
-        List<RunReview> planned = review.runs().stream()
-                .filter(r -> r.tally().run().status() == Run.Status.PLANNED && r.has(Severity.STOP))
-                .toList();
-        if (planned.isEmpty()) {
-            return;
-        }
-        StringJoiner ids = new StringJoiner(", ");
-        planned.forEach(r -> ids.add(r.id()));
-        blocks.add(new Paragraph(
-                look,
-                "Planned runs with a stop, to settle before they start: " + ids + ".",
-                look.body().inBold()));
+    private String pmi() {
+        OptionalDouble pmi = review.period().metrics().pmi();
+        return pmi.isEmpty()
+                ? ""
+                : "; PMI of the " + review.period().metrics().runs().size() + " runs that count "
+                        + look.figures().significant(pmi.getAsDouble(), 3) + " (sum over sum, water counted)";
     }
 
-    private void excluded(List<Block> blocks) {
-        if (!review.period().excluded().isEmpty()) {
-            blocks.add(new Paragraph(
-                    look,
-                    "Left out of the averages: "
-                            + String.join("; ", review.period().excluded()) + "."));
-        }
+    private String excluded() {
+        List<String> left = review.period().excluded();
+        return left.isEmpty() ? "" : " Left out of the averages: " + String.join("; ", left) + ".";
     }
 
     private void signatures(List<Block> blocks) {
@@ -313,7 +254,17 @@ final class SupervisorPage {
                 reviewers.add(name.strip());
             }
         }
-        blocks.add(look.subheading("Reviewed by"));
+        StringJoiner second = new StringJoiner(
+                ", ",
+                " By common practice a second person signs with the run where there is a stop, product above the limit in a kept layer,"
+                        + " or a quench of something reactive: ",
+                ".");
+        second.setEmptyValue("");
+        review.runs().stream()
+                .filter(r -> !SecondSignature.reasons(r).isEmpty())
+                .forEach(r -> second.add(r.id()));
+        blocks.add(new Gap(4));
+        blocks.add(Paragraph.lead(look, "Reviewed by:" + second, look.caption()));
         blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
     }
 }

@@ -15,6 +15,11 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
         return new TableColumn(heading, Kind.TEXT, Optional.empty());
     }
 
+    /** Text of at most two lines; what is longer ends with an ellipsis and must stand in full elsewhere. */
+    static TableColumn brief(String heading) {
+        return new TableColumn(heading, Kind.BRIEF, Optional.empty());
+    }
+
     /** Short text kept on one line where the page allows. */
     static TableColumn word(String heading) {
         return new TableColumn(heading, Kind.WORD, Optional.empty());
@@ -25,6 +30,11 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
         return new TableColumn(heading, Kind.NUMBER, Optional.empty());
     }
 
+    /** A box to write in. */
+    static TableColumn box(String heading) {
+        return new TableColumn(heading, Kind.BOX, Optional.empty());
+    }
+
     /** A chart with a row of its own in each row of the table. */
     static TableColumn chart(CellDrawing scale) {
         return new TableColumn("", Kind.CHART, Optional.of(scale));
@@ -33,8 +43,10 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
     /** How cells are set. */
     enum Kind {
         TEXT,
+        BRIEF,
         WORD,
         NUMBER,
+        BOX,
         CHART
     }
 }

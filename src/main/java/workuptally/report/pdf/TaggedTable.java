@@ -19,6 +19,9 @@ final class TaggedTable implements Block {
     private static final float WORD_CAP = 84;
     private static final float CHART_WIDTH = 112;
     private static final float MARK_WIDTH = 10;
+    private static final int BRIEF_LINES = 2;
+    private static final float BOX_WIDTH = 46;
+    private static final int BOX_LINES = 2;
 
     private final Look look;
     private final List<TableColumn> columns;
@@ -69,9 +72,11 @@ final class TaggedTable implements Block {
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
             natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
-            least[i] = column.kind() == TableColumn.Kind.TEXT
-                    ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP)
-                    : natural[i];
+            if (column.kind() == TableColumn.Kind.BOX) {
+                natural[i] = Math.max(natural[i], BOX_WIDTH);
+            }
+            least[i] =
+                    isText(column) ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP) : natural[i];
             for (List<TableCell> row : cells) {
                 widen(i, row.get(i), least, natural);
             }
@@ -82,9 +87,13 @@ final class TaggedTable implements Block {
             least[i] += 2 * PAD;
             natural[i] += 2 * PAD;
             least[i] = Math.min(least[i], natural[i]);
-            stretches.add(column.kind() == TableColumn.Kind.TEXT);
+            stretches.add(isText(column));
         }
         return ColumnWidths.share(least, natural, stretches, look.widthPoints());
+    }
+
+    private static boolean isText(TableColumn column) {
+        return column.kind() == TableColumn.Kind.TEXT || column.kind() == TableColumn.Kind.BRIEF;
     }
 
     private float headWidth(String heading) {
@@ -134,11 +143,14 @@ final class TaggedTable implements Block {
 
     private Row lay(List<TableCell> cells) {
         List<List<String>> lines = new ArrayList<>();
-        int most = 1;
+        int most = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BOX) ? BOX_LINES : 1;
         for (int i = 0; i < cells.size(); i++) {
             TableCell cell = cells.get(i);
             float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
-            List<String> own = look.typeface().wrap(cell.text(), style(cell), widths[i] - 2 * PAD - mark + 0.05f);
+            float width = widths[i] - 2 * PAD - mark + 0.05f;
+            List<String> own = columns.get(i).kind() == TableColumn.Kind.BRIEF
+                    ? look.typeface().brief(cell.text(), style(cell), width, BRIEF_LINES)
+                    : look.typeface().wrap(cell.text(), style(cell), width);
             lines.add(own);
             most = Math.max(most, own.size());
         }
@@ -264,6 +276,9 @@ final class TaggedTable implements Block {
             List<String> lines = row.lines().get(i);
             List<String> part = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
             TableCell cell = row.cells().get(i);
+            if (columns.get(i).kind() == TableColumn.Kind.BOX && from == 0) {
+                drawBox(flow, i, (to - from) * leading() + 2 * PAD_VERTICAL);
+            }
             if (cell.drawing().isPresent() && from == 0) {
                 float height = (to - from) * leading() + 2 * PAD_VERTICAL;
                 drawPicture(flow, elements.get(i), cell.drawing().get(), i, height);
@@ -291,6 +306,17 @@ final class TaggedTable implements Block {
                 flow.tagged(elements.get(i), drawing);
             }
         }
+    }
+
+    private void drawBox(PageFlow flow, int column, float height) {
+        flow.artifact(() -> new Pen(flow.canvas())
+                .frame(
+                        left(flow, column) + 1,
+                        flow.cursor() - height + 1.5f,
+                        widths[column] - 2,
+                        height - 3,
+                        0.5f,
+                        look.palette().soft()));
     }
 
     private void drawPicture(PageFlow flow, PdfStructureElement cell, CellDrawing drawing, int column, float height) {

@@ -133,6 +133,17 @@ final class Typeface {
         return whole.substring(0, end).stripTrailing() + "…";
     }
 
+    /** At most so many lines; where the text is cut the last one ends with an ellipsis, and the whole text must stand elsewhere. */
+    List<String> brief(String text, TextStyle style, float widthPoints, int most) {
+        List<String> lines = wrap(text, style, widthPoints);
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> shown = new ArrayList<>(lines.subList(0, most - 1));
+        shown.add(fit(String.join(" ", lines.subList(most - 1, lines.size())), style, widthPoints));
+        return shown;
+    }
+
     /** Width of the widest unbreakable part, at most {@code cap}. */
     float widestWord(String text, TextStyle style, float cap) {
         BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);

@@ -76,16 +76,28 @@ class PdfReportTest {
     void findingsInAreFindingsOut(int runs) throws IOException {
         Review review = InventedReviews.ofRuns(runs);
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        String full = text.substring(text.indexOf(PdfText.dense("Crude over theory (%) Yield")));
         for (Finding kind : List.copyOf(review.findings())) {
             String seen = kind.seen();
-            long urgent = review.findings().stream()
-                    .filter(f -> f.seen().equals(seen))
-                    .filter(f -> f.severity().compareTo(Severity.HOLD) <= 0)
-                    .count();
             long all = review.findings().stream()
                     .filter(f -> f.seen().equals(seen))
                     .count();
-            assertEquals(all + urgent, PdfText.count(text, PdfText.dense(seen)), seen);
+            assertEquals(all, PdfText.count(full, PdfText.dense(seen)), seen);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 12, 200})
+    void everyRunWithAStopOrHoldHasOneLineAmongTheDecisions(int runs) throws IOException {
+        Review review = InventedReviews.ofRuns(runs);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        String lines = text.substring(
+                text.indexOf("Whatneedsadecision"), text.indexOf(PdfText.dense("Crude over theory (%) Yield")));
+        for (RunReview run : review.runs()) {
+            boolean urgent = run.has(Severity.STOP) || run.has(Severity.HOLD);
+            int expected = urgent ? 1 : 0;
+            int found = PdfText.count(lines, run.id() + "■stop") + PdfText.count(lines, run.id() + "▲hold");
+            assertEquals(expected, found, run.id());
         }
     }
 
@@ -126,7 +138,7 @@ class PdfReportTest {
     @Test
     void negativeNumbersKeepTheirSign() throws IOException {
         String text = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(2), PdfOptions.standard()));
-        assertTrue(text.contains("over\u22124.6\u22120.66gtriphenylmethanol"), text);
+        assertTrue(text.contains("over;unaccounted\u22124.6%,thesameas\u22120.66gtriphenylmethanol"), text);
     }
 
     @Test
@@ -158,7 +170,12 @@ class PdfReportTest {
 
     private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
-        try (PDDocument document = Loader.loadPDF(PdfText.bytes(review, options))) {
+        assertTidy(PdfText.bytes(review, options), paper);
+    }
+
+    /** Every glyph within the margins, none over another. */
+    static void assertTidy(byte[] pdf, PdfOptions.Paper paper) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<TextPosition> glyphs = PdfText.glyphs(document, page);
                 for (TextPosition glyph : glyphs) {
@@ -212,7 +229,8 @@ class PdfReportTest {
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
                 links++;
             }
-            assertEquals(12 + 7 + 4, links, "a link per run, per urgent finding, per layer that holds product");
+            assertEquals(
+                    12 + 7 + 3, links, "a link per run, per run with a stop or hold, per layer that holds product");
             int bookmarks = 0;
             for (PDOutlineItem item :
                     document.getDocumentCatalog().getDocumentOutline().children()) {
@@ -244,7 +262,7 @@ class PdfReportTest {
         Review review = InventedReviews.review(List.of(run), List.of());
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         assertTrue(text.contains("R-\uFFFDPhenylmagnesium"), text);
-        assertTrue(text.contains(PdfText.dense("Characters that the fonts of this report lack are shown as")));
+        assertTrue(text.contains(PdfText.dense("Characters that the fonts of this document lack are shown as")));
         String plain = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()));
         assertFalse(plain.contains("\uFFFD"));
     }

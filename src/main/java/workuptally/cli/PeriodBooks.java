@@ -1,0 +1,106 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.IntConsumer;
+import workuptally.book.UnreadableBookException;
+import workuptally.book.WrittenReview;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.judgement.period.BookShare;
+import workuptally.judgement.period.PeriodLedger;
+
+/**
+ * Reads and reviews many books, two at a time, and adds them to a ledger in the order of their paths. Of a book only what it adds stays in
+ * memory.
+ */
+final class PeriodBooks {
+    private static final int MOST_THREADS = 2;
+    private static final int WAITING_PER_THREAD = 2;
+
+    private final Path folder;
+    private final BookOptions options;
+    private final ReviewBuilder reviewer;
+    private final PeriodLedger ledger;
+    private final List<String> unreadable = new ArrayList<>();
+
+    PeriodBooks(Path folder, BookOptions options, PeriodLedger ledger) throws IOException {
+        this.folder = folder;
+        this.options = options;
+        this.reviewer = options.reviewer();
+        this.ledger = ledger;
+    }
+
+    /**
+     * Adds books to the ledger.
+     *
+     * @param progress told the number of books done so far
+     * @return what is to be said about each book that could not be read
+     */
+    List<String> add(List<Path> books, IntConsumer progress) throws IOException {
+        int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+        ExecutorService workers = Executors.newFixedThreadPool(threads);
+        try {
+            Queue<Work> waiting = new ArrayDeque<>();
+            int done = 0;
+            for (Path book : books) {
+                waiting.add(new Work(book, workers.submit(() -> share(book))));
+                if (waiting.size() > threads * WAITING_PER_THREAD) {
+                    finish(waiting.remove());
+                    progress.accept(++done);
+                }
+            }
+            while (!waiting.isEmpty()) {
+                finish(waiting.remove());
+                progress.accept(++done);
+            }
+            return List.copyOf(unreadable);
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    private record Work(Path book, Future<BookShare> share) {}
+
+    /** What stands for a workbook that this program wrote. */
+    private static final class PassedOver extends Exception {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private BookShare share(Path book) throws UnreadableBookException, IOException, PassedOver {
+        if (Files.isRegularFile(book) && WrittenReview.is(book)) {
+            throw new PassedOver();
+        }
+        return BookShare.of(reviewer.review(options.read(book)));
+    }
+
+    private void finish(Work work) throws IOException {
+        String name = folder.relativize(work.book()).toString();
+        try {
+            ledger.add(work.share().get());
+        } catch (ExecutionException failed) {
+            Throwable cause = failed.getCause();
+            if (cause instanceof PassedOver) {
+                ledger.leaveOut(name, "a review written by this program: passed over");
+            } else if (cause instanceof UnreadableBookException || cause instanceof IOException) {
+                unreadable.add(name + ": " + Failure.sentence(cause));
+                ledger.leaveOut(name, Failure.sentence(cause));
+            } else if (cause instanceof Error error) {
+                throw error;
+            } else {
+                throw new IllegalStateException("in " + name + ": " + cause, cause);
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IOException("The work was interrupted.", interrupted);
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package workuptally.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import workuptally.judgement.period.PeriodLedger;
+import workuptally.judgement.period.PeriodReview;
+import workuptally.report.csv.CsvLedgers;
+import workuptally.report.json.JsonReport;
+
+/** Accounts over many books. */
+@Command(
+        name = "period",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Sums solvents, waste and yields over the books of a folder, for the runs between two days.",
+            "Writes period-solvents.csv, period-waste.csv and period.json. A book that cannot be read is listed, the others count."
+        })
+final class PeriodCommand implements Callable<Integer> {
+    private final boolean interactive;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(names = "--from", required = true, paramLabel = "DATE", description = "First day, as 2026-03-02.")
+    private LocalDate from;
+
+    @Option(names = "--to", required = true, paramLabel = "DATE", description = "Last day, as 2026-03-06.")
+    private LocalDate to;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the files; without it they stand in the folder of the books.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--quiet", description = "Print nothing but faults.")
+    private boolean quiet;
+
+    @Parameters(paramLabel = "FOLDER", description = "Folder with workbooks, or with folders of CSV files.")
+    private Path folder;
+
+    PeriodCommand(boolean interactive) {
+        this.interactive = interactive;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (to.isBefore(from)) {
+            throw new ParameterException(spec.commandLine(), "The day under --to lies before the one under --from.");
+        }
+        if (!Files.exists(folder)) {
+            throw new NoSuchFileException(folder.toString());
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new NotDirectoryException(folder.toString());
+        }
+        List<Path> books = BookFinder.in(folder);
+        PrintWriter err = spec.commandLine().getErr();
+        PeriodLedger ledger = new PeriodLedger(from, to);
+        List<String> unreadable;
+        try (Progress progress = Progress.ofBooks(err, books.size(), interactive && !quiet)) {
+            unreadable = new PeriodBooks(folder, options, ledger).add(books, progress::done);
+        }
+        PeriodReview review = ledger.review(Version.number());
+        List<Path> written = write(target(books), review);
+        unreadable.forEach(err::println);
+        if (!quiet) {
+            PeriodSummary.print(review, spec.commandLine().getOut());
+            spec.commandLine().getOut().println("Written:");
+            written.forEach(file -> spec.commandLine().getOut().println("  " + file));
+        }
+        return (!unreadable.isEmpty() ? ExitCode.UNUSABLE : ExitCode.DONE).number();
+    }
+
+    /** Beside the folder where it is itself a book. */
+    private Path target(List<Path> books) {
+        Path beside = folder.toAbsolutePath().normalize().getParent();
+        return out.orElse(books.equals(List.of(folder)) && beside != null ? beside : folder);
+    }
+
+    private static List<Path> write(Path target, PeriodReview review) throws IOException {
+        try (StagedFiles files = new StagedFiles(target)) {
+            CsvLedgers.writeSolvents(files.add("period-solvents.csv"), review);
+            CsvLedgers.writeWaste(files.add("period-waste.csv"), review);
+            try (OutputStream json = new BufferedOutputStream(Files.newOutputStream(files.add("period.json")))) {
+                JsonReport.write(review, json);
+            }
+            return files.place();
+        }
+    }
+}

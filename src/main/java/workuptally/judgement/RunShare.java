@@ -1,0 +1,140 @@
+package workuptally.judgement;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.model.Run.Status;
+import workuptally.tally.Metrics;
+import workuptally.tally.ProductYield;
+import workuptally.tally.ProductYield.PercentOf;
+import workuptally.tally.ProductYield.Stage;
+import workuptally.tally.RunTally;
+import workuptally.tally.SolventUse;
+import workuptally.tally.Theory.ProductTheory;
+import workuptally.tally.WasteLine;
+
+/**
+ * What one run adds to the totals of a period, as plain numbers, so that a thousand books need no more memory than their sums.
+ *
+ * @param run run id
+ * @param date day of the run, if readable
+ * @param status how far it is
+ * @param yieldPercents product yields that can be stated, %
+ * @param foundMillimoles Σ n found over those products, mmol
+ * @param theoryMillimoles Σ n theory over those products, mmol
+ * @param excluded what was left out, with the reason
+ * @param solvents its solvents; none of a planned run
+ * @param waste its layers in the waste account
+ * @param masses its mass metrics, where a yield can be stated
+ */
+public record RunShare(
+        String run,
+        Optional<LocalDate> date,
+        Status status,
+        List<Double> yieldPercents,
+        double foundMillimoles,
+        double theoryMillimoles,
+        List<String> excluded,
+        List<SolventUse> solvents,
+        List<WasteLine> waste,
+        Optional<Masses> masses) {
+    /** Copies the lists. */
+    public RunShare {
+        yieldPercents = List.copyOf(yieldPercents);
+        excluded = List.copyOf(excluded);
+        solvents = List.copyOf(solvents);
+        waste = List.copyOf(waste);
+    }
+
+    /** Masses of the metrics, g; PMI, g/g. */
+    record Masses(
+            double inGrams,
+            double productGrams,
+            double solventGrams,
+            double waterGrams,
+            double reusedGrams,
+            double pmi) {
+        static Masses of(Metrics metrics) {
+            return new Masses(
+                    metrics.inGrams().value(),
+                    metrics.productGrams().value(),
+                    metrics.solventGrams().value(),
+                    metrics.waterGrams().value(),
+                    metrics.reusedGrams(),
+                    metrics.pmi().value());
+        }
+    }
+
+    /**
+     * The share of a run. A yield above 100 % by more than its uncertainty, an upper bound, a recovery of a separation and a run without a
+     * yield are left out and named; nothing left out counts as zero.
+     */
+    public static RunShare of(RunTally tally, Limits limits) {
+        List<String> excluded = new ArrayList<>();
+        List<ProductYield> statable = statable(tally, limits, excluded);
+        double found = 0;
+        double expected = 0;
+        for (ProductYield product : statable) {
+            double theory = theoryMillimoles(tally, product);
+            found += theory * product.percent().value() / 100;
+            expected += theory;
+        }
+        boolean planned = tally.run().status() == Status.PLANNED;
+        return new RunShare(
+                tally.run().id(),
+                tally.run().date(),
+                tally.run().status(),
+                statable.stream().map(y -> y.percent().value()).toList(),
+                found,
+                expected,
+                excluded,
+                planned ? List.of() : tally.solvents(),
+                tally.waste(),
+                statable.isEmpty() ? Optional.empty() : tally.metrics().map(Masses::of));
+    }
+
+    private static List<ProductYield> statable(RunTally tally, Limits limits, List<String> excluded) {
+        Run run = tally.run();
+        List<ProductYield> workup =
+                tally.yields().stream().filter(y -> y.stage() == Stage.WORKUP).toList();
+        if (run.status() == Status.PLANNED) {
+            excluded.add(run.id() + ": planned");
+        } else if (run.kind() == Run.Kind.SEPARATION) {
+            excluded.add(run.id() + ": a separation, recovery instead of yield");
+            return List.of();
+        } else if (workup.isEmpty()) {
+            excluded.add(run.id() + ": no yield computed");
+        }
+        List<ProductYield> statable = new ArrayList<>();
+        for (ProductYield product : workup) {
+            double expanded = product.percent().expandedUncertainty(limits.value(Limit.COVERAGE_FACTOR));
+            if (product.percentOf() != PercentOf.THEORY) {
+                continue;
+            }
+            if (product.percent().value() > 100 + expanded) {
+                excluded.add(run.id() + " " + product.product().name() + ": above 100 %");
+            } else if (product.basis().isUpperBound()) {
+                excluded.add(run.id() + " " + product.product().name() + ": "
+                        + product.basis().word());
+            } else {
+                statable.add(product);
+            }
+        }
+        return statable;
+    }
+
+    private static double theoryMillimoles(RunTally tally, ProductYield product) {
+        return tally.theory()
+                .flatMap(t -> t.products().stream()
+                        .filter(p -> p.product().equals(product.product()))
+                        .map(ProductTheory::amountMillimoles)
+                        .findFirst())
+                .map(MeasuredValue::value)
+                .orElse(0.0);
+    }
+}

@@ -1,0 +1,105 @@
+package workuptally.judgement.rules;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+import workuptally.tally.Closure;
+import workuptally.tally.RunTally;
+
+/** What the balance of each partner says: over 100 % stops, open is a note up to the run limit plus U and a check beyond, undecided a check. */
+final class ClosureVerdict implements RunRule {
+    static final String OVER = "closure-over";
+    static final String OPEN = "closure-open";
+    static final String CANNOT_DECIDE = "closure-cannot-decide";
+
+    private static final String SOURCE = "B = Σ a·n / n₀";
+
+    @Override
+    public List<String> codes() {
+        return List.of(OVER, OPEN, CANNOT_DECIDE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Closure closure : tally.closures()) {
+            switch (closure.verdict()) {
+                case OVER ->
+                    findings.add(
+                            OVER,
+                            Severity.STOP,
+                            place(tally, closure),
+                            seen(closure) + ": more was found than charged",
+                            expected(closure),
+                            SOURCE,
+                            "Look for a layer or lot counted twice, a wrong molar mass or coefficient, or a wet or area-% assay;"
+                                    + " keep every layer until it is settled.");
+                case OPEN -> open(findings, tally, closure, book);
+                case CANNOT_DECIDE ->
+                    findings.add(
+                            CANNOT_DECIDE,
+                            Severity.CHECK,
+                            place(tally, closure),
+                            seen(closure) + ": it cannot be decided whether it closes",
+                            FindingList.say(
+                                    "U of %.0f %% at most, and an assay or bound for every layer",
+                                    book.limits().value(Limit.CLOSURE_WIDTH)),
+                            SOURCE,
+                            "Assay the layers that have neither assay nor bound, then the widest contribution to U.");
+                case CLOSES -> {
+                    // Nothing to say: the figure stands in the balance.
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private static void open(FindingList findings, RunTally tally, Closure closure, Book book) {
+        double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
+        String most = closure.candidates().isEmpty()
+                ? ""
+                : "; it may be in " + closure.candidates().get(0).place();
+        findings.add(
+                OPEN,
+                closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
+                place(tally, closure),
+                seen(closure)
+                        + FindingList.say(": open by %.1f %%", closure.unaccountedPercent())
+                        + (closure.unaccountedAs().isEmpty()
+                                ? ""
+                                : FindingList.say(
+                                        ", %.3g g as %s", closure.unaccountedGrams(), closure.unaccountedAs()))
+                        + most,
+                expected(closure),
+                SOURCE,
+                closure.candidates().isEmpty()
+                        ? "Look at layers without an assay, cakes, distillates and by-products that are not named."
+                        : "Cheapest next step: " + closure.candidates().get(0).settledBy() + ".");
+    }
+
+    private static String seen(Closure closure) {
+        return FindingList.say(
+                "balance on %s %.1f ± %.1f %% (k = %s)",
+                closure.skeleton(),
+                closure.percent().value(),
+                closure.expandedUncertaintyPercent(),
+                FindingList.plain(closure.coverageFactor()));
+    }
+
+    private static String expected(Closure closure) {
+        return FindingList.say("100 %% within ± %.1f %%", closure.expandedUncertaintyPercent());
+    }
+
+    private static Place place(RunTally tally, Closure closure) {
+        return tally.run().charges().stream()
+                .filter(c -> c.material().equalsIgnoreCase(closure.skeleton()))
+                .map(Charge::row)
+                .map(r -> r.at("Material"))
+                .findFirst()
+                .orElse(tally.run().row().at("Run"));
+    }
+}

@@ -1,0 +1,51 @@
+package workuptally.judgement.rules;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.DriedLayer;
+import workuptally.tally.RunEstimates;
+import workuptally.tally.RunTally;
+
+/** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
+final class DryingAgentShort implements RunRule {
+    static final String CODE = "drying-agent-short";
+
+    private static final double LEAST_RATIO = 1.5;
+
+    private final RunEstimates estimates;
+
+    DryingAgentShort(RunEstimates estimates) {
+        this.estimates = estimates;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (DriedLayer dried : estimates.dried(tally)) {
+            if (dried.capacityRatio() < LEAST_RATIO) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        dried.step().row().at("Mass"),
+                        FindingList.say(
+                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g: ratio %.2f",
+                                dried.agentGrams(),
+                                dried.agent(),
+                                dried.agentGrams() * dried.capacityGramsPerGram(),
+                                dried.waterGrams(),
+                                dried.capacityRatio()),
+                        "1.5 at least",
+                        "practical uptake of the reference table; ratio common practice",
+                        "Expect water in the crude: determine it (Karl Fischer), or dry again with fresh agent.");
+            }
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,52 @@
+package workuptally.judgement.rules;
+
+import java.util.List;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.ContactMixture;
+import workuptally.tally.RunEstimates;
+import workuptally.tally.RunTally;
+
+/** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
+final class LayerVolumeImpossible implements RunRule {
+    static final String CODE = "layer-volume-impossible";
+
+    private static final double MOST_LOSS_PERCENT = -12;
+    private static final double MOST_GAIN_PERCENT = 5;
+
+    private final RunEstimates estimates;
+
+    LayerVolumeImpossible(RunEstimates estimates) {
+        this.estimates = estimates;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ContactMixture contact : estimates.contacts(tally)) {
+            if (contact.outMillilitres().isPresent() && contact.inMillilitres() > 0) {
+                double out = contact.outMillilitres().getAsDouble();
+                double percent = 100 * (out / contact.inMillilitres() - 1);
+                if (percent < MOST_LOSS_PERCENT || percent > MOST_GAIN_PERCENT) {
+                    findings.add(
+                            CODE,
+                            Severity.CHECK,
+                            contact.step().row().at("Volume"),
+                            FindingList.say(
+                                    "step %s: about %.0f mL went in, the layers measure %.0f mL (%+.0f %%)",
+                                    contact.step().number(), contact.inMillilitres(), out, percent),
+                            "between 12 % less and 5 % more",
+                            FindingList.PRACTICE,
+                            "Read the volumes again, and look for a layer without a row or a portion not entered.");
+                }
+            }
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,69 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import workuptally.model.Finding;
+import workuptally.model.Limits;
+import workuptally.reference.Reference;
+import workuptally.tally.RunEstimates;
+import workuptally.tally.Substances;
+
+/** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
+class FindingExamplesTest {
+    @TempDir
+    Path folder;
+
+    static Collection<FindingExamples.Example> examples() {
+        return FindingExamples.all().values();
+    }
+
+    static Set<String> codesOfRules() {
+        Set<String> codes = new TreeSet<>();
+        Substances substances = new Substances(Reference.load());
+        Rules.ofRun(substances, new RunEstimates(Limits.defaults(), substances))
+                .forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofBook().forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
+        codes.addAll(HeldLayers.codes());
+        return codes;
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void exampleRaisesItsFindingWithItsSeverity(FindingExamples.Example example) throws Exception {
+        List<Finding> findings = example.book().findings(folder, example.code());
+        assertTrue(!findings.isEmpty(), () -> "not raised: " + example.code());
+        assertEquals(example.severity(), findings.get(0).severity());
+    }
+
+    @Test
+    void everyCodeOfARuleHasAnExampleAndEveryExampleARule() {
+        assertEquals(codesOfRules(), new TreeSet<>(FindingExamples.all().keySet()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void findingNamesItsPlaceAndWhatToDo(FindingExamples.Example example) throws Exception {
+        for (Finding finding : example.book().findings(folder, example.code())) {
+            assertTrue(
+                    Stream.of(
+                                    finding.seen(),
+                                    finding.expected(),
+                                    finding.action(),
+                                    finding.place().sheet())
+                            .noneMatch(String::isBlank),
+                    finding::toString);
+        }
+    }
+}

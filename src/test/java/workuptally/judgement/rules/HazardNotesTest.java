@@ -1,0 +1,79 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.judgement.HazardNote;
+
+/** Cautions about operations. That ethers form peroxides and that bicarbonate gives gas with acid is common knowledge of the trade. */
+class HazardNotesTest {
+    @TempDir
+    Path folder;
+
+    private List<HazardNote> notes(ExampleBook book) throws Exception {
+        return book.review(folder).runs().get(0).hazards();
+    }
+
+    private static boolean speaksOf(List<HazardNote> notes, String subject, String caution) {
+        return notes.stream()
+                .anyMatch(n -> n.subject().contains(subject) && n.caution().contains(caution));
+    }
+
+    private static ExampleBook ether() {
+        return ExampleBook.clean()
+                .with("charges", "ethyl acetate,solvent,C4H8O2", "diethyl ether,solvent,C4H10O")
+                .with("charges", "0.902", "0.713");
+    }
+
+    @Test
+    void shakingWithEtherWarnsOfPressure() throws Exception {
+        assertTrue(speaksOf(notes(ether()), "shaking with Diethyl ether", "vent"));
+    }
+
+    @Test
+    void shakingWithEthylAcetateAtRoomTemperatureDoesNot() throws Exception {
+        assertFalse(speaksOf(notes(ExampleBook.clean()), "shaking with", "vent"));
+    }
+
+    @Test
+    void evaporatingEtherWarnsOfPeroxides() throws Exception {
+        assertTrue(speaksOf(notes(ether()), "evaporating Diethyl ether", "peroxides"));
+    }
+
+    @Test
+    void bicarbonateWashWarnsOfCarbonDioxide() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", "sat. NaHCO3,1,30,,1.1,1.061");
+        assertTrue(speaksOf(notes(book), "step 1", "CO2"));
+    }
+
+    @Test
+    void strongAcidWarnsOfHeat() throws Exception {
+        ExampleBook book = ExampleBook.clean().plus("workup", "X1,7,acidify,A1,6 M HCl,1,2,,6,1.098,,,1.0,,,,,,A3,");
+        assertTrue(speaksOf(notes(book), "step 7", "Heat"));
+    }
+
+    @Test
+    void borohydrideWarnsOfItsQuench() throws Exception {
+        ExampleBook book =
+                ExampleBook.clean().plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,");
+        assertTrue(speaksOf(notes(book), "quench of sodium borohydride", "cold"));
+    }
+
+    @Test
+    void lastingEmulsionIsNoted() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "density,none,O1", "density,persistent,O1");
+        assertTrue(speaksOf(notes(book), "emulsion in step 1", "Swirl"));
+    }
+
+    @Test
+    void azideAndDichloromethaneAreNamedTogether() throws Exception {
+        ExampleBook book = ExampleBook.clean()
+                .plus("charges", "X1,sodium azide,reagent,NaN3,65.01,,,,0.1,g,99,,,,")
+                .plus("charges", "X1,dichloromethane,solvent,CH2Cl2,,,,,5,mL,,,,1.326,");
+        assertTrue(speaksOf(notes(book), "sodium azide and dichloromethane", "never"));
+    }
+}

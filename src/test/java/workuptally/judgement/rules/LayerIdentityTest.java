@@ -1,0 +1,110 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.tally.LayerIdentity;
+import workuptally.tally.LayerIdentity.PositionCheck;
+import workuptally.tally.LayerIdentity.Verdict;
+
+/**
+ * Which layer is which by its density. Densities of the liquids at 20 °C, from memory of the CRC Handbook of Chemistry and Physics:
+ * ethyl acetate 0.900, dichloromethane 1.327, water 0.998, saturated sodium chloride about 1.20 g/mL. The weighings are invented.
+ */
+class LayerIdentityTest {
+    private static final double TOLERANCE_GRAMS_PER_MILLILITRE = 0.02;
+
+    @TempDir
+    Path folder;
+
+    private LayerIdentity identity(ExampleBook book, String label) throws Exception {
+        return book.review(folder).runs().get(0).tally().identity(label).orElseThrow();
+    }
+
+    private static ExampleBook dichloromethane(String density) {
+        return ExampleBook.clean()
+                .with("charges", "ethyl acetate,solvent,C4H8O2", "dichloromethane,solvent,CH2Cl2")
+                .with("charges", "0.902", density);
+    }
+
+    @Test
+    void pureSolventIsExpectedAtItsHandbookDensity() throws Exception {
+        assertEquals(
+                1.327,
+                identity(dichloromethane("1.327"), "A1").expectedOrganic().highGramsPerMillilitre(),
+                TOLERANCE_GRAMS_PER_MILLILITRE);
+    }
+
+    @Test
+    void brineIsExpectedNearItsHandbookDensity() throws Exception {
+        assertEquals(
+                1.20,
+                identity(ExampleBook.clean(), "A2").expectedAqueous().lowGramsPerMillilitre(),
+                TOLERANCE_GRAMS_PER_MILLILITRE);
+    }
+
+    @Test
+    void brineUnderEthylAcetateIsConsistent() throws Exception {
+        assertEquals(Verdict.CONSISTENT, identity(ExampleBook.clean(), "A2").verdict());
+    }
+
+    @Test
+    void lowerBrineAgreesWithItsDensity() throws Exception {
+        assertEquals(PositionCheck.AGREES, identity(ExampleBook.clean(), "A2").position());
+    }
+
+    @Test
+    void upperBrineContradictsItsDensity() throws Exception {
+        LayerIdentity identity =
+                identity(ExampleBook.clean().with("layers", "A2,aqueous,lower", "A2,aqueous,upper"), "A2");
+        assertEquals(PositionCheck.CONTRADICTS, identity.position());
+    }
+
+    @Test
+    void heavyLayerLabelledAqueousIsSwapped() throws Exception {
+        LayerIdentity identity = identity(dichloromethane("1.327").with("layers", "34,97.63", "34,108.01"), "A1");
+        assertEquals(Verdict.SWAPPED, identity.verdict());
+    }
+
+    @Test
+    void solventDensityEnteredAsOneLeavesNothingToTellBy() throws Exception {
+        LayerIdentity identity = identity(dichloromethane("1.0").with("layers", "34,97.63", "34,108.01"), "A1");
+        assertEquals(Verdict.CANNOT_TELL, identity.verdict());
+    }
+
+    @Test
+    void densityThatFitsNeitherPhaseCannotTell() throws Exception {
+        LayerIdentity identity = identity(ExampleBook.clean().with("layers", "34,97.63", "34,139.63"), "A1");
+        assertEquals(Verdict.CANNOT_TELL, identity.verdict());
+    }
+
+    @Test
+    void layerWithoutVolumeIsNotMeasured() throws Exception {
+        LayerIdentity identity = identity(ExampleBook.clean().with("layers", "E-02,21,85.02", "E-02,,85.02"), "A2");
+        assertEquals(Verdict.NOT_MEASURED, identity.verdict());
+    }
+
+    @Test
+    void pairThatContradictsItselfCannotTell() throws Exception {
+        LayerIdentity identity = identity(
+                dichloromethane("1.327")
+                        .with("layers", "34,97.63", "34,108.01")
+                        .plus("layers", "X1,O1,organic,upper,E-03,60,119.70,40.07,,,used up"),
+                "A1");
+        assertEquals(Verdict.CANNOT_TELL, identity.verdict());
+    }
+
+    @Test
+    void cakesAndDistillatesHaveNoIdentity() throws Exception {
+        assertTrue(ExampleBook.clean()
+                .review(folder)
+                .runs()
+                .get(0)
+                .tally()
+                .identity("K1")
+                .isEmpty());
+    }
+}

@@ -1,0 +1,241 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** Just inside a threshold a rule says nothing, or less. The thresholds are common practice and named by the rules. */
+class RulesStaySilentTest {
+    @TempDir
+    Path folder;
+
+    private void silent(String code, ExampleBook book) throws Exception {
+        assertEquals(List.of(), book.findings(folder, code));
+    }
+
+    private Finding only(String code, ExampleBook book) throws Exception {
+        List<Finding> findings = book.findings(folder, code);
+        assertEquals(1, findings.size(), findings::toString);
+        return findings.get(0);
+    }
+
+    @Test
+    void molarMassWithinATenthOfAPercentIsNoFinding() throws Exception {
+        silent("molar-mass-rounded", ExampleBook.clean().with("charges", "C6H7N,93.13", "C6H7N,93.2"));
+    }
+
+    @Test
+    void blankMolarMassIsNoMismatch() throws Exception {
+        silent("molar-mass-mismatch", ExampleBook.clean().with("charges", "C6H7N,93.13", "C6H7N,"));
+    }
+
+    @Test
+    void titreAtTheLimitIsNoFinding() throws Exception {
+        silent(
+                "titre-differs",
+                ExampleBook.clean().plus("charges", "X1,1 M HCl,additive,HCl,36.46,,,,1,mL,,1.00,0.95,1.016,"));
+    }
+
+    @Test
+    void titreMoreThanFifteenPercentOffIsACheck() throws Exception {
+        Finding finding = only(
+                "titre-differs",
+                ExampleBook.clean().plus("charges", "X1,1 M HCl,additive,HCl,36.46,,,,1,mL,,1.00,0.84,1.016,"));
+        assertEquals(Severity.CHECK, finding.severity());
+    }
+
+    @Test
+    void lithiumSaltsAreNotAirSensitive() throws Exception {
+        silent(
+                "titre-missing",
+                ExampleBook.clean()
+                        .plus("charges", "X1,lithium chloride in water,additive,LiCl,42.39,,,,1,mL,,1.0,,1.0,"));
+    }
+
+    @Test
+    void potassiumHydroxideWithItsAssayIsNoFinding() throws Exception {
+        silent(
+                "charge-assay-forgotten",
+                ExampleBook.clean().plus("charges", "X1,potassium hydroxide,base,KOH,56.11,,,,0.1,g,85,,,,"));
+    }
+
+    @Test
+    void hydroxideSolutionByItsMolarityNeedsNoAssay() throws Exception {
+        silent(
+                "charge-assay-forgotten",
+                ExampleBook.clean().plus("charges", "X1,potassium hydroxide,base,KOH,56.11,,,,1,mL,,1.0,,1.05,"));
+    }
+
+    @Test
+    void hydrochlorideWithChlorineInItsFormulaIsNoContradiction() throws Exception {
+        silent(
+                "charge-form-mismatch",
+                ExampleBook.clean().plus("charges", "X1,lysine hydrochloride,additive,C6H15ClN2O2,,,,,0.5,g,99,,,,"));
+    }
+
+    @Test
+    void hydrateWrittenWithItsWaterIsNoContradiction() throws Exception {
+        silent(
+                "charge-form-mismatch",
+                ExampleBook.clean().plus("charges", "X1,oxalic acid dihydrate,additive,C2H2O4·2H2O,,,,,0.5,g,99,,,,"));
+    }
+
+    @Test
+    void carbohydrateIsNoHydrate() throws Exception {
+        silent(
+                "charge-form-mismatch",
+                ExampleBook.clean().plus("charges", "X1,a carbohydrate,additive,C6H12O6,,,,,0.5,g,99,,,,"));
+    }
+
+    @Test
+    void amountNearThePlanIsNoUnitSlip() throws Exception {
+        silent("unit-slip", ExampleBook.clean().with("charges", "1,4.66,g", "1,0.93,g"));
+    }
+
+    @Test
+    void oneLineThatEqualsThePlanIsNoCopy() throws Exception {
+        silent("plan-copied", ExampleBook.clean().with("charges", "4.66,g,4.661,g", "4.661,g,4.661,g"));
+    }
+
+    @Test
+    void plannedRunWithoutLayersMissesNone() throws Exception {
+        silent(
+                "layer-missing",
+                ExampleBook.clean()
+                        .with("runs", "isolated", "planned")
+                        .with("layers", "X1,A2,aqueous,lower,E-02,21,85.02,60.26,,,kept\n", ""));
+    }
+
+    @Test
+    void funnelOverfullAfterTheFactIsANote() throws Exception {
+        Finding finding = only("funnel-overfull", ExampleBook.clean().with("workup", "0.998,250", "0.998,100"));
+        assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void ragWithAnAssayIsNoFinding() throws Exception {
+        silent(
+                "rag-not-assayed",
+                ExampleBook.clean()
+                        .with("workup", "O1,A1,", "O1,A1,R1")
+                        .plus("layers", "X1,R1,rag,middle,E-07,8,48.01,40.02,,,kept")
+                        .plus("assays", "X1,R1,acetanilide,,HPLC,0.5,mg/mL,2.0,"));
+    }
+
+    @Test
+    void negativeQuenchTestIsEnough() throws Exception {
+        silent(
+                "quench-not-shown",
+                ExampleBook.clean()
+                        .plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,")
+                        .with("workup", "250,1,,,aqueous,density,none,O1", "250,1,,negative,aqueous,density,none,O1"));
+    }
+
+    @Test
+    void testSaidNotToBeDoneIsStillMissing() throws Exception {
+        Finding finding = only(
+                "quench-not-shown",
+                ExampleBook.clean()
+                        .plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,")
+                        .with("workup", "250,1,,,aqueous,density,none,O1", "250,1,,not done,aqueous,density,none,O1"));
+        assertEquals(Severity.HOLD, finding.severity());
+    }
+
+    @Test
+    void someWaterMiscibleSolventIsANote() throws Exception {
+        Finding finding = only(
+                "water-miscible-solvent",
+                ExampleBook.clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,12,mL,,,,0.789,"));
+        assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void littleWaterMiscibleSolventIsNoFinding() throws Exception {
+        silent(
+                "water-miscible-solvent",
+                ExampleBook.clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,5,mL,,,,0.789,"));
+    }
+
+    @Test
+    void missingTareOfALayerIsACheck() throws Exception {
+        Finding finding = only("tare-missing", ExampleBook.clean().with("layers", "97.63,63.11", "97.63,"));
+        assertEquals(Severity.CHECK, finding.severity());
+    }
+
+    @Test
+    void netMassTypedInsteadNeedsNoTare() throws Exception {
+        silent("tare-missing", ExampleBook.clean().with("isolated", "96.9022,90.3358,", ",,6.5664"));
+    }
+
+    @Test
+    void tareWithinFiveMilligramsOfTheRegisterIsNoFinding() throws Exception {
+        silent(
+                "tare-register-differs",
+                ExampleBook.clean().table("vessels", "Vessel,Date,Clean dry tare (g)\nF-01,2026-02-02,90.3310\n"));
+    }
+
+    @Test
+    void secondWeighingWithinTheNoiseIsNoFinding() throws Exception {
+        silent("weighed-warm", ExampleBook.clean().with("isolated", "melting point,,", "melting point,96.9030,"));
+    }
+
+    @Test
+    void secondWeighingATrifleLighterIsNoFinding() throws Exception {
+        silent(
+                "not-at-constant-mass",
+                ExampleBook.clean().with("isolated", "melting point,,", "melting point,96.8800,"));
+    }
+
+    @Test
+    void sharedNonDetectLimitIsNoCopy() throws Exception {
+        silent(
+                "copied-assay",
+                ExampleBook.clean()
+                        .with("assays", "HPLC,1.51", "HPLC,<0.10")
+                        .with("layers", "34,97.63,63.11", "34,97.63,72.87"));
+    }
+
+    @Test
+    void smallAliquotIsNotWorthANote() throws Exception {
+        silent(
+                "aliquots-taken",
+                ExampleBook.clean()
+                        .plus("workup", "X1,1.5,sample,O1,,,,,,,,,,,,,,,,S1")
+                        .plus("layers", "X1,S1,organic,,E-05,0.20,36.2647,36.0822,,,used up")
+                        .plus("assays", "X1,S1,acetanilide,,HPLC,95,mg/mL,2.0,"));
+    }
+
+    @Test
+    void seriesOfSevenResultsDrawsNoLimits() throws Exception {
+        silent("series-out-of-control", ExampleBook.clean().table("history", """
+                        Series,Date,Yield (%)
+                        S-1,2025-10-02,86.9
+                        S-1,2025-10-16,88.4
+                        S-1,2025-10-30,87.6
+                        S-1,2025-11-13,89.0
+                        S-1,2025-11-27,86.2
+                        S-1,2025-12-11,88.1
+                        S-1,2026-01-15,87.3
+                        """));
+    }
+
+    @Test
+    void rinseThatAddsToAFiltrateIsNotGivenTwice() throws Exception {
+        silent("layer-given-twice", ExampleBook.clean());
+    }
+
+    @Test
+    void combinedLayerOfSeveralLoadsIsNoFinding() throws Exception {
+        silent("loads-not-recorded", ExampleBook.clean().with("workup", "0.998,250,1", "0.998,250,3"));
+    }
+
+    @Test
+    void yieldNearNoSimpleRatioIsNoCoefficientMatter() throws Exception {
+        silent("coefficient-suspect", ExampleBook.clean().with("isolated", "96.9022", "93.2600"));
+    }
+}
