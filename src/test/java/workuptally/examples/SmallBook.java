@@ -104,7 +104,13 @@ public final class SmallBook {
         return this;
     }
 
-    /** The same with a number of the Limits table set. */
+    /** The same with a cell of the first row of a table changed or added. */
+    public SmallBook first(String table, String heading, String cell) {
+        tables.get(table).get(0).put(heading, cell);
+        return this;
+    }
+
+    /** The same with a number or text of the Limits table set. */
     public SmallBook limit(String name, String value) {
         return row("limits", "Name", name, "Value", value);
     }
