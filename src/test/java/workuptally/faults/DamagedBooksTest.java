@@ -28,7 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
 import workuptally.book.UnreadableBookException;
 import workuptally.cli.WorkupTally;
-import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.model.Finding;
@@ -45,10 +44,15 @@ class DamagedBooksTest {
     private static final long FIRST_SEED = Long.getLong("fuzz.seed", 1);
     private static final Path BROKEN = Path.of("target", "broken-books");
 
-    /** One of so many goes through the command {@code check}, and one of so many through {@code review} with all its files. */
-    private static final int CHECKED = 20;
+    /** Every book is read; of a thousand so many are reviewed too, some by the command {@code check}, a few by {@code review} with its files. */
+    private static final int REVIEWED = Integer.getInteger("fuzz.reviewed", 250);
 
-    private static final int WRITTEN = 400;
+    private static final int CHECKED = 22;
+    private static final int WRITTEN = 2;
+
+    /** A turn at which a book is reviewed and no command called. */
+    private static final int REVIEW_ONLY = -1;
+
     private static final int THREADS = 2;
 
     /** Of processor time; a machine that has more to do lets more of other time pass. */
@@ -135,7 +139,7 @@ class DamagedBooksTest {
             }
             default -> Files.write(book.resolve(file), damage.bytes(Files.readAllBytes(book.resolve(file))));
         }
-        Optional<String> fault = promises(book, hit, whole, i, own);
+        Optional<String> fault = promises(book, hit, whole, damage.next(1_000), own);
         if (fault.isPresent()) {
             keep(book, FIRST_SEED + i);
         }
@@ -147,7 +151,7 @@ class DamagedBooksTest {
             throws IOException {
         Path book = own.resolve("book.xlsx");
         Files.write(book, damage.workbook(parts));
-        Optional<String> fault = promises(book, Optional.empty(), null, i, own);
+        Optional<String> fault = promises(book, Optional.empty(), null, damage.next(1_000), own);
         if (fault.isPresent()) {
             keep(book, FIRST_SEED + i);
         }
@@ -155,14 +159,14 @@ class DamagedBooksTest {
     }
 
     /** The first promise that is broken. */
-    private Optional<String> promises(Path path, Optional<BookDamage.HitCell> hit, Book whole, int i, Path own)
+    private Optional<String> promises(Path path, Optional<BookDamage.HitCell> hit, Book whole, int turn, Path own)
             throws IOException {
         int code;
         try {
             Book book = new BookReader().read(path);
-            Review review = builder.review(book);
-            code = review.findings().stream().anyMatch(f -> f.severity().compareTo(Severity.HOLD) <= 0) ? 1 : 0;
-            Optional<String> fault = twice(review.findings());
+            List<Finding> findings = turn < REVIEWED ? builder.review(book).findings() : book.findings();
+            code = findings.stream().anyMatch(f -> f.severity().compareTo(Severity.HOLD) <= 0) ? 1 : 0;
+            Optional<String> fault = twice(findings);
             if (fault.isEmpty() && hit.isPresent()) {
                 fault = othersChanged(hit.get(), whole, book).or(() -> reportedWrongly(hit.get(), book));
             }
@@ -181,10 +185,10 @@ class DamagedBooksTest {
                             .limit(3)
                             .toList());
         }
-        if (i >= 0 && i % WRITTEN < 2) {
+        if (turn >= 0 && turn < WRITTEN) {
             return reviewed(path, code, own);
         }
-        return i >= 0 && i % CHECKED < 2 ? checked(path, code) : Optional.empty();
+        return turn >= 0 && turn < CHECKED ? checked(path, code) : Optional.empty();
     }
 
     private static Optional<String> checked(Path path, int code) {
@@ -296,7 +300,8 @@ class DamagedBooksTest {
                     tables.get(file).get(row).set(column, number);
                     Files.writeString(book.resolve(file), SmallBook.csv(tables.get(file)));
                     String where = file + " row " + row + " column " + column + " = " + number + ": ";
-                    promises(book, Optional.empty(), null, -1, folder).ifPresent(words -> broken.add(where + words));
+                    promises(book, Optional.empty(), null, REVIEW_ONLY, folder)
+                            .ifPresent(words -> broken.add(where + words));
                 }
             }
             Files.writeString(book.resolve(file), SmallBook.csv(sound.get(file)));
