@@ -90,12 +90,12 @@ final class AcidsAndBases {
                 .findFirst());
     }
 
-    private static Equivalents perMole(String formula) {
+    private Equivalents perMole(String formula) {
         if (formula.isBlank()) {
             return Equivalents.NONE;
         }
         try {
-            Formula read = Formula.parse(formula);
+            Formula read = substances.formula(formula);
             return PER_MOLE.stream()
                     .filter(known -> known.formula().sameComposition(read))
                     .map(Known::perMole)

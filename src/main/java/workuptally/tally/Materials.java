@@ -3,7 +3,6 @@ package workuptally.tally;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -140,15 +139,15 @@ final class Materials {
 
     private OptionalDouble formulaMass(String formula) {
         try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(Formula.parse(formula)));
+            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
         } catch (IllegalFormulaException e) {
             return OptionalDouble.empty();
         }
     }
 
-    private static boolean holdsCarbon(String formula) {
+    private boolean holdsCarbon(String formula) {
         try {
-            return !formula.isBlank() && Formula.parse(formula).count("C") > 0;
+            return !formula.isBlank() && substances.formula(formula).count("C") > 0;
         } catch (IllegalFormulaException e) {
             return true;
         }

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
-import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
@@ -60,7 +59,7 @@ final class MolarMasses {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(substances.molarMassGramsPerMole(Formula.parse(formula)));
+            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
         } catch (IllegalFormulaException e) {
             return OptionalDouble.empty();
         }

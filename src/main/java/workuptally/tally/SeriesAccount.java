@@ -3,6 +3,7 @@ package workuptally.tally;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -50,21 +51,32 @@ public final class SeriesAccount {
     /** One tally per series, those with a history first, in order of the tables. */
     public List<SeriesTally> list() {
         Map<String, String> names = new LinkedHashMap<>();
-        book.history().forEach(p -> names.putIfAbsent(key(p.series()), p.series()));
-        tallies.forEach(t -> names.putIfAbsent(key(t.run().series()), t.run().series()));
+        Map<String, List<HistoryPoint>> history = new HashMap<>();
+        Map<String, List<RunTally>> runs = new HashMap<>();
+        for (HistoryPoint point : book.history()) {
+            String key = key(point.series());
+            names.putIfAbsent(key, point.series());
+            history.computeIfAbsent(key, k -> new ArrayList<>()).add(point);
+        }
+        for (RunTally run : tallies) {
+            String key = key(run.run().series());
+            names.putIfAbsent(key, run.run().series());
+            runs.computeIfAbsent(key, k -> new ArrayList<>()).add(run);
+        }
         names.remove("");
-        return names.values().stream().map(this::series).toList();
+        return names.entrySet().stream()
+                .map(name -> series(
+                        name.getValue(),
+                        points(history.getOrDefault(name.getKey(), List.of())),
+                        runs.getOrDefault(name.getKey(), List.of())))
+                .toList();
     }
 
-    private SeriesTally series(String name) {
-        List<Point> history = history(book, name);
+    private SeriesTally series(String name, List<Point> history, List<RunTally> runs) {
         List<Double> baseline = history.stream().map(Point::yieldPercent).toList();
         Optional<IndividualsChart> chart = baseline.size() >= IndividualsChart.LEAST_POINTS
                 ? Optional.of(IndividualsChart.of(baseline))
                 : Optional.empty();
-        List<RunTally> runs = tallies.stream()
-                .filter(t -> key(t.run().series()).equals(key(name)))
-                .toList();
         List<Result> results = new ArrayList<>();
         for (RunTally run : runs) {
             result(run)
@@ -88,10 +100,9 @@ public final class SeriesAccount {
         return series.strip().toLowerCase(Locale.ROOT);
     }
 
-    /** Earlier results of a series with a number, by date. */
-    private static List<Point> history(Book book, String series) {
-        return book.history().stream()
-                .filter(p -> !series.isBlank() && key(p.series()).equals(key(series)))
+    /** Earlier results with a number, by date. */
+    private static List<Point> points(List<HistoryPoint> history) {
+        return history.stream()
                 .sorted(Comparator.comparing((HistoryPoint p) -> p.date().orElse(LocalDate.MIN)))
                 .flatMap(p -> p.yieldPercent().entered().stream().map(e -> new Point(p.date(), e.value())))
                 .toList();

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.AcidBase;
-import workuptally.chemistry.Formula;
 import workuptally.chemistry.Hydride;
 import workuptally.chemistry.IdealGas;
 import workuptally.chemistry.IllegalFormulaException;
@@ -119,9 +118,9 @@ final class StepReactions {
         return Optional.empty();
     }
 
-    private static Optional<Hydride> hydride(String formula) {
+    private Optional<Hydride> hydride(String formula) {
         try {
-            return formula.isBlank() ? Optional.empty() : Hydride.of(Formula.parse(formula));
+            return formula.isBlank() ? Optional.empty() : Hydride.of(substances.formula(formula));
         } catch (IllegalFormulaException e) {
             return Optional.empty();
         }

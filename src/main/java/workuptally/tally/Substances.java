@@ -36,6 +36,7 @@ public final class Substances {
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
+    private final Map<String, Formula> formulas = new LinkedHashMap<>();
     private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
     private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
 
@@ -71,6 +72,15 @@ public final class Substances {
      */
     public double molarMassGramsPerMole(Formula formula) {
         return formula.molarMass(atomicWeights).gramsPerMole();
+    }
+
+    /**
+     * Reads a molecular formula, each only once.
+     *
+     * @throws IllegalFormulaException (unchecked) if it cannot be read
+     */
+    public Formula formula(String text) {
+        return formulas.computeIfAbsent(text, Formula::parse);
     }
 
     /** Molar mass of a listed solvent, g/mol. */

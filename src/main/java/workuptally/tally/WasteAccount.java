@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -167,11 +166,11 @@ final class WasteAccount {
                 .findFirst();
     }
 
-    private static Set<String> elements(Charge charge) {
+    private Set<String> elements(Charge charge) {
         try {
             return charge.formula().isBlank()
                     ? Set.of()
-                    : Formula.parse(charge.formula()).composition().keySet();
+                    : substances.formula(charge.formula()).composition().keySet();
         } catch (IllegalFormulaException e) {
             return Set.of();
         }

@@ -3,6 +3,7 @@ package workuptally.judgement.rules;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
@@ -30,11 +31,13 @@ final class AssayOfChargeForgotten implements RunRule {
                     "25 to 30 %"),
             new Goods("pd/c|pd on c|palladium on (activated )?c", "5 to 10 % palladium"));
 
-    private record Goods(String pattern, String usual) {
+    private record Goods(Pattern pattern, String usual) {
+        Goods(String pattern, String usual) {
+            this(Pattern.compile(pattern), usual);
+        }
+
         boolean is(String material) {
-            return java.util.regex.Pattern.compile(pattern)
-                    .matcher(material.toLowerCase(Locale.ROOT))
-                    .find();
+            return pattern.matcher(material.toLowerCase(Locale.ROOT)).find();
         }
     }
 

@@ -3,7 +3,6 @@ package workuptally.judgement.rules;
 import java.util.List;
 import java.util.Optional;
 import workuptally.chemistry.FormDifference;
-import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -94,7 +93,7 @@ final class MolarMassMismatch implements RunRule {
             return Optional.empty();
         }
         try {
-            return Optional.of(substances.molarMassGramsPerMole(Formula.parse(formula)));
+            return Optional.of(substances.molarMassGramsPerMole(substances.formula(formula)));
         } catch (IllegalFormulaException e) {
             return Optional.empty();
         }
