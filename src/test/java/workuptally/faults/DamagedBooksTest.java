@@ -36,11 +36,11 @@ import workuptally.model.Severity;
 import workuptally.reference.Reference;
 
 /**
- * Damaged books by the thousand, the same ones each time: 20 000 of them, or as many as {@code -Dfuzz.books=} says, from the seed
+ * Damaged books by the thousand, the same ones each time: 2 000 of them, or as many as {@code -Dfuzz.books=} says, from the seed
  * {@code -Dfuzz.seed=}. A book that breaks a promise is kept in {@code target/broken-books} with its seed in the name.
  */
 class DamagedBooksTest {
-    private static final int BOOKS = Integer.getInteger("fuzz.books", 20_000);
+    private static final int BOOKS = Integer.getInteger("fuzz.books", 2_000);
     private static final long FIRST_SEED = Long.getLong("fuzz.seed", 1);
     private static final Path BROKEN = Path.of("target", "broken-books");
 
