@@ -3,7 +3,6 @@ package workuptally.book;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -12,9 +11,11 @@ import java.util.Collections;
 import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /** Writes a file that appears whole or not at all, with the same bytes each time. */
@@ -32,22 +33,25 @@ final class WholeFile {
         properties.setCreated(Optional.of(FIXED_DATE));
         properties.setModified(Optional.of(FIXED_DATE));
         properties.setCreator("Workup Tally");
-        Path saved = Files.createTempFile("workbook-", ".part");
+        // The library saves to memory: where a disk is full it would report on the terminal and not say why.
+        ByteArrayOutputStream saved = new ByteArrayOutputStream();
         try {
-            try (OutputStream out = Files.newOutputStream(saved)) {
-                workbook.write(out);
-            }
-            write(withFixedTimes(saved), target);
-        } finally {
-            Files.deleteIfExists(saved);
+            workbook.write(saved);
+        } catch (OpenXML4JRuntimeException e) {
+            // It keeps temporary files of its own, and does not say why it could not write one.
+            throw new IOException(
+                    "Temporary files cannot be written in " + System.getProperty("java.io.tmpdir")
+                            + ": make room there and run again.",
+                    e);
         }
+        write(withFixedTimes(saved.toByteArray()), target);
     }
 
-    private static byte[] withFixedTimes(Path zip) throws IOException {
+    private static byte[] withFixedTimes(byte[] zip) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipFile in = new ZipFile(zip.toFile());
+        try (ZipFile in = ZipFile.builder().setByteArray(zip).get();
                 ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry : Collections.list(in.entries())) {
+            for (ZipArchiveEntry entry : Collections.list(in.getEntries())) {
                 ZipEntry copy = new ZipEntry(entry.getName());
                 copy.setTimeLocal(FIXED_TIME);
                 out.putNextEntry(copy);

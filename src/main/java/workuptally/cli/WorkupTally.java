@@ -54,10 +54,13 @@ public final class WorkupTally implements Runnable {
      * @param interactive whether a person watches, so that long work shows its progress
      */
     static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
+        // What the libraries would log is said in one sentence, or is no concern of the reader.
+        System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
         CommandLine commands = new CommandLine(new WorkupTally())
                 .addSubcommand(new ReviewCommand(interactive))
                 .addSubcommand(new CheckCommand(interactive))
                 .addSubcommand(new ExplainCommand())
+                .addSubcommand(new BenchCommand())
                 .addSubcommand(new PeriodCommand(interactive))
                 .addSubcommand(new TemplateCommand())
                 .addSubcommand(new ReferenceCommand())
@@ -80,7 +83,7 @@ public final class WorkupTally implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Name a command: review, check, explain, period, template or reference.");
+                spec.commandLine(), "Name a command: review, check, explain, bench, period, template or reference.");
     }
 
     private static int wrongUse(ParameterException wrong, String[] args) {

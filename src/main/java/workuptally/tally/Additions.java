@@ -36,8 +36,10 @@ final class Additions {
                                 .filter(o -> o == Step.Operation.CRYSTALLISE || o == Step.Operation.CHROMATOGRAPH)
                                 .isPresent()
                         || step.from().stream().anyMatch(l -> run.lot(l).isPresent() || graph.descendsFromLot(l));
-                Optional<MeasuredValue> volume = volume(step);
-                additions.add(new Addition(step, step.material(), mass(step, volume), volume, purification));
+                Optional<MeasuredValue> read = volume(step);
+                Optional<MeasuredValue> mass = mass(step, read);
+                Optional<MeasuredValue> volume = read.or(() -> mass.flatMap(m -> volumeOfWeighed(step, m)));
+                additions.add(new Addition(step, step.material(), mass, volume, purification));
             }
         }
         return additions;
@@ -69,10 +71,23 @@ final class Additions {
                     each * Math.sqrt(step.portionCount()),
                     mass.get().place().inWords()));
         }
-        OptionalDouble density = step.densityGramsPerMillilitre().entered().isPresent()
-                ? OptionalDouble.of(
-                        step.densityGramsPerMillilitre().entered().get().value())
-                : substances.densityGramsPerMillilitre(step.material());
+        OptionalDouble density = density(step);
         return density.isPresent() ? volume.map(v -> v.times(density.getAsDouble())) : Optional.empty();
+    }
+
+    /** Volume of a liquid that was weighed in; empty for a drying agent or an unreadable volume. */
+    private Optional<MeasuredValue> volumeOfWeighed(Step step, MeasuredValue massGrams) {
+        OptionalDouble density = density(step);
+        boolean solid = substances.dryingAgent(step.material()).isPresent();
+        return step.volumeMillilitres().isBlank() && !solid && density.isPresent()
+                ? Optional.of(massGrams.over(density.getAsDouble()))
+                : Optional.empty();
+    }
+
+    private OptionalDouble density(Step step) {
+        Optional<Entered> typed = step.densityGramsPerMillilitre().entered();
+        return typed.isPresent()
+                ? OptionalDouble.of(typed.get().value())
+                : substances.densityGramsPerMillilitre(step.material());
     }
 }

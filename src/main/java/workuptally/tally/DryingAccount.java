@@ -26,7 +26,7 @@ final class DryingAccount {
     private final LayerGraph graph;
     private final LayerFlow flow;
 
-    private DryingAccount(RunTally tally, Substances substances, LayerFlow flow) {
+    DryingAccount(RunTally tally, Substances substances, LayerFlow flow) {
         this.tally = tally;
         this.run = tally.run();
         this.substances = substances;
@@ -54,10 +54,7 @@ final class DryingAccount {
     }
 
     private Optional<DriedLayer> dried(Step step, DryingAgent agent, double agentGrams) {
-        Mixture layer = Mixture.EMPTY;
-        for (String label : step.from()) {
-            layer = layer.plus(flow.portion(label));
-        }
+        Mixture layer = layer(step);
         double water = waterGrams(layer, step);
         if (water <= 0) {
             return Optional.empty();
@@ -86,6 +83,19 @@ final class DryingAccount {
                 held.map(h -> OptionalDouble.of(h.high())).orElse(OptionalDouble.empty()),
                 rinsed,
                 lot.map(l -> l.lot().product()).orElse("")));
+    }
+
+    private Mixture layer(Step step) {
+        Mixture layer = Mixture.EMPTY;
+        for (String label : step.from()) {
+            layer = layer.plus(flow.portion(label));
+        }
+        return layer;
+    }
+
+    /** Water to bind in a drying step, g; 0 where no organic solvent is known to be there. */
+    double waterToBindGrams(Step step) {
+        return waterGrams(layer(step), step);
     }
 
     private double waterGrams(Mixture layer, Step step) {

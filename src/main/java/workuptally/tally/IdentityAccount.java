@@ -55,6 +55,15 @@ final class IdentityAccount {
         return identities;
     }
 
+    /** Densities to expect of the two phases of a contact, if it is one and both phases have a liquid. */
+    Optional<Plan.Densities> densities(Step step, List<ChargeAmount> amounts) {
+        double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
+        return flow.phases(step)
+                .flatMap(p -> expected(p.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE)
+                        .flatMap(organic -> expected(p.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE)
+                                .map(aqueous -> new Plan.Densities(organic, aqueous))));
+    }
+
     private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
         Optional<Expected> organic = expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE);
         Optional<Expected> aqueous = expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE);

@@ -57,6 +57,7 @@ final class LayerAccount {
                 l -> new NetMass(readings, uncertainty).of(name, l.grossGrams(), l.tareGrams(), l.netGrams()));
         Optional<MeasuredValue> volume = entry.flatMap(l -> l.volumeMillilitres()
                 .entered()
+                .filter(v -> v.value() > 0) // no layer has none: nothing can be computed from it
                 .map(v -> readings.enter(
                         "volume of " + name,
                         "mL",
@@ -70,8 +71,7 @@ final class LayerAccount {
                     NetMass.whyMissing(l.grossGrams(), l.tareGrams(), l.netGrams()),
                     "Gross and Tare of " + label + " in Layers");
         }
-        Optional<MeasuredValue> density =
-                mass.flatMap(m -> volume.filter(v -> v.value() > 0).map(m::over));
+        Optional<MeasuredValue> density = mass.flatMap(m -> volume.map(m::over));
         return new LayerTally(
                 label,
                 entry,

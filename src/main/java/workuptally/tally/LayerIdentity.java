@@ -46,11 +46,15 @@ public record LayerIdentity(
 
     /** The phase expected below; empty where the two expectations overlap. */
     public Optional<Layer.Phase> lowerExpected() {
-        if (expectedOrganic.gap(expectedAqueous) == 0) {
+        return lower(expectedOrganic, expectedAqueous);
+    }
+
+    static Optional<Layer.Phase> lower(Expected organic, Expected aqueous) {
+        if (organic.gap(aqueous) == 0) {
             return Optional.empty();
         }
-        boolean organic = expectedOrganic.lowGramsPerMillilitre() > expectedAqueous.highGramsPerMillilitre();
-        return Optional.of(organic ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+        boolean organicBelow = organic.lowGramsPerMillilitre() > aqueous.highGramsPerMillilitre();
+        return Optional.of(organicBelow ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
     }
 
     /**

@@ -110,7 +110,7 @@ final class LayerMakeUps {
     }
 
     /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */
-    private String fullName(String component) {
+    String fullName(String component) {
         return new Materials(substances)
                 .solventName(component)
                 .or(() -> Optional.of(component)

@@ -79,8 +79,8 @@ final class LotAccount {
                         .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                         .findFirst())
                 .map(ProductTheory::massGrams);
-        Optional<MeasuredValue> overTheory =
-                net.flatMap(n -> theoryGrams.map(t -> n.over(t).times(100)));
+        Optional<MeasuredValue> overTheory = net.flatMap(
+                n -> theoryGrams.filter(t -> t.value() > 0).map(t -> n.over(t).times(100)));
         return new LotTally(
                 lot,
                 net,

@@ -74,7 +74,10 @@ final class Materials {
         return millilitres > 0 ? Mixture.of(WATER, grams, millilitres) : Mixture.of(addition.material(), grams, 0);
     }
 
-    /** True where a component belongs with the water: water itself, salts, mineral acids and bases. */
+    /**
+     * True where a component belongs with the water: water itself, salts, mineral acids and bases. A charge without a formula does so only
+     * where the tables list it as a solute.
+     */
     boolean goesWithWater(String component, Optional<Charge> charge) {
         if (component.equals(WATER)) {
             return true;
@@ -86,6 +89,10 @@ final class Materials {
             return false;
         }
         Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
+        if (charge.isPresent() && formula.isEmpty()) {
+            return substances.reference().solute(component).isPresent()
+                    || substances.wash(component).isPresent();
+        }
         return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
     }
 

@@ -1,7 +1,10 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -194,9 +197,12 @@ final class MetricsAccount {
                                 .map(Entered::value)
                                 .orElse(1.0))
                 .sum();
-        double charged = reactants.stream()
-                .mapToDouble(a -> coefficient(a) * a.molarMassGramsPerMole().getAsDouble())
-                .sum();
+        Map<String, Double> byMaterial = new LinkedHashMap<>();
+        reactants.forEach(a -> byMaterial.put(
+                a.charge().material().toLowerCase(Locale.ROOT),
+                coefficient(a) * a.molarMassGramsPerMole().getAsDouble()));
+        double charged =
+                byMaterial.values().stream().mapToDouble(Double::doubleValue).sum();
         double percent = Metrics.atomEconomyPercent(products, charged);
         if (percent > 100) {
             omissions.add(

@@ -155,6 +155,9 @@ final class ReextractionAccount {
                             / other.volumeMillilitres().get().value();
                     double aqueous = content.massGrams().orElseThrow().value()
                             / layer.volumeMillilitres().orElseThrow().value();
+                    if (aqueous <= 0) {
+                        return Optional.empty();
+                    }
                     return Optional.of(new Ratio(
                             Extraction.distributionRatio(organic, aqueous),
                             "assays of " + other.label() + " and " + layer.label()));

@@ -10,6 +10,7 @@ import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Assay;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -88,7 +89,20 @@ final class RouteAccount {
                 mass.value(),
                 mass.value() - expanded,
                 mass.value() + expanded,
-                content.evidence() + " × volume");
+                content.evidence() + times(layer, content));
+    }
+
+    /** What the assay is multiplied with, by its unit. */
+    private String times(LayerTally layer, Content content) {
+        Optional<Assay.Unit> unit = run.assays().stream()
+                .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
+                .findFirst()
+                .flatMap(Assay::unit);
+        return switch (unit.orElse(Assay.Unit.MILLIGRAMS_PER_MILLILITRE)) {
+            case GRAMS, MILLIMOLES -> "";
+            case MASS_PERCENT -> " × mass";
+            default -> " × volume";
+        };
     }
 
     /** n(A⁻) = n(strong base) − n(strong acid) over everything that reached the layer; needs an acid and a layer made by acidifying. */

@@ -70,6 +70,28 @@ public record RunTally(
         return evidence.metrics();
     }
 
+    /** What to expect, of a run that is only planned. */
+    public Optional<Plan> plan() {
+        return evidence.plan();
+    }
+
+    RunTally with(Plan expected) {
+        return new RunTally(
+                run,
+                amounts,
+                theory,
+                lots,
+                yields,
+                layers,
+                closures,
+                massBalance,
+                contacts,
+                solvents,
+                waste,
+                evidence.with(expected),
+                notComputed);
+    }
+
     /** True for a portion that a step gives, nothing consumes and no row records. */
     public boolean isMissing(String label) {
         return evidence.missingLayers().contains(label);

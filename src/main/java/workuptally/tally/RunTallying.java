@@ -58,7 +58,7 @@ public final class RunTallying {
         flow.correct(identities);
         Optional<Metrics> metrics = new MetricsAccount(run, readings, substances, omissions)
                 .of(massBalance, theory, yields, amounts, additions, layers, flow);
-        return new RunTally(
+        RunTally tally = new RunTally(
                 run,
                 amounts,
                 theory,
@@ -79,7 +79,9 @@ public final class RunTallying {
                         undecided.missing(),
                         graph.faults(),
                         new LayerMakeUps(substances, flow).of(layers),
-                        metrics),
+                        metrics,
+                        Optional.empty()),
                 omissions.list());
+        return run.status() == Run.Status.PLANNED ? tally.with(PlanAccount.of(tally, limits, substances, flow)) : tally;
     }
 }

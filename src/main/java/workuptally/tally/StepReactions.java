@@ -145,7 +145,7 @@ final class StepReactions {
                         wash.carbonate(),
                         planned ? Math.max(wash.hydrogencarbonate(), expected) : wash.hydrogencarbonate())
                 : 0;
-        double worstGas = gives ? worst : 0;
+        double worstGas = !gives ? 0 : planned ? worst : Math.min(worst, wash.carbonate() + wash.hydrogencarbonate());
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
         return Optional.of(new StepReaction(

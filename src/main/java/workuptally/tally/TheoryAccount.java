@@ -57,11 +57,11 @@ final class TheoryAccount {
             return Optional.empty();
         }
         for (ChargeAmount amount : stoichiometric) {
-            if (amount.amountMillimoles().isEmpty()) {
+            if (amount.amountMillimoles().filter(a -> a.value() > 0).isEmpty()) {
                 String material = amount.charge().material();
                 omissions.add(
                         "theory",
-                        "the amount of " + material + " is not known",
+                        "the amount of " + material + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
                         "amount, density or molar mass of " + material);
                 return Optional.empty();
             }

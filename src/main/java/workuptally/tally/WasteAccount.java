@@ -26,6 +26,7 @@ final class WasteAccount {
             "Cr", "Mn", "Co", "Ni", "Cu", "Zn", "Pd", "Ag", "Cd", "Sn", "Ba", "Pt", "Os", "Hg", "Pb", "Ru", "Rh", "As",
             "Se");
 
+    private static final String NO_PH = "pH not recorded: ask first";
     private static final double ACIDIC_BELOW_PH = 5;
     private static final double BASIC_ABOVE_PH = 9;
     private static final double ORGANIC_PERCENT_IN_WATER = 10;
@@ -45,7 +46,8 @@ final class WasteAccount {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             if (layer.terminal() && layer.massGrams().isPresent()) {
-                Assignment assignment = assign(layer, flow.portion(layer.label()), phaseByDensity(layer, identities));
+                Assignment assignment =
+                        assign(pH(layer), flow.portion(layer.label()), phaseByDensity(layer, identities));
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -62,6 +64,25 @@ final class WasteAccount {
         return lines;
     }
 
+    /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */
+    WasteLine expected(String label, Optional<Layer.Phase> phase, Mixture mixture) {
+        Layer.Phase assumed = phase.orElse(Layer.Phase.AQUEOUS);
+        Assignment assignment = assign(Optional.empty(), mixture, assumed);
+        boolean open = assignment.why().equals(NO_PH);
+        return new WasteLine(
+                label,
+                open ? "" : assignment.stream(),
+                open
+                        ? "aqueous: the pH will tell"
+                        : substances
+                                .wasteStream(assignment.stream())
+                                .map(WasteStream::name)
+                                .orElse(assignment.stream()),
+                open ? "pH not known yet" : assignment.why(),
+                mixture.totalGrams(),
+                false);
+    }
+
     /** The phase as recorded, or the other one where the density contradicts the record. */
     private static Layer.Phase phaseByDensity(LayerTally layer, List<LayerIdentity> identities) {
         boolean swapped = identities.stream()
@@ -73,7 +94,7 @@ final class WasteAccount {
         return recorded == Layer.Phase.ORGANIC ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
     }
 
-    private Assignment assign(LayerTally layer, Mixture mixture, Layer.Phase phase) {
+    private Assignment assign(Optional<Entered> pH, Mixture mixture, Layer.Phase phase) {
         double halogenated = halogenatedPercent(mixture);
         boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
         double organic = organicPercent(mixture);
@@ -94,7 +115,6 @@ final class WasteAccount {
         if (phase == Layer.Phase.AQUEOUS && holdsHeavyMetal()) {
             return new Assignment("aqueous-heavy-metal", "run charged with " + metal().orElse("a heavy metal"));
         }
-        Optional<Entered> pH = pH(layer);
         if (pH.isPresent() && pH.get().value() < ACIDIC_BELOW_PH) {
             return new Assignment("aqueous-acidic", "aqueous, pH " + pH.get().asTyped());
         }
@@ -106,7 +126,7 @@ final class WasteAccount {
         }
         return pH.isPresent()
                 ? new Assignment("aqueous-neutral", "aqueous, pH " + pH.get().asTyped())
-                : new Assignment("special", "pH not recorded: ask first");
+                : new Assignment("special", NO_PH);
     }
 
     private static Optional<Entered> pH(LayerTally layer) {

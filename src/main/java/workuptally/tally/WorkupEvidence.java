@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param graphFaults what does not fit together in the steps
  * @param makeUps what each terminal layer is made of
  * @param metrics mass metrics, if the product was assayed
+ * @param plan what to expect, of a run that is only planned
  */
 public record WorkupEvidence(
         List<LayerIdentity> identities,
@@ -24,10 +25,11 @@ public record WorkupEvidence(
         List<String> missingLayers,
         List<GraphFault> graphFaults,
         List<LayerMakeUp> makeUps,
-        Optional<Metrics> metrics) {
+        Optional<Metrics> metrics,
+        Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
-    public static final WorkupEvidence NONE = new WorkupEvidence(
-            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
+    public static final WorkupEvidence NONE =
+            new WorkupEvidence(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     /** Of a run whose layers were not followed. */
     public WorkupEvidence(
@@ -37,7 +39,16 @@ public record WorkupEvidence(
             List<Reextraction> reextractions,
             List<String> missingLayers,
             List<GraphFault> graphFaults) {
-        this(identities, reactions, routes, reextractions, missingLayers, graphFaults, List.of(), Optional.empty());
+        this(
+                identities,
+                reactions,
+                routes,
+                reextractions,
+                missingLayers,
+                graphFaults,
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Copies the lists. */
@@ -56,5 +67,19 @@ public record WorkupEvidence(
         return reextractions.stream()
                 .filter(r -> r.layer().equals(layer) && r.portions() == 1)
                 .max(Comparator.comparingDouble(Reextraction::gainGrams));
+    }
+
+    /** The same with a plan. */
+    WorkupEvidence with(Plan expected) {
+        return new WorkupEvidence(
+                identities,
+                reactions,
+                routes,
+                reextractions,
+                missingLayers,
+                graphFaults,
+                makeUps,
+                metrics,
+                Optional.of(expected));
     }
 }

@@ -165,8 +165,10 @@ final class YieldAccount {
             Optional<MeasuredValue> taken = term.content().massGrams();
             if (graph.isAliquot(term.label()) && ofProduct && taken.isPresent()) {
                 Optional<MeasuredValue> stream = streamGrams(term.label(), product, lots);
-                if (stream.isPresent()) {
-                    MeasuredValue kept = stream.get().minus(taken.get()).over(stream.get());
+                Optional<MeasuredValue> left =
+                        stream.map(s -> s.minus(taken.get())).filter(m -> m.value() > 0);
+                if (left.isPresent()) {
+                    MeasuredValue kept = left.get().over(stream.get());
                     corrected = Optional.of(corrected.orElse(percent).over(kept));
                 }
             }

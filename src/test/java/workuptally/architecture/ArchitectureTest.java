@@ -1,5 +1,9 @@
 package workuptally.architecture;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -114,6 +118,42 @@ class ArchitectureTest {
             .accessField(System.class, "out")
             .orShould()
             .accessField(System.class, "err");
+
+    /** Books are untrusted: nothing in them can make the program speak to a network, start a program or load a class. */
+    @ArchTest
+    static final ArchRule nothingReachesTheNetwork = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net..", "java.rmi..", "javax.net..", "com.sun.net..", "sun.net..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.nio.channels.SocketChannel");
+
+    @ArchTest
+    static final ArchRule nothingStartsAProgram = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .areAssignableTo(ProcessBuilder.class)
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(Process.class)
+            .orShould()
+            .callMethodWhere(
+                    target(owner(assignableTo(Runtime.class))).and(target(nameMatching("exec|load|loadLibrary"))));
+
+    @ArchTest
+    static final ArchRule nothingLoadsAClassOrAnObjectFromInput = noClasses()
+            .should()
+            .callMethodWhere(target(owner(assignableTo(Class.class))).and(target(nameMatching("forName|newInstance"))))
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(ClassLoader.class)
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.lang.reflect..", "java.lang.invoke..", "javax.script..", "javax.naming..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.io.ObjectInputStream");
 
     @ArchTest
     static final ArchRule belowTheCommandLineNothingCatchesEveryException = codeUnits()

@@ -12,14 +12,14 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
 /** Workbooks written part by part, as other programs may write them. */
-final class Zips {
-    static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-    static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+public final class Zips {
+    public static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    public static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
     private Zips() {}
 
     /** Parts of a workbook whose Layers sheet has the given rows; the needed sheets hold one run. */
-    static Map<String, String> parts(String layersSheetData) {
+    public static Map<String, String> parts(String layersSheetData) {
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put(
                 "[Content_Types].xml", "<Types xmlns='http://schemas.openxmlformats.org/package/2006/content-types'/>");
@@ -66,12 +66,12 @@ final class Zips {
         return parts;
     }
 
-    static String sheet(String rows) {
+    public static String sheet(String rows) {
         return "<worksheet xmlns='" + MAIN + "'><sheetData>" + rows + "</sheetData></worksheet>";
     }
 
     /** A row of inline texts without references. */
-    static String row(String... texts) {
+    public static String row(String... texts) {
         StringBuilder row = new StringBuilder("<row>");
         for (String text : texts) {
             row.append("<c t='inlineStr'><is><t>" + text + "</t></is></c>");
@@ -79,11 +79,11 @@ final class Zips {
         return row.append("</row>").toString();
     }
 
-    static Path write(Path file, Map<String, String> parts) throws IOException {
+    public static Path write(Path file, Map<String, String> parts) throws IOException {
         return write(file, parts, StandardCharsets.UTF_8);
     }
 
-    static Path write(Path file, Map<String, String> parts, Charset charset) throws IOException {
+    public static Path write(Path file, Map<String, String> parts, Charset charset) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, String> part : parts.entrySet()) {

@@ -34,8 +34,28 @@ class OtherCommandsTest {
         assertTrue(
                 call.out()
                         .replaceAll("\\s+", " ")
-                        .contains("is decided by the responsible person under the local rules"),
+                        .contains("is decided by the responsible person under the local waste rules"),
                 call::out);
+    }
+
+    @Test
+    void benchWritesASheetForThePlannedRunsAndLeavesTheBookAlone() throws IOException {
+        Map<String, String> before = Folder.content(DEMO.getParent());
+        Call call = Call.of("bench", DEMO, "--out", folder);
+        assertEquals(0, call.code(), call::err);
+        assertTrue(Files.size(folder.resolve("demo-week-bench.pdf")) > 1000);
+        assertTrue(call.out().contains("demo-week-bench.pdf (1 run)"), call::out);
+        assertEquals(before, Folder.content(DEMO.getParent()));
+    }
+
+    @Test
+    void benchWithoutPlannedRunsWritesNothingAndSaysSo() throws IOException {
+        Path book = folder.resolve("empty");
+        assertEquals(0, Call.of("template", book).code());
+        Call call = Call.of("bench", book);
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("no planned run"), call::out);
+        assertFalse(Files.exists(folder.resolve("empty-bench.pdf")));
     }
 
     @Test

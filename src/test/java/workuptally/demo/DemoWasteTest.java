@@ -307,4 +307,19 @@ class DemoWasteTest {
                                 / review.period().solventInGrams(),
                 1e-9);
     }
+
+    @Test
+    void factsOfRegulationsNameTheirSourceAndOnlyWhatMayBearOnTheContainer() {
+        List<String> halogenated = keys("W-HAL-03");
+        assertTrue(halogenated.contains("us-tc-chloroform") && halogenated.contains("us-ignitable"));
+        assertTrue(!halogenated.contains("us-corrosive-low"));
+        assertTrue(keys("W-AQA-04").contains("us-corrosive-low"));
+        assertTrue(review.containers().stream()
+                .flatMap(c -> c.facts().stream())
+                .noneMatch(f -> f.source().isBlank()));
+    }
+
+    private static List<String> keys(String id) {
+        return container(review, id).facts().stream().map(f -> f.key()).toList();
+    }
 }

@@ -33,10 +33,19 @@ import workuptally.tally.Substances;
 public final class SmallBook {
     private static final Reference REFERENCE = Reference.load();
 
+    /** Tables that no book can do without, with the headings that none of them can do without. */
+    private static final Map<String, List<String>> NEEDED = Map.of(
+            "runs", List.of("Run"),
+            "products", List.of("Run", "Product"),
+            "charges", List.of("Run", "Material"),
+            "isolated", List.of("Run", "Lot", "Product"));
+
+    private static final Set<String> OF_THE_BOOK = Set.of("limits", "containers", "vessels");
+
     private final Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
 
     private SmallBook() {
-        Stream.of("runs", "products", "charges", "isolated").forEach(t -> tables.put(t, new ArrayList<>()));
+        NEEDED.keySet().forEach(t -> tables.put(t, new ArrayList<>()));
     }
 
     /** A run without products or charges. */
@@ -78,7 +87,9 @@ public final class SmallBook {
     /** The same with a row more; headings and cells by turns. The run's id is filled in. */
     public SmallBook row(String table, String... headingsAndCells) {
         Map<String, String> row = new LinkedHashMap<>();
-        row.put("Run", "X1");
+        if (!OF_THE_BOOK.contains(table)) {
+            row.put("Run", "X1");
+        }
         for (int i = 0; i < headingsAndCells.length; i += 2) {
             row.put(headingsAndCells[i], headingsAndCells[i + 1]);
         }
@@ -93,7 +104,13 @@ public final class SmallBook {
         return this;
     }
 
-    /** The same with a number of the Limits table set. */
+    /** The same with a cell of the first row of a table changed or added. */
+    public SmallBook first(String table, String heading, String cell) {
+        tables.get(table).get(0).put(heading, cell);
+        return this;
+    }
+
+    /** The same with a number or text of the Limits table set. */
     public SmallBook limit(String name, String value) {
         return row("limits", "Name", name, "Value", value);
     }
@@ -104,7 +121,9 @@ public final class SmallBook {
             Path folder = Files.createTempDirectory("small-book");
             try {
                 for (Map.Entry<String, List<Map<String, String>>> table : tables.entrySet()) {
-                    Files.writeString(folder.resolve(table.getKey() + ".csv"), csv(table.getValue()));
+                    Files.writeString(
+                            folder.resolve(table.getKey() + ".csv"),
+                            csv(NEEDED.getOrDefault(table.getKey(), List.of()), table.getValue()));
                 }
                 return new BookReader().read(folder);
             } finally {
@@ -143,8 +162,8 @@ public final class SmallBook {
         return new Substances(REFERENCE);
     }
 
-    private static String csv(List<Map<String, String>> rows) {
-        Set<String> headings = new LinkedHashSet<>(Set.of("Run"));
+    private static String csv(List<String> least, List<Map<String, String>> rows) {
+        Set<String> headings = new LinkedHashSet<>(least);
         rows.forEach(r -> headings.addAll(r.keySet()));
         StringBuilder text = new StringBuilder(String.join(",", headings)).append('\n');
         for (Map<String, String> row : rows) {

@@ -12,11 +12,14 @@ import workuptally.tally.ContainerTally;
  * @param tally its ledger
  * @param proposals the proposals, in order of the table
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
+ * @param facts limits of regulations that may bear on it
  */
-public record ContainerReview(ContainerTally tally, List<ProposalFit> proposals, ContainerState afterProposals) {
+public record ContainerReview(
+        ContainerTally tally, List<ProposalFit> proposals, ContainerState afterProposals, List<RegulatoryFact> facts) {
     /** Copies the list. */
     public ContainerReview {
         proposals = List.copyOf(proposals);
+        facts = List.copyOf(facts);
     }
 
     /** Id of the container. */

@@ -86,7 +86,7 @@ public final class ContainerReviews {
             }
             proposals.add(proposal);
         }
-        return new ContainerReview(ledger, proposals, state);
+        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(reference).of(stream, ledger.now()));
     }
 
     private static boolean isOver(ContainerState state, double limitPercent) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Layer;
 import workuptally.model.Step;
 import workuptally.tally.LayerIdentity;
 
@@ -20,7 +21,7 @@ final class PhaseKnown implements LayerCondition {
         Optional<LayerIdentity> identity =
                 evidence.run().identity(evidence.layer().label());
         if (identity.isEmpty()) {
-            return new Condition(ID, TITLE, State.MET, "the step gave one liquid");
+            return withoutDensity(evidence);
         }
         String density = identity.get()
                 .densityGramsPerMillilitre()
@@ -31,6 +32,21 @@ final class PhaseKnown implements LayerCondition {
             case SWAPPED -> new Condition(ID, TITLE, State.NOT_MET, density + " fits the other phase");
             case CANNOT_TELL, NOT_MEASURED -> byCheck(identity.get().step(), density);
         };
+    }
+
+    /** A layer whose densities could not be estimated: only where its step gave no second liquid is there nothing to mistake it for. */
+    private static Condition withoutDensity(LayerEvidence evidence) {
+        Optional<Layer.Phase> phase = evidence.layer().phase();
+        if (phase.filter(p -> p == Layer.Phase.RAG).isPresent()) {
+            return new Condition(ID, TITLE, State.MET, "a rag, between the two liquids");
+        }
+        String label = evidence.layer().label();
+        Optional<Step> contact = evidence.run().run().orderedSteps().stream()
+                .filter(s -> s.gives().contains(label) && !s.from().contains(label))
+                .filter(s -> !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
+                .findFirst();
+        return contact.map(s -> byCheck(s, "densities of this contact not known; density"))
+                .orElse(new Condition(ID, TITLE, State.MET, "the step gave one liquid"));
     }
 
     private static Condition byCheck(Step step, String density) {

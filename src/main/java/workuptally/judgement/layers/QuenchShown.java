@@ -6,8 +6,11 @@ import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 
-/** R9, asked for a proposed transfer: reactive content shown quenched. */
+/** R9, asked for a proposed transfer: reactive content shown quenched by the last test, made at or after the last quench. */
 final class QuenchShown implements LayerCondition {
+    /** Code of the finding that a reactive charge has no test. */
+    private static final String NOT_SHOWN = "quench-not-shown";
+
     private static final String ID = "R9";
     private static final String TITLE = "reactive content shown quenched";
 
@@ -16,25 +19,34 @@ final class QuenchShown implements LayerCondition {
         if (!Proposals.isProposed(evidence)) {
             return new Condition(ID, TITLE, State.NOT_ASKED, "no transfer proposed");
         }
-        List<Step> quenches = evidence.run().run().steps().stream()
-                .filter(s -> s.operation().filter(o -> o == Operation.QUENCH).isPresent())
-                .toList();
-        if (quenches.isEmpty()) {
-            return new Condition(ID, TITLE, State.MET, "no quench in this workup");
+        List<Step> steps = evidence.run().run().orderedSteps();
+        int lastQuench = -1;
+        int lastTest = -1;
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).operation().filter(o -> o == Operation.QUENCH).isPresent()) {
+                lastQuench = i;
+            }
+            if (steps.get(i)
+                    .quenchTest()
+                    .filter(t -> t != Step.QuenchTest.NOT_DONE)
+                    .isPresent()) {
+                lastTest = i;
+            }
         }
-        boolean positive = quenches.stream()
-                .anyMatch(s -> s.quenchTest()
-                        .filter(t -> t == Step.QuenchTest.POSITIVE)
-                        .isPresent());
-        boolean negative = quenches.stream()
-                .anyMatch(s -> s.quenchTest()
-                        .filter(t -> t == Step.QuenchTest.NEGATIVE)
-                        .isPresent());
-        if (positive) {
-            return new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
+        if (lastTest >= 0 && lastTest >= lastQuench) {
+            boolean negative = steps.get(lastTest)
+                    .quenchTest()
+                    .filter(t -> t == Step.QuenchTest.NEGATIVE)
+                    .isPresent();
+            return negative
+                    ? new Condition(ID, TITLE, State.MET, "quench test negative")
+                    : new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
         }
-        return negative
-                ? new Condition(ID, TITLE, State.MET, "quench test negative")
-                : new Condition(ID, TITLE, State.MISSING, "quench test");
+        boolean open = lastQuench >= 0
+                || evidence.findings().stream()
+                        .anyMatch(f -> f.code().split(" ")[0].equals(NOT_SHOWN));
+        return open
+                ? new Condition(ID, TITLE, State.MISSING, "quench test")
+                : new Condition(ID, TITLE, State.MET, "no quench in this workup");
     }
 }

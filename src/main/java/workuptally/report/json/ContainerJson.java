@@ -40,6 +40,15 @@ final class ContainerJson {
                     json.text("lastWorkingDay", age.lastWorkingDay());
                     json.flag("overdue", age.overdue());
                 }));
+        facts(json, review);
+    }
+
+    private static void facts(JsonFields json, ContainerReview review) {
+        json.array("regulatoryFacts", review.facts(), fact -> {
+            json.text("key", fact.key());
+            json.text("text", fact.text());
+            json.text("source", fact.source());
+        });
     }
 
     private static void entry(JsonFields json, Container container) {

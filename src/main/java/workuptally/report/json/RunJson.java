@@ -55,6 +55,7 @@ final class RunJson {
         SolventJson.array(json, tally.solvents());
         json.array("waste", tally.waste(), this::waste);
         tally.metrics().ifPresent(metrics -> json.object("metrics", () -> metrics(metrics)));
+        tally.plan().ifPresent(plan -> json.object("plan", () -> new PlanJson(json).write(plan)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
     }

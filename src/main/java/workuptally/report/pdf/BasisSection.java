@@ -70,8 +70,10 @@ final class BasisSection {
     /** Findings that stand with no run would otherwise be shown nowhere but, if urgent, on page one. */
     private void otherFindings(List<Block> blocks) {
         Set<String> ids = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
-        List<Finding> others =
-                review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
+        List<Finding> others = review.findings().stream()
+                .filter(f -> !ids.contains(f.run()))
+                .filter(f -> ContainerBlocks.owner(f, review).isEmpty())
+                .toList();
         if (!others.isEmpty()) {
             blocks.add(look.subheading("Findings that concern no single run"));
             blocks.add(new FindingTable(look).of(others));

@@ -125,7 +125,10 @@ final class DecisionLines {
         for (Finding finding : urgent) {
             String code = code(finding);
             boolean named = code.startsWith("layer-") || !codes.add(code);
-            String first = finding.seen().split("; ", 2)[0].replaceFirst(", limit [\\d.,]+ %$", "");
+            String first = finding.seen()
+                    .split("; ", 2)[0]
+                    .replaceFirst(", limit [\\d.,]+ %$", "")
+                    .replaceFirst(" of theory$", "");
             seen.add(named ? first : code.replace('-', ' ') + ": " + first);
             actions.add(action(finding));
         }

@@ -111,10 +111,10 @@ final class LayerBlocks {
         return row;
     }
 
-    /** A layer on hold has a finding of its own, which says the rest; it is not said twice. */
+    /** Outcome and reason; a layer on hold has a finding of its own, which says the rest. */
     private String outcome(LayerDecision decision) {
         boolean held = run.findings().stream().anyMatch(f -> HELD.contains(f.code()) && names(f, decision.layer()));
-        return held ? decision.outcome().word() + ": see the finding" : words.decision(decision);
+        return held ? decision.outcome().word() + ": " + decision.reason() : words.decision(decision);
     }
 
     private static boolean names(Finding finding, String layer) {

@@ -110,6 +110,13 @@ final class PageFlow {
         y = top();
     }
 
+    /** Turns the page unless most of it is still empty. */
+    void turnUnlessMostlyEmpty() {
+        if (remaining() <= fullHeight() * MOSTLY) {
+            turn();
+        }
+    }
+
     /** Adds blocks one after the other; a heading goes with what follows it. */
     void add(List<Block> blocks) {
         for (int i = 0; i < blocks.size(); i++) {

@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import com.lowagie.text.Document;
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -32,6 +34,27 @@ public final class PdfReport {
      * @throws IOException if writing fails
      */
     public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
+        String title = "Workup review: " + review.book().name();
+        write(review, options, title, flow -> fill(flow, review, title), out);
+    }
+
+    /** Writes a document about a review: fonts, page frame and what makes it archivable around what the caller fills in. */
+    static void write(Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
+            throws IOException {
+        try {
+            compose(review, options, title, content, out);
+        } catch (ExceptionConverter wrapped) {
+            // The library wraps what the stream reports, a full disk for example.
+            if (wrapped.getException() instanceof IOException unwritable) {
+                throw unwritable;
+            }
+            throw wrapped;
+        }
+    }
+
+    private static void compose(
+            Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
+            throws IOException {
         PdfOptions.Paper paper = options.paper();
         Look look = new Look(
                 new Typeface(),
@@ -41,16 +64,28 @@ public final class PdfReport {
         Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, out);
         writer.setCloseStream(false);
-        String title = title(review);
         String creator = "Workup Tally " + review.toolVersion();
         ArchiveEnvelope envelope = new ArchiveEnvelope(writer, title, creator, date(review));
         envelope.beforeOpen();
         document.open();
         PageFlow flow = new PageFlow(document, writer, look, footer(review, creator));
-        fill(flow, review, title);
+        content.accept(flow);
+        replacements(flow);
         flow.finish();
-        envelope.beforeClose(fingerprint(review, options, creator), options.attachment());
+        envelope.beforeClose(title + fingerprint(review, options, creator), options.attachment());
         document.close();
+    }
+
+    private static void replacements(PageFlow flow) {
+        Look look = flow.look();
+        int replaced = look.typeface().replaced();
+        if (replaced > 0) {
+            flow.add(List.of(new Paragraph(
+                    look,
+                    "Characters that the fonts of this document lack are shown as " + Typeface.REPLACEMENT
+                            + "; the book has them as typed.",
+                    look.caption())));
+        }
     }
 
     private static void fill(PageFlow flow, Review review, String title) {
@@ -58,34 +93,22 @@ public final class PdfReport {
         RunPlaces places = new RunPlaces(review);
         section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
-            flow.turn();
+            flow.turnUnlessMostlyEmpty();
         }
         for (RunReview run : review.runs()) {
             flow.openSection();
             flow.addTogether(new RunBlock(look, review, run, places).blocks());
             flow.closeSection();
         }
-        flow.turn();
+        flow.turnUnlessMostlyEmpty();
         section(flow, new WasteAccountSection(look, review, places).blocks());
         section(flow, new BasisSection(look, review).blocks());
-        int replaced = look.typeface().replaced();
-        if (replaced > 0) {
-            flow.add(List.of(new Paragraph(
-                    look,
-                    "Characters that the fonts of this report lack are shown as " + Typeface.REPLACEMENT
-                            + "; the book has them as typed.",
-                    look.caption())));
-        }
     }
 
-    private static void section(PageFlow flow, List<Block> blocks) {
+    static void section(PageFlow flow, List<Block> blocks) {
         flow.openSection();
         flow.add(blocks);
         flow.closeSection();
-    }
-
-    private static String title(Review review) {
-        return "Workup review: " + review.book().name();
     }
 
     private static String footer(Review review, String creator) {

@@ -10,7 +10,6 @@ import workuptally.judgement.SecondSignature;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.ChargeAmount;
 import workuptally.tally.LotTally;
 import workuptally.tally.NotComputed;
 import workuptally.tally.ProductYield;
@@ -49,17 +48,19 @@ final class RunBlock {
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
         limiting(blocks);
-        if (entry.status() == Run.Status.PLANNED) {
-            amounts(blocks);
+        run.tally().plan().ifPresent(p -> blocks.addAll(new PlanBlocks(look, run, p).blocks()));
+        if (run.tally().plan().isEmpty()) {
+            products(blocks);
         }
-        products(blocks);
         lots(blocks);
         metrics(blocks);
         findings(blocks);
         layerMaps(blocks);
         blocks.addAll(new ClosureBlocks(look, run, coverageFactor).blocks());
-        blocks.addAll(new LayerBlocks(look, review, run).blocks());
-        blocks.addAll(new ContactBlocks(look, run).blocks());
+        if (run.tally().plan().isEmpty()) {
+            blocks.addAll(new LayerBlocks(look, review, run).blocks());
+            blocks.addAll(new ContactBlocks(look, run).blocks());
+        }
         notComputed(blocks);
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         secondSignature(blocks);
@@ -125,34 +126,6 @@ final class RunBlock {
                 + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
         String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
         blocks.add(new Paragraph(look, lead + text + "."));
-    }
-
-    private void amounts(List<Block> blocks) {
-        if (run.tally().amounts().isEmpty()) {
-            return;
-        }
-        blocks.add(look.subheading("Planned amounts"));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (ChargeAmount amount : run.tally().amounts()) {
-            rows.add(List.of(
-                    TableCell.bold(amount.charge().material()),
-                    TableCell.of(amount.charge()
-                            .role()
-                            .map(r -> r.name().toLowerCase(java.util.Locale.ROOT))
-                            .orElse("")),
-                    cells.value(amount.massGrams()),
-                    cells.value(amount.volumeMillilitres()),
-                    cells.value(amount.amountMillimoles())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Material"),
-                        TableColumn.word("Role"),
-                        TableColumn.number("Mass (g)"),
-                        TableColumn.number("Volume (mL)"),
-                        TableColumn.number("Amount (mmol)")),
-                rows));
     }
 
     private void products(List<Block> blocks) {

@@ -7,7 +7,7 @@ import java.util.List;
 
 /** A line to sign on for each reviewer, with name and date. */
 final class SignatureLines implements Block {
-    private static final float SPACE_TO_SIGN = 18;
+    private static final float SPACE_TO_SIGN = 15;
     private static final float BETWEEN = 18;
     private static final float DATE_WIDTH = 46;
 

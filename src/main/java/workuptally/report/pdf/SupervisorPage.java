@@ -212,8 +212,6 @@ final class SupervisorPage {
         blocks.add(look.heading("Solvent and waste"));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
-        double recovered = period.solventRecoveredGrams() / 1000;
-        double notFound = period.solventNotFoundGrams() / 1000;
         Figures figures = look.figures();
         List<PeriodTotals.StreamTotal> largest = period.waste().stream()
                 .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
@@ -232,9 +230,16 @@ final class SupervisorPage {
                 look,
                 "Solvent put in: " + figures.fixed(litres, 2) + "\u00A0L, " + figures.fixed(kilograms, 2)
                         + "\u00A0kg; recovered "
-                        + figures.fixed(recovered, 2) + "\u00A0kg; not found "
-                        + figures.fixed(notFound, 2)
-                        + "\u00A0kg. " + streams));
+                        + figures.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, not found "
+                        + figures.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%" + pmi() + ". " + streams));
+    }
+
+    private String pmi() {
+        OptionalDouble pmi = review.period().metrics().pmi();
+        return pmi.isEmpty()
+                ? ""
+                : "; PMI of the " + review.period().metrics().runs().size() + " runs that count "
+                        + look.figures().significant(pmi.getAsDouble(), 3) + " (sum over sum, water counted)";
     }
 
     private String excluded() {

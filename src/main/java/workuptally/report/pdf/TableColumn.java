@@ -30,6 +30,11 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
         return new TableColumn(heading, Kind.NUMBER, Optional.empty());
     }
 
+    /** A box to write in. */
+    static TableColumn box(String heading) {
+        return new TableColumn(heading, Kind.BOX, Optional.empty());
+    }
+
     /** A chart with a row of its own in each row of the table. */
     static TableColumn chart(CellDrawing scale) {
         return new TableColumn("", Kind.CHART, Optional.of(scale));
@@ -41,6 +46,7 @@ record TableColumn(String heading, Kind kind, Optional<CellDrawing> scale) {
         BRIEF,
         WORD,
         NUMBER,
+        BOX,
         CHART
     }
 }

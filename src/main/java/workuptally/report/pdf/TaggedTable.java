@@ -20,6 +20,8 @@ final class TaggedTable implements Block {
     private static final float CHART_WIDTH = 112;
     private static final float MARK_WIDTH = 10;
     private static final int BRIEF_LINES = 2;
+    private static final float BOX_WIDTH = 46;
+    private static final int BOX_LINES = 2;
 
     private final Look look;
     private final List<TableColumn> columns;
@@ -70,6 +72,9 @@ final class TaggedTable implements Block {
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
             natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
+            if (column.kind() == TableColumn.Kind.BOX) {
+                natural[i] = Math.max(natural[i], BOX_WIDTH);
+            }
             least[i] =
                     isText(column) ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP) : natural[i];
             for (List<TableCell> row : cells) {
@@ -138,7 +143,7 @@ final class TaggedTable implements Block {
 
     private Row lay(List<TableCell> cells) {
         List<List<String>> lines = new ArrayList<>();
-        int most = 1;
+        int most = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BOX) ? BOX_LINES : 1;
         for (int i = 0; i < cells.size(); i++) {
             TableCell cell = cells.get(i);
             float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
@@ -271,6 +276,9 @@ final class TaggedTable implements Block {
             List<String> lines = row.lines().get(i);
             List<String> part = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
             TableCell cell = row.cells().get(i);
+            if (columns.get(i).kind() == TableColumn.Kind.BOX && from == 0) {
+                drawBox(flow, i, (to - from) * leading() + 2 * PAD_VERTICAL);
+            }
             if (cell.drawing().isPresent() && from == 0) {
                 float height = (to - from) * leading() + 2 * PAD_VERTICAL;
                 drawPicture(flow, elements.get(i), cell.drawing().get(), i, height);
@@ -298,6 +306,17 @@ final class TaggedTable implements Block {
                 flow.tagged(elements.get(i), drawing);
             }
         }
+    }
+
+    private void drawBox(PageFlow flow, int column, float height) {
+        flow.artifact(() -> new Pen(flow.canvas())
+                .frame(
+                        left(flow, column) + 1,
+                        flow.cursor() - height + 1.5f,
+                        widths[column] - 2,
+                        height - 3,
+                        0.5f,
+                        look.palette().soft()));
     }
 
     private void drawPicture(PageFlow flow, PdfStructureElement cell, CellDrawing drawing, int column, float height) {

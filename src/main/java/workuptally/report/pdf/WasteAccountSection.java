@@ -38,6 +38,7 @@ final class WasteAccountSection {
         layers(blocks);
         containers(blocks);
         transfers(blocks);
+        blocks.addAll(new ContainerBlocks(look, review).blocks());
         return blocks;
     }
 

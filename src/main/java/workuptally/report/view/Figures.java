@@ -43,6 +43,11 @@ final class Figures {
         return withMinus(ROUNDING.toDecimals(value, decimals));
     }
 
+    /** A number with that many significant digits. */
+    static String significant(double value, int digits) {
+        return value == 0 ? "0" : withMinus(ROUNDING.toSignificant(value, digits));
+    }
+
     private static boolean isStated(double expandedUncertainty) {
         return expandedUncertainty > 0 && Double.isFinite(expandedUncertainty);
     }

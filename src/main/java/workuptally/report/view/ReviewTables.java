@@ -23,6 +23,7 @@ public final class ReviewTables {
                 WasteSection.of(review),
                 ContainersSection.of(review),
                 MetricsSection.of(review),
+                PlanSection.of(review),
                 NotComputedSection.of(review),
                 FindingsSection.of(review),
                 BasisSection.of(review));

@@ -22,6 +22,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.xssf.model.Comments;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -71,17 +72,14 @@ final class CarryOver {
         book.sheetNames()
                 .forEach((part, name) -> Optional.ofNullable(scanned.get(part))
                         .ifPresent(sheet -> entries.found(name, sheet.numbers())));
-        Path saved = Files.createTempFile("workup-tally", ".xlsx");
-        try {
-            try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
-                MarkPalette palette = new MarkPalette(workbook);
-                annotate(workbook, scanned, palette);
-                save(workbook, saved, palette);
-            }
-            copyOut(saved, output);
-        } finally {
-            Files.deleteIfExists(saved);
+        // The library saves to memory: where a disk is full it would report on the terminal and not say why.
+        ByteArrayOutputStream saved = new ByteArrayOutputStream();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
+            MarkPalette palette = new MarkPalette(workbook);
+            annotate(workbook, scanned, palette);
+            save(workbook, saved, palette);
         }
+        copyOut(saved.toByteArray(), output);
     }
 
     private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette)
@@ -124,18 +122,23 @@ final class CarryOver {
         }
     }
 
-    private void save(XSSFWorkbook workbook, Path saved, MarkPalette palette) throws IOException {
+    private void save(XSSFWorkbook workbook, OutputStream saved, MarkPalette palette) throws IOException {
         // Texts of the result sheets stand in their cells, so that the user's shared texts keep their numbers.
-        try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_IN_MEMORY, false, false);
-                OutputStream out = Files.newOutputStream(saved)) {
+        try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_IN_MEMORY, false, false)) {
             ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette), entries);
             ResultCharts.draw(workbook, sheets.write(tables));
-            streamed.write(out);
+            streamed.write(saved);
+        } catch (OpenXML4JRuntimeException e) {
+            // It keeps temporary files of its own, and does not say why it could not write one.
+            throw new IOException(
+                    "Temporary files cannot be written in " + System.getProperty("java.io.tmpdir")
+                            + ": make room there and run again.",
+                    e);
         }
     }
 
-    private void copyOut(Path saved, Path output) throws IOException {
-        try (ZipFile zip = ZipFile.builder().setPath(saved).get();
+    private void copyOut(byte[] saved, Path output) throws IOException {
+        try (ZipFile zip = ZipFile.builder().setByteArray(saved).get();
                 ZipArchiveOutputStream out = FixedZip.compressed(Files.newOutputStream(output))) {
             List<String> parts = Collections.list(zip.getEntries()).stream()
                     .map(ZipArchiveEntry::getName)

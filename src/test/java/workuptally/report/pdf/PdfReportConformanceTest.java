@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,11 +24,6 @@ import workuptally.judgement.Review;
 
 /** The machine-checkable rules of ISO 19005-3 (level A) and ISO 14289-1, by an independent validator. */
 class PdfReportConformanceTest {
-    @BeforeAll
-    static void initialise() {
-        VeraGreenfieldFoundryProvider.initialise();
-    }
-
     @ParameterizedTest
     @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4"})
     void reportIsArchivableAtLevelA(int runs, PdfOptions.Paper paper) throws IOException, VeraPDFException {
@@ -58,7 +52,8 @@ class PdfReportConformanceTest {
         return out.toByteArray();
     }
 
-    private static String broken(byte[] pdf, PDFAFlavour flavour) throws IOException, VeraPDFException {
+    static String broken(byte[] pdf, PDFAFlavour flavour) throws IOException, VeraPDFException {
+        VeraGreenfieldFoundryProvider.initialise();
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator =
                         Foundries.defaultInstance().createValidator(flavour, 20, false, false, false)) {

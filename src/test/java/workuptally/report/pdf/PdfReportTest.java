@@ -170,7 +170,12 @@ class PdfReportTest {
 
     private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
-        try (PDDocument document = Loader.loadPDF(PdfText.bytes(review, options))) {
+        assertTidy(PdfText.bytes(review, options), paper);
+    }
+
+    /** Every glyph within the margins, none over another. */
+    static void assertTidy(byte[] pdf, PdfOptions.Paper paper) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<TextPosition> glyphs = PdfText.glyphs(document, page);
                 for (TextPosition glyph : glyphs) {
@@ -257,7 +262,7 @@ class PdfReportTest {
         Review review = InventedReviews.review(List.of(run), List.of());
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         assertTrue(text.contains("R-\uFFFDPhenylmagnesium"), text);
-        assertTrue(text.contains(PdfText.dense("Characters that the fonts of this report lack are shown as")));
+        assertTrue(text.contains(PdfText.dense("Characters that the fonts of this document lack are shown as")));
         String plain = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard()));
         assertFalse(plain.contains("\uFFFD"));
     }

@@ -1,0 +1,94 @@
+package workuptally.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import workuptally.book.UnreadableBookException;
+import workuptally.judgement.Review;
+import workuptally.model.Book;
+import workuptally.report.pdf.BenchSheet;
+import workuptally.report.pdf.PdfOptions;
+
+/** Writes a sheet for the bench for the planned runs of books. */
+@Command(
+        name = "bench",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Writes a sheet for the bench for the planned runs: amounts, steps, boxes to fill in, labels.")
+final class BenchCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the sheet; without it it stands beside the book.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "Paper: A4 or Letter; without it ${DEFAULT-VALUE}.")
+    private PdfOptions.Paper paper;
+
+    @Option(
+            names = "--locale",
+            paramLabel = "MARK",
+            defaultValue = "point",
+            description = "Decimal mark: point or comma; without it ${DEFAULT-VALUE}.")
+    private PdfOptions.DecimalMark decimalMark;
+
+    @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
+    private List<Path> books;
+
+    @Override
+    public Integer call() throws IOException {
+        ExitCode code = ExitCode.DONE;
+        for (Path book : books) {
+            code = code.and(write(book));
+        }
+        return code.number();
+    }
+
+    private ExitCode write(Path path) throws IOException {
+        PrintWriter terminal = spec.commandLine().getOut();
+        try {
+            Book book = options.read(path);
+            Review review = options.review(book, done -> {});
+            int runs = BenchSheet.planned(review).size();
+            if (runs == 0) {
+                terminal.println(book.name() + " has no planned run; nothing was written.");
+                return ExitCode.DONE;
+            }
+            Path beside = path.toAbsolutePath().normalize().getParent();
+            try (StagedFiles files = new StagedFiles(out.orElse(beside == null ? path : beside))) {
+                try (OutputStream file =
+                        new BufferedOutputStream(Files.newOutputStream(files.add(book.name() + "-bench.pdf")))) {
+                    BenchSheet.write(review, new PdfOptions(paper, decimalMark, Optional.empty()), file);
+                }
+                for (Path placed : files.place()) {
+                    terminal.println("Written: " + placed + " (" + (runs == 1 ? "1 run" : runs + " runs") + ")");
+                }
+            }
+            return ExitCode.DONE;
+        } catch (UnreadableBookException | IOException unusable) {
+            return Failure.report(unusable, spec.commandLine().getErr());
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package workuptally.report.pdf;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.SafetyWording;
+import workuptally.model.Severity;
+import workuptally.tally.Plan;
+
+/**
+ * A sheet for the bench: for each planned run what to weigh, the steps, what to expect, boxes to fill in for each layer, and labels. Archivable
+ * and accessible as the review is.
+ */
+public final class BenchSheet {
+    private BenchSheet() {}
+
+    /**
+     * Writes the sheet.
+     *
+     * @param review the review of a book; only its planned runs are used
+     * @param options paper and decimal mark
+     * @param out where to; left open
+     * @throws IOException if writing fails
+     */
+    public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
+        String title = "Bench sheet: " + review.book().name();
+        PdfReport.write(review, options, title, flow -> fill(flow, review, title), out);
+    }
+
+    /** The runs that a sheet is about. */
+    public static List<RunReview> planned(Review review) {
+        return review.runs().stream().filter(r -> r.tally().plan().isPresent()).toList();
+    }
+
+    private static void fill(PageFlow flow, Review review, String title) {
+        Look look = flow.look();
+        List<RunReview> runs = planned(review);
+        RunPlaces places = new RunPlaces(review);
+        List<Block> head = new ArrayList<>();
+        head.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
+        head.add(new Paragraph(
+                look,
+                runs.isEmpty()
+                        ? "The book has no planned run."
+                        : "Filled in by hand: each row of boxes below is a row of the Charges or the Layers table of the book. "
+                                + SafetyWording.DEFERS));
+        flow.add(head);
+        for (int i = 0; i < runs.size(); i++) {
+            RunReview run = runs.get(i);
+            if (i > 0) {
+                flow.turn();
+            }
+            flow.openSection();
+            flow.add(blocks(look, places, run));
+            flow.addTogether(toFill(look, run.tally().plan().orElseThrow()));
+            flow.closeSection();
+            flow.turn();
+            PdfReport.section(flow, new LabelSheet(look, run).blocks());
+        }
+    }
+
+    private static List<Block> blocks(Look look, RunPlaces places, RunReview run) {
+        Plan plan = run.tally().plan().orElseThrow();
+        String reaction = run.tally().run().reaction();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Heading(
+                look,
+                Heading.Level.SECTION,
+                reaction.isBlank() ? run.id() : run.id() + "  " + reaction,
+                places.of(run.id())));
+        blocks.add(new Paragraph(look, who(run), look.body().in(look.palette().soft())));
+        stops(look, run, blocks);
+        PlanBlocks parts = new PlanBlocks(look, run, plan);
+        blocks.addAll(parts.amounts(true));
+        blocks.addAll(parts.steps());
+        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        return blocks;
+    }
+
+    private static String who(RunReview run) {
+        StringJoiner who = new StringJoiner(" · ");
+        run.tally().run().date().ifPresent(d -> who.add("planned for " + d));
+        if (!run.tally().run().chemist().isBlank()) {
+            who.add(run.tally().run().chemist());
+        }
+        who.add("begun on: ____________");
+        who.add("by: ____________");
+        return who.toString();
+    }
+
+    private static void stops(Look look, RunReview run, List<Block> blocks) {
+        run.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
+                .forEach(f -> blocks.add(new Paragraph(
+                        look,
+                        "Settle first (" + f.severity().word() + "): " + f.seen() + ". " + f.action(),
+                        look.body().inBold())));
+    }
+
+    private static List<Block> toFill(Look look, Plan plan) {
+        if (plan.layers().isEmpty()) {
+            return List.of();
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Plan.ExpectedLayer layer : plan.layers()) {
+            String about = layer.volumeMillilitres().isPresent()
+                    ? ", about "
+                            + look.figures()
+                                    .significant(layer.volumeMillilitres().getAsDouble(), 2) + "\u00A0mL"
+                    : "";
+            rows.add(List.of(
+                    TableCell.bold(layer.label()),
+                    TableCell.of(layer.phase().map(p -> p.word()).orElse("phase: ________") + ", step "
+                            + layer.step().number() + about),
+                    TableCell.of(""),
+                    TableCell.of(""),
+                    TableCell.of(""),
+                    TableCell.of(""),
+                    TableCell.of(""),
+                    TableCell.of(""),
+                    TableCell.of("")));
+        }
+        return List.of(
+                look.subheading("Layers, a row of the Layers table each"),
+                new TaggedTable(
+                        look,
+                        List.of(
+                                TableColumn.word("Layer"),
+                                TableColumn.text("Phase, from"),
+                                TableColumn.box("Position"),
+                                TableColumn.box("Vessel"),
+                                TableColumn.box("Volume (mL)"),
+                                TableColumn.box("Gross (g)"),
+                                TableColumn.box("Tare (g)"),
+                                TableColumn.box("Temp. (°C)"),
+                                TableColumn.box("pH")),
+                        rows));
+    }
+}

@@ -1,0 +1,262 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
+import workuptally.judgement.RunReview;
+import workuptally.model.Step;
+import workuptally.tally.Contact;
+import workuptally.tally.Plan;
+import workuptally.tally.StepReaction;
+
+/** What a planned run can expect: amounts, steps, layers, waste. The same tables stand in the review and on the bench sheet. */
+final class PlanBlocks {
+    private static final int NAMED_PARTS = 4;
+
+    private final Look look;
+    private final RunReview run;
+    private final Plan plan;
+
+    PlanBlocks(Look look, RunReview run, Plan plan) {
+        this.look = look;
+        this.run = run;
+        this.plan = plan;
+    }
+
+    /** For the review. */
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>(amounts(false));
+        blocks.addAll(steps());
+        blocks.addAll(layers());
+        blocks.addAll(waste());
+        return blocks;
+    }
+
+    /**
+     * Amounts to weigh or measure out, and the theory they give.
+     *
+     * @param toFill true for a box beside each, for what was weighed
+     */
+    List<Block> amounts(boolean toFill) {
+        List<Block> blocks = new ArrayList<>();
+        if (!plan.weighings().isEmpty()) {
+            blocks.add(look.subheading("Amounts to weigh or measure"));
+            List<List<TableCell>> rows = new ArrayList<>();
+            for (Plan.Weighing weighing : plan.weighings()) {
+                List<TableCell> row = new ArrayList<>(List.of(
+                        TableCell.bold(weighing.material()),
+                        TableCell.of(weighing.role()),
+                        number(weighing.amountMillimoles(), 4),
+                        number(weighing.massGrams(), 4),
+                        number(weighing.toleranceGrams(), 1),
+                        number(weighing.volumeMillilitres(), 3)));
+                if (toFill) {
+                    row.add(TableCell.of(""));
+                    row.add(TableCell.of(""));
+                }
+                rows.add(row);
+            }
+            List<TableColumn> columns = new ArrayList<>(List.of(
+                    TableColumn.text("Material"),
+                    TableColumn.word("Role"),
+                    TableColumn.number("Amount\n(mmol)"),
+                    TableColumn.number("Mass\n(g)"),
+                    TableColumn.number("± (g)"),
+                    TableColumn.number("or volume\n(mL)")));
+            if (toFill) {
+                columns.add(TableColumn.box("Weighed (g)"));
+                columns.add(TableColumn.box("Supplier lot"));
+            }
+            blocks.add(new TaggedTable(look, columns, rows));
+        }
+        StringJoiner theory = new StringJoiner("; ", "Theory: ", ".");
+        for (Plan.ExpectedProduct product : plan.products()) {
+            String expected = product.expectedGrams().isPresent()
+                    ? ", expected by the planned yield "
+                            + look.figures().significant(product.expectedGrams().getAsDouble(), 3) + "\u00A0g"
+                    : "";
+            theory.add(product.product() + " " + look.figures().significant(product.theoryGrams(), 4) + "\u00A0g ("
+                    + look.figures().significant(product.theoryMillimoles(), 4) + "\u00A0mmol)" + expected);
+        }
+        if (!plan.products().isEmpty()) {
+            blocks.add(new Paragraph(look, theory.toString()));
+        }
+        return blocks;
+    }
+
+    /** Steps with volumes, which layer to expect below, fill and loads, gas and drying agent. */
+    List<Block> steps() {
+        List<Block> blocks = new ArrayList<>();
+        if (plan.steps().isEmpty()) {
+            return blocks;
+        }
+        blocks.add(look.subheading("Steps"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Plan.PlannedStep planned : plan.steps()) {
+            Step step = planned.step();
+            rows.add(List.of(
+                    TableCell.bold(step.number()),
+                    TableCell.of(step.operation().map(Step.Operation::word).orElse("") + " "
+                            + String.join(" + ", step.from())),
+                    TableCell.of(added(step)),
+                    TableCell.of(String.join(", ", step.gives())),
+                    TableCell.of(below(planned)),
+                    TableCell.of(care(planned))));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Step"),
+                        TableColumn.text("Operation"),
+                        TableColumn.text("With"),
+                        TableColumn.word("Gives"),
+                        TableColumn.text("Expected below"),
+                        TableColumn.text("Funnel, gas, capacity, agent")),
+                rows));
+        blocks.add(new Paragraph(
+                look,
+                "Estimates from planned amounts and reference values. Densities in g/mL; a weighed volume or a drop of water tells"
+                        + " which layer is which. Gas: let off early and often, never shake what is hot or still gives gas.",
+                look.caption()));
+        return blocks;
+    }
+
+    private String added(Step step) {
+        if (step.material().isBlank()) {
+            return "–";
+        }
+        String each = step.volumeMillilitres()
+                .entered()
+                .map(v -> v.asTyped() + "\u00A0mL")
+                .or(() -> step.massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
+                .orElse("");
+        double portions = step.portionCount();
+        String times = portions == 1 ? "" : look.figures().plain(portions) + " × ";
+        return (times + each + " " + step.material()).strip();
+    }
+
+    private String below(Plan.PlannedStep planned) {
+        return planned.densities()
+                .map(d -> d.lower().map(p -> p.word() + " below").orElse("too alike: check") + "\norganic "
+                        + range(d.organic().lowGramsPerMillilitre(), d.organic().highGramsPerMillilitre())
+                        + ", aqueous "
+                        + range(d.aqueous().lowGramsPerMillilitre(), d.aqueous().highGramsPerMillilitre()))
+                .orElse("–");
+    }
+
+    private String range(double low, double high) {
+        String from = look.figures().fixed(low, 2);
+        String to = look.figures().fixed(high, 2);
+        return from.equals(to) ? from : from + " to " + to;
+    }
+
+    private String care(Plan.PlannedStep planned) {
+        Figures figures = look.figures();
+        StringJoiner care = new StringJoiner("\n");
+        care.setEmptyValue("–");
+        run.tally().contacts().stream()
+                .filter(c -> c.step().equals(planned.step()))
+                .findFirst()
+                .ifPresent(c -> care.add(funnel(c)));
+        for (StepReaction reaction : run.tally().evidence().reactions()) {
+            if (reaction.step().equals(planned.step())) {
+                reaction(reaction).forEach(care::add);
+            }
+        }
+        planned.drying()
+                .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water: "
+                        + figures.significant(d.leastGrams(), 2) + " to " + figures.significant(d.mostGrams(), 2)
+                        + "\u00A0g of the agent"));
+        return care.toString();
+    }
+
+    private String funnel(Contact contact) {
+        Figures figures = look.figures();
+        return figures.significant(contact.volumeMillilitres(), 3) + "\u00A0mL in a funnel of "
+                + figures.significant(contact.funnelMillilitres(), 3) + "\u00A0mL"
+                + (contact.funnelRecorded() ? "" : " (not stated)") + ": "
+                + (contact.loadsNeeded() > contact.loads()
+                        ? contact.loadsNeeded() + " loads needed, " + contact.loads() + " planned"
+                        : contact.loads() == 1 ? "1 load" : contact.loads() + " loads")
+                + ", " + figures.fixed(contact.fillPercent(), 0) + "\u00A0% full (limit "
+                + figures.fixed(contact.fillLimitPercent(), 0) + "\u00A0%)";
+    }
+
+    private List<String> reaction(StepReaction reaction) {
+        Figures figures = look.figures();
+        List<String> lines = new ArrayList<>();
+        if (reaction.worstLitres() > 0) {
+            lines.add("Gas: " + reaction.gas().replace('2', '\u2082') + ", "
+                    + figures.significant(reaction.expectedLitres(), 2) + "\u00A0L expected, "
+                    + figures.significant(reaction.worstLitres(), 2) + "\u00A0L at worst");
+        }
+        if (reaction.capacityRatio().isPresent()) {
+            lines.add("Capacity " + figures.significant(reaction.washMillimoles(), 3) + " for "
+                    + figures.significant(reaction.toNeutraliseMillimoles(), 3) + "\u00A0mmol"
+                    + (reaction.capacityRatio().getAsDouble() < 1
+                                    && reaction.neededMillilitres().isPresent()
+                            ? ": too little, "
+                                    + figures.significant(
+                                            reaction.neededMillilitres().getAsDouble(), 3)
+                                    + "\u00A0mL needed"
+                            : ""));
+        }
+        return lines;
+    }
+
+    private List<Block> layers() {
+        List<Block> blocks = new ArrayList<>();
+        if (plan.layers().isEmpty()) {
+            return blocks;
+        }
+        blocks.add(look.subheading("Layers to expect"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Plan.ExpectedLayer layer : plan.layers()) {
+            rows.add(List.of(
+                    TableCell.bold(layer.label()),
+                    TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated")),
+                    number(layer.volumeMillilitres(), 2),
+                    number(layer.massGrams(), 2),
+                    TableCell.of(contents(layer)),
+                    TableCell.of(layer.streamName().isEmpty() ? "goes on" : layer.streamName())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Layer"),
+                        TableColumn.word("Phase"),
+                        TableColumn.number("About\n(mL)"),
+                        TableColumn.number("About\n(g)"),
+                        TableColumn.text("Liquids and salts"),
+                        TableColumn.text("Stream it suggests")),
+                rows));
+        return blocks;
+    }
+
+    /** The largest components of a portion by name. */
+    static String contents(Plan.ExpectedLayer layer) {
+        return layer.grams().isEmpty()
+                ? "from " + layer.step().operation().map(Step.Operation::word).orElse("step") + ", step "
+                        + layer.step().number()
+                : String.join(
+                        ", ", layer.grams().keySet().stream().limit(NAMED_PARTS).toList());
+    }
+
+    private List<Block> waste() {
+        if (plan.waste().isEmpty()) {
+            return List.of();
+        }
+        StringJoiner text = new StringJoiner("; ", "Waste to expect, should somebody decide so: ", ".");
+        for (Plan.ExpectedWaste waste : plan.waste()) {
+            text.add(waste.streamName() + ", about "
+                    + look.figures().significant(waste.massGrams(), 2) + "\u00A0g, "
+                    + look.figures().significant(waste.volumeMillilitres(), 2) + "\u00A0mL");
+        }
+        return List.of(new Paragraph(look, text.toString()));
+    }
+
+    private TableCell number(OptionalDouble value, int digits) {
+        return TableCell.of(value.isPresent() ? look.figures().significant(value.getAsDouble(), digits) : "–");
+    }
+}

@@ -1,0 +1,200 @@
+package workuptally.tally;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.Drying;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Limits;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.DryingAgent;
+import workuptally.tally.Plan.DryingNeed;
+import workuptally.tally.Plan.ExpectedLayer;
+import workuptally.tally.Plan.ExpectedProduct;
+import workuptally.tally.Plan.ExpectedWaste;
+import workuptally.tally.Plan.PlannedStep;
+import workuptally.tally.Plan.Weighing;
+
+/** Turns the entries of a planned run into what its bench work can expect. */
+final class PlanAccount {
+    /** How close to a planned amount is close enough, %; common practice. */
+    static final double TOLERANCE_PERCENT = 1;
+
+    /** Drying agent over what binds the water at best and at worst; common practice. */
+    private static final double LEAST_AGENT_FACTOR = 1.5;
+
+    private static final double MOST_AGENT_FACTOR = 2;
+    private static final double LEAST_GRAMS = 1e-6;
+
+    private final RunTally tally;
+    private final Substances substances;
+    private final LayerFlow flow;
+    private final IdentityAccount identities;
+    private final DryingAccount drying;
+    private final WasteAccount waste;
+    private final LayerMakeUps names;
+
+    private PlanAccount(RunTally tally, Limits limits, Substances substances, LayerFlow flow) {
+        this.tally = tally;
+        this.substances = substances;
+        this.flow = flow;
+        this.identities = new IdentityAccount(tally.run(), flow);
+        this.drying = new DryingAccount(tally, substances, flow);
+        this.waste = new WasteAccount(tally.run(), limits, substances);
+        this.names = new LayerMakeUps(substances, flow);
+    }
+
+    /** The plan behind finished results. */
+    static Plan of(RunTally tally, Limits limits, Substances substances, LayerFlow flow) {
+        return new PlanAccount(tally, limits, substances, flow).plan();
+    }
+
+    private Plan plan() {
+        List<ExpectedLayer> layers = layers();
+        return new Plan(weighings(), products(), steps(), layers, waste(layers));
+    }
+
+    private List<Weighing> weighings() {
+        return tally.amounts().stream()
+                .map(a -> new Weighing(
+                        a.charge().material(),
+                        a.charge()
+                                .role()
+                                .map(r -> r.name().toLowerCase(Locale.ROOT))
+                                .orElse(""),
+                        number(a.massGrams()),
+                        number(a.volumeMillilitres()),
+                        number(a.amountMillimoles()),
+                        TOLERANCE_PERCENT))
+                .toList();
+    }
+
+    private static OptionalDouble number(Optional<MeasuredValue> value) {
+        return value.map(v -> OptionalDouble.of(v.value())).orElse(OptionalDouble.empty());
+    }
+
+    private List<ExpectedProduct> products() {
+        return tally.theory().stream()
+                .flatMap(t -> t.products().stream())
+                .map(p -> new ExpectedProduct(
+                        p.product().name(),
+                        p.massGrams().value(),
+                        p.amountMillimoles().value(),
+                        p.product()
+                                .plannedYieldPercent()
+                                .entered()
+                                .map(Entered::value)
+                                .map(y -> OptionalDouble.of(p.massGrams().value() * y / 100))
+                                .orElse(OptionalDouble.empty())))
+                .toList();
+    }
+
+    private List<PlannedStep> steps() {
+        return tally.run().orderedSteps().stream()
+                .map(s -> new PlannedStep(s, identities.densities(s, tally.amounts()), drying(s)))
+                .toList();
+    }
+
+    private Optional<DryingNeed> drying(Step step) {
+        Optional<DryingAgent> agent =
+                isOperation(step, Operation.DRY) ? substances.dryingAgent(step.material()) : Optional.empty();
+        double water = agent.isPresent() ? drying.waterToBindGrams(step) : 0;
+        return water <= 0
+                ? Optional.empty()
+                : agent.map(a -> new DryingNeed(
+                        a.name(),
+                        water,
+                        Drying.agentGrams(water, a.practicalUptakeHighGramsPerGram(), LEAST_AGENT_FACTOR),
+                        Drying.agentGrams(water, a.practicalUptakeLowGramsPerGram(), MOST_AGENT_FACTOR)));
+    }
+
+    private static boolean isOperation(Step step, Operation operation) {
+        return step.operation().filter(o -> o == operation).isPresent();
+    }
+
+    private List<ExpectedLayer> layers() {
+        Map<String, ExpectedLayer> layers = new LinkedHashMap<>();
+        for (Step step : tally.run().orderedSteps()) {
+            for (String label : step.gives()) {
+                if (!label.equals(Step.REACTION_MIXTURE)) {
+                    layers.put(label, layer(label, step));
+                }
+            }
+        }
+        return List.copyOf(layers.values());
+    }
+
+    /** What a filter keeps and what a still takes over is not followed in a plan: which label is which only the bench can tell. */
+    private ExpectedLayer layer(String label, Step step) {
+        boolean followed = !step.givesOther().contains(label);
+        Mixture mixture = followed
+                ? flow.portion(label).share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1)
+                : Mixture.EMPTY;
+        Optional<Layer.Phase> phase = phase(label, step);
+        boolean terminal = tally.run().orderedSteps().stream()
+                .noneMatch(s -> s.from().contains(label) && !isOperation(s, Operation.SAMPLE));
+        Optional<WasteLine> line = terminal && mixture.totalGrams() > 0
+                ? Optional.of(waste.expected(label, phase, mixture))
+                : Optional.empty();
+        return new ExpectedLayer(
+                label,
+                step,
+                phase,
+                terminal,
+                mixture.millilitres() > 0 ? OptionalDouble.of(mixture.millilitres()) : OptionalDouble.empty(),
+                mixture.totalGrams() > 0 ? OptionalDouble.of(mixture.totalGrams()) : OptionalDouble.empty(),
+                named(mixture),
+                line.map(WasteLine::streamName).orElse(""),
+                line.map(WasteLine::why).orElse(""));
+    }
+
+    private Optional<Layer.Phase> phase(String label, Step step) {
+        if (step.givesOrganic().contains(label)) {
+            return Optional.of(Layer.Phase.ORGANIC);
+        }
+        if (step.givesAqueous().contains(label)) {
+            return Optional.of(Layer.Phase.AQUEOUS);
+        }
+        return tally.run().layer(label).flatMap(Layer::phase);
+    }
+
+    private Map<String, Double> named(Mixture mixture) {
+        Map<String, Double> sum = new LinkedHashMap<>();
+        mixture.parts().forEach((name, part) -> sum.merge(names.fullName(name), part.grams(), Double::sum));
+        Map<String, Double> largestFirst = new LinkedHashMap<>();
+        sum.entrySet().stream()
+                .filter(e -> e.getValue() > LEAST_GRAMS)
+                .sorted(Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
+        return largestFirst;
+    }
+
+    private static List<ExpectedWaste> waste(List<ExpectedLayer> layers) {
+        Map<String, ExpectedWaste> streams = new LinkedHashMap<>();
+        for (ExpectedLayer layer : layers) {
+            if (!layer.streamName().isEmpty()) {
+                ExpectedWaste own = new ExpectedWaste(
+                        layer.streamName(),
+                        layer.massGrams().orElse(0),
+                        layer.volumeMillilitres().orElse(0));
+                streams.merge(
+                        layer.streamName(),
+                        own,
+                        (a, b) -> new ExpectedWaste(
+                                a.streamName(),
+                                a.massGrams() + b.massGrams(),
+                                a.volumeMillilitres() + b.volumeMillilitres()));
+            }
+        }
+        return new ArrayList<>(streams.values());
+    }
+}

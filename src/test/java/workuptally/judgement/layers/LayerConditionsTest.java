@@ -1,0 +1,346 @@
+package workuptally.judgement.layers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.State;
+
+/** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
+class LayerConditionsTest {
+    // R1
+
+    @Test
+    void densityOfTheRecordedPhaseMeetsIdentity() {
+        assertState(State.MET, "R1", WashedRun.book());
+    }
+
+    @Test
+    void densityOfTheOtherPhaseDoesNotMeetIdentity() {
+        // 45.0 g / 50 mL = 0.90 g/mL, ethyl acetate's density.
+        assertState(State.NOT_MET, "R1", WashedRun.book().but("layers", "Net", "45.00"));
+    }
+
+    @Test
+    void layerWithoutDensityOrCheckLeavesIdentityMissing() {
+        assertState(State.MISSING, "R1", WashedRun.book().but("layers", "Volume", ""));
+    }
+
+    @Test
+    void checkAtTheBenchMeetsIdentityWhereDensityCannotTell() {
+        SmallBook book = WashedRun.book().but("layers", "Volume", "").but("workup", "Checked by", "water drop");
+        assertState(State.MET, "R1", book);
+    }
+
+    @Test
+    void contactWithASolventOfUnknownDensityLeavesIdentityMissing() {
+        assertState(State.MISSING, "R1", WashedRun.book().but("charges", "Material", "secret solvent"));
+    }
+
+    // R2
+
+    @Test
+    void weighedLotWithItsIdentityMeetsIsolation() {
+        assertState(State.MET, "R2", WashedRun.book());
+    }
+
+    @Test
+    void lotWithoutAMassLeavesIsolationMissing() {
+        assertState(State.MISSING, "R2", WashedRun.book().but("isolated", "Net", ""));
+    }
+
+    @Test
+    void lotWithoutAssayAndIdentityLeavesIsolationMissing() {
+        SmallBook book = WashedRun.book().but("isolated", "Assay", "").but("isolated", "Identity by", "");
+        assertState(State.MISSING, "R2", book);
+    }
+
+    @Test
+    void identityAloneMeetsIsolation() {
+        assertState(State.MET, "R2", WashedRun.book().but("isolated", "Assay", ""));
+    }
+
+    // R3
+
+    @Test
+    void nonDetectMeetsKnownContent() {
+        assertState(State.MET, "R3", WashedRun.book().but("assays", "Result", "<0.05"));
+    }
+
+    @Test
+    void conservationMeetsKnownContent() {
+        Condition condition = WashedRun.condition(notAssayed(), "R3");
+        assertEquals(State.MET, condition.state());
+        assertEquals("P: not assayed; at most theory less what was found elsewhere", condition.evidence());
+    }
+
+    @Test
+    void layerWithoutAssayOrBoundLeavesContentMissing() {
+        assertState(State.MISSING, "R3", notAssayed().but("isolated", "Assay", ""));
+    }
+
+    // R4
+
+    @ParameterizedTest
+    @CsvSource({
+        // HPLC 2 %: 0.38 × (1 + 1.645 × 0.02) = 0.392502 g = 1.96 %; 0.39 × 1.0329 = 0.402831 g = 2.01 % of 20.0 g.
+        "0.38, MET",
+        "0.39, NOT_MET"
+    })
+    void guardBandIsAddedBeforeTheLayerLimit(String grams, State state) {
+        assertState(state, "R4", WashedRun.book().but("assays", "Result", grams));
+    }
+
+    @Test
+    void nonDetectCountsAtItsLimit() {
+        // <0.41 g is at most 2.05 % of theory.
+        assertState(State.NOT_MET, "R4", WashedRun.book().but("assays", "Result", "<0.41"));
+    }
+
+    @Test
+    void layerLimitOfTheBookIsUsed() {
+        assertState(State.NOT_MET, "R4", WashedRun.book().limit("Layer limit", "0.5"));
+    }
+
+    @Test
+    void unknownContentLeavesItsSizeMissing() {
+        assertState(State.MISSING, "R4", notAssayed().but("isolated", "Assay", ""));
+    }
+
+    // R5
+
+    @Test
+    void layersThatTogetherFitMeetTheRunLimit() {
+        assertState(State.MET, "R5", WashedRun.book());
+    }
+
+    @Test
+    void largestOfTheLayersThatTogetherDoNotFitIsHeld() {
+        // 0.30 g + <0.25 g = 2.8 % of 20.0 g: without A1 the rest is 1.25 %.
+        SmallBook book = WashedRun.book()
+                .but("assays", "Result", "0.30")
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "RM")
+                .but("workup", "Gives aqueous", "A3")
+                .row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC", "Result", "<0.25", "Unit", "g");
+        assertState(State.NOT_MET, "R5", book);
+        assertEquals(
+                State.MET, WashedRun.decision(book, "A3").conditions().get(4).state());
+    }
+
+    // R6
+
+    @Test
+    void closedBalanceIsMet() {
+        assertState(State.MET, "R6", WashedRun.book());
+    }
+
+    @Test
+    void openBalanceIsMetByALayerWithItsOwnAssay() {
+        // 17.0 g of 20.0 g: open by 14 %.
+        Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "17.00"), "R6");
+        assertEquals(State.MET, condition.state());
+        assertTrue(condition.evidence().endsWith("but this layer has its own assay"));
+    }
+
+    @Test
+    void openBalanceIsNotMetByALayerWithoutOne() {
+        assertState(State.NOT_MET, "R6", notAssayed().but("isolated", "Net", "17.00"));
+    }
+
+    @Test
+    void balanceThatIsOverIsNotMet() {
+        assertState(State.NOT_MET, "R6", WashedRun.book().but("isolated", "Net", "22.00"));
+    }
+
+    @Test
+    void ragThatWasNotAssayedLeavesEveryLayerOpen() {
+        SmallBook book = WashedRun.book().but("workup", "Gives other", "R1");
+        book.row("layers", "Layer", "R1", "Phase", "rag", "Volume", "5", "Net", "5.00", "Status", "kept");
+        assertState(State.NOT_MET, "R6", book);
+    }
+
+    @Test
+    void portionThatNobodyRecordedLeavesEveryLayerOpen() {
+        Condition condition = WashedRun.condition(WashedRun.book().but("workup", "Gives other", "X9"), "R6");
+        assertEquals(State.NOT_MET, condition.state());
+        assertEquals("X9 not assayed or not recorded", condition.evidence());
+    }
+
+    @Test
+    void runWithoutClosureLeavesTheBalanceMissing() {
+        assertState(State.MISSING, "R6", WashedRun.book().but("isolated", "Assay", ""));
+    }
+
+    // R7
+
+    @Test
+    void openStopIsNotMet() {
+        SmallBook book = WashedRun.book().but("isolated", "Net", "").but("isolated", "Gross", "52.00");
+        Condition condition = WashedRun.condition(book, "R7");
+        assertEquals(State.NOT_MET, condition.state());
+        assertTrue(condition.evidence().contains("tare-missing"));
+    }
+
+    @Test
+    void runWithoutAStopIsMet() {
+        assertState(State.MET, "R7", WashedRun.book());
+    }
+
+    // R8
+
+    @Test
+    void secondWantedProductFoundNowhereIsAskedFor() {
+        Condition condition = WashedRun.condition(withSecondProduct(), "R8");
+        assertEquals(State.MISSING, condition.state());
+        assertEquals("ask whether Q is wanted from this layer", condition.evidence());
+    }
+
+    @Test
+    void secondWantedProductFoundInALotIsMet() {
+        SmallBook book = withSecondProduct()
+                .row("isolated", "Lot", "C2", "Product", "Q", "Stage", "crude", "Net", "1.00", "Assay", "99");
+        assertState(State.MET, "R8", book);
+    }
+
+    // R9
+
+    @Test
+    void quenchIsAskedOnlyForAProposedTransfer() {
+        assertState(State.NOT_ASKED, "R9", quenched("negative", false));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"negative, MET", "positive, NOT_MET", "not done, MISSING", "'', MISSING"})
+    void quenchTestDecides(String test, State state) {
+        assertState(state, "R9", quenched(test, true));
+    }
+
+    @Test
+    void lastTestCounts() {
+        SmallBook book = quenched("positive", true)
+                .row("workup", "Step", "0.7", "Operation", "quench", "From", "RM", "Gives other", "RM")
+                .but("workup", "Quench test", "negative");
+        assertState(State.MET, "R9", book);
+    }
+
+    @Test
+    void quenchAfterTheLastTestLeavesItMissing() {
+        SmallBook book = quenched("negative", true)
+                .row("workup", "Step", "0.7", "Operation", "quench", "From", "RM", "Gives other", "RM");
+        assertState(State.MISSING, "R9", book);
+    }
+
+    @Test
+    void runWithoutReactiveChargeAndQuenchIsMet() {
+        assertState(State.MET, "R9", proposed(WashedRun.book(), "aqueous-neutral", "10"));
+    }
+
+    @Test
+    void reactiveChargeWithoutAnyQuenchIsMissing() {
+        SmallBook book = proposed(WashedRun.book(), "aqueous-neutral", "10")
+                .row("charges", "Material", "sodium borohydride", "Role", "reagent", "Formula", "NaBH4")
+                .but("charges", "Actual amount", "1.00")
+                .but("charges", "Actual unit", "g");
+        assertState(State.MISSING, "R9", book);
+    }
+
+    // R10
+
+    @Test
+    void containerIsAskedOnlyForAProposedTransfer() {
+        assertState(State.NOT_ASKED, "R10", WashedRun.book());
+    }
+
+    @Test
+    void containerOfTheStreamWithRoomIsMet() {
+        assertState(State.MET, "R10", proposed(WashedRun.book(), "aqueous-neutral", "10"));
+    }
+
+    @Test
+    void containerOfAnotherStreamIsNotMet() {
+        assertState(State.NOT_MET, "R10", proposed(WashedRun.book(), "halogenated-organic", "10"));
+    }
+
+    @Test
+    void containerWithoutRoomIsNotMet() {
+        // 50 mL into 0.05 L.
+        assertState(State.NOT_MET, "R10", proposed(WashedRun.book(), "aqueous-neutral", "0.05"));
+    }
+
+    @Test
+    void containerWithoutCapacityIsMissing() {
+        assertState(State.MISSING, "R10", proposed(WashedRun.book(), "aqueous-neutral", ""));
+    }
+
+    // R11
+
+    @Test
+    void runOnHoldIsNotMet() {
+        assertState(State.NOT_MET, "R11", WashedRun.book().limit("Hold runs", "X0; X1"));
+    }
+
+    @Test
+    void runNotOnHoldIsMet() {
+        assertState(State.MET, "R11", WashedRun.book().limit("Hold runs", "X0"));
+    }
+
+    @Test
+    void holdIsNotAskedWhereTheBookHoldsNoRun() {
+        assertState(State.NOT_ASKED, "R11", WashedRun.book());
+    }
+
+    // R12
+
+    @ParameterizedTest
+    @CsvSource({
+        // Run of 2026-03-02 and 7 days: 2026-03-09.
+        "2026-03-08, NOT_MET",
+        "2026-03-09, MET"
+    })
+    void waitingTimeCountsFromTheDayOfTheRun(String asOf, State state) {
+        assertState(state, "R12", WashedRun.book().limit("Waiting days", "7").limit("As of", asOf));
+    }
+
+    @Test
+    void waitingTimeWithoutADayOfTheReportIsMissing() {
+        assertState(State.MISSING, "R12", WashedRun.book().limit("Waiting days", "7"));
+    }
+
+    @Test
+    void waitingTimeIsNotAskedWhereNoneIsSet() {
+        assertState(State.NOT_ASKED, "R12", WashedRun.book());
+    }
+
+    private static SmallBook notAssayed() {
+        return WashedRun.book().but("assays", "Substance", "S");
+    }
+
+    private static SmallBook withSecondProduct() {
+        return WashedRun.book()
+                .row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "150", "Coefficient", "1");
+    }
+
+    private static SmallBook quenched(String test, boolean propose) {
+        SmallBook book = WashedRun.book()
+                .row("workup", "Step", "0.5", "Operation", "quench", "From", "RM", "Gives other", "RM")
+                .but("workup", "Quench test", test);
+        return propose ? proposed(book, "aqueous-neutral", "10") : book;
+    }
+
+    private static SmallBook proposed(SmallBook book, String stream, String litres) {
+        return book.but("layers", "pH", "7")
+                .row("containers", "Container", "W1", "Waste stream", stream, "Capacity", litres, "Tare", "500")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W1", "Status", "proposed");
+    }
+
+    private static void assertState(State state, String id, SmallBook book) {
+        Condition condition = WashedRun.condition(book, id);
+        assertEquals(state, condition.state(), condition.evidence());
+    }
+}

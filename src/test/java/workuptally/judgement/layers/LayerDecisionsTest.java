@@ -1,0 +1,91 @@
+package workuptally.judgement.layers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+
+class LayerDecisionsTest {
+    @Test
+    void everyConditionMetIsEvidenceComplete() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book());
+        assertEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
+        // 0.10 g × (1 + 1.645 × 0.02) = 0.10329 g.
+        assertEquals("at most 0.103 g P = 0.52 % of theory, limit 2.0 %", decision.reason());
+    }
+
+    @Test
+    void oneConditionNotMetKeepsTheLayer() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book().but("assays", "Result", "0.60"));
+        assertEquals(Outcome.KEEP, decision.outcome());
+        assertTrue(decision.reason().contains("at most 0.620 g P"), decision.reason());
+    }
+
+    @Test
+    void oneConditionMissingAsksForAMeasurementFirst() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book().but("layers", "Volume", ""));
+        assertEquals(Outcome.MEASURE_FIRST, decision.outcome());
+        assertEquals(1, decision.missing().size());
+    }
+
+    @Test
+    void notMetGoesBeforeMissing() {
+        SmallBook book = WashedRun.book().but("layers", "Volume", "").but("assays", "Result", "0.60");
+        assertEquals(Outcome.KEEP, WashedRun.decision(book).outcome());
+    }
+
+    @Test
+    void conditionsAboutATransferDoNotDecideAboutTheLayer() {
+        SmallBook book = WashedRun.book()
+                .but("layers", "pH", "7")
+                .row("containers", "Container", "W1", "Waste stream", "halogenated-organic", "Capacity", "10")
+                .row("transfers", "Transfer", "T1", "Layer", "A1", "Container", "W1", "Status", "proposed");
+        assertEquals(Outcome.EVIDENCE_COMPLETE, WashedRun.decision(book).outcome());
+    }
+
+    @Test
+    void thereAreTwelveConditionsInOrder() {
+        assertEquals(
+                List.of("R1", "R2", "R3", "R4", "R5", "R6", "R7", "R8", "R9", "R10", "R11", "R12"),
+                WashedRun.decision(WashedRun.book()).conditions().stream()
+                        .map(LayerDecision.Condition::id)
+                        .toList());
+    }
+
+    @Test
+    void onlyKeptLiquidsAreDecidedAbout() {
+        // D1 is a distillate, O1 and O2 were used, and A2 is set aside to be re-used.
+        SmallBook book = WashedRun.book();
+        book.row("layers", "Layer", "A9", "Phase", "aqueous", "Net", "1.00", "Status", "to reuse");
+        assertEquals(
+                List.of("A1", "A2"),
+                book.reviewOfRun().decisions().stream()
+                        .map(LayerDecision::layer)
+                        .toList());
+    }
+
+    @Test
+    void plannedRunHasNoDecisions() {
+        assertEquals(
+                List.of(),
+                WashedRun.book().but("runs", "Status", "planned").reviewOfRun().decisions());
+    }
+
+    @Test
+    void pooledLayerIsNotLetGoOnTheAssayOfOneOfItsParts() {
+        // A1 (0.10 g) and A2, which nobody assayed, put together to A3.
+        SmallBook book = WashedRun.book()
+                .but("isolated", "Assay", "")
+                .row("workup", "Step", "4", "Operation", "combine", "From", "A1+A2", "Gives aqueous", "A3")
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "100", "Net", "99.80", "Status", "kept")
+                .first("assays", "Substance", "S");
+        LayerDecision decision = WashedRun.decision(book, "A3");
+        assertNotEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
+        assertTrue(
+                decision.missing().contains("assay of A3"), decision.missing().toString());
+    }
+}

@@ -1,0 +1,93 @@
+package workuptally.judgement.layers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+import workuptally.model.Book;
+import workuptally.tally.RunTallying;
+
+/** Kept layers A1, A2 … with product by their assays, exact, against a theory of 20.0 g: limits 0.40 g. */
+class SumOfLayersTest {
+    @Test
+    void layersThatFitTogetherAreAllLeft() {
+        // 0.10 + 0.12 + 0.14 = 0.36 g = 1.8 %.
+        SumOfLayers sums = sums("0.10", "0.12", "0.14");
+        assertEquals(List.of("A1", "A2", "A3"), sum(sums).rest());
+        assertEquals(1.8, sum(sums).allPercent(), 1e-9);
+        assertEquals(0.36, sum(sums).restGrams(), 1e-9);
+    }
+
+    @Test
+    void largestIsSetApartFirst() {
+        // 0.10 + 0.30 + 0.15 = 0.55 g > 0.40 g; without A2 0.25 g.
+        SumOfLayers sums = sums("0.10", "0.30", "0.15");
+        assertTrue(sums.isSetApart("A2"));
+        assertEquals(List.of("A1", "A3"), sum(sums).rest());
+        assertEquals(0.25, sum(sums).restGrams(), 1e-9);
+        assertEquals(0.55, sum(sums).allGrams(), 1e-9);
+    }
+
+    @Test
+    void layersAreSetApartUntilTheRestFits() {
+        // 0.30 + 0.28 + 0.20 + 0.15 = 0.93 g; without A1 0.63 g; without A2 too 0.35 g.
+        SumOfLayers sums = sums("0.30", "0.28", "0.20", "0.15");
+        assertEquals(List.of("A3", "A4"), sum(sums).rest());
+    }
+
+    @Test
+    void layerAboveItsOwnLimitDoesNotPushOthersOut() {
+        // A1 0.50 g is held on its own; 0.20 + 0.15 = 0.35 g fits.
+        SumOfLayers sums = sums("0.50", "0.20", "0.15");
+        assertTrue(sums.isSetApart("A1"));
+        assertFalse(sums.isSetApart("A2"));
+        assertEquals(List.of("A2", "A3"), sum(sums).rest());
+    }
+
+    @Test
+    void nonDetectsCountAtTheirLimit() {
+        // <0.25 + <0.20 = 0.45 g: A1 is set apart.
+        SumOfLayers sums = sums("<0.25", "<0.20");
+        assertEquals(0.45, sum(sums).allGrams(), 1e-9);
+        assertEquals(List.of("A2"), sum(sums).rest());
+    }
+
+    @Test
+    void uncertaintyOfTheSumIsAddedOnce() {
+        // 10 % of 0.10 g and of 0.10 g: u = 0.014142 g; 0.20 + 1.645 × 0.014142 = 0.223264 g, not 0.2329 g.
+        SumOfLayers sums = of("10", "0.10", "0.10");
+        assertEquals(0.223264, sum(sums).restGrams(), 1e-5);
+        assertEquals(0.20, sum(sums).allGrams(), 1e-9);
+    }
+
+    @Test
+    void productWithoutTheoryHasNoSum() {
+        assertTrue(sums("0.10").sum("Q").isEmpty());
+    }
+
+    private static SumOfLayers.Sum sum(SumOfLayers sums) {
+        return sums.sum("P").orElseThrow();
+    }
+
+    private static SumOfLayers sums(String... grams) {
+        return of("0", grams);
+    }
+
+    private static SumOfLayers of(String relativeUncertainty, String... grams) {
+        SmallBook small = SmallBook.reaction();
+        for (int i = 0; i < grams.length; i++) {
+            String label = "A" + (i + 1);
+            small.row("layers", "Layer", label, "Phase", "aqueous", "Net", "50.00", "Status", "kept")
+                    .row("assays", "Sample", label, "Substance", "P", "Method", "HPLC", "Result", grams[i], "Unit", "g")
+                    .but("assays", "Relative standard uncertainty", relativeUncertainty);
+        }
+        Book book = small.book();
+        return SumOfLayers.of(
+                new RunTallying(book.limits(), SmallBook.substances())
+                        .tally(book.runs().get(0)),
+                book.limits());
+    }
+}

@@ -1,0 +1,86 @@
+package workuptally.tally;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+
+/** The stream that a layer's make-up suggests; the rules are common practice, the determination is made by trained people. */
+class WasteAccountTest {
+    @ParameterizedTest
+    @CsvSource({
+        "1.8, aqueous-acidic",
+        "4.9, aqueous-acidic",
+        "5, aqueous-neutral",
+        "7, aqueous-neutral",
+        "9, aqueous-neutral",
+        "9.1, aqueous-basic"
+    })
+    void aqueousLayerGoesByItsPH(String pH, String stream) {
+        assertEquals(stream, layer("aqueous", "water 100 %", pH).stream());
+    }
+
+    @Test
+    void aqueousLayerWithoutPHIsAskedAboutFirst() {
+        WasteLine line = layer("aqueous", "water 100 %", "");
+        assertEquals("special", line.stream());
+        assertEquals("pH not recorded: ask first", line.why());
+    }
+
+    @Test
+    void neutralWaterWithATenthOfSolventIsAqueousWithOrganics() {
+        assertEquals("aqueous-organic", layer("aqueous", "water 88 %; ethanol 12 %", "7").stream());
+    }
+
+    @Test
+    void organicLayerWithTwoPercentOfHalogenatedSolventOrLessIsNonHalogenated() {
+        assertEquals(
+                "non-halogenated-organic", layer("organic", "ethyl acetate 98 %; dichloromethane 2 %", "").stream());
+    }
+
+    @Test
+    void organicLayerWithMoreIsHalogenated() {
+        assertEquals("halogenated-organic", layer("organic", "ethyl acetate 97 %; dichloromethane 3 %", "").stream());
+    }
+
+    @Test
+    void cakeIsASolidByTheSolventItIsWetWith() {
+        assertEquals("drying-agents-silica", layer("solid", "", "").stream());
+        assertEquals("filter-cake-halogenated", layer("solid", "dichloromethane 30 %", "").stream());
+    }
+
+    @Test
+    void waterOfARunWithChromiumIsAHeavyMetalSolution() {
+        SmallBook book = book("aqueous", "water 100 %", "1.0")
+                .row("charges", "Material", "chromium trioxide", "Role", "reagent", "Formula", "CrO3");
+        WasteLine line = book.tally().waste().get(0);
+        assertEquals("aqueous-heavy-metal", line.stream());
+        assertEquals("run charged with chromium trioxide", line.why());
+    }
+
+    @Test
+    void layerToBeReusedIsNotCountedAsKept() {
+        assertTrue(layer("aqueous", "water 100 %", "7").kept());
+        assertFalse(book("organic", "ethyl acetate 100 %", "")
+                .but("layers", "Status", "to reuse")
+                .tally()
+                .waste()
+                .get(0)
+                .kept());
+    }
+
+    private static WasteLine layer(String phase, String composition, String pH) {
+        return book(phase, composition, pH).tally().waste().get(0);
+    }
+
+    private static SmallBook book(String phase, String composition, String pH) {
+        return SmallBook.reaction()
+                .row("layers", "Layer", "L1", "Phase", phase, "Net", "100.00", "Status", "kept")
+                .but("layers", "Composition", composition)
+                .but("layers", "pH", pH);
+    }
+}
