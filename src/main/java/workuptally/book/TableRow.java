@@ -128,12 +128,11 @@ final class TableRow {
 
     private Field number(Column column, Unit usual, Unit target) {
         Optional<RawCell> cell = cell(column.heading());
-        Place at = place.at(column.heading());
         if (cell.isEmpty()) {
-            return new Field.Blank(at);
+            return new Field.Blank(place, column.heading());
         }
         if (!headings.unitIsReadable(column.heading())) {
-            return new Field.Unreadable(seen(cell.get()), at);
+            return new Field.Unreadable(seen(cell.get()), place.at(column.heading()));
         }
         NumberText read = CellNumber.read(cell.get());
         if (read instanceof NumberText.Number number) {
@@ -143,9 +142,8 @@ final class TableRow {
     }
 
     private Field notANumber(Column column, RawCell cell, NumberText read) {
-        Place at = place.at(column.heading());
         if (read instanceof NumberText.Nothing) {
-            return new Field.Blank(at);
+            return new Field.Blank(place, column.heading());
         }
         if (read instanceof NumberText.Fault fault) {
             reportCell(fault.code(), column, cell, fault.expected(), fault.action());
@@ -157,7 +155,7 @@ final class TableRow {
                     column.expected() + "; 'n.d.' is a result of an assay only",
                     "Enter the number, or '<' and a limit, and run again.");
         }
-        return new Field.Unreadable(seen(cell), at);
+        return new Field.Unreadable(seen(cell), place.at(column.heading()));
     }
 
     private Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
@@ -190,7 +188,9 @@ final class TableRow {
             lookAtAssay(column, cell, number, value);
         }
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
-        return new Field.Entered(value, number.qualifier(), decimals, CellNumber.shown(cell, number), at);
+        // numbers of a laboratory recur, and a large book has a million of them
+        String shown = CellNumber.shown(cell, number).intern();
+        return new Field.Entered(value, number.qualifier(), decimals, shown, at);
     }
 
     private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {

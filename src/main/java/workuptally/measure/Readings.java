@@ -24,7 +24,8 @@ public final class Readings {
      * @throws IllegalArgumentException if a number is not finite or the uncertainty is negative
      */
     public MeasuredValue enter(String name, String unit, double value, double standardUncertainty, String where) {
-        Reading reading = new Reading(name, unit, value, standardUncertainty, where);
+        // many runs have readings of the same name, such as the gross of layer A1
+        Reading reading = new Reading(name.intern(), unit, value, standardUncertainty, where);
         if (standardUncertainty == 0) {
             return exact(value);
         }

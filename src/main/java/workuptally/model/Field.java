@@ -41,11 +41,17 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
     }
 
     /**
-     * A cell left empty, or a column that the book lacks.
+     * A cell left empty, or a column that the book lacks. Half of all cells are, so its place is made only when asked for.
      *
-     * @param place where the number would stand
+     * @param row its row
+     * @param heading heading of the schema under which the number would stand
      */
-    record Blank(Place place) implements Field {
+    record Blank(RowPlace row, String heading) implements Field {
+        @Override
+        public Place place() {
+            return row.at(heading);
+        }
+
         @Override
         public boolean isBlank() {
             return true;

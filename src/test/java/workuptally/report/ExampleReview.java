@@ -260,6 +260,6 @@ public final class ExampleReview {
     }
 
     private static Field blank(RowPlace row) {
-        return new Field.Blank(row.at("Run"));
+        return new Field.Blank(row, "Run");
     }
 }
