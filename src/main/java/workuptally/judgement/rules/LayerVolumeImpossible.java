@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import java.util.List;
+import workuptally.chemistry.Contraction;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
@@ -11,9 +12,6 @@ import workuptally.tally.RunTally;
 /** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
 final class LayerVolumeImpossible implements RunRule {
     static final String CODE = "layer-volume-impossible";
-
-    private static final double MOST_LOSS_PERCENT = -12;
-    private static final double MOST_GAIN_PERCENT = 5;
 
     private final RunEstimates estimates;
 
@@ -32,8 +30,8 @@ final class LayerVolumeImpossible implements RunRule {
         for (ContactMixture contact : estimates.contacts(tally)) {
             if (contact.outMillilitres().isPresent() && contact.inMillilitres() > 0) {
                 double out = contact.outMillilitres().getAsDouble();
-                double percent = 100 * (out / contact.inMillilitres() - 1);
-                if (percent < MOST_LOSS_PERCENT || percent > MOST_GAIN_PERCENT) {
+                double percent = Contraction.changePercent(contact.inMillilitres(), out);
+                if (!Contraction.isPlausible(percent)) {
                     findings.add(
                             CODE,
                             Severity.CHECK,
@@ -41,7 +39,9 @@ final class LayerVolumeImpossible implements RunRule {
                             FindingList.say(
                                     "step %s: about %.0f mL went in, the layers measure %.0f mL (%+.0f %%)",
                                     contact.step().number(), contact.inMillilitres(), out, percent),
-                            "between 12 % less and 5 % more",
+                            FindingList.say(
+                                    "between %.0f %% less and %.0f %% more",
+                                    Contraction.MOST_SHRINKAGE_PERCENT, Contraction.MOST_GROWTH_PERCENT),
                             FindingList.PRACTICE,
                             "Read the volumes again, and look for a layer without a row or a portion not entered.");
                 }
