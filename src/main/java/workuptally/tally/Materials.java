@@ -9,6 +9,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
+import workuptally.reference.SolventShare;
 import workuptally.reference.Wash;
 
 /** What materials are made of, for the estimates of the layer map: a solution as solvent and solute, a solvent under its listed name. */
@@ -36,6 +37,10 @@ final class Materials {
         Optional<String> solvent = solventName(charge.material());
         if (solvent.isPresent()) {
             return Mixture.of(solvent.get(), grams, millilitres > 0 ? millilitres : volume(charge.material(), grams));
+        }
+        Mixture blend = blend(charge.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
         }
         Optional<String> carrier = carrier(charge);
         if (carrier.isPresent()
@@ -71,6 +76,10 @@ final class Materials {
             return Mixture.of(WATER, grams - solute.getAsDouble(), millilitres)
                     .plus(Mixture.of(name, solute.getAsDouble(), 0));
         }
+        Mixture blend = blend(addition.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
+        }
         return millilitres > 0 ? Mixture.of(WATER, grams, millilitres) : Mixture.of(addition.material(), grams, 0);
     }
 
@@ -96,14 +105,34 @@ final class Materials {
         return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
     }
 
-    /** Listed name of a solvent, lower case; empty for anything else. */
+    /** A mixture of listed solvents in its parts; nothing for any other material. */
+    private Mixture blend(String material, double grams, double millilitres) {
+        Mixture blend = Mixture.EMPTY;
+        OptionalDouble density = substances.densityGramsPerMillilitre(material);
+        double volume = millilitres > 0 || density.isEmpty() ? millilitres : grams / density.getAsDouble();
+        for (SolventShare share : substances.blend(material)) {
+            double part = volume * share.volumeFraction();
+            blend = blend.plus(Mixture.of(
+                    inText(share.solvent()), part * share.solvent().density().gramsPerMillilitre(), part));
+        }
+        return blend;
+    }
+
+    /** A solvent's name within a sentence: lower case but for the capital of a locant, {@code N,N-dimethylformamide}. */
+    private static String inText(Solvent solvent) {
+        String name = solvent.name();
+        int locants = name.startsWith("N,N-") ? 4 : name.startsWith("N-") ? 2 : 0;
+        return name.substring(0, locants) + name.substring(locants).toLowerCase(Locale.ROOT);
+    }
+
+    /** Listed name of a solvent as within a sentence; empty for anything else. */
     Optional<String> solventName(String material) {
-        return substances.solvent(material).map(Solvent::name).map(n -> n.toLowerCase(Locale.ROOT));
+        return substances.solvent(material).map(Materials::inText);
     }
 
     /** True where a step's material is an organic liquid. */
     boolean isOrganic(Step step) {
-        return substances.isOrganicSolvent(step.material());
+        return substances.isOrganicLiquid(step.material());
     }
 
     private Optional<String> carrier(Charge charge) {
