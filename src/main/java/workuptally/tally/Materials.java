@@ -80,7 +80,14 @@ final class Materials {
         if (!blend.parts().isEmpty()) {
             return blend;
         }
-        return millilitres > 0 ? Mixture.of(WATER, grams, millilitres) : Mixture.of(addition.material(), grams, 0);
+        Optional<String> carrier = carrier(addition.material());
+        if (carrier.isPresent() && millilitres > 0) {
+            return Mixture.of(carrier.get(), grams > 0 ? grams : mass(carrier.get(), millilitres), millilitres);
+        }
+        // an unlisted liquid passes for water, which a finding says
+        return millilitres > 0
+                ? Mixture.of(WATER, grams > 0 ? grams : mass(WATER, millilitres), millilitres)
+                : Mixture.of(addition.material(), grams, 0);
     }
 
     /**
@@ -135,13 +142,16 @@ final class Materials {
         return substances.isOrganicLiquid(step.material());
     }
 
+    /** The solvent of a solution, {@code 2 M HCl in ether}. */
+    private Optional<String> carrier(String material) {
+        int in = material.lastIndexOf(IN);
+        return in > 0 ? solventName(material.substring(in + IN.length())) : Optional.empty();
+    }
+
     private Optional<String> carrier(Charge charge) {
-        int in = charge.material().lastIndexOf(IN);
-        if (in > 0) {
-            Optional<String> named = solventName(charge.material().substring(in + IN.length()));
-            if (named.isPresent()) {
-                return named;
-            }
+        Optional<String> named = carrier(charge.material());
+        if (named.isPresent()) {
+            return named;
         }
         boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
                 || charge.titreMolesPerLitre().entered().isPresent();
@@ -180,6 +190,10 @@ final class Materials {
         } catch (IllegalFormulaException e) {
             return true;
         }
+    }
+
+    private double mass(String solvent, double millilitres) {
+        return millilitres * substances.densityGramsPerMillilitre(solvent).orElse(1);
     }
 
     private double volume(String solvent, double grams) {
