@@ -1,5 +1,6 @@
 package workuptally.tally;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -114,10 +115,15 @@ final class Materials {
 
     /** A mixture of listed solvents in its parts; nothing for any other material. */
     private Mixture blend(String material, double grams, double millilitres) {
+        List<SolventShare> shares = substances.blend(material);
+        if (shares.isEmpty()) {
+            return Mixture.EMPTY;
+        }
+        double volume = millilitres > 0
+                ? millilitres
+                : grams / substances.densityGramsPerMillilitre(material).orElseThrow();
         Mixture blend = Mixture.EMPTY;
-        OptionalDouble density = substances.densityGramsPerMillilitre(material);
-        double volume = millilitres > 0 || density.isEmpty() ? millilitres : grams / density.getAsDouble();
-        for (SolventShare share : substances.blend(material)) {
+        for (SolventShare share : shares) {
             double part = volume * share.volumeFraction();
             blend = blend.plus(Mixture.of(
                     inText(share.solvent()), part * share.solvent().density().gramsPerMillilitre(), part));
