@@ -185,7 +185,13 @@ public final class RunTallying {
                             portions.found())
                     .list();
             List<Reextraction> reextractions = new ReextractionAccount(
-                            run, graph, substances, charged.amounts(), portions.layers(), charged.theory())
+                            run,
+                            graph,
+                            substances,
+                            charged.amounts(),
+                            portions.layers(),
+                            charged.theory(),
+                            followed.flow())
                     .list();
             return new WorkupEvidence(
                     followed.identities(),
