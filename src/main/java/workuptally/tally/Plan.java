@@ -85,8 +85,15 @@ public record Plan(
      * @param step the step
      * @param densities densities of the two phases; empty where the step is no contact or nothing is known
      * @param drying drying agent; empty for other steps
+     * @param splits how the volume of an extraction is best divided, one for each wanted product whose distribution is known
      */
-    public record PlannedStep(Step step, Optional<Densities> densities, Optional<DryingNeed> drying) {}
+    public record PlannedStep(
+            Step step, Optional<Densities> densities, Optional<DryingNeed> drying, List<ExtractionSplit> splits) {
+        /** Copies the list. */
+        public PlannedStep {
+            splits = List.copyOf(splits);
+        }
+    }
 
     /**
      * Densities expected at a contact.

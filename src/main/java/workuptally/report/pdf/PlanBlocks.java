@@ -7,6 +7,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
 import workuptally.tally.Contact;
+import workuptally.tally.ExtractionSplit;
 import workuptally.tally.Plan;
 import workuptally.tally.StepReaction;
 
@@ -164,11 +165,25 @@ final class PlanBlocks {
                 reaction(reaction).forEach(care::add);
             }
         }
+        planned.splits().forEach(s -> care.add(split(s)));
         planned.drying()
                 .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water: "
                         + figures.significant(d.leastGrams(), 2) + " to " + figures.significant(d.mostGrams(), 2)
                         + "\u00A0g of the agent"));
         return care.toString();
+    }
+
+    private String split(ExtractionSplit split) {
+        Figures figures = look.figures();
+        String planned = "By " + split.origin() + ": about " + figures.significant(split.leftAsPlannedPercent(), 2)
+                + "\u00A0% of " + split.product() + " stays behind ("
+                + figures.significant(split.leastLeftAsPlannedPercent(), 2) + " to "
+                + figures.significant(split.mostLeftAsPlannedPercent(), 2) + "\u00A0%)";
+        return split.bestPortions() > split.plannedPortions()
+                ? planned + ", in " + split.bestPortions() + " portions of "
+                        + figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
+                        + "\u00A0mL about " + figures.significant(split.leftAtBestPercent(), 2) + "\u00A0%"
+                : planned;
     }
 
     private String funnel(Contact contact) {
