@@ -137,9 +137,7 @@ final class PlanAccount {
     /** What a filter keeps and what a still takes over is not followed in a plan: which label is which only the bench can tell. */
     private ExpectedLayer layer(String label, Step step) {
         boolean followed = !step.givesOther().contains(label);
-        Mixture mixture = followed
-                ? flow.portion(label).share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1)
-                : Mixture.EMPTY;
+        Mixture mixture = followed ? withoutAgents(flow.portion(label)) : Mixture.EMPTY;
         Optional<Layer.Phase> phase = phase(label, step);
         boolean terminal = tally.run().orderedSteps().stream()
                 .noneMatch(s -> s.from().contains(label) && !isOperation(s, Operation.SAMPLE));
@@ -154,8 +152,25 @@ final class PlanAccount {
                 mixture.millilitres() > 0 ? OptionalDouble.of(mixture.millilitres()) : OptionalDouble.empty(),
                 mixture.totalGrams() > 0 ? OptionalDouble.of(mixture.totalGrams()) : OptionalDouble.empty(),
                 named(mixture),
+                followed ? List.of() : taken(step),
                 line.map(WasteLine::streamName).orElse(""),
                 line.map(WasteLine::why).orElse(""));
+    }
+
+    /** Full names of what a step takes, the largest first; a drying agent stays in the filter. */
+    private List<String> taken(Step step) {
+        Mixture mixture = Mixture.EMPTY;
+        for (String label : step.from()) {
+            mixture = mixture.plus(flow.portion(label));
+        }
+        if (!isOperation(step, Operation.FILTER)) {
+            mixture = withoutAgents(mixture);
+        }
+        return List.copyOf(named(mixture).keySet());
+    }
+
+    private Mixture withoutAgents(Mixture mixture) {
+        return mixture.share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1);
     }
 
     private Optional<Layer.Phase> phase(String label, Step step) {

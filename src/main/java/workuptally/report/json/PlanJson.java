@@ -87,6 +87,7 @@ final class PlanJson {
         json.number("volumeMillilitres", layer.volumeMillilitres());
         json.number("massGrams", layer.massGrams());
         json.array("composition", layer.grams().entrySet(), this::part);
+        json.texts("mayHold", layer.mayHold());
         json.text("streamName", layer.streamName());
         json.text("because", layer.why());
     }
