@@ -58,7 +58,7 @@ final class LabelSheet {
         return new Label(
                 run.id() + "  " + layer.label(),
                 layer.phase().map(p -> p.word()).orElse("phase: ________") + "; expected: " + PlanBlocks.contents(layer)
-                        + "; may hold " + String.join(", ", mayHold()),
+                        + "; may hold " + String.join(", ", othersOf(layer)),
                 hazardWords(layer));
     }
 
@@ -75,13 +75,20 @@ final class LabelSheet {
         return List.copyOf(names);
     }
 
+    /** Those that are not named by what is expected already. */
+    private List<String> othersOf(Plan.ExpectedLayer layer) {
+        return mayHold().stream()
+                .filter(name -> layer.substances().stream().noneMatch(part -> isSame(part, name)))
+                .toList();
+    }
+
     private String hazardWords(Plan.ExpectedLayer layer) {
         Map<String, String> phrases = new LinkedHashMap<>();
         List<String> parts = new ArrayList<>(layer.substances());
         parts.addAll(mayHold());
         for (String part : parts) {
             for (HazardNote note : run.hazards()) {
-                if (isAbout(note, part)) {
+                if (isSame(note.subject(), part)) {
                     note.statements()
                             .forEach(s -> phrases.put(
                                     s.substring(0, end(s)), s.substring(end(s)).strip()));
@@ -95,10 +102,10 @@ final class LabelSheet {
     }
 
     /** A grade behind a comma may stand or not: {@code acetic acid, glacial}. */
-    private static boolean isAbout(HazardNote note, String part) {
-        String name = part.toLowerCase(Locale.ROOT);
-        String subject = note.subject().toLowerCase(Locale.ROOT);
-        return name.equals(subject) || name.startsWith(subject + ", ");
+    private static boolean isSame(String subject, String typed) {
+        String name = typed.toLowerCase(Locale.ROOT);
+        String plain = subject.toLowerCase(Locale.ROOT);
+        return name.equals(plain) || name.startsWith(plain + ", ");
     }
 
     private static int end(String statement) {
