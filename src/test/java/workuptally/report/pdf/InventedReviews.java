@@ -366,7 +366,8 @@ final class InventedReviews {
                 "diethyl ether",
                 List.of("H224 Extremely flammable liquid and vapour.", "EUH019 May form explosive peroxides."),
                 "Cool before shaking; vent at once and often.",
-                "supplier label");
+                "supplier label",
+                true);
     }
 
     /** A hydrolysis whose product stayed partly in the aqueous layer. */
@@ -487,7 +488,8 @@ final class InventedReviews {
                         new LayerDecision.Condition(
                                 "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
                         new LayerDecision.Condition(
-                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")));
+                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
+                Optional.empty());
     }
 
     static Closure.Term term(String place, String substance, double percent) {
