@@ -382,9 +382,14 @@ public final class Reference {
         return dryingAgents;
     }
 
-    /** Hazards of the material a name means; a strength may stand or not: {@code 10 % Pd/C}, {@code nBuLi 2.5 M}. */
+    /**
+     * Hazards of the material a name means; a grade behind a comma or a strength may stand or not: {@code acetic acid, glacial},
+     * {@code 10 % Pd/C}, {@code nBuLi 2.5 M}.
+     */
     public Optional<Hazard> hazard(String name) {
+        int comma = name.indexOf(", ");
         return find(hazardsByName, name)
+                .or(() -> find(hazardsByName, comma < 1 ? name : name.substring(0, comma)))
                 .or(() -> find(
                         hazardsByName, STRENGTH.matcher(name).replaceAll(" ").strip()));
     }

@@ -358,6 +358,7 @@ final class InventedReviews {
                         value(millimoles, millimoles * 0.003),
                         value(grams, grams * 0.003),
                         grams / millimoles * 1000,
+                        OptionalDouble.empty(),
                         OptionalDouble.empty())));
     }
 
@@ -454,6 +455,7 @@ final class InventedReviews {
                                 3.2,
                                 26.3,
                                 31,
+                                0,
                                 29.6)),
                         List.of(),
                         List.of()),
