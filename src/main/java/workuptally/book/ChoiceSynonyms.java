@@ -31,7 +31,7 @@ final class ChoiceSynonyms {
         add(Charge.Role.REAGENT, "oxidising agent", "oxidizing agent", "nucleophile", "electrophile", "acid");
         add(Charge.Role.CATALYST, "cat.", "catalyst precursor");
         add(Charge.Role.ADDITIVE, "ligand", "other", "internal standard", "drying agent");
-        add(Charge.Role.SOLVENT, "co-solvent", "reaction solvent");
+        add(Charge.Role.SOLVENT, "co solvent", "reaction solvent");
         add(Run.Status.ISOLATED, "done", "finished", "complete", "completed");
         add(Run.Status.IN_WORKUP, "ongoing", "in progress", "running");
         add(Run.Status.PLANNED, "plan", "to do");
@@ -53,7 +53,7 @@ final class ChoiceSynonyms {
         add(Step.Operation.DILUTE, "dilution", "diluted", "dissolve", "redissolve", "take up");
         add(Step.Operation.EXTRACT, "extraction", "extracted");
         add(Step.Operation.WASH, "washing", "washed");
-        add(Step.Operation.BACK_EXTRACT, "back-extraction", "re-extract", "re-extraction");
+        add(Step.Operation.BACK_EXTRACT, "back extraction", "re extract", "re extraction");
         add(Step.Operation.ACIDIFY, "acidified", "acidification");
         add(Step.Operation.BASIFY, "basified", "make basic");
         add(Step.Operation.COMBINE, "combined", "pool", "pooled");
