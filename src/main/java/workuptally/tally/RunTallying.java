@@ -68,7 +68,20 @@ public final class RunTallying {
         Charged charged() {
             List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
             Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
-            return new Charged(amounts, theory, new Skeletons(run, amounts));
+            Optional<Theory> both =
+                    theory.map(t -> plannedTheory().map(t::withPlanned).orElse(t));
+            return new Charged(amounts, both, new Skeletons(run, amounts));
+        }
+
+        /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
+        private Optional<Theory> plannedTheory() {
+            if (run.charges().stream().allMatch(c -> c.planned().isEmpty())) {
+                return Optional.empty();
+            }
+            Readings apart = new Readings();
+            Omissions unsaid = new Omissions();
+            return new TheoryAccount(apart, molarMasses, unsaid)
+                    .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
         }
 
         Portions portions(Charged charged) {

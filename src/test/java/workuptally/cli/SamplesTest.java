@@ -46,6 +46,7 @@ class SamplesTest {
             }
         }
         write("review", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"), "--quiet");
+        write("bench", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"));
         if (Boolean.getBoolean("samples.renew")) {
             Files.createDirectories(SAMPLES);
             for (String file : Folder.content(fresh.resolve("review")).keySet()) {
@@ -70,7 +71,7 @@ class SamplesTest {
     }
 
     @Test
-    void folderOfSamplesHoldsTheFilesOfOneReview() throws IOException {
+    void folderOfSamplesHoldsTheFilesOfOneReviewAndItsBenchSheet() throws IOException {
         assertEquals(
                 Folder.content(fresh.resolve("review")).keySet(),
                 Folder.content(SAMPLES).keySet());
@@ -102,9 +103,9 @@ class SamplesTest {
     }
 
     /** Compression differs between systems, so that the text is compared. */
-    @Test
-    void pdfSaysWhatTheProgramWrites() throws IOException {
-        String name = "demo-week-review.pdf";
+    @ParameterizedTest
+    @ValueSource(strings = {"demo-week-review.pdf", "demo-week-bench.pdf"})
+    void pdfSaysWhatTheProgramWrites(String name) throws IOException {
         assertEquals(text(fresh.resolve("review").resolve(name)), text(SAMPLES.resolve(name)));
     }
 

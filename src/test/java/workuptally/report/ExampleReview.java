@@ -159,7 +159,12 @@ public final class ExampleReview {
                         List.of(),
                         readings.exact(40),
                         List.of(new Theory.ProductTheory(
-                                product, readings.exact(40), theory, 125, OptionalDouble.empty())))),
+                                product,
+                                readings.exact(40),
+                                theory,
+                                125,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty())))),
                 List.of(new LotTally(
                         lot,
                         Optional.of(found),

@@ -115,6 +115,7 @@ final class RunJson {
         json.flag("wanted", theory.product().wanted());
         json.measured("amountMillimoles", theory.amountMillimoles());
         json.measured("massGrams", theory.massGrams());
+        json.number("plannedMassGrams", theory.plannedMassGrams());
         json.number("molarMassGramsPerMole", theory.molarMassGramsPerMole());
         json.number("massAsTypedGrams", theory.massAsTypedGrams());
         json.dependsOn(theory.massGrams());

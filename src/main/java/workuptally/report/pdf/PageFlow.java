@@ -31,6 +31,7 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
+    private static final int FOOTER_LINES = 2;
     private static final float LARGEST_GAP = 0.4f;
     private static final float LEAST_START = 0.2f;
 
@@ -260,12 +261,12 @@ final class PageFlow {
     private void drawFooter() {
         TextStyle style = look.caption();
         artifact(() -> {
-            float baseline = BOTTOM - 22;
+            float baseline = BOTTOM - 20;
             rule(left(), baseline + 10, look.widthPoints(), 0.4f, look.palette().rule());
             String number = "Page " + pages + " of ";
             float numberX = left() + look.widthPoints() - look.typeface().width(number + "0000", style);
             float footerY = baseline;
-            for (String line : look.typeface().wrap(footer, style, numberX - left() - 12)) {
+            for (String line : look.typeface().brief(footer, style, numberX - left() - 12, FOOTER_LINES)) {
                 text(line, left(), footerY, style);
                 footerY -= style.leading();
             }

@@ -134,8 +134,8 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return creator + " · " + review.book().name() + hash
-                + " · a person decides; see Basis for settings and sources";
+        return creator + " · a person decides; settings and sources stand in the Basis of the review · "
+                + review.book().name() + hash;
     }
 
     private static Optional<LocalDate> date(Review review) {

@@ -18,6 +18,7 @@ final class TableLayout {
     private static final float WORD_CAP = 84;
     private static final float CHART_WIDTH = 112;
     private static final float BOX_WIDTH = 46;
+    private static final float BOX_WIDTH_LEAST = 28;
     private static final int BOX_LINES = 2;
 
     private final Look look;
@@ -104,11 +105,12 @@ final class TableLayout {
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
             natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
-            if (column.kind() == TableColumn.Kind.BOX) {
-                natural[i] = Math.max(natural[i], BOX_WIDTH);
-            }
             least[i] =
                     isText(column) ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP) : natural[i];
+            if (column.kind() == TableColumn.Kind.BOX) {
+                least[i] = Math.max(least[i], BOX_WIDTH_LEAST);
+                natural[i] = Math.max(natural[i], BOX_WIDTH);
+            }
             for (List<TableCell> row : cells) {
                 widen(i, row.get(i), least, natural);
             }

@@ -358,6 +358,7 @@ final class InventedReviews {
                         value(millimoles, millimoles * 0.003),
                         value(grams, grams * 0.003),
                         grams / millimoles * 1000,
+                        OptionalDouble.empty(),
                         OptionalDouble.empty())));
     }
 
