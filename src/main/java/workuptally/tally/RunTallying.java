@@ -125,10 +125,21 @@ public final class RunTallying {
         RunTally result(Charged charged, Portions portions, Followed followed) {
             ContentBounds bounds =
                     new ContentBounds(run, charged.theory(), portions.layers(), portions.lots(), portions.found());
-            Undecided undecided = new Undecided(run, graph, portions.layers(), portions.lots(), bounds);
+            Undecided undecided = new Undecided(
+                    run,
+                    graph,
+                    portions.layers(),
+                    portions.lots(),
+                    bounds,
+                    followed.flow().unlabelledPhases());
             List<LayerTally> bounded = bounds.applied();
-            Whereabouts whereabouts =
-                    new ProductWhereabouts(run, bounded, followed.cakes(), charged.theory(), portions.found());
+            Whereabouts whereabouts = new ProductWhereabouts(
+                    run,
+                    bounded,
+                    followed.cakes(),
+                    followed.flow().unlabelledPhases(),
+                    charged.theory(),
+                    portions.found());
             List<Closure> closures = new ClosureAccount(run, limits, charged.skeletons(), molarMasses, omissions)
                     .of(portions.found(), portions.lots(), undecided.labels(), whereabouts);
             Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
@@ -198,7 +209,13 @@ public final class RunTallying {
                             portions.found())
                     .list();
             List<Reextraction> reextractions = new ReextractionAccount(
-                            run, graph, substances, charged.amounts(), portions.layers(), charged.theory())
+                            run,
+                            graph,
+                            substances,
+                            charged.amounts(),
+                            portions.layers(),
+                            charged.theory(),
+                            followed.flow())
                     .list();
             return new WorkupEvidence(
                     followed.identities(),
@@ -206,6 +223,7 @@ public final class RunTallying {
                     routes,
                     reextractions,
                     undecided.missing(),
+                    followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     metrics,

@@ -103,6 +103,7 @@ final class LayerJson {
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
         json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
         json.number("solventGrams", gain.solventGrams());
     }
 

@@ -455,6 +455,7 @@ final class InventedReviews {
                                 3.2,
                                 26.3,
                                 31,
+                                0,
                                 29.6)),
                         List.of(),
                         List.of()),
