@@ -95,7 +95,8 @@ final class PeriodCommand implements Callable<Integer> {
         List<Path> written = write(target(books), review);
         unreadable.forEach(err::println);
         if (!quiet) {
-            PeriodSummary.print(review, Rounding.in(paper.locale()), spec.commandLine().getOut());
+            PeriodSummary.print(
+                    review, Rounding.in(paper.locale()), spec.commandLine().getOut());
             spec.commandLine().getOut().println("Written:");
             written.forEach(file -> spec.commandLine().getOut().println("  " + file));
         }

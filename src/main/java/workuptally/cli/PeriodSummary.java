@@ -63,7 +63,7 @@ final class PeriodSummary {
                         .map(w -> List.of(w.streamName(), Integer.toString(w.layers()), kilograms(w.massGrams())))
                         .toList());
         if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
-            out.println("No run of the " + review.earlier().size() + " spans before, from "
+            out.println("No run of the " + review.earlier().size() + " periods before, from "
                     + review.earlier().get(0).span().from() + " on, stands in these books.");
             out.println();
             return;

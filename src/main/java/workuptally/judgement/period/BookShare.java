@@ -84,12 +84,13 @@ public record BookShare(
                         .toList(),
                 classes,
                 review.book().corrections().stream()
-                        .map(c -> new CorrectionShare(
-                                name, c.when(), c.record(), c.oldValue(), c.newValue(), c.reason()))
+                        .map(c ->
+                                new CorrectionShare(name, c.when(), c.record(), c.oldValue(), c.newValue(), c.reason()))
                         .toList(),
                 LimitShare.list(limits),
                 review.basis().stream()
-                        .filter(row -> !row.kind().equals("input") && !row.kind().equals("limit"))
+                        .filter(row ->
+                                !row.kind().equals("input") && !row.kind().equals("limit"))
                         .toList());
     }
 

@@ -151,8 +151,7 @@ public final class PeriodLedger {
     }
 
     private PeriodTotals totals(List<Line> lines) {
-        return PeriodAccount.of(
-                coverageFactor, lines.stream().map(Line::run).toList());
+        return PeriodAccount.of(coverageFactor, lines.stream().map(Line::run).toList());
     }
 
     private List<Week> weeks() {
@@ -202,8 +201,8 @@ public final class PeriodLedger {
     /** One clause a reason, the runs that it holds for named as far as they are few. */
     private static String remark(List<NotCounted> left) {
         Map<String, List<String>> reasons = new LinkedHashMap<>();
-        left.forEach(n -> reasons.computeIfAbsent(n.because(), r -> new ArrayList<>())
-                .add(n.run()));
+        left.forEach(n ->
+                reasons.computeIfAbsent(n.because(), r -> new ArrayList<>()).add(n.run()));
         return reasons.entrySet().stream()
                 .map(r -> named(r.getValue()) + " " + r.getKey())
                 .collect(Collectors.joining("; "));

@@ -111,11 +111,11 @@ public record PeriodReview(
     /**
      * Earlier spans together.
      *
-     * @param spans number of spans that hold runs
+     * @param periods number of spans that hold runs
      * @param meanSolventInGrams solvents put in, a span, g
      * @param pmi sum over sum, g/g; empty where no yield can be stated
      */
-    public record Comparison(int spans, double meanSolventInGrams, OptionalDouble pmi) {}
+    public record Comparison(int periods, double meanSolventInGrams, OptionalDouble pmi) {}
 
     /** Whether a book was read. */
     public enum Standing {

@@ -16,8 +16,8 @@ import workuptally.model.Run.Status;
  * the others are named.
  */
 final class RunRegister {
-    private static final Comparator<RunShare> HOW_FAR =
-            Comparator.comparing(run -> List.of(Status.PLANNED, Status.IN_WORKUP, Status.ISOLATED).indexOf(run.status()));
+    private static final Comparator<RunShare> HOW_FAR = Comparator.comparing(
+            run -> List.of(Status.PLANNED, Status.IN_WORKUP, Status.ISOLATED).indexOf(run.status()));
 
     private final Map<String, Line> lines = new LinkedHashMap<>();
     private final List<Repeat> repeats = new ArrayList<>();
@@ -46,7 +46,8 @@ final class RunRegister {
     private NotCounted notCounted(Repeat repeat) {
         String counting = lines.get(repeat.run()).book();
         String where = counting.equals(repeat.book()) ? "stands there twice" : "counts in " + counting;
-        return new NotCounted(repeat.book(), repeat.run(), repeat.same() ? where : where + ", where its entries differ");
+        return new NotCounted(
+                repeat.book(), repeat.run(), repeat.same() ? where : where + ", where its entries differ");
     }
 
     private record Repeat(String book, String run, boolean same) {}

@@ -18,8 +18,8 @@ final class SettingsRegister {
 
     void add(BookShare book) {
         book.limits()
-                .forEach(limit -> limits.computeIfAbsent(limit, l -> new ArrayList<>())
-                        .add(book.book()));
+                .forEach(limit ->
+                        limits.computeIfAbsent(limit, l -> new ArrayList<>()).add(book.book()));
         basis.addAll(book.basis());
     }
 
@@ -32,7 +32,12 @@ final class SettingsRegister {
                 .toList();
     }
 
+    /** Reference values by name, then equations. */
     List<BasisRow> basis() {
-        return basis.stream().sorted(Comparator.comparing(BasisRow::kind).reversed()).toList();
+        return basis.stream()
+                .sorted(Comparator.comparing(BasisRow::kind)
+                        .reversed()
+                        .thenComparing(row -> row.kind().equals("reference") ? row.name() : ""))
+                .toList();
     }
 }

@@ -61,7 +61,7 @@ final class BooksJson {
         });
         review.lastFour()
                 .ifPresent(before -> json.object("lastFour", () -> {
-                    json.count("spansWithRuns", before.spans());
+                    json.count("periodsWithRuns", before.periods());
                     json.number("meanSolventInGrams", before.meanSolventInGrams());
                     json.number("pmi", before.pmi());
                 }));

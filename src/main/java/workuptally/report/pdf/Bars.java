@@ -102,22 +102,42 @@ final class Bars {
         @Override
         public void draw(PageFlow flow, float left, float top, float width, float height) {
             Pen pen = new Pen(flow.canvas());
-            float bottom = top - height / 2 - THICKNESS / 2;
+            // numbers stand in the first line of a row, whatever its height
+            float middle = top - Math.min(height, look.table().leading() + 2.6f) / 2;
+            float bottom = middle - THICKNESS / 2;
             float end = left + width - INSET;
-            pen.line(left + INSET, top, left + INSET, top - height, 0.6f, look.palette().strongRule());
+            pen.line(
+                    left + INSET,
+                    top,
+                    left + INSET,
+                    top - height,
+                    0.6f,
+                    look.palette().strongRule());
             pen.line(end, top, end, top - height, 0.4f, look.palette().rule());
             if (bar.value().isPresent()) {
                 float to = at(bar.value().getAsDouble(), left, width);
-                Palette.Fill fill =
-                        bar.strong() ? look.palette().isolated() : look.palette().portion(0);
-                pen.area(left + INSET, bottom, to - left - INSET, THICKNESS, fill, look.palette().ink());
+                Palette.Fill fill = bar.strong()
+                        ? look.palette().isolated()
+                        : look.palette().portion(0);
+                pen.area(
+                        left + INSET,
+                        bottom,
+                        to - left - INSET,
+                        THICKNESS,
+                        fill,
+                        look.palette().ink());
             } else {
                 TextStyle style = small();
-                flow.text(look.typeface().line(words), left + INSET + 3, top - height / 2 - 2.3f, style);
+                flow.text(look.typeface().line(words), left + INSET + 3, middle - 2.3f, style);
             }
             if (bar.mark().isPresent()) {
                 float x = at(bar.mark().getAsDouble(), left, width);
-                pen.plain(x - 0.8f, bottom - 1.5f, 1.6f, THICKNESS + 3, look.palette().planned());
+                pen.plain(
+                        x - 0.8f,
+                        bottom - 1.5f,
+                        1.6f,
+                        THICKNESS + 3,
+                        look.palette().planned());
             }
         }
     }

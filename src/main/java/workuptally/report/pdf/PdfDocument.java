@@ -55,12 +55,14 @@ record PdfDocument(String title, String toolVersion, String about, Optional<Loca
         envelope.beforeOpen();
         document.open();
         PageFlow flow = new PageFlow(
-                document, writer, look, creator + " · " + about + " · a person decides; see Basis for settings and sources");
+                document,
+                writer,
+                look,
+                creator + " · " + about + " · a person decides; see Basis for settings and sources");
         content.accept(flow);
         replacements(flow);
         flow.finish();
-        envelope.beforeClose(
-                title + creator + options.paper() + options.decimalMark() + inputs, options.attachment());
+        envelope.beforeClose(title + creator + options.paper() + options.decimalMark() + inputs, options.attachment());
         document.close();
     }
 

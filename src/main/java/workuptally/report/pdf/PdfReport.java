@@ -37,8 +37,7 @@ public final class PdfReport {
     /** Writes a document about a review: what every document has around what the caller fills in. */
     static void write(Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
             throws IOException {
-        String hashes =
-                review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
+        String hashes = review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
         new PdfDocument(title, review.toolVersion(), about(review), date(review), hashes).write(options, content, out);
     }
 

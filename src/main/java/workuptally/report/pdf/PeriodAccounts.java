@@ -28,7 +28,8 @@ final class PeriodAccounts {
 
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Heading(look, Heading.Level.SECTION, "Solvents, streams and containers", Optional.of("accounts")));
+        blocks.add(
+                new Heading(look, Heading.Level.SECTION, "Solvents, streams and containers", Optional.of("accounts")));
         blocks.add(new Paragraph(look, SafetyWording.WASTE_DETERMINATION + localRules()));
         blocks.addAll(tables.solvents(review.totals().solvents()));
         blocks.addAll(tables.streams(review.totals().waste()));
@@ -121,7 +122,7 @@ final class PeriodAccounts {
         if (container.daysOpen().isEmpty()) {
             words.add("age not known");
         }
-        return words.length() == 0 ? "within the limits set" : words.toString();
+        return words.length() == 0 ? "within limits" : words.toString();
     }
 
     private void classes(List<Block> blocks) {
@@ -141,7 +142,8 @@ final class PeriodAccounts {
                         TableColumn.number("Median\n(%)"),
                         TableColumn.number("Spread\n(%)"),
                         TableColumn.text("Further than 3.5 spreads"),
-                        TableColumn.text("Same numbers as another")),
+                        TableColumn.text("Same numbers as another"),
+                        TableColumn.text("Left out, because")),
                 rows));
         blocks.add(new Paragraph(
                 look,
@@ -173,7 +175,8 @@ final class PeriodAccounts {
                 percent(together.medianPercent()),
                 percent(together.robustSpreadPercent()),
                 TableCell.of(names(together.outliers())),
-                TableCell.of(names(together.copies())));
+                TableCell.of(names(together.copies())),
+                TableCell.of(together.leftOut().isEmpty() ? "none" : String.join("; ", together.leftOut())));
     }
 
     private static String names(List<String> names) {

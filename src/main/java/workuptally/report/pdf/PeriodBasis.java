@@ -156,7 +156,8 @@ final class PeriodBasis {
         List<List<TableCell>> rows = new ArrayList<>();
         for (BasisRow row : review.basis()) {
             if (row.kind().equals(kind)) {
-                String value = row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
+                String value =
+                        row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
                 rows.add(List.of(TableCell.bold(row.name()), TableCell.of(value), TableCell.of(row.origin())));
             }
         }

@@ -67,7 +67,9 @@ final class PeriodPage {
         List<List<TableCell>> rows = new ArrayList<>();
         rows.add(row(
                 "Solvent put in",
-                litres(totals.solventInLitres()) + ", " + kilograms(totals.solventInGrams()),
+                totals.solvents().isEmpty()
+                        ? "none recorded"
+                        : litres(totals.solventInLitres()) + ", " + kilograms(totals.solventInGrams()),
                 "organic solvents, charged and added in the workup; purification and water stand apart"));
         if (totals.solventInGrams() > 0) {
             rows.add(row(
@@ -100,10 +102,11 @@ final class PeriodPage {
                 PeriodReport.count(metrics.runs().size(), "run") + " with a yield that can be stated: "
                         + kilograms(metrics.inGrams()) + " put in, water counted, over "
                         + look.figures().significant(metrics.productGrams(), 4) + "\u00A0g of pure product"));
-        rows.add(row(
-                "Mean of the runs' intensities",
-                intensity(metrics.meanOfPmis()),
-                "the same runs, each counted alike: a small run weighs as much as a large one; not the figure of the period"));
+        rows.add(
+                row(
+                        "Mean of the runs' intensities",
+                        intensity(metrics.meanOfPmis()),
+                        "the same runs, each counted alike: a small run weighs as much as a large one; not the figure of the period"));
         rows.add(row(
                 "Solvent and water on product",
                 intensity(metrics.solventIntensity()) + "; " + intensity(metrics.waterIntensity()),
@@ -121,7 +124,8 @@ final class PeriodPage {
         rows.add(row(
                 "Yield, median",
                 percent(totals.medianYieldPercent().getAsDouble(), 1),
-                "n = " + totals.yieldsStated() + " products of unlike reactions: the mix of the period, not skill; mean "
+                "n = " + totals.yieldsStated()
+                        + " products of unlike reactions: the mix of the period, not skill; mean "
                         + percent(totals.meanYieldPercent().getAsDouble(), 1) + ", by amount "
                         + percent(totals.amountWeightedYieldPercent().getAsDouble(), 1) + without));
     }
@@ -131,15 +135,19 @@ final class PeriodPage {
     }
 
     private String comparison() {
-        Optional<Comparison> before = review.lastFour();
-        if (before.isEmpty()) {
-            return "No run of the four spans before stands in these books, so there is nothing to compare with.";
+        if (review.lastFour().isEmpty()) {
+            return "No run of the four periods before stands in these books, so there is nothing to compare with.";
         }
-        Comparison four = before.get();
-        String spans = four.spans() == 1 ? "the one span that holds runs" : four.spans() + " spans that hold runs, a span";
-        return "Of the last four spans before, " + spans + ": solvent put in " + kilograms(four.meanSolventInGrams())
-                + (four.spans() == 1 ? "" : " on average")
-                + (four.pmi().isPresent() ? ", process mass intensity " + intensity(four.pmi()) : "") + ".";
+        Comparison before = review.lastFour().get();
+        boolean one = before.periods() == 1;
+        return (one
+                        ? "The one of the four periods before that holds runs: "
+                        : "The " + before.periods() + " of the four periods before that hold runs, on average: ")
+                + "solvent put in " + kilograms(before.meanSolventInGrams())
+                + (before.pmi().isPresent()
+                        ? "; process mass intensity, sum over sum, " + intensity(before.pmi())
+                        : "; no yield to compute an intensity from")
+                + ".";
     }
 
     private void books(List<Block> blocks) {
@@ -149,14 +157,7 @@ final class PeriodPage {
         List<BookLine> plain = review.books().stream()
                 .filter(b -> b.remark().isEmpty() && b.runsCounted() > 0)
                 .toList();
-        long without = review.booksRead() - review.booksCounted();
-        blocks.add(new Paragraph(
-                look,
-                PeriodReport.count(review.books().size(), "book") + " found, " + review.booksRead() + " read: "
-                        + review.booksCounted() + " with runs that count, " + without + " without. "
-                        + count(Standing.NOT_READ) + " not read, " + count(Standing.PASSED_OVER)
-                        + " passed over as reviews that this program wrote."
-                        + named(plain)));
+        blocks.add(new Paragraph(look, counted() + named(plain)));
         if (said.isEmpty()) {
             return;
         }
@@ -180,6 +181,21 @@ final class PeriodPage {
                 rows));
     }
 
+    private String counted() {
+        if (review.books().isEmpty()) {
+            return "The folder holds no book.";
+        }
+        StringJoiner text =
+                new StringJoiner(", ", PeriodReport.count(review.books().size(), "book") + " found: ", ".");
+        text.add(review.booksCounted() + " with runs that count");
+        text.add((review.booksRead() - review.booksCounted()) + " without any");
+        text.add(count(Standing.NOT_READ) + " not read");
+        if (count(Standing.PASSED_OVER) > 0) {
+            text.add(count(Standing.PASSED_OVER) + " passed over, a review that this program wrote");
+        }
+        return text.toString();
+    }
+
     private long count(Standing standing) {
         return review.books().stream().filter(b -> b.standing() == standing).count();
     }
@@ -191,7 +207,7 @@ final class PeriodPage {
         if (plain.size() > BOOKS_NAMED) {
             return " Those that count stand under Basis.";
         }
-        StringJoiner names = new StringJoiner(", ", " Counted in full, as far as dated in the period: ", ".");
+        StringJoiner names = new StringJoiner(", ", " Runs counted: ", ".");
         plain.forEach(b -> names.add(b.book() + " (" + b.runsCounted() + " of " + b.runs() + ")"));
         return names.toString();
     }

@@ -30,14 +30,18 @@ public final class PeriodReport {
                 .flatMap(b -> b.files().stream())
                 .map(InputFile::sha256)
                 .collect(Collectors.joining());
-        new PdfDocument(title, review.toolVersion(), about, Optional.of(review.span().to()), hashes)
+        new PdfDocument(
+                        title,
+                        review.toolVersion(),
+                        about,
+                        Optional.of(review.span().to()),
+                        hashes)
                 .write(options, flow -> fill(flow, review, title), out);
     }
 
     private static void fill(PageFlow flow, PeriodReview review, String title) {
         Look look = flow.look();
         PdfReport.section(flow, new PeriodPage(look, review, title).blocks());
-        flow.turnUnlessMostlyEmpty();
         PdfReport.section(flow, new PeriodAccounts(look, review).blocks());
         PdfReport.section(flow, new PeriodTrend(look, review).blocks());
         PdfReport.section(flow, new PeriodBasis(look, review).blocks());

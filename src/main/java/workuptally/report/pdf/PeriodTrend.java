@@ -9,7 +9,7 @@ import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.Earlier;
 import workuptally.judgement.period.Span;
 
-/** The period beside the spans before it: solvent put in, and process mass intensity, a bar each. */
+/** The period beside those before it: solvent put in, and process mass intensity, a bar each. */
 final class PeriodTrend {
     private final Look look;
     private final PeriodReview review;
@@ -21,17 +21,19 @@ final class PeriodTrend {
 
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Heading(look, Heading.Level.SECTION, "Against the spans before", Optional.of("trend")));
+        blocks.add(new Heading(look, Heading.Level.SECTION, "Against the periods before", Optional.of("trend")));
         if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
             blocks.add(new Paragraph(
                     look,
-                    "No run of the " + review.earlier().size() + " spans before, from "
+                    "No run of the " + review.earlier().size() + " periods before, from "
                             + review.earlier().get(0).span().from()
                             + " on, stands in the books that were read: there is no trend to show."));
             return blocks;
         }
-        Bars solvent = new Bars(look, "Solvent put in (kg)", largest(t -> OptionalDouble.of(t.solventInGrams() / 1000)));
-        Bars pmi = new Bars(look, "Process mass intensity (g/g)", largest(t -> t.metrics().pmi()));
+        Bars solvent =
+                new Bars(look, "Solvent put in (kg)", largest(t -> OptionalDouble.of(t.solventInGrams() / 1000)));
+        Bars pmi = new Bars(
+                look, "Process mass intensity (g/g)", largest(t -> t.metrics().pmi()));
         List<List<TableCell>> rows = new ArrayList<>();
         for (Earlier earlier : review.earlier()) {
             rows.add(row(solvent, pmi, new Entry(earlier.span(), earlier.runs(), earlier.totals(), false)));
@@ -49,7 +51,7 @@ final class PeriodTrend {
                 rows));
         blocks.add(new Paragraph(
                 look,
-                "Dark bar: this period. A span without runs is shown as such and is no zero. The intensity is sum over sum of the runs with a"
+                "Dark bar: this period. A period without runs is shown as such and is no zero. The intensity is sum over sum of the runs with a"
                         + " yield that can be stated; it moves with the mix of reactions.",
                 look.caption()));
         return blocks;
@@ -71,8 +73,9 @@ final class PeriodTrend {
 
     private List<TableCell> row(Bars solventBars, Bars pmiBars, Entry entry) {
         boolean empty = entry.runs() == 0;
-        OptionalDouble solvent =
-                empty ? OptionalDouble.empty() : OptionalDouble.of(entry.totals().solventInGrams() / 1000);
+        OptionalDouble solvent = empty
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(entry.totals().solventInGrams() / 1000);
         OptionalDouble pmi = entry.totals().metrics().pmi();
         String days = entry.span().from() + " to " + entry.span().to();
         String solventText = solvent.isPresent() ? look.figures().fixed(solvent.getAsDouble(), 2) : "–";

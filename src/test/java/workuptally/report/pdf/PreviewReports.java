@@ -18,6 +18,19 @@ final class PreviewReports {
         write(folder.resolve("twelve.pdf"), InventedReviews.ofRuns(12));
         write(folder.resolve("sixty.pdf"), InventedReviews.ofRuns(60));
         write(folder.resolve("demo.pdf"), InventedReviews.demoWeek());
+        period(folder.resolve("period-none.pdf"), 0, "");
+        period(folder.resolve("period-one.pdf"), 1, "week-");
+        period(folder.resolve("period-sixty.pdf"), 60, "week-");
+        period(
+                folder.resolve("period-long-names.pdf"),
+                8,
+                "a-group-with-a-very-long-name-indeed/and a folder of its own/week ");
+    }
+
+    private static void period(Path file, int books, String prefix) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            PeriodReport.write(InventedPeriods.ofBooks(books, prefix), PdfOptions.standard(), out);
+        }
     }
 
     private static void write(Path file, Review review) throws IOException {
