@@ -11,7 +11,6 @@ import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
-import workuptally.model.Place;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -159,7 +158,6 @@ final class TableRow {
     }
 
     private Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
-        Place at = place.at(column.heading());
         if (typed.quantity() != target.quantity()) {
             reportCell(
                     "unit-wrong",
@@ -167,7 +165,7 @@ final class TableRow {
                     cell,
                     column.expectedIn(target),
                     "Correct the number or its unit and run again.");
-            return new Field.Unreadable(seen(cell), at);
+            return new Field.Unreadable(seen(cell), place.at(column.heading()));
         }
         boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
         double value = typed.convert(number.value(), target).doubleValue();
@@ -178,11 +176,11 @@ final class TableRow {
                     cell,
                     column.expectedIn(target),
                     "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
-            return new Field.Unreadable(seen(cell), at);
+            return new Field.Unreadable(seen(cell), place.at(column.heading()));
         }
         if (!column.range().holds(value)) {
             reportCell("value-impossible", column, cell, column.expectedIn(target), CORRECT);
-            return new Field.Unreadable(seen(cell), at);
+            return new Field.Unreadable(seen(cell), place.at(column.heading()));
         }
         if (column.range() == Range.ASSAY) {
             lookAtAssay(column, cell, number, value);
@@ -190,7 +188,7 @@ final class TableRow {
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
         // numbers of a laboratory recur, and a large book has a million of them
         String shown = CellNumber.shown(cell, number).intern();
-        return new Field.Entered(value, number.qualifier(), decimals, shown, at);
+        return new Field.Entered(value, number.qualifier(), decimals, shown, place, column.heading());
     }
 
     private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {
@@ -304,7 +302,7 @@ final class TableRow {
         Column column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
         if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
-            return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place.at(heading));
+            return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place, heading);
         }
         return number(column, usual, target);
     }

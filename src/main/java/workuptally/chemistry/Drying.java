@@ -86,11 +86,36 @@ public final class Drying {
                 throw new IllegalArgumentException("range " + low + " to " + high);
             }
         }
+
+        /** The middle, for an account that needs one figure. */
+        public double middle() {
+            return (low + high) / 2;
+        }
+
+        /** Both ends times a factor of 0 or more. */
+        public Range times(double factor) {
+            return new Range(low * factor, high * factor);
+        }
     }
 
     /**
-     * Product on a drying-agent cake, held·w with held = cake − agent − water; the water taken up is between none and all of
-     * {@code mostWaterGrams}, so the answer is a range.
+     * Solution on a drying-agent cake, held = cake − agent − water; the water taken up is between none and all of {@code mostWaterGrams},
+     * so the answer is a range.
+     *
+     * @param wetCakeGrams g, 0 or more
+     * @param agentGrams dry agent, g, 0 or more
+     * @param mostWaterGrams most water the agent can have bound, g, 0 or more
+     * @return g, never below 0
+     * @throws IllegalArgumentException if out of range
+     */
+    public static Range solutionOnCakeGrams(double wetCakeGrams, double agentGrams, double mostWaterGrams) {
+        double gain = Require.notNegative(wetCakeGrams, "cake") - Require.notNegative(agentGrams, "agent");
+        double driest = gain - Require.notNegative(mostWaterGrams, "water");
+        return new Range(Math.max(0, driest), Math.max(0, gain));
+    }
+
+    /**
+     * Product on a drying-agent cake: the solution on it times what of that is product.
      *
      * @param wetCakeGrams g, 0 or more
      * @param agentGrams dry agent, g, 0 or more
@@ -106,13 +131,9 @@ public final class Drying {
             double mostWaterGrams,
             double productMassFraction,
             double keptFraction) {
-        double gain = Require.notNegative(wetCakeGrams, "cake") - Require.notNegative(agentGrams, "agent");
         if (!(productMassFraction >= 0 && productMassFraction <= 1 && keptFraction >= 0 && keptFraction <= 1)) {
             throw new IllegalArgumentException("fractions " + productMassFraction + ", " + keptFraction);
         }
-        double share = productMassFraction * keptFraction;
-        double dryEnd = Math.max(0, gain);
-        double wetEnd = Math.max(0, gain - Require.notNegative(mostWaterGrams, "water"));
-        return new Range(wetEnd * share, dryEnd * share);
+        return solutionOnCakeGrams(wetCakeGrams, agentGrams, mostWaterGrams).times(productMassFraction * keptFraction);
     }
 }

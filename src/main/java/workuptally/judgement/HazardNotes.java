@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import workuptally.reference.Source;
 final class HazardNotes {
     private final Reference reference;
     private final OperationHazards operations;
+    private final Map<String, HazardNote> notesByHazard = new HashMap<>();
 
     HazardNotes(Reference reference, Limits limits) {
         this.reference = reference;
@@ -42,7 +44,8 @@ final class HazardNotes {
                 .forEach(names::add);
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         for (String name : names) {
-            listed(name).ifPresent(h -> notes.putIfAbsent(h.key(), note(h)));
+            listed(name)
+                    .ifPresent(h -> notes.putIfAbsent(h.key(), notesByHazard.computeIfAbsent(h.key(), k -> note(h))));
         }
         return List.copyOf(notes.values());
     }

@@ -5,7 +5,7 @@ import java.util.Optional;
 /** A cell that should hold a number: entered, blank, or not understood. These three are never confused; blank is not zero. */
 public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadable {
 
-    /** Where the cell is. */
+    /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
     Place place();
 
     /** The number, if one was entered. */
@@ -31,9 +31,16 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
      * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
-     * @param place where it stands
+     * @param row its row
+     * @param heading heading of the schema under which it stands
      */
-    record Entered(double value, Qualifier qualifier, int decimals, String asTyped, Place place) implements Field {
+    record Entered(double value, Qualifier qualifier, int decimals, String asTyped, RowPlace row, String heading)
+            implements Field {
+        @Override
+        public Place place() {
+            return row.at(heading);
+        }
+
         @Override
         public Optional<Entered> entered() {
             return Optional.of(this);
@@ -41,7 +48,7 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
     }
 
     /**
-     * A cell left empty, or a column that the book lacks. Half of all cells are, so its place is made only when asked for.
+     * A cell left empty, or a column that the book lacks.
      *
      * @param row its row
      * @param heading heading of the schema under which the number would stand

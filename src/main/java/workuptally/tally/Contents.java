@@ -143,7 +143,8 @@ final class Contents {
                 about ? Qualifier.ABOUT : residue.get().qualifier(),
                 residue.get().decimals(),
                 residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
-                residue.get().place()));
+                residue.get().row(),
+                residue.get().heading()));
     }
 
     private static boolean isNonDetect(Entered result) {

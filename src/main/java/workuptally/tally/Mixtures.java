@@ -28,11 +28,13 @@ final class Mixtures {
         return new Mixtures(tally, substances, flow).list();
     }
 
-    /** The estimates of the layer map, from finished results. */
+    /** The estimates of the layer map, from finished results, with swapped layers put right. */
     static LayerFlow flow(RunTally tally, Limits limits, Substances substances) {
         List<Addition> additions =
                 new Additions(tally.run(), new Readings(), limits, LayerGraph.of(tally.run()), substances).list();
-        return LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
+        LayerFlow flow = LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
+        flow.correct(tally.evidence().identities());
+        return flow;
     }
 
     private List<ContactMixture> list() {

@@ -38,7 +38,7 @@ final class PlanAccount {
     private final Substances substances;
     private final LayerFlow flow;
     private final IdentityAccount identities;
-    private final DryingAccount drying;
+    private final CakeContents drying;
     private final WasteAccount waste;
     private final LayerMakeUps names;
 
@@ -47,7 +47,7 @@ final class PlanAccount {
         this.substances = substances;
         this.flow = flow;
         this.identities = new IdentityAccount(tally.run(), flow);
-        this.drying = new DryingAccount(tally, substances, flow);
+        this.drying = new CakeContents(tally.run(), substances, LayerGraph.of(tally.run()), flow);
         this.waste = new WasteAccount(tally.run(), limits, substances);
         this.names = new LayerMakeUps(substances, flow);
     }

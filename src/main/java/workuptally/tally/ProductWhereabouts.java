@@ -6,13 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import workuptally.chemistry.Drying;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.Step;
-import workuptally.model.Step.Operation;
 import workuptally.tally.Closure.Candidate;
 
 /**
@@ -26,29 +23,15 @@ final class ProductWhereabouts implements Whereabouts {
     private static final double VOLATILE_BELOW_CELSIUS = 150;
 
     private final Run run;
-    private final Substances substances;
     private final List<LayerTally> layers;
-    private final List<LotTally> lots;
-    private final List<Addition> additions;
-    private final LayerFlow flow;
+    private final List<DryingCake> cakes;
     private final Optional<Theory> theory;
     private final Found found;
 
-    ProductWhereabouts(
-            Run run,
-            Substances substances,
-            List<LayerTally> layers,
-            List<LotTally> lots,
-            List<Addition> additions,
-            LayerFlow flow,
-            Optional<Theory> theory,
-            Found found) {
+    ProductWhereabouts(Run run, List<LayerTally> layers, List<DryingCake> cakes, Optional<Theory> theory, Found found) {
         this.run = run;
-        this.substances = substances;
         this.layers = layers;
-        this.lots = lots;
-        this.additions = additions;
-        this.flow = flow;
+        this.cakes = cakes;
         this.theory = theory;
         this.found = found;
     }
@@ -107,59 +90,22 @@ final class ProductWhereabouts implements Whereabouts {
                         "assay " + layer.label()));
     }
 
-    private Optional<Candidate> cake(LayerTally cake, Product product) {
-        Optional<Step> filter = run.orderedSteps().stream()
-                .filter(s -> s.gives().contains(cake.label()))
-                .findFirst();
-        double agent = additions.stream()
-                .filter(a -> substances.dryingAgent(a.material()).isPresent())
-                .flatMap(a -> a.massGrams().stream())
-                .mapToDouble(MeasuredValue::value)
-                .sum();
-        double wet = cake.massGrams().map(MeasuredValue::value).orElse(0.0);
-        double isolated = lots.stream()
-                .filter(l -> l.endsWorkup() && l.lot().product().equalsIgnoreCase(product.name()))
-                .flatMap(l -> l.pureGrams().stream())
-                .mapToDouble(MeasuredValue::value)
-                .sum();
-        if (filter.isEmpty() || wet <= agent || agent == 0 || isolated == 0) {
-            return Optional.empty();
-        }
-        Mixture solution = filter.get().from().stream()
-                .map(flow::portion)
-                .reduce(Mixture.EMPTY, Mixture::plus)
-                .share(n -> substances.isOrganicSolvent(n) ? 1 : 0);
-        boolean rinsed = run.orderedSteps().stream()
-                .dropWhile(s -> !s.equals(filter.get()))
-                .anyMatch(s -> s.operation().filter(o -> o == Operation.RINSE).isPresent());
-        double fraction = isolated / (isolated + solution.totalGrams());
-        Drying.Range held = Drying.productOnCakeGrams(
-                wet, agent, mostWaterGrams(solution), fraction, rinsed ? Drying.LEFT_AFTER_RINSE_FRACTION : 1);
-        return Optional.of(new Candidate(
-                "cake " + cake.label(),
-                held.low(),
-                held.high(),
-                String.format(
-                        Locale.ROOT,
-                        "gain %.2f g over the agent, %s; solution about %.1f %% product",
-                        wet - agent,
-                        rinsed ? "rinsed" : "not rinsed",
-                        100 * fraction),
-                "rinse the cake and weigh the residue of the rinse"));
-    }
-
-    private double mostWaterGrams(Mixture solution) {
-        double dissolved = 0;
-        for (var part : solution.parts().entrySet()) {
-            dissolved += part.getValue().grams()
-                    * substances
-                            .solvent(part.getKey())
-                            .map(s ->
-                                    s.waterMixing().waterInSolventMassPercent().orElse(0))
-                            .orElse(0.0)
-                    / 100;
-        }
-        return dissolved;
+    private Optional<Candidate> cake(LayerTally layer, Product product) {
+        return cakes.stream()
+                .filter(cake -> cake.label().equals(layer.label()))
+                .findFirst()
+                .flatMap(cake -> cake.productGrams(product.name())
+                        .map(held -> new Candidate(
+                                "cake " + cake.label(),
+                                held.low(),
+                                held.high(),
+                                String.format(
+                                        Locale.ROOT,
+                                        "gain %.2f g over the agent, %s; solution about %.1f %% product",
+                                        cake.gainGrams(),
+                                        cake.rinsed() ? "rinsed" : "not rinsed",
+                                        100 * cake.productFraction(product.name())),
+                                "rinse the cake and weigh the residue of the rinse")));
     }
 
     private static Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {

@@ -21,67 +21,182 @@ public final class RunTallying {
 
     /** All results of a run. */
     public RunTally tally(Run run) {
-        Readings readings = new Readings();
-        Omissions omissions = new Omissions();
-        MolarMasses molarMasses = new MolarMasses(run, substances);
-        Calibrations calibrations = new Calibrations(readings, new InstrumentUncertainty(limits));
-        LayerGraph graph = LayerGraph.of(run);
-        List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
-        Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
-        Skeletons skeletons = new Skeletons(run, amounts);
-        Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
-        ContentShares shares = new ContentShares(theory, skeletons);
-        List<LotTally> lots =
-                new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions).of(theory);
-        List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
-        Map<String, List<Content>> inLots = new LinkedHashMap<>();
-        LotContents lotContents = new LotContents(contents, molarMasses);
-        lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
-        Found found = Found.in(layers, lots, inLots);
-        List<ProductYield> yields = new YieldAccount(run, readings, graph, theory, found, omissions).of(lots);
-        List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
-        LayerFlow flow = LayerFlow.of(run, substances, amounts, additions, layers);
-        List<LayerIdentity> identities = new IdentityAccount(run, flow).of(layers, amounts);
-        ContentBounds bounds = new ContentBounds(run, theory, layers, lots, found);
-        Undecided undecided = new Undecided(run, graph, layers, lots, bounds);
-        List<LayerTally> bounded = bounds.applied();
-        Whereabouts whereabouts =
-                new ProductWhereabouts(run, substances, bounded, lots, additions, flow, theory, found);
-        List<Closure> closures = new ClosureAccount(run, limits, skeletons, molarMasses, omissions)
-                .of(found, lots, undecided.labels(), whereabouts);
-        List<StepReaction> reactions = new StepReactions(
-                        run, limits, substances, new AcidsAndBases(run, substances), amounts, additions, layers, theory)
-                .list();
-        Optional<MassBalance> massBalance = new MassAccount(run, readings, limits, substances, omissions)
-                .of(amounts, additions, layers, lots, StepReaction.gasGrams(reactions));
-        List<Contact> contacts = new ContactAccount(run, limits, substances).of(flow, reactions);
-        flow.correct(identities);
-        Optional<Metrics> metrics = new MetricsAccount(run, readings, substances, omissions)
-                .of(massBalance, theory, yields, amounts, additions, layers, flow);
-        RunTally tally = new RunTally(
-                run,
-                amounts,
-                theory,
-                lots,
-                yields,
-                bounded,
-                closures,
-                massBalance,
-                contacts,
-                new SolventAccount(run, substances).of(amounts, additions, layers, lots, inLots, flow),
-                new WasteAccount(run, limits, substances).of(layers, flow, identities),
-                new WorkupEvidence(
-                        identities,
-                        reactions,
-                        new RouteAccount(run, limits, graph, substances, molarMasses, amounts, additions, layers, found)
-                                .list(),
-                        new ReextractionAccount(run, graph, substances, amounts, layers, theory).list(),
-                        undecided.missing(),
-                        graph.faults(),
-                        new LayerMakeUps(substances, flow).of(layers),
-                        metrics,
-                        Optional.empty()),
-                omissions.list());
-        return run.status() == Run.Status.PLANNED ? tally.with(PlanAccount.of(tally, limits, substances, flow)) : tally;
+        OfRun accounts = new OfRun(run);
+        Charged charged = accounts.charged();
+        Portions portions = accounts.portions(charged);
+        Followed followed = accounts.followed(charged, portions);
+        RunTally tally = accounts.result(charged, portions, followed);
+        return run.status() == Run.Status.PLANNED
+                ? tally.with(PlanAccount.of(tally, limits, substances, followed.flow()))
+                : tally;
+    }
+
+    /** What was put in: amounts, the theory they allow, and the units of each partner. */
+    private record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons skeletons) {}
+
+    /** What was weighed and assayed. */
+    private record Portions(
+            List<LotTally> lots,
+            Map<String, List<Content>> inLots,
+            List<LayerTally> layers,
+            Found found,
+            List<ProductYield> yields) {}
+
+    /** Solvents, water and salts along the steps, with layers that are swapped by their density put right, and what the steps set going. */
+    private record Followed(
+            List<Addition> additions,
+            LayerFlow flow,
+            List<LayerIdentity> identities,
+            List<DryingCake> cakes,
+            List<StepReaction> reactions) {}
+
+    /** The accounts of one run; its readings are shared by all of them, so that what is common to two figures stays common. */
+    private final class OfRun {
+        private final Run run;
+        private final LayerGraph graph;
+        private final Readings readings = new Readings();
+        private final Omissions omissions = new Omissions();
+        private final MolarMasses molarMasses;
+        private final Calibrations calibrations = new Calibrations(readings, new InstrumentUncertainty(limits));
+
+        OfRun(Run run) {
+            this.run = run;
+            this.graph = LayerGraph.of(run);
+            this.molarMasses = new MolarMasses(run, substances);
+        }
+
+        Charged charged() {
+            List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
+            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
+            return new Charged(amounts, theory, new Skeletons(run, amounts));
+        }
+
+        Portions portions(Charged charged) {
+            Contents contents = new Contents(run, readings, limits, calibrations, molarMasses, omissions);
+            ContentShares shares = new ContentShares(charged.theory(), charged.skeletons());
+            List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions)
+                    .of(charged.theory());
+            List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
+            Map<String, List<Content>> inLots = new LinkedHashMap<>();
+            LotContents lotContents = new LotContents(contents, molarMasses);
+            lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
+            Found found = Found.in(layers, lots, inLots);
+            List<ProductYield> yields =
+                    new YieldAccount(run, readings, graph, charged.theory(), found, omissions).of(lots);
+            return new Portions(lots, inLots, layers, found, yields);
+        }
+
+        Followed followed(Charged charged, Portions portions) {
+            List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
+            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+            List<LayerIdentity> identities = new IdentityAccount(run, flow).of(portions.layers(), charged.amounts());
+            flow.correct(identities);
+            List<StepReaction> reactions = new StepReactions(
+                            run,
+                            limits,
+                            substances,
+                            new AcidsAndBases(run, substances),
+                            charged.amounts(),
+                            additions,
+                            portions.layers(),
+                            charged.theory())
+                    .list();
+            return new Followed(
+                    additions,
+                    flow,
+                    identities,
+                    new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots()),
+                    reactions);
+        }
+
+        RunTally result(Charged charged, Portions portions, Followed followed) {
+            ContentBounds bounds =
+                    new ContentBounds(run, charged.theory(), portions.layers(), portions.lots(), portions.found());
+            Undecided undecided = new Undecided(run, graph, portions.layers(), portions.lots(), bounds);
+            List<LayerTally> bounded = bounds.applied();
+            Whereabouts whereabouts =
+                    new ProductWhereabouts(run, bounded, followed.cakes(), charged.theory(), portions.found());
+            List<Closure> closures = new ClosureAccount(run, limits, charged.skeletons(), molarMasses, omissions)
+                    .of(portions.found(), portions.lots(), undecided.labels(), whereabouts);
+            Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
+            return new RunTally(
+                    run,
+                    charged.amounts(),
+                    charged.theory(),
+                    portions.lots(),
+                    portions.yields(),
+                    bounded,
+                    closures,
+                    massBalance,
+                    new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
+                    solvents(charged, portions, followed),
+                    new WasteAccount(run, limits, substances)
+                            .of(portions.layers(), followed.flow(), followed.identities()),
+                    evidence(charged, portions, followed, undecided, metrics(charged, portions, followed, massBalance)),
+                    omissions.list());
+        }
+
+        private Optional<MassBalance> massBalance(Charged charged, Portions portions, Followed followed) {
+            return new MassAccount(run, readings, limits, substances, omissions)
+                    .of(
+                            charged.amounts(),
+                            followed.additions(),
+                            portions.layers(),
+                            portions.lots(),
+                            StepReaction.gasGrams(followed.reactions()));
+        }
+
+        private List<SolventUse> solvents(Charged charged, Portions portions, Followed followed) {
+            return new SolventAccount(run, substances)
+                    .of(
+                            charged.amounts(),
+                            followed.additions(),
+                            portions.layers(),
+                            followed.cakes(),
+                            portions.lots(),
+                            portions.inLots(),
+                            followed.flow());
+        }
+
+        private Optional<Metrics> metrics(
+                Charged charged, Portions portions, Followed followed, Optional<MassBalance> massBalance) {
+            return new MetricsAccount(run, readings, substances, omissions)
+                    .of(
+                            massBalance,
+                            charged.theory(),
+                            portions.yields(),
+                            charged.amounts(),
+                            followed.additions(),
+                            portions.layers(),
+                            followed.flow());
+        }
+
+        private WorkupEvidence evidence(
+                Charged charged, Portions portions, Followed followed, Undecided undecided, Optional<Metrics> metrics) {
+            List<Route> routes = new RouteAccount(
+                            run,
+                            limits,
+                            graph,
+                            substances,
+                            molarMasses,
+                            charged.amounts(),
+                            followed.additions(),
+                            portions.layers(),
+                            portions.found())
+                    .list();
+            List<Reextraction> reextractions = new ReextractionAccount(
+                            run, graph, substances, charged.amounts(), portions.layers(), charged.theory())
+                    .list();
+            return new WorkupEvidence(
+                    followed.identities(),
+                    followed.reactions(),
+                    routes,
+                    reextractions,
+                    undecided.missing(),
+                    graph.faults(),
+                    new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
+                    metrics,
+                    Optional.empty());
+        }
     }
 }

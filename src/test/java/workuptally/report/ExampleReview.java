@@ -231,7 +231,7 @@ public final class ExampleReview {
                 blank(row),
                 blank(row),
                 List.of(),
-                new Field.Entered(85, Field.Qualifier.EXACT, 0, "85", row.at("Run")),
+                new Field.Entered(85, Field.Qualifier.EXACT, 0, "85", row, "Run"),
                 Optional.empty(),
                 blank(row),
                 blank(row),

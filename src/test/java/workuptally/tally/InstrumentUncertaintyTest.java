@@ -2,6 +2,7 @@ package workuptally.tally;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,10 +11,13 @@ import workuptally.model.Assay;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limits;
-import workuptally.model.Place;
+import workuptally.model.RowPlace;
+import workuptally.model.TablePlace;
 
 /** Defaults are common practice; the arithmetic is worked out beside each check. */
 class InstrumentUncertaintyTest {
+    private static final RowPlace ROW = new RowPlace(new TablePlace("invented", "", false, Map.of()), 1, 1);
+
     private static final InstrumentUncertainty DEFAULTS = new InstrumentUncertainty(Limits.defaults());
 
     @ParameterizedTest
@@ -76,6 +80,6 @@ class InstrumentUncertaintyTest {
     }
 
     private static Entered entered(double value, Qualifier qualifier, int decimals) {
-        return new Entered(value, qualifier, decimals, "", Place.ofFile("invented"));
+        return new Entered(value, qualifier, decimals, "", ROW, "Gross");
     }
 }

@@ -72,7 +72,7 @@ final class InventedReviews {
     }
 
     static Field number(double value) {
-        return new Field.Entered(value, Field.Qualifier.EXACT, 2, Double.toString(value), ROW.at("Gross"));
+        return new Field.Entered(value, Field.Qualifier.EXACT, 2, Double.toString(value), ROW, "Gross");
     }
 
     /** The demo week, read and computed by the program itself. */
