@@ -90,7 +90,6 @@ final class ArchiveEnvelope {
         date.ifPresent(day -> parameters.put(PdfName.MODDATE, pdfDate(day)));
         PdfFileSpecification specification = file.embed(writer, parameters);
         specification.put(new PdfName("AFRelationship"), new PdfName("Data"));
-        specification.put(PdfName.DESC, new PdfString("The results in this document as JSON", PdfObject.TEXT_UNICODE));
         specification.put(PdfName.UF, new PdfString(file.fileName(), PdfObject.TEXT_UNICODE));
         writer.addFileAttachment(file.fileName(), specification);
         catalog.put(new PdfName("AF"), new PdfArray(specification.getReference()));
