@@ -366,9 +366,11 @@ public final class Reference {
         return dryingAgents;
     }
 
-    /** Hazards of the material a name means. */
+    /** Hazards of the material a name means; a grade behind a comma may stand or not: {@code acetic acid, glacial}. */
     public Optional<Hazard> hazard(String name) {
-        return find(hazardsByName, name);
+        int comma = name.indexOf(", ");
+        Optional<Hazard> whole = find(hazardsByName, name);
+        return whole.isPresent() || comma < 1 ? whole : find(hazardsByName, name.substring(0, comma));
     }
 
     /** All materials with hazards listed. */

@@ -43,11 +43,20 @@ final class Amounts {
     /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
     List<ChargeAmount> of(Run run) {
         List<ChargeAmount> amounts = new ArrayList<>();
-        boolean planned = run.charges().stream().allMatch(c -> c.actual().isEmpty());
+        boolean planned = isOnlyPlanned(run);
         for (Charge charge : run.charges()) {
             amounts.add(of(charge, planned));
         }
         return amounts;
+    }
+
+    /** Every charge of a run as it was planned, whatever was weighed. */
+    List<ChargeAmount> planned(Run run) {
+        return run.charges().stream().map(c -> of(c, true)).toList();
+    }
+
+    static boolean isOnlyPlanned(Run run) {
+        return run.charges().stream().allMatch(c -> c.actual().isEmpty());
     }
 
     private ChargeAmount of(Charge charge, boolean planned) {

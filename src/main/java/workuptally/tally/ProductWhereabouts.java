@@ -25,13 +25,21 @@ final class ProductWhereabouts implements Whereabouts {
     private final Run run;
     private final List<LayerTally> layers;
     private final List<DryingCake> cakes;
+    private final List<UnlabelledPhase> unlabelled;
     private final Optional<Theory> theory;
     private final Found found;
 
-    ProductWhereabouts(Run run, List<LayerTally> layers, List<DryingCake> cakes, Optional<Theory> theory, Found found) {
+    ProductWhereabouts(
+            Run run,
+            List<LayerTally> layers,
+            List<DryingCake> cakes,
+            List<UnlabelledPhase> unlabelled,
+            Optional<Theory> theory,
+            Found found) {
         this.run = run;
         this.layers = layers;
         this.cakes = cakes;
+        this.unlabelled = unlabelled;
         this.theory = theory;
         this.found = found;
     }
@@ -53,6 +61,12 @@ final class ProductWhereabouts implements Whereabouts {
                 unassayed(layer, product, most).ifPresent(candidates::add);
             }
         }
+        unlabelled.forEach(phase -> candidates.add(new Candidate(
+                phase.name(),
+                0,
+                most,
+                "given by a step, without a label",
+                "find the portion, label it in Workup and enter it in Layers")));
         for (Product other : run.products()) {
             byProduct(other, product, most).ifPresent(candidates::add);
         }

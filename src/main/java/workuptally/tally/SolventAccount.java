@@ -56,6 +56,7 @@ final class SolventAccount {
                 }
             }
         }
+        flow.unlabelledPhases().forEach(phase -> inLayers.add(flow.portion(phase.name())));
         Grams inLots = inLots(lots, lotContents);
         Set<String> solvents = new LinkedHashSet<>(charged.names());
         solvents.addAll(workup.names());

@@ -116,7 +116,12 @@ final class TheoryAccount {
         OptionalDouble asTyped =
                 differs ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000) : OptionalDouble.empty();
         return Optional.of(new ProductTheory(
-                product, amount, amount.times(molarMass.getAsDouble() / 1000), molarMass.getAsDouble(), asTyped));
+                product,
+                amount,
+                amount.times(molarMass.getAsDouble() / 1000),
+                molarMass.getAsDouble(),
+                asTyped,
+                OptionalDouble.empty()));
     }
 
     private Optional<Theory> separation(Run run, List<ChargeAmount> amounts) {
@@ -146,6 +151,7 @@ final class TheoryAccount {
                     amount.get(),
                     amount.get().times(molarMass.getAsDouble() / 1000),
                     molarMass.getAsDouble(),
+                    OptionalDouble.empty(),
                     OptionalDouble.empty()));
         }
         return products.isEmpty() ? Optional.empty() : Optional.of(new Theory(List.of(), readings.exact(0), products));

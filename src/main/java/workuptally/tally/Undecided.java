@@ -2,23 +2,35 @@ package workuptally.tally;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 
-/** Layers of the workup that may hold product while nothing bounds it: never assayed, or given by a step and never recorded. */
+/**
+ * Layers of the workup that may hold product while nothing bounds it: never assayed, given by a step and never recorded, or a phase of a
+ * contact that has no label at all.
+ */
 final class Undecided {
     private final Run run;
     private final LayerGraph graph;
     private final List<LayerTally> layers;
     private final List<LotTally> lots;
     private final ContentBounds bounds;
+    private final List<UnlabelledPhase> unlabelled;
 
-    Undecided(Run run, LayerGraph graph, List<LayerTally> layers, List<LotTally> lots, ContentBounds bounds) {
+    Undecided(
+            Run run,
+            LayerGraph graph,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            ContentBounds bounds,
+            List<UnlabelledPhase> unlabelled) {
         this.run = run;
         this.graph = graph;
         this.layers = layers;
         this.lots = lots;
         this.bounds = bounds;
+        this.unlabelled = List.copyOf(unlabelled);
     }
 
     /** Their labels. */
@@ -29,14 +41,17 @@ final class Undecided {
                 labels.add(layer.label());
             }
         }
+        unlabelled.forEach(phase -> labels.add(phase.name()));
         return labels;
     }
 
-    /** Labels that a step gives, nothing consumes and no row records. */
+    /** Labels that a step gives, nothing consumes and no row records; then the names of phases without a label. */
     List<String> missing() {
-        return layers.stream()
-                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
-                .map(LayerTally::label)
+        return Stream.concat(
+                        layers.stream()
+                                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
+                                .map(LayerTally::label),
+                        unlabelled.stream().map(UnlabelledPhase::name))
                 .toList();
     }
 

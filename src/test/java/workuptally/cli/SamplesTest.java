@@ -46,6 +46,7 @@ class SamplesTest {
             }
         }
         write("review", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"), "--quiet");
+        write("bench", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"));
         Path period = fresh.resolve("review").resolve("period");
         Path demo = TEMPLATES.resolve("demo-week");
         write("period", demo, "--from", "2026-03-02", "--to", "2026-03-08", "--out", period, "--quiet");
@@ -73,7 +74,7 @@ class SamplesTest {
     }
 
     @Test
-    void folderOfSamplesHoldsTheFilesOfOneReviewAndOnePeriod() throws IOException {
+    void folderOfSamplesHoldsTheFilesOfOneReviewItsBenchSheetAndOnePeriod() throws IOException {
         assertEquals(
                 Folder.content(fresh.resolve("review")).keySet(),
                 Folder.content(SAMPLES).keySet());
@@ -114,7 +115,7 @@ class SamplesTest {
 
     /** Compression differs between systems, so that the text is compared. */
     @ParameterizedTest
-    @ValueSource(strings = {"demo-week-review.pdf", "period/period.pdf"})
+    @ValueSource(strings = {"demo-week-review.pdf", "demo-week-bench.pdf", "period/period.pdf"})
     void pdfSaysWhatTheProgramWrites(String name) throws IOException {
         assertEquals(text(fresh.resolve("review").resolve(name)), text(SAMPLES.resolve(name)));
     }

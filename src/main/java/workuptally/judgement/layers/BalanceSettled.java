@@ -62,10 +62,9 @@ final class BalanceSettled implements LayerCondition {
             boolean measured = layer.contents().stream().anyMatch(c -> c.kind() == Content.Kind.MEASURED);
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
-            } else if (evidence.run().isMissing(layer.label())) {
-                labels.add(layer.label());
             }
         }
+        labels.addAll(evidence.run().evidence().missingLayers());
         return labels;
     }
 

@@ -2,6 +2,7 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What the evidence about one layer amounts to. A person decides; this lays out what there is.
@@ -10,11 +11,20 @@ import java.util.Locale;
  * @param outcome keep, measure first, or evidence complete
  * @param reason the outcome's reason in a sentence
  * @param conditions conditions R1 to R12 in order
+ * @param atMost the most it holds of a wanted product; empty where that cannot be told
  */
-public record LayerDecision(String layer, Outcome outcome, String reason, List<Condition> conditions) {
+public record LayerDecision(
+        String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<AtMost> atMost) {
     /** Copies the list. */
     public LayerDecision {
         conditions = List.copyOf(conditions);
+    }
+
+    /** True where the outcome rests on nothing but the layer limit, so that {@link #atMost} says why. */
+    public boolean restsOnTheBound() {
+        return atMost.isPresent()
+                && conditions.stream()
+                        .anyMatch(c -> c.id().equals("R4") && c.evidence().equals(reason));
     }
 
     /** What is missing, as short phrases. */
@@ -24,6 +34,15 @@ public record LayerDecision(String layer, Outcome outcome, String reason, List<C
                 .map(Condition::evidence)
                 .toList();
     }
+
+    /**
+     * The largest share that a layer may hold of a wanted product, one-sided 95 %.
+     *
+     * @param product product
+     * @param grams mass, g
+     * @param percentOfTheory the same, % of theory
+     */
+    public record AtMost(String product, double grams, double percentOfTheory) {}
 
     /**
      * One condition.

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -68,27 +69,28 @@ public final class LayerDecisions {
             LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
-                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));
+                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList(),
+                    ContentSmall.atMost(evidence)));
         }
         return decisions;
     }
 
-    private static LayerDecision decide(String layer, List<Condition> conditions) {
+    private static LayerDecision decide(String layer, List<Condition> conditions, Optional<AtMost> atMost) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
-            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions);
+            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost);
         }
         if (missing.isPresent()) {
             return new LayerDecision(
-                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions);
+                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions, atMost);
         }
         String bound = conditions.stream()
                 .filter(c -> c.id().equals("R4"))
                 .map(Condition::evidence)
                 .findFirst()
                 .orElse("");
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions);
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */

@@ -91,11 +91,19 @@ public final class HeldLayers {
             return assayed ? "Keep it; recover the product, or say why not." : "Keep it; assay " + layer + ".";
         }
         Reextraction r = gain.get();
+        String gas = r.carbonDioxideMillimoles() < Reextraction.SMALLEST_GAS_MILLIMOLES
+                ? ""
+                : FindingList.say(
+                        " (slowly, in the open vessel: up to %.0f mmol of carbon dioxide)",
+                        r.carbonDioxideMillimoles());
         String first = r.pH().isEmpty()
                 ? ""
                 : FindingList.say(
-                        "bring it to pH %.1f with %.0f mmol of %s, then ",
-                        r.pH().getAsDouble(), Math.abs(r.acidMillimoles()), r.acidMillimoles() > 0 ? "acid" : "base");
+                        "bring it to pH %.1f with %.0f mmol of %s%s, then ",
+                        r.pH().getAsDouble(),
+                        Math.abs(r.acidMillimoles()),
+                        r.acidMillimoles() > 0 ? "acid" : "base",
+                        gas);
         return FindingList.say(
                 "Keep it; to recover: %sone more extraction with %.0f mL %s brings about %.2f g, %.1f %% of theory (D = %.3g from %s).",
                 first,

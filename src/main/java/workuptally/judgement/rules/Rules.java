@@ -20,6 +20,7 @@ public final class Rules {
                 new RagNotAssayed(),
                 new FunnelTooFull(),
                 new WashTooSmall(),
+                new ExtractionUndivided(),
                 new QuenchNotShown(substances.reference()),
                 new OxidantQuench(substances.reference()),
                 new ClosureVerdict(),

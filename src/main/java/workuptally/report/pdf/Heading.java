@@ -36,12 +36,12 @@ final class Heading implements Block {
         return switch (level) {
             case TITLE -> 0;
             case SECTION -> 6;
-            case SUBSECTION -> 5;
+            case SUBSECTION -> 4;
         };
     }
 
     private float below() {
-        return level == Level.SUBSECTION ? 1.5f : 3;
+        return level == Level.SUBSECTION ? 1 : 3;
     }
 
     @Override

@@ -31,8 +31,10 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
+    private static final int FOOTER_LINES = 2;
     private static final float MOSTLY = 0.7f;
-    private static final float WORTH_STARTING = 0.4f;
+    private static final float LARGEST_GAP = 0.4f;
+    private static final float LEAST_START = 0.2f;
 
     private final Document document;
     private final PdfWriter writer;
@@ -139,17 +141,16 @@ final class PageFlow {
     }
 
     /**
-     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does. What is longer than a page, or would
-     * leave most of this page empty, begins here.
+     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does and little of this one would stay
+     * empty. What is longer begins here unless next to nothing of it would.
      */
     void addTogether(List<Block> blocks) {
         float height = 0;
         for (Block block : blocks) {
             height += block.height();
         }
-        boolean mostlyEmpty = remaining() > fullHeight() * MOSTLY;
-        boolean worthStarting = height > fullHeight() && remaining() > fullHeight() * WORTH_STARTING;
-        if (height > remaining() && !mostlyEmpty && !worthStarting && !atTop()) {
+        float spare = height > fullHeight() ? LEAST_START : LARGEST_GAP;
+        if (height > remaining() && remaining() < fullHeight() * spare) {
             turn();
         }
         add(blocks);
@@ -261,12 +262,12 @@ final class PageFlow {
     private void drawFooter() {
         TextStyle style = look.caption();
         artifact(() -> {
-            float baseline = BOTTOM - 22;
+            float baseline = BOTTOM - 20;
             rule(left(), baseline + 10, look.widthPoints(), 0.4f, look.palette().rule());
             String number = "Page " + pages + " of ";
             float numberX = left() + look.widthPoints() - look.typeface().width(number + "0000", style);
             float footerY = baseline;
-            for (String line : look.typeface().wrap(footer, style, numberX - left() - 12)) {
+            for (String line : look.typeface().brief(footer, style, numberX - left() - 12, FOOTER_LINES)) {
                 text(line, left(), footerY, style);
                 footerY -= style.leading();
             }

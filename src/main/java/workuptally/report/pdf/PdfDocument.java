@@ -58,7 +58,7 @@ record PdfDocument(String title, String toolVersion, String about, Optional<Loca
                 document,
                 writer,
                 look,
-                creator + " · " + about + " · a person decides; see Basis for settings and sources");
+                creator + " · " + about);
         content.accept(flow);
         replacements(flow);
         flow.finish();

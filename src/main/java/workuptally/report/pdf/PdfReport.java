@@ -48,17 +48,22 @@ public final class PdfReport {
         if (!review.runs().isEmpty()) {
             flow.turnUnlessMostlyEmpty();
         }
+        HazardBlocks hazards = new HazardBlocks(look, review);
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunBlock(look, review, run, places).blocks());
+            flow.addTogether(new RunBlock(look, review, run, places, hazards).blocks());
             flow.closeSection();
         }
+        section(flow, hazards.shared());
         flow.turnUnlessMostlyEmpty();
         section(flow, new WasteAccountSection(look, review, places).blocks());
         section(flow, new BasisSection(look, review).blocks());
     }
 
     static void section(PageFlow flow, List<Block> blocks) {
+        if (blocks.isEmpty()) {
+            return;
+        }
         flow.openSection();
         flow.add(blocks);
         flow.closeSection();
@@ -73,7 +78,8 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return review.book().name() + hash;
+        return "a person decides; settings and sources stand in the Basis of the review · "
+                + review.book().name() + hash;
     }
 
     private static Optional<LocalDate> date(Review review) {

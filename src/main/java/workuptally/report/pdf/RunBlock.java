@@ -8,7 +8,6 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.LotTally;
 import workuptally.tally.NotComputed;
@@ -23,11 +22,13 @@ final class RunBlock {
     private final RunPlaces places;
     private final RunReview run;
     private final RunWords words;
+    private final HazardBlocks hazards;
     private final MeasuredCells cells;
     private final double coverageFactor;
 
-    RunBlock(Look look, Review review, RunReview run, RunPlaces places) {
+    RunBlock(Look look, Review review, RunReview run, RunPlaces places, HazardBlocks hazards) {
         this.look = look;
+        this.hazards = hazards;
         this.review = review;
         this.run = run;
         this.places = places;
@@ -47,7 +48,6 @@ final class RunBlock {
                 places.of(run.id())));
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
-        limiting(blocks);
         run.tally().plan().ifPresent(p -> blocks.addAll(new PlanBlocks(look, run, p).blocks()));
         if (run.tally().plan().isEmpty()) {
             products(blocks);
@@ -62,7 +62,7 @@ final class RunBlock {
             blocks.addAll(new ContactBlocks(look, run).blocks());
         }
         notComputed(blocks);
-        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        blocks.addAll(hazards.of(run.hazards()));
         secondSignature(blocks);
         return blocks;
     }
@@ -82,23 +82,21 @@ final class RunBlock {
     private void metrics(List<Block> blocks) {
         run.tally().metrics().ifPresent(m -> {
             Figures figures = look.figures();
-            StringJoiner text = new StringJoiner("; ", "Mass put in per mass of product, to the crude: ", ".");
-            text.add("PMI " + figures.significant(m.pmi().value(), 3));
-            text.add("of the workup alone "
+            StringJoiner text = new StringJoiner("; ", "Per mass of crude product: ", ".");
+            text.add("PMI " + figures.significant(m.pmi().value(), 3) + ", workup "
                     + figures.significant(m.pmiWorkupOnly().value(), 3));
-            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " with water, "
-                    + figures.significant(m.eFactorWithoutWater(), 3) + " without");
+            text.add("E-factor with water " + figures.significant(m.eFactorWithWater(), 3) + ", without "
+                    + figures.significant(m.eFactorWithoutWater(), 3));
             text.add("solvent " + figures.significant(m.solventIntensity().value(), 3) + ", water "
                     + figures.significant(m.waterIntensity().value(), 3));
             m.reactionMassEfficiencyPercent()
-                    .ifPresent(
-                            r -> text.add("reaction mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
+                    .ifPresent(r -> text.add("mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
             m.atomEconomyPercent().ifPresent(a -> text.add("atom economy " + figures.significant(a, 3) + "\u00A0%"));
             blocks.add(new Paragraph(look, text.toString(), look.caption()));
         });
     }
 
-    private static String meta(Run entry) {
+    private String meta(Run entry) {
         StringJoiner text = new StringJoiner(" · ");
         text.add(entry.date().map(Object::toString).orElse("no date"));
         if (!entry.chemist().isBlank()) {
@@ -109,23 +107,25 @@ final class RunBlock {
         if (!entry.series().isBlank()) {
             text.add("series " + entry.series());
         }
+        if (!limiting().isEmpty()) {
+            text.add(limiting());
+        }
         entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
-        return entry.notes().isBlank() ? text.toString() : text + "\nNote: " + entry.notes();
+        if (!entry.notes().isBlank()) {
+            text.add("note: " + entry.notes());
+        }
+        return text.toString();
     }
 
-    private void limiting(List<Block> blocks) {
-        if (run.tally().theory().isEmpty()) {
-            return;
-        }
-        List<Theory.Limiting> limiting = run.tally().theory().get().limiting();
-        if (limiting.isEmpty()) {
-            return;
-        }
-        StringJoiner text = new StringJoiner("; ");
+    private String limiting() {
+        List<Theory.Limiting> limiting =
+                run.tally().theory().map(Theory::limiting).orElse(List.of());
+        StringJoiner text =
+                new StringJoiner("; ", limiting.size() == 1 ? "limiting: " : "limiting (cannot be told apart): ", "");
+        text.setEmptyValue("");
         limiting.forEach(l -> text.add(l.material() + " "
                 + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
-        String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
-        blocks.add(new Paragraph(look, lead + text + "."));
+        return text.toString();
     }
 
     private void products(List<Block> blocks) {
@@ -243,23 +243,11 @@ final class RunBlock {
         blocks.add(new FindingTable(look).of(run.findings()));
     }
 
-    /** A map per wanted product that was found somewhere; without any assay one for the first, to show the way of the layers. */
     private void layerMaps(List<Block> blocks) {
-        List<LayerMap> maps = new ArrayList<>();
-        for (Product product : run.tally().run().products()) {
-            LayerMapGraph graph = new LayerMapGraph(run, product);
-            boolean found =
-                    graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
-            if (product.wanted() && (found || maps.isEmpty())) {
-                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound(), maps.isEmpty());
-                if (map.fits()) {
-                    maps.add(map);
-                }
-            }
-        }
+        List<Block> maps = new LayerMaps(look, run).blocks();
         if (!maps.isEmpty()) {
-            blocks.add(look.subheading("Layer map"));
-            maps.forEach(m -> blocks.add(new Figure(look, m)));
+            blocks.add(look.subheading("Layer map and balance"));
+            blocks.addAll(maps);
         }
     }
 
@@ -267,7 +255,6 @@ final class RunBlock {
         if (run.tally().notComputed().isEmpty()) {
             return;
         }
-        blocks.add(look.subheading("Not computed"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (NotComputed missing : run.tally().notComputed()) {
             rows.add(List.of(
@@ -277,7 +264,7 @@ final class RunBlock {
         }
         blocks.add(new TaggedTable(
                 look,
-                List.of(TableColumn.text("What"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
+                List.of(TableColumn.text("Not computed"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
                 rows));
     }
 }

@@ -281,6 +281,12 @@ final class FindingExamples {
 
     private void reactions() {
         add("gas-expected", Severity.NOTE, bicarbonate(clean(), 30));
+        add(
+                "extraction-split",
+                Severity.NOTE,
+                planned()
+                        .with("products", "neutral,,,304", "neutral,,3,304")
+                        .plus("workup", "X1,7,extract,A1,ethyl acetate,1,30,,,0.902,250,1,,,,,,O5,A3,"));
         add("wash-too-small", Severity.STOP, bicarbonate(planned(), 30));
         add("oxidant-quench", Severity.NOTE, thiosulfate(30));
         add("reductant-short", Severity.STOP, thiosulfate(1));

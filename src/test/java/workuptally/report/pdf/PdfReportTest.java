@@ -144,9 +144,33 @@ class PdfReportTest {
     @Test
     void hazardNotesNeverStandWithoutTheSentenceThatDefers() throws IOException {
         Review review = InventedReviews.ofRuns(12);
-        long blocks = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
+        long runs = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertEquals(blocks, PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)));
+        assertEquals(
+                runs + 1,
+                PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)),
+                "each run, and the notes about materials");
+    }
+
+    @Test
+    void noteAboutAMaterialOfSeveralRunsStandsOnceAndIsNamedWithItsCodesByEachRun() throws IOException {
+        Review review = InventedReviews.ofRuns(12);
+        HazardNote note = InventedReviews.hazard();
+        long runs =
+                review.runs().stream().filter(r -> r.hazards().contains(note)).count();
+        assertTrue(runs > 1, "the case needs more than one run");
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertEquals(1, PdfText.count(text, PdfText.dense(note.caution())));
+        assertEquals(runs, PdfText.count(text, PdfText.dense("diethyl ether (H224, EUH019)")));
+    }
+
+    @Test
+    void noteAboutAMaterialStaysWithTheOnlyRun() throws IOException {
+        Review review = InventedReviews.ofRuns(1);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertEquals(
+                1, PdfText.count(text, PdfText.dense(InventedReviews.hazard().caution())));
+        assertFalse(text.contains(PdfText.dense("Hazard notes about materials")), text);
     }
 
     @ParameterizedTest
@@ -227,7 +251,7 @@ class PdfReportTest {
                         .findNamedDestinationPage(name)
                         .getPage();
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
-                links++;
+                links += name.getNamedDestination().equals("hazards") ? 0 : 1;
             }
             assertEquals(
                     12 + 7 + 3, links, "a link per run, per run with a stop or hold, per layer that holds product");
@@ -237,7 +261,7 @@ class PdfReportTest {
                 assertTrue(item.findDestinationPage(document) != null, item.getTitle());
                 bookmarks++;
             }
-            assertEquals(12 + 3, bookmarks, "top, runs, waste, basis");
+            assertEquals(12 + 4, bookmarks, "top, runs, hazards, waste, basis");
         }
     }
 
