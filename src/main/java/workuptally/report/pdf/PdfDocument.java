@@ -54,11 +54,7 @@ record PdfDocument(String title, String toolVersion, String about, Optional<Loca
         ArchiveEnvelope envelope = new ArchiveEnvelope(writer, title, creator, date);
         envelope.beforeOpen();
         document.open();
-        PageFlow flow = new PageFlow(
-                document,
-                writer,
-                look,
-                creator + " · " + about);
+        PageFlow flow = new PageFlow(document, writer, look, creator + " · " + about);
         content.accept(flow);
         replacements(flow);
         flow.finish();

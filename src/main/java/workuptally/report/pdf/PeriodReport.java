@@ -25,7 +25,8 @@ public final class PeriodReport {
     public static void write(PeriodReview review, PdfOptions options, OutputStream out) throws IOException {
         String days = review.span().from() + " to " + review.span().to();
         String title = "Period account: " + days;
-        String about = "a person decides; settings and sources stand under Basis · period " + days + " · " + count(review.books().size(), "book");
+        String about = "a person decides; settings and sources stand under Basis · period " + days + " · "
+                + count(review.books().size(), "book");
         String hashes = review.books().stream()
                 .flatMap(b -> b.files().stream())
                 .map(InputFile::sha256)
