@@ -85,7 +85,7 @@ final class ContentBounds {
                         "not assayed; at most its volume at the strength of %s (%.3g mg/mL)",
                         mixed.orElseThrow().label(),
                         mixed.orElseThrow().milligramsPerMillilitre())
-                : "not assayed; at most theory less what was found elsewhere";
+                : Content.BY_CONSERVATION;
         return new Content(
                 unknown.substance(),
                 Content.Kind.BOUND,

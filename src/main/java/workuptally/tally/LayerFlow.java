@@ -18,7 +18,8 @@ import workuptally.model.Step.Operation;
  * Carries solvents, water and salts along the steps, to estimate what each portion is made of and how much stands in a funnel.
  *
  * <p>At a contact the two phases are those of {@link PhaseSplit}. A phase that a step gives no label is kept apart, so that it does not
- * vanish. Distillates take out what their composition states. A stated composition or a measured mass overrides the
+ * vanish. Distillates take out what their composition states, else their mass or volume of the solvents there; a residue whose distillate
+ * was not measured keeps none. A stated composition or a measured mass overrides the
  * estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
  */
 final class LayerFlow {
@@ -131,7 +132,8 @@ final class LayerFlow {
         List<String> others = new ArrayList<>();
         for (String label : step.gives()) {
             if (isDistillate(label) || isSolid(label)) {
-                Mixture taken = measured(label, Mixture.EMPTY);
+                Mixture taken =
+                        isDistillate(label) ? measured(label, distilled(label, rest)) : measured(label, Mixture.EMPTY);
                 for (Map.Entry<String, Mixture.Part> part : taken.parts().entrySet()) {
                     rest = rest.without(part.getKey(), part.getValue().grams());
                 }
@@ -146,9 +148,37 @@ final class LayerFlow {
         if (step.gives().stream().allMatch(l -> isDistillate(l) || isSolid(l))) {
             others.addAll(step.from());
         }
+        Mixture left = isDistilledUnmeasured(step) ? rest.share(n -> substances.isOrganicSolvent(n) ? 0 : 1) : rest;
         for (String label : others) {
-            portions.put(label, measured(label, rest));
+            portions.put(label, measured(label, left));
         }
+    }
+
+    /** Distillate of which only the mass or the volume is known: the solvents that were there, in equal shares; nothing where neither is. */
+    private Mixture distilled(String label, Mixture source) {
+        Mixture solvents = source.share(n -> substances.isOrganicSolvent(n) ? 1 : 0);
+        Optional<Double> grams = layerGrams(label);
+        Optional<Double> millilitres = layerMillilitres(label);
+        double share = grams.isPresent()
+                ? grams.get() / solvents.totalGrams()
+                : millilitres.map(v -> v / solvents.millilitres()).orElse(0.0);
+        return solvents.parts().isEmpty() ? Mixture.EMPTY : solvents.share(n -> share);
+    }
+
+    /** True where solvent was taken off and neither what went over nor what stayed was measured: nothing organic is taken to have stayed. */
+    private boolean isDistilledUnmeasured(Step step) {
+        return step.operation()
+                        .filter(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL)
+                        .isPresent()
+                && step.gives().stream()
+                        .noneMatch(l ->
+                                layerGrams(l).isPresent() || layerMillilitres(l).isPresent());
+    }
+
+    private Optional<Double> layerMillilitres(String label) {
+        return Optional.ofNullable(layers.get(label))
+                .flatMap(LayerTally::volumeMillilitres)
+                .map(MeasuredValue::value);
     }
 
     private static boolean isContact(Step step) {

@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,64 @@ class SolventAccountTest {
     void distillateIsRecoveredByItsComposition() {
         // 70.00 g × 98 % = 68.6 g.
         assertEquals(68.6, use(washed()).recoveredGrams(), 1e-9);
+    }
+
+    @Test
+    void weighedDistillateWithoutACompositionIsOfTheSolventsThatWereThere() {
+        assertEquals(70.0, use(washed().but("layers", "Composition", "")).recoveredGrams(), 1e-9);
+    }
+
+    @Test
+    void distillateReadByVolumeIsOfTheSolventsThatWereThere() {
+        // 80 mL × 0.9003 g/mL = 72.0 g.
+        SmallBook book = washed().but("layers", "Composition", "")
+                .but("layers", "Net", "")
+                .but("layers", "Volume", "80");
+        assertEquals(72.0, use(book).recoveredGrams(), 0.05);
+    }
+
+    @Test
+    void moreDistillateThanSolventRecoversNoMoreThanWasPutIn() {
+        SmallBook book = washed().but("layers", "Composition", "").but("layers", "Net", "120.00");
+        assertEquals(90.0, use(book).recoveredGrams(), 1e-6);
+    }
+
+    @Test
+    void solventStrippedBeforeTheExtractionIsNotInIt() {
+        // 60 mL methanol are taken off unmeasured; the water after them meets ether alone.
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "MeOH", "Role", "solvent", "Actual amount", "60", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "ice water")
+                .but("workup", "Volume", "30")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "concentrate", "From", "Q1", "Gives aqueous", "Q2")
+                .row("workup", "Step", "3", "Operation", "extract", "From", "Q2", "Material", "Et2O", "Volume", "30")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "32.00", "Status", "kept");
+        SolventUse methanol = book.tally().solvents().stream()
+                .filter(u -> u.solvent().equals("methanol"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, methanol.inLayersGrams(), 1e-9);
+        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().equals("water-miscible-solvent")));
+    }
+
+    @Test
+    void eluentCountsAsTheSolventsItIsMadeOf() {
+        // 600 mL hexane/EtOAc 9:1: 540 mL × 0.6596 = 356.2 g; 60 mL × 0.9003 = 54.0 g.
+        SmallBook book = washed().row(
+                        "workup", "Step", "9", "Operation", "chromatograph", "From", "C1", "Volume", "600")
+                .but("workup", "Material", "hexane/EtOAc 9:1")
+                .but("workup", "Gives other", "F1");
+        assertEquals(54.0, use(book).purificationGrams(), 0.1);
+        assertEquals(
+                356.2,
+                book.tally().solvents().stream()
+                        .filter(u -> u.solvent().equals("n-hexane"))
+                        .mapToDouble(SolventUse::purificationGrams)
+                        .sum(),
+                0.5);
     }
 
     @Test

@@ -53,6 +53,7 @@ final class FindingExamples {
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
+        add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
         add("density-unlikely", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902", "60,mL,,,,1.0"));
         add("mass-equals-volume", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,2.5,mL,2.5,g,,,,,"));
         add(
