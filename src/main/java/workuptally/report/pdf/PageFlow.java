@@ -32,7 +32,6 @@ final class PageFlow {
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
     private static final int FOOTER_LINES = 2;
-    private static final float MOSTLY = 0.7f;
     private static final float LARGEST_GAP = 0.4f;
     private static final float LEAST_START = 0.2f;
 
@@ -112,9 +111,9 @@ final class PageFlow {
         y = top();
     }
 
-    /** Turns the page unless most of it is still empty. */
-    void turnUnlessMostlyEmpty() {
-        if (remaining() <= fullHeight() * MOSTLY) {
+    /** Turns the page unless more than that share of it is still empty. */
+    void turnUnlessLeft(float share) {
+        if (remaining() <= fullHeight() * share) {
             turn();
         }
     }

@@ -23,6 +23,9 @@ import workuptally.model.Limit;
  * the same bytes.
  */
 public final class PdfReport {
+    private static final float MOSTLY = 0.7f;
+    private static final float HALF = 0.5f;
+
     private PdfReport() {}
 
     /**
@@ -93,7 +96,7 @@ public final class PdfReport {
         RunPlaces places = new RunPlaces(review);
         section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
-            flow.turnUnlessMostlyEmpty();
+            flow.turnUnlessLeft(MOSTLY);
         }
         HazardBlocks hazards = new HazardBlocks(look, review);
         for (RunReview run : review.runs()) {
@@ -101,9 +104,15 @@ public final class PdfReport {
             flow.addTogether(new RunBlock(look, review, run, places, hazards).blocks());
             flow.closeSection();
         }
+        section(flow, new SeriesSection(look, review, places).blocks());
         section(flow, hazards.shared());
-        flow.turnUnlessMostlyEmpty();
+        flow.turnUnlessLeft(HALF);
         section(flow, new WasteAccountSection(look, review, places).blocks());
+        for (List<Block> container : new ContainerBlocks(look, review).blocks()) {
+            flow.openSection();
+            flow.addTogether(container);
+            flow.closeSection();
+        }
         section(flow, new BasisSection(look, review).blocks());
     }
 

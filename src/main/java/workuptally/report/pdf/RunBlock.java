@@ -83,10 +83,10 @@ final class RunBlock {
         run.tally().metrics().ifPresent(m -> {
             Figures figures = look.figures();
             StringJoiner text = new StringJoiner("; ", "Per mass of crude product: ", ".");
-            text.add("PMI " + figures.significant(m.pmi().value(), 3) + ", workup "
-                    + figures.significant(m.pmiWorkupOnly().value(), 3));
-            text.add("E-factor with water " + figures.significant(m.eFactorWithWater(), 3) + ", without "
-                    + figures.significant(m.eFactorWithoutWater(), 3));
+            text.add("PMI " + figures.significant(m.pmi().value(), 3) + " (workup "
+                    + figures.significant(m.pmiWorkupOnly().value(), 3) + ")");
+            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " ("
+                    + figures.significant(m.eFactorWithoutWater(), 3) + " without water)");
             text.add("solvent " + figures.significant(m.solventIntensity().value(), 3) + ", water "
                     + figures.significant(m.waterIntensity().value(), 3));
             m.reactionMassEfficiencyPercent()

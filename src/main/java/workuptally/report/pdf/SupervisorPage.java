@@ -42,6 +42,7 @@ final class SupervisorPage {
         blocks.addAll(new DecisionLines(look, review, places).blocks());
         runs(blocks);
         blocks.addAll(new RecoverableProduct(look, review, places).blocks());
+        repeats(blocks);
         solventAndWaste(blocks);
         signatures(blocks);
         return blocks;
@@ -105,7 +106,7 @@ final class SupervisorPage {
                 look,
                 List.of(
                         TableColumn.word("Run"),
-                        TableColumn.text("Product"),
+                        TableColumn.brief("Product"),
                         TableColumn.number("Theory\n(g)"),
                         TableColumn.number("Crude over\ntheory (%)"),
                         TableColumn.number("Yield\n(%)"),
@@ -202,6 +203,19 @@ final class SupervisorPage {
                 found.map(y -> y.percent().expandedUncertainty(coverageFactor)).orElse(0.0),
                 found.map(y -> y.basis().isUpperBound()).orElse(false),
                 words + planned));
+    }
+
+    /** A line per series in which something signals; the charts stand behind the runs. */
+    private void repeats(List<Block> blocks) {
+        List<String> signals = new SeriesSection(look, review, places).signals();
+        if (!signals.isEmpty()) {
+            blocks.add(look.heading("Repeated preparations"));
+            blocks.add(Paragraph.link(
+                    look,
+                    String.join(" ", signals),
+                    look.body().in(look.palette().link()),
+                    SeriesSection.PLACE));
+        }
     }
 
     private void solventAndWaste(List<Block> blocks) {

@@ -14,7 +14,7 @@ import workuptally.model.Transfer;
 import workuptally.tally.SolventUse;
 import workuptally.tally.WasteLine;
 
-/** The account for safety staff: solvents, streams, layers, containers and transfers as recorded. */
+/** The account for safety staff: solvents, streams, layers, containers and transfers as recorded; each container follows by itself. */
 final class WasteAccountSection {
     private final Look look;
     private final Review review;
@@ -38,7 +38,6 @@ final class WasteAccountSection {
         layers(blocks);
         containers(blocks);
         transfers(blocks);
-        blocks.addAll(new ContainerBlocks(look, review).blocks());
         return blocks;
     }
 
