@@ -7,13 +7,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import workuptally.judgement.Review;
 
-<<<<<<< HEAD
-/** Writes invented reviews of every size as files to look at; its argument is the folder. */
-public final class PreviewReports {
-=======
 /** Writes invented reviews and periods of every size as files to look at; its argument is the folder. */
-final class PreviewReports {
->>>>>>> main
+public final class PreviewReports {
     private PreviewReports() {}
 
     /** Writes them. */
