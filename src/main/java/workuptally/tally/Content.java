@@ -34,6 +34,18 @@ public record Content(
         return evidence.equals(BY_CONSERVATION);
     }
 
+    /** A content of which nothing is known but why. */
+    static Content unknown(String substance, String evidence) {
+        return new Content(
+                substance,
+                Kind.UNKNOWN,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                evidence);
+    }
+
     /** How a content is known. */
     public enum Kind {
         /** By its own assay. */

@@ -141,7 +141,7 @@ public final class RunTallying {
                     charged.theory(),
                     portions.found());
             List<Closure> closures = new ClosureAccount(run, limits, charged.skeletons(), molarMasses, omissions)
-                    .of(portions.found(), portions.lots(), undecided.labels(), whereabouts);
+                    .of(portions.found(), portions.lots(), undecided, whereabouts);
             Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
             return new RunTally(
                     run,

@@ -63,14 +63,16 @@ final class SolventAccount {
         solvents.addAll(purification.names());
         List<SolventUse> uses = new ArrayList<>();
         for (String solvent : solvents) {
-            double known = recovered.of(solvent) + onCakes.of(solvent) + inLots.of(solvent);
+            // what a purification put in is distilled off again; it belongs to its own column
+            double back = Math.min(recovered.of(solvent), charged.of(solvent) + workup.of(solvent));
+            double known = back + onCakes.of(solvent) + inLots.of(solvent);
             double left = Math.max(0, charged.of(solvent) + workup.of(solvent) - known);
             uses.add(SolventUse.balanced(
                     solvent,
                     charged.of(solvent),
                     workup.of(solvent),
                     purification.of(solvent),
-                    recovered.of(solvent),
+                    back,
                     Math.min(inLayers.of(solvent), left),
                     onCakes.of(solvent),
                     inLots.of(solvent),

@@ -53,7 +53,10 @@ final class TheoryAccount {
         List<ChargeAmount> stoichiometric =
                 amounts.stream().filter(a -> coefficient(a).isPresent()).toList();
         if (stoichiometric.isEmpty()) {
-            omissions.add("theory", "no charge has a coefficient", "Coefficient in Charges");
+            omissions.add(
+                    "theory",
+                    "no charge has a coefficient",
+                    "Coefficient in Charges (1 where the equation has it once)");
             return Optional.empty();
         }
         for (ChargeAmount amount : stoichiometric) {

@@ -117,6 +117,22 @@ class SolventAccountTest {
     }
 
     @Test
+    void eluentThatIsDistilledOffAgainIsNotFoundTwice() {
+        // 30 mL hexane put in by the recrystallisation alone: nothing of it is owed to the workup.
+        SmallBook book = washed().row("workup", "Step", "9", "Operation", "crystallise", "From", "C1", "Volume", "30")
+                .but("workup", "Material", "hexane")
+                .but("workup", "Gives organic", "M1")
+                .row("workup", "Step", "10", "Operation", "concentrate", "From", "M1", "Gives other", "D2")
+                .row("layers", "Layer", "D2", "Phase", "distillate", "Volume", "25", "Status", "kept");
+        SolventUse hexane = book.tally().solvents().stream()
+                .filter(u -> u.solvent().equals("n-hexane"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, hexane.notFoundGrams(), 1e-9);
+        assertEquals(30 * 0.6596, hexane.purificationGrams(), 0.05);
+    }
+
+    @Test
     void litresAreByTheListedDensity() {
         // 90.00 g / 0.9003 g/mL = 99.967 mL.
         assertEquals(0.099967, use(washed()).inLitres(), 1e-6);

@@ -30,8 +30,8 @@ public record LayerDecision(
     /** What is missing, as short phrases. */
     public List<String> missing() {
         return conditions.stream()
-                .filter(c -> c.state() == State.MISSING)
-                .map(Condition::evidence)
+                .map(Condition::missing)
+                .filter(m -> !m.isEmpty())
                 .toList();
     }
 
@@ -51,8 +51,14 @@ public record LayerDecision(
      * @param title what it asks, in a few words
      * @param state met, not met, missing, or not asked
      * @param evidence the figure or entry it rests on, or what is missing
+     * @param missing what was not measured, also where the condition is met without it; empty if nothing
      */
-    public record Condition(String id, String title, State state, String evidence) {}
+    public record Condition(String id, String title, State state, String evidence, String missing) {
+        /** A condition whose evidence says what is missing. */
+        public Condition(String id, String title, State state, String evidence) {
+            this(id, title, state, evidence, state == State.MISSING ? evidence : "");
+        }
+    }
 
     /** Outcomes. */
     public enum Outcome {

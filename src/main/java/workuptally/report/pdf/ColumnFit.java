@@ -3,7 +3,7 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Moves width between the text columns of a table as long as that makes the table lower. */
+/** Moves width between the text columns of a table as long as that makes the table lower, or less of it cut. */
 final class ColumnFit {
     private static final float[] MOVES = {48, 24, 12, 6};
     private static final int ROUNDS = 24;
@@ -13,6 +13,7 @@ final class ColumnFit {
     private final List<Integer> open;
     private final List<List<MeasuredText>> columns;
     private final float inset;
+    private final boolean brief;
 
     /**
      * A fit.
@@ -22,8 +23,16 @@ final class ColumnFit {
      * @param open columns that give and take
      * @param columns texts of those columns, by row
      * @param inset what a cell needs beside its text
+     * @param brief true where cells are cut after {@link TableLayout#BRIEF_LINES} lines: then little is to be cut
      */
-    ColumnFit(float[] widths, float[] least, List<Integer> open, List<List<MeasuredText>> columns, float inset) {
+    ColumnFit(
+            float[] widths,
+            float[] least,
+            List<Integer> open,
+            List<List<MeasuredText>> columns,
+            float inset,
+            boolean brief) {
+        this.brief = brief;
         this.widths = widths;
         this.least = least;
         this.open = List.copyOf(open);
@@ -47,7 +56,7 @@ final class ColumnFit {
         }
     }
 
-    /** The move of that much width that saves most lines; false where none saves any. */
+    /** The move of that much width that saves most; false where none saves anything. */
     private boolean step(float move, List<int[]> lines) {
         int best = total(lines);
         int from = -1;
@@ -90,14 +99,16 @@ final class ColumnFit {
         return lines;
     }
 
-    private static int total(List<int[]> lines) {
+    private int total(List<int[]> lines) {
         int total = 0;
         for (int row = 0; row < lines.get(0).length; row++) {
             int most = 1;
+            int cut = 0;
             for (int[] column : lines) {
                 most = Math.max(most, column[row]);
+                cut += Math.max(0, column[row] - TableLayout.BRIEF_LINES);
             }
-            total += most;
+            total += brief ? cut : most;
         }
         return total;
     }

@@ -8,13 +8,15 @@ final class TableLayout {
     /** White beside the text of a cell, points. */
     static final float PAD = 3;
     /** White above and below the lines of a row, points. */
-    static final float PAD_VERTICAL = 1.3f;
+    static final float PAD_VERTICAL = 1.1f;
     /** Room for the symbol of a severity, points. */
     static final float MARK_WIDTH = 10;
 
+    /** Most lines of a cell that is only to remind. */
+    static final int BRIEF_LINES = 2;
+
     private static final float WORD_CAP = 84;
     private static final float CHART_WIDTH = 112;
-    private static final int BRIEF_LINES = 2;
     private static final float BOX_WIDTH = 46;
     private static final float BOX_WIDTH_LEAST = 28;
     private static final int BOX_LINES = 2;
@@ -141,7 +143,8 @@ final class TableLayout {
             }
         }
         if (!cells.isEmpty()) {
-            new ColumnFit(shared, least, open, texts, 2 * PAD).improve();
+            boolean brief = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BRIEF);
+            new ColumnFit(shared, least, open, texts, 2 * PAD, brief).improve();
         }
     }
 

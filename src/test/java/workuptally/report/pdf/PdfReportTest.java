@@ -32,6 +32,8 @@ import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.RegulatoryFact;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -121,6 +123,21 @@ class PdfReportTest {
     }
 
     @Test
+    void containerShowsTheRegulationsThatMayBearOnItWithTheirCitations() throws IOException {
+        Review review = InventedReviews.demoWeek();
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertFalse(review.containers().isEmpty());
+        for (ContainerReview container : review.containers()) {
+            String own = text.substring(text.indexOf("Container" + container.id() + ","));
+            for (RegulatoryFact fact : container.facts()) {
+                String shown = PdfText.dense(fact.text() + " [" + fact.citation() + "]");
+                assertTrue(own.contains(shown), shown);
+            }
+        }
+        assertTrue(text.contains(PdfText.dense("[40 CFR 262.15, satellite accumulation]")));
+    }
+
+    @Test
     void equalReviewsHaveEqualBytes() throws IOException {
         byte[] first = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
         byte[] second = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
@@ -153,7 +170,7 @@ class PdfReportTest {
     }
 
     @Test
-    void noteAboutAMaterialOfSeveralRunsStandsOnceAndIsNamedWithItsCodesByEachRun() throws IOException {
+    void noteAboutAMaterialStandsOnceAndIsNamedByEachRun() throws IOException {
         Review review = InventedReviews.ofRuns(12);
         HazardNote note = InventedReviews.hazard();
         long runs =
@@ -161,7 +178,7 @@ class PdfReportTest {
         assertTrue(runs > 1, "the case needs more than one run");
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         assertEquals(1, PdfText.count(text, PdfText.dense(note.caution())));
-        assertEquals(runs, PdfText.count(text, PdfText.dense("diethyl ether (H224, EUH019)")));
+        assertEquals(runs, PdfText.count(text, PdfText.dense("“Hazard notes about materials”: diethyl ether.")));
     }
 
     @Test
@@ -192,7 +209,7 @@ class PdfReportTest {
         assertTidy(InventedReviews.demoWeek(), paper);
     }
 
-    private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
+    static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
         assertTidy(PdfText.bytes(review, options), paper);
     }
