@@ -30,11 +30,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The program killed, the disk full, the machine odd: never a half file, never a changed input, always a clear word. As many reviews are
- * killed as {@code -Dfault.kills=} says, 200 without it; eight die with each program.
+ * killed as {@code -Dfault.kills=} says, 200 without it; ten die with each program.
  */
 class FaultsTest {
     private static final int KILLS = Integer.getInteger("fault.kills", 200);
-    private static final int KILLED_AT_ONCE = 8;
+    private static final int KILLED_AT_ONCE = 10;
     private static final String FIRST_DAY = "2026-03-09";
     private static final String SECOND_DAY = "2026-03-13";
     private static final int FILES = 5;
@@ -118,7 +118,7 @@ class FaultsTest {
                     assertNextRunClearsAway(out);
                 }
             }
-            assertTrue(leftovers > KILLS / 4, "only " + leftovers + " reviews were killed while they wrote");
+            assertTrue(leftovers > KILLS / 10, "only " + leftovers + " reviews were killed while they wrote");
         } finally {
             threads.shutdownNow();
         }
@@ -136,13 +136,16 @@ class FaultsTest {
         boolean late = random.nextInt(4) > 0;
         Process process = java(List.of(), "workuptally.faults.ReviewLoop", arguments.toArray());
         try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
-            int awaited = late ? 1 + KILLED_AT_ONCE : 1;
+            String awaited = late ? "placed" : "begun";
             String line = lines.readLine();
-            while (line != null && awaited > 0) {
-                awaited -= line.equals("begun") || line.startsWith("placed") ? 1 : 0;
-                line = awaited > 0 ? lines.readLine() : line;
+            while (line != null && !line.equals(awaited)) {
+                line = lines.readLine();
             }
-            Thread.sleep(random.nextInt(late ? 500 : 1_500));
+            // A busy machine gives the program little time: what it has done counts, not the clock.
+            for (int reviews = late ? random.nextInt(4 * KILLED_AT_ONCE) : 0; reviews > 0; reviews--) {
+                lines.readLine();
+            }
+            Thread.sleep(random.nextInt(late ? 30 : 1_500));
             process.destroyForcibly().waitFor();
         }
         if (late) {
