@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import workuptally.model.Place;
 import workuptally.model.TablePlace;
 
@@ -15,13 +16,18 @@ final class MatchedHeadings {
     /** Rows from the top within which the headings must stand. */
     private static final int DEEPEST_HEADING_ROW = 20;
 
+    private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d");
+
     private final RawRow headingRow;
+    private final RawTable raw;
+    private Optional<Boolean> decimalCommas = Optional.empty();
     private final TablePlace place;
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
     private MatchedHeadings(RawTable raw, Table table, RawRow headingRow, HeadingAliases aliases, FindingLog log) {
         this.headingRow = headingRow;
+        this.raw = raw;
         Map<String, Column> byName = new HashMap<>();
         table.columns().forEach(column -> byName.put(Words.loose(column.heading()), column));
         Map<String, RawCell> cells = new LinkedHashMap<>();
@@ -132,6 +138,25 @@ final class MatchedHeadings {
         TablePlace one = new TablePlace(
                 place.file(), place.sheet(), place.spreadsheet(), Map.of(Words.tidy(cell.text()), cell.column()));
         return new workuptally.model.RowPlace(one, headingRow.row(), headingRow.line()).at(Words.tidy(cell.text()));
+    }
+
+    /**
+     * True where all numbers of the table are typed as text, some with a decimal comma and none with a decimal point. Looked up only when
+     * asked.
+     */
+    boolean writesDecimalCommas() {
+        if (decimalCommas.isEmpty()) {
+            List<RawCell> numbers = raw.rows().stream()
+                    .flatMap(row -> row.cells().stream())
+                    .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
+                    .toList();
+            decimalCommas = Optional.of(numbers.stream()
+                            .anyMatch(cell -> cell.text().indexOf(',') >= 0)
+                    && numbers.stream()
+                            .noneMatch(cell -> cell.isNumber()
+                                    || DECIMAL_POINT.matcher(cell.text()).find()));
+        }
+        return decimalCommas.get();
     }
 
     int row() {

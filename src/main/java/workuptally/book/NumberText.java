@@ -41,6 +41,9 @@ sealed interface NumberText {
      */
     record Fault(String code, String expected, String action) implements NumberText {}
 
+    /** Code of a number that can be read in two ways. */
+    String AMBIGUOUS = "number-ambiguous";
+
     /** Longest text that is tried. */
     int LONGEST = 60;
 
@@ -89,7 +92,7 @@ sealed interface NumberText {
         String digits = match.group("digits").replaceAll("[ '’]", "");
         if (ONE_COMMA_THREE_DIGITS.matcher(digits).matches()) {
             return new Fault(
-                    "number-ambiguous",
+                    AMBIGUOUS,
                     "a number that can be read in one way only; this is " + digits.replace(",", "") + " or "
                             + digits.replace(',', '.'),
                     "Write it with a decimal point or without the comma and run again.");

@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.model.Field;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 
@@ -14,18 +15,20 @@ final class StepRows {
     }
 
     private static Step step(TableRow row, RunParts run) {
+        Field portions = row.count("Portions");
+        Optional<TableRow.Portioned> written = row.portioned("Volume", portions);
         return new Step(
                 row.text("Step"),
                 operation(row),
                 run.spelling(row.labels("From")),
                 row.text("Material"),
-                row.number("Portions"),
-                row.number("Volume"),
+                written.map(TableRow.Portioned::count).orElse(portions),
+                written.map(TableRow.Portioned::each).orElseGet(() -> row.number("Volume")),
                 row.number("Mass"),
                 row.number("Molarity"),
                 row.number("Density"),
                 row.number("Funnel"),
-                row.number("Loads"),
+                row.count("Loads"),
                 row.number("Temperature"),
                 row.number("pH after"),
                 row.choice("Quench test", Step.QuenchTest.values()),

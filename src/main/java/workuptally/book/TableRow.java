@@ -122,22 +122,71 @@ final class TableRow {
     Field number(String heading) {
         Column column = columns.get(heading);
         Unit own = column.unit().orElse(Unit.ONE);
-        return number(column, headings.unit(heading).orElse(own), own);
+        return number(column, cell(heading), headings.unit(heading).orElse(own), own);
     }
 
-    private Field number(Column column, Unit usual, Unit target) {
-        Optional<RawCell> cell = cell(column.heading());
+    /** A number of portions, which may carry a times sign: {@code 3 x}. */
+    Field count(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        Optional<Integer> count = cell.flatMap(PortionText::of)
+                .filter(p -> p.each().isEmpty() && p.count() > 0)
+                .map(PortionText::count);
+        return count.isEmpty()
+                ? number(heading)
+                : new Field.Entered(count.get(), Qualifier.EXACT, 0, seen(cell.get()), place, heading);
+    }
+
+    /**
+     * A number of portions and the size of each, written in one cell.
+     *
+     * @param count number of portions
+     * @param each size of one
+     */
+    record Portioned(Field count, Field each) {}
+
+    /** Count and size of {@code 3 x 30 mL}; nothing for any other text, and where another count stands in its own column. */
+    Optional<Portioned> portioned(String heading, Field count) {
+        Optional<PortionText> text = cell(heading)
+                .flatMap(PortionText::of)
+                .filter(p -> p.count() > 0 && NumberText.parse(p.each()) instanceof NumberText.Number)
+                .filter(p -> count.isBlank()
+                        || count.entered().filter(c -> c.value() == p.count()).isPresent());
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        RawCell whole = cell(heading).orElseThrow();
+        Column column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
+        Field each = number(
+                column,
+                Optional.of(RawCell.text(whole.column(), text.get().each())),
+                headings.unit(heading).orElse(own),
+                own);
+        Field portions = new Field.Entered(text.get().count(), Qualifier.EXACT, 0, seen(whole), place, heading);
+        return Optional.of(new Portioned(count.isBlank() ? portions : count, each));
+    }
+
+    private Field number(Column column, Optional<RawCell> cell, Unit usual, Unit target) {
         if (cell.isEmpty()) {
             return new Field.Blank(place, column.heading());
         }
         if (!headings.unitIsReadable(column.heading())) {
             return new Field.Unreadable(seen(cell.get()), place.at(column.heading()));
         }
-        NumberText read = CellNumber.read(cell.get());
+        NumberText read = read(cell.get());
         if (read instanceof NumberText.Number number) {
             return converted(column, cell.get(), number, number.unit().orElse(usual), target);
         }
         return notANumber(column, cell.get(), read);
+    }
+
+    /** The number of a cell; {@code 1,702} is read by the decimal comma where the other numbers of the table are written with one. */
+    private NumberText read(RawCell cell) {
+        NumberText read = CellNumber.read(cell);
+        boolean twoWays = read instanceof NumberText.Fault fault && fault.code().equals(NumberText.AMBIGUOUS);
+        return twoWays && headings.writesDecimalCommas()
+                ? NumberText.parse(cell.text().replace(',', '.'))
+                : read;
     }
 
     private Field notANumber(Column column, RawCell cell, NumberText read) {
@@ -220,7 +269,7 @@ final class TableRow {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        NumberText read = CellNumber.read(cell.get());
+        NumberText read = read(cell.get());
         String beside = text(unitHeading);
         Optional<Unit> unitBeside = Unit.named(beside);
         if (!(read instanceof NumberText.Number number)) {
@@ -304,7 +353,7 @@ final class TableRow {
         if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
             return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place, heading);
         }
-        return number(column, usual, target);
+        return number(column, cell, usual, target);
     }
 
     /** Unit written beside the number within the cell, if any. */

@@ -9,6 +9,8 @@ import workuptally.model.Step;
 
 /** Words of the choice columns, and the loose comparison by which names, headings and choices are matched. */
 final class Words {
+    private static final ChoiceSynonyms SYNONYMS = new ChoiceSynonyms(Words::spelling);
+
     private Words() {}
 
     /** The words of a choice, in order. */
@@ -30,7 +32,7 @@ final class Words {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The value a word names, without regard to case, spaces, hyphens and the -ize or -ise of an operation. */
+    /** The value a word names, or a synonym of it, without regard to case, spaces, hyphens and the -ize or -ise of an operation. */
     static <E extends Enum<E>> Optional<E> find(E[] values, String text) {
         for (E value : values) {
             if (word(value).equals(text)) {
@@ -41,9 +43,10 @@ final class Words {
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
-        return Arrays.stream(values)
+        Optional<E> named = Arrays.stream(values)
                 .filter(value -> spelling(word(value)).equals(wanted))
                 .findFirst();
+        return named.isPresent() || values.length == 0 ? named : SYNONYMS.find(values[0].getDeclaringClass(), text);
     }
 
     private static String spelling(String text) {

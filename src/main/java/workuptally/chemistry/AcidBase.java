@@ -1,5 +1,7 @@
 package workuptally.chemistry;
 
+import java.util.List;
+
 /** Accounts of acid and base in a workup: capacity of a wash, carbon dioxide, and the salt left by the charge balance. */
 public final class AcidBase {
     /** Ion product of water at 25 °C as pKw. Source: textbook value 13.995, rounded. */
@@ -66,6 +68,30 @@ public final class AcidBase {
      */
     public static double ionisedAcidFraction(double pKa, double pH) {
         return 1 / (1 + Math.pow(10, Require.finite(pKa - pH, "pKa - pH")));
+    }
+
+    /**
+     * Protons that one molecule of an acid with several of them holds on average, from all of them far below pKa₁ to none far above the
+     * last: Σ (n − j)·10^(j·pH − ΣpKaᵢ) / Σ 10^(j·pH − ΣpKaᵢ), i from 1 to j. Source: mass action, textbook.
+     *
+     * @param pKa constants in rising order, at least one
+     * @param pH of the solution
+     * @return 0 to the number of constants
+     * @throws IllegalArgumentException if no constant is given or a value is not a number
+     */
+    public static double protonsBound(List<Double> pKa, double pH) {
+        if (pKa.isEmpty()) {
+            throw new IllegalArgumentException("no pKa given");
+        }
+        double exponent = 0;
+        double bound = pKa.size();
+        double forms = 1;
+        for (int lost = 1; lost <= pKa.size(); lost++) {
+            exponent += Require.finite(pH, "pH") - Require.finite(pKa.get(lost - 1), "pKa");
+            bound += (pKa.size() - lost) * Math.pow(10, exponent);
+            forms += Math.pow(10, exponent);
+        }
+        return bound / forms;
     }
 
     /**

@@ -69,8 +69,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private static void print(Review review, PrintWriter out) {
         Rounding rounding = Rounding.in(Locale.ROOT);
-        out.println(review.book().name() + ": " + review.runs().size() + " runs; "
-                + FindingLines.counts(review.findings()));
+        out.println(review.book().name() + ": " + review.runs().size()
+                + (review.runs().size() == 1 ? " run; " : " runs; ") + FindingLines.counts(review.findings()));
         out.println();
         List<Finding> ofBook = ofBook(review);
         if (!ofBook.isEmpty()) {

@@ -12,8 +12,8 @@ final class ReviewSummary {
     private ReviewSummary() {}
 
     static void print(Review review, Rounding rounding, PrintWriter out) {
-        out.println(review.book().name() + ": " + review.runs().size() + " runs; "
-                + FindingLines.counts(review.findings()));
+        out.println(review.book().name() + ": " + review.runs().size()
+                + (review.runs().size() == 1 ? " run; " : " runs; ") + FindingLines.counts(review.findings()));
         out.println();
         new RunTable(review, rounding).print(out);
         List<Finding> urgent = review.findings().stream()

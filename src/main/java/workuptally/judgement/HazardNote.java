@@ -9,10 +9,16 @@ import java.util.List;
  * @param statements hazard statements with their codes, for example {@code H225 Highly flammable liquid and vapour.}
  * @param caution the caution in a sentence
  * @param source where the statements come from
+ * @param ofMaterial true for a note about a material, which says the same in every run
  */
-public record HazardNote(String subject, List<String> statements, String caution, String source) {
+public record HazardNote(String subject, List<String> statements, String caution, String source, boolean ofMaterial) {
     /** Copies the list. */
     public HazardNote {
         statements = List.copyOf(statements);
+    }
+
+    /** A note about what a run does. */
+    public HazardNote(String subject, List<String> statements, String caution, String source) {
+        this(subject, statements, caution, source, false);
     }
 }

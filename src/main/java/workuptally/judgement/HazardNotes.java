@@ -77,6 +77,6 @@ final class HazardNotes {
                         .map(Source::citation)
                         .collect(Collectors.joining("; "))
                 : hazard.basis().word();
-        return new HazardNote(hazard.name(), statements, hazard.caution(), origin);
+        return new HazardNote(hazard.name(), statements, hazard.caution(), origin, true);
     }
 }

@@ -29,6 +29,7 @@ public enum Limit {
     CLOSURE_WIDTH(
             "Closure width", 10, "%", "expanded uncertainty of a closure above which it cannot decide", Limit.PRACTICE),
     TITRE_BELOW_LABEL("Titre below label", 5, "%", "difference between titre and label that is noted", Limit.PRACTICE),
+    WEIGHING_TOLERANCE("Weighing tolerance", 1, "%", "how close to a planned amount is close enough", Limit.PRACTICE),
     NEUTRALISATION_RATIO(
             "Neutralisation ratio",
             1.10,

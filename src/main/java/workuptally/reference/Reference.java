@@ -29,6 +29,10 @@ import java.util.stream.Stream;
 public final class Reference {
     private static final String DATA = "data/";
     private static final long MOST_BYTES = 4_000_000;
+    /** A number with per cent or molarity before or behind a name, in brackets or not. */
+    private static final Pattern STRENGTH = Pattern.compile("^\\s*\\d+(?:[.,]\\d+)?\\s*(?:(?:wt\\.?\\s*)?%|M|N)(?=\\s)"
+            + "|[\\s,(]+\\d+(?:[.,]\\d+)?\\s*(?:(?:wt\\.?\\s*)?%|M|N)\\s*\\)?\\s*$");
+
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final List<ReferenceTable> tables;
@@ -61,6 +65,7 @@ public final class Reference {
     private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
     private final WashNames washNames;
+    private final SolventBlends blends;
 
     private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
         tables = files.values().stream().map(TableFile::asText).toList();
@@ -87,6 +92,7 @@ public final class Reference {
                         row -> Names.plain(row.compound()), LinkedHashMap::new, Collectors.toUnmodifiableList()));
         indexNames();
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
+        blends = new SolventBlends(this::solvent);
     }
 
     /**
@@ -268,7 +274,8 @@ public final class Reference {
     }
 
     private static <T> Optional<T> find(Map<String, T> map, String name) {
-        return Optional.ofNullable(map.get(Names.plain(name)));
+        return Optional.ofNullable(map.get(Names.plain(name)))
+                .or(() -> Optional.ofNullable(map.get(Names.plain(Names.withoutState(name)))));
     }
 
     /** Every table as text, for showing; in a fixed order. */
@@ -301,9 +308,18 @@ public final class Reference {
         return atomicWeights;
     }
 
-    /** The solvent a name means. */
+    /** The solvent a name means; words such as dry, cold or glacial may stand or not. */
     public Optional<Solvent> solvent(String name) {
         return find(solventsByName, name);
+    }
+
+    /**
+     * The listed solvents of a mixture made up by volume: {@code hexane/EtOAc 4:1}, {@code 5 % MeOH in DCM}, {@code 95 % ethanol}.
+     *
+     * @return shares that sum to 1; empty for a single solvent and for a mixture without a ratio or with an unknown part
+     */
+    public List<SolventShare> solventBlend(String name) {
+        return blends.find(name);
     }
 
     /** All solvents. */
@@ -366,9 +382,16 @@ public final class Reference {
         return dryingAgents;
     }
 
-    /** Hazards of the material a name means. */
+    /**
+     * Hazards of the material a name means; a grade behind a comma or a strength may stand or not: {@code acetic acid, glacial},
+     * {@code 10 % Pd/C}, {@code nBuLi 2.5 M}.
+     */
     public Optional<Hazard> hazard(String name) {
-        return find(hazardsByName, name);
+        int comma = name.indexOf(", ");
+        return find(hazardsByName, name)
+                .or(() -> find(hazardsByName, comma < 1 ? name : name.substring(0, comma)))
+                .or(() -> find(
+                        hazardsByName, STRENGTH.matcher(name).replaceAll(" ").strip()));
     }
 
     /** All materials with hazards listed. */

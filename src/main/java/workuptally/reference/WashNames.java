@@ -17,10 +17,12 @@ final class WashNames {
             Pattern.compile("^\\s*" + NUMBER + "\\s*" + UNIT + "(?:\\s+|(?=\\())(.+)$");
     private static final Pattern STRENGTH_LAST =
             Pattern.compile("^(.+?)[\\s,(]+" + NUMBER + "\\s*" + UNIT + "\\)?\\s*$");
-    private static final Pattern FILLERS =
-            Pattern.compile("(?i)(?<![\\p{Alnum}])(aq\\.?|aqueous|soln\\.?|solution|of|in water)(?![\\p{Alnum}])");
-    private static final Pattern SATURATED =
-            Pattern.compile("(?i)(?<![\\p{Alnum}])(sat\\.?|satd\\.?|sat'd|saturated)(?![\\p{Alnum}-])");
+    private static final Pattern FILLERS = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\p{N}])(aq\\.?|aqueous|soln\\.?|solution|of|in water|l\u00f6sung)(?![\\p{L}\\p{N}])");
+    private static final Pattern SATURATED = Pattern.compile(
+            "(?iu)(?<![\\p{L}\\p{N}-])(sat['\u2019]d|satd\\.?|saturated|sat\\.?|ges\u00e4ttigte?|ges\\.)(?![\\p{L}\\p{N}-])");
+    private static final Pattern HALF =
+            Pattern.compile("(?iu)^\\s*(?:half|semi|halb|1/2|50\\s*%)[\\s-]*(?=sat|ges|conc)");
 
     private final List<Wash> washes;
     private final Map<String, Wash> byName;
@@ -39,9 +41,17 @@ final class WashNames {
     }
 
     Optional<Wash> find(String typed) {
+        return asTyped(typed).or(() -> asTyped(Names.withoutState(typed)));
+    }
+
+    private Optional<Wash> asTyped(String typed) {
         Optional<Wash> named = named(typed).or(() -> named(withoutFillers(typed)));
         if (named.isPresent()) {
             return named;
+        }
+        Matcher half = HALF.matcher(typed);
+        if (half.find()) {
+            return find(typed.substring(half.end())).flatMap(this::halved);
         }
         Matcher saturated = SATURATED.matcher(typed);
         if (saturated.find()) {
@@ -92,6 +102,36 @@ final class WashNames {
                                         table,
                                         point.massPercent(),
                                         "Saturated " + solute.get().name())));
+    }
+
+    /** A wash mixed with its own volume of water. */
+    private Optional<Wash> halved(Wash wash) {
+        Optional<Solute> solute = wash.solute().flatMap(this::solute);
+        Optional<AqueousDensity> table = solute.flatMap(this::density);
+        OptionalDouble water = waterDensity();
+        if (table.isEmpty()
+                || water.isEmpty()
+                || wash.massPercent().isEmpty()
+                || wash.densityGramsPerMillilitre().isEmpty()) {
+            return Optional.empty();
+        }
+        double density = wash.densityGramsPerMillilitre().getAsDouble();
+        double massPercent = wash.massPercent().getAsDouble() * density / (density + water.getAsDouble());
+        Optional<Wash> row = washes.stream()
+                .filter(w -> w.solute().equals(wash.solute()))
+                .filter(w -> w.name().startsWith("Half-saturated"))
+                .findFirst();
+        return row.isPresent()
+                ? row
+                : Optional.of(derived(
+                        solute.get(),
+                        table.get(),
+                        massPercent,
+                        "Half-saturated " + solute.get().name()));
+    }
+
+    private OptionalDouble waterDensity() {
+        return named("water").map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
     }
 
     private Optional<Wash> atStrength(double value, String unit, String soluteName) {

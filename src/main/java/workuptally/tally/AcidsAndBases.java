@@ -90,20 +90,37 @@ final class AcidsAndBases {
                 .findFirst());
     }
 
+    /** pKa of the conjugate acid of a base, by the Products table. */
+    Optional<Double> pKaOfBase(String substance) {
+        return run.product(substance)
+                .filter(p ->
+                        p.character().filter(c -> c == Product.Character.BASE).isPresent())
+                .flatMap(p -> p.pKa().entered())
+                .map(Entered::value);
+    }
+
+    /** Of an amount of a substance by its formula, mmol. */
+    Equivalents of(Optional<Formula> formula, double millimoles) {
+        return times(formula.map(AcidsAndBases::perMole).orElse(Equivalents.NONE), millimoles);
+    }
+
     private Equivalents perMole(String formula) {
         if (formula.isBlank()) {
             return Equivalents.NONE;
         }
         try {
-            Formula read = substances.formula(formula);
-            return PER_MOLE.stream()
-                    .filter(known -> known.formula().sameComposition(read))
-                    .map(Known::perMole)
-                    .findFirst()
-                    .orElse(Equivalents.NONE);
+            return perMole(substances.formula(formula));
         } catch (IllegalFormulaException e) {
             return Equivalents.NONE;
         }
+    }
+
+    private static Equivalents perMole(Formula formula) {
+        return PER_MOLE.stream()
+                .filter(known -> known.formula().sameComposition(formula))
+                .map(Known::perMole)
+                .findFirst()
+                .orElse(Equivalents.NONE);
     }
 
     private static Equivalents times(Equivalents perMole, double millimoles) {

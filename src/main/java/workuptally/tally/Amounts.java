@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Amount;
@@ -15,6 +16,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.reference.Wash;
 
 /**
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
@@ -43,11 +45,20 @@ final class Amounts {
     /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
     List<ChargeAmount> of(Run run) {
         List<ChargeAmount> amounts = new ArrayList<>();
-        boolean planned = run.charges().stream().allMatch(c -> c.actual().isEmpty());
+        boolean planned = isOnlyPlanned(run);
         for (Charge charge : run.charges()) {
             amounts.add(of(charge, planned));
         }
         return amounts;
+    }
+
+    /** Every charge of a run as it was planned, whatever was weighed. */
+    List<ChargeAmount> planned(Run run) {
+        return run.charges().stream().map(c -> of(c, true)).toList();
+    }
+
+    static boolean isOnlyPlanned(Run run) {
+        return run.charges().stream().allMatch(c -> c.actual().isEmpty());
     }
 
     private ChargeAmount of(Charge charge, boolean planned) {
@@ -252,15 +263,36 @@ final class Amounts {
         double relative =
                 charge.assayUncertaintyPercent().entered().map(Entered::value).orElse(limits.value(Limit.CHARGE_ASSAY))
                         / 100;
-        double fraction = assay.map(Entered::value).orElse(100.0) / 100;
+        OptionalDouble byName = assay.isPresent() ? OptionalDouble.empty() : percentByName(charge);
+        double fraction = assay.map(Entered::value).orElse(byName.orElse(100.0)) / 100;
         return readings.enter(
-                assay.isPresent()
-                        ? "assay of " + charge.material()
-                        : "assay of " + charge.material() + " taken as 100 %",
+                "assay of " + charge.material()
+                        + (assay.isPresent() ? "" : byName.isPresent() ? " by its name" : " taken as 100 %"),
                 "1",
                 fraction,
                 relative * fraction,
                 charge.assayPercent().place().inWords());
+    }
+
+    /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */
+    private OptionalDouble percentByName(Charge charge) {
+        return substances
+                .wash(charge.material())
+                .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
+                .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
+                .map(Wash::massPercent)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private boolean sameFormula(String one, String other) {
+        try {
+            return substances
+                    .formula(one)
+                    .composition()
+                    .equals(substances.formula(other).composition());
+        } catch (IllegalFormulaException e) {
+            return false;
+        }
     }
 
     private static boolean isStoichiometric(Charge charge) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -85,13 +84,8 @@ final class CarriedContents {
                 .toList();
         boolean wanted = run.product(substance).filter(Product::wanted).isPresent();
         if (wanted && !notLookedFor.isEmpty()) {
-            return new Content(
+            return Content.unknown(
                     substance,
-                    Content.Kind.UNKNOWN,
-                    Optional.empty(),
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
                     "assayed in " + sources.stream().map(Source::label).collect(Collectors.joining(", ")) + ", not in "
                             + String.join(", ", notLookedFor));
         }

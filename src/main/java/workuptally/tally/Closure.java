@@ -38,6 +38,12 @@ public record Closure(
         candidates = List.copyOf(candidates);
     }
 
+    /** True for a substance that was found in this balance, or in which its unaccounted part is told. */
+    public boolean counts(String substance) {
+        return unaccountedAs.equalsIgnoreCase(substance)
+                || terms.stream().anyMatch(term -> term.substance().equalsIgnoreCase(substance));
+    }
+
     /**
      * Units found in one place.
      *

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -38,9 +39,9 @@ final class ClosureAccount {
     /**
      * One closure for each partner that a wanted product carries.
      *
-     * @param undecided layers that may hold product and have neither assay nor bound
+     * @param undecided tells the layers that may hold product and have neither assay nor bound
      */
-    List<Closure> of(Found found, List<LotTally> lots, List<String> undecided, Whereabouts whereabouts) {
+    List<Closure> of(Found found, List<LotTally> lots, Undecided undecided, Whereabouts whereabouts) {
         List<Closure> closures = new ArrayList<>();
         for (String partner : skeletons.partners()) {
             of(partner, found, lots, undecided, whereabouts).ifPresent(closures::add);
@@ -49,7 +50,7 @@ final class ClosureAccount {
     }
 
     private Optional<Closure> of(
-            String partner, Found found, List<LotTally> lots, List<String> undecided, Whereabouts whereabouts) {
+            String partner, Found found, List<LotTally> lots, Undecided undecided, Whereabouts whereabouts) {
         String what = "closure on " + partner;
         Optional<MeasuredValue> charged = skeletons.chargedMillimoles(partner).filter(n -> n.value() > 0);
         if (charged.isEmpty()) {
@@ -82,12 +83,16 @@ final class ClosureAccount {
         double factor = limits.value(Limit.COVERAGE_FACTOR);
         double expanded = percent.expandedUncertainty(factor);
         double unaccounted = 100 - percent.value();
-        Verdict verdict = verdict(unaccounted, expanded, undecided);
+        Predicate<String> counts = substance -> skeletons.units(substance, partner) > 0;
+        Verdict verdict = verdict(unaccounted, expanded, undecided.labels(counts));
         Optional<Product> as = skeletons.wantedProduct(partner);
         double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
         List<Candidate> candidates = verdict == Verdict.OPEN || verdict == Verdict.CANNOT_DECIDE
                 ? as.map(p -> whereabouts.of(
-                                p, unaccounted * gramsPerPercent, percent.standardUncertainty() * gramsPerPercent))
+                                p,
+                                counts,
+                                unaccounted * gramsPerPercent,
+                                percent.standardUncertainty() * gramsPerPercent))
                         .orElse(List.of())
                 : List.of();
         return Optional.of(new Closure(

@@ -23,6 +23,28 @@ public record Content(
         OptionalDouble upperBoundGrams,
         OptionalDouble percentOf,
         String evidence) {
+    /** Evidence of a bound by conservation. */
+    static final String BY_CONSERVATION = "not assayed; at most theory less what was found elsewhere";
+
+    /**
+     * True for a bound by conservation: what all such layers of a run hold together is within the same bound, since it is theory less what
+     * was found.
+     */
+    public boolean isBoundedByConservation() {
+        return evidence.equals(BY_CONSERVATION);
+    }
+
+    /** A content of which nothing is known but why. */
+    static Content unknown(String substance, String evidence) {
+        return new Content(
+                substance,
+                Kind.UNKNOWN,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                evidence);
+    }
 
     /** How a content is known. */
     public enum Kind {

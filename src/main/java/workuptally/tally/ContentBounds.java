@@ -17,6 +17,8 @@ import workuptally.tally.Theory.ProductTheory;
  * <ul>
  *   <li>conservation: theory less what was found elsewhere, plus 1.645·u; only where every lot has a mass and
  *       an assay, since a lot known only as an upper bound would make this bound too low
+ *   <li>the same for a product that was not looked for in a layer assayed for another: all layers share that rest, so that it is told as
+ *       evidence and stays unknown
  *   <li>mixed layer: for a rag, its volume times the strongest solution measured in a layer of the run, plus 1.645·u
  * </ul>
  */
@@ -53,11 +55,27 @@ final class ContentBounds {
         return strongest(layer, product).map(Strength::boundGrams);
     }
 
+    /** True for a layer that was assayed for one wanted product, so that another one in it is bounded by the run's balance alone. */
+    boolean isAssayedForAnother(LayerTally layer) {
+        return layer.contents().stream()
+                .anyMatch(c -> c.massGrams().isPresent()
+                        && run.product(c.substance()).filter(Product::wanted).isPresent());
+    }
+
     private Content bounded(LayerTally layer, Content unknown) {
         Optional<Strength> mixed = strongest(layer, unknown.substance());
         Optional<Double> conservation = conservationGrams(unknown.substance()).filter(g -> layer.endsWorkup());
         if (mixed.isEmpty() && conservation.isEmpty()) {
             return unknown;
+        }
+        if (mixed.isEmpty() && isAssayedForAnother(layer)) {
+            return Content.unknown(
+                    unknown.substance(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s; no more than %.3g g of it is unaccounted for in the run",
+                            unknown.evidence(),
+                            conservation.orElseThrow()));
         }
         double byMixing = mixed.map(Strength::boundGrams).orElse(Double.POSITIVE_INFINITY);
         double byConservation = conservation.orElse(Double.POSITIVE_INFINITY);
@@ -67,7 +85,7 @@ final class ContentBounds {
                         "not assayed; at most its volume at the strength of %s (%.3g mg/mL)",
                         mixed.orElseThrow().label(),
                         mixed.orElseThrow().milligramsPerMillilitre())
-                : "not assayed; at most theory less what was found elsewhere";
+                : Content.BY_CONSERVATION;
         return new Content(
                 unknown.substance(),
                 Content.Kind.BOUND,
@@ -78,7 +96,8 @@ final class ContentBounds {
                 evidence);
     }
 
-    private Optional<Double> conservationGrams(String product) {
+    /** Theory of a product less what was found of it, plus 1.645·u, g; empty where a lot is not known. */
+    Optional<Double> conservationGrams(String product) {
         Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
                 .filter(p -> p.product().name().equalsIgnoreCase(product))
                 .findFirst());

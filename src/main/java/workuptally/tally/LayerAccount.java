@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
@@ -103,30 +102,29 @@ final class LayerAccount {
         });
     }
 
-    /** A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it. */
+    /**
+     * A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it, also where another one was
+     * assayed. Samples and liquors are left out as soon as one wanted product was: they belong to the portion or lot they came from.
+     */
     private LayerTally withUnknowns(LayerTally layer) {
         boolean canHold = layer.phase()
                 .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
                 .isPresent();
-        boolean holdsAny = layer.contents().stream()
-                .anyMatch(
-                        c -> run.product(c.substance()).filter(Product::wanted).isPresent());
-        if (!layer.terminal() || !canHold || holdsAny || layer.entry().isEmpty()) {
+        boolean holdsAny = run.products().stream().anyMatch(p -> p.wanted() && isLookedFor(layer, p));
+        boolean aside = layer.aliquot() || !layer.endsWorkup();
+        if (!layer.terminal() || !canHold || layer.entry().isEmpty() || (holdsAny && aside)) {
             return layer;
         }
-        List<Content> more = new ArrayList<>(layer.contents());
+        List<Content> contents = new ArrayList<>(layer.contents());
         for (Product product : run.products()) {
-            if (product.wanted()) {
-                more.add(new Content(
-                        product.name(),
-                        Content.Kind.UNKNOWN,
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        "not assayed"));
+            if (product.wanted() && !isLookedFor(layer, product)) {
+                contents.add(Content.unknown(product.name(), holdsAny ? "not assayed for it" : "not assayed"));
             }
         }
-        return layer.withContents(more);
+        return layer.withContents(contents);
+    }
+
+    private static boolean isLookedFor(LayerTally layer, Product product) {
+        return layer.contents().stream().anyMatch(c -> c.substance().equalsIgnoreCase(product.name()));
     }
 }

@@ -13,20 +13,18 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.Solvent;
 
 /**
  * Carries solvents, water and salts along the steps, to estimate what each portion is made of and how much stands in a funnel.
  *
- * <p>At a contact, salts go with the water; solvent and water saturate each other (mass % of the reference data, a third of it in a
- * layer that holds a tenth or more of salt: common practice); a solvent that mixes with water stays with the water for the most part
- * (D = 0.3, common practice). Distillates take out what their composition states. A stated composition or a measured mass overrides the
+ * <p>At a contact the two phases are those of {@link PhaseSplit}. A phase that a step gives no label is kept apart, so that it does not
+ * vanish. Distillates take out what their composition states, else their mass or volume of the solvents there; a residue whose distillate
+ * was not measured keeps none. A stated composition or a measured mass overrides the
  * estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
  */
 final class LayerFlow {
-    private static final double MISCIBLE_SOLVENT_DISTRIBUTION = 0.3;
-    private static final double SALTING_OUT_FACTOR = 1.0 / 3;
-    private static final double SALT_FRACTION_THAT_SALTS_OUT = 0.1;
+    /** Less of a phase than this is taken for a rounding of the estimates, mL. */
+    private static final double LEAST_PHASE_MILLILITRES = 0.5;
 
     private final Run run;
     private final Substances substances;
@@ -37,6 +35,7 @@ final class LayerFlow {
     private final Map<String, Double> put = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new IdentityHashMap<>();
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
+    private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
@@ -96,10 +95,7 @@ final class LayerFlow {
             if (identity.verdict() == LayerIdentity.Verdict.SWAPPED) {
                 phases(identity.step())
                         .ifPresent(p -> portions.put(
-                                identity.label(),
-                                measured(
-                                        identity.label(),
-                                        identity.recorded() == Layer.Phase.ORGANIC ? p.aqueous() : p.organic())));
+                                identity.label(), measured(identity.label(), p.of(opposite(identity.recorded())))));
             }
         }
     }
@@ -109,8 +105,17 @@ final class LayerFlow {
         return substances.isOrganicSolvent(component);
     }
 
+    /** Phases of contacts to which no step gives a label, in order of the steps; {@link #portion} knows them by their names. */
+    List<UnlabelledPhase> unlabelledPhases() {
+        return List.copyOf(unlabelled);
+    }
+
     /** The two phases of a contact. */
-    record Phases(Mixture organic, Mixture aqueous) {}
+    record Phases(Mixture organic, Mixture aqueous) {
+        Mixture of(Layer.Phase phase) {
+            return phase == Layer.Phase.ORGANIC ? organic : aqueous;
+        }
+    }
 
     private void follow(Step step) {
         Mixture source = Mixture.EMPTY;
@@ -127,7 +132,8 @@ final class LayerFlow {
         List<String> others = new ArrayList<>();
         for (String label : step.gives()) {
             if (isDistillate(label) || isSolid(label)) {
-                Mixture taken = measured(label, Mixture.EMPTY);
+                Mixture taken =
+                        isDistillate(label) ? measured(label, distilled(label, rest)) : measured(label, Mixture.EMPTY);
                 for (Map.Entry<String, Mixture.Part> part : taken.parts().entrySet()) {
                     rest = rest.without(part.getKey(), part.getValue().grams());
                 }
@@ -142,9 +148,37 @@ final class LayerFlow {
         if (step.gives().stream().allMatch(l -> isDistillate(l) || isSolid(l))) {
             others.addAll(step.from());
         }
+        Mixture left = isDistilledUnmeasured(step) ? rest.share(n -> substances.isOrganicSolvent(n) ? 0 : 1) : rest;
         for (String label : others) {
-            portions.put(label, measured(label, rest));
+            portions.put(label, measured(label, left));
         }
+    }
+
+    /** Distillate of which only the mass or the volume is known: the solvents that were there, in equal shares; nothing where neither is. */
+    private Mixture distilled(String label, Mixture source) {
+        Mixture solvents = source.share(n -> substances.isOrganicSolvent(n) ? 1 : 0);
+        Optional<Double> grams = layerGrams(label);
+        Optional<Double> millilitres = layerMillilitres(label);
+        double share = grams.isPresent()
+                ? grams.get() / solvents.totalGrams()
+                : millilitres.map(v -> v / solvents.millilitres()).orElse(0.0);
+        return solvents.parts().isEmpty() ? Mixture.EMPTY : solvents.share(n -> share);
+    }
+
+    /** True where solvent was taken off and neither what went over nor what stayed was measured: nothing organic is taken to have stayed. */
+    private boolean isDistilledUnmeasured(Step step) {
+        return step.operation()
+                        .filter(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL)
+                        .isPresent()
+                && step.gives().stream()
+                        .noneMatch(l ->
+                                layerGrams(l).isPresent() || layerMillilitres(l).isPresent());
+    }
+
+    private Optional<Double> layerMillilitres(String label) {
+        return Optional.ofNullable(layers.get(label))
+                .flatMap(LayerTally::volumeMillilitres)
+                .map(MeasuredValue::value);
     }
 
     private static boolean isContact(Step step) {
@@ -156,77 +190,82 @@ final class LayerFlow {
 
     private void contact(Step step, Mixture source, Mixture added) {
         Mixture all = source.plus(added);
-        double salt = all.parts().entrySet().stream()
-                .filter(e -> isSalt(e.getKey()))
-                .mapToDouble(e -> e.getValue().grams())
-                .sum();
-        double water = all.grams(Materials.WATER);
-        double saltFraction = water + salt > 0 ? salt / (water + salt) : 0;
-        double aqueousGrams = water + salt;
-        double organicMillilitres =
-                all.share(n -> substances.isOrganicSolvent(n) ? 1 : 0).millilitres();
-        double aqueousMillilitres = all.share(n -> goesWithWater(n) ? 1 : 0).millilitres();
-        double organicGrams =
-                all.share(n -> substances.isOrganicSolvent(n) ? 1 : 0).totalGrams();
-        Mixture aqueous = all.share(name -> aqueousShare(
-                name, all, aqueousGrams, organicGrams, aqueousMillilitres, organicMillilitres, saltFraction));
-        Mixture organic = all.share(name -> 1
-                - aqueousShare(
-                        name, all, aqueousGrams, organicGrams, aqueousMillilitres, organicMillilitres, saltFraction));
-        phases.put(step, new Phases(organic, aqueous));
+        PhaseSplit split = new PhaseSplit(substances, this::goesWithWater, all);
+        Phases both = new Phases(split.organic(), split.aqueous());
+        phases.put(step, both);
         rememberVolumes(step, source, added);
-        give(step.givesOrganic(), organic);
-        give(step.givesAqueous(), aqueous);
         for (String label : step.givesOther()) {
-            portions.put(label, measured(label, label.equals(Step.REACTION_MIXTURE) ? all : Mixture.EMPTY));
+            portions.put(label, measured(label, Mixture.EMPTY));
         }
-        if (step.givesOrganic().isEmpty()
-                && step.givesAqueous().isEmpty()
-                && step.givesOther().isEmpty()) {
-            step.from().forEach(label -> portions.put(label, all));
+        give(step.givesOrganic(), both.organic());
+        give(step.givesAqueous(), both.aqueous());
+        boolean twoPhases = both.organic().millilitres() > LEAST_PHASE_MILLILITRES
+                && both.aqueous().millilitres() > LEAST_PHASE_MILLILITRES;
+        if (twoPhases) {
+            unlabelled(step, both);
+        } else if (step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty()) {
+            Optional<String> only = liquidsAmongOthers(step).stream().findFirst();
+            only.or(() -> sourceThatGoesOn(step)).ifPresent(label -> portions.put(label, measured(label, all)));
         }
     }
 
-    private double aqueousShare(
-            String name,
-            Mixture all,
-            double aqueousGrams,
-            double organicGrams,
-            double aqueousMillilitres,
-            double organicMillilitres,
-            double saltFraction) {
-        double grams = all.grams(name);
-        if (name.equals(Materials.WATER)) {
-            return grams == 0 ? 0 : 1 - waterInOrganic(all, organicGrams) / grams;
-        }
-        if (!substances.isOrganicSolvent(name)) {
-            return goesWithWater(name) ? 1 : 0;
-        }
-        Solvent solvent = substances.solvent(name).orElseThrow();
-        if (solvent.waterMixing().miscible() == Solvent.Miscibility.YES) {
-            double organic = MISCIBLE_SOLVENT_DISTRIBUTION * organicMillilitres;
-            return aqueousMillilitres == 0 ? 0 : aqueousMillilitres / (aqueousMillilitres + organic);
-        }
-        double massPercent = solvent.waterMixing().inWaterMassPercent().orElse(0)
-                * (saltFraction >= SALT_FRACTION_THAT_SALTS_OUT ? SALTING_OUT_FACTOR : 1);
-        double dissolved = aqueousGrams * massPercent / (100 - massPercent);
-        return grams == 0 ? 0 : Math.min(dissolved, grams) / grams;
-    }
-
-    private double waterInOrganic(Mixture all, double organicGrams) {
-        double water = 0;
-        for (Map.Entry<String, Mixture.Part> part : all.parts().entrySet()) {
-            if (substances.isOrganicSolvent(part.getKey())) {
-                double massPercent = substances
-                        .solvent(part.getKey())
-                        .orElseThrow()
-                        .waterMixing()
-                        .waterInSolventMassPercent()
-                        .orElse(0);
-                water += part.getValue().grams() * massPercent / (100 - Math.min(massPercent, 50));
+    /**
+     * A phase for which the step has no label of its own is the liquid of that phase among the other portions it gives, else what goes on
+     * under the label it came from where that is still spoken of; else it stays without a name.
+     */
+    private void unlabelled(Step step, Phases both) {
+        List<String> others = new ArrayList<>(liquidsAmongOthers(step));
+        Layer.Phase goesOn = materials.isOrganic(step) ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
+        boolean oneLabelled =
+                !step.givesOrganic().isEmpty() || !step.givesAqueous().isEmpty();
+        for (Layer.Phase phase : List.of(goesOn, opposite(goesOn))) {
+            boolean labelled = !(phase == Layer.Phase.ORGANIC ? step.givesOrganic() : step.givesAqueous()).isEmpty();
+            if (labelled) {
+                continue;
+            }
+            Optional<String> other = others.stream()
+                    .filter(label -> !hasPhase(label, opposite(phase)))
+                    .findFirst();
+            Optional<String> source = phase == goesOn || oneLabelled ? sourceThatGoesOn(step) : Optional.empty();
+            if (other.isPresent()) {
+                others.remove(other.get());
+                portions.put(other.get(), measured(other.get(), both.of(phase)));
+            } else if (source.isPresent()) {
+                portions.put(source.get(), both.of(phase));
+            } else if (Optional.ofNullable(additions.get(step))
+                    .filter(Addition::purification)
+                    .isEmpty()) {
+                UnlabelledPhase left = new UnlabelledPhase(step, phase);
+                unlabelled.add(left);
+                portions.put(left.name(), both.of(phase));
             }
         }
-        return organicGrams == 0 ? 0 : water;
+    }
+
+    private List<String> liquidsAmongOthers(Step step) {
+        return step.givesOther().stream()
+                .filter(label -> run.lot(label).isEmpty())
+                .filter(label -> !isDistillate(label) && !isSolid(label) && !hasPhase(label, Layer.Phase.RAG))
+                .toList();
+    }
+
+    private static Layer.Phase opposite(Layer.Phase phase) {
+        return phase == Layer.Phase.ORGANIC ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
+    }
+
+    private Optional<String> sourceThatGoesOn(Step step) {
+        return step.from().stream()
+                .filter(label -> !step.gives().contains(label))
+                .filter(label -> step.gives().isEmpty() || isTakenAfter(step, label))
+                .findFirst();
+    }
+
+    private boolean isTakenAfter(Step step, String label) {
+        boolean laterStep = run.orderedSteps().stream()
+                .dropWhile(later -> later != step)
+                .skip(1)
+                .anyMatch(later -> later.from().contains(label));
+        return laterStep || run.lots().stream().anyMatch(lot -> lot.from().contains(label));
     }
 
     /** First shake: all of source and the portion. Later shakes: the portion and the phase that stays. */
@@ -335,10 +374,6 @@ final class LayerFlow {
     private Mixture liquid(String name, double grams) {
         return Mixture.of(
                 name, grams, grams / substances.densityGramsPerMillilitre(name).orElse(1));
-    }
-
-    private boolean isSalt(String name) {
-        return goesWithWater(name) && !name.equals(Materials.WATER);
     }
 
     boolean goesWithWater(String name) {

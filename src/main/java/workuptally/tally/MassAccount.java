@@ -122,14 +122,13 @@ final class MassAccount {
             List<ChargeAmount> amounts, List<Addition> additions, double weight, double weightVolatile) {
         double grams = 0;
         for (ChargeAmount amount : amounts) {
-            if (amount.isSolvent()
-                    && substances.isOrganicSolvent(amount.charge().material())) {
+            if (amount.isSolvent() && substances.isOrganicLiquid(amount.charge().material())) {
                 double share = substances.isVeryVolatile(amount.charge().material()) ? weightVolatile : weight;
                 grams += share * amount.massGrams().map(MeasuredValue::value).orElse(0.0);
             }
         }
         for (Addition addition : additions) {
-            if (!addition.purification() && substances.isOrganicSolvent(addition.material())) {
+            if (!addition.purification() && substances.isOrganicLiquid(addition.material())) {
                 double share = substances.isVeryVolatile(addition.material()) ? weightVolatile : weight;
                 grams += share * addition.massGrams().map(MeasuredValue::value).orElse(0.0);
             }

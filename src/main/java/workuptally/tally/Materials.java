@@ -1,5 +1,6 @@
 package workuptally.tally;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
+import workuptally.reference.SolventShare;
 import workuptally.reference.Wash;
 
 /** What materials are made of, for the estimates of the layer map: a solution as solvent and solute, a solvent under its listed name. */
@@ -36,6 +38,10 @@ final class Materials {
         Optional<String> solvent = solventName(charge.material());
         if (solvent.isPresent()) {
             return Mixture.of(solvent.get(), grams, millilitres > 0 ? millilitres : volume(charge.material(), grams));
+        }
+        Mixture blend = blend(charge.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
         }
         Optional<String> carrier = carrier(charge);
         if (carrier.isPresent()
@@ -71,7 +77,18 @@ final class Materials {
             return Mixture.of(WATER, grams - solute.getAsDouble(), millilitres)
                     .plus(Mixture.of(name, solute.getAsDouble(), 0));
         }
-        return millilitres > 0 ? Mixture.of(WATER, grams, millilitres) : Mixture.of(addition.material(), grams, 0);
+        Mixture blend = blend(addition.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
+        }
+        Optional<String> carrier = carrier(addition.material());
+        if (carrier.isPresent() && millilitres > 0) {
+            return Mixture.of(carrier.get(), grams > 0 ? grams : mass(carrier.get(), millilitres), millilitres);
+        }
+        // an unlisted liquid passes for water, which a finding says
+        return millilitres > 0
+                ? Mixture.of(WATER, grams > 0 ? grams : mass(WATER, millilitres), millilitres)
+                : Mixture.of(addition.material(), grams, 0);
     }
 
     /**
@@ -96,23 +113,51 @@ final class Materials {
         return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
     }
 
-    /** Listed name of a solvent, lower case; empty for anything else. */
+    /** A mixture of listed solvents in its parts; nothing for any other material. */
+    private Mixture blend(String material, double grams, double millilitres) {
+        List<SolventShare> shares = substances.blend(material);
+        if (shares.isEmpty()) {
+            return Mixture.EMPTY;
+        }
+        double volume = millilitres > 0
+                ? millilitres
+                : grams / substances.densityGramsPerMillilitre(material).orElseThrow();
+        Mixture blend = Mixture.EMPTY;
+        for (SolventShare share : shares) {
+            double part = volume * share.volumeFraction();
+            blend = blend.plus(Mixture.of(
+                    inText(share.solvent()), part * share.solvent().density().gramsPerMillilitre(), part));
+        }
+        return blend;
+    }
+
+    /** A solvent's name within a sentence: lower case but for the capital of a locant, {@code N,N-dimethylformamide}. */
+    private static String inText(Solvent solvent) {
+        String name = solvent.name();
+        int locants = name.startsWith("N,N-") ? 4 : name.startsWith("N-") ? 2 : 0;
+        return name.substring(0, locants) + name.substring(locants).toLowerCase(Locale.ROOT);
+    }
+
+    /** Listed name of a solvent as within a sentence; empty for anything else. */
     Optional<String> solventName(String material) {
-        return substances.solvent(material).map(Solvent::name).map(n -> n.toLowerCase(Locale.ROOT));
+        return substances.solvent(material).map(Materials::inText);
     }
 
     /** True where a step's material is an organic liquid. */
     boolean isOrganic(Step step) {
-        return substances.isOrganicSolvent(step.material());
+        return substances.isOrganicLiquid(step.material());
+    }
+
+    /** The solvent of a solution, {@code 2 M HCl in ether}. */
+    private Optional<String> carrier(String material) {
+        int in = material.lastIndexOf(IN);
+        return in > 0 ? solventName(material.substring(in + IN.length())) : Optional.empty();
     }
 
     private Optional<String> carrier(Charge charge) {
-        int in = charge.material().lastIndexOf(IN);
-        if (in > 0) {
-            Optional<String> named = solventName(charge.material().substring(in + IN.length()));
-            if (named.isPresent()) {
-                return named;
-            }
+        Optional<String> named = carrier(charge.material());
+        if (named.isPresent()) {
+            return named;
         }
         boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
                 || charge.titreMolesPerLitre().entered().isPresent();
@@ -151,6 +196,10 @@ final class Materials {
         } catch (IllegalFormulaException e) {
             return true;
         }
+    }
+
+    private double mass(String solvent, double millilitres) {
+        return millilitres * substances.densityGramsPerMillilitre(solvent).orElse(1);
     }
 
     private double volume(String solvent, double grams) {

@@ -41,7 +41,8 @@ record PartitionModel(double partitionRatio, Product.Character character, double
                     character,
                     pKa.orElse(NEUTRAL_PH),
                     same ? SAME_SOLVENT_FACTOR : OTHER_SOLVENT_FACTOR,
-                    "P = " + ratio.get().asTyped() + " in " + product.partitionSolvent()));
+                    "P = " + ratio.get().asTyped()
+                            + (product.partitionSolvent().isBlank() ? "" : " in " + product.partitionSolvent())));
         }
         return product.logP()
                 .entered()

@@ -85,8 +85,15 @@ public record Plan(
      * @param step the step
      * @param densities densities of the two phases; empty where the step is no contact or nothing is known
      * @param drying drying agent; empty for other steps
+     * @param splits how the volume of an extraction is best divided, one for each wanted product whose distribution is known
      */
-    public record PlannedStep(Step step, Optional<Densities> densities, Optional<DryingNeed> drying) {}
+    public record PlannedStep(
+            Step step, Optional<Densities> densities, Optional<DryingNeed> drying, List<ExtractionSplit> splits) {
+        /** Copies the list. */
+        public PlannedStep {
+            splits = List.copyOf(splits);
+        }
+    }
 
     /**
      * Densities expected at a contact.
@@ -121,6 +128,7 @@ public record Plan(
      * @param volumeMillilitres volume, mL: liquids of the mixture, volumes added; empty where not followed
      * @param massGrams mass, g
      * @param grams solvents, water and salts by full name, g, the largest first; empty where not followed
+     * @param mayHold full names of what a portion that is not followed may hold of what its step takes, the largest first; else empty
      * @param streamName stream that the make-up suggests; empty for portions that go on
      * @param why what suggests it
      */
@@ -132,11 +140,18 @@ public record Plan(
             OptionalDouble volumeMillilitres,
             OptionalDouble massGrams,
             Map<String, Double> grams,
+            List<String> mayHold,
             String streamName,
             String why) {
-        /** Copies the map in its order. */
+        /** Copies the map in its order, and the list. */
         public ExpectedLayer {
             grams = Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+            mayHold = List.copyOf(mayHold);
+        }
+
+        /** Names of what it holds or may hold, the largest first. */
+        public List<String> substances() {
+            return grams.isEmpty() ? mayHold : List.copyOf(grams.keySet());
         }
     }
 

@@ -12,6 +12,7 @@ import workuptally.chemistry.Drying;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
+import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -25,9 +26,6 @@ import workuptally.tally.Plan.Weighing;
 
 /** Turns the entries of a planned run into what its bench work can expect. */
 final class PlanAccount {
-    /** How close to a planned amount is close enough, %; common practice. */
-    static final double TOLERANCE_PERCENT = 1;
-
     /** Drying agent over what binds the water at best and at worst; common practice. */
     private static final double LEAST_AGENT_FACTOR = 1.5;
 
@@ -35,21 +33,25 @@ final class PlanAccount {
     private static final double LEAST_GRAMS = 1e-6;
 
     private final RunTally tally;
+    private final Limits limits;
     private final Substances substances;
     private final LayerFlow flow;
     private final IdentityAccount identities;
     private final CakeContents drying;
     private final WasteAccount waste;
     private final LayerMakeUps names;
+    private final ExtractionSplits splits;
 
     private PlanAccount(RunTally tally, Limits limits, Substances substances, LayerFlow flow) {
         this.tally = tally;
+        this.limits = limits;
         this.substances = substances;
         this.flow = flow;
         this.identities = new IdentityAccount(tally.run(), flow);
         this.drying = new CakeContents(tally.run(), substances, LayerGraph.of(tally.run()), flow);
         this.waste = new WasteAccount(tally.run(), limits, substances);
         this.names = new LayerMakeUps(substances, flow);
+        this.splits = new ExtractionSplits(tally.run(), new Materials(substances), flow);
     }
 
     /** The plan behind finished results. */
@@ -73,7 +75,7 @@ final class PlanAccount {
                         number(a.massGrams()),
                         number(a.volumeMillilitres()),
                         number(a.amountMillimoles()),
-                        TOLERANCE_PERCENT))
+                        limits.value(Limit.WEIGHING_TOLERANCE)))
                 .toList();
     }
 
@@ -99,7 +101,7 @@ final class PlanAccount {
 
     private List<PlannedStep> steps() {
         return tally.run().orderedSteps().stream()
-                .map(s -> new PlannedStep(s, identities.densities(s, tally.amounts()), drying(s)))
+                .map(s -> new PlannedStep(s, identities.densities(s, tally.amounts()), drying(s), splits.of(s)))
                 .toList();
     }
 
@@ -135,9 +137,7 @@ final class PlanAccount {
     /** What a filter keeps and what a still takes over is not followed in a plan: which label is which only the bench can tell. */
     private ExpectedLayer layer(String label, Step step) {
         boolean followed = !step.givesOther().contains(label);
-        Mixture mixture = followed
-                ? flow.portion(label).share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1)
-                : Mixture.EMPTY;
+        Mixture mixture = followed ? withoutAgents(flow.portion(label)) : Mixture.EMPTY;
         Optional<Layer.Phase> phase = phase(label, step);
         boolean terminal = tally.run().orderedSteps().stream()
                 .noneMatch(s -> s.from().contains(label) && !isOperation(s, Operation.SAMPLE));
@@ -152,8 +152,25 @@ final class PlanAccount {
                 mixture.millilitres() > 0 ? OptionalDouble.of(mixture.millilitres()) : OptionalDouble.empty(),
                 mixture.totalGrams() > 0 ? OptionalDouble.of(mixture.totalGrams()) : OptionalDouble.empty(),
                 named(mixture),
+                followed ? List.of() : taken(step),
                 line.map(WasteLine::streamName).orElse(""),
                 line.map(WasteLine::why).orElse(""));
+    }
+
+    /** Full names of what a step takes, the largest first; a drying agent stays in the filter. */
+    private List<String> taken(Step step) {
+        Mixture mixture = Mixture.EMPTY;
+        for (String label : step.from()) {
+            mixture = mixture.plus(flow.portion(label));
+        }
+        if (!isOperation(step, Operation.FILTER)) {
+            mixture = withoutAgents(mixture);
+        }
+        return List.copyOf(named(mixture).keySet());
+    }
+
+    private Mixture withoutAgents(Mixture mixture) {
+        return mixture.share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1);
     }
 
     private Optional<Layer.Phase> phase(String label, Step step) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import workuptally.chemistry.Drying;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
@@ -25,19 +26,28 @@ final class ProductWhereabouts implements Whereabouts {
     private final Run run;
     private final List<LayerTally> layers;
     private final List<DryingCake> cakes;
+    private final List<UnlabelledPhase> unlabelled;
     private final Optional<Theory> theory;
     private final Found found;
 
-    ProductWhereabouts(Run run, List<LayerTally> layers, List<DryingCake> cakes, Optional<Theory> theory, Found found) {
+    ProductWhereabouts(
+            Run run,
+            List<LayerTally> layers,
+            List<DryingCake> cakes,
+            List<UnlabelledPhase> unlabelled,
+            Optional<Theory> theory,
+            Found found) {
         this.run = run;
         this.layers = layers;
         this.cakes = cakes;
+        this.unlabelled = unlabelled;
         this.theory = theory;
         this.found = found;
     }
 
     @Override
-    public List<Candidate> of(Product product, double unaccountedGrams, double standardUncertaintyGrams) {
+    public List<Candidate> of(
+            Product product, Predicate<String> counts, double unaccountedGrams, double standardUncertaintyGrams) {
         double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
         List<Candidate> candidates = new ArrayList<>();
         for (LayerTally layer : layers) {
@@ -50,11 +60,17 @@ final class ProductWhereabouts implements Whereabouts {
             } else if (phase == Layer.Phase.DISTILLATE) {
                 distillate(layer, product, most).ifPresent(candidates::add);
             } else {
-                unassayed(layer, product, most).ifPresent(candidates::add);
+                unassayed(layer, counts, most).ifPresent(candidates::add);
             }
         }
+        unlabelled.forEach(phase -> candidates.add(new Candidate(
+                phase.name(),
+                0,
+                most,
+                "given by a step, without a label",
+                "find the portion, label it in Workup and enter it in Layers")));
         for (Product other : run.products()) {
-            byProduct(other, product, most).ifPresent(candidates::add);
+            byProduct(other, counts, most).ifPresent(candidates::add);
         }
         theory.flatMap(t -> t.products().stream()
                         .filter(p -> p.product().equals(product))
@@ -69,7 +85,7 @@ final class ProductWhereabouts implements Whereabouts {
         return candidates;
     }
 
-    private static Optional<Candidate> unassayed(LayerTally layer, Product product, double most) {
+    private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {
         if (layer.entry().isEmpty()) {
             return Optional.of(new Candidate(
                     "layer " + layer.label(),
@@ -78,16 +94,17 @@ final class ProductWhereabouts implements Whereabouts {
                     "given by a step, never recorded",
                     "find the portion and enter it in Layers"));
         }
+        boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
-                .filter(c -> c.substance().equalsIgnoreCase(product.name())
-                        && c.massGrams().isEmpty())
+                .filter(c -> c.massGrams().isEmpty() && counts.test(c.substance()))
+                .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .findFirst()
                 .map(c -> new Candidate(
                         "layer " + layer.label(),
                         0,
                         Math.min(most, c.upperBoundGrams().orElse(most)),
                         c.evidence(),
-                        "assay " + layer.label()));
+                        "assay " + layer.label() + (several ? " for " + c.substance() : "")));
     }
 
     private Optional<Candidate> cake(LayerTally layer, Product product) {
@@ -119,13 +136,10 @@ final class ProductWhereabouts implements Whereabouts {
                 "assay " + distillate.label()));
     }
 
-    private Optional<Candidate> byProduct(Product other, Product product, double most) {
-        boolean shares = other.skeleton().stream()
-                .anyMatch(a ->
-                        product.skeleton().stream().anyMatch(b -> a.partner().equalsIgnoreCase(b.partner())));
+    private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
         boolean lookedFor =
                 found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
-        if (other.wanted() || !shares || lookedFor) {
+        if (other.wanted() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
         return Optional.of(new Candidate(

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param gainGrams product it would bring, g
  * @param gainPercentOfTheory the same, % of theory
  * @param acidMillimoles acid needed for that pH, mmol; negative for base; 0 where the pH stays
+ * @param carbonDioxideMillimoles carbon dioxide that this acid can set free from carbonate in the layer, mmol
  * @param solventGrams solvent it costs, g
  */
 public record Reextraction(
@@ -30,9 +31,13 @@ public record Reextraction(
         double gainGrams,
         double gainPercentOfTheory,
         double acidMillimoles,
+        double carbonDioxideMillimoles,
         double solventGrams) {
     /** Strength of the acid or base that is reckoned with to set the pH, mol/L (common practice). */
     public static final double ACID_MOLES_PER_LITRE = 6;
+
+    /** Carbon dioxide from which on a caution goes with the acid, mmol; 1 mmol is about 24 mL (common practice). */
+    public static final double SMALLEST_GAS_MILLIMOLES = 1;
 
     /** Volume that setting the pH adds to the layer, mL. */
     public double addedMillilitres() {

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -29,6 +27,7 @@ final class ReextractionAccount {
     private final List<ChargeAmount> amounts;
     private final List<LayerTally> layers;
     private final Optional<Theory> theory;
+    private final LayerBuffers buffers;
 
     ReextractionAccount(
             Run run,
@@ -36,7 +35,8 @@ final class ReextractionAccount {
             Substances substances,
             List<ChargeAmount> amounts,
             List<LayerTally> layers,
-            Optional<Theory> theory) {
+            Optional<Theory> theory,
+            LayerFlow flow) {
         this.run = run;
         this.graph = graph;
         this.materials = new Materials(substances);
@@ -44,6 +44,7 @@ final class ReextractionAccount {
         this.amounts = amounts;
         this.layers = layers;
         this.theory = theory;
+        this.buffers = new LayerBuffers(run, substances, flow);
     }
 
     /** Gains for every terminal aqueous layer in which a wanted product was measured. */
@@ -67,43 +68,50 @@ final class ReextractionAccount {
         if (solvent.isEmpty() || volume <= 0 || expected.isEmpty()) {
             return List.of();
         }
-        List<Reextraction> gains = new ArrayList<>();
-        Optional<PartitionModel> partition = PartitionModel.of(product(content), solvent.get(), materials);
-        Optional<Ratio> ratio = ownRatio(layer, content, step.get())
-                .or(() -> partition
-                        .filter(p ->
-                                !p.isIonisable() || ProductInWater.pH(layer).isPresent())
-                        .map(p -> new Ratio(
-                                p.distributionRatio(ProductInWater.pH(layer)
-                                        .map(Entered::value)
-                                        .orElse(NEUTRAL_PH)),
-                                p.origin())));
         Gain gain = new Gain(
                 layer,
                 content,
                 solvent.get(),
                 volume,
                 expected.get().massGrams().value());
-        ratio.ifPresent(r -> gains.add(gain.of(1, r, OptionalDouble.empty(), 0)));
-        ratio.ifPresent(r -> gains.add(gain.of(2, r, OptionalDouble.empty(), 0)));
-        partition
-                .filter(PartitionModel::isIonisable)
-                .filter(p -> ProductInWater.pH(layer).isPresent())
-                .ifPresent(p -> {
-                    double pH = p.pHOfNeutralForm();
-                    Ratio shifted = new Ratio(p.distributionRatio(pH), p.origin());
-                    double reading = ProductInWater.pH(layer).orElseThrow().value();
-                    boolean helps = ratio.isEmpty()
-                            || shifted.distributionRatio() > 2 * ratio.get().distributionRatio();
-                    double millimoles = neutralisingMillimoles(layer, content, p, reading, pH);
-                    if (helps && millimoles != 0) {
-                        gains.add(gain.of(1, shifted, OptionalDouble.of(pH), millimoles));
-                        gains.add(gain.of(2, shifted, OptionalDouble.of(pH), millimoles));
-                    }
-                });
+        Optional<PartitionModel> partition = PartitionModel.of(product(content), solvent.get(), materials);
+        Optional<Ratio> asItIs = ownRatio(layer, content, step.get()).or(() -> partition.flatMap(p -> atPH(layer, p)));
+        List<Reextraction> gains = new ArrayList<>();
+        asItIs.ifPresent(ratio -> gains.addAll(gain.byOneAndTwoPortions(ratio, Adjustment.NONE)));
+        partition.ifPresent(p -> gains.addAll(afterAdjusting(gain, p, asItIs)));
         return gains.stream()
                 .filter(g -> g.gainPercentOfTheory() >= SMALLEST_GAIN_PERCENT)
                 .toList();
+    }
+
+    /** D at the pH of the layer; empty for an acid or base in a layer of unknown pH. */
+    private static Optional<Ratio> atPH(LayerTally layer, PartitionModel partition) {
+        Optional<Double> pH = ProductInWater.pH(layer).map(Entered::value);
+        return pH.isEmpty() && partition.isIonisable()
+                ? Optional.empty()
+                : Optional.of(new Ratio(partition.distributionRatio(pH.orElse(NEUTRAL_PH)), partition.origin()));
+    }
+
+    /** Gains at the pH where an acid or base is neutral; none where that does not at least double D. */
+    private List<Reextraction> afterAdjusting(Gain gain, PartitionModel partition, Optional<Ratio> asItIs) {
+        Optional<Double> from = ProductInWater.pH(gain.layer).map(Entered::value);
+        if (!partition.isIonisable() || from.isEmpty()) {
+            return List.of();
+        }
+        double to = partition.pHOfNeutralForm();
+        double acid = buffers.acidMillimoles(gain.layer, from.get(), to);
+        boolean rightWay = partition.character() == Product.Character.ACID ? acid > 0 : acid < 0;
+        Ratio shifted = new Ratio(partition.distributionRatio(to), partition.origin());
+        boolean helps = asItIs.isEmpty()
+                || shifted.distributionRatio() > 2 * asItIs.get().distributionRatio();
+        return helps && rightWay
+                ? gain.byOneAndTwoPortions(
+                        shifted,
+                        new Adjustment(
+                                OptionalDouble.of(to),
+                                acid,
+                                buffers.carbonDioxideMillimoles(gain.layer, from.get(), to)))
+                : List.of();
     }
 
     /** The portion to reckon with: that of the contact itself, else of the run's extraction, else half the layer (common practice). */
@@ -167,21 +175,16 @@ final class ReextractionAccount {
         return Optional.empty();
     }
 
-    private double neutralisingMillimoles(
-            LayerTally layer, Content content, PartitionModel partition, double fromPH, double toPH) {
-        double millimoles = content.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
-        double volume = layer.volumeMillilitres().orElseThrow().value();
-        double ionised = AcidBase.ionisedAcidFraction(partition.pKa(), fromPH);
-        return partition.character() == Product.Character.ACID
-                ? Math.max(0, millimoles * ionised + AcidBase.hydrogenIonMolesPerLitre(toPH) * volume)
-                : -Math.max(0, millimoles * (1 - ionised) + AcidBase.hydroxideIonMolesPerLitre(toPH) * volume);
-    }
-
     private Product product(Content content) {
         return run.product(content.substance()).orElseThrow();
     }
 
     private record Ratio(double distributionRatio, String origin) {}
+
+    /** A change of pH first: where to, the acid it takes (negative for base) and the carbon dioxide that sets free, mmol. */
+    private record Adjustment(OptionalDouble pH, double acidMillimoles, double carbonDioxideMillimoles) {
+        static final Adjustment NONE = new Adjustment(OptionalDouble.empty(), 0, 0);
+    }
 
     /** Gains of one layer in one solvent. */
     private final class Gain {
@@ -199,8 +202,12 @@ final class ReextractionAccount {
             this.theoryGrams = theoryGrams;
         }
 
-        Reextraction of(int portions, Ratio ratio, OptionalDouble pH, double acidMillimoles) {
-            double added = Math.abs(acidMillimoles) / Reextraction.ACID_MOLES_PER_LITRE;
+        List<Reextraction> byOneAndTwoPortions(Ratio ratio, Adjustment adjustment) {
+            return List.of(of(1, ratio, adjustment), of(2, ratio, adjustment));
+        }
+
+        private Reextraction of(int portions, Ratio ratio, Adjustment adjustment) {
+            double added = Math.abs(adjustment.acidMillimoles()) / Reextraction.ACID_MOLES_PER_LITRE;
             double grams = Extraction.gainGrams(
                     content.massGrams().orElseThrow().value(),
                     ratio.distributionRatio(),
@@ -215,10 +222,11 @@ final class ReextractionAccount {
                     portionMillilitres,
                     ratio.distributionRatio(),
                     ratio.origin(),
-                    pH,
+                    adjustment.pH(),
                     grams,
                     100 * grams / theoryGrams,
-                    acidMillimoles,
+                    adjustment.acidMillimoles(),
+                    adjustment.carbonDioxideMillimoles(),
                     portions
                             * portionMillilitres
                             * substances.densityGramsPerMillilitre(solvent).orElse(1));

@@ -91,9 +91,4 @@ public record RunTally(
                 evidence.with(expected),
                 notComputed);
     }
-
-    /** True for a portion that a step gives, nothing consumes and no row records. */
-    public boolean isMissing(String label) {
-        return evidence.missingLayers().contains(label);
-    }
 }

@@ -68,7 +68,20 @@ public final class RunTallying {
         Charged charged() {
             List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
             Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
-            return new Charged(amounts, theory, new Skeletons(run, amounts));
+            Optional<Theory> both =
+                    theory.map(t -> plannedTheory().map(t::withPlanned).orElse(t));
+            return new Charged(amounts, both, new Skeletons(run, amounts));
+        }
+
+        /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
+        private Optional<Theory> plannedTheory() {
+            if (run.charges().stream().allMatch(c -> c.planned().isEmpty())) {
+                return Optional.empty();
+            }
+            Readings apart = new Readings();
+            Omissions unsaid = new Omissions();
+            return new TheoryAccount(apart, molarMasses, unsaid)
+                    .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
         }
 
         Portions portions(Charged charged) {
@@ -112,12 +125,23 @@ public final class RunTallying {
         RunTally result(Charged charged, Portions portions, Followed followed) {
             ContentBounds bounds =
                     new ContentBounds(run, charged.theory(), portions.layers(), portions.lots(), portions.found());
-            Undecided undecided = new Undecided(run, graph, portions.layers(), portions.lots(), bounds);
+            Undecided undecided = new Undecided(
+                    run,
+                    graph,
+                    portions.layers(),
+                    portions.lots(),
+                    bounds,
+                    followed.flow().unlabelledPhases());
             List<LayerTally> bounded = bounds.applied();
-            Whereabouts whereabouts =
-                    new ProductWhereabouts(run, bounded, followed.cakes(), charged.theory(), portions.found());
+            Whereabouts whereabouts = new ProductWhereabouts(
+                    run,
+                    bounded,
+                    followed.cakes(),
+                    followed.flow().unlabelledPhases(),
+                    charged.theory(),
+                    portions.found());
             List<Closure> closures = new ClosureAccount(run, limits, charged.skeletons(), molarMasses, omissions)
-                    .of(portions.found(), portions.lots(), undecided.labels(), whereabouts);
+                    .of(portions.found(), portions.lots(), undecided, whereabouts);
             Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
             return new RunTally(
                     run,
@@ -185,7 +209,13 @@ public final class RunTallying {
                             portions.found())
                     .list();
             List<Reextraction> reextractions = new ReextractionAccount(
-                            run, graph, substances, charged.amounts(), portions.layers(), charged.theory())
+                            run,
+                            graph,
+                            substances,
+                            charged.amounts(),
+                            portions.layers(),
+                            charged.theory(),
+                            followed.flow())
                     .list();
             return new WorkupEvidence(
                     followed.identities(),
@@ -193,6 +223,7 @@ public final class RunTallying {
                     routes,
                     reextractions,
                     undecided.missing(),
+                    followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     metrics,

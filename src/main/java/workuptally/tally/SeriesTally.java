@@ -23,6 +23,27 @@ public record SeriesTally(
         results = List.copyOf(results);
     }
 
+    /** Distance of an earlier result from the one before it, percentage points; empty for the first. */
+    public OptionalDouble movingRangePercent(int historyIndex) {
+        return historyIndex == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.abs(history.get(historyIndex).yieldPercent()
+                        - history.get(historyIndex - 1).yieldPercent()));
+    }
+
+    /** Distance of a result of this book from the last earlier one, which it is judged against; empty without any. */
+    public OptionalDouble movingRangePercent(Result result) {
+        return history.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.abs(
+                        result.yieldPercent() - history.get(history.size() - 1).yieldPercent()));
+    }
+
+    /** True where there is something to set side by side: earlier results, several of this book, or a class. */
+    public boolean repeats() {
+        return !history.isEmpty() || results.size() > 1 || together.isPresent();
+    }
+
     /**
      * Individuals and moving-range chart of the earlier results.
      *

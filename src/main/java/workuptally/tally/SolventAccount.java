@@ -56,20 +56,23 @@ final class SolventAccount {
                 }
             }
         }
+        flow.unlabelledPhases().forEach(phase -> inLayers.add(flow.portion(phase.name())));
         Grams inLots = inLots(lots, lotContents);
         Set<String> solvents = new LinkedHashSet<>(charged.names());
         solvents.addAll(workup.names());
         solvents.addAll(purification.names());
         List<SolventUse> uses = new ArrayList<>();
         for (String solvent : solvents) {
-            double known = recovered.of(solvent) + onCakes.of(solvent) + inLots.of(solvent);
+            // what a purification put in is distilled off again; it belongs to its own column
+            double back = Math.min(recovered.of(solvent), charged.of(solvent) + workup.of(solvent));
+            double known = back + onCakes.of(solvent) + inLots.of(solvent);
             double left = Math.max(0, charged.of(solvent) + workup.of(solvent) - known);
             uses.add(SolventUse.balanced(
                     solvent,
                     charged.of(solvent),
                     workup.of(solvent),
                     purification.of(solvent),
-                    recovered.of(solvent),
+                    back,
                     Math.min(inLayers.of(solvent), left),
                     onCakes.of(solvent),
                     inLots.of(solvent),

@@ -80,42 +80,63 @@ final class StepReactions {
         return reactions;
     }
 
+    /** Hydrogen of every hydride charged; what one reagent has left does not make up for what another has used. */
     private Optional<StepReaction> hydrogen(Step step) {
+        double expected = 0;
+        double worst = 0;
+        List<String> sources = new ArrayList<>();
+        for (List<ChargeAmount> portions : hydrides().values()) {
+            Hydride hydride = hydride(portions.get(0).charge().formula()).orElseThrow();
+            double charged = portions.stream()
+                    .flatMap(p -> p.amountMillimoles().stream())
+                    .mapToDouble(MeasuredValue::value)
+                    .sum();
+            double perExtent = portions.stream()
+                    .flatMap(p -> p.charge().coefficient().entered().stream())
+                    .mapToDouble(Entered::value)
+                    .max()
+                    .orElse(0);
+            double consumed = extentMillimoles() * perExtent * hydride.equivalentsPerMole();
+            expected += hydride.hydrogenMillimoles(charged, consumed);
+            worst += hydride.hydrogenMillimoles(charged, 0);
+            sources.add(String.format(
+                    Locale.ROOT,
+                    "%d hydrides in each of %.3g mmol %s, less %.3g mmol used by the reaction",
+                    hydride.equivalentsPerMole(),
+                    charged,
+                    portions.get(0).charge().material(),
+                    consumed));
+        }
+        if (sources.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new StepReaction(
+                step,
+                "H2",
+                expected,
+                worst,
+                litres(expected),
+                litres(worst),
+                loads(step),
+                0,
+                0,
+                0,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                String.join("; ", sources)));
+    }
+
+    /** Charges of each hydride whose amount is known; rows of one name are portions of it, which the reaction uses up once. */
+    private Map<String, List<ChargeAmount>> hydrides() {
+        Map<String, List<ChargeAmount>> hydrides = new LinkedHashMap<>();
         for (ChargeAmount amount : amounts) {
-            Optional<Hydride> hydride = hydride(amount.charge().formula());
-            if (hydride.isPresent() && amount.amountMillimoles().isPresent()) {
-                double charged = amount.amountMillimoles().get().value();
-                double perExtent = amount.charge()
-                        .coefficient()
-                        .entered()
-                        .map(Entered::value)
-                        .orElse(0.0);
-                double consumed = extentMillimoles() * perExtent * hydride.get().equivalentsPerMole();
-                double expected = hydride.get().hydrogenMillimoles(charged, consumed);
-                double worst = hydride.get().hydrogenMillimoles(charged, 0);
-                return Optional.of(new StepReaction(
-                        step,
-                        "H2",
-                        expected,
-                        worst,
-                        litres(expected),
-                        litres(worst),
-                        loads(step),
-                        0,
-                        0,
-                        0,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        String.format(
-                                Locale.ROOT,
-                                "%d hydrides in each of %.3g mmol %s, less %.3g mmol used by the reaction",
-                                hydride.get().equivalentsPerMole(),
-                                charged,
-                                amount.charge().material(),
-                                consumed)));
+            if (hydride(amount.charge().formula()).isPresent()
+                    && amount.amountMillimoles().isPresent()) {
+                hydrides.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
+                        .add(amount);
             }
         }
-        return Optional.empty();
+        return hydrides;
     }
 
     private Optional<Hydride> hydride(String formula) {

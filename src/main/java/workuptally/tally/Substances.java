@@ -19,6 +19,7 @@ import workuptally.reference.DryingAgent;
 import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
+import workuptally.reference.SolventShare;
 import workuptally.reference.Wash;
 import workuptally.reference.WasteStream;
 
@@ -39,6 +40,7 @@ public final class Substances {
     private final Map<String, Formula> formulas = new LinkedHashMap<>();
     private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
     private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
+    private final Map<String, List<SolventShare>> blends = new LinkedHashMap<>();
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -101,7 +103,19 @@ public final class Substances {
         Optional<Wash> wash =
                 wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
         wash.ifPresent(this::use);
-        return wash.map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
+        return wash.isPresent() ? wash.get().densityGramsPerMillilitre() : blendDensityGramsPerMillilitre(name);
+    }
+
+    /** Density of a mixture of listed solvents, volumes taken as additive, g/mL. */
+    private OptionalDouble blendDensityGramsPerMillilitre(String name) {
+        List<SolventShare> shares = blend(name);
+        shares.forEach(share -> use(share.solvent()));
+        return shares.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(shares.stream()
+                        .mapToDouble(
+                                s -> s.volumeFraction() * s.solvent().density().gramsPerMillilitre())
+                        .sum());
     }
 
     /** Rows are met again and again, and comparing them whole would cost more than finding them. */
@@ -120,6 +134,11 @@ public final class Substances {
     static String withoutGrade(String name) {
         int comma = name.indexOf(", ");
         return comma > 0 ? name.substring(0, comma) : name;
+    }
+
+    /** The listed solvents of a mixture by volume; empty for anything else. */
+    List<SolventShare> blend(String name) {
+        return blends.computeIfAbsent(name, reference::solventBlend);
     }
 
     /** A listed wash by name or alias. */
@@ -147,6 +166,16 @@ public final class Substances {
     /** True for a listed solvent other than water. */
     boolean isOrganicSolvent(String name) {
         return solvent(name).filter(s -> !s.key().equals(WATER)).isPresent();
+    }
+
+    /** True for a listed solvent other than water, and for a mixture that is so for more than half of its volume. */
+    boolean isOrganicLiquid(String name) {
+        return isOrganicSolvent(name)
+                || blend(name).stream()
+                                .filter(s -> !s.solvent().key().equals(WATER))
+                                .mapToDouble(SolventShare::volumeFraction)
+                                .sum()
+                        > 0.5;
     }
 
     /** True for diethyl ether and dichloromethane, which have an evaporation allowance of their own. */

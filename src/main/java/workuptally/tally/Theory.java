@@ -35,11 +35,35 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
      * @param massGrams theoretical mass in the form isolated, g
      * @param molarMassGramsPerMole molar mass used, g/mol
      * @param massAsTypedGrams theory with all molar masses as typed where that differs, g
+     * @param plannedMassGrams theory by the planned amounts, g; empty where one of them is not known
      */
     public record ProductTheory(
             Product product,
             MeasuredValue amountMillimoles,
             MeasuredValue massGrams,
             double molarMassGramsPerMole,
-            OptionalDouble massAsTypedGrams) {}
+            OptionalDouble massAsTypedGrams,
+            OptionalDouble plannedMassGrams) {
+        private ProductTheory withPlanned(OptionalDouble grams) {
+            return new ProductTheory(
+                    product, amountMillimoles, massGrams, molarMassGramsPerMole, massAsTypedGrams, grams);
+        }
+    }
+
+    /** The same with each product's mass by another theory, that of the planned amounts, beside its own. */
+    Theory withPlanned(Theory planned) {
+        return new Theory(
+                limiting,
+                extentMillimoles,
+                products.stream()
+                        .map(p -> p.withPlanned(planned.massGrams(p.product())))
+                        .toList());
+    }
+
+    private OptionalDouble massGrams(Product product) {
+        return products.stream()
+                .filter(p -> p.product().equals(product))
+                .mapToDouble(p -> p.massGrams().value())
+                .findFirst();
+    }
 }

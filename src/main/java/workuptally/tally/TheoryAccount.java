@@ -53,7 +53,10 @@ final class TheoryAccount {
         List<ChargeAmount> stoichiometric =
                 amounts.stream().filter(a -> coefficient(a).isPresent()).toList();
         if (stoichiometric.isEmpty()) {
-            omissions.add("theory", "no charge has a coefficient", "Coefficient in Charges");
+            omissions.add(
+                    "theory",
+                    "no charge has a coefficient",
+                    "Coefficient in Charges (1 where the equation has it once)");
             return Optional.empty();
         }
         for (ChargeAmount amount : stoichiometric) {
@@ -116,7 +119,12 @@ final class TheoryAccount {
         OptionalDouble asTyped =
                 differs ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000) : OptionalDouble.empty();
         return Optional.of(new ProductTheory(
-                product, amount, amount.times(molarMass.getAsDouble() / 1000), molarMass.getAsDouble(), asTyped));
+                product,
+                amount,
+                amount.times(molarMass.getAsDouble() / 1000),
+                molarMass.getAsDouble(),
+                asTyped,
+                OptionalDouble.empty()));
     }
 
     private Optional<Theory> separation(Run run, List<ChargeAmount> amounts) {
@@ -146,6 +154,7 @@ final class TheoryAccount {
                     amount.get(),
                     amount.get().times(molarMass.getAsDouble() / 1000),
                     molarMass.getAsDouble(),
+                    OptionalDouble.empty(),
                     OptionalDouble.empty()));
         }
         return products.isEmpty() ? Optional.empty() : Optional.of(new Theory(List.of(), readings.exact(0), products));

@@ -2,41 +2,58 @@ package workuptally.tally;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 
-/** Layers of the workup that may hold product while nothing bounds it: never assayed, or given by a step and never recorded. */
+/**
+ * Layers of the workup that may hold product while nothing bounds it: never assayed, given by a step and never recorded, or a phase of a
+ * contact that has no label at all. A product not looked for in a layer that was assayed for another is bounded by what the run lacks of
+ * it, where its lots are known.
+ */
 final class Undecided {
     private final Run run;
     private final LayerGraph graph;
     private final List<LayerTally> layers;
     private final List<LotTally> lots;
     private final ContentBounds bounds;
+    private final List<UnlabelledPhase> unlabelled;
 
-    Undecided(Run run, LayerGraph graph, List<LayerTally> layers, List<LotTally> lots, ContentBounds bounds) {
+    Undecided(
+            Run run,
+            LayerGraph graph,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            ContentBounds bounds,
+            List<UnlabelledPhase> unlabelled) {
         this.run = run;
         this.graph = graph;
         this.layers = layers;
         this.lots = lots;
         this.bounds = bounds;
+        this.unlabelled = List.copyOf(unlabelled);
     }
 
-    /** Their labels. */
-    List<String> labels() {
+    /** Labels of those that leave a balance over some substances undecided. */
+    List<String> labels(Predicate<String> counts) {
         List<String> labels = new ArrayList<>();
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer))) {
+            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer, counts))) {
                 labels.add(layer.label());
             }
         }
+        unlabelled.forEach(phase -> labels.add(phase.name()));
         return labels;
     }
 
-    /** Labels that a step gives, nothing consumes and no row records. */
+    /** Labels that a step gives, nothing consumes and no row records; then the names of phases without a label. */
     List<String> missing() {
-        return layers.stream()
-                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
-                .map(LayerTally::label)
+        return Stream.concat(
+                        layers.stream()
+                                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
+                                .map(LayerTally::label),
+                        unlabelled.stream().map(UnlabelledPhase::name))
                 .toList();
     }
 
@@ -50,9 +67,12 @@ final class Undecided {
         return layer.entry().isEmpty() && !becameThatLot && !run.steps().isEmpty();
     }
 
-    private boolean isUnbounded(LayerTally layer) {
+    private boolean isUnbounded(LayerTally layer, Predicate<String> counts) {
+        boolean assayedForAnother = bounds.isAssayedForAnother(layer);
         return layer.contents().stream()
-                .filter(c -> c.kind() == Content.Kind.UNKNOWN)
-                .anyMatch(c -> bounds.mixedGrams(layer, c.substance()).isEmpty());
+                .filter(c -> c.kind() == Content.Kind.UNKNOWN && counts.test(c.substance()))
+                .filter(c -> bounds.mixedGrams(layer, c.substance()).isEmpty())
+                .anyMatch(c -> !assayedForAnother
+                        || bounds.conservationGrams(c.substance()).isEmpty());
     }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.IllegalFormulaException;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
@@ -26,6 +26,7 @@ final class WasteAccount {
             "Cr", "Mn", "Co", "Ni", "Cu", "Zn", "Pd", "Ag", "Cd", "Sn", "Ba", "Pt", "Os", "Hg", "Pb", "Ru", "Rh", "As",
             "Se");
 
+    private static final String BY_VOLUME = "; mass by its volume (estimate)";
     private static final String NO_PH = "pH not recorded: ask first";
     private static final double ACIDIC_BELOW_PH = 5;
     private static final double BASIC_ABOVE_PH = 9;
@@ -41,11 +42,12 @@ final class WasteAccount {
         this.substances = substances;
     }
 
-    /** One line for each terminal layer with a mass. */
+    /** One line for each terminal layer with a mass, or with a volume from which its make-up gives one. */
     List<WasteLine> of(List<LayerTally> layers, LayerFlow flow, List<LayerIdentity> identities) {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.massGrams().isPresent()) {
+            OptionalDouble grams = grams(layer, flow.portion(layer.label()));
+            if (layer.terminal() && grams.isPresent()) {
                 Assignment assignment =
                         assign(pH(layer), flow.portion(layer.label()), phaseByDensity(layer, identities));
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
@@ -53,8 +55,8 @@ final class WasteAccount {
                         layer.label(),
                         assignment.stream(),
                         stream.map(WasteStream::name).orElse(assignment.stream()),
-                        assignment.why(),
-                        layer.massGrams().map(MeasuredValue::value).orElse(0.0),
+                        assignment.why() + (layer.massGrams().isPresent() ? "" : BY_VOLUME),
+                        grams.getAsDouble(),
                         layer.entry()
                                 .flatMap(Layer::status)
                                 .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
@@ -62,6 +64,18 @@ final class WasteAccount {
             }
         }
         return lines;
+    }
+
+    /** As weighed, else by the volume and the density of the estimated make-up. */
+    private static OptionalDouble grams(LayerTally layer, Mixture portion) {
+        if (layer.massGrams().isPresent()) {
+            return OptionalDouble.of(layer.massGrams().get().value());
+        }
+        if (layer.volumeMillilitres().isEmpty() || portion.millilitres() <= 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                layer.volumeMillilitres().get().value() * portion.totalGrams() / portion.millilitres());
     }
 
     /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */

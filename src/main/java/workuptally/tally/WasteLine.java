@@ -7,7 +7,7 @@ package workuptally.tally;
  * @param stream key of the waste stream in the reference data
  * @param streamName name of the stream
  * @param why what decides, for example {@code aqueous, pH 1.8}
- * @param massGrams mass, g
+ * @param massGrams mass, g; by volume and make-up where it was not weighed, which {@code why} then says
  * @param kept true for a layer that is kept; false for one to be re-used or used up
  */
 public record WasteLine(String layer, String stream, String streamName, String why, double massGrams, boolean kept) {}

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param reactions neutralisation and gas at each step
  * @param routes independent routes to the product in a layer
  * @param reextractions gains of further extractions
- * @param missingLayers labels that a step gives, nothing consumes and no row records
+ * @param missingLayers labels that a step gives, nothing consumes and no row records; then the phases without a label by their names
+ * @param unlabelledPhases phases of contacts without a label
  * @param graphFaults what does not fit together in the steps
  * @param makeUps what each terminal layer is made of
  * @param metrics mass metrics, if the product was assayed
@@ -23,6 +24,7 @@ public record WorkupEvidence(
         List<Route> routes,
         List<Reextraction> reextractions,
         List<String> missingLayers,
+        List<UnlabelledPhase> unlabelledPhases,
         List<GraphFault> graphFaults,
         List<LayerMakeUp> makeUps,
         Optional<Metrics> metrics,
@@ -45,6 +47,7 @@ public record WorkupEvidence(
                 routes,
                 reextractions,
                 missingLayers,
+                List.of(),
                 graphFaults,
                 List.of(),
                 Optional.empty(),
@@ -58,6 +61,7 @@ public record WorkupEvidence(
         routes = List.copyOf(routes);
         reextractions = List.copyOf(reextractions);
         missingLayers = List.copyOf(missingLayers);
+        unlabelledPhases = List.copyOf(unlabelledPhases);
         graphFaults = List.copyOf(graphFaults);
         makeUps = List.copyOf(makeUps);
     }
@@ -77,6 +81,7 @@ public record WorkupEvidence(
                 routes,
                 reextractions,
                 missingLayers,
+                unlabelledPhases,
                 graphFaults,
                 makeUps,
                 metrics,

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +54,22 @@ class AcidBaseTest {
         assertEquals(0.5, AcidBase.ionisedAcidFraction(4.21, 4.21), 1e-12);
         // By hand: 1/(1 + 10^(4.21−5.6)) = 0.9609.
         assertEquals(0.9609, AcidBase.ionisedAcidFraction(4.21, 5.6), 0.0001);
+    }
+
+    @Test
+    void protonsBoundGoFromAllToNoneByOneAtTheMiddle() {
+        List<Double> carbonic = List.of(6.35, 10.33);
+        // By symmetry one proton midway between the constants, 1.5 and 0.5 at them up to 10^(−3.98).
+        assertEquals(1, AcidBase.protonsBound(carbonic, 8.34), 1e-12);
+        assertEquals(1.5, AcidBase.protonsBound(carbonic, 6.35), 1e-4);
+        assertEquals(0.5, AcidBase.protonsBound(carbonic, 10.33), 1e-4);
+        assertEquals(2, AcidBase.protonsBound(carbonic, 0), 1e-6);
+        assertEquals(0, AcidBase.protonsBound(carbonic, 17), 1e-6);
+        // One constant: Henderson and Hasselbalch.
+        assertEquals(1 - AcidBase.ionisedAcidFraction(4.2, 5), AcidBase.protonsBound(List.of(4.2), 5), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.protonsBound(List.of(), 7));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.protonsBound(carbonic, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> AcidBase.protonsBound(List.of(Double.NaN), 7));
     }
 
     @ParameterizedTest

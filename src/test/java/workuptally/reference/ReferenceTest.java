@@ -73,10 +73,144 @@ class ReferenceTest {
         "6 M NaOH, derived",
         "'0,5 M HCl', derived",
         "20% K2CO3 (aq), derived",
-        "sat. CaCl2, derived"
+        "sat. CaCl2, derived",
+        "ice water, water",
+        "cold water, water",
+        "sat'd NaHCO3, sat-nahco3",
+        "'ges. NaCl-Lösung', brine",
+        "ges. NaHCO3, sat-nahco3",
+        "ice-cold brine, brine",
+        "half sat. brine, half-brine",
+        "half-saturated NH4Cl, derived",
+        "conc. HCl, conc-hcl",
+        "HCl conc., conc-hcl",
+        "conc. H2SO4, conc-h2so4",
+        "85 % H3PO4, conc-h3po4",
+        "conc. HNO3, conc-hno3",
+        "25 % NH3, conc-nh3",
+        "50% NaOH, derived",
+        "5 % KHSO4, 5-khso4",
+        "sat. aq. Rochelle salt, sat-rochelle"
     })
     void washesAreFoundByNameOrSoluteAndStrength(String typed, String key) {
         assertEquals(Optional.of(key), reference.wash(typed).map(Wash::key));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "dry THF, thf",
+        "'THF, anhydrous', thf",
+        "DCM (dry), dcm",
+        "abs. EtOH, ethanol",
+        "glacial AcOH, acetic-acid",
+        "cold ether, diethyl-ether",
+        "hot 2-PrOH, 2-propanol",
+        "Essigester, ethyl-acetate"
+    })
+    void stateOfASolventDoesNotHideItsName(String typed, String key) {
+        assertEquals(Optional.of(key), reference.solvent(typed).map(Solvent::key));
+    }
+
+    @Test
+    void dryIceIsNotWater() {
+        assertTrue(reference.solvent("dry ice").isEmpty());
+    }
+
+    @Test
+    void abbreviationOfTheCarbodiimideIsNotReadAsASolvent() {
+        // Common practice in amide couplings: EDC is the carbodiimide.
+        assertTrue(reference.solvent("EDC").isEmpty());
+        assertTrue(reference.hazard("EDC").isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hexane/EtOAc 4:1, n-hexane 0.8 ethyl-acetate 0.2",
+        "EtOAc:heptane (1:4), ethyl-acetate 0.2 n-heptane 0.8",
+        "9:1 hexanes/EtOAc, n-hexane 0.9 ethyl-acetate 0.1",
+        "DCM-MeOH 95:5, dcm 0.95 methanol 0.05",
+        "DCM/MeOH/Et3N 94:5:1, dcm 0.94 methanol 0.05 triethylamine 0.01",
+        "5 % MeOH in DCM, methanol 0.05 dcm 0.95",
+        "95% EtOH, ethanol 0.95 water 0.05",
+        "ethanol (96 %), ethanol 0.96 water 0.04"
+    })
+    void mixturesByVolumeAreTakenApart(String typed, String shares) {
+        assertEquals(
+                shares,
+                reference.solventBlend(typed).stream()
+                        .map(s -> s.solvent().key() + " " + Math.round(s.volumeFraction() * 1000) / 1000.0)
+                        .collect(java.util.stream.Collectors.joining(" ")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"hexane/EtOAc", "hexane/unobtainium 4:1", "hexane 4:1", "5 % unobtainium in DCM", "10 % hexane", "THF"})
+    void mixtureWithoutRatioOrWithAnUnknownPartIsNotGuessed(String typed) {
+        assertTrue(reference.solventBlend(typed).isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10 % Pd/C, pd-c", "Pd/C (10 %), pd-c", "2.5 M n-BuLi, nbuli", "30 % H2O2, h2o2"})
+    void hazardIsFoundWhateverTheStrength(String typed, String key) {
+        assertEquals(Optional.of(key), reference.hazard(typed).map(Hazard::key));
+    }
+
+    @Test
+    void concentratedAcidsAreAsStrongAsTheirLabels() {
+        // From memory of supplier labels: HCl 37 % 12.0, H2SO4 96 % 18.0, HNO3 65 % 14.4, H3PO4 85 % 14.7, NH3 25 %
+        // 13.4 mol/L.
+        assertEquals(
+                12.0,
+                reference
+                        .wash("conc. HCl")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.1);
+        assertEquals(
+                18.0,
+                reference
+                        .wash("conc. H2SO4")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.1);
+        assertEquals(
+                14.4,
+                reference
+                        .wash("conc. HNO3")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.1);
+        assertEquals(
+                14.7,
+                reference
+                        .wash("85% H3PO4")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.1);
+        assertEquals(
+                13.4,
+                reference
+                        .wash("conc. NH3")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.15);
+    }
+
+    @Test
+    void halfSaturatedIsAsMuchWaterAgain() {
+        // 5.485 mol/L NH4Cl and its own volume of water make 2.74 mol/L where volumes add.
+        assertEquals(
+                2.74,
+                reference
+                        .wash("half-sat. NH4Cl")
+                        .orElseThrow()
+                        .molarityMolesPerLitre()
+                        .orElseThrow(),
+                0.04);
     }
 
     @Test

@@ -159,7 +159,12 @@ public final class ExampleReview {
                         List.of(),
                         readings.exact(40),
                         List.of(new Theory.ProductTheory(
-                                product, readings.exact(40), theory, 125, OptionalDouble.empty())))),
+                                product,
+                                readings.exact(40),
+                                theory,
+                                125,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty())))),
                 List.of(new LotTally(
                         lot,
                         Optional.of(found),
@@ -195,7 +200,8 @@ public final class ExampleReview {
                 "10.0 % of theory is in it.",
                 List.of(
                         new LayerDecision.Condition("R1", "identity", LayerDecision.State.MET, "density 1.02 g/mL"),
-                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")));
+                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")),
+                Optional.empty());
     }
 
     private static SolventUse solvent(int times) {

@@ -77,6 +77,42 @@ class AmountsTest {
     }
 
     @Test
+    void strengthInTheNameCountsWhereNoMolarityIsEntered() {
+        // 15.0 mL × 2.00 mol/L = 30.0 mmol, by the density table at 20 °C.
+        assertEquals(30.0, millimoles(named("2 M NaOH", "NaOH", "15.0", "mL")), 0.1);
+        // 10.0 g × 10 % / 39.997 g/mol = 25.0 mmol.
+        assertEquals(25.0, millimoles(named("10 % NaOH", "NaOH", "10.0", "g")), 0.05);
+        // 3.0 mL of 96 % sulfuric acid: 3.0 × 18.0 mol/L = 54 mmol.
+        assertEquals(54.0, millimoles(named("conc. H2SO4", "H2SO4", "3.0", "mL")), 0.5);
+    }
+
+    @Test
+    void assayOrMolarityAsEnteredGoesBeforeTheName() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Material", "2 M NaOH")
+                .but("charges", "Molar mass", "")
+                .but("charges", "Formula", "NaOH")
+                .but("charges", "Actual amount", "15.0")
+                .but("charges", "Actual unit", "mL")
+                .but("charges", "Molarity", "1.90");
+        assertEquals(28.5, millimoles(book.tally().amounts().get(0)), 1e-9);
+    }
+
+    private static ChargeAmount named(String material, String formula, String amount, String unit) {
+        return charged(
+                "Material",
+                material,
+                "Molar mass",
+                "",
+                "Formula",
+                formula,
+                "Actual amount",
+                amount,
+                "Actual unit",
+                unit);
+    }
+
+    @Test
     void liquidWithoutDensityHasNoAmountAndSaysWhatWouldUnlockIt() {
         SmallBook book = book("Actual amount", "12.5", "Actual unit", "mL");
         assertTrue(book.tally().amounts().get(0).amountMillimoles().isEmpty());

@@ -46,16 +46,64 @@ class ReextractionAccountTest {
     @Test
     void acidIsBroughtToThePHWhereItIsNeutral() {
         // pKa 4.2, pH 8: D at pH 8 is 60/(1 + 10^3.8) = 0.0095; at pH 2.0 60/(1 + 10^−2.2) = 59.6238.
-        // Acid: 10 mmol × 10^3.8/(1 + 10^3.8) = 9.99842 mmol, and 0.01 mol/L × 100 mL = 1 mmol: 10.99842 mmol, 1.83307
-        // mL of 6 mol/L.
-        // Gain: 2.0 × (1 − 1/(1 + 59.6238 × 50/101.83307)) = 2.0 × (1 − 1/30.27527) = 1.933940 g.
-        Reextraction gain = gains(acid("8.0")).stream()
-                .filter(g -> g.pH().isPresent() && g.portions() == 1)
-                .findFirst()
-                .orElseThrow();
+        // Bound at pH 2.0: 10 mmol × 1/(1 + 10^−2.2) = 9.93730 mmol, at pH 8 10 × 1/(1 + 10^3.8) = 0.00158 mmol; free
+        // acid
+        // 0.01 mol/L × 100 mL = 1 mmol, and 10^−6 mol/L of hydroxide 0.0001 mmol: 10.93582 mmol, 1.82264 mL of 6 mol/L.
+        // Gain: 2.0 × (1 − 1/(1 + 59.6238 × 50/101.82264)) = 2.0 × (1 − 1/30.27827) = 1.933946 g.
+        Reextraction gain = adjusted(acid("8.0"));
         assertEquals(2.0, gain.pH().orElseThrow(), 1e-12);
-        assertEquals(10.99842, gain.acidMillimoles(), 1e-4);
-        assertEquals(1.93394, gain.gainGrams(), 1e-4);
+        assertEquals(10.93582, gain.acidMillimoles(), 1e-4);
+        assertEquals(0, gain.carbonDioxideMillimoles(), 0);
+        assertEquals(1.93395, gain.gainGrams(), 1e-4);
+    }
+
+    @Test
+    void bicarbonateStillInTheLayerTakesUpAcidAndGivesGas() {
+        // 50 mmol NaHCO3 less the 10 mmol that the product took leaves 40 mmol. At pH 8.34, midway between 6.35 and
+        // 10.33, carbonate
+        // binds one proton on average, at pH 2.0 2 − 10^−4.35 = 1.99996: 39.99821 mmol. Product 10 × (0.993730 −
+        // 0.0000724) =
+        // 9.93658 mmol, free acid 1.00022 mmol: 50.93501 mmol.
+        SmallBook book = bicarbonateWash("8.34");
+        assertEquals(50.93501, adjusted(book).acidMillimoles(), 2e-3);
+        // 40 mmol × (1/(1 + 10^−1.99) − 10^−4.35) = 40 × 0.989825 = 39.593 mmol.
+        assertEquals(39.593, adjusted(book).carbonDioxideMillimoles(), 2e-3);
+    }
+
+    @Test
+    void bicarbonateThatAcidUsedUpTakesNoneMore() {
+        // 8 mmol NaHCO3 against 10 mmol of product: none left; product 10 × (0.993730 − 10^−2.8/(1 + 10^−2.8)) =
+        // 9.92148 mmol and
+        // free acid 1.00001 mmol at pH 7.0.
+        SmallBook book = bicarbonateWash("7.0").but("workup", "Molarity", "0.16");
+        assertEquals(10.92149, adjusted(book).acidMillimoles(), 2e-3);
+        assertEquals(0, adjusted(book).carbonDioxideMillimoles(), 0);
+    }
+
+    @Test
+    void freeHydroxideIsNeutralisedFirst() {
+        // pH 13: 0.1 mol/L × 100 mL = 10 mmol beside 9.93730 mmol for the product and 1 mmol of free acid.
+        assertEquals(20.93730, adjusted(acid("13.0")).acidMillimoles(), 1e-4);
+    }
+
+    @Test
+    void acidsOfTheLayerThatAreNotTheProductTakeAcidToo() {
+        // Benzoic acid, pKa 4.2 (partition table 4.204), 12.212 mg/mL × 100 mL / 122.12 g/mol = 10 mmol: as much again
+        // as the product.
+        SmallBook book = acid("8.0")
+                .row("assays", "Sample", "A1", "Substance", "benzoic acid", "Method", "HPLC", "Result", "12.212");
+        book.but("assays", "Unit", "mg/mL").but("assays", "Formula", "C7H6O2");
+        assertEquals(10.93582 + 9.93572, adjusted(book).acidMillimoles(), 5e-3);
+    }
+
+    @Test
+    void baseIsBroughtToThePHWhereItIsNeutralByBase() {
+        // pKa 9.0 to pH 11.2: bound at pH 4.0 10 mmol × 1/(1 + 10^−5) = 9.99990, at 11.2 10 × 1/(1 + 10^2.2) = 0.06270
+        // mmol; free acid
+        // 10^−4 mol/L × 100 mL = 0.01 mmol, free base 10^−2.8 × 100 = 0.15849 mmol: −10.10569 mmol.
+        SmallBook book = acid("4.0").but("products", "Character", "base").but("products", "pKa", "9.0");
+        assertEquals(11.2, adjusted(book).pH().orElseThrow(), 1e-12);
+        assertEquals(-10.10569, adjusted(book).acidMillimoles(), 1e-4);
     }
 
     @Test
@@ -80,6 +128,30 @@ class ReextractionAccountTest {
 
     private static List<Reextraction> gains(SmallBook book) {
         return book.tally().evidence().reextractions();
+    }
+
+    private static Reextraction adjusted(SmallBook book) {
+        return gains(book).stream()
+                .filter(g -> g.pH().isPresent() && g.portions() == 1)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The layer came from 50 mL of 1.0 mol/L sodium hydrogencarbonate that washed an ethyl acetate solution. */
+    private static SmallBook bicarbonateWash(String pH) {
+        return acid(pH).row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "90",
+                        "Actual unit",
+                        "g")
+                .but("workup", "Operation", "wash")
+                .but("workup", "Material", "sat. NaHCO3")
+                .but("workup", "Molarity", "1.0");
     }
 
     private static SmallBook acid(String pH) {

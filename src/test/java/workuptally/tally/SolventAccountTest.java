@@ -1,6 +1,7 @@
 package workuptally.tally;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,64 @@ class SolventAccountTest {
     }
 
     @Test
+    void weighedDistillateWithoutACompositionIsOfTheSolventsThatWereThere() {
+        assertEquals(70.0, use(washed().but("layers", "Composition", "")).recoveredGrams(), 1e-9);
+    }
+
+    @Test
+    void distillateReadByVolumeIsOfTheSolventsThatWereThere() {
+        // 80 mL × 0.9003 g/mL = 72.0 g.
+        SmallBook book = washed().but("layers", "Composition", "")
+                .but("layers", "Net", "")
+                .but("layers", "Volume", "80");
+        assertEquals(72.0, use(book).recoveredGrams(), 0.05);
+    }
+
+    @Test
+    void moreDistillateThanSolventRecoversNoMoreThanWasPutIn() {
+        SmallBook book = washed().but("layers", "Composition", "").but("layers", "Net", "120.00");
+        assertEquals(90.0, use(book).recoveredGrams(), 1e-6);
+    }
+
+    @Test
+    void solventStrippedBeforeTheExtractionIsNotInIt() {
+        // 60 mL methanol are taken off unmeasured; the water after them meets ether alone.
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "MeOH", "Role", "solvent", "Actual amount", "60", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "ice water")
+                .but("workup", "Volume", "30")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "concentrate", "From", "Q1", "Gives aqueous", "Q2")
+                .row("workup", "Step", "3", "Operation", "extract", "From", "Q2", "Material", "Et2O", "Volume", "30")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "32.00", "Status", "kept");
+        SolventUse methanol = book.tally().solvents().stream()
+                .filter(u -> u.solvent().equals("methanol"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, methanol.inLayersGrams(), 1e-9);
+        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().equals("water-miscible-solvent")));
+    }
+
+    @Test
+    void eluentCountsAsTheSolventsItIsMadeOf() {
+        // 600 mL hexane/EtOAc 9:1: 540 mL × 0.6596 = 356.2 g; 60 mL × 0.9003 = 54.0 g.
+        SmallBook book = washed().row(
+                        "workup", "Step", "9", "Operation", "chromatograph", "From", "C1", "Volume", "600")
+                .but("workup", "Material", "hexane/EtOAc 9:1")
+                .but("workup", "Gives other", "F1");
+        assertEquals(54.0, use(book).purificationGrams(), 0.1);
+        assertEquals(
+                356.2,
+                book.tally().solvents().stream()
+                        .filter(u -> u.solvent().equals("n-hexane"))
+                        .mapToDouble(SolventUse::purificationGrams)
+                        .sum(),
+                0.5);
+    }
+
+    @Test
     void restIsNotFound() {
         // 90.00 − 68.6 − 4.17118 = 17.22882 g.
         assertEquals(17.22882, use(washed()).notFoundGrams(), 1e-4);
@@ -55,6 +114,22 @@ class SolventAccountTest {
                     + use.notFoundGrams();
             assertEquals(use.inGrams(), out, 1e-9);
         }
+    }
+
+    @Test
+    void eluentThatIsDistilledOffAgainIsNotFoundTwice() {
+        // 30 mL hexane put in by the recrystallisation alone: nothing of it is owed to the workup.
+        SmallBook book = washed().row("workup", "Step", "9", "Operation", "crystallise", "From", "C1", "Volume", "30")
+                .but("workup", "Material", "hexane")
+                .but("workup", "Gives organic", "M1")
+                .row("workup", "Step", "10", "Operation", "concentrate", "From", "M1", "Gives other", "D2")
+                .row("layers", "Layer", "D2", "Phase", "distillate", "Volume", "25", "Status", "kept");
+        SolventUse hexane = book.tally().solvents().stream()
+                .filter(u -> u.solvent().equals("n-hexane"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, hexane.notFoundGrams(), 1e-9);
+        assertEquals(30 * 0.6596, hexane.purificationGrams(), 0.05);
     }
 
     @Test

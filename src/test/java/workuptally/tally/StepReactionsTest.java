@@ -121,6 +121,53 @@ class StepReactionsTest {
     }
 
     @Test
+    void everyHydrideChargedGivesHydrogen() {
+        // 30 mmol NaBH4 in two portions, 100 of its 120 mmol used; 10 mmol NaH without a coefficient: 20 + 10 mmol, 120
+        // + 10 at worst.
+        StepReaction reaction = reaction(hydride("sodium borohydride", "NaBH4", "20", "0.25")
+                .row(
+                        "charges",
+                        "Material",
+                        "Sodium borohydride",
+                        "Role",
+                        "reagent",
+                        "Formula",
+                        "NaBH4",
+                        "Coefficient",
+                        "0.25")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol")
+                .row("charges", "Material", "sodium hydride", "Role", "base", "Formula", "NaH")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol"));
+        assertEquals(30, reaction.expectedMillimoles(), 1e-6);
+        assertEquals(130, reaction.worstMillimoles(), 1e-6);
+        assertTrue(reaction.because().contains("sodium hydride"), reaction.because());
+    }
+
+    @Test
+    void hydrideLeftOfOneReagentIsNotUsedUpByAnother() {
+        // 20 mmol of S take all of 20 mmol LiAlH4 at a coefficient of 1; the 10 mmol of the hydride without a
+        // coefficient are all left.
+        StepReaction reaction = reaction(hydride("lithium aluminium hydride", "LiAlH4", "20", "1")
+                .first("charges", "Actual amount", "2.00")
+                .row("charges", "Material", "sodium hydride", "Role", "base", "Formula", "NaH")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol"));
+        assertEquals(10, reaction.expectedMillimoles(), 1e-6);
+        assertEquals(90, reaction.worstMillimoles(), 1e-6);
+    }
+
+    private static SmallBook hydride(String name, String formula, String millimoles, String coefficient) {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives other", "RM")
+                .row("charges", "Material", name, "Role", "reagent", "Formula", formula, "Coefficient", coefficient)
+                .but("charges", "Actual amount", millimoles)
+                .but("charges", "Actual unit", "mmol");
+    }
+
+    @Test
     void acidWashIsHeldAgainstTheBasesMeasuredInTheLayerItGave() {
         // 10 mL × 1.0 mol/L over 4 mmol amine: 2.5.
         StepReaction reaction = reaction(wash(SmallBook.reaction(), "1 M HCl", "10")

@@ -49,6 +49,37 @@ class TheoryAccountTest {
     }
 
     @Test
+    void theoryOfThePlannedAmountsStandsBesideThatOfWhatWasWeighed() {
+        // Planned 9.00 g of 100 g/mol, weighed 10.00 g; product 200 g/mol, 1:1: 18.0 g planned, 20.0 g by what was
+        // weighed.
+        Theory theory = SmallBook.reaction()
+                .but("charges", "Planned amount", "9.00")
+                .but("charges", "Planned unit", "g")
+                .tally()
+                .theory()
+                .orElseThrow();
+        assertEquals(20.0, product(theory).massGrams().value(), 1e-9);
+        assertEquals(18.0, product(theory).plannedMassGrams().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void withoutPlannedAmountsThereIsNoPlannedTheory() {
+        RunTally tally = SmallBook.reaction().tally();
+        assertTrue(product(tally.theory().orElseThrow()).plannedMassGrams().isEmpty());
+    }
+
+    @Test
+    void plannedAmountMissingForOnePartnerLeavesPlannedTheoryOutAndSaysNothing() {
+        SmallBook book = with("R", "1", "150");
+        RunTally plain = book.tally();
+        RunTally half = book.but("charges", "Planned amount", "140")
+                .but("charges", "Planned unit", "mmol")
+                .tally();
+        assertTrue(product(half.theory().orElseThrow()).plannedMassGrams().isEmpty());
+        assertEquals(plain.notComputed(), half.notComputed());
+    }
+
+    @Test
     void coefficientOfTheProductMultiplies() {
         // 100 mmol × 0.5 × 200 g/mol = 10.0 g.
         Theory theory = SmallBook.reaction()

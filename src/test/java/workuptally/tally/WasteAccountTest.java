@@ -25,6 +25,25 @@ class WasteAccountTest {
     }
 
     @Test
+    void layerReadByVolumeAloneIsNotMissingFromTheAccount() {
+        // 27 mL dichloromethane × 1.3266 g/mL = 35.8 g.
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "DCM", "Role", "solvent", "Actual amount", "30", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "concentrate", "From", "RM", "Gives other", "D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Volume", "27", "Status", "kept");
+        WasteLine line = book.tally().waste().get(0);
+        assertEquals("halogenated-organic", line.stream());
+        assertEquals(35.8, line.massGrams(), 0.1);
+        assertTrue(line.why().contains("estimate"));
+    }
+
+    @Test
+    void layerWithNeitherMassNorVolumeHasNoLine() {
+        SmallBook book = SmallBook.reaction().row("layers", "Layer", "D1", "Phase", "distillate", "Status", "kept");
+        assertTrue(book.tally().waste().isEmpty());
+    }
+
+    @Test
     void aqueousLayerWithoutPHIsAskedAboutFirst() {
         WasteLine line = layer("aqueous", "water 100 %", "");
         assertEquals("special", line.stream());

@@ -7,5 +7,6 @@ package workuptally.judgement.containers;
  * @param key key of the row in the reference data
  * @param text what it limits, with its value
  * @param source keys of the bibliography, joined by {@code ;}
+ * @param citation what those keys stand for
  */
-public record RegulatoryFact(String key, String text, String source) {}
+public record RegulatoryFact(String key, String text, String source, String citation) {}

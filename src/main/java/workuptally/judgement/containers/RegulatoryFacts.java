@@ -1,11 +1,14 @@
 package workuptally.judgement.containers;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.reference.Reference;
 import workuptally.reference.RegulatoryLimit;
+import workuptally.reference.Source;
 import workuptally.tally.ContainerState;
 
 /** Picks the limits that speak about a container: where waste gathers, corrosive water, flammable liquids, and substances by name. */
@@ -29,8 +32,14 @@ final class RegulatoryFacts {
                 .filter(l -> ALWAYS.contains(l.key())
                         || (aqueous ? AQUEOUS : ORGANIC).contains(l.key())
                         || names.stream().anyMatch(n -> l.key().equals(LEACHATE + plain(n))))
-                .map(l -> new RegulatoryFact(l.key(), text(l), String.join("; ", l.sources())))
+                .map(l -> new RegulatoryFact(l.key(), text(l), String.join("; ", l.sources()), citation(l)))
                 .toList();
+    }
+
+    private String citation(RegulatoryLimit limit) {
+        return limit.sources().stream()
+                .map(key -> reference.source(key).map(Source::citation).orElse(key))
+                .collect(Collectors.joining("; "));
     }
 
     private static String plain(String name) {
@@ -39,13 +48,16 @@ final class RegulatoryFacts {
 
     private static String text(RegulatoryLimit limit) {
         String value = limit.value().isPresent()
-                ? String.format(
-                                Locale.ROOT,
-                                ": %.4g %s",
-                                limit.value().getAsDouble(),
-                                limit.unit().orElse(""))
-                        .strip()
+                ? ": "
+                        + (plain(limit.value().getAsDouble()) + " "
+                                        + limit.unit().orElse(""))
+                                .strip()
                 : "";
         return limit.name() + " (" + limit.meaning() + ")" + value;
+    }
+
+    /** As the regulation writes it: 60, 12.5. */
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

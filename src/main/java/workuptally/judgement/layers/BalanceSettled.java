@@ -6,13 +6,15 @@ import java.util.Locale;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Layer;
+import workuptally.model.Product;
 import workuptally.tally.Closure;
 import workuptally.tally.Closure.Verdict;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 
 /**
- * R6: the run's balance closes, or its open part cannot be in this layer because the layer has its own assay or true non-detect. A rag that
+ * R6: the run's balances close, or their open part cannot be in this layer because the layer has its own assay or true non-detect of a
+ * product that the open balance counts. A rag that
  * was not assayed, or a portion that a step gave and nobody recorded, leaves every layer of the run open.
  */
 final class BalanceSettled implements LayerCondition {
@@ -37,19 +39,38 @@ final class BalanceSettled implements LayerCondition {
                 return new Condition(ID, TITLE, State.NOT_MET, words(closure));
             }
         }
-        boolean own = evidence.layer().contents().stream()
-                .anyMatch(c -> (c.kind() == Content.Kind.MEASURED || c.kind() == Content.Kind.BOUND)
-                        && c.massGrams().isPresent()
-                        && evidence.wanted().contains(c));
+        List<String> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
             if (closure.verdict() != Verdict.CLOSES) {
-                return own
-                        ? new Condition(ID, TITLE, State.MET, words(closure) + ", but this layer has its own assay")
-                        : new Condition(
-                                ID, TITLE, State.NOT_MET, words(closure) + ", and this layer has no assay of its own");
+                if (!hasOwnAssay(evidence, closure)) {
+                    return new Condition(
+                            ID,
+                            TITLE,
+                            State.NOT_MET,
+                            words(closure) + ", and this layer has no assay of its own" + forWhat(evidence, closure));
+                }
+                elsewhere.add(words(closure));
             }
         }
+        if (!elsewhere.isEmpty()) {
+            return new Condition(
+                    ID, TITLE, State.MET, String.join("; ", elsewhere) + ", but this layer has its own assay");
+        }
         return new Condition(ID, TITLE, State.MET, words(closures.get(0)));
+    }
+
+    /** An assay or true non-detect of a wanted product that this balance counts. */
+    private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
+        return evidence.wanted().stream()
+                .filter(c -> c.kind() == Content.Kind.MEASURED || c.kind() == Content.Kind.BOUND)
+                .filter(c -> c.massGrams().isPresent())
+                .anyMatch(c -> closure.counts(c.substance()));
+    }
+
+    private static String forWhat(LayerEvidence evidence, Closure closure) {
+        boolean several =
+                evidence.run().run().products().stream().filter(Product::wanted).count() > 1;
+        return several ? " for " + closure.unaccountedAs() : "";
     }
 
     private static List<String> unsettledPortions(LayerEvidence evidence) {
@@ -62,10 +83,9 @@ final class BalanceSettled implements LayerCondition {
             boolean measured = layer.contents().stream().anyMatch(c -> c.kind() == Content.Kind.MEASURED);
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
-            } else if (evidence.run().isMissing(layer.label())) {
-                labels.add(layer.label());
             }
         }
+        labels.addAll(evidence.run().evidence().missingLayers());
         return labels;
     }
 

@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
@@ -19,8 +20,24 @@ final class ContentSmall implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
-        Optional<Condition> worst = Optional.empty();
-        double worstPercent = -1;
+        return atMost(evidence)
+                .map(most -> new Condition(
+                        ID,
+                        TITLE,
+                        most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
+                        String.format(
+                                Locale.ROOT,
+                                "at most %.3g g %s = %.2g %% of theory, limit %.2g %%",
+                                most.grams(),
+                                most.product(),
+                                most.percentOfTheory(),
+                                limit)))
+                .orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
+    }
+
+    /** The wanted product of which the layer may hold the largest share of theory; the first of equal ones. */
+    static Optional<AtMost> atMost(LayerEvidence evidence) {
+        Optional<AtMost> worst = Optional.empty();
         for (Content content : evidence.wanted()) {
             Optional<Double> theory = LayerEvidence.theoryGrams(evidence.run(), content.substance());
             if (theory.isEmpty() || content.upperBoundGrams().isEmpty()) {
@@ -28,21 +45,10 @@ final class ContentSmall implements LayerCondition {
             }
             double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());
             double percent = 100 * grams / theory.get();
-            if (percent > worstPercent) {
-                worstPercent = percent;
-                worst = Optional.of(new Condition(
-                        ID,
-                        TITLE,
-                        percent <= limit ? State.MET : State.NOT_MET,
-                        String.format(
-                                Locale.ROOT,
-                                "at most %.3g g %s = %.2g %% of theory, limit %.2g %%",
-                                grams,
-                                content.substance(),
-                                percent,
-                                limit)));
+            if (worst.isEmpty() || percent > worst.get().percentOfTheory()) {
+                worst = Optional.of(new AtMost(content.substance(), grams, percent));
             }
         }
-        return worst.orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
+        return worst;
     }
 }

@@ -2,6 +2,7 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What the evidence about one layer amounts to. A person decides; this lays out what there is.
@@ -10,20 +11,38 @@ import java.util.Locale;
  * @param outcome keep, measure first, or evidence complete
  * @param reason the outcome's reason in a sentence
  * @param conditions conditions R1 to R12 in order
+ * @param atMost the most it holds of a wanted product; empty where that cannot be told
  */
-public record LayerDecision(String layer, Outcome outcome, String reason, List<Condition> conditions) {
+public record LayerDecision(
+        String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<AtMost> atMost) {
     /** Copies the list. */
     public LayerDecision {
         conditions = List.copyOf(conditions);
     }
 
+    /** True where the outcome rests on nothing but the layer limit, so that {@link #atMost} says why. */
+    public boolean restsOnTheBound() {
+        return atMost.isPresent()
+                && conditions.stream()
+                        .anyMatch(c -> c.id().equals("R4") && c.evidence().equals(reason));
+    }
+
     /** What is missing, as short phrases. */
     public List<String> missing() {
         return conditions.stream()
-                .filter(c -> c.state() == State.MISSING)
-                .map(Condition::evidence)
+                .map(Condition::missing)
+                .filter(m -> !m.isEmpty())
                 .toList();
     }
+
+    /**
+     * The largest share that a layer may hold of a wanted product, one-sided 95 %.
+     *
+     * @param product product
+     * @param grams mass, g
+     * @param percentOfTheory the same, % of theory
+     */
+    public record AtMost(String product, double grams, double percentOfTheory) {}
 
     /**
      * One condition.
@@ -32,8 +51,14 @@ public record LayerDecision(String layer, Outcome outcome, String reason, List<C
      * @param title what it asks, in a few words
      * @param state met, not met, missing, or not asked
      * @param evidence the figure or entry it rests on, or what is missing
+     * @param missing what was not measured, also where the condition is met without it; empty if nothing
      */
-    public record Condition(String id, String title, State state, String evidence) {}
+    public record Condition(String id, String title, State state, String evidence, String missing) {
+        /** A condition whose evidence says what is missing. */
+        public Condition(String id, String title, State state, String evidence) {
+            this(id, title, state, evidence, state == State.MISSING ? evidence : "");
+        }
+    }
 
     /** Outcomes. */
     public enum Outcome {

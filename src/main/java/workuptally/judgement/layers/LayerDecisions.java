@@ -1,12 +1,14 @@
 package workuptally.judgement.layers;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -40,7 +42,7 @@ public final class LayerDecisions {
             new WaitingTimePassed());
 
     private final Book book;
-    private final List<ContainerReview> containers;
+    private final Map<String, List<ContainerReview>> containersByRun;
     private final Map<String, List<Transfer>> transfersByRun;
 
     /**
@@ -50,8 +52,21 @@ public final class LayerDecisions {
      */
     public LayerDecisions(Book book, List<ContainerReview> containers) {
         this.book = book;
-        this.containers = List.copyOf(containers);
+        this.containersByRun = byRun(containers);
         this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
+    }
+
+    /** The containers for which something of each run is proposed, in order. */
+    private static Map<String, List<ContainerReview>> byRun(List<ContainerReview> containers) {
+        Map<String, List<ContainerReview>> byRun = new HashMap<>();
+        for (ContainerReview container : containers) {
+            container.proposals().stream()
+                    .map(proposal -> proposal.addition().transfer().run())
+                    .distinct()
+                    .forEach(run ->
+                            byRun.computeIfAbsent(run, k -> new ArrayList<>()).add(container));
+        }
+        return byRun;
     }
 
     /**
@@ -63,32 +78,35 @@ public final class LayerDecisions {
     public List<LayerDecision> of(RunTally run, List<Finding> findings) {
         SumOfLayers sums = SumOfLayers.of(run, book.limits());
         List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
+        List<ContainerReview> containers =
+                containersByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
             LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
-                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList()));
+                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList(),
+                    ContentSmall.atMost(evidence)));
         }
         return decisions;
     }
 
-    private static LayerDecision decide(String layer, List<Condition> conditions) {
+    private static LayerDecision decide(String layer, List<Condition> conditions, Optional<AtMost> atMost) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
-            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions);
+            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost);
         }
         if (missing.isPresent()) {
             return new LayerDecision(
-                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions);
+                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions, atMost);
         }
         String bound = conditions.stream()
                 .filter(c -> c.id().equals("R4"))
                 .map(Condition::evidence)
                 .findFirst()
                 .orElse("");
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions);
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */

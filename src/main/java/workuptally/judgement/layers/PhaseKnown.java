@@ -45,8 +45,13 @@ final class PhaseKnown implements LayerCondition {
                 .filter(s -> s.gives().contains(label) && !s.from().contains(label))
                 .filter(s -> !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
                 .findFirst();
-        return contact.map(s -> byCheck(s, "densities of this contact not known; density"))
+        return contact.map(s -> byCheck(s, "densities of this contact not known"))
                 .orElse(new Condition(ID, TITLE, State.MET, "the step gave one liquid"));
+    }
+
+    /** A measured density that does not tell, or why there is none. */
+    private static String unknown(String density) {
+        return density + (density.contains("not ") ? "; " : " cannot tell; ");
     }
 
     private static Condition byCheck(Step step, String density) {
@@ -57,12 +62,12 @@ final class PhaseKnown implements LayerCondition {
                         ID,
                         TITLE,
                         State.MET,
-                        density + " cannot tell; checked at the bench by "
+                        unknown(density) + "checked at the bench by "
                                 + step.checkedBy()
                                         .get()
                                         .name()
                                         .toLowerCase(Locale.ROOT)
                                         .replace('_', ' '))
-                : new Condition(ID, TITLE, State.MISSING, density + " cannot tell; test with a drop of water");
+                : new Condition(ID, TITLE, State.MISSING, unknown(density) + "test with a drop of water");
     }
 }

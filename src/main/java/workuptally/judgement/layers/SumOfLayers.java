@@ -17,7 +17,8 @@ import workuptally.tally.RunTally;
 import workuptally.tally.Theory.ProductTheory;
 
 /**
- * What the kept layers of a run hold together, per product: Σ m + 1.645·u(Σ m), with non-detects and bounds at their limit.
+ * What the kept layers of a run hold together, per product: Σ m + 1.645·u(Σ m), with non-detects and bounds at their limit. What was not
+ * found can be in one layer only, so layers bounded by conservation count once, together.
  *
  * <p>Layers that fail the limit on their own are set apart first; then the largest of the rest, until what is left fits the run's limit.
  * Liquors of a purification belong to another balance and are not summed.
@@ -96,21 +97,33 @@ final class SumOfLayers {
     }
 
     private static double plain(List<LayerTally> layers, String product) {
+        return conservation(layers, product)
+                + layers.stream()
+                        .flatMap(l -> content(l, product).stream())
+                        .filter(c -> !c.isBoundedByConservation())
+                        .mapToDouble(c -> c.kind() == Content.Kind.BOUND
+                                ? c.upperBoundGrams().orElse(0)
+                                : c.massGrams().map(MeasuredValue::value).orElse(0.0))
+                        .sum();
+    }
+
+    /** What all layers bounded by conservation hold together at most, g. */
+    private static double conservation(List<LayerTally> layers, String product) {
         return layers.stream()
                 .flatMap(l -> content(l, product).stream())
-                .mapToDouble(c -> c.kind() == Content.Kind.BOUND
-                        ? c.upperBoundGrams().orElse(0)
-                        : c.massGrams().map(MeasuredValue::value).orElse(0.0))
-                .sum();
+                .filter(Content::isBoundedByConservation)
+                .mapToDouble(c -> c.upperBoundGrams().orElse(0))
+                .max()
+                .orElse(0);
     }
 
     /** Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g. */
     static double guarded(List<LayerTally> layers, String product) {
-        double bounds = 0;
+        double bounds = conservation(layers, product);
         Optional<MeasuredValue> measured = Optional.empty();
         for (LayerTally layer : layers) {
             Optional<Content> content = content(layer, product);
-            if (content.isEmpty()) {
+            if (content.isEmpty() || content.get().isBoundedByConservation()) {
                 continue;
             }
             Optional<MeasuredValue> mass = content.get().massGrams();

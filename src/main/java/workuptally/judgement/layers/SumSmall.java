@@ -25,7 +25,7 @@ final class SumSmall implements LayerCondition {
                 boolean apart = evidence.sums().isSetApart(evidence.layer().label());
                 String text = String.format(
                         Locale.ROOT,
-                        "all kept layers hold %.3g g %s = %.2g %% of theory; ",
+                        "all kept layers hold up to %.3g g %s = %.2g %% of theory; ",
                         sum.get().allGrams(),
                         content.substance(),
                         sum.get().allPercent());

@@ -9,6 +9,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 
 /** Goods that are never pure, charged at 100 % or without an assay. The usual contents are those of supplier labels, from memory. */
@@ -41,6 +42,12 @@ final class AssayOfChargeForgotten implements RunRule {
         }
     }
 
+    private final Reference reference;
+
+    AssayOfChargeForgotten(Reference reference) {
+        this.reference = reference;
+    }
+
     @Override
     public List<String> codes() {
         return List.of(CODE);
@@ -52,7 +59,12 @@ final class AssayOfChargeForgotten implements RunRule {
         for (Charge charge : tally.run().charges()) {
             Optional<Goods> goods =
                     LOW_ASSAY.stream().filter(g -> g.is(charge.material())).findFirst();
-            boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
+            boolean strengthInName = reference
+                    .wash(charge.material())
+                    .filter(w -> w.massPercent().orElse(0) > 0)
+                    .isPresent();
+            boolean solution = strengthInName
+                    || charge.molarityMolesPerLitre().entered().isPresent()
                     || charge.titreMolesPerLitre().entered().isPresent();
             Optional<Entered> assay = charge.assayPercent().entered();
             boolean takenAsPure = assay.map(a -> a.value() >= PURE_PERCENT)

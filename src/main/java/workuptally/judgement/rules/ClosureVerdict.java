@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
@@ -17,6 +18,8 @@ final class ClosureVerdict implements RunRule {
     static final String CANNOT_DECIDE = "closure-cannot-decide";
 
     private static final String SOURCE = "B = Σ a·n / n₀";
+
+    private static final int MOST_NEXT_STEPS = 4;
 
     @Override
     public List<String> codes() {
@@ -49,13 +52,25 @@ final class ClosureVerdict implements RunRule {
                                     "U of %.0f %% at most, and an assay or bound for every layer",
                                     book.limits().value(Limit.CLOSURE_WIDTH)),
                             SOURCE,
-                            "Assay the layers that have neither assay nor bound, then the widest contribution to U.");
+                            next(closure));
                 case CLOSES -> {
                     // Nothing to say: the figure stands in the balance.
                 }
             }
         }
         return findings.list();
+    }
+
+    /** What would settle it, the largest unknown first. */
+    private static String next(Closure closure) {
+        return closure.candidates().isEmpty()
+                ? "Measure again what U rests on most; explain shows its share."
+                : closure.candidates().stream()
+                        .map(Closure.Candidate::settledBy)
+                        .distinct()
+                        .limit(MOST_NEXT_STEPS)
+                        .collect(Collectors.joining(
+                                "; ", "In this order: ", ". If U stays too wide, explain shows what it rests on."));
     }
 
     private static void open(FindingList findings, RunTally tally, Closure closure, Book book) {

@@ -10,8 +10,12 @@ import workuptally.model.Step;
 import workuptally.tally.LayerGraph;
 import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.UnlabelledPhase;
 
-/** A layer that a step gives, nothing consumes and no row of Layers records; it holds the balance of the whole run. */
+/**
+ * A layer that a step gives, nothing consumes and no row of Layers records, or a phase of a contact without any label; it holds the balance of
+ * the whole run.
+ */
 final class LayerNotRecorded implements RunRule {
     static final String CODE = "layer-missing";
 
@@ -26,6 +30,16 @@ final class LayerNotRecorded implements RunRule {
         if (tally.run().status() == Run.Status.PLANNED) {
             return findings.list();
         }
+        notInLayers(tally, findings);
+        tally.evidence().unlabelledPhases().forEach(phase -> withoutLabel(phase, findings));
+        tally.run().orderedSteps().stream()
+                .filter(step -> isShaken(step) && step.gives().isEmpty())
+                .filter(step -> tally.evidence().unlabelledPhases().stream().noneMatch(phase -> phase.step() == step))
+                .forEach(step -> givesNone(step, findings));
+        return findings.list();
+    }
+
+    private static void notInLayers(RunTally tally, FindingList findings) {
         LayerGraph graph = LayerGraph.of(tally.run());
         for (LayerTally layer : tally.layers()) {
             if (layer.terminal() && layer.entry().isEmpty() && !becameLot(tally, graph, layer)) {
@@ -42,23 +56,37 @@ final class LayerNotRecorded implements RunRule {
                                         "Find the vessel, weigh it and enter the row; until then the other layers of the run stay too."));
             }
         }
-        for (Step step : tally.run().orderedSteps()) {
-            boolean shaken = step.operation()
-                    .filter(o ->
-                            o == Step.Operation.WASH || o == Step.Operation.EXTRACT || o == Step.Operation.BACK_EXTRACT)
-                    .isPresent();
-            if (shaken && step.gives().isEmpty()) {
-                findings.add(
-                        CODE,
-                        Severity.HOLD,
-                        step.row().at("Gives aqueous"),
-                        "step " + step.number() + " (" + step.material() + ") gives no layer",
-                        "the layers that the contact gave",
-                        FindingList.PRACTICE,
-                        "Enter the labels of both layers and their rows in Layers.");
-            }
-        }
-        return findings.list();
+    }
+
+    private static void withoutLabel(UnlabelledPhase phase, FindingList findings) {
+        Step step = phase.step();
+        findings.add(
+                CODE,
+                Severity.HOLD,
+                step.row().at(phase.phase() == Layer.Phase.ORGANIC ? "Gives organic" : "Gives aqueous"),
+                "step " + step.number() + " (" + step.material() + ") gives no label to its "
+                        + phase.phase().word() + " layer",
+                "the labels of both layers of a contact",
+                FindingList.PRACTICE,
+                "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the run stay too.");
+    }
+
+    private static boolean isShaken(Step step) {
+        return step.operation()
+                .filter(o ->
+                        o == Step.Operation.WASH || o == Step.Operation.EXTRACT || o == Step.Operation.BACK_EXTRACT)
+                .isPresent();
+    }
+
+    private static void givesNone(Step step, FindingList findings) {
+        findings.add(
+                CODE,
+                Severity.HOLD,
+                step.row().at("Gives aqueous"),
+                "step " + step.number() + " (" + step.material() + ") gives no layer",
+                "the layers that the contact gave",
+                FindingList.PRACTICE,
+                "Enter the labels of both layers and their rows in Layers.");
     }
 
     /** An organic layer of which a lot without a stated origin was made. */

@@ -3,6 +3,8 @@ package workuptally.report.csv;
 import java.io.IOException;
 import java.io.Writer;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,9 +90,18 @@ public final class CsvLedgers {
 
     private static String field(Cell cell) {
         if (cell instanceof Cell.Number number) {
-            return BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString();
+            return rounded(number.value()).toPlainString();
         }
         String text = cell.shown();
         return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    /** Four decimals, or six significant digits below 1; what remains of a sum below a nanounit is no figure. */
+    private static BigDecimal rounded(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal shorter = Math.abs(value) < 1
+                ? exact.round(new MathContext(6)).setScale(9, RoundingMode.HALF_EVEN)
+                : exact.setScale(4, RoundingMode.HALF_EVEN);
+        return shorter.signum() == 0 ? BigDecimal.ZERO : shorter.stripTrailingZeros();
     }
 }

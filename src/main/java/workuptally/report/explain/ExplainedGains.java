@@ -52,6 +52,10 @@ final class ExplainedGains {
                     + numbers.decimals(gain.addedMillilitres(), 1) + " mL of "
                     + numbers.plain(Reextraction.ACID_MOLES_PER_LITRE) + " mol/L, counted in V(aq).");
         }
+        if (gain.carbonDioxideMillimoles() >= Reextraction.SMALLEST_GAS_MILLIMOLES) {
+            draft.note("Sets free up to " + numbers.decimals(gain.carbonDioxideMillimoles(), 1)
+                    + " mmol of carbon dioxide: add the acid slowly to the open vessel, before any shaking.");
+        }
         return draft.note(numbers.decimals(gain.gainPercentOfTheory(), 1) + " % of theory, for "
                         + numbers.plain(gain.solventGrams()) + " g of solvent.")
                 .result(numbers.decimals(gain.gainGrams(), 3) + " g");

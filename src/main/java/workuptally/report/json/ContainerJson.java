@@ -48,6 +48,7 @@ final class ContainerJson {
             json.text("key", fact.key());
             json.text("text", fact.text());
             json.text("source", fact.source());
+            json.text("citation", fact.citation());
         });
     }
 

@@ -78,6 +78,12 @@ final class LayerJson {
         json.text("outcome", decision.outcome().word());
         json.text("reason", decision.reason());
         json.texts("missing", decision.missing());
+        decision.atMost()
+                .ifPresent(most -> json.object("atMost", () -> {
+                    json.text("product", most.product());
+                    json.number("massGrams", most.grams());
+                    json.number("percentOfTheory", most.percentOfTheory());
+                }));
         json.array("conditions", decision.conditions(), condition -> {
             json.text("id", condition.id());
             json.text("title", condition.title());
@@ -97,6 +103,7 @@ final class LayerJson {
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());
         json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
+        json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
         json.number("solventGrams", gain.solventGrams());
     }
 

@@ -2,6 +2,7 @@ package workuptally.report.json;
 
 import java.util.Map;
 import workuptally.model.Step;
+import workuptally.tally.ExtractionSplit;
 import workuptally.tally.LayerIdentity;
 import workuptally.tally.Plan;
 
@@ -54,6 +55,23 @@ final class PlanJson {
                     json.number("leastGrams", need.leastGrams());
                     json.number("mostGrams", need.mostGrams());
                 }));
+        json.array("extractionSplits", planned.splits(), this::split);
+    }
+
+    private void split(ExtractionSplit split) {
+        json.text("product", split.product());
+        json.number("distributionRatio", split.ratio());
+        json.number("knownWithinFactor", split.factor());
+        json.text("origin", split.origin());
+        json.number("totalMillilitres", split.totalMillilitres());
+        json.number("extractedMillilitres", split.extractedMillilitres());
+        json.number("portions", split.plannedPortions());
+        json.number("leftPercent", split.leftAsPlannedPercent());
+        json.number("leftPercentLow", split.leastLeftAsPlannedPercent());
+        json.number("leftPercentHigh", split.mostLeftAsPlannedPercent());
+        json.number("leftAtOncePercent", split.leftAtOncePercent());
+        json.number("bestPortions", split.bestPortions());
+        json.number("leftAtBestPercent", split.leftAtBestPercent());
     }
 
     private void density(LayerIdentity.Expected expected) {
@@ -69,6 +87,7 @@ final class PlanJson {
         json.number("volumeMillilitres", layer.volumeMillilitres());
         json.number("massGrams", layer.massGrams());
         json.array("composition", layer.grams().entrySet(), this::part);
+        json.texts("mayHold", layer.mayHold());
         json.text("streamName", layer.streamName());
         json.text("because", layer.why());
     }

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.RunReview;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.Closure;
 import workuptally.tally.Contact;
 import workuptally.tally.LayerIdentity;
+import workuptally.tally.LayerShares;
 import workuptally.tally.LotTally;
 import workuptally.tally.MassBalance;
 import workuptally.tally.Metrics;
@@ -48,6 +50,7 @@ final class RunJson {
         json.array("closures", tally.closures(), this::closure);
         LayerJson layers = new LayerJson(json, review);
         json.array("layers", tally.layers(), layers::write);
+        json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
         json.texts("missingLayers", tally.evidence().missingLayers());
@@ -69,6 +72,24 @@ final class RunJson {
         json.text("chemist", run.chemist());
         json.text("reaction", run.reaction());
         json.text("series", run.series());
+    }
+
+    /** Wanted products that were found in a layer or lot. */
+    private List<LayerShares> shares() {
+        return tally.run().products().stream()
+                .filter(Product::wanted)
+                .map(p -> new LayerShares(tally, p))
+                .filter(LayerShares::isFound)
+                .toList();
+    }
+
+    private void shares(LayerShares shares) {
+        json.text("product", shares.product().name());
+        json.array("portions", shares.list(), share -> {
+            json.text("label", share.label());
+            json.number("foundPercent", share.foundPercent());
+            json.number("passingPercent", share.passingPercent());
+        });
     }
 
     private void amount(ChargeAmount amount) {
@@ -94,6 +115,7 @@ final class RunJson {
         json.flag("wanted", theory.product().wanted());
         json.measured("amountMillimoles", theory.amountMillimoles());
         json.measured("massGrams", theory.massGrams());
+        json.number("plannedMassGrams", theory.plannedMassGrams());
         json.number("molarMassGramsPerMole", theory.molarMassGramsPerMole());
         json.number("massAsTypedGrams", theory.massAsTypedGrams());
         json.dependsOn(theory.massGrams());

@@ -6,7 +6,7 @@ import java.util.StringJoiner;
 
 /** A stacked bar of where the units of one partner were found: isolated, each layer, unaccounted. A legend names every part. */
 final class BalanceBar implements Picture {
-    private static final float BAR = 15;
+    private static final float BAR = 12;
     private static final float SWATCH = 7;
 
     private final Look look;
@@ -14,15 +14,18 @@ final class BalanceBar implements Picture {
     private final List<Part> parts;
     private final List<List<Part>> legend;
     private final double totalPercent;
+    private final float widthPoints;
 
     /**
      * A bar.
      *
      * @param caption what it is a balance of, for who cannot see it
      * @param parts parts in order; negative ones are named and not drawn
+     * @param widthPoints width, points
      */
-    BalanceBar(Look look, String caption, List<Part> parts) {
+    BalanceBar(Look look, String caption, List<Part> parts, float widthPoints) {
         this.look = look;
+        this.widthPoints = widthPoints;
         this.caption = caption;
         this.parts = List.copyOf(parts);
         this.totalPercent = Math.max(
@@ -31,12 +34,12 @@ final class BalanceBar implements Picture {
     }
 
     private String legendText(Part part) {
-        float room = look.widthPoints() / 2;
+        float room = widthPoints / 2;
         return look.typeface().fit(part.label(), look.caption(), room) + " " + part.value();
     }
 
     private float legendWidth(Part part) {
-        return SWATCH + 4 + look.typeface().width(look.typeface().line(legendText(part)), look.caption()) + 12;
+        return SWATCH + 3 + look.typeface().width(look.typeface().line(legendText(part)), look.caption()) + 8;
     }
 
     private List<List<Part>> breakLegend() {
@@ -44,7 +47,7 @@ final class BalanceBar implements Picture {
         List<Part> row = new ArrayList<>();
         float used = 0;
         for (Part part : parts) {
-            if (!row.isEmpty() && used + legendWidth(part) > look.widthPoints()) {
+            if (!row.isEmpty() && used + legendWidth(part) > widthPoints) {
                 rows.add(row);
                 row = new ArrayList<>();
                 used = 0;
@@ -75,14 +78,14 @@ final class BalanceBar implements Picture {
         float x = left;
         for (Part part : parts) {
             if (part.percent() > 0) {
-                float width = (float) (look.widthPoints() * part.percent() / totalPercent);
+                float width = (float) (widthPoints * part.percent() / totalPercent);
                 pen.area(x, bottom, width, BAR, part.fill(), look.palette().ink());
                 label(flow, pen, part, x, bottom, width);
                 x += width;
             }
         }
         if (totalPercent > 100) {
-            float full = (float) (left + look.widthPoints() * 100 / totalPercent);
+            float full = (float) (left + widthPoints * 100 / totalPercent);
             pen.line(
                     full,
                     bottom - 3,
@@ -104,7 +107,7 @@ final class BalanceBar implements Picture {
                         look.palette().ink());
                 flow.text(
                         look.typeface().line(legendText(part)),
-                        at + SWATCH + 4,
+                        at + SWATCH + 3,
                         y - look.caption().rise(),
                         look.caption().in(look.palette().ink()));
                 at += legendWidth(part);

@@ -47,7 +47,8 @@ public final class BenchSheet {
                 look,
                 runs.isEmpty()
                         ? "The book has no planned run."
-                        : "Filled in by hand: each row of boxes below is a row of the Charges or the Layers table of the book. "
+                        : "Filled in by hand: each row of boxes is a row of the Charges, Workup, Layers or Isolated table of the book, under the"
+                                + " same headings. "
                                 + SafetyWording.DEFERS));
         flow.add(head);
         for (int i = 0; i < runs.size(); i++) {
@@ -57,7 +58,11 @@ public final class BenchSheet {
             }
             flow.openSection();
             flow.add(blocks(look, places, run));
-            flow.addTogether(toFill(look, run.tally().plan().orElseThrow()));
+            BenchForms forms =
+                    new BenchForms(look, run.tally().run(), run.tally().plan().orElseThrow());
+            flow.addTogether(forms.steps());
+            flow.addTogether(forms.layers());
+            flow.addTogether(forms.lots());
             flow.closeSection();
             flow.turn();
             PdfReport.section(flow, new LabelSheet(look, run).blocks());
@@ -100,45 +105,5 @@ public final class BenchSheet {
                         look,
                         "Settle first (" + f.severity().word() + "): " + f.seen() + ". " + f.action(),
                         look.body().inBold())));
-    }
-
-    private static List<Block> toFill(Look look, Plan plan) {
-        if (plan.layers().isEmpty()) {
-            return List.of();
-        }
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (Plan.ExpectedLayer layer : plan.layers()) {
-            String about = layer.volumeMillilitres().isPresent()
-                    ? ", about "
-                            + look.figures()
-                                    .significant(layer.volumeMillilitres().getAsDouble(), 2) + "\u00A0mL"
-                    : "";
-            rows.add(List.of(
-                    TableCell.bold(layer.label()),
-                    TableCell.of(layer.phase().map(p -> p.word()).orElse("phase: ________") + ", step "
-                            + layer.step().number() + about),
-                    TableCell.of(""),
-                    TableCell.of(""),
-                    TableCell.of(""),
-                    TableCell.of(""),
-                    TableCell.of(""),
-                    TableCell.of(""),
-                    TableCell.of("")));
-        }
-        return List.of(
-                look.subheading("Layers, a row of the Layers table each"),
-                new TaggedTable(
-                        look,
-                        List.of(
-                                TableColumn.word("Layer"),
-                                TableColumn.text("Phase, from"),
-                                TableColumn.box("Position"),
-                                TableColumn.box("Vessel"),
-                                TableColumn.box("Volume (mL)"),
-                                TableColumn.box("Gross (g)"),
-                                TableColumn.box("Tare (g)"),
-                                TableColumn.box("Temp. (°C)"),
-                                TableColumn.box("pH")),
-                        rows));
     }
 }

@@ -49,7 +49,8 @@ final class ClosureBar {
                 look,
                 "Units of " + closure.skeleton() + ", % of charged: "
                         + closure.verdict().word(),
-                parts);
+                parts,
+                ClosureRow.barWidth(look));
     }
 
     private String percent(double value) {

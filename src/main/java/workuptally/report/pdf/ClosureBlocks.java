@@ -23,11 +23,9 @@ final class ClosureBlocks {
         if (run.tally().closures().isEmpty()) {
             return blocks;
         }
-        blocks.add(look.subheading("Where the product is"));
         List<List<TableCell>> candidates = new ArrayList<>();
         for (Closure closure : run.tally().closures()) {
-            blocks.add(Paragraph.lead(look, closureLine(closure), look.body()));
-            blocks.add(new Figure(look, new ClosureBar(look, run).of(closure)));
+            blocks.add(new ClosureRow(look, closureLine(closure), new ClosureBar(look, run).of(closure)));
             for (Closure.Candidate candidate : closure.candidates()) {
                 candidates.add(List.of(
                         TableCell.bold(candidate.place()),
@@ -38,11 +36,10 @@ final class ClosureBlocks {
             }
         }
         if (!candidates.isEmpty()) {
-            blocks.add(look.subheading("Where the rest can be"));
             blocks.add(new TaggedTable(
                     look,
                     List.of(
-                            TableColumn.text("Place"),
+                            TableColumn.text("The rest can be in"),
                             TableColumn.text("Units of"),
                             TableColumn.word("May hold"),
                             TableColumn.text("Evidence"),

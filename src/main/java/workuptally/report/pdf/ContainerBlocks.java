@@ -18,6 +18,10 @@ import workuptally.tally.ContainerTally;
 
 /** One container as safety staff want it: fill, age, composition to 100 %, additions and proposals. The determination is theirs. */
 final class ContainerBlocks {
+    private static final String FACTS =
+            "Limits of regulations that may bear on it, as facts. Whether one applies is for trained people to"
+                    + " determine, and the local rule comes first: ";
+
     private final Look look;
     private final Review review;
     private final Limits limits;
@@ -28,8 +32,9 @@ final class ContainerBlocks {
         this.limits = review.book().limits();
     }
 
-    List<Block> blocks() {
-        return review.containers().stream().flatMap(c -> of(c).stream()).toList();
+    /** The blocks of each container, which stand together. */
+    List<List<Block>> blocks() {
+        return review.containers().stream().map(this::of).toList();
     }
 
     /** The container with whose block a finding is shown; empty for one about something else. */
@@ -53,8 +58,19 @@ final class ContainerBlocks {
         if (!own.isEmpty()) {
             blocks.add(new FindingTable(look).of(own));
         }
+        facts(blocks, container);
         blocks.add(new SignatureLines(look, List.of("Filled by", "Safety contact at collection")));
         return blocks;
+    }
+
+    /** What regulations say that may bear on the container. */
+    private void facts(List<Block> blocks, ContainerReview container) {
+        if (container.facts().isEmpty()) {
+            return;
+        }
+        StringJoiner text = new StringJoiner("; ", FACTS, ".");
+        container.facts().forEach(fact -> text.add(fact.text() + " [" + fact.citation() + "]"));
+        blocks.add(new Paragraph(look, text.toString(), look.caption()));
     }
 
     private String standing(ContainerReview reviewed, Container container) {

@@ -23,6 +23,9 @@ import workuptally.tally.LayerTally;
 final class DecisionLines {
     private static final Pattern LABELS = Pattern.compile("^layers? ([^:]+):.*", Pattern.DOTALL);
     private static final Pattern TRANSFER = Pattern.compile("^(\\S+): [^;]* into .*", Pattern.DOTALL);
+    /** That layers wait for what stands before it on the line; the action names them. */
+    private static final String WAITS = "layer-waits";
+
     private static final int SHORTEST_ACTION = 12;
 
     private final Look look;
@@ -128,8 +131,12 @@ final class DecisionLines {
             String first = finding.seen()
                     .split("; ", 2)[0]
                     .replaceFirst(", limit [\\d.,]+ %$", "")
-                    .replaceFirst(" of theory$", "");
-            seen.add(named ? first : code.replace('-', ' ') + ": " + first);
+                    .replaceFirst(" of theory$", "")
+                    .replaceFirst("^layer (?=\\S+: at most)", "");
+            boolean follows = code.equals(WAITS) && !seen.isEmpty();
+            if (!follows) {
+                seen.add(named ? first : code.replace('-', ' ') + ": " + first);
+            }
             actions.add(action(finding));
         }
         return new Line(cell, urgent.get(0).severity(), grams, String.join("; ", seen), String.join(" ", actions));

@@ -16,11 +16,12 @@ final class FindingTable {
     TaggedTable of(List<Finding> findings) {
         List<List<TableCell>> rows = new ArrayList<>();
         for (Finding finding : findings) {
+            String where = finding.code() + " · " + finding.place().inWords();
+            boolean note = finding.severity() == Severity.NOTE;
             rows.add(List.of(
                     TableCell.of(finding.severity()),
-                    TableCell.of(finding.seen() + "\n" + expected(finding) + finding.code() + " · "
-                            + finding.place().inWords()),
-                    TableCell.bold(finding.action())));
+                    TableCell.of(finding.seen() + (note ? " · " : "\n" + expected(finding)) + where),
+                    note ? TableCell.of(finding.action()) : TableCell.bold(finding.action())));
         }
         return new TaggedTable(
                 look,
@@ -31,11 +32,8 @@ final class FindingTable {
                 rows);
     }
 
-    /** A note is read by who looks for it; what it is measured against stands with it in the workbook. */
+    /** What a finding is measured against; for a note, which is read by who looks for it, it stands in the workbook. */
     private static String expected(Finding finding) {
-        if (finding.severity() == Severity.NOTE) {
-            return "";
-        }
         String source = finding.source().isBlank() ? "" : " (" + finding.source() + ")";
         return "Expected: " + finding.expected() + source + " · ";
     }

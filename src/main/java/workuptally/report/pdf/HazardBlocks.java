@@ -1,18 +1,45 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.StringJoiner;
 import workuptally.judgement.HazardNote;
+import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 
-/** Hazard notes, never without the sentence that defers to those who know better. Their sources stand with the basis. */
+/**
+ * Hazard notes, never without the sentence that defers to those who know better. In a document about several runs the notes about
+ * materials stand once, behind the runs, and each run names them. Sources stand with the basis.
+ */
 final class HazardBlocks {
-    private final Look look;
+    private static final String PLACE = "hazards";
+    private static final String TITLE = "Hazard notes about materials";
 
+    private final Look look;
+    private final List<HazardNote> shared;
+
+    /** For a document in which each run has its notes to itself. */
     HazardBlocks(Look look) {
         this.look = look;
+        this.shared = List.of();
     }
 
+    /** For a document about all runs of a review. */
+    HazardBlocks(Look look, Review review) {
+        this.look = look;
+        this.shared = review.runs().size() < 2
+                ? List.of()
+                : review.runs().stream()
+                        .flatMap(r -> r.hazards().stream())
+                        .filter(HazardNote::ofMaterial)
+                        .distinct()
+                        .toList();
+    }
+
+    /** The notes of one run. */
     List<Block> of(List<HazardNote> notes) {
         List<Block> blocks = new ArrayList<>();
         if (notes.isEmpty()) {
@@ -20,11 +47,45 @@ final class HazardBlocks {
         }
         blocks.add(look.subheading("Hazard notes"));
         blocks.add(Paragraph.lead(look, SafetyWording.DEFERS, look.caption()));
-        blocks.add(new HazardColumns(
-                look,
-                notes.stream().map(HazardNote::subject).toList(),
-                notes.stream().map(HazardBlocks::words).toList()));
+        List<HazardNote> own = notes.stream().filter(n -> !shared.contains(n)).toList();
+        if (!own.isEmpty()) {
+            blocks.add(columns(own));
+        }
+        StringJoiner elsewhere = new StringJoiner("; ", "Materials, in full under “" + TITLE + "”: ", ".");
+        notes.stream()
+                .filter(shared::contains)
+                .distinct()
+                .map(HazardNote::subject)
+                .forEach(elsewhere::add);
+        if (own.size() < notes.size()) {
+            blocks.add(Paragraph.link(
+                    look, elsewhere.toString(), look.caption().in(look.palette().link()), PLACE));
+        }
         return blocks;
+    }
+
+    /** The notes about materials; empty if there are none. */
+    List<Block> shared() {
+        if (shared.isEmpty()) {
+            return List.of();
+        }
+        return List.of(
+                new Gap(8),
+                new Heading(look, Heading.Level.SECTION, TITLE, Optional.of(PLACE)),
+                Paragraph.lead(look, SafetyWording.DEFERS, look.caption()),
+                columns(shared));
+    }
+
+    /** Notes with the same words stand together under their subjects. */
+    private HazardColumns columns(List<HazardNote> notes) {
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        for (HazardNote note : notes) {
+            subjects.computeIfAbsent(words(note), w -> new ArrayList<>()).add(note.subject());
+        }
+        return new HazardColumns(
+                look,
+                subjects.values().stream().map(s -> String.join("; ", s)).toList(),
+                List.copyOf(subjects.keySet()));
     }
 
     private static String words(HazardNote note) {

@@ -5,14 +5,18 @@ import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Notes set in two columns of small type, each with its subject in bold; read down the left column first. */
+/** Notes set in up to three columns of small type, each led by its subject in bold; read down the left column first. */
 final class HazardColumns implements Block {
-    private static final float BETWEEN = 16;
+    private static final int MOST_COLUMNS = 3;
+    private static final float BETWEEN = 14;
     private static final float BELOW_ITEM = 2;
+    private static final float SPACE = 5;
+    private static final float MOST_TAKEN = 0.7f;
     private static final float BELOW = 3;
 
     private final TextStyle bold;
     private final TextStyle plain;
+    private final int columnCount;
     private final float columnWidth;
     private final List<Item> items = new ArrayList<>();
 
@@ -25,16 +29,27 @@ final class HazardColumns implements Block {
     HazardColumns(Look look, List<String> subjects, List<String> texts) {
         this.plain = look.caption().in(look.palette().ink());
         this.bold = plain.inBold();
-        this.columnWidth = (look.widthPoints() - BETWEEN) / 2;
+        this.columnCount = Math.max(1, Math.min(MOST_COLUMNS, subjects.size()));
+        this.columnWidth = (look.widthPoints() - BETWEEN * (columnCount - 1)) / columnCount;
         for (int i = 0; i < subjects.size(); i++) {
-            items.add(new Item(
-                    look.typeface().wrap(subjects.get(i), bold, columnWidth),
-                    look.typeface().wrap(texts.get(i), plain, columnWidth)));
+            items.add(item(look.typeface(), subjects.get(i), texts.get(i)));
         }
     }
 
+    /** The text begins behind its subject, where that leaves room for some words. */
+    private Item item(Typeface typeface, String subject, String text) {
+        List<String> lead = typeface.wrap(subject, bold, columnWidth);
+        float taken = typeface.width(lead.get(lead.size() - 1), bold) + SPACE;
+        if (taken > columnWidth * MOST_TAKEN) {
+            return new Item(lead, 0, "", typeface.wrap(text, plain, columnWidth));
+        }
+        String first = typeface.wrap(text, plain, columnWidth - taken).get(0);
+        String rest = typeface.line(text).strip().substring(first.length()).strip();
+        return new Item(lead, taken, first, rest.isEmpty() ? List.of() : typeface.wrap(rest, plain, columnWidth));
+    }
+
     private float height(Item item) {
-        return (item.subject().size() + item.text().size()) * plain.leading() + BELOW_ITEM;
+        return (item.subject().size() + item.rest().size()) * plain.leading() + BELOW_ITEM;
     }
 
     private float height(List<Item> column) {
@@ -45,28 +60,49 @@ final class HazardColumns implements Block {
         return height;
     }
 
-    /** Number of notes of the left column that makes the pair of columns lowest. */
-    private int split(List<Item> part) {
-        int best = part.size();
-        float lowest = height(part);
-        for (int left = 1; left < part.size(); left++) {
-            float height = Math.max(height(part.subList(0, left)), height(part.subList(left, part.size())));
-            if (height < lowest) {
-                lowest = height;
-                best = left;
+    /** Notes in their columns, filled one after the other to that height; the last column takes what is left. */
+    private List<List<Item>> fill(List<Item> part, float height) {
+        List<List<Item>> columns = new ArrayList<>();
+        List<Item> column = new ArrayList<>();
+        for (Item item : part) {
+            boolean full = height(column) + height(item) > height + 0.01f;
+            if (full && !column.isEmpty() && columns.size() < columnCount - 1) {
+                columns.add(column);
+                column = new ArrayList<>();
+            }
+            column.add(item);
+        }
+        columns.add(column);
+        return columns;
+    }
+
+    private float tallest(List<List<Item>> columns) {
+        float tallest = 0;
+        for (List<Item> column : columns) {
+            tallest = Math.max(tallest, height(column));
+        }
+        return tallest;
+    }
+
+    /** The columns that are lowest together: filled to the height of some run of notes. */
+    private List<List<Item>> balance(List<Item> part) {
+        List<List<Item>> best = fill(part, height(part));
+        for (int from = 0; from < part.size(); from++) {
+            float height = 0;
+            for (int to = from; to < part.size() && height < tallest(best); to++) {
+                height += height(part.get(to));
+                List<List<Item>> tried = fill(part, height);
+                if (tallest(tried) < tallest(best)) {
+                    best = tried;
+                }
             }
         }
         return best;
     }
 
-    private float balanced(List<Item> part) {
-        int left = split(part);
-        return Math.max(height(part.subList(0, left)), height(part.subList(left, part.size())));
-    }
-
     @Override
     public float height() {
-        return balanced(items) + BELOW;
+        return tallest(balance(items)) + BELOW;
     }
 
     @Override
@@ -79,29 +115,25 @@ final class HazardColumns implements Block {
         List<Item> open = items;
         while (!open.isEmpty()) {
             int fitting = open.size();
-            while (fitting > 1 && balanced(open.subList(0, fitting)) > flow.remaining()) {
+            while (fitting > 1 && tallest(balance(open.subList(0, fitting))) > flow.remaining()) {
                 fitting--;
             }
-            if (balanced(open.subList(0, fitting)) > flow.remaining() && !flow.atTop()) {
+            List<List<Item>> columns = balance(open.subList(0, fitting));
+            if (tallest(columns) > flow.remaining() && !flow.atTop()) {
                 flow.turn();
                 continue;
             }
-            drawPart(flow, open.subList(0, fitting));
+            for (int i = 0; i < columns.size(); i++) {
+                draw(flow, columns.get(i), flow.left() + i * (columnWidth + BETWEEN));
+            }
+            flow.move(tallest(columns));
             open = open.subList(fitting, open.size());
         }
         flow.move(Math.min(BELOW, flow.remaining()));
     }
 
-    private void drawPart(PageFlow flow, List<Item> part) {
-        int left = split(part);
-        float top = flow.cursor();
-        drawColumn(flow, part.subList(0, left), flow.left(), top);
-        drawColumn(flow, part.subList(left, part.size()), flow.left() + columnWidth + BETWEEN, top);
-        flow.move(balanced(part));
-    }
-
-    private void drawColumn(PageFlow flow, List<Item> column, float x, float top) {
-        float y = top;
+    private void draw(PageFlow flow, List<Item> column, float x) {
+        float y = flow.cursor();
         for (Item item : column) {
             PdfStructureElement element = flow.element(PdfName.P);
             float from = y;
@@ -111,7 +143,8 @@ final class HazardColumns implements Block {
                     flow.text(text, x, line - plain.rise(), bold);
                     line -= plain.leading();
                 }
-                for (String text : item.text()) {
+                flow.text(item.first(), x + item.taken(), line + plain.leading() - plain.rise(), plain);
+                for (String text : item.rest()) {
                     flow.text(text, x, line - plain.rise(), plain);
                     line -= plain.leading();
                 }
@@ -120,5 +153,13 @@ final class HazardColumns implements Block {
         }
     }
 
-    private record Item(List<String> subject, List<String> text) {}
+    /**
+     * A note.
+     *
+     * @param subject lines of the subject
+     * @param taken width that its last line takes
+     * @param first text behind it on the same line
+     * @param rest lines below
+     */
+    private record Item(List<String> subject, float taken, String first, List<String> rest) {}
 }

@@ -3,18 +3,30 @@ package workuptally.report.pdf;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.RunReview;
+import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.tally.Plan;
 
 /** A label to cut out for each portion that a planned run will give: run, layer, contents, hazard words, date, owner. */
 final class LabelSheet {
+    /**
+     * Statements that need not stand beside a graver one of the same kind: flammable liquids, burns and irritation. Source: Regulation (EC)
+     * 1272/2008, Article 27, statements that plainly repeat another need not be shown.
+     */
+    private static final Map<String, Set<String>> SAID_BY = Map.of(
+            "H224", Set.of("H225", "H226"),
+            "H225", Set.of("H226"),
+            "H314", Set.of("H315", "H318", "H319"),
+            "H318", Set.of("H319"));
+
     private final Look look;
     private final RunReview run;
 
@@ -46,26 +58,70 @@ final class LabelSheet {
         return new Label(
                 run.id() + "  " + layer.label(),
                 layer.phase().map(p -> p.word()).orElse("phase: ________") + "; expected: " + PlanBlocks.contents(layer)
-                        + "; may hold " + products(),
+                        + "; may hold " + String.join(", ", othersOf(layer)),
                 hazardWords(layer));
     }
 
-    private String products() {
-        return run.tally().run().products().stream().map(Product::name).collect(Collectors.joining(", "));
+    /** Products, and what may be left of what went in. */
+    private List<String> mayHold() {
+        Set<String> names = new LinkedHashSet<>();
+        run.tally().run().products().stream().map(Product::name).forEach(names::add);
+        run.tally().run().charges().stream()
+                .filter(c -> c.role()
+                        .filter(r -> r == Charge.Role.SUBSTRATE || r == Charge.Role.REAGENT)
+                        .isPresent())
+                .map(Charge::material)
+                .forEach(names::add);
+        return List.copyOf(names);
+    }
+
+    /** Those that are not named by what is expected already. */
+    private List<String> othersOf(Plan.ExpectedLayer layer) {
+        return mayHold().stream()
+                .filter(name -> layer.substances().stream().noneMatch(part -> isSame(part, name)))
+                .toList();
     }
 
     private String hazardWords(Plan.ExpectedLayer layer) {
-        Set<String> words = new LinkedHashSet<>();
-        for (String part : layer.grams().keySet()) {
+        Map<String, String> phrases = new LinkedHashMap<>();
+        List<String> parts = new ArrayList<>(layer.substances());
+        parts.addAll(mayHold());
+        for (String part : parts) {
             for (HazardNote note : run.hazards()) {
-                if (note.subject().toLowerCase(Locale.ROOT).equals(part.toLowerCase(Locale.ROOT))) {
-                    note.statements().forEach(s -> words.add(s.replaceFirst("^[A-Z]+\\d+\\S*( ?\\+ ?H\\d+)* ", "")));
+                if (isSame(note.subject(), part)) {
+                    note.statements()
+                            .forEach(s -> phrases.put(
+                                    s.substring(0, end(s)), s.substring(end(s)).strip()));
                 }
             }
         }
-        return words.isEmpty()
+        phrases.keySet().removeAll(said(phrases.keySet()));
+        return phrases.isEmpty()
                 ? "Hazards: ______________________________"
-                : String.join(" ", words) + " More in the safety data sheets.";
+                : String.join(" ", phrases.values()) + " More in the safety data sheets.";
+    }
+
+    /** A grade behind a comma may stand or not: {@code acetic acid, glacial}. */
+    private static boolean isSame(String subject, String typed) {
+        String name = typed.toLowerCase(Locale.ROOT);
+        String plain = subject.toLowerCase(Locale.ROOT);
+        return name.equals(plain) || name.startsWith(plain + ", ");
+    }
+
+    private static int end(String statement) {
+        int space = statement.indexOf(' ');
+        return space < 0 ? statement.length() : space;
+    }
+
+    /** Milder statements that a graver one on the label says already. */
+    private static Set<String> said(Set<String> codes) {
+        Set<String> said = new LinkedHashSet<>();
+        SAID_BY.forEach((graver, milder) -> {
+            if (codes.contains(graver)) {
+                said.addAll(milder);
+            }
+        });
+        return said;
     }
 
     /**

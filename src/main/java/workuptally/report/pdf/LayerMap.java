@@ -14,10 +14,12 @@ import workuptally.model.Step;
 /** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
 final class LayerMap implements Picture {
     private static final float HEAD = 22;
-    private static final float HEAD_WITHOUT_STEPS = 12;
     private static final float TEXT_LINE = 7.2f;
     private static final float LANE_LABEL = 34;
     private static final float LEAST_COLUMN = 26;
+    private static final float WIDEST_COLUMN = 64;
+    private static final float WIDEST_OF_FURTHER = 43;
+    private static final float ROW_GAP = 4.5f;
     private static final float BOX = 10.5f;
     private static final float WIDEST_LINE = 11;
     private static final float THINNEST_LINE = 0.5f;
@@ -26,32 +28,48 @@ final class LayerMap implements Picture {
     private final LayerMapGraph graph;
     private final TextStyle small;
     private final float columnWidth;
-    private final boolean first;
-    private final Map<MapNode.Lane, Float> slotHeights = new EnumMap<>(MapNode.Lane.class);
+    private final String caption;
     private final Map<String, Integer> slots = new HashMap<>();
-    private final Map<MapNode.Lane, Integer> laneSlots = new EnumMap<>(MapNode.Lane.class);
+    private final Map<MapNode.Lane, List<Float>> slotHeights = new EnumMap<>(MapNode.Lane.class);
 
-    /**
-     * A map.
-     *
-     * @param first true for the map that leads; a further one stands below it with the same columns and does not name the steps again
-     */
-    LayerMap(Look look, LayerMapGraph graph, boolean first) {
-        this.first = first;
+    /** A map; its columns share the width of the text area as far as they need it. */
+    private LayerMap(Look look, LayerMapGraph graph, String caption, float widestColumn) {
         this.look = look;
         this.graph = graph;
+        this.caption = caption;
         this.small = new TextStyle(6.2f, false, look.palette().ink());
-        this.columnWidth =
-                Math.min(64, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
+        this.columnWidth = Math.min(
+                widestColumn, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
         for (MapNode.Lane lane : MapNode.Lane.values()) {
-            laneSlots.put(lane, assign(lane));
-            int lines = graph.nodes().stream()
-                    .filter(n -> n.lane() == lane)
-                    .mapToInt(n -> below(n).size())
-                    .max()
-                    .orElse(0);
-            slotHeights.put(lane, BOX + 4.5f + TEXT_LINE * lines);
+            slotHeights.put(lane, assign(lane));
         }
+    }
+
+    /** The map of the product that leads: every step, with what the signs mean. */
+    static LayerMap leading(Look look, LayerMapGraph graph) {
+        boolean complete = graph.nodes().stream().anyMatch(n -> n.words().equals(LayerMapGraph.COMPLETE));
+        return new LayerMap(
+                look,
+                graph,
+                "Share of " + graph.product().name()
+                        + " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here."
+                        + (complete ? " " + LayerMapGraph.COMPLETE + ": the evidence." : ""),
+                WIDEST_COLUMN);
+    }
+
+    /** The map of a further product: only where it was found, drawn in the same way. */
+    static LayerMap further(Look look, LayerMapGraph graph) {
+        LayerMapGraph found = graph.onlyWhereFound();
+        return new LayerMap(look, found, "Share of " + found.product().name(), WIDEST_OF_FURTHER);
+    }
+
+    /** Width that the map needs, at most that of the text area, points. */
+    float width() {
+        return Math.min(
+                look.widthPoints(),
+                Math.max(
+                        LANE_LABEL + columnWidth * (graph.steps().size() + 1),
+                        look.typeface().width(look.typeface().line(caption), look.caption())));
     }
 
     /** True where a page is wide enough for all steps and there is something to draw. */
@@ -59,36 +77,45 @@ final class LayerMap implements Picture {
         return !graph.edges().isEmpty() && columnWidth >= LEAST_COLUMN;
     }
 
-    /** Gives each portion a row of its lane that is free from its step to its last use. */
-    private int assign(MapNode.Lane lane) {
+    /** Gives each portion a row of its lane that is free from its step to its last use; heights of the rows. */
+    private List<Float> assign(MapNode.Lane lane) {
         List<Integer> freeFrom = new ArrayList<>();
+        List<Float> heights = new ArrayList<>();
         for (MapNode node : graph.nodes()) {
-            if (node.lane() == lane) {
-                int slot = 0;
-                while (slot < freeFrom.size() && freeFrom.get(slot) > node.column()) {
-                    slot++;
-                }
-                int free = Math.max(node.column() + 1, node.lastColumn());
-                if (slot == freeFrom.size()) {
-                    freeFrom.add(free);
-                } else {
-                    freeFrom.set(slot, free);
-                }
-                slots.put(node.label(), slot);
+            if (node.lane() != lane) {
+                continue;
             }
+            int slot = 0;
+            while (slot < freeFrom.size() && freeFrom.get(slot) > node.column()) {
+                slot++;
+            }
+            int free = Math.max(node.column() + 1, node.lastColumn());
+            float height = BOX + ROW_GAP + TEXT_LINE * below(node).size();
+            if (slot == freeFrom.size()) {
+                freeFrom.add(free);
+                heights.add(height);
+            } else {
+                freeFrom.set(slot, free);
+                heights.set(slot, Math.max(heights.get(slot), height));
+            }
+            slots.put(node.label(), slot);
         }
-        return freeFrom.size();
+        return heights;
     }
 
-    private float head() {
-        return first ? HEAD : HEAD_WITHOUT_STEPS;
+    private float height(MapNode.Lane lane) {
+        float height = 0;
+        for (float slot : slotHeights.get(lane)) {
+            height += slot;
+        }
+        return height;
     }
 
     @Override
     public float height() {
-        float height = head() + 2;
+        float height = HEAD + 2;
         for (MapNode.Lane lane : MapNode.Lane.values()) {
-            height += laneSlots.get(lane) * slotHeights.get(lane);
+            height += height(lane);
         }
         return height;
     }
@@ -121,40 +148,9 @@ final class LayerMap implements Picture {
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        TextStyle soft = small.in(look.palette().soft());
-        String caption = "Share of " + graph.product().name()
-                + (first
-                        ? " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here."
-                        : " in the same way.");
-        flow.text(
-                look.typeface().fit(caption, look.caption(), look.widthPoints()),
-                left,
-                top - look.caption().rise(),
-                look.caption());
-        for (int i = 0; first && i < graph.steps().size(); i++) {
-            String word = look.typeface()
-                    .fit(
-                            graph.steps().get(i).number() + " "
-                                    + operation(graph.steps().get(i)),
-                            soft,
-                            columnWidth - 2);
-            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 17.5f, soft);
-        }
         Pen pen = new Pen(flow.canvas());
-        float laneTop = top - head();
-        for (MapNode.Lane lane : MapNode.Lane.values()) {
-            if (laneSlots.get(lane) > 0) {
-                pen.line(
-                        left,
-                        laneTop,
-                        x(left, graph.steps().size()) + columnWidth / 2,
-                        laneTop,
-                        0.3f,
-                        look.palette().rule());
-                flow.text(lane.word(), left, laneTop - 9, soft);
-            }
-            laneTop -= laneSlots.get(lane) * slotHeights.get(lane);
-        }
+        head(flow, left, top);
+        lanes(flow, pen, left, top - HEAD);
         Map<String, MapNode> nodes = new HashMap<>();
         graph.nodes().forEach(n -> nodes.put(n.label(), n));
         // widest first, so that thin lines stay visible over them
@@ -167,19 +163,48 @@ final class LayerMap implements Picture {
         graph.nodes().forEach(n -> box(flow, pen, n, left, top));
     }
 
+    private void head(PageFlow flow, float left, float top) {
+        flow.text(
+                look.typeface().fit(caption, look.caption(), look.widthPoints()),
+                left,
+                top - look.caption().rise(),
+                look.caption());
+        TextStyle soft = small.in(look.palette().soft());
+        for (int i = 0; i < graph.steps().size(); i++) {
+            Step step = graph.steps().get(i);
+            String word = look.typeface().fit(step.number() + " " + operation(step), soft, columnWidth - 2);
+            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 17.5f, soft);
+        }
+    }
+
+    private void lanes(PageFlow flow, Pen pen, float left, float below) {
+        float top = below;
+        for (MapNode.Lane lane : MapNode.Lane.values()) {
+            if (!slotHeights.get(lane).isEmpty()) {
+                float right = x(left, graph.steps().size()) + columnWidth / 2;
+                pen.line(left, top, right, top, 0.3f, look.palette().rule());
+                flow.text(lane.word(), left, top - 9, small.in(look.palette().soft()));
+            }
+            top -= height(lane);
+        }
+    }
+
     private float x(float left, int column) {
         return left + LANE_LABEL + columnWidth * (column + 0.5f);
     }
 
     private float y(float top, MapNode node) {
-        float laneTop = top - head();
+        float y = top - HEAD;
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             if (lane == node.lane()) {
                 break;
             }
-            laneTop -= laneSlots.get(lane) * slotHeights.get(lane);
+            y -= height(lane);
         }
-        return laneTop - slots.get(node.label()) * slotHeights.get(node.lane()) - 2 - BOX / 2 - 1;
+        for (int slot = 0; slot < slots.get(node.label()); slot++) {
+            y -= slotHeights.get(node.lane()).get(slot);
+        }
+        return y - 2 - BOX / 2 - 1;
     }
 
     private void line(PdfContentByte canvas, MapNode from, MapNode to, float left, float top) {

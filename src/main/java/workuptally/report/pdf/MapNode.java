@@ -21,6 +21,12 @@ record MapNode(
         boolean terminal,
         OptionalDouble sharePercent,
         String words) {
+    /** The same portion in other columns. */
+    MapNode at(int otherColumn, int otherLastColumn) {
+        return new MapNode(
+                label, lane, otherColumn, Math.max(otherColumn, otherLastColumn), terminal, sharePercent, words);
+    }
+
     /** Lanes from top to bottom. */
     enum Lane {
         ORGANIC,

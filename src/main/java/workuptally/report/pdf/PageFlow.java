@@ -14,7 +14,6 @@ import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
-import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
 import java.util.ArrayDeque;
@@ -31,15 +30,14 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
-    private static final float MOSTLY = 0.7f;
-    private static final float WORTH_STARTING = 0.4f;
+    private static final float LARGEST_GAP = 0.4f;
+    private static final float LEAST_START = 0.2f;
 
     private final Document document;
     private final PdfWriter writer;
     private final PdfContentByte canvas;
     private final Look look;
-    private final String footer;
-    private final PdfTemplate pageTotal;
+    private final PageFooter footer;
     private final Deque<PdfStructureElement> open = new ArrayDeque<>();
     private float y;
     private int pages = 1;
@@ -49,8 +47,7 @@ final class PageFlow {
         this.writer = writer;
         this.canvas = writer.getDirectContent();
         this.look = look;
-        this.footer = footer;
-        this.pageTotal = canvas.createTemplate(40, 12);
+        this.footer = new PageFooter(look, canvas, footer);
         open.push(new PdfStructureElement(writer.getStructureTreeRoot(), PdfName.DOCUMENT));
         y = top();
     }
@@ -110,9 +107,9 @@ final class PageFlow {
         y = top();
     }
 
-    /** Turns the page unless most of it is still empty. */
-    void turnUnlessMostlyEmpty() {
-        if (remaining() <= fullHeight() * MOSTLY) {
+    /** Turns the page unless more than that share of it is still empty. */
+    void turnUnlessLeft(float share) {
+        if (remaining() <= fullHeight() * share) {
             turn();
         }
     }
@@ -139,17 +136,16 @@ final class PageFlow {
     }
 
     /**
-     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does. What is longer than a page, or would
-     * leave most of this page empty, begins here.
+     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does and little of this one would stay
+     * empty. What is longer begins here unless next to nothing of it would.
      */
     void addTogether(List<Block> blocks) {
         float height = 0;
         for (Block block : blocks) {
             height += block.height();
         }
-        boolean mostlyEmpty = remaining() > fullHeight() * MOSTLY;
-        boolean worthStarting = height > fullHeight() && remaining() > fullHeight() * WORTH_STARTING;
-        if (height > remaining() && !mostlyEmpty && !worthStarting && !atTop()) {
+        float spare = height > fullHeight() ? LEAST_START : LARGEST_GAP;
+        if (height > remaining() && remaining() < fullHeight() * spare) {
             turn();
         }
         add(blocks);
@@ -249,29 +245,10 @@ final class PageFlow {
     /** Ends the last page and fills in the number of pages. */
     void finish() {
         drawFooter();
-        TextStyle style = look.caption();
-        pageTotal.beginText();
-        pageTotal.setColorFill(style.colour());
-        pageTotal.setFontAndSize(look.typeface().font(style), style.size());
-        pageTotal.setTextMatrix(0, 3);
-        pageTotal.showText(Integer.toString(pages));
-        pageTotal.endText();
+        footer.finish(pages);
     }
 
     private void drawFooter() {
-        TextStyle style = look.caption();
-        artifact(() -> {
-            float baseline = BOTTOM - 22;
-            rule(left(), baseline + 10, look.widthPoints(), 0.4f, look.palette().rule());
-            String number = "Page " + pages + " of ";
-            float numberX = left() + look.widthPoints() - look.typeface().width(number + "0000", style);
-            float footerY = baseline;
-            for (String line : look.typeface().wrap(footer, style, numberX - left() - 12)) {
-                text(line, left(), footerY, style);
-                footerY -= style.leading();
-            }
-            text(number, numberX, baseline, style);
-            canvas.addTemplate(pageTotal, numberX + look.typeface().width(number, style), baseline - 3);
-        });
+        artifact(() -> footer.draw(this, BOTTOM - 20, pages));
     }
 }

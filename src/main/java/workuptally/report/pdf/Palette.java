@@ -78,6 +78,11 @@ final class Palette {
         return VERMILION;
     }
 
+    /** Fill of a mark that stands out. */
+    Fill signal() {
+        return new Fill(VERMILION, Hatch.NONE, true);
+    }
+
     /** Fill of the isolated part. */
     Fill isolated() {
         return new Fill(BLUE, Hatch.NONE, true);

@@ -1,9 +1,5 @@
 package workuptally.report.pdf;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.ExceptionConverter;
-import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
@@ -23,6 +19,9 @@ import workuptally.model.Limit;
  * the same bytes.
  */
 public final class PdfReport {
+    private static final float MOSTLY = 0.7f;
+    private static final float HALF = 0.5f;
+
     private PdfReport() {}
 
     /**
@@ -38,54 +37,11 @@ public final class PdfReport {
         write(review, options, title, flow -> fill(flow, review, title), out);
     }
 
-    /** Writes a document about a review: fonts, page frame and what makes it archivable around what the caller fills in. */
+    /** Writes a document about a review: what every document has around what the caller fills in. */
     static void write(Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
             throws IOException {
-        try {
-            compose(review, options, title, content, out);
-        } catch (ExceptionConverter wrapped) {
-            // The library wraps what the stream reports, a full disk for example.
-            if (wrapped.getException() instanceof IOException unwritable) {
-                throw unwritable;
-            }
-            throw wrapped;
-        }
-    }
-
-    private static void compose(
-            Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
-            throws IOException {
-        PdfOptions.Paper paper = options.paper();
-        Look look = new Look(
-                new Typeface(),
-                new Palette(),
-                new Figures(options.decimalMark()),
-                PageFlow.textWidth(paper.widthPoints()));
-        Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
-        PdfWriter writer = PdfWriter.getInstance(document, out);
-        writer.setCloseStream(false);
-        String creator = "Workup Tally " + review.toolVersion();
-        ArchiveEnvelope envelope = new ArchiveEnvelope(writer, title, creator, date(review));
-        envelope.beforeOpen();
-        document.open();
-        PageFlow flow = new PageFlow(document, writer, look, footer(review, creator));
-        content.accept(flow);
-        replacements(flow);
-        flow.finish();
-        envelope.beforeClose(title + fingerprint(review, options, creator), options.attachment());
-        document.close();
-    }
-
-    private static void replacements(PageFlow flow) {
-        Look look = flow.look();
-        int replaced = look.typeface().replaced();
-        if (replaced > 0) {
-            flow.add(List.of(new Paragraph(
-                    look,
-                    "Characters that the fonts of this document lack are shown as " + Typeface.REPLACEMENT
-                            + "; the book has them as typed.",
-                    look.caption())));
-        }
+        String hashes = review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
+        new PdfDocument(title, review.toolVersion(), about(review), date(review), hashes).write(options, content, out);
     }
 
     private static void fill(PageFlow flow, Review review, String title) {
@@ -93,25 +49,36 @@ public final class PdfReport {
         RunPlaces places = new RunPlaces(review);
         section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
-            flow.turnUnlessMostlyEmpty();
+            flow.turnUnlessLeft(MOSTLY);
         }
+        HazardBlocks hazards = new HazardBlocks(look, review);
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunBlock(look, review, run, places).blocks());
+            flow.addTogether(new RunBlock(look, review, run, places, hazards).blocks());
             flow.closeSection();
         }
-        flow.turnUnlessMostlyEmpty();
+        section(flow, new SeriesSection(look, review, places).blocks());
+        section(flow, hazards.shared());
+        flow.turnUnlessLeft(HALF);
         section(flow, new WasteAccountSection(look, review, places).blocks());
+        for (List<Block> container : new ContainerBlocks(look, review).blocks()) {
+            flow.openSection();
+            flow.addTogether(container);
+            flow.closeSection();
+        }
         section(flow, new BasisSection(look, review).blocks());
     }
 
     static void section(PageFlow flow, List<Block> blocks) {
+        if (blocks.isEmpty()) {
+            return;
+        }
         flow.openSection();
         flow.add(blocks);
         flow.closeSection();
     }
 
-    private static String footer(Review review, String creator) {
+    private static String about(Review review) {
         String inputs = review.book().files().stream()
                 .map(f -> f.sha256().substring(0, Math.min(12, f.sha256().length())))
                 .limit(1)
@@ -120,8 +87,8 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return creator + " · " + review.book().name() + hash
-                + " · a person decides; see Basis for settings and sources";
+        return "a person decides; settings and sources stand in the Basis of the review · "
+                + review.book().name() + hash;
     }
 
     private static Optional<LocalDate> date(Review review) {
@@ -131,12 +98,5 @@ public final class PdfReport {
         } catch (DateTimeParseException e) {
             return review.book().runs().stream().flatMap(r -> r.date().stream()).max(Comparator.naturalOrder());
         }
-    }
-
-    private static String fingerprint(Review review, PdfOptions options, String creator) {
-        return creator
-                + options.paper()
-                + options.decimalMark()
-                + review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
     }
 }

@@ -45,6 +45,16 @@ final class Pen {
         canvas.stroke();
     }
 
+    /** A line, dashed if asked. */
+    void dashed(float x1, float y1, float x2, float y2, float thickness, boolean dashed, Color colour) {
+        canvas.saveState();
+        if (dashed) {
+            canvas.setLineDash(3, 2, 0);
+        }
+        line(x1, y1, x2, y2, thickness, colour);
+        canvas.restoreState();
+    }
+
     void dot(float x, float y, float radius, Color fill, Color outline) {
         canvas.setColorFill(fill);
         canvas.setColorStroke(outline);

@@ -1,12 +1,14 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
 import workuptally.tally.Contact;
+import workuptally.tally.ExtractionSplit;
 import workuptally.tally.Plan;
 import workuptally.tally.StepReaction;
 
@@ -50,10 +52,10 @@ final class PlanBlocks {
                         number(weighing.amountMillimoles(), 4),
                         number(weighing.massGrams(), 4),
                         number(weighing.toleranceGrams(), 1),
-                        number(weighing.volumeMillilitres(), 3)));
+                        number(weighing.volumeMillilitres(), 3),
+                        number(weighing.toleranceMillilitres(), 1)));
                 if (toFill) {
-                    row.add(TableCell.of(""));
-                    row.add(TableCell.of(""));
+                    row.addAll(Collections.nCopies(3, TableCell.of("")));
                 }
                 rows.add(row);
             }
@@ -62,11 +64,13 @@ final class PlanBlocks {
                     TableColumn.word("Role"),
                     TableColumn.number("Amount\n(mmol)"),
                     TableColumn.number("Mass\n(g)"),
-                    TableColumn.number("± (g)"),
-                    TableColumn.number("or volume\n(mL)")));
+                    TableColumn.number("±\n(g)"),
+                    TableColumn.number("or volume\n(mL)"),
+                    TableColumn.number("±\n(mL)")));
             if (toFill) {
-                columns.add(TableColumn.box("Weighed (g)"));
-                columns.add(TableColumn.box("Supplier lot"));
+                columns.add(TableColumn.box("Actual\namount"));
+                columns.add(TableColumn.box("Actual\nunit"));
+                columns.add(TableColumn.box("Supplier\nlot"));
             }
             blocks.add(new TaggedTable(look, columns, rows));
         }
@@ -164,11 +168,25 @@ final class PlanBlocks {
                 reaction(reaction).forEach(care::add);
             }
         }
+        planned.splits().forEach(s -> care.add(split(s)));
         planned.drying()
                 .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water: "
                         + figures.significant(d.leastGrams(), 2) + " to " + figures.significant(d.mostGrams(), 2)
                         + "\u00A0g of the agent"));
         return care.toString();
+    }
+
+    private String split(ExtractionSplit split) {
+        Figures figures = look.figures();
+        String planned = "By " + split.origin() + ": about " + figures.significant(split.leftAsPlannedPercent(), 2)
+                + "\u00A0% of " + split.product() + " stays behind ("
+                + figures.significant(split.leastLeftAsPlannedPercent(), 2) + " to "
+                + figures.significant(split.mostLeftAsPlannedPercent(), 2) + "\u00A0%)";
+        return split.bestPortions() > split.plannedPortions()
+                ? planned + ", in " + split.bestPortions() + " portions of "
+                        + figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
+                        + "\u00A0mL about " + figures.significant(split.leftAtBestPercent(), 2) + "\u00A0%"
+                : planned;
     }
 
     private String funnel(Contact contact) {
@@ -236,11 +254,13 @@ final class PlanBlocks {
 
     /** The largest components of a portion by name. */
     static String contents(Plan.ExpectedLayer layer) {
-        return layer.grams().isEmpty()
-                ? "from " + layer.step().operation().map(Step.Operation::word).orElse("step") + ", step "
-                        + layer.step().number()
-                : String.join(
-                        ", ", layer.grams().keySet().stream().limit(NAMED_PARTS).toList());
+        String names =
+                String.join(", ", layer.substances().stream().limit(NAMED_PARTS).toList());
+        if (!layer.grams().isEmpty()) {
+            return names;
+        }
+        return "from " + layer.step().operation().map(Step.Operation::word).orElse("step") + ", step "
+                + layer.step().number() + (names.isEmpty() ? "" : ", of " + names);
     }
 
     private List<Block> waste() {

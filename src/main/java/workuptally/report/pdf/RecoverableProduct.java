@@ -36,7 +36,7 @@ final class RecoverableProduct {
             rows.add(List.of(
                     places.link(entry.run().id()),
                     TableCell.bold(entry.layer().label()),
-                    TableCell.of(words.contents(List.of(entry.content()))),
+                    TableCell.of(words.content(entry.content())),
                     TableCell.of(nextStep(entry, words))));
         }
         List<Block> blocks = new ArrayList<>();

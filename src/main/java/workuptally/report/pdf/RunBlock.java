@@ -2,19 +2,13 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
-import workuptally.measure.MeasuredValue;
-import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.LotTally;
 import workuptally.tally.NotComputed;
-import workuptally.tally.ProductYield;
 import workuptally.tally.Theory;
-import workuptally.tally.YieldBasis;
 
 /** One run: figures, findings, balance, layers, what was not computed, hazards. */
 final class RunBlock {
@@ -22,18 +16,16 @@ final class RunBlock {
     private final Review review;
     private final RunPlaces places;
     private final RunReview run;
-    private final RunWords words;
-    private final MeasuredCells cells;
+    private final HazardBlocks hazards;
     private final double coverageFactor;
 
-    RunBlock(Look look, Review review, RunReview run, RunPlaces places) {
+    RunBlock(Look look, Review review, RunReview run, RunPlaces places, HazardBlocks hazards) {
         this.look = look;
+        this.hazards = hazards;
         this.review = review;
         this.run = run;
         this.places = places;
         this.coverageFactor = review.period().coverageFactor();
-        this.cells = new MeasuredCells(look.figures(), coverageFactor);
-        this.words = new RunWords(look, run, coverageFactor);
     }
 
     List<Block> blocks() {
@@ -47,12 +39,8 @@ final class RunBlock {
                 places.of(run.id())));
         blocks.add(
                 new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
-        limiting(blocks);
         run.tally().plan().ifPresent(p -> blocks.addAll(new PlanBlocks(look, run, p).blocks()));
-        if (run.tally().plan().isEmpty()) {
-            products(blocks);
-        }
-        lots(blocks);
+        blocks.addAll(new ProductTables(look, run, coverageFactor).blocks());
         metrics(blocks);
         findings(blocks);
         layerMaps(blocks);
@@ -62,7 +50,7 @@ final class RunBlock {
             blocks.addAll(new ContactBlocks(look, run).blocks());
         }
         notComputed(blocks);
-        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        blocks.addAll(hazards.of(run.hazards()));
         secondSignature(blocks);
         return blocks;
     }
@@ -82,23 +70,21 @@ final class RunBlock {
     private void metrics(List<Block> blocks) {
         run.tally().metrics().ifPresent(m -> {
             Figures figures = look.figures();
-            StringJoiner text = new StringJoiner("; ", "Mass put in per mass of product, to the crude: ", ".");
-            text.add("PMI " + figures.significant(m.pmi().value(), 3));
-            text.add("of the workup alone "
-                    + figures.significant(m.pmiWorkupOnly().value(), 3));
-            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " with water, "
-                    + figures.significant(m.eFactorWithoutWater(), 3) + " without");
+            StringJoiner text = new StringJoiner("; ", "Per mass of crude product: ", ".");
+            text.add("PMI " + figures.significant(m.pmi().value(), 3) + " (workup "
+                    + figures.significant(m.pmiWorkupOnly().value(), 3) + ")");
+            text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " ("
+                    + figures.significant(m.eFactorWithoutWater(), 3) + " without water)");
             text.add("solvent " + figures.significant(m.solventIntensity().value(), 3) + ", water "
                     + figures.significant(m.waterIntensity().value(), 3));
             m.reactionMassEfficiencyPercent()
-                    .ifPresent(
-                            r -> text.add("reaction mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
+                    .ifPresent(r -> text.add("mass efficiency " + figures.significant(r.value(), 3) + "\u00A0%"));
             m.atomEconomyPercent().ifPresent(a -> text.add("atom economy " + figures.significant(a, 3) + "\u00A0%"));
             blocks.add(new Paragraph(look, text.toString(), look.caption()));
         });
     }
 
-    private static String meta(Run entry) {
+    private String meta(Run entry) {
         StringJoiner text = new StringJoiner(" · ");
         text.add(entry.date().map(Object::toString).orElse("no date"));
         if (!entry.chemist().isBlank()) {
@@ -109,130 +95,25 @@ final class RunBlock {
         if (!entry.series().isBlank()) {
             text.add("series " + entry.series());
         }
+        if (!limiting().isEmpty()) {
+            text.add(limiting());
+        }
         entry.conversionPercent().entered().ifPresent(c -> text.add("conversion " + c.asTyped() + "\u00A0%"));
-        return entry.notes().isBlank() ? text.toString() : text + "\nNote: " + entry.notes();
-    }
-
-    private void limiting(List<Block> blocks) {
-        if (run.tally().theory().isEmpty()) {
-            return;
+        if (!entry.notes().isBlank()) {
+            text.add("note: " + entry.notes());
         }
-        List<Theory.Limiting> limiting = run.tally().theory().get().limiting();
-        if (limiting.isEmpty()) {
-            return;
-        }
-        StringJoiner text = new StringJoiner("; ");
-        limiting.forEach(l -> text.add(l.material() + " "
-                + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
-        String lead = limiting.size() == 1 ? "Limiting: " : "Limiting (cannot be told apart): ";
-        blocks.add(new Paragraph(look, lead + text + "."));
-    }
-
-    private void products(List<Block> blocks) {
-        List<RunWords.ProductLine> lines = words.productLines();
-        boolean planned = lines.stream().anyMatch(l -> l.plannedPercent().isPresent());
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (RunWords.ProductLine line : lines) {
-            Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
-            List<TableCell> row = new ArrayList<>(List.of(
-                    TableCell.bold(line.name()),
-                    TableCell.of(line.theoryMillimoles()),
-                    TableCell.of(line.theory()),
-                    cells.value(mass),
-                    cells.uncertainty(mass),
-                    TableCell.of(line.yield().value()),
-                    TableCell.of(line.yield().uncertainty()),
-                    TableCell.of(line.found().map(this::restsOn).orElse("no yield stated"))));
-            if (planned) {
-                row.add(7, TableCell.of(planned(line)));
-            }
-            rows.add(row);
-        }
-        List<TableColumn> columns = new ArrayList<>(List.of(
-                TableColumn.text("Product"),
-                TableColumn.number("Theory\n(mmol)"),
-                TableColumn.number("Theory\n(g)"),
-                TableColumn.number("Found\n(g)"),
-                TableColumn.number("± U\n(g)"),
-                TableColumn.number("Yield\n(%)"),
-                TableColumn.number("± U\n(%)"),
-                TableColumn.text("Rests on")));
-        if (planned) {
-            columns.add(7, TableColumn.number("Planned\n(%)"));
-        }
-        blocks.add(new TaggedTable(look, columns, rows));
-        asTyped(blocks);
-    }
-
-    private String planned(RunWords.ProductLine line) {
-        return line.plannedPercent().isPresent()
-                ? look.figures().plain(line.plannedPercent().getAsDouble())
-                : "";
-    }
-
-    private void asTyped(List<Block> blocks) {
-        for (Theory.ProductTheory theory :
-                run.tally().theory().map(Theory::products).orElse(List.of())) {
-            theory.massAsTypedGrams()
-                    .ifPresent(mass -> blocks.add(new Paragraph(
-                            look,
-                            "With the molar masses as typed the theory of "
-                                    + theory.product().name() + " would be "
-                                    + look.figures().significant(mass, 4)
-                                    + "\u00A0g. The formulas win until the book is corrected.",
-                            look.caption())));
-        }
-    }
-
-    private String restsOn(ProductYield found) {
-        StringJoiner text = new StringJoiner("; ");
-        text.add(found.basis().word() + (found.lots().isEmpty() ? "" : " of " + String.join(" + ", found.lots())));
-        found.conversionAdjustedPercent()
-                .ifPresent(p -> text.add("by conversion "
-                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
-        found.aliquotCorrectedPercent()
-                .ifPresent(p -> text.add("aliquots put back "
-                        + look.figures().pair(p, coverageFactor).together() + "\u00A0%"));
         return text.toString();
     }
 
-    private void lots(List<Block> blocks) {
-        if (run.tally().lots().isEmpty()) {
-            return;
-        }
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (LotTally lot : run.tally().lots()) {
-            Optional<MeasuredValue> percent = lot.productFraction().map(f -> f.times(100));
-            rows.add(List.of(
-                    TableCell.bold(lot.lot().label()),
-                    TableCell.of(lot.lot().product()),
-                    TableCell.of(lot.lot().stage().map(s -> s.word()).orElse("")),
-                    cells.value(lot.netGrams()),
-                    cells.uncertainty(lot.netGrams()),
-                    cells.value(lot.overTheoryPercent()),
-                    cells.value(percent),
-                    TableCell.of(
-                            lot.basis() == YieldBasis.NONE
-                                    ? "no assay"
-                                    : lot.basis().word()),
-                    TableCell.of(
-                            lot.lot().identityBy().isBlank()
-                                    ? "not recorded"
-                                    : lot.lot().identityBy())));
-        }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.word("Lot"),
-                        TableColumn.text("Product"),
-                        TableColumn.word("Stage"),
-                        TableColumn.number("Net\n(g)"),
-                        TableColumn.number("± U\n(g)"),
-                        TableColumn.number("Over\ntheory (%)"),
-                        TableColumn.number("Product\n(% w/w)"),
-                        TableColumn.text("By"),
-                        TableColumn.text("Identity by")),
-                rows));
+    private String limiting() {
+        List<Theory.Limiting> limiting =
+                run.tally().theory().map(Theory::limiting).orElse(List.of());
+        StringJoiner text =
+                new StringJoiner("; ", limiting.size() == 1 ? "limiting: " : "limiting (cannot be told apart): ", "");
+        text.setEmptyValue("");
+        limiting.forEach(l -> text.add(l.material() + " "
+                + look.figures().pair(l.amountMillimoles(), coverageFactor).together() + "\u00A0mmol"));
+        return text.toString();
     }
 
     private void findings(List<Block> blocks) {
@@ -243,23 +124,11 @@ final class RunBlock {
         blocks.add(new FindingTable(look).of(run.findings()));
     }
 
-    /** A map per wanted product that was found somewhere; without any assay one for the first, to show the way of the layers. */
     private void layerMaps(List<Block> blocks) {
-        List<LayerMap> maps = new ArrayList<>();
-        for (Product product : run.tally().run().products()) {
-            LayerMapGraph graph = new LayerMapGraph(run, product);
-            boolean found =
-                    graph.nodes().stream().anyMatch(n -> n.sharePercent().isPresent());
-            if (product.wanted() && (found || maps.isEmpty())) {
-                LayerMap map = new LayerMap(look, maps.isEmpty() ? graph : graph.onlyWhereFound(), maps.isEmpty());
-                if (map.fits()) {
-                    maps.add(map);
-                }
-            }
-        }
+        List<Block> maps = new LayerMaps(look, run).blocks();
         if (!maps.isEmpty()) {
-            blocks.add(look.subheading("Layer map"));
-            maps.forEach(m -> blocks.add(new Figure(look, m)));
+            blocks.add(look.subheading("Layer map and balance"));
+            blocks.addAll(maps);
         }
     }
 
@@ -267,7 +136,6 @@ final class RunBlock {
         if (run.tally().notComputed().isEmpty()) {
             return;
         }
-        blocks.add(look.subheading("Not computed"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (NotComputed missing : run.tally().notComputed()) {
             rows.add(List.of(
@@ -277,7 +145,7 @@ final class RunBlock {
         }
         blocks.add(new TaggedTable(
                 look,
-                List.of(TableColumn.text("What"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
+                List.of(TableColumn.text("Not computed"), TableColumn.text("Because"), TableColumn.text("Unlocked by")),
                 rows));
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -129,15 +128,8 @@ final class RunWords {
                 .findFirst();
     }
 
-    /** How much a layer holds of each substance, a line each. */
-    String contents(List<Content> contents) {
-        StringJoiner text = new StringJoiner("\n");
-        text.setEmptyValue("no assay and no bound");
-        contents.forEach(c -> text.add(content(c)));
-        return text.toString();
-    }
-
-    private String content(Content content) {
+    /** How much a layer holds of a substance. */
+    String content(Content content) {
         String share = content.percentOf().isPresent()
                 ? " (" + look.figures().significant(content.percentOf().getAsDouble(), 2) + "\u00A0% of "
                         + base(content) + ")"
@@ -161,19 +153,6 @@ final class RunWords {
 
     private String base(Content content) {
         return tally.run().product(content.substance()).map(Product::wanted).orElse(false) ? "theory" : "charged";
-    }
-
-    /** Outcome of a layer, its reason, what is missing, and the gain of a further extraction. */
-    String decision(LayerDecision decision) {
-        StringBuilder text =
-                new StringBuilder(decision.outcome().word()).append(": ").append(decision.reason());
-        if (!decision.missing().isEmpty()) {
-            text.append("\nMissing: ").append(String.join("; ", decision.missing()));
-        }
-        tally.evidence()
-                .bestGain(decision.layer())
-                .ifPresent(r -> text.append("\n").append(reextraction(r)));
-        return text.toString();
     }
 
     /** Gain of a further extraction. */

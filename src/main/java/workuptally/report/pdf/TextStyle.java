@@ -12,7 +12,7 @@ import java.awt.Color;
 record TextStyle(float size, boolean bold, Color colour) {
     /** Distance of base lines, points. */
     float leading() {
-        return size * 1.27f;
+        return size * 1.22f;
     }
 
     /** From the top of a line to its base line, points. */

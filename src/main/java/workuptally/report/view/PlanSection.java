@@ -9,6 +9,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
 import workuptally.tally.Contact;
+import workuptally.tally.ExtractionSplit;
 import workuptally.tally.Plan;
 import workuptally.tally.StepReaction;
 
@@ -29,7 +30,7 @@ public final class PlanSection {
         return TableView.of(
                 TITLE,
                 "Runs that are only planned. Estimates from planned amounts and reference values, never data. Tolerance: how close to"
-                        + " the plan is close enough (common practice); enter what was weighed.",
+                        + " the plan is close enough (limit 'Weighing tolerance'); enter what was weighed.",
                 List.of(
                         Column.text("Run", 14),
                         Column.text("Part", 10),
@@ -109,6 +110,7 @@ public final class PlanSection {
         planned.drying()
                 .ifPresent(d -> care.add("agent " + Figures.significant(d.leastGrams(), 2) + " to "
                         + Figures.significant(d.mostGrams(), 2) + " g"));
+        planned.splits().forEach(s -> care.add(split(s)));
         double portions = step.portionCount();
         String operation = step.operation().map(Step.Operation::word).orElse("");
         add(
@@ -127,6 +129,16 @@ public final class PlanSection {
                         .map(d -> d.lower().map(p -> p.word()).orElse("too alike"))
                         .orElse(""),
                 care.toString());
+    }
+
+    private static String split(ExtractionSplit split) {
+        return "leaves about " + Figures.significant(split.leftAsPlannedPercent(), 2) + " % of " + split.product()
+                + (split.bestPortions() > split.plannedPortions()
+                        ? ", " + split.bestPortions() + " portions of "
+                                + Figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
+                                + " mL about " + Figures.significant(split.leftAtBestPercent(), 2) + " %"
+                        : "")
+                + " (" + split.origin() + ")";
     }
 
     private String funnel(Contact contact) {

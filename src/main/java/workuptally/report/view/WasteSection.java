@@ -48,7 +48,11 @@ public final class WasteSection {
 
     private static Cell mass(RunReview run, RowIndex layers, WasteLine line) {
         OptionalInt row = layers.of(run, line.layer());
-        return row.isEmpty()
+        boolean weighed = run.tally()
+                .layer(line.layer())
+                .filter(l -> l.massGrams().isPresent())
+                .isPresent();
+        return row.isEmpty() || !weighed
                 ? Cell.of(line.massGrams())
                 : Cell.of(line.massGrams(), new Live.InTable(LayerBalanceSection.TITLE, row.getAsInt(), "Mass"));
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.Book;
+import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 
 /** Kept layers A1, A2 … with product by their assays, exact, against a theory of 20.0 g: limits 0.40 g. */
@@ -61,6 +62,27 @@ class SumOfLayersTest {
         SumOfLayers sums = of("10", "0.10", "0.10");
         assertEquals(0.223264, sum(sums).restGrams(), 1e-5);
         assertEquals(0.20, sum(sums).allGrams(), 1e-9);
+    }
+
+    @Test
+    void whatWasNotFoundIsInTheUnassayedLayersTogetherOnlyOnce() {
+        // 20.0 g of theory, 19.0 g pure isolated: A1, A2 and A3 hold at most about 1.0 g together, not 3.0 g.
+        SmallBook small = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "19.00", "Assay", "100");
+        for (String label : List.of("A1", "A2", "A3")) {
+            small.row("layers", "Layer", label, "Phase", "aqueous", "Net", "50.00", "Status", "kept");
+        }
+        Book book = small.book();
+        RunTally tally = new RunTallying(book.limits(), SmallBook.substances())
+                .tally(book.runs().get(0));
+        double each = tally.layer("A1")
+                .orElseThrow()
+                .contents()
+                .get(0)
+                .upperBoundGrams()
+                .orElseThrow();
+        assertTrue(each >= 1.0);
+        assertEquals(each, sum(SumOfLayers.of(tally, book.limits())).allGrams(), 1e-9);
     }
 
     @Test

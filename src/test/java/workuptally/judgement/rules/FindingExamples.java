@@ -53,6 +53,7 @@ final class FindingExamples {
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
+        add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
         add("density-unlikely", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902", "60,mL,,,,1.0"));
         add("mass-equals-volume", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,2.5,mL,2.5,g,,,,,"));
         add(
@@ -281,6 +282,12 @@ final class FindingExamples {
 
     private void reactions() {
         add("gas-expected", Severity.NOTE, bicarbonate(clean(), 30));
+        add(
+                "extraction-split",
+                Severity.NOTE,
+                planned()
+                        .with("products", "neutral,,,304", "neutral,,3,304")
+                        .plus("workup", "X1,7,extract,A1,ethyl acetate,1,30,,,0.902,250,1,,,,,,O5,A3,"));
         add("wash-too-small", Severity.STOP, bicarbonate(planned(), 30));
         add("oxidant-quench", Severity.NOTE, thiosulfate(30));
         add("reductant-short", Severity.STOP, thiosulfate(1));

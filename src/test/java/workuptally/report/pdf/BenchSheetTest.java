@@ -7,17 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
+import workuptally.book.BookReader;
+import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
 import workuptally.tally.Plan;
 
 class BenchSheetTest {
@@ -43,20 +55,101 @@ class BenchSheetTest {
                                 + s.step().operation().orElseThrow().word())),
                         s.step().number()));
         for (Plan.ExpectedLayer layer : plan.layers()) {
-            String phase = layer.phase().map(p -> p.word()).orElse("phase: ________");
-            String row = layer.label() + phase + ", step " + layer.step().number();
+            String phase = layer.phase().map(p -> p.word()).orElse("________");
+            String row = layer.label() + phase + "(step " + layer.step().number();
             assertEquals(1, PdfText.count(text, PdfText.dense(row)), row);
-            String label = planned(review).id() + layer.label() + phase;
+            String label = planned(review).id()
+                    + layer.label()
+                    + layer.phase().map(p -> p.word()).orElse("phase: ________");
             assertEquals(1, PdfText.count(text, PdfText.dense(label)), label);
         }
         assertEquals(
                 plan.layers().size(), PdfText.count(text, PdfText.dense("Owner: ________________")), "owner lines");
     }
 
+    /** Columns of the book left out of a form; the rest must stand in it under the same names in the same order. */
+    private static String headings(String table, Set<String> leftOut) throws IOException {
+        String header = Files.readAllLines(Path.of("input-templates", "csv", table + ".csv"))
+                .get(0)
+                .replace("\uFEFF", "");
+        return PdfText.dense(
+                Stream.of(header.split(",")).filter(c -> !leftOut.contains(c)).collect(Collectors.joining(" ")));
+    }
+
     @Test
-    void boxesAreHeadedLikeTheColumnsOfTheLayersTable() throws IOException {
+    void boxesAreHeadedLikeTheColumnsOfTheBookInTheirOrder() throws IOException {
         String text = PdfText.dense(sheet(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
-        assertTrue(text.contains(PdfText.dense("Position Vessel Volume (mL) Gross (g) Tare (g) Temp. (°C) pH")));
+        Set<String> unsaid = Set.of("Run", "Net (g)", "Composition", "Balance", "Volume uncertainty (mL)");
+        Set<String> afterwards = Set.of("Review by", "Status", "Released by");
+        Set<String> layers = new HashSet<>(unsaid);
+        layers.addAll(afterwards);
+        assertTrue(text.contains(headings("layers", layers)), headings("layers", layers));
+        String workup = headings(
+                "workup",
+                Set.of(
+                        "Run",
+                        "From",
+                        "Material",
+                        "Portions",
+                        "Molarity (mol/L)",
+                        "Density (g/mL)",
+                        "Gives organic",
+                        "Gives aqueous",
+                        "Gives other",
+                        "Notes"));
+        assertTrue(text.contains(workup), workup);
+        String isolated =
+                headings("isolated", Set.of("Run", "Net (g)", "Assay (% w/w)", "Relative standard uncertainty (%)"));
+        assertTrue(text.contains(isolated), isolated);
+    }
+
+    @Test
+    void portionWhoseMakeUpIsNotFollowedNamesWhatItMayHoldAndItsHazards() throws IOException {
+        String text = PdfText.dense(sheet(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
+        int cake = text.indexOf(PdfText.dense("R26-049 K1"));
+        String label = text.substring(cake, text.indexOf("Owner", cake));
+        assertTrue(label.contains(PdfText.dense("of tert-butyl methyl ether, magnesium sulfate, anhydrous")), label);
+        assertTrue(label.contains(PdfText.dense("Highly flammable liquid and vapour.")), label);
+        assertTrue(label.contains(PdfText.dense("Causes severe skin burns and eye damage.")), label);
+        assertFalse(label.contains(PdfText.dense(". Flammable liquid")), "said by the graver statement");
+    }
+
+    /** A run with forty washes; each is one row of the steps, of the steps as done, and gives two layers. */
+    private static Review manySteps(Path folder) throws IOException, UnreadableBookException {
+        StringBuilder workup = new StringBuilder(
+                "Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Gives organic,Gives aqueous,Gives other\n"
+                        + "X1,1,dilute,RM,toluene,1,50,,,,RM\n");
+        for (int i = 2; i <= 41; i++) {
+            String from = i == 2 ? "RM" : "O" + (i - 1);
+            workup.append("X1,%d,wash,%s,water,1,20,250,O%d,A%d,%n".formatted(i, from, i, i));
+        }
+        Map<String, String> tables = Map.of(
+                "runs", "Run,Date,Reaction,Kind,Status\nX1,2026-03-02,many washes,reaction,planned\n",
+                "products", "Run,Product,Wanted,Formula,Coefficient,Skeleton\nX1,acetanilide,yes,C8H9NO,1,aniline 1\n",
+                "charges",
+                        "Run,Material,Role,Formula,Coefficient,Planned amount,Planned unit\nX1,aniline,substrate,C6H7N,1,4.66,g\n",
+                "isolated", "Run,Lot,Product,Stage,From,Gross (g),Tare (g)\n",
+                "workup", workup.toString());
+        for (Map.Entry<String, String> table : tables.entrySet()) {
+            Files.writeString(folder.resolve(table.getKey() + ".csv"), table.getValue());
+        }
+        return new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
+    }
+
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void fortyStepsAllStandOnTheSheetAndNothingOverlaps(PdfOptions.Paper paper, @TempDir Path folder) throws Exception {
+        byte[] pdf = sheet(manySteps(folder), paper);
+        String text = PdfText.dense(pdf);
+        for (int i = 2; i <= 41; i++) {
+            String from = i == 2 ? "RM" : "O" + (i - 1);
+            assertEquals(
+                    1, PdfText.count(text, i + "wash" + from + "20\u00A0mLwater".replace("\u00A0", "")), "step " + i);
+            assertEquals(1, PdfText.count(text, "O" + i + "organic(step" + i + ","), "layer of step " + i);
+        }
+        assertEquals(80, PdfText.count(text, PdfText.dense("Owner: ________________")));
+        PdfReportTest.assertTidy(pdf, paper);
+        assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
     }
 
     @Test

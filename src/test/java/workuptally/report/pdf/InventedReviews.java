@@ -358,6 +358,7 @@ final class InventedReviews {
                         value(millimoles, millimoles * 0.003),
                         value(grams, grams * 0.003),
                         grams / millimoles * 1000,
+                        OptionalDouble.empty(),
                         OptionalDouble.empty())));
     }
 
@@ -366,7 +367,8 @@ final class InventedReviews {
                 "diethyl ether",
                 List.of("H224 Extremely flammable liquid and vapour.", "EUH019 May form explosive peroxides."),
                 "Cool before shaking; vent at once and often.",
-                "supplier label");
+                "supplier label",
+                true);
     }
 
     /** A hydrolysis whose product stayed partly in the aqueous layer. */
@@ -453,6 +455,7 @@ final class InventedReviews {
                                 3.2,
                                 26.3,
                                 31,
+                                0,
                                 29.6)),
                         List.of(),
                         List.of()),
@@ -486,7 +489,8 @@ final class InventedReviews {
                         new LayerDecision.Condition(
                                 "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
                         new LayerDecision.Condition(
-                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")));
+                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
+                Optional.empty());
     }
 
     static Closure.Term term(String place, String substance, double percent) {

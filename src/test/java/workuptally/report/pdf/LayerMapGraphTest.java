@@ -17,7 +17,7 @@ class LayerMapGraphTest {
                 .filter(r -> r.id().equals("R26-050"))
                 .findFirst()
                 .orElseThrow();
-        graph = new LayerMapGraph(run, run.tally().run().products().get(0));
+        graph = LayerMapGraph.of(run, run.tally().run().products().get(0));
     }
 
     private MapNode node(String label) {

@@ -25,13 +25,13 @@ import workuptally.judgement.Review;
 /** The machine-checkable rules of ISO 19005-3 (level A) and ISO 14289-1, by an independent validator. */
 class PdfReportConformanceTest {
     @ParameterizedTest
-    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4"})
+    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4", "-24, LETTER", "-3, A4"})
     void reportIsArchivableAtLevelA(int runs, PdfOptions.Paper paper) throws IOException, VeraPDFException {
         assertEquals("", broken(bytes(runs, paper), PDFAFlavour.PDFA_3_A));
     }
 
     @ParameterizedTest
-    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4"})
+    @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4", "-24, LETTER", "-3, A4"})
     void reportIsAccessible(int runs, PdfOptions.Paper paper) throws IOException, VeraPDFException {
         assertEquals("", broken(bytes(runs, paper), PDFAFlavour.PDFUA_1));
     }
@@ -43,8 +43,12 @@ class PdfReportConformanceTest {
     }
 
     private static byte[] bytes(int runs, PdfOptions.Paper paper) throws IOException {
-        // -1 stands for the demo week
-        Review review = runs < 0 ? InventedReviews.demoWeek() : InventedReviews.ofRuns(runs);
+        Review review = switch (runs) {
+            case -1 -> InventedReviews.demoWeek();
+            case -3 -> CourseBook.withASignal();
+            case -24 -> CourseBook.ofTwentyFour();
+            default -> InventedReviews.ofRuns(runs);
+        };
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfAttachment json =
                 new PdfAttachment("week-10-review.json", "{\"runs\": []}".getBytes(StandardCharsets.UTF_8));

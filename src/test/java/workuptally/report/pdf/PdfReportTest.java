@@ -32,6 +32,8 @@ import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.RegulatoryFact;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -121,6 +123,21 @@ class PdfReportTest {
     }
 
     @Test
+    void containerShowsTheRegulationsThatMayBearOnItWithTheirCitations() throws IOException {
+        Review review = InventedReviews.demoWeek();
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertFalse(review.containers().isEmpty());
+        for (ContainerReview container : review.containers()) {
+            String own = text.substring(text.indexOf("Container" + container.id() + ","));
+            for (RegulatoryFact fact : container.facts()) {
+                String shown = PdfText.dense(fact.text() + " [" + fact.citation() + "]");
+                assertTrue(own.contains(shown), shown);
+            }
+        }
+        assertTrue(text.contains(PdfText.dense("[40 CFR 262.15, satellite accumulation]")));
+    }
+
+    @Test
     void equalReviewsHaveEqualBytes() throws IOException {
         byte[] first = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
         byte[] second = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
@@ -144,9 +161,33 @@ class PdfReportTest {
     @Test
     void hazardNotesNeverStandWithoutTheSentenceThatDefers() throws IOException {
         Review review = InventedReviews.ofRuns(12);
-        long blocks = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
+        long runs = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertEquals(blocks, PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)));
+        assertEquals(
+                runs + 1,
+                PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)),
+                "each run, and the notes about materials");
+    }
+
+    @Test
+    void noteAboutAMaterialStandsOnceAndIsNamedByEachRun() throws IOException {
+        Review review = InventedReviews.ofRuns(12);
+        HazardNote note = InventedReviews.hazard();
+        long runs =
+                review.runs().stream().filter(r -> r.hazards().contains(note)).count();
+        assertTrue(runs > 1, "the case needs more than one run");
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertEquals(1, PdfText.count(text, PdfText.dense(note.caution())));
+        assertEquals(runs, PdfText.count(text, PdfText.dense("“Hazard notes about materials”: diethyl ether.")));
+    }
+
+    @Test
+    void noteAboutAMaterialStaysWithTheOnlyRun() throws IOException {
+        Review review = InventedReviews.ofRuns(1);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        assertEquals(
+                1, PdfText.count(text, PdfText.dense(InventedReviews.hazard().caution())));
+        assertFalse(text.contains(PdfText.dense("Hazard notes about materials")), text);
     }
 
     @ParameterizedTest
@@ -168,7 +209,7 @@ class PdfReportTest {
         assertTidy(InventedReviews.demoWeek(), paper);
     }
 
-    private static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
+    static void assertTidy(Review review, PdfOptions.Paper paper) throws IOException {
         PdfOptions options = new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty());
         assertTidy(PdfText.bytes(review, options), paper);
     }
@@ -227,7 +268,7 @@ class PdfReportTest {
                         .findNamedDestinationPage(name)
                         .getPage();
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
-                links++;
+                links += name.getNamedDestination().equals("hazards") ? 0 : 1;
             }
             assertEquals(
                     12 + 7 + 3, links, "a link per run, per run with a stop or hold, per layer that holds product");
@@ -237,7 +278,7 @@ class PdfReportTest {
                 assertTrue(item.findDestinationPage(document) != null, item.getTitle());
                 bookmarks++;
             }
-            assertEquals(12 + 3, bookmarks, "top, runs, waste, basis");
+            assertEquals(12 + 4, bookmarks, "top, runs, hazards, waste, basis");
         }
     }
 

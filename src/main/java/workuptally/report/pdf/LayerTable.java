@@ -1,0 +1,220 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.StringJoiner;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.tally.Content;
+import workuptally.tally.LayerTally;
+
+/**
+ * Layers with mass, volume and density, a row per substance with what is held and the most that can be, and the outcome; what the outcome
+ * rests on beside these figures, what is missing and what a further extraction would bring stand below, once for all layers that share it.
+ */
+final class LayerTable {
+    private static final Set<String> HELD = Set.of("layer-holds-product", "layer-waits");
+    private static final String MISSING = "missing: ";
+    private static final int MOST_DIGITS = 3;
+    private static final int SHARE_DIGITS = 2;
+
+    private final Look look;
+    private final RunReview run;
+    private final List<LayerTally> layers;
+    private final double coverageFactor;
+    private final RunWords words;
+    private final MeasuredCells cells;
+    private final boolean judged;
+    private final Optional<String> only;
+
+    LayerTable(Look look, RunReview run, List<LayerTally> layers, double coverageFactor) {
+        this.look = look;
+        this.run = run;
+        this.coverageFactor = coverageFactor;
+        this.words = new RunWords(look, run, coverageFactor);
+        this.cells = new MeasuredCells(look.figures(), coverageFactor);
+        this.judged = !run.decisions().isEmpty();
+        List<String> substances = layers.stream()
+                .flatMap(l -> l.contents().stream())
+                .map(this::substance)
+                .distinct()
+                .toList();
+        this.only = substances.size() == 1 ? Optional.of(substances.get(0)) : Optional.empty();
+        this.layers = List.copyOf(layers);
+    }
+
+    /** The one substance that all contents are of; empty where there are several, which then have a column. */
+    Optional<String> onlySubstance() {
+        return only;
+    }
+
+    List<Block> blocks() {
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            rows.addAll(rows(layer));
+        }
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                TableColumn.word("Layer"),
+                TableColumn.text("Phase, standing"),
+                TableColumn.number("Mass\n(g)"),
+                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Volume\n(mL)"),
+                TableColumn.number("Density\n(g/mL)")));
+        if (only.isEmpty()) {
+            columns.add(TableColumn.text("Substance"));
+        }
+        columns.addAll(List.of(
+                TableColumn.number("Holds\n(g)"),
+                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Share\n(%)"),
+                TableColumn.number("At most\n(g)")));
+        if (judged) {
+            columns.add(TableColumn.number("At most\n(%)"));
+            columns.add(TableColumn.text("Outcome"));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new TaggedTable(look, columns, rows));
+        String remarks = remarks();
+        if (!remarks.isEmpty()) {
+            blocks.add(new Paragraph(look, remarks, look.table()));
+        }
+        return blocks;
+    }
+
+    private List<List<TableCell>> rows(LayerTally layer) {
+        Optional<LayerDecision> decision = run.decision(layer.label());
+        List<TableCell> head = List.of(
+                TableCell.bold(layer.label()),
+                TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated") + ", " + standing(layer)),
+                cells.value(layer.massGrams()),
+                cells.uncertainty(layer.massGrams()),
+                cells.value(layer.volumeMillilitres()),
+                TableCell.of(layer.densityGramsPerMillilitre()
+                        .map(d -> look.figures().pair(d, coverageFactor).value())
+                        .orElse("–")));
+        String outcome = decision.map(d -> d.outcome().word()).orElse("");
+        if (layer.contents().isEmpty()) {
+            List<TableCell> row = new ArrayList<>(head);
+            if (only.isEmpty()) {
+                row.add(TableCell.of("–"));
+            }
+            row.addAll(List.of(TableCell.of("–"), TableCell.of(""), TableCell.of("–"), TableCell.of("–")));
+            end(row, "", outcome);
+            return List.of(row);
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Content content : layer.contents()) {
+            boolean first = rows.isEmpty();
+            List<TableCell> row = new ArrayList<>(
+                    first ? head : head.stream().map(c -> TableCell.of("")).toList());
+            if (only.isEmpty()) {
+                row.add(TableCell.of(substance(content)));
+            }
+            row.addAll(content(content));
+            end(row, mostPercent(decision, content), first ? outcome : "");
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private void end(List<TableCell> row, String mostPercent, String outcome) {
+        if (judged) {
+            row.add(TableCell.of(mostPercent));
+            row.add(TableCell.of(outcome));
+        }
+    }
+
+    /** The substance, with what sets its figures apart. */
+    private String substance(Content content) {
+        boolean estimate = content.kind() == Content.Kind.CARRIED || content.kind() == Content.Kind.PREDICTED;
+        boolean tracked = run.tally()
+                .run()
+                .product(content.substance())
+                .filter(Product::wanted)
+                .isEmpty();
+        return content.substance()
+                + (estimate ? ", " + content.kind().word() : "")
+                + (tracked && content.percentOf().isPresent() ? ", of charged" : "");
+    }
+
+    private List<TableCell> content(Content content) {
+        boolean held = content.massGrams().isPresent()
+                && (content.kind() != Content.Kind.BOUND
+                        || content.upperBoundGrams().isEmpty());
+        return List.of(
+                held ? cells.value(content.massGrams()) : TableCell.of("–"),
+                held ? cells.uncertainty(content.massGrams()) : TableCell.of(""),
+                significant(content.percentOf(), SHARE_DIGITS),
+                significant(content.upperBoundGrams(), MOST_DIGITS));
+    }
+
+    private TableCell significant(OptionalDouble value, int digits) {
+        return TableCell.of(value.isPresent() ? look.figures().significant(value.getAsDouble(), digits) : "–");
+    }
+
+    private String mostPercent(Optional<LayerDecision> decision, Content content) {
+        return decision.flatMap(LayerDecision::atMost)
+                .filter(most -> most.product().equalsIgnoreCase(content.substance()))
+                .map(most -> look.figures().significant(most.percentOfTheory(), SHARE_DIGITS))
+                .orElse("");
+    }
+
+    private static String standing(LayerTally layer) {
+        if (layer.aliquot()) {
+            return "aliquot";
+        }
+        if (!layer.terminal()) {
+            return "passed on";
+        }
+        return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
+    }
+
+    /** What outcomes rest on beside the figures, each once with the layers it is said of. */
+    private String remarks() {
+        Map<String, List<String>> byText = new LinkedHashMap<>();
+        for (LayerTally layer : layers) {
+            run.decision(layer.label())
+                    .ifPresent(d -> remarks(d)
+                            .forEach(text -> byText.computeIfAbsent(text, t -> new ArrayList<>())
+                                    .add(layer.label())));
+        }
+        StringJoiner text = new StringJoiner(". ", "", ".");
+        text.setEmptyValue("");
+        byText.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
+        return text.toString();
+    }
+
+    private List<String> remarks(LayerDecision decision) {
+        List<String> remarks = new ArrayList<>();
+        boolean missing = decision.reason().startsWith(MISSING);
+        if (!decision.restsOnTheBound() && !missing && !decision.reason().isBlank()) {
+            remarks.add(decision.reason());
+        }
+        // a layer on hold has a finding of its own, which says the rest
+        boolean held = run.findings().stream().anyMatch(f -> HELD.contains(f.code()) && names(f, decision.layer()));
+        if (!decision.missing().isEmpty() && (missing || !held)) {
+            remarks.add(MISSING + String.join("; ", decision.missing()));
+        }
+        if (!held) {
+            run.tally().evidence().bestGain(decision.layer()).ifPresent(gain -> remarks.add(words.reextraction(gain)));
+        }
+        return remarks;
+    }
+
+    private static boolean names(Finding finding, String layer) {
+        int colon = finding.seen().indexOf(": ");
+        return colon > 0
+                && List.of(finding.seen()
+                                .substring(0, colon)
+                                .replaceFirst("^layers? ", "")
+                                .split(", "))
+                        .contains(layer);
+    }
+}

@@ -1,0 +1,122 @@
+package workuptally.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.model.Charge;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Step;
+
+/** Words, portions and decimal commas as benches write them (common practice). */
+class BenchWordsTest {
+    @ParameterizedTest
+    @CsvSource({
+        "evaporate, CONCENTRATE",
+        "Rotavap, CONCENTRATE",
+        "recrystallise, CRYSTALLISE",
+        "Recrystallize, CRYSTALLISE",
+        "recrystallization, CRYSTALLISE",
+        "column, CHROMATOGRAPH",
+        "flash chromatography, CHROMATOGRAPH",
+        "washed, WASH",
+        "re-extract, BACK_EXTRACT",
+        "dried in vacuo, ''",
+        "dry in vacuo, DRY_SOLID"
+    })
+    void operationIsKnownByItsOtherNames(String typed, String operation) {
+        assertEquals(
+                operation,
+                Words.find(Step.Operation.values(), typed)
+                        .map(Step.Operation::name)
+                        .orElse(""));
+    }
+
+    @Test
+    void otherChoicesAreKnownByTheirOtherNamesToo() {
+        assertEquals(Optional.of(Charge.Role.SUBSTRATE), Words.find(Charge.Role.values(), "Starting material"));
+        assertEquals(Optional.of(Layer.Phase.AQUEOUS), Words.find(Layer.Phase.values(), "aq."));
+        assertEquals(Optional.of(Layer.Phase.ORGANIC), Words.find(Layer.Phase.values(), "fraction"));
+        assertEquals(Optional.of(Lot.Stage.PURIFIED), Words.find(Lot.Stage.values(), "recrystallised"));
+        assertEquals(Optional.of(Lot.Stage.CROP), Words.find(Lot.Stage.values(), "2nd crop"));
+    }
+
+    @Test
+    void wordOfOneChoiceMeansNothingInAnother() {
+        assertTrue(Words.find(Lot.Stage.values(), "rotavap").isEmpty());
+        assertTrue(Words.find(Step.Operation.values(), "starting material").isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', 3 x 30 mL, 3, 30",
+        "'', 2×25, 2, 25",
+        "'', '3 x 12,5 mL', 3, 12.5",
+        "3, 3 x 30 mL, 3, 30",
+        "3 x, 30 mL, 3, 30",
+        "x3, 30, 3, 30"
+    })
+    void portionsMayStandWithTheirVolumeOrWithATimesSign(String portions, String volume, double count, double each) {
+        Step step = step(portions, volume);
+        assertEquals(count, step.portionCount(), 1e-9);
+        assertEquals(each, step.volumeMillilitres().entered().orElseThrow().value(), 1e-9);
+    }
+
+    @Test
+    void portionsThatContradictTheirOwnColumnAreNotRead() {
+        assertTrue(step("2", "3 x 30 mL").volumeMillilitres().isUnreadable());
+    }
+
+    @Test
+    void threeDecimalsAreReadByTheDecimalCommaOfTheirTable() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Actual amount", "\"1,702 g\"")
+                .but("charges", "Actual unit", "")
+                .row("charges", "Material", "MeOH", "Role", "solvent", "Actual amount", "\"12,5 mL\"");
+        assertEquals(1.702, actual(book), 1e-9);
+    }
+
+    @Test
+    void threeDecimalsStayOpenWhereNothingTellsHowNumbersAreWritten() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Actual amount", "\"1,702\"")
+                .but("charges", "Molar mass", "100");
+        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+    }
+
+    @Test
+    void threeDecimalsStayOpenWhereCommaAndPointBothOccur() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Actual amount", "\"1,702\"")
+                .row("charges", "Material", "A", "Role", "solvent", "Actual amount", "\"12,5 mL\"")
+                .row("charges", "Material", "B", "Role", "solvent", "Actual amount", "12.5 mL");
+        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+    }
+
+    private static double actual(SmallBook book) {
+        return book.run()
+                .charges()
+                .get(0)
+                .actual()
+                .orElseThrow()
+                .value()
+                .entered()
+                .orElseThrow()
+                .value();
+    }
+
+    private static Step step(String portions, String volume) {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")
+                .but("workup", "Portions", portions)
+                .but("workup", "Volume", '"' + volume + '"')
+                .run()
+                .steps()
+                .get(0);
+    }
+}

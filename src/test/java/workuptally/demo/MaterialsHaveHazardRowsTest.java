@@ -1,0 +1,85 @@
+package workuptally.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
+
+/** A material without a row has no hazard words on a label, which a reader could take for no hazard. */
+class MaterialsHaveHazardRowsTest {
+    private static final Reference REFERENCE = Reference.load();
+
+    private static Set<String> materials(Path file) throws IOException {
+        Set<String> names = new TreeSet<>();
+        try (CSVParser rows = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(Files.newBufferedReader(file))) {
+            for (CSVRecord row : rows) {
+                names.add(row.get("Material"));
+            }
+        }
+        names.remove("");
+        return names;
+    }
+
+    private static boolean isListed(String name) {
+        int in = name.lastIndexOf(" in ");
+        return REFERENCE.hazard(name).isPresent()
+                || (in > 0 && REFERENCE.hazard(name.substring(0, in)).isPresent())
+                || REFERENCE
+                        .wash(name)
+                        .flatMap(Wash::solute)
+                        .flatMap(REFERENCE::hazard)
+                        .isPresent();
+    }
+
+    @Test
+    void everyMaterialOfTheDemoHasOne() throws IOException {
+        Path demo = Path.of("input-templates", "demo-week");
+        Set<String> names = materials(demo.resolve("charges.csv"));
+        names.addAll(materials(demo.resolve("workup.csv")));
+        assertTrue(names.size() > 40, names::toString);
+        assertEquals(List.of(), names.stream().filter(name -> !isListed(name)).toList());
+    }
+
+    @Test
+    void everySolventWashAndDryingAgentHasOne() {
+        Stream<String> solvents = REFERENCE.solvents().stream().map(Solvent::name);
+        Stream<String> agents = REFERENCE.dryingAgents().stream().map(agent -> agent.name());
+        assertEquals(
+                List.of(),
+                Stream.concat(solvents, agents).filter(name -> !isListed(name)).toList());
+        assertEquals(
+                List.of(),
+                REFERENCE.washes().stream()
+                        .map(Wash::solute)
+                        .flatMap(Optional::stream)
+                        .filter(solute -> REFERENCE.hazard(solute).isEmpty())
+                        .toList());
+    }
+
+    @Test
+    void gradeBehindACommaDoesNotHideTheMaterial() {
+        assertEquals(
+                List.of("H226", "H314"),
+                REFERENCE.hazard("acetic acid, glacial").orElseThrow().statements());
+        assertTrue(REFERENCE.hazard("no such thing, glacial").isEmpty());
+    }
+}
