@@ -19,7 +19,6 @@ import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.model.Book;
 import workuptally.report.pdf.BenchSheet;
-import workuptally.report.pdf.PdfOptions;
 
 /** Writes a sheet for the bench for the planned runs of books. */
 @Command(
@@ -40,19 +39,8 @@ final class BenchCommand implements Callable<Integer> {
             description = "Folder for the sheet; without it it stands beside the book.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "A4",
-            description = "Paper: A4 or Letter; without it ${DEFAULT-VALUE}.")
-    private PdfOptions.Paper paper;
-
-    @Option(
-            names = "--locale",
-            paramLabel = "MARK",
-            defaultValue = "point",
-            description = "Decimal mark: point or comma; without it ${DEFAULT-VALUE}.")
-    private PdfOptions.DecimalMark decimalMark;
+    @Mixin
+    private PaperOptions paper;
 
     @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
     private List<Path> books;
@@ -80,7 +68,7 @@ final class BenchCommand implements Callable<Integer> {
             try (StagedFiles files = new StagedFiles(out.orElse(beside == null ? path : beside))) {
                 try (OutputStream file =
                         new BufferedOutputStream(Files.newOutputStream(files.add(book.name() + "-bench.pdf")))) {
-                    BenchSheet.write(review, new PdfOptions(paper, decimalMark, Optional.empty()), file);
+                    BenchSheet.write(review, paper.with(Optional.empty()), file);
                 }
                 for (Path placed : files.place()) {
                     terminal.println("Written: " + placed + " (" + (runs == 1 ? "1 run" : runs + " runs") + ")");

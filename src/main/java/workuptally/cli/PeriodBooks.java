@@ -17,6 +17,7 @@ import workuptally.book.WrittenReview;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.period.BookShare;
 import workuptally.judgement.period.PeriodLedger;
+import workuptally.judgement.period.PeriodReview.Standing;
 
 /**
  * Reads and reviews many books, two at a time, and adds them to a ledger in the order of their paths. Of a book only what it adds stays in
@@ -79,20 +80,20 @@ final class PeriodBooks {
         if (Files.isRegularFile(book) && WrittenReview.is(book)) {
             throw new PassedOver();
         }
-        return BookShare.of(reviewer.review(options.read(book)));
+        return BookShare.of(name(book), reviewer.review(options.read(book)));
     }
 
     private void finish(Work work) throws IOException {
-        String name = folder.relativize(work.book()).toString();
+        String name = name(work.book());
         try {
             ledger.add(work.share().get());
         } catch (ExecutionException failed) {
             Throwable cause = failed.getCause();
             if (cause instanceof PassedOver) {
-                ledger.leaveOut(name, "a review written by this program: passed over");
+                ledger.leaveOut(name, Standing.PASSED_OVER, "a review that this program wrote");
             } else if (cause instanceof UnreadableBookException || cause instanceof IOException) {
                 unreadable.add(name + ": " + Failure.sentence(cause));
-                ledger.leaveOut(name, Failure.sentence(cause));
+                ledger.leaveOut(name, Standing.NOT_READ, Failure.sentence(cause));
             } else if (cause instanceof Error error) {
                 throw error;
             } else {
@@ -102,5 +103,12 @@ final class PeriodBooks {
             Thread.currentThread().interrupt();
             throw new IOException("The work was interrupted.", interrupted);
         }
+    }
+
+    /** Its path inside the folder, the same on every system; its own name where the folder is itself the book. */
+    private String name(Path book) {
+        String inside = folder.relativize(book).toString().replace('\\', '/');
+        Path own = book.toAbsolutePath().normalize().getFileName();
+        return inside.isEmpty() && own != null ? own.toString() : inside;
     }
 }

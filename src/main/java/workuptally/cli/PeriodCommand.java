@@ -21,8 +21,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
+import workuptally.judgement.period.Span;
+import workuptally.measure.Rounding;
 import workuptally.report.csv.CsvLedgers;
 import workuptally.report.json.JsonReport;
+import workuptally.report.pdf.PdfAttachment;
+import workuptally.report.pdf.PeriodReport;
 
 /** Accounts over many books. */
 @Command(
@@ -31,9 +35,11 @@ import workuptally.report.json.JsonReport;
         versionProvider = Version.class,
         description = {
             "Sums solvents, waste and yields over the books of a folder, for the runs between two days.",
-            "Writes period-solvents.csv, period-waste.csv and period.json. A book that cannot be read is listed, the others count."
+            "Writes period.pdf, period.json, period-solvents.csv and period-waste.csv. A book that cannot be read is listed, the others count."
         })
 final class PeriodCommand implements Callable<Integer> {
+    private static final String JSON = "period.json";
+
     private final boolean interactive;
 
     @Spec
@@ -53,6 +59,9 @@ final class PeriodCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description = "Folder for the files; without it they stand in the folder of the books.")
     private Optional<Path> out = Optional.empty();
+
+    @Mixin
+    private PaperOptions paper;
 
     @Option(names = "--quiet", description = "Print nothing but faults.")
     private boolean quiet;
@@ -77,7 +86,7 @@ final class PeriodCommand implements Callable<Integer> {
         }
         List<Path> books = BookFinder.in(folder);
         PrintWriter err = spec.commandLine().getErr();
-        PeriodLedger ledger = new PeriodLedger(from, to);
+        PeriodLedger ledger = new PeriodLedger(new Span(from, to));
         List<String> unreadable;
         try (Progress progress = Progress.ofBooks(err, books.size(), interactive && !quiet)) {
             unreadable = new PeriodBooks(folder, options, ledger).add(books, progress::done);
@@ -86,7 +95,8 @@ final class PeriodCommand implements Callable<Integer> {
         List<Path> written = write(target(books), review);
         unreadable.forEach(err::println);
         if (!quiet) {
-            PeriodSummary.print(review, spec.commandLine().getOut());
+            PeriodSummary.print(
+                    review, Rounding.in(paper.locale()), spec.commandLine().getOut());
             spec.commandLine().getOut().println("Written:");
             written.forEach(file -> spec.commandLine().getOut().println("  " + file));
         }
@@ -99,13 +109,19 @@ final class PeriodCommand implements Callable<Integer> {
         return out.orElse(books.equals(List.of(folder)) && beside != null ? beside : folder);
     }
 
-    private static List<Path> write(Path target, PeriodReview review) throws IOException {
+    /** The PDF takes its attachment from the file just written, so that many books need no more memory. */
+    private List<Path> write(Path target, PeriodReview review) throws IOException {
         try (StagedFiles files = new StagedFiles(target)) {
+            Path pdf = files.add("period.pdf");
+            Path json = files.add(JSON);
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(json))) {
+                JsonReport.write(review, out);
+            }
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(pdf))) {
+                PeriodReport.write(review, paper.with(Optional.of(PdfAttachment.ofFile(JSON, json))), out);
+            }
             CsvLedgers.writeSolvents(files.add("period-solvents.csv"), review);
             CsvLedgers.writeWaste(files.add("period-waste.csv"), review);
-            try (OutputStream json = new BufferedOutputStream(Files.newOutputStream(files.add("period.json")))) {
-                JsonReport.write(review, json);
-            }
             return files.place();
         }
     }

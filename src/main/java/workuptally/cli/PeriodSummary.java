@@ -2,67 +2,97 @@ package workuptally.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.period.PeriodReview;
+import workuptally.measure.Rounding;
 
-/** A period in short on the terminal: runs, yields, solvents, waste, and the weeks before. */
+/** A period in short on the terminal: runs, yields, solvents, waste, the spans before, and books that are not counted in full. */
 final class PeriodSummary {
     private static final int WIDEST = 60;
 
-    private PeriodSummary() {}
+    private final PeriodReview review;
+    private final Rounding rounding;
+    private final PrintWriter out;
 
-    static void print(PeriodReview review, PrintWriter out) {
+    private PeriodSummary(PeriodReview review, Rounding rounding, PrintWriter out) {
+        this.review = review;
+        this.rounding = rounding;
+        this.out = out;
+    }
+
+    static void print(PeriodReview review, Rounding rounding, PrintWriter out) {
+        PeriodSummary summary = new PeriodSummary(review, rounding, out);
+        summary.totals();
+        summary.tables();
+        summary.books();
+    }
+
+    private void totals() {
         PeriodTotals totals = review.totals();
-        out.println(review.from() + " to " + review.to() + ": " + totals.runsIsolated() + " runs isolated, "
-                + totals.runsInWorkup() + " in workup, " + totals.runsPlanned() + " planned");
+        out.println(review.span().from() + " to " + review.span().to() + ": " + totals.runsIsolated()
+                + " runs isolated, " + totals.runsInWorkup() + " in workup, " + totals.runsPlanned() + " planned");
         out.println("Yield over all amounts: " + percent(totals.amountWeightedYieldPercent())
                 + totals.withoutLargest()
-                        .map(w -> String.format(Locale.ROOT, "; without %s: %.1f %%", w.run(), w.percent()))
+                        .map(w -> "; without " + w.run() + ": " + decimals(w.percent(), 1) + " %")
                         .orElse("")
-                + "; " + totals.yieldsStated() + " yields stated");
-        out.println(String.format(
-                Locale.ROOT,
-                "Solvents: %.2f kg in, %.0f %% recovered, %.0f %% not found",
-                totals.solventInGrams() / 1000,
-                totals.solventRecoveredPercent(),
-                totals.solventNotFoundPercent()));
+                + "; median " + percent(totals.medianYieldPercent()) + " of " + totals.yieldsStated()
+                + " yields stated");
+        out.println("Solvents: " + decimals(totals.solventInLitres(), 2) + " L, "
+                + decimals(totals.solventInGrams() / 1000, 2) + " kg in; "
+                + decimals(totals.solventRecoveredPercent(), 0) + " % recovered, "
+                + decimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println("Process mass intensity: " + number(totals.metrics().pmi()) + " (sum over sum of "
                 + totals.metrics().runs().size() + " runs)");
         out.println();
-        List<List<String>> rows = totals.solvents().stream()
-                .map(s -> List.of(
-                        s.solvent(),
-                        kilograms(s.inGrams()),
-                        kilograms(s.recoveredGrams()),
-                        kilograms(s.notFoundGrams())))
-                .toList();
-        table(out, List.of("Solvent", "In (kg)", "Recovered (kg)", "Not found (kg)"), rows);
-        table(
-                out,
-                List.of("Stream", "Layers", "Kept (kg)"),
-                totals.waste().stream()
-                        .map(w -> List.of(w.streamName(), Integer.toString(w.layers()), kilograms(w.massGrams())))
-                        .toList());
-        table(
-                out,
-                List.of("Week from", "Runs", "Solvents in (kg)", "Recovered (%)", "PMI"),
-                review.weeks().stream()
-                        .map(w -> List.of(
-                                w.monday().toString(),
-                                Integer.toString(w.runs()),
-                                kilograms(w.totals().solventInGrams()),
-                                String.format(Locale.ROOT, "%.0f", w.totals().solventRecoveredPercent()),
-                                number(w.totals().metrics().pmi())))
-                        .toList());
-        review.books().stream()
-                .filter(b -> !b.remark().isEmpty())
-                .forEach(b ->
-                        Wrapped.lines(b.book() + ": " + b.remark(), "", "  ").forEach(out::println));
     }
 
-    private static void table(PrintWriter out, List<String> headings, List<List<String>> rows) {
+    private void tables() {
+        table(
+                List.of("Solvent", "In (kg)", "Recovered (kg)", "Not found (kg)"),
+                review.totals().solvents().stream()
+                        .map(s -> List.of(
+                                s.solvent(),
+                                kilograms(s.inGrams()),
+                                kilograms(s.recoveredGrams()),
+                                kilograms(s.notFoundGrams())))
+                        .toList());
+        table(
+                List.of("Stream", "Layers", "Kept (kg)"),
+                review.totals().waste().stream()
+                        .map(w -> List.of(w.streamName(), Integer.toString(w.layers()), kilograms(w.massGrams())))
+                        .toList());
+        if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
+            out.println("No run of the " + review.earlier().size() + " periods before, from "
+                    + review.earlier().get(0).span().from() + " on, stands in these books.");
+            out.println();
+            return;
+        }
+        table(
+                List.of("Before, from", "to", "Runs", "Solvents in (kg)", "Recovered (%)", "PMI"),
+                review.earlier().stream().map(this::earlier).toList());
+    }
+
+    private List<String> earlier(PeriodReview.Earlier earlier) {
+        boolean empty = earlier.runs() == 0;
+        PeriodTotals totals = earlier.totals();
+        return List.of(
+                earlier.span().from().toString(),
+                earlier.span().to().toString(),
+                Integer.toString(earlier.runs()),
+                empty ? "-" : kilograms(totals.solventInGrams()),
+                empty ? "-" : decimals(totals.solventRecoveredPercent(), 0),
+                empty ? "-" : number(totals.metrics().pmi()));
+    }
+
+    private void books() {
+        review.books().stream()
+                .filter(b -> !b.remark().isEmpty())
+                .forEach(b -> Wrapped.lines(b.book() + " (" + b.standing().word() + "): " + b.remark(), "", "  ")
+                        .forEach(out::println));
+    }
+
+    private void table(List<String> headings, List<List<String>> rows) {
         if (rows.isEmpty()) {
             return;
         }
@@ -72,15 +102,19 @@ final class PeriodSummary {
         out.println();
     }
 
-    private static String kilograms(double grams) {
-        return String.format(Locale.ROOT, "%.3f", grams / 1000);
+    private String decimals(double value, int decimals) {
+        return rounding.toDecimals(value, decimals);
     }
 
-    private static String percent(OptionalDouble value) {
-        return value.isPresent() ? String.format(Locale.ROOT, "%.1f %%", value.getAsDouble()) : "none stated";
+    private String kilograms(double grams) {
+        return decimals(grams / 1000, 3);
     }
 
-    private static String number(OptionalDouble value) {
-        return value.isPresent() ? String.format(Locale.ROOT, "%.1f", value.getAsDouble()) : "not computed";
+    private String percent(OptionalDouble value) {
+        return value.isPresent() ? decimals(value.getAsDouble(), 1) + " %" : "not stated";
+    }
+
+    private String number(OptionalDouble value) {
+        return value.isPresent() ? decimals(value.getAsDouble(), 1) : "not computed";
     }
 }

@@ -2,15 +2,15 @@ package workuptally.cli;
 
 import java.io.PrintWriter;
 
-/** Shows on the terminal how many runs of a large book, or books of a period, are done. */
+/** Shows on the terminal how many runs of a large book, or books of a period, are done: a bar that grows on one line. */
 final class Progress implements AutoCloseable {
     private static final int FEW_RUNS = 200;
-    private static final int RUNS_PER_LINE = 50;
-
+    private static final int RUNS_PER_STEP = 50;
     private static final int FEW_BOOKS = 10;
+    private static final int BAR = 30;
 
     private final PrintWriter err;
-    private final int runs;
+    private final int all;
     private final String what;
     private final int step;
     private final boolean shown;
@@ -21,12 +21,12 @@ final class Progress implements AutoCloseable {
      * @param runs runs of the book
      */
     Progress(PrintWriter err, int runs, boolean interactive) {
-        this(err, runs, "runs", RUNS_PER_LINE, interactive && runs > FEW_RUNS);
+        this(err, runs, "runs", RUNS_PER_STEP, interactive && runs > FEW_RUNS);
     }
 
-    private Progress(PrintWriter err, int runs, String what, int step, boolean shown) {
+    private Progress(PrintWriter err, int all, String what, int step, boolean shown) {
         this.err = err;
-        this.runs = runs;
+        this.all = all;
         this.what = what;
         this.step = step;
         this.shown = shown;
@@ -38,8 +38,9 @@ final class Progress implements AutoCloseable {
     }
 
     void done(int count) {
-        if (shown && (count % step == 0 || count == runs)) {
-            err.print("\rreviewed " + count + " of " + runs + " " + what);
+        if (shown && (count % step == 0 || count == all)) {
+            int filled = (int) ((long) BAR * count / all);
+            err.print("\r[" + "#".repeat(filled) + ".".repeat(BAR - filled) + "] " + count + " of " + all + " " + what);
             err.flush();
         }
     }

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -22,7 +21,6 @@ import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
-import workuptally.report.pdf.PdfOptions;
 
 /** Reviews books and writes the reports of each. */
 @Command(
@@ -45,20 +43,8 @@ final class ReviewCommand implements Callable<Integer> {
             description = "Folder for the reports; without it they stand beside the book.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "A4",
-            description = "Paper of the PDF: A4 or Letter; without it ${DEFAULT-VALUE}.")
-    private PdfOptions.Paper paper;
-
-    @Option(
-            names = "--locale",
-            paramLabel = "MARK",
-            defaultValue = "point",
-            description = "Decimal mark of PDF and terminal: point or comma; without it ${DEFAULT-VALUE}."
-                    + " JSON and CSV always have a point.")
-    private PdfOptions.DecimalMark decimalMark;
+    @Mixin
+    private PaperOptions paper;
 
     @Option(
             names = "--reports",
@@ -93,7 +79,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     private ExitCode review(Path path, Set<Path> taken) {
         PrintWriter err = spec.commandLine().getErr();
-        ReviewSettings settings = new ReviewSettings(options.reading(), paper, decimalMark, reports);
+        ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
@@ -111,8 +97,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void print(Review review, List<Path> written) {
         PrintWriter terminal = spec.commandLine().getOut();
-        Locale locale = decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT;
-        ReviewSummary.print(review, Rounding.in(locale), terminal);
+        ReviewSummary.print(review, Rounding.in(paper.locale()), terminal);
         terminal.println("Written:");
         written.forEach(file -> terminal.println("  " + file));
         terminal.println();

@@ -27,7 +27,7 @@ import workuptally.tally.WasteLine;
  * @param yieldPercents product yields that can be stated, %
  * @param foundMillimoles Σ n found over those products, mmol
  * @param theoryMillimoles Σ n theory over those products, mmol
- * @param excluded what was left out, with the reason
+ * @param leftOut what was left out of the yields, with the reason
  * @param solvents its solvents; none of a planned run
  * @param waste its layers in the waste account
  * @param masses its mass metrics, where a yield can be stated
@@ -39,20 +39,42 @@ public record RunShare(
         List<Double> yieldPercents,
         double foundMillimoles,
         double theoryMillimoles,
-        List<String> excluded,
+        List<LeftOut> leftOut,
         List<SolventUse> solvents,
         List<WasteLine> waste,
         Optional<Masses> masses) {
     /** Copies the lists. */
     public RunShare {
         yieldPercents = List.copyOf(yieldPercents);
-        excluded = List.copyOf(excluded);
+        leftOut = List.copyOf(leftOut);
         solvents = List.copyOf(solvents);
         waste = List.copyOf(waste);
     }
 
-    /** Masses of the metrics, g; PMI, g/g. */
-    record Masses(
+    /** What was left out, each with its reason, as text. */
+    public List<String> excluded() {
+        return leftOut.stream().map(l -> l.what() + ": " + l.because()).toList();
+    }
+
+    /**
+     * A run, or one of its products, that no yield is stated of.
+     *
+     * @param what run id, and product where only that is left out
+     * @param because why
+     */
+    public record LeftOut(String what, String because) {}
+
+    /**
+     * Masses of the metrics.
+     *
+     * @param inGrams everything put in, g
+     * @param productGrams pure product, g
+     * @param solventGrams organic solvents put in, g
+     * @param waterGrams water put in, g
+     * @param reusedGrams set aside to be re-used, g
+     * @param pmi process mass intensity of the run, g/g
+     */
+    public record Masses(
             double inGrams,
             double productGrams,
             double solventGrams,
@@ -75,8 +97,8 @@ public record RunShare(
      * yield are left out and named; nothing left out counts as zero.
      */
     public static RunShare of(RunTally tally, Limits limits) {
-        List<String> excluded = new ArrayList<>();
-        List<ProductYield> statable = statable(tally, limits, excluded);
+        List<LeftOut> leftOut = new ArrayList<>();
+        List<ProductYield> statable = statable(tally, limits, leftOut);
         double found = 0;
         double expected = 0;
         for (ProductYield product : statable) {
@@ -92,23 +114,23 @@ public record RunShare(
                 statable.stream().map(y -> y.percent().value()).toList(),
                 found,
                 expected,
-                excluded,
+                leftOut,
                 planned ? List.of() : tally.solvents(),
                 tally.waste(),
                 statable.isEmpty() ? Optional.empty() : tally.metrics().map(Masses::of));
     }
 
-    private static List<ProductYield> statable(RunTally tally, Limits limits, List<String> excluded) {
+    private static List<ProductYield> statable(RunTally tally, Limits limits, List<LeftOut> leftOut) {
         Run run = tally.run();
         List<ProductYield> workup =
                 tally.yields().stream().filter(y -> y.stage() == Stage.WORKUP).toList();
         if (run.status() == Status.PLANNED) {
-            excluded.add(run.id() + ": planned");
+            leftOut.add(new LeftOut(run.id(), "planned"));
         } else if (run.kind() == Run.Kind.SEPARATION) {
-            excluded.add(run.id() + ": a separation, recovery instead of yield");
+            leftOut.add(new LeftOut(run.id(), "a separation, recovery instead of yield"));
             return List.of();
         } else if (workup.isEmpty()) {
-            excluded.add(run.id() + ": no yield computed");
+            leftOut.add(new LeftOut(run.id(), "no yield computed"));
         }
         List<ProductYield> statable = new ArrayList<>();
         for (ProductYield product : workup) {
@@ -117,10 +139,11 @@ public record RunShare(
                 continue;
             }
             if (product.percent().value() > 100 + expanded) {
-                excluded.add(run.id() + " " + product.product().name() + ": above 100 %");
+                leftOut.add(new LeftOut(run.id() + " " + product.product().name(), "above 100 %"));
             } else if (product.basis().isUpperBound()) {
-                excluded.add(run.id() + " " + product.product().name() + ": "
-                        + product.basis().word());
+                leftOut.add(new LeftOut(
+                        run.id() + " " + product.product().name(),
+                        product.basis().word()));
             } else {
                 statable.add(product);
             }

@@ -80,7 +80,10 @@ final class TheoryAccount {
             }
         }
         if (stoichiometric.isEmpty()) {
-            omissions.add("theory", "no charge has a coefficient", "Coefficient in Charges");
+            omissions.add(
+                    "theory",
+                    "no charge has a coefficient",
+                    "Coefficient in Charges (1 where the equation has it once)");
         }
         return !stoichiometric.isEmpty();
     }

@@ -95,12 +95,51 @@ class PeriodCommandTest {
     }
 
     @Test
-    void aRunThatASecondBookRepeatsCountsOnce() throws IOException {
+    void bookWithTheContentOfAnotherIsNamedAndNotCounted() throws IOException {
         copyDemo("week-10");
         copyDemo("week-10-copy");
         period("2026-03-02", "2026-03-06");
         assertEquals(10, json().required("period").required("runsIsolated").asInt());
-        assertTrue(json().required("books").get(1).required("remark").asString().contains("R26-041 stands in week-10"));
+        assertEquals(
+                "the same content as week-10, counted there",
+                json().required("books").get(1).required("remark").asString());
+    }
+
+    private void change(String table, String from, String to) throws IOException {
+        Path file = folder.resolve(table);
+        String text = Files.readString(file);
+        assertTrue(text.contains(from), from);
+        Files.writeString(file, text.replace(from, to));
+    }
+
+    @Test
+    void aRunThatASecondBookRepeatsCountsOnceAndIsNamed() throws IOException {
+        copyDemo("week-10");
+        copyDemo("week-10-later");
+        change("week-10-later/workup.csv", "\n", "\n\n");
+        period("2026-03-02", "2026-03-06");
+        assertEquals(10, json().required("period").required("runsIsolated").asInt());
+        JsonNode left = json().required("runsNotCounted");
+        assertEquals(12, left.size());
+        assertEquals("counts in week-10", left.get(0).required("because").asString());
+        assertTrue(json().required("books")
+                .get(1)
+                .required("remark")
+                .asString()
+                .startsWith("each of the runs R26-041, R26-042"));
+    }
+
+    @Test
+    void ofTwoRecordsOfARunTheOneFurtherOnCountsAndTheDifferenceIsSaid() throws IOException {
+        copyDemo("week-10");
+        change("week-10/runs.csv", "isolated", "planned");
+        copyDemo("week-11");
+        period("2026-03-02", "2026-03-06");
+        assertEquals(10, json().required("period").required("runsIsolated").asInt());
+        assertTrue(json().required("runsNotCounted")
+                .valueStream()
+                .anyMatch(n -> n.required("book").asString().equals("week-10")
+                        && n.required("because").asString().equals("counts in week-11, where its entries differ")));
     }
 
     @Test

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Pins the templates and the review of the demo week that stand in the project to what the program writes. With {@code
+ * Pins the templates, and the review and the period account of the demo week, that stand in the project to what the program writes. With {@code
  * -Dsamples.renew=true} they are renewed first; look at the difference before it is committed.
  */
 class SamplesTest {
@@ -47,8 +47,11 @@ class SamplesTest {
         }
         write("review", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"), "--quiet");
         write("bench", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"));
+        Path period = fresh.resolve("review").resolve("period");
+        Path demo = TEMPLATES.resolve("demo-week");
+        write("period", demo, "--from", "2026-03-02", "--to", "2026-03-08", "--out", period, "--quiet");
         if (Boolean.getBoolean("samples.renew")) {
-            Files.createDirectories(SAMPLES);
+            Files.createDirectories(SAMPLES.resolve("period"));
             for (String file : Folder.content(fresh.resolve("review")).keySet()) {
                 renew(fresh.resolve("review").resolve(file), SAMPLES.resolve(file));
             }
@@ -71,7 +74,7 @@ class SamplesTest {
     }
 
     @Test
-    void folderOfSamplesHoldsTheFilesOfOneReviewAndItsBenchSheet() throws IOException {
+    void folderOfSamplesHoldsTheFilesOfOneReviewItsBenchSheetAndOnePeriod() throws IOException {
         assertEquals(
                 Folder.content(fresh.resolve("review")).keySet(),
                 Folder.content(SAMPLES).keySet());
@@ -89,8 +92,16 @@ class SamplesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"demo-week-review.json", "demo-week-solvents.csv", "demo-week-waste.csv"})
-    void textsOfTheReviewAreWhatTheProgramWrites(String name) throws IOException {
+    @ValueSource(
+            strings = {
+                "demo-week-review.json",
+                "demo-week-solvents.csv",
+                "demo-week-waste.csv",
+                "period/period.json",
+                "period/period-solvents.csv",
+                "period/period-waste.csv"
+            })
+    void textsAreWhatTheProgramWrites(String name) throws IOException {
         assertArrayEquals(
                 Files.readString(fresh.resolve("review").resolve(name)).split("\n"),
                 Files.readString(SAMPLES.resolve(name)).split("\n"));
@@ -104,7 +115,7 @@ class SamplesTest {
 
     /** Compression differs between systems, so that the text is compared. */
     @ParameterizedTest
-    @ValueSource(strings = {"demo-week-review.pdf", "demo-week-bench.pdf"})
+    @ValueSource(strings = {"demo-week-review.pdf", "demo-week-bench.pdf", "period/period.pdf"})
     void pdfSaysWhatTheProgramWrites(String name) throws IOException {
         assertEquals(text(fresh.resolve("review").resolve(name)), text(SAMPLES.resolve(name)));
     }

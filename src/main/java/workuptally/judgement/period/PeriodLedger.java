@@ -1,122 +1,232 @@
 package workuptally.judgement.period;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import workuptally.judgement.PeriodAccount;
+import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.RunShare;
+import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
+import workuptally.judgement.period.BookShare.CorrectionShare;
 import workuptally.judgement.period.PeriodReview.BookLine;
+import workuptally.judgement.period.PeriodReview.Comparison;
+import workuptally.judgement.period.PeriodReview.Earlier;
 import workuptally.judgement.period.PeriodReview.Line;
+import workuptally.judgement.period.PeriodReview.NotCounted;
+import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.period.PeriodReview.Week;
-import workuptally.model.InputFile;
 
 /**
- * Collects books one after the other and gives the accounts of a period. A run id counts once: a run that a later book repeats is left out
- * there and named. A run without a date belongs to no period and is named too. Not safe for use by several threads at once.
+ * Collects books one after the other and gives the accounts of a period. A run id counts once, see {@link RunRegister}; a book with the same
+ * content as an earlier one adds nothing and is named. A run without a date belongs to no period and is named too. Not safe for use by several
+ * threads at once.
  */
 public final class PeriodLedger {
-    /** Weeks before the period that are shown for comparison. */
-    public static final int WEEKS_BEFORE = 8;
+    /** Spans, and weeks, before the period that are shown for comparison. */
+    public static final int SPANS_BEFORE = 8;
 
-    private final LocalDate from;
-    private final LocalDate to;
+    private static final int COMPARED = 4;
+    private static final int RUNS_NAMED = 6;
+
+    private final Span span;
+    private final List<Span> spansBefore;
     private final LocalDate firstMonday;
-    private final Map<String, String> booksByRun = new LinkedHashMap<>();
-    private final List<Line> lines = new ArrayList<>();
-    private final Map<LocalDate, List<RunShare>> weeks = new TreeMap<>();
+    private final LocalDate reach;
+    private final RunRegister runs = new RunRegister();
+    private final List<NotCounted> undated = new ArrayList<>();
+    private final SettingsRegister settings = new SettingsRegister();
+    private final Map<String, String> booksByContent = new HashMap<>();
     private final Map<String, ContainerShare> containers = new TreeMap<>();
+    private final Set<String> places = new LinkedHashSet<>();
+    private final List<ClassShare> classes = new ArrayList<>();
+    private final List<CorrectionShare> corrections = new ArrayList<>();
     private final List<BookLine> books = new ArrayList<>();
     private double coverageFactor;
 
     /**
      * A ledger for a period.
      *
-     * @param from first day
-     * @param to last day, not before the first
-     * @throws IllegalArgumentException if the last day lies before the first
+     * @param span first and last day
      */
-    public PeriodLedger(LocalDate from, LocalDate to) {
-        if (to.isBefore(from)) {
-            throw new IllegalArgumentException(to + " lies before " + from);
-        }
-        this.from = from;
-        this.to = to;
-        this.firstMonday =
-                from.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)).minusWeeks(WEEKS_BEFORE);
+    public PeriodLedger(Span span) {
+        this.span = span;
+        this.spansBefore = span.before(SPANS_BEFORE);
+        this.firstMonday = Span.monday(span.from()).minusWeeks(SPANS_BEFORE);
+        LocalDate firstSpan = spansBefore.get(0).from();
+        this.reach = firstSpan.isBefore(firstMonday) ? firstSpan : firstMonday;
     }
 
     /** Adds a book. */
     public void add(BookShare book) {
-        List<String> remarks = new ArrayList<>();
-        int counted = 0;
+        String same = booksByContent.putIfAbsent(book.hashes(), book.book());
+        if (same != null) {
+            line(book, Optional.of("the same content as " + same + ", counted there"));
+            return;
+        }
         coverageFactor = Math.max(coverageFactor, book.coverageFactor());
+        boolean concerned = false;
         for (RunShare run : book.runs()) {
             if (run.date().isEmpty()) {
-                remarks.add("run " + run.run() + " has no date");
-                continue;
-            }
-            String earlier = booksByRun.putIfAbsent(run.run(), book.book());
-            if (earlier != null) {
-                remarks.add("run " + run.run() + " stands in " + earlier + " already");
+                undated.add(new NotCounted(book.book(), run.run(), "has no date"));
                 continue;
             }
             LocalDate date = run.date().get();
-            if (!date.isBefore(from) && !date.isAfter(to)) {
-                lines.add(new Line(book.book(), run));
-                counted++;
-            } else if (date.isBefore(from) && !date.isBefore(firstMonday)) {
-                LocalDate monday = date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-                weeks.computeIfAbsent(monday, m -> new ArrayList<>()).add(run);
+            concerned |= span.holds(date);
+            if (!date.isBefore(reach) && !date.isAfter(span.to())) {
+                runs.add(book.book(), run);
             }
         }
         for (ContainerShare container : book.containers()) {
-            containers.merge(container.container(), container, PeriodLedger::later);
+            boolean openedLater =
+                    container.opened().filter(d -> d.isAfter(span.to())).isPresent();
+            if (!openedLater) {
+                containers.merge(container.container(), container, this::fitting);
+            }
         }
-        books.add(new BookLine(
-                book.book(),
-                book.files().stream().map(InputFile::sha256).collect(Collectors.joining(" ")),
-                counted,
-                String.join("; ", remarks)));
+        if (concerned) {
+            places.addAll(book.places());
+            classes.addAll(book.classes());
+            corrections.addAll(book.corrections());
+            settings.add(book);
+        }
+        line(book, Optional.empty());
     }
 
-    /** Names a book that could not be read, or was passed over. */
-    public void leaveOut(String book, String because) {
-        books.add(new BookLine(book, "", 0, because));
+    private void line(BookShare book, Optional<String> remark) {
+        books.add(new BookLine(
+                book.book(), Standing.READ, book.files(), book.runs().size(), 0, remark.orElse("")));
+    }
+
+    /**
+     * Names a book that could not be read, or was passed over.
+     *
+     * @param standing which of the two
+     */
+    public void leaveOut(String book, Standing standing, String because) {
+        books.add(new BookLine(book, standing, List.of(), 0, 0, because));
     }
 
     /** The accounts of what was added so far. */
     public PeriodReview review(String toolVersion) {
-        List<Line> byDate = lines.stream()
-                .sorted(Comparator.comparing(l -> l.run().date().orElseThrow()))
-                .toList();
-        List<Week> before = weeks.entrySet().stream()
-                .map(w -> new Week(w.getKey(), w.getValue().size(), PeriodAccount.of(coverageFactor, w.getValue())))
-                .toList();
+        List<Line> byDate = within(span);
+        List<NotCounted> notCounted = new ArrayList<>(undated);
+        notCounted.addAll(runs.repeats());
         return new PeriodReview(
-                from,
-                to,
-                PeriodAccount.of(coverageFactor, byDate.stream().map(Line::run).toList()),
+                span,
+                List.copyOf(places),
+                totals(byDate),
                 byDate,
+                notCounted,
                 List.copyOf(containers.values()),
-                before,
-                books,
+                classes,
+                weeks(),
+                spansBefore.stream().map(this::earlier).toList(),
+                lastFour(),
+                bookLines(byDate, notCounted),
+                corrections,
+                settings.limits(),
+                settings.basis(),
                 toolVersion);
     }
 
-    /** The one whose book speaks for the later day; of two alike the one added later. */
-    private static ContainerShare later(ContainerShare first, ContainerShare second) {
-        Optional<LocalDate> day = first.asOf();
-        boolean firstIsLater = day.isPresent()
-                && second.asOf().map(other -> day.get().isAfter(other)).orElse(true);
-        return firstIsLater ? first : second;
+    private List<Line> within(Span days) {
+        return runs.lines().stream()
+                .filter(l -> days.holds(day(l)))
+                .sorted(Comparator.comparing(PeriodLedger::day))
+                .toList();
+    }
+
+    private static LocalDate day(Line line) {
+        return line.run().date().orElseThrow();
+    }
+
+    private PeriodTotals totals(List<Line> lines) {
+        return PeriodAccount.of(coverageFactor, lines.stream().map(Line::run).toList());
+    }
+
+    private List<Week> weeks() {
+        Map<LocalDate, List<Line>> weeks = runs.lines().stream()
+                .filter(l -> day(l).isBefore(span.from()) && !day(l).isBefore(firstMonday))
+                .collect(Collectors.groupingBy(l -> Span.monday(day(l)), TreeMap::new, Collectors.toList()));
+        return weeks.entrySet().stream()
+                .map(w -> new Week(w.getKey(), w.getValue().size(), totals(w.getValue())))
+                .toList();
+    }
+
+    private Earlier earlier(Span days) {
+        List<Line> lines = within(days);
+        return new Earlier(days, lines.size(), totals(lines));
+    }
+
+    private Optional<Comparison> lastFour() {
+        List<Line> all = new ArrayList<>();
+        int held = 0;
+        for (Span days : spansBefore.subList(SPANS_BEFORE - COMPARED, SPANS_BEFORE)) {
+            List<Line> lines = within(days);
+            held += lines.isEmpty() ? 0 : 1;
+            all.addAll(lines);
+        }
+        if (held == 0) {
+            return Optional.empty();
+        }
+        PeriodTotals totals = totals(all);
+        return Optional.of(new Comparison(
+                held, totals.solventInGrams() / held, totals.metrics().pmi()));
+    }
+
+    private List<BookLine> bookLines(List<Line> counted, List<NotCounted> notCounted) {
+        Map<String, Long> counts = counted.stream().collect(Collectors.groupingBy(Line::book, Collectors.counting()));
+        Map<String, List<NotCounted>> left = notCounted.stream().collect(Collectors.groupingBy(NotCounted::book));
+        return books.stream()
+                .map(b -> new BookLine(
+                        b.book(),
+                        b.standing(),
+                        b.files(),
+                        b.runs(),
+                        counts.getOrDefault(b.book(), 0L).intValue(),
+                        left.containsKey(b.book()) ? remark(left.get(b.book())) : b.remark()))
+                .toList();
+    }
+
+    /** One clause a reason, the runs that it holds for named as far as they are few. */
+    private static String remark(List<NotCounted> left) {
+        Map<String, List<String>> reasons = new LinkedHashMap<>();
+        left.forEach(n ->
+                reasons.computeIfAbsent(n.because(), r -> new ArrayList<>()).add(n.run()));
+        return reasons.entrySet().stream()
+                .map(r -> named(r.getValue()) + " " + r.getKey())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String named(List<String> ids) {
+        int more = ids.size() - RUNS_NAMED;
+        List<String> shown = more > 1 ? ids.subList(0, RUNS_NAMED) : ids;
+        return (ids.size() == 1 ? "run " : "each of the runs ")
+                + String.join(", ", shown)
+                + (more > 1 ? " and " + more + " more" : "");
+    }
+
+    /**
+     * Of two records of a container the one that speaks for the later day inside the period or before it; one without a day gives way to it, and
+     * one for a day after the period to both. Of two alike the one added later.
+     */
+    private ContainerShare fitting(ContainerShare first, ContainerShare second) {
+        int byDay = rank(first).compareTo(rank(second));
+        return byDay > 0 ? first : second;
+    }
+
+    private LocalDate rank(ContainerShare container) {
+        LocalDate day = container.asOf().orElse(LocalDate.MIN.plusDays(1));
+        return day.isAfter(span.to()) ? LocalDate.MIN : day;
     }
 }

@@ -10,6 +10,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Place;
@@ -82,13 +83,24 @@ public final class HeldLayers {
                 .findFirst();
     }
 
+    /** An assay, or only the limit of the one there is: not detected says nothing without it. */
+    private static String measure(RunTally tally, String layer) {
+        boolean notDetected = tally.run().assays().stream()
+                .filter(a -> a.sample().equalsIgnoreCase(layer))
+                .flatMap(a -> a.result().entered().stream())
+                .anyMatch(r -> r.qualifier() == Qualifier.NOT_DETECTED);
+        return notDetected
+                ? "enter the detection limit of its assay: '<0.10' as Result, or in Limits."
+                : "assay " + layer + ".";
+    }
+
     private static String action(RunTally tally, String layer) {
         Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
                 .anyMatch(c -> c.massGrams().isPresent());
         if (gain.isEmpty()) {
-            return assayed ? "Keep it; recover the product, or say why not." : "Keep it; assay " + layer + ".";
+            return assayed ? "Keep it; recover the product, or say why not." : "Keep it; " + measure(tally, layer);
         }
         Reextraction r = gain.get();
         String gas = r.carbonDioxideMillimoles() < Reextraction.SMALLEST_GAS_MILLIMOLES

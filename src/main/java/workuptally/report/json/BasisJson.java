@@ -11,7 +11,7 @@ final class BasisJson {
         json.array("basis", review.basis(), row -> row(json, row));
     }
 
-    private static void row(JsonFields json, BasisRow row) {
+    static void row(JsonFields json, BasisRow row) {
         json.text("kind", row.kind());
         json.text("name", row.name());
         json.text("value", row.value());

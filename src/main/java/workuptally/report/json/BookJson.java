@@ -32,7 +32,7 @@ final class BookJson {
         json.array("limits", known, limit -> limit(json, limits, limit));
     }
 
-    private static void file(JsonFields json, InputFile file) {
+    static void file(JsonFields json, InputFile file) {
         json.text("name", file.name());
         json.text("sha256", file.sha256());
     }

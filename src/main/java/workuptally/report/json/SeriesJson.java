@@ -25,7 +25,7 @@ final class SeriesJson {
         series.together().ifPresent(together -> json.object("class", () -> together(json, together)));
     }
 
-    private static void together(JsonFields json, Together together) {
+    static void together(JsonFields json, Together together) {
         json.count("runs", together.runs());
         json.count("yields", together.yields());
         json.number("medianPercent", together.medianPercent());

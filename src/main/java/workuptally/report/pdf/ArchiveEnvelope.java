@@ -7,7 +7,6 @@ import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfFileSpecification;
 import com.lowagie.text.pdf.PdfICCBased;
 import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfNumber;
 import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
@@ -88,12 +87,9 @@ final class ArchiveEnvelope {
 
     private void attach(PdfDictionary catalog, PdfAttachment file) throws IOException {
         PdfDictionary parameters = new PdfDictionary();
-        parameters.put(PdfName.SIZE, new PdfNumber(file.bytes().length));
         date.ifPresent(day -> parameters.put(PdfName.MODDATE, pdfDate(day)));
-        PdfFileSpecification specification = PdfFileSpecification.fileEmbedded(
-                writer, file.fileName(), file.fileName(), file.bytes(), "application/json", parameters, 9);
+        PdfFileSpecification specification = file.embed(writer, parameters);
         specification.put(new PdfName("AFRelationship"), new PdfName("Data"));
-        specification.put(PdfName.DESC, new PdfString("The results of this review as JSON", PdfObject.TEXT_UNICODE));
         specification.put(PdfName.UF, new PdfString(file.fileName(), PdfObject.TEXT_UNICODE));
         writer.addFileAttachment(file.fileName(), specification);
         catalog.put(new PdfName("AF"), new PdfArray(specification.getReference()));

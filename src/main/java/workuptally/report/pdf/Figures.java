@@ -56,6 +56,12 @@ final class Figures {
         return fixed(value, Math.max(0, needed));
     }
 
+    /** A number with at most four significant digits and no zeros at its end: 0.0005 is 0.0005, 66.6667 is 66.67. */
+    String compact(double value) {
+        String text = significant(value, 4);
+        return text.indexOf(mark) < 0 ? text : text.replaceFirst("0+$", "").replaceFirst("\\D$", "");
+    }
+
     /** A value and its expanded uncertainty. */
     Pair pair(MeasuredValue value, double coverageFactor) {
         return pair(value.value(), value.expandedUncertainty(coverageFactor));

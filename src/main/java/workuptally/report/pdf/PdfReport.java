@@ -1,9 +1,5 @@
 package workuptally.report.pdf;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.ExceptionConverter;
-import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
@@ -41,54 +37,11 @@ public final class PdfReport {
         write(review, options, title, flow -> fill(flow, review, title), out);
     }
 
-    /** Writes a document about a review: fonts, page frame and what makes it archivable around what the caller fills in. */
+    /** Writes a document about a review: what every document has around what the caller fills in. */
     static void write(Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
             throws IOException {
-        try {
-            compose(review, options, title, content, out);
-        } catch (ExceptionConverter wrapped) {
-            // The library wraps what the stream reports, a full disk for example.
-            if (wrapped.getException() instanceof IOException unwritable) {
-                throw unwritable;
-            }
-            throw wrapped;
-        }
-    }
-
-    private static void compose(
-            Review review, PdfOptions options, String title, Consumer<PageFlow> content, OutputStream out)
-            throws IOException {
-        PdfOptions.Paper paper = options.paper();
-        Look look = new Look(
-                new Typeface(),
-                new Palette(),
-                new Figures(options.decimalMark()),
-                PageFlow.textWidth(paper.widthPoints()));
-        Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
-        PdfWriter writer = PdfWriter.getInstance(document, out);
-        writer.setCloseStream(false);
-        String creator = "Workup Tally " + review.toolVersion();
-        ArchiveEnvelope envelope = new ArchiveEnvelope(writer, title, creator, date(review));
-        envelope.beforeOpen();
-        document.open();
-        PageFlow flow = new PageFlow(document, writer, look, footer(review, creator));
-        content.accept(flow);
-        replacements(flow);
-        flow.finish();
-        envelope.beforeClose(title + fingerprint(review, options, creator), options.attachment());
-        document.close();
-    }
-
-    private static void replacements(PageFlow flow) {
-        Look look = flow.look();
-        int replaced = look.typeface().replaced();
-        if (replaced > 0) {
-            flow.add(List.of(new Paragraph(
-                    look,
-                    "Characters that the fonts of this document lack are shown as " + Typeface.REPLACEMENT
-                            + "; the book has them as typed.",
-                    look.caption())));
-        }
+        String hashes = review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
+        new PdfDocument(title, review.toolVersion(), about(review), date(review), hashes).write(options, content, out);
     }
 
     private static void fill(PageFlow flow, Review review, String title) {
@@ -125,7 +78,7 @@ public final class PdfReport {
         flow.closeSection();
     }
 
-    private static String footer(Review review, String creator) {
+    private static String about(Review review) {
         String inputs = review.book().files().stream()
                 .map(f -> f.sha256().substring(0, Math.min(12, f.sha256().length())))
                 .limit(1)
@@ -134,7 +87,7 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return creator + " · a person decides; settings and sources stand in the Basis of the review · "
+        return "a person decides; settings and sources stand in the Basis of the review · "
                 + review.book().name() + hash;
     }
 
@@ -145,12 +98,5 @@ public final class PdfReport {
         } catch (DateTimeParseException e) {
             return review.book().runs().stream().flatMap(r -> r.date().stream()).max(Comparator.naturalOrder());
         }
-    }
-
-    private static String fingerprint(Review review, PdfOptions options, String creator) {
-        return creator
-                + options.paper()
-                + options.decimalMark()
-                + review.book().files().stream().map(InputFile::sha256).collect(Collectors.joining());
     }
 }

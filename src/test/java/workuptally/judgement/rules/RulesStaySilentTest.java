@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 
@@ -152,6 +153,23 @@ class RulesStaySilentTest {
                 "water-miscible-solvent",
                 ExampleBook.clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,12,mL,,,,0.789,"));
         assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void notDetectedWithoutALimitAsksForTheLimitNotForAnotherAssay() {
+        // 20.0 g of theory, 17.0 g isolated: A1 may hold 3 g; its assay says n.d. without a limit.
+        Finding finding = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "17.00", "Assay", "100")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "n.d.", "Unit", "mg/mL")
+                .review()
+                .findings()
+                .stream()
+                .filter(f -> f.code().equals("layer-holds-product"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                "Keep it; enter the detection limit of its assay: '<0.10' as Result, or in Limits.", finding.action());
     }
 
     @Test

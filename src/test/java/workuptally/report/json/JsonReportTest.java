@@ -12,7 +12,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,9 +24,18 @@ import tools.jackson.databind.json.JsonMapper;
 import workuptally.book.BookReader;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
+import workuptally.judgement.RunShare;
+import workuptally.judgement.period.BookShare;
+import workuptally.judgement.period.BookShare.ClassShare;
+import workuptally.judgement.period.PeriodLedger;
+import workuptally.judgement.period.PeriodReview;
+import workuptally.judgement.period.PeriodReview.Standing;
+import workuptally.judgement.period.Span;
 import workuptally.measure.Contribution;
 import workuptally.reference.Reference;
 import workuptally.tally.Closure;
+import workuptally.tally.SeriesTally.Material;
+import workuptally.tally.SeriesTally.Together;
 
 class JsonReportTest {
     /** Endings that name a unit. */
@@ -58,6 +69,9 @@ class JsonReportTest {
             "expandedUncertaintyPmiWorkupOnly",
             "expandedUncertaintySolventIntensity",
             "expandedUncertaintyWaterIntensity",
+            "plannedAmount",
+            "actualAmount",
+            "actualPercentOfPlanned",
             "gasLitresExpected",
             "gasLitresWorst");
 
@@ -81,8 +95,93 @@ class JsonReportTest {
 
     @Test
     void documentHasTheShapeOfTheSchemaAndNoOtherName() {
-        JsonNode schema = new JsonMapper().readTree(Path.of("reference", "review.schema.json"));
+        Path schema = Path.of("reference", "review.schema.json");
         assertEquals(List.of(), new SchemaWalk(schema).faults(json));
+    }
+
+    @Test
+    void accountsOfAPeriodHaveTheShapeOfTheirSchemaAndNoOtherName() throws IOException {
+        Path schema = Path.of("reference", "period.schema.json");
+        JsonNode period = new JsonMapper().readTree(written(periodOfTwoWeeks()));
+        assertEquals(List.of(), new SchemaWalk(schema).faults(period));
+        Set<String> nameless = new TreeSet<>();
+        collectNumbersWithoutUnit(period, "", nameless);
+        assertEquals(Set.of(), nameless);
+        period.properties()
+                .forEach(field -> assertFalse(
+                        field.getValue().isArray() && field.getValue().isEmpty(),
+                        field.getKey() + " is not exercised"));
+    }
+
+    @Test
+    void schemaOfAPeriodRefusesAnotherName() throws IOException {
+        Path schema = Path.of("reference", "period.schema.json");
+        String other = new String(written(periodOfTwoWeeks()), StandardCharsets.UTF_8)
+                .replace("\"medianYieldPercent\"", "\"middleYieldPercent\"");
+        assertFalse(
+                new SchemaWalk(schema).faults(new JsonMapper().readTree(other)).isEmpty());
+    }
+
+    /** The invented week, a second book that repeats it, the week before, and a class. */
+    private static PeriodReview periodOfTwoWeeks() {
+        PeriodLedger ledger = new PeriodLedger(new Span(LocalDate.of(2026, 3, 5), LocalDate.of(2026, 3, 8)));
+        BookShare share = BookShare.of("week-10", review);
+        ClassShare ofStudents = new ClassShare(
+                "week-10",
+                "esterification",
+                new Together(
+                        24,
+                        23,
+                        OptionalDouble.of(71.5),
+                        OptionalDouble.of(4.5),
+                        List.of("S-07"),
+                        List.of("S-12"),
+                        List.of("S-20: no yield computed"),
+                        1234.5,
+                        2345.5,
+                        List.of(new Material("acetic acid", "g", 144.5, 150.5))));
+        ledger.add(new BookShare(
+                share.book(),
+                share.places(),
+                share.files(),
+                share.coverageFactor(),
+                share.runs(),
+                share.containers(),
+                List.of(ofStudents),
+                share.corrections(),
+                share.limits(),
+                share.basis()));
+        ledger.add(new BookShare(
+                "week-10-again",
+                share.places(),
+                List.of(),
+                share.coverageFactor(),
+                share.runs().stream()
+                        .map(r -> new RunShare(
+                                r.run(),
+                                r.date().map(d -> d.minusWeeks(1)),
+                                r.status(),
+                                r.yieldPercents(),
+                                r.foundMillimoles(),
+                                r.theoryMillimoles(),
+                                r.leftOut(),
+                                r.solvents(),
+                                r.waste(),
+                                r.masses()))
+                        .toList(),
+                List.of(),
+                List.of(),
+                List.of(),
+                share.limits(),
+                share.basis()));
+        ledger.leaveOut("torn.xlsx", Standing.NOT_READ, "no workbook");
+        return ledger.review("test");
+    }
+
+    private static byte[] written(PeriodReview period) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JsonReport.write(period, out);
+        return out.toByteArray();
     }
 
     @Test

@@ -1,30 +1,39 @@
 package workuptally.report.json;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Compares a document with a schema by the keywords that ours uses: {@code $ref}, type, required, properties, items, enum, minimum and
+ * Compares a document with a schema by the keywords that ours uses: {@code $ref} into the same file or one beside it, type, required, properties, items, enum, minimum and
  * pattern (JSON Schema 2020-12). A name that the schema does not describe is a fault too, so that the schema stays complete.
  */
 final class SchemaWalk {
-    private final JsonNode root;
+    private final Path folder;
+    private final Map<String, JsonNode> files = new HashMap<>();
     private final List<String> faults = new ArrayList<>();
+    private final String main;
+    private String file;
 
-    SchemaWalk(JsonNode root) {
-        this.root = root;
+    SchemaWalk(Path schema) {
+        this.folder = schema.getParent();
+        this.main = schema.getFileName().toString();
+        this.file = main;
     }
 
     List<String> faults(JsonNode document) {
-        walk(root, document, "");
+        walk(root(main), document, "");
         return List.copyOf(faults);
     }
 
     private void walk(JsonNode schema, JsonNode value, String path) {
         if (schema.has("$ref")) {
-            walk(root.at(schema.required("$ref").asString().substring(1)), value, path);
+            follow(schema.required("$ref").asString(), value, path);
             return;
         }
         checkType(schema.required("type").asString(), value, path);
@@ -47,6 +56,22 @@ final class SchemaWalk {
                 walk(schema.required("items"), value.get(i), path + "/" + i);
             }
         }
+    }
+
+    private JsonNode root(String name) {
+        return files.computeIfAbsent(name, n -> new JsonMapper().readTree(folder.resolve(n)));
+    }
+
+    private void follow(String reference, JsonNode value, String path) {
+        String from = file;
+        int hash = reference.indexOf('#');
+        file = hash == 0 ? file : reference.substring(0, hash);
+        JsonNode target = root(file).at(reference.substring(hash + 1));
+        if (target.isMissingNode()) {
+            throw new IllegalArgumentException(reference);
+        }
+        walk(target, value, path);
+        file = from;
     }
 
     private void object(JsonNode schema, JsonNode value, String path) {

@@ -22,10 +22,15 @@ final class PdfText {
 
     /** Text in the order of drawing, without any white space: line breaks inside a cell do not matter. */
     static String dense(byte[] pdf) throws IOException {
+        return dense(spaced(pdf));
+    }
+
+    /** Text in the order of drawing, words and cells parted by single blanks. */
+    static String spaced(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(false);
-            return dense(stripper.getText(document));
+            return stripper.getText(document).replaceAll("[\\s\\u00A0]+", " ");
         }
     }
 

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import workuptally.judgement.Review;
 
-/** Writes invented reviews of every size as files to look at; its argument is the folder. */
+/** Writes invented reviews and periods of every size as files to look at; its argument is the folder. */
 final class PreviewReports {
     private PreviewReports() {}
 
@@ -27,6 +27,19 @@ final class PreviewReports {
         write(folder.resolve("class-of-24.pdf"), CourseBook.ofTwentyFour(), a4);
         write(folder.resolve("signal.pdf"), CourseBook.withASignal(), a4);
         write(folder.resolve("long-names.pdf"), CourseBook.withLongNames(), a4);
+        period(folder.resolve("period-none.pdf"), 0, "");
+        period(folder.resolve("period-one.pdf"), 1, "week-");
+        period(folder.resolve("period-sixty.pdf"), 60, "week-");
+        period(
+                folder.resolve("period-long-names.pdf"),
+                8,
+                "a-group-with-a-very-long-name-indeed/and a folder of its own/week ");
+    }
+
+    private static void period(Path file, int books, String prefix) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            PeriodReport.write(InventedPeriods.ofBooks(books, prefix), PdfOptions.standard(), out);
+        }
     }
 
     private static void write(Path file, Review review, PdfOptions options) throws IOException {

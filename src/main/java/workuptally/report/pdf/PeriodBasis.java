@@ -1,0 +1,172 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.BasisRow;
+import workuptally.judgement.period.BookShare.CorrectionShare;
+import workuptally.judgement.period.BookShare.LimitShare;
+import workuptally.judgement.period.PeriodReview;
+import workuptally.judgement.period.PeriodReview.BookLine;
+import workuptally.judgement.period.PeriodReview.LimitInForce;
+import workuptally.model.InputFile;
+
+/** What the figures of a period rest on: books and their hashes, corrections, limits, reference values, equations. */
+final class PeriodBasis {
+    private static final int BOOKS_NAMED = 3;
+
+    private final Look look;
+    private final PeriodReview review;
+
+    PeriodBasis(Look look, PeriodReview review) {
+        this.look = look;
+        this.review = review;
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Gap(8));
+        blocks.add(new Heading(look, Heading.Level.SECTION, "Basis", Optional.of("basis")));
+        blocks.add(new Paragraph(
+                look,
+                "Every figure follows from the entries of the books below with the settings in force in each of them. Estimates never become"
+                        + " data. A run counts once; a run without a date counts in no period. What each run adds stands in the attached"
+                        + " JSON and in the ledgers beside this document. No person is named; who entered or corrected what stands in"
+                        + " the books."));
+        files(blocks);
+        corrections(blocks);
+        limits(blocks);
+        basis(blocks, "reference", "Reference values");
+        basis(blocks, "equation", "Equations");
+        return blocks;
+    }
+
+    private void files(List<Block> blocks) {
+        blocks.add(look.subheading("Books and input files"));
+        if (review.books().isEmpty()) {
+            blocks.add(new Paragraph(look, "The folder holds no book."));
+            return;
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (BookLine book : review.books()) {
+            boolean first = true;
+            for (InputFile file : book.files()) {
+                String counted = book.runsCounted() + " of " + book.runs();
+                boolean named = file.name().equals(book.book());
+                rows.add(List.of(
+                        first ? TableCell.bold(book.book()) : TableCell.of(""),
+                        TableCell.of(first ? counted : ""),
+                        TableCell.of(named ? "" : file.name()),
+                        TableCell.of(file.sha256())));
+                first = false;
+            }
+            if (first) {
+                rows.add(List.of(
+                        TableCell.bold(book.book()),
+                        TableCell.of("–"),
+                        TableCell.of(""),
+                        TableCell.of(book.standing().word())));
+            }
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("Book"),
+                        TableColumn.word("Runs counted"),
+                        TableColumn.text("File"),
+                        TableColumn.text("SHA-256")),
+                rows));
+    }
+
+    private void corrections(List<Block> blocks) {
+        if (review.corrections().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Corrections of the record"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (CorrectionShare correction : review.corrections()) {
+            rows.add(List.of(
+                    TableCell.bold(correction.book()),
+                    TableCell.of(correction.when()),
+                    TableCell.of(correction.record()),
+                    TableCell.of(correction.oldValue()),
+                    TableCell.of(correction.newValue()),
+                    TableCell.of(correction.reason())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("Book"),
+                        TableColumn.word("When"),
+                        TableColumn.text("Record"),
+                        TableColumn.text("Old value"),
+                        TableColumn.text("New value"),
+                        TableColumn.text("Reason")),
+                rows));
+    }
+
+    private void limits(List<Block> blocks) {
+        if (review.limits().isEmpty()) {
+            return;
+        }
+        blocks.add(look.subheading("Limits in force"));
+        long all = review.limits().stream()
+                .flatMap(l -> l.books().stream())
+                .distinct()
+                .count();
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (LimitInForce inForce : review.limits()) {
+            LimitShare limit = inForce.limit();
+            rows.add(List.of(
+                    TableCell.bold(limit.limit().title()),
+                    TableCell.of(value(limit)),
+                    TableCell.of(limit.origin()),
+                    TableCell.of(where(inForce.books(), all))));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("Name"),
+                        TableColumn.text("Value"),
+                        TableColumn.text("Origin"),
+                        TableColumn.text("In")),
+                rows));
+    }
+
+    private String value(LimitShare limit) {
+        if (limit.value().isEmpty()) {
+            return limit.text();
+        }
+        String number = look.figures().compact(limit.value().getAsDouble());
+        String unit = limit.limit().unit();
+        return unit.isEmpty() || unit.equals("1") ? number : number + "\u00A0" + unit;
+    }
+
+    private static String where(List<String> books, long all) {
+        if (books.size() == all) {
+            return all == 1 ? "the book" : "all " + all + " books";
+        }
+        int more = books.size() - BOOKS_NAMED;
+        return more > 0
+                ? String.join(", ", books.subList(0, BOOKS_NAMED)) + " and " + more + " more"
+                : String.join(", ", books);
+    }
+
+    private void basis(List<Block> blocks, String kind, String heading) {
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (BasisRow row : review.basis()) {
+            if (row.kind().equals(kind)) {
+                String value =
+                        row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
+                rows.add(List.of(TableCell.bold(row.name()), TableCell.of(value), TableCell.of(row.origin())));
+            }
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(look.subheading(heading));
+            blocks.add(new TaggedTable(
+                    look,
+                    List.of(TableColumn.text("Name"), TableColumn.text("Value"), TableColumn.text("Origin")),
+                    rows));
+        }
+    }
+}

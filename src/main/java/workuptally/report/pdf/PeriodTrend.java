@@ -1,0 +1,96 @@
+package workuptally.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.judgement.PeriodTotals;
+import workuptally.judgement.period.PeriodReview;
+import workuptally.judgement.period.PeriodReview.Earlier;
+import workuptally.judgement.period.Span;
+
+/** The period beside those before it: solvent put in, and process mass intensity, a bar each. */
+final class PeriodTrend {
+    private final Look look;
+    private final PeriodReview review;
+
+    PeriodTrend(Look look, PeriodReview review) {
+        this.look = look;
+        this.review = review;
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Heading(look, Heading.Level.SECTION, "Against the periods before", Optional.of("trend")));
+        if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
+            blocks.add(new Paragraph(
+                    look,
+                    "No run of the " + review.earlier().size() + " periods before, from "
+                            + review.earlier().get(0).span().from()
+                            + " on, stands in the books that were read: there is no trend to show."));
+            return blocks;
+        }
+        Bars solvent =
+                new Bars(look, "Solvent put in (kg)", largest(t -> OptionalDouble.of(t.solventInGrams() / 1000)));
+        Bars pmi = new Bars(
+                look, "Process mass intensity (g/g)", largest(t -> t.metrics().pmi()));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Earlier earlier : review.earlier()) {
+            rows.add(row(solvent, pmi, new Entry(earlier.span(), earlier.runs(), earlier.totals(), false)));
+        }
+        rows.add(row(solvent, pmi, new Entry(review.span(), review.lines().size(), review.totals(), true)));
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("From, to"),
+                        TableColumn.number("Runs"),
+                        TableColumn.number("Solvent\n(kg)"),
+                        TableColumn.chart(solvent.scale()),
+                        TableColumn.number("Intensity\n(g/g)"),
+                        TableColumn.chart(pmi.scale())),
+                rows));
+        blocks.add(new Paragraph(
+                look,
+                "Dark bar: this period. A period without runs is shown as such and is no zero. The intensity is sum over sum of the runs with a"
+                        + " yield that can be stated; it moves with the mix of reactions.",
+                look.caption()));
+        return blocks;
+    }
+
+    private interface Figure {
+        OptionalDouble of(PeriodTotals totals);
+    }
+
+    private double largest(Figure figure) {
+        double largest = figure.of(review.totals()).orElse(0);
+        for (Earlier earlier : review.earlier()) {
+            largest = Math.max(largest, figure.of(earlier.totals()).orElse(0));
+        }
+        return largest;
+    }
+
+    private record Entry(Span span, int runs, PeriodTotals totals, boolean current) {}
+
+    private List<TableCell> row(Bars solventBars, Bars pmiBars, Entry entry) {
+        boolean empty = entry.runs() == 0;
+        OptionalDouble solvent = empty
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(entry.totals().solventInGrams() / 1000);
+        OptionalDouble pmi = entry.totals().metrics().pmi();
+        String days = entry.span().from() + " to " + entry.span().to();
+        String solventText = solvent.isPresent() ? look.figures().fixed(solvent.getAsDouble(), 2) : "–";
+        String pmiText = pmi.isPresent() ? look.figures().significant(pmi.getAsDouble(), 3) : "–";
+        return List.of(
+                entry.current() ? TableCell.bold(days + ", this period") : TableCell.of(days),
+                TableCell.of(Integer.toString(entry.runs())),
+                TableCell.of(solventText),
+                TableCell.of(solventBars.row(
+                        solvent, OptionalDouble.empty(), entry.current(), empty ? "no run" : solventText + "\u00A0kg")),
+                TableCell.of(pmiText),
+                TableCell.of(pmiBars.row(
+                        pmi,
+                        OptionalDouble.empty(),
+                        entry.current(),
+                        empty ? "no run" : pmi.isPresent() ? pmiText + "\u00A0g/g" : "no yield stated")));
+    }
+}
