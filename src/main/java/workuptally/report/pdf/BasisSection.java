@@ -2,6 +2,8 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,9 @@ import workuptally.model.InputFile;
 
 /** What the figures rest on: findings about the book, input files, corrections, limits, reference values, equations. */
 final class BasisSection {
+    private static final int BRIEF_CHARACTERS = 72;
+    private static final int LEAST_FOR_TWO = 8;
+
     private final Look look;
     private final Review review;
 
@@ -124,13 +129,77 @@ final class BasisSection {
                     case "equation" -> "Equations";
                     default -> kind;
                 }));
-        List<List<TableCell>> rows = new ArrayList<>();
-        for (BasisRow row : basis) {
-            String value =
-                    row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
-            rows.add(List.of(TableCell.bold(row.name()), TableCell.of(value), TableCell.of(row.origin())));
+        List<BasisRow> brief = basis.stream().filter(BasisSection::isBrief).toList();
+        List<BasisRow> wordy = basis.stream().filter(row -> !isBrief(row)).toList();
+        int sides = kind.equals("limit") && brief.size() >= LEAST_FOR_TWO ? 2 : 1;
+        Origins origins = new Origins(basis);
+        if (sides == 1) {
+            blocks.add(table(basis, 1, origins));
+            return;
         }
-        blocks.add(new TaggedTable(
-                look, List.of(TableColumn.text("Name"), TableColumn.text("Value"), TableColumn.text("Origin")), rows));
+        blocks.add(table(brief, sides, origins));
+        if (!wordy.isEmpty()) {
+            blocks.add(table(wordy, 1, origins));
+        }
+    }
+
+    /** True where two rows fit beside each other. */
+    private static boolean isBrief(BasisRow row) {
+        return row.name().length() + value(row).length() + row.origin().length() < BRIEF_CHARACTERS;
+    }
+
+    private static String value(BasisRow row) {
+        return row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
+    }
+
+    /** Rows down the left side first; a row of the table holds one from each side. */
+    private TaggedTable table(List<BasisRow> basis, int sides, Origins origins) {
+        int height = (basis.size() + sides - 1) / sides;
+        List<TableColumn> columns = new ArrayList<>();
+        for (int side = 0; side < sides; side++) {
+            columns.addAll(List.of(TableColumn.text("Name"), TableColumn.text("Value"), TableColumn.text("Origin")));
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (int at = 0; at < height; at++) {
+            List<TableCell> cells = new ArrayList<>();
+            for (int side = 0; side < sides; side++) {
+                int index = at + side * height;
+                boolean there = index < basis.size();
+                cells.add(TableCell.bold(there ? basis.get(index).name() : ""));
+                cells.add(TableCell.of(there ? value(basis.get(index)) : ""));
+                cells.add(TableCell.of(there ? origins.words(basis.get(index)) : ""));
+            }
+            rows.add(cells);
+        }
+        return new TaggedTable(look, columns, rows);
+    }
+
+    /** Long origins that several rows share: in full with a number where they come first, then by the number alone. */
+    private static final class Origins {
+        private static final int LONG = 60;
+
+        private final Set<String> shared = new HashSet<>();
+        private final Map<String, Integer> told = new HashMap<>();
+
+        Origins(List<BasisRow> rows) {
+            Set<String> seen = new HashSet<>();
+            for (BasisRow row : rows) {
+                if (row.origin().length() > LONG && !seen.add(row.origin())) {
+                    shared.add(row.origin());
+                }
+            }
+        }
+
+        String words(BasisRow row) {
+            if (!shared.contains(row.origin())) {
+                return row.origin();
+            }
+            Integer number = told.get(row.origin());
+            if (number != null) {
+                return "[" + number + "]";
+            }
+            told.put(row.origin(), told.size() + 1);
+            return "[" + told.size() + "] " + row.origin();
+        }
     }
 }

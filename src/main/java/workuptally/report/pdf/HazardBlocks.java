@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
-import java.util.stream.Collectors;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 
 /**
  * Hazard notes, never without the sentence that defers to those who know better. In a document about several runs the notes about
- * materials stand once, behind the runs, and each run names them with the codes of their statements. Sources stand with the basis.
+ * materials stand once, behind the runs, and each run names them. Sources stand with the basis.
  */
 final class HazardBlocks {
     private static final String PLACE = "hazards";
@@ -56,7 +55,7 @@ final class HazardBlocks {
         notes.stream()
                 .filter(shared::contains)
                 .distinct()
-                .map(HazardBlocks::brief)
+                .map(HazardNote::subject)
                 .forEach(elsewhere::add);
         if (own.size() < notes.size()) {
             blocks.add(Paragraph.link(
@@ -87,12 +86,6 @@ final class HazardBlocks {
                 look,
                 subjects.values().stream().map(s -> String.join("; ", s)).toList(),
                 List.copyOf(subjects.keySet()));
-    }
-
-    /** Subject and codes, {@code Diethyl ether (H224, H302)}. */
-    private static String brief(HazardNote note) {
-        String codes = note.statements().stream().map(s -> s.split(" ", 2)[0]).collect(Collectors.joining(", "));
-        return codes.isEmpty() ? note.subject() : note.subject() + " (" + codes + ")";
     }
 
     private static String words(HazardNote note) {

@@ -35,13 +35,13 @@ final class Heading implements Block {
     private float above() {
         return switch (level) {
             case TITLE -> 0;
-            case SECTION -> 6;
+            case SECTION -> 5;
             case SUBSECTION -> 4;
         };
     }
 
     private float below() {
-        return level == Level.SUBSECTION ? 1 : 3;
+        return level == Level.SUBSECTION ? 1 : 2;
     }
 
     @Override

@@ -14,7 +14,6 @@ import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
-import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
 import java.util.ArrayDeque;
@@ -31,7 +30,6 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
-    private static final int FOOTER_LINES = 2;
     private static final float LARGEST_GAP = 0.4f;
     private static final float LEAST_START = 0.2f;
 
@@ -39,8 +37,7 @@ final class PageFlow {
     private final PdfWriter writer;
     private final PdfContentByte canvas;
     private final Look look;
-    private final String footer;
-    private final PdfTemplate pageTotal;
+    private final PageFooter footer;
     private final Deque<PdfStructureElement> open = new ArrayDeque<>();
     private float y;
     private int pages = 1;
@@ -50,8 +47,7 @@ final class PageFlow {
         this.writer = writer;
         this.canvas = writer.getDirectContent();
         this.look = look;
-        this.footer = footer;
-        this.pageTotal = canvas.createTemplate(40, 12);
+        this.footer = new PageFooter(look, canvas, footer);
         open.push(new PdfStructureElement(writer.getStructureTreeRoot(), PdfName.DOCUMENT));
         y = top();
     }
@@ -249,29 +245,10 @@ final class PageFlow {
     /** Ends the last page and fills in the number of pages. */
     void finish() {
         drawFooter();
-        TextStyle style = look.caption();
-        pageTotal.beginText();
-        pageTotal.setColorFill(style.colour());
-        pageTotal.setFontAndSize(look.typeface().font(style), style.size());
-        pageTotal.setTextMatrix(0, 3);
-        pageTotal.showText(Integer.toString(pages));
-        pageTotal.endText();
+        footer.finish(pages);
     }
 
     private void drawFooter() {
-        TextStyle style = look.caption();
-        artifact(() -> {
-            float baseline = BOTTOM - 20;
-            rule(left(), baseline + 10, look.widthPoints(), 0.4f, look.palette().rule());
-            String number = "Page " + pages + " of ";
-            float numberX = left() + look.widthPoints() - look.typeface().width(number + "0000", style);
-            float footerY = baseline;
-            for (String line : look.typeface().brief(footer, style, numberX - left() - 12, FOOTER_LINES)) {
-                text(line, left(), footerY, style);
-                footerY -= style.leading();
-            }
-            text(number, numberX, baseline, style);
-            canvas.addTemplate(pageTotal, numberX + look.typeface().width(number, style), baseline - 3);
-        });
+        artifact(() -> footer.draw(this, BOTTOM - 20, pages));
     }
 }

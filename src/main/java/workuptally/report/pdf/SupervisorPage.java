@@ -19,6 +19,7 @@ import workuptally.tally.ProductYield;
 /** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
 final class SupervisorPage {
     private static final int STREAMS_SHOWN = 3;
+    private static final int SECOND_NAMED = 14;
 
     private final Look look;
     private final Review review;
@@ -120,7 +121,7 @@ final class SupervisorPage {
         blocks.add(new Paragraph(
                 look,
                 "U: expanded uncertainty, k = " + look.figures().plain(coverageFactor)
-                        + ". Crude over theory is never a yield. ≤: upper bound. –: not computed, see the run. Closure: of the first partner counted.",
+                        + ". Crude over theory is never a yield. ≤: upper bound. –: not computed, see the run. Closure: first partner counted.",
                 look.caption()));
         blocks.add(new Paragraph(look, averages() + excluded()));
     }
@@ -268,17 +269,22 @@ final class SupervisorPage {
                 reviewers.add(name.strip());
             }
         }
-        StringJoiner second = new StringJoiner(
-                ", ",
-                " By common practice a second person signs with the run where there is a stop, product above the limit in a kept layer,"
-                        + " or a quench of something reactive: ",
-                ".");
-        second.setEmptyValue("");
-        review.runs().stream()
-                .filter(r -> !SecondSignature.reasons(r).isEmpty())
-                .forEach(r -> second.add(r.id()));
         blocks.add(new Gap(4));
-        blocks.add(Paragraph.lead(look, "Reviewed by:" + second, look.caption()));
+        blocks.add(Paragraph.lead(look, "Reviewed by:" + second(), look.caption()));
         blocks.add(new SignatureLines(look, reviewers.isEmpty() ? List.of("Chemist", "Supervisor") : reviewers));
+    }
+
+    /** Runs that a second person signs too; the reasons stand with each. */
+    private String second() {
+        List<String> runs = review.runs().stream()
+                .filter(r -> !SecondSignature.reasons(r).isEmpty())
+                .map(RunReview::id)
+                .toList();
+        if (runs.isEmpty()) {
+            return "";
+        }
+        String which =
+                runs.size() > SECOND_NAMED ? runs.size() + " runs, as each of them says" : String.join(", ", runs);
+        return " A second person signs, by common practice, with " + which + ".";
     }
 }

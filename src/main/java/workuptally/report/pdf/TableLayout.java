@@ -8,7 +8,7 @@ final class TableLayout {
     /** White beside the text of a cell, points. */
     static final float PAD = 3;
     /** White above and below the lines of a row, points. */
-    static final float PAD_VERTICAL = 1.3f;
+    static final float PAD_VERTICAL = 1.1f;
     /** Room for the symbol of a severity, points. */
     static final float MARK_WIDTH = 10;
 

@@ -8,9 +8,10 @@ import java.util.Optional;
 import workuptally.judgement.Review;
 
 /** Writes invented reviews and periods of every size as files to look at; its argument is the folder. */
-final class PreviewReports {
+public final class PreviewReports {
     private PreviewReports() {}
 
+    /** Writes them. */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
         Files.createDirectories(folder);
