@@ -17,8 +17,7 @@ import workuptally.model.Run.Status;
 import workuptally.tally.SolventUse;
 
 class PeriodLedgerTest {
-    private final PeriodLedger ledger =
-            new PeriodLedger(new Span(LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8)));
+    private final PeriodLedger ledger = new PeriodLedger(new Span(LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8)));
 
     private static RunShare run(String id, String date, Status status, double ethanolGrams) {
         return new RunShare(
