@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import workuptally.model.Place;
 
 /**
@@ -27,9 +26,6 @@ public sealed interface Live {
      * @param sheets the values of the cells
      */
     OptionalDouble value(Sheets sheets);
-
-    /** The entries of the book that it reads. */
-    Stream<Place> entries();
 
     /** Where cells stand and what they hold, as seen from one row of one table. */
     interface Sheets {
@@ -89,11 +85,6 @@ public sealed interface Live {
                             .filter(factor -> agree(held.getAsDouble() * factor, number))
                             .findFirst();
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.of(place);
-        }
     }
 
     /**
@@ -110,11 +101,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return sheets.value(name);
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -135,11 +121,6 @@ public sealed interface Live {
         public OptionalDouble value(Sheets sheets) {
             return sheets.value(table, row, column);
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
-        }
     }
 
     /**
@@ -158,11 +139,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return OptionalDouble.of(number);
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -184,11 +160,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return OptionalDouble.of(sheets.sumWhere(table, column, keyColumn, ownKeyColumn));
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -219,11 +190,6 @@ public sealed interface Live {
                     ? OptionalDouble.empty()
                     : values.stream().mapToDouble(OptionalDouble::getAsDouble).reduce(operator.operation);
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return terms.stream().flatMap(Live::entries);
-        }
     }
 
     /**
@@ -249,11 +215,6 @@ public sealed interface Live {
             return values.stream().anyMatch(OptionalDouble::isEmpty)
                     ? OptionalDouble.empty()
                     : values.stream().mapToDouble(OptionalDouble::getAsDouble).min();
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return terms.stream().flatMap(Live::entries);
         }
     }
 

@@ -117,7 +117,7 @@ final class ResultCharts {
         return List.of(YieldsSection.TITLE, SummarySection.TITLE, SolventTotalsSection.TITLE, WasteTotalsSection.TITLE)
                         .contains(title)
                 && sheets.containsKey(data)
-                && !sheets.get(data).view().rows().isEmpty();
+                && sheets.get(data).survey().rows() > 0;
     }
 
     /** First row, from 0, of the chart on a sheet. */
@@ -129,19 +129,19 @@ final class ResultCharts {
             String dataTitle, String onTitle, String heading, String axis, BarGrouping grouping, List<Bars> bars) {
         ResultSheet data = sheet(dataTitle);
         ResultSheet on = sheet(onTitle);
-        int count = Math.min(MOST_BARS, data.view().rows().size());
+        int count = Math.min(MOST_BARS, data.survey().rows());
         if (count == 0) {
             return;
         }
         XSSFSheet sheet = workbook.getSheet(on.sheetName());
-        if (on.view().rows().size() > ROWS_WITH_CHART_ON_ONE_PAGE) {
+        if (on.survey().rows() > ROWS_WITH_CHART_ON_ONE_PAGE) {
             sheet.setRowBreak(firstRow(on) - 1);
         }
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
         XSSFClientAnchor anchor =
                 new XSSFClientAnchor(0, 0, 0, 0, 0, firstRow(on), COLUMNS_WIDE, firstRow(on) + ROWS_HIGH);
         XSSFChart chart = drawing.createChart(anchor);
-        String shortened = data.view().rows().size() > count ? ", first " + count + " lines" : "";
+        String shortened = data.survey().rows() > count ? ", first " + count + " lines" : "";
         chart.setTitleText(heading + shortened);
         CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
         inEnglish(title);
@@ -211,7 +211,7 @@ final class ResultCharts {
 
     private static XDDFDataSource<String> labels(ResultSheet data, int count) {
         String[] texts = IntStream.range(0, count)
-                .mapToObj(i -> data.view().rows().get(i).cells().get(0).shown())
+                .mapToObj(i -> data.survey().firstRows().get(i).cells().get(0).shown())
                 .toArray(String[]::new);
         return XDDFDataSourcesFactory.fromArray(texts, range(data, 0, count), 0);
     }
@@ -219,7 +219,7 @@ final class ResultCharts {
     private static XDDFNumericalDataSource<Double> numbers(ResultSheet data, String name, int count) {
         int column = data.column(name);
         Double[] values = IntStream.range(0, count)
-                .mapToObj(i -> data.view().rows().get(i).cells().get(column))
+                .mapToObj(i -> data.survey().firstRows().get(i).cells().get(column))
                 .map(cell -> cell instanceof Cell.Number number ? Double.valueOf(number.value()) : null)
                 .toArray(Double[]::new);
         return XDDFDataSourcesFactory.fromArray(values, range(data, column, count), column);
@@ -227,7 +227,7 @@ final class ResultCharts {
 
     private static boolean isPositive(ResultSheet data, String name, int count) {
         int column = data.column(name);
-        return data.view().rows().subList(0, count).stream()
+        return data.survey().firstRows().subList(0, count).stream()
                 .map(row -> row.cells().get(column))
                 .noneMatch(cell -> cell instanceof Cell.Number number && number.value() < 0);
     }
@@ -280,7 +280,7 @@ final class ResultCharts {
         cache.setFormatCode("General");
         cache.addNewPtCount().setVal(count);
         for (int i = 0; i < count; i++) {
-            if (data.view().rows().get(i).cells().get(column) instanceof Cell.Number number) {
+            if (data.survey().firstRows().get(i).cells().get(column) instanceof Cell.Number number) {
                 CTNumVal point = cache.addNewPt();
                 point.setIdx(i);
                 point.setV(Double.toString(number.value()));
