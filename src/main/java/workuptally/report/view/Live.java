@@ -3,8 +3,10 @@ package workuptally.report.view;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import workuptally.model.Place;
 
 /**
@@ -215,6 +217,71 @@ public sealed interface Live {
             return values.stream().anyMatch(OptionalDouble::isEmpty)
                     ? OptionalDouble.empty()
                     : values.stream().mapToDouble(OptionalDouble::getAsDouble).min();
+        }
+    }
+
+    /**
+     * How far two figures lie apart.
+     *
+     * @param one a figure
+     * @param other another one
+     */
+    record Apart(Live one, Live other) implements Live {
+        @Override
+        public String formula(Sheets sheets) {
+            return "ABS(" + one.formula(sheets) + "-" + other.formula(sheets) + ")";
+        }
+
+        @Override
+        public OptionalDouble value(Sheets sheets) {
+            OptionalDouble first = one.value(sheets);
+            OptionalDouble second = other.value(sheets);
+            return first.isEmpty() || second.isEmpty()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.abs(first.getAsDouble() - second.getAsDouble()));
+        }
+    }
+
+    /**
+     * A figure about the numbers in a part of a column; empty cells do not count.
+     *
+     * @param of which figure
+     * @param table title of the table
+     * @param firstRow first row, from 0
+     * @param lastRow last row, from 0
+     * @param column name of the column
+     */
+    record OfColumn(Of of, String table, int firstRow, int lastRow, String column) implements Live {
+        @Override
+        public String formula(Sheets sheets) {
+            String last = sheets.address(table, lastRow, column);
+            return of.function + "(" + sheets.address(table, firstRow, column) + ":"
+                    + last.substring(last.lastIndexOf('!') + 1) + ")";
+        }
+
+        @Override
+        public OptionalDouble value(Sheets sheets) {
+            double[] numbers = IntStream.rangeClosed(firstRow, lastRow)
+                    .mapToObj(row -> sheets.value(table, row, column))
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .sorted()
+                    .toArray();
+            return numbers.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(of.figure.applyAsDouble(numbers));
+        }
+    }
+
+    /** Figures about many numbers. */
+    enum Of {
+        MEAN("AVERAGE", sorted -> DoubleStream.of(sorted).average().orElseThrow()),
+        MEDIAN("MEDIAN", sorted -> (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2);
+
+        private final String function;
+        private final ToDoubleFunction<double[]> figure;
+
+        Of(String function, ToDoubleFunction<double[]> figure) {
+            this.function = function;
+            this.figure = figure;
         }
     }
 

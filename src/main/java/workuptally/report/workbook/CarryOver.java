@@ -36,6 +36,7 @@ import workuptally.report.view.TableView;
 final class CarryOver {
     private final BookPackage book;
     private final Map<String, SheetMarks> marks = new HashMap<>();
+    private final List<Finding> findings;
     private final List<TableView> tables;
     private final Entries entries = new Entries();
 
@@ -50,6 +51,7 @@ final class CarryOver {
 
     CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables) {
         this.book = book;
+        this.findings = findings;
         this.tables = tables;
         Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
         book.sheetNames().forEach((part, name) -> {
@@ -74,15 +76,16 @@ final class CarryOver {
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
             results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
-            ResultCharts.draw(workbook, results.add(tables));
+            List<ResultSheet> sheets = results.add(tables);
+            ResultCharts.draw(workbook, sheets);
+            comment(workbook, new FindingLines(findings, sheets));
             resultParts = results.byPart();
             workbook.write(saved);
         }
         copyOut(saved.toByteArray(), results, resultParts, output);
     }
 
-    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette)
-            throws IOException {
+    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette) {
         changed.addAll(Set.of("[Content_Types].xml", "_rels/.rels"));
         changed.add(name(workbook.getPackagePart()));
         changed.add(relationships(name(workbook.getPackagePart())));
@@ -92,7 +95,16 @@ final class CarryOver {
             String part = name(sheet.getPackagePart());
             if (marks.containsKey(part)) {
                 stamps.put(part, restyled(scanned.get(part).styles(), palette));
-                comment(sheet, part);
+            }
+        }
+    }
+
+    private void comment(XSSFWorkbook workbook, FindingLines lines) throws IOException {
+        for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+            XSSFSheet sheet = workbook.getSheetAt(i);
+            String part = name(sheet.getPackagePart());
+            if (marks.containsKey(part)) {
+                comment(sheet, part, lines);
             }
         }
     }
@@ -107,9 +119,9 @@ final class CarryOver {
         return new CellStyles(numbers, now.missing());
     }
 
-    private void comment(XSSFSheet sheet, String part) throws IOException {
+    private void comment(XSSFSheet sheet, String part, FindingLines lines) throws IOException {
         boolean hadComments = sheet.getCTWorksheet().isSetLegacyDrawing();
-        FindingComments.write(sheet, marks.get(part), book.threadedComments(part));
+        FindingComments.write(sheet, marks.get(part), book.threadedComments(part), lines);
         if (!hadComments && sheet.getCTWorksheet().isSetLegacyDrawing()) {
             firstComments.put(part, sheet.getCTWorksheet().getLegacyDrawing().getId());
         }

@@ -45,6 +45,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
 import workuptally.report.view.Cell;
 import workuptally.report.view.ClosuresSection;
+import workuptally.report.view.SeriesSection;
 import workuptally.report.view.SolventTotalsSection;
 import workuptally.report.view.SummarySection;
 import workuptally.report.view.WasteTotalsSection;
@@ -58,12 +59,11 @@ final class ResultCharts {
     /** More bars cannot be read. */
     private static final int MOST_BARS = 40;
 
-    private static final int TITLE_HUNDREDTHS_OF_POINT = 1200;
+    static final int TITLE_HUNDREDTHS_OF_POINT = 1200;
     private static final int WHISKER_EMU = 12700;
-    private static final int COLUMNS_WIDE = 7;
-    private static final int ROWS_HIGH = 22;
-    private static final int ROWS_WITH_CHART_ON_ONE_PAGE = 8;
-    private static final int ROWS_BELOW_TABLE = 2;
+    static final int COLUMNS_WIDE = 7;
+    static final int ROWS_HIGH = 22;
+    static final int ROWS_BELOW_TABLE = 2;
 
     private final XSSFWorkbook workbook;
     private final List<ResultSheet> sheets;
@@ -109,12 +109,18 @@ final class ResultCharts {
                 "mass (kg)",
                 BarGrouping.CLUSTERED,
                 List.of(new Bars("Mass", "Mass", 0xD55E00, PresetPattern.DARK_HORIZONTAL, "")));
+        SeriesCharts.draw(workbook, sheets);
     }
 
     /** True where the sheet of that title gets a chart. */
     static boolean has(String title, Map<String, ResultSheet> sheets) {
         String data = title.equals(SummarySection.TITLE) ? ClosuresSection.TITLE : title;
-        return List.of(YieldsSection.TITLE, SummarySection.TITLE, SolventTotalsSection.TITLE, WasteTotalsSection.TITLE)
+        return List.of(
+                                YieldsSection.TITLE,
+                                SummarySection.TITLE,
+                                SolventTotalsSection.TITLE,
+                                WasteTotalsSection.TITLE,
+                                SeriesSection.TITLE)
                         .contains(title)
                 && sheets.containsKey(data)
                 && sheets.get(data).survey().rows() > 0;
@@ -134,7 +140,7 @@ final class ResultCharts {
             return;
         }
         XSSFSheet sheet = workbook.getSheet(on.sheetName());
-        if (on.survey().rows() > ROWS_WITH_CHART_ON_ONE_PAGE) {
+        if (!new SheetLayout(on).hasRoomBelow(on, ROWS_HIGH)) {
             sheet.setRowBreak(firstRow(on) - 1);
         }
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
@@ -193,7 +199,7 @@ final class ResultCharts {
     }
 
     /** The library writes the language of the machine, which is neither that of the text nor the same everywhere. */
-    private static void inEnglish(CTTextBody text) {
+    static void inEnglish(CTTextBody text) {
         for (CTTextParagraph paragraph : text.getPList()) {
             paragraph.getRList().forEach(run -> run.getRPr().setLang("en"));
             if (paragraph.isSetEndParaRPr() && paragraph.getEndParaRPr().isSetLang()) {
@@ -252,7 +258,7 @@ final class ResultCharts {
         return look;
     }
 
-    private static XDDFColor rgb(int rgb) {
+    static XDDFColor rgb(int rgb) {
         return new XDDFColorRgbBinary(bytes(rgb));
     }
 

@@ -79,7 +79,7 @@ final class ResultRows {
         for (String line : view.note().lines().toList()) {
             line(row++, line, styles.note().getIndex());
         }
-        cells.beginRow(sheet.headingRow(), 0);
+        cells.beginRow(sheet.headingRow(), layout.headingPoints(view.columns()));
         for (int i = 0; i < view.columns().size(); i++) {
             Column column = view.columns().get(i);
             cells.text(i, styles.heading(column.isNumber()).getIndex(), column.heading());

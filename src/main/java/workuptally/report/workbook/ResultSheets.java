@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -33,6 +34,7 @@ import workuptally.report.view.TableView;
  */
 final class ResultSheets {
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
+    private static final double SIDE_MARGIN_INCHES = 0.4;
     private static final int TAB_COLOUR = 0x0072B2;
 
     private final XSSFWorkbook workbook;
@@ -181,6 +183,9 @@ final class ResultSheets {
         sheet.getPrintSetup().setLandscape(true);
         sheet.getPrintSetup().setFitWidth((short) 1);
         sheet.getPrintSetup().setFitHeight((short) 0);
+        for (PageMargin side : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
+            sheet.setMargin(side, SIDE_MARGIN_INCHES);
+        }
         sheet.getHeader().setLeft("&A");
         sheet.getFooter().setRight("&P of &N");
         sheet.setTabColor(MarkPalette.color(TAB_COLOUR));

@@ -40,7 +40,7 @@ final class ResultStyles {
     private XSSFCellStyle heading(HorizontalAlignment side) {
         XSSFCellStyle style = workbook.createCellStyle();
         style.setAlignment(side);
-        style.setIndention((short) 1);
+        style.setIndention((short) (side == HorizontalAlignment.LEFT ? 1 : 0));
         style.setFont(font(true, 11));
         style.setWrapText(true);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
@@ -81,8 +81,9 @@ final class ResultStyles {
     XSSFCellStyle number(int decimals, Optional<Severity> severity) {
         XSSFCellStyle style = numbers.computeIfAbsent(decimals, k -> {
             XSSFCellStyle created = top();
+            // Without an indent: a spreadsheet program was seen to drop it for some formulas, which moves their decimal
+            // marks.
             created.setAlignment(HorizontalAlignment.RIGHT);
-            created.setIndention((short) 1);
             created.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
             return created;
         });
