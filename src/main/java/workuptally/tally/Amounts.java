@@ -187,41 +187,42 @@ final class Amounts {
         Optional<MeasuredValue> mass = density(charge).map(millilitres::times);
         Optional<Entered> label = charge.molarityMolesPerLitre().entered();
         Optional<Entered> titre = charge.titreMolesPerLitre().entered();
-        if (label.isEmpty() && titre.isEmpty()) {
-            if (mass.isPresent()) {
-                return byMass(charge, planned, mass.get(), Optional.of(millilitres), molarMass);
-            }
-            omissions.add(
-                    "mass of " + charge.material(),
-                    "charged by volume without a density",
-                    "Density of " + charge.material() + " in Charges");
-            return new ChargeAmount(
-                    charge,
-                    planned,
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    Optional.empty(),
-                    Optional.of(millilitres),
-                    molarMass,
-                    OptionalDouble.empty(),
-                    "");
+        if (titre.isPresent()) {
+            OptionalDouble byLabel = label.isPresent()
+                    ? OptionalDouble.of(millilitres.value() * label.get().value())
+                    : OptionalDouble.empty();
+            return ofSolution(charge, planned, millilitres, titre.get(), byLabel, mass, molarMass);
         }
-        Entered strength = titre.orElseGet(label::get);
+        if (label.isPresent()) {
+            return ofSolution(charge, planned, millilitres, label.get(), OptionalDouble.empty(), mass, molarMass);
+        }
+        return mass.isPresent()
+                ? byMass(charge, planned, mass.get(), Optional.of(millilitres), molarMass)
+                : ofUnknownDensity(charge, planned, millilitres, molarMass);
+    }
+
+    /** n = V·c, c by its titre or its label. */
+    private ChargeAmount ofSolution(
+            Charge charge,
+            boolean planned,
+            MeasuredValue millilitres,
+            Entered strength,
+            OptionalDouble byLabel,
+            Optional<MeasuredValue> mass,
+            OptionalDouble molarMass) {
+        boolean titrated = charge.titreMolesPerLitre().entered().isPresent();
         double relative = charge.titreUncertaintyPercent()
                         .entered()
-                        .filter(u -> titre.isPresent())
+                        .filter(u -> titrated)
                         .map(Entered::value)
                         .orElse(limits.value(Limit.TITRE))
                 / 100;
         MeasuredValue molarity = readings.enter(
-                (titre.isPresent() ? "titre of " : "label molarity of ") + charge.material(),
+                (titrated ? "titre of " : "label molarity of ") + charge.material(),
                 "mol/L",
                 strength.value(),
                 relative * strength.value(),
                 strength.place().inWords());
-        OptionalDouble byLabel = titre.isPresent() && label.isPresent()
-                ? OptionalDouble.of(millilitres.value() * label.get().value())
-                : OptionalDouble.empty();
         return new ChargeAmount(
                 charge,
                 planned,
@@ -236,7 +237,25 @@ final class Amounts {
                         "n = V·c = %.4g mL × %.4g mol/L%s",
                         millilitres.value(),
                         strength.value(),
-                        titre.isPresent() ? " (titre)" : " (label)"));
+                        titrated ? " (titre)" : " (label)"));
+    }
+
+    private ChargeAmount ofUnknownDensity(
+            Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
+        omissions.add(
+                "mass of " + charge.material(),
+                "charged by volume without a density",
+                "Density of " + charge.material() + " in Charges");
+        return new ChargeAmount(
+                charge,
+                planned,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.of(millilitres),
+                molarMass,
+                OptionalDouble.empty(),
+                "");
     }
 
     /** Volume of a weighed liquid whose density is entered. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -14,7 +15,8 @@ import workuptally.tally.LayerIdentity.Verdict;
 /**
  * Which layer of a contact is which, by density.
  *
- * <p>ρ = m/V of each measured layer against what organic and aqueous phase of the contact should have, Σm/ΣV over their estimated parts.
+ * <p>ρ = m/V of each measured layer against what organic and aqueous phase of the contact should have, Σm/ΣV over their estimated parts, each at the
+ * temperature of the layer.
  * Solutes whose phase is not known (the organic solids charged) are counted in neither and in both, which gives a range: 1.2 g/mL in an
  * organic phase, 2.5 g/mL as dissolved salt in an aqueous one (common practice). A layer is assigned to the phase that its density fits
  * within 3u when the other lies further off; where the two expectations differ by less than 0.05 g/mL or 3u, or neither fits, the
@@ -25,6 +27,10 @@ final class IdentityAccount {
     static final double STANDARD_UNCERTAINTIES = 3;
 
     private static final double LEAST_DIFFERENCE_GRAMS_PER_MILLILITRE = 0.05;
+    private static final double TABLE_CELSIUS = 20;
+    /** Distance from 20 °C within which the change of a density is a straight line; common practice. */
+    private static final double REACH_KELVIN = 40;
+
     private static final double ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE = 1.2;
     private static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
 
@@ -55,41 +61,58 @@ final class IdentityAccount {
         return identities;
     }
 
-    /** Densities to expect of the two phases of a contact, if it is one and both phases have a liquid. */
+    /** Densities to expect of the two phases of a contact at 20 °C, if it is one and both phases have a liquid. */
     Optional<Plan.Densities> densities(Step step, List<ChargeAmount> amounts) {
         double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
-        return flow.phases(step)
-                .flatMap(p -> expected(p.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE)
-                        .flatMap(organic -> expected(p.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE)
-                                .map(aqueous -> new Plan.Densities(organic, aqueous))));
+        return flow.phases(step).flatMap(p -> densities(p, solutes, TABLE_CELSIUS));
+    }
+
+    private Optional<Plan.Densities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
+        return expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE, celsius)
+                .flatMap(organic -> expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
+                        .map(aqueous -> new Plan.Densities(organic, aqueous)));
     }
 
     private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
-        Optional<Expected> organic = expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE);
-        Optional<Expected> aqueous = expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE);
-        if (organic.isEmpty() || aqueous.isEmpty()) {
+        List<Plan.Densities> densities = given.stream()
+                .flatMap(l -> densities(phases, solutes, celsius(l)).stream())
+                .toList();
+        if (densities.size() < given.size()) {
             return List.of();
         }
-        List<Verdict> verdicts = given.stream()
-                .map(l -> verdict(l, organic.get(), aqueous.get()))
-                .toList();
+        List<Verdict> verdicts = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            verdicts.add(verdict(
+                    given.get(i), densities.get(i).organic(), densities.get(i).aqueous()));
+        }
         boolean allTell =
                 verdicts.stream().filter(v -> v != Verdict.NOT_MEASURED).allMatch(v -> v == Verdict.SWAPPED);
         List<LayerIdentity> identities = new ArrayList<>();
         for (int i = 0; i < given.size(); i++) {
             LayerTally layer = given.get(i);
+            Expected organic = densities.get(i).organic();
+            Expected aqueous = densities.get(i).aqueous();
             Verdict verdict = verdicts.get(i) == Verdict.SWAPPED && !allTell ? Verdict.CANNOT_TELL : verdicts.get(i);
             identities.add(new LayerIdentity(
                     layer.label(),
                     step,
                     recorded(layer).orElseThrow(),
                     layer.densityGramsPerMillilitre(),
-                    organic.get(),
-                    aqueous.get(),
+                    organic,
+                    aqueous,
                     verdict,
-                    position(layer, given, verdict, organic.get(), aqueous.get())));
+                    position(layer, given, verdict, organic, aqueous)));
         }
         return identities;
+    }
+
+    /** Temperature at which the volume of a layer was read; that of the tables where none is entered, or one beyond their reach. */
+    private static double celsius(LayerTally layer) {
+        return layer.entry()
+                .flatMap(l -> l.temperatureCelsius().entered())
+                .map(Entered::value)
+                .filter(t -> Math.abs(t - TABLE_CELSIUS) <= REACH_KELVIN)
+                .orElse(TABLE_CELSIUS);
     }
 
     private static Optional<Layer.Phase> recorded(LayerTally layer) {
@@ -114,13 +137,16 @@ final class IdentityAccount {
                 : grams;
     }
 
-    private Optional<Expected> expected(Mixture phase, double solutes, double soluteDensity) {
+    private Optional<Expected> expected(Mixture phase, double solutes, double soluteDensity, double celsius) {
         Mixture liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
         if (liquid.millilitres() <= 0) {
             return Optional.empty();
         }
-        double without = liquid.totalGrams() / liquid.millilitres();
-        double with = (liquid.totalGrams() + solutes) / (liquid.millilitres() + solutes / soluteDensity);
+        double millilitres = liquid.parts().entrySet().stream()
+                .mapToDouble(part -> part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius))
+                .sum();
+        double without = liquid.totalGrams() / millilitres;
+        double with = (liquid.totalGrams() + solutes) / (millilitres + solutes / soluteDensity);
         return Optional.of(new Expected(Math.min(without, with), Math.max(without, with)));
     }
 

@@ -100,6 +100,11 @@ final class LayerFlow {
         }
     }
 
+    /** Density of a component at a temperature over that at 20 °C. */
+    double densityOver20(String component, double celsius) {
+        return substances.densityOver20(component, celsius);
+    }
+
     /** True for a listed organic solvent. */
     boolean isOrganicSolvent(String component) {
         return substances.isOrganicSolvent(component);

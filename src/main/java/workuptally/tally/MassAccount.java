@@ -17,6 +17,8 @@ import workuptally.tally.MassBalance.Side;
  * weighed. Purification is a balance of its own and left out.
  */
 final class MassAccount {
+    private static final String WHAT = "total mass balance";
+
     private final Run run;
     private final Readings readings;
     private final Limits limits;
@@ -41,20 +43,42 @@ final class MassAccount {
         if (run.status() == Run.Status.PLANNED || (layers.isEmpty() && lots.isEmpty())) {
             return Optional.empty();
         }
+        Optional<List<Line>> in = wentIn(amounts, additions);
+        if (in.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Line> lines = new ArrayList<>(in.get());
+        lines.addAll(cameOut(layers, lots));
+        MeasuredValue inGrams = sum(lines, Side.IN);
+        MeasuredValue outGrams = sum(lines, Side.OUT);
+        return Optional.of(new MassBalance(
+                inGrams,
+                outGrams,
+                inGrams.minus(outGrams),
+                gasGrams,
+                organicSolventGrams(amounts, additions, 1, 1),
+                organicSolventGrams(
+                        amounts,
+                        additions,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
+                isComplete(layers, lots),
+                lines));
+    }
+
+    /** Charges and workup additions; empty where one of them has no mass. */
+    private Optional<List<Line>> wentIn(List<ChargeAmount> amounts, List<Addition> additions) {
         List<Line> lines = new ArrayList<>();
         for (ChargeAmount amount : amounts) {
+            String material = amount.charge().material();
             if (amount.massGrams().isEmpty()) {
                 omissions.add(
-                        "total mass balance",
-                        "the mass of " + amount.charge().material() + " is not known",
-                        "amount or density of " + amount.charge().material() + " in Charges");
+                        WHAT,
+                        "the mass of " + material + " is not known",
+                        "amount or density of " + material + " in Charges");
                 return Optional.empty();
             }
-            lines.add(new Line(
-                    Side.IN,
-                    amount.charge().material(),
-                    "charge",
-                    amount.massGrams().get()));
+            lines.add(new Line(Side.IN, material, "charge", amount.massGrams().get()));
         }
         for (Addition addition : additions) {
             if (addition.purification()) {
@@ -62,7 +86,7 @@ final class MassAccount {
             }
             if (addition.massGrams().isEmpty()) {
                 omissions.add(
-                        "total mass balance",
+                        WHAT,
                         "the mass of " + addition.material() + " in step "
                                 + addition.step().number() + " is not known",
                         "volume and density, or mass, in Workup");
@@ -71,35 +95,30 @@ final class MassAccount {
             lines.add(new Line(
                     Side.IN, addition.material(), "workup", addition.massGrams().get()));
         }
-        boolean complete = true;
-        for (LayerTally layer : layers) {
-            if (layer.counts()) {
-                complete &= layer.massGrams().isPresent();
-                layer.massGrams().ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m)));
-            }
-        }
-        for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
-                complete &= lot.netGrams().isPresent();
-                lot.netGrams()
-                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m)));
-            }
-        }
-        MeasuredValue in = sum(lines, Side.IN);
-        MeasuredValue out = sum(lines, Side.OUT);
-        return Optional.of(new MassBalance(
-                in,
-                out,
-                in.minus(out),
-                gasGrams,
-                organicSolventGrams(amounts, additions, 1, 1),
-                organicSolventGrams(
-                        amounts,
-                        additions,
-                        limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
-                        limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
-                complete,
-                lines));
+        return Optional.of(lines);
+    }
+
+    /** Layers and lots that were weighed. */
+    private static List<Line> cameOut(List<LayerTally> layers, List<LotTally> lots) {
+        List<Line> lines = new ArrayList<>();
+        layers.stream()
+                .filter(LayerTally::counts)
+                .forEach(layer -> layer.massGrams()
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m))));
+        lots.stream()
+                .filter(LotTally::endsWorkup)
+                .forEach(lot -> lot.netGrams()
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m))));
+        return lines;
+    }
+
+    private static boolean isComplete(List<LayerTally> layers, List<LotTally> lots) {
+        return layers.stream()
+                        .filter(LayerTally::counts)
+                        .allMatch(layer -> layer.massGrams().isPresent())
+                && lots.stream()
+                        .filter(LotTally::endsWorkup)
+                        .allMatch(lot -> lot.netGrams().isPresent());
     }
 
     private MeasuredValue sum(List<Line> lines, Side side) {

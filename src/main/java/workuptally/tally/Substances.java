@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +14,15 @@ import workuptally.chemistry.AtomicMass;
 import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Mixture;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.GasRelease;
+import workuptally.reference.Hazard;
 import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
+import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
 import workuptally.reference.Wash;
@@ -31,6 +36,7 @@ import workuptally.reference.WasteStream;
 public final class Substances {
     private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
     private static final String WATER = "water";
+    private static final double ORGANIC_EXPANSION_PER_KELVIN = 0.0012;
 
     private final Reference reference;
     private final AtomicWeights atomicWeights;
@@ -118,6 +124,24 @@ public final class Substances {
                         .sum());
     }
 
+    /**
+     * Density of a liquid at a temperature over that at 20 °C: by the slope of the solvent table, else for an organic solvent by an
+     * expansion of 0.0012 per kelvin (common practice: most lie between 0.0009 and 0.0016), else by the slope of water.
+     *
+     * @param celsius within 40 K of 20 °C
+     */
+    double densityOver20(String name, double celsius) {
+        Optional<Solvent> listed =
+                solvent(name).filter(s -> s.density().changePerKelvin().isPresent());
+        Optional<Solvent> byTable = isOrganicSolvent(name) ? listed : listed.or(() -> solvent(WATER));
+        return byTable.map(Solvent::density)
+                .filter(d -> d.changePerKelvin().isPresent())
+                .map(d -> Mixture.atTemperature(
+                                d.gramsPerMillilitre(), d.changePerKelvin().getAsDouble(), celsius)
+                        / d.gramsPerMillilitre())
+                .orElseGet(() -> Mixture.expanded(1, ORGANIC_EXPANSION_PER_KELVIN, celsius));
+    }
+
     /** Rows are met again and again, and comparing them whole would cost more than finding them. */
     private void use(Cited row) {
         if (seen.add(row)) {
@@ -183,5 +207,30 @@ public final class Substances {
         return solvent(name)
                 .filter(s -> VERY_VOLATILE.contains(s.name().toLowerCase(java.util.Locale.ROOT)))
                 .isPresent();
+    }
+
+    /** Classes of one material by its name: its hazard row, else that of what is dissolved in it, else its solute row. */
+    public Set<String> materialClasses(String name) {
+        Optional<Hazard> hazard = reference.hazard(name).or(() -> hazardOfDissolved(name));
+        if (hazard.isPresent()) {
+            return new LinkedHashSet<>(hazard.get().materialClasses());
+        }
+        Set<String> classes = new LinkedHashSet<>();
+        Optional<Solute> solute = reference.solute(name);
+        solute.filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
+        solute.filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
+        Optional<String> gas = solute.flatMap(Solute::gas).map(GasRelease::formula);
+        gas.filter("CO2"::equals).ifPresent(g -> classes.add("carbonate"));
+        gas.filter("SO2"::equals).ifPresent(g -> classes.add("sulfite"));
+        if (reference.solvent(name).filter(s -> !s.key().equals("water")).isPresent()) {
+            classes.add("organic");
+        }
+        return classes;
+    }
+
+    private Optional<Hazard> hazardOfDissolved(String name) {
+        int in = name.lastIndexOf(" in ");
+        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
+        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
     }
 }

@@ -40,34 +40,10 @@ final class TheoryAccount {
         if (run.kind() == Run.Kind.SEPARATION) {
             return separation(run, amounts);
         }
-        for (ChargeAmount amount : amounts) {
-            if (amount.charge().coefficient().isUnreadable()) {
-                String material = amount.charge().material();
-                omissions.add(
-                        "theory",
-                        "the coefficient of " + material + " cannot be read",
-                        "Coefficient of " + material + " in Charges");
-                return Optional.empty();
-            }
-        }
         List<ChargeAmount> stoichiometric =
                 amounts.stream().filter(a -> coefficient(a).isPresent()).toList();
-        if (stoichiometric.isEmpty()) {
-            omissions.add(
-                    "theory",
-                    "no charge has a coefficient",
-                    "Coefficient in Charges (1 where the equation has it once)");
+        if (!areUsable(amounts, stoichiometric)) {
             return Optional.empty();
-        }
-        for (ChargeAmount amount : stoichiometric) {
-            if (amount.amountMillimoles().filter(a -> a.value() > 0).isEmpty()) {
-                String material = amount.charge().material();
-                omissions.add(
-                        "theory",
-                        "the amount of " + material + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
-                        "amount, density or molar mass of " + material);
-                return Optional.empty();
-            }
         }
         List<Partner> ranked = partners(stoichiometric).stream()
                 .sorted(Comparator.comparingDouble(p -> p.extentMillimoles().value()))
@@ -78,13 +54,54 @@ final class TheoryAccount {
             omissions.add("theory", "the amount of " + material + " is 0", "amount of " + material + " in Charges");
             return Optional.empty();
         }
+        return Optional.of(new Theory(limiting(ranked), extent, products(run, ranked)));
+    }
+
+    /** True where every coefficient can be read, there is one, and every charge with one has an amount above 0; else says what is missing. */
+    private boolean areUsable(List<ChargeAmount> amounts, List<ChargeAmount> stoichiometric) {
+        for (ChargeAmount amount : amounts) {
+            if (amount.charge().coefficient().isUnreadable()) {
+                String material = amount.charge().material();
+                omissions.add(
+                        "theory",
+                        "the coefficient of " + material + " cannot be read",
+                        "Coefficient of " + material + " in Charges");
+                return false;
+            }
+        }
+        for (ChargeAmount amount : stoichiometric) {
+            if (amount.amountMillimoles().filter(a -> a.value() > 0).isEmpty()) {
+                String material = amount.charge().material();
+                omissions.add(
+                        "theory",
+                        "the amount of " + material + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
+                        "amount, density or molar mass of " + material);
+                return false;
+            }
+        }
+        if (stoichiometric.isEmpty()) {
+            omissions.add(
+                    "theory",
+                    "no charge has a coefficient",
+                    "Coefficient in Charges (1 where the equation has it once)");
+        }
+        return !stoichiometric.isEmpty();
+    }
+
+    /** The partner that allows the least, and those that cannot be told from it. */
+    private static List<Limiting> limiting(List<Partner> ranked) {
         List<Limiting> limiting = new ArrayList<>();
         for (Partner candidate : ranked) {
-            MeasuredValue excess = candidate.extentMillimoles().minus(extent);
+            MeasuredValue excess =
+                    candidate.extentMillimoles().minus(ranked.get(0).extentMillimoles());
             if (excess.value() <= TELLS_APART * excess.standardUncertainty()) {
                 limiting.add(new Limiting(candidate.material(), candidate.amountMillimoles()));
             }
         }
+        return limiting;
+    }
+
+    private List<ProductTheory> products(Run run, List<Partner> ranked) {
         double extentAsTyped = ranked.stream()
                 .mapToDouble(Partner::extentAsTypedMillimoles)
                 .min()
@@ -92,10 +109,11 @@ final class TheoryAccount {
         List<ProductTheory> products = new ArrayList<>();
         for (Product product : run.products()) {
             if (product.wanted()) {
-                product(run, product, extent, extentAsTyped).ifPresent(products::add);
+                product(run, product, ranked.get(0).extentMillimoles(), extentAsTyped)
+                        .ifPresent(products::add);
             }
         }
-        return Optional.of(new Theory(limiting, extent, products));
+        return products;
     }
 
     private Optional<ProductTheory> product(Run run, Product product, MeasuredValue extent, double extentAsTyped) {

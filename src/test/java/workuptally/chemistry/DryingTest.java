@@ -41,6 +41,20 @@ class DryingTest {
     }
 
     @Test
+    void solutionOnTheCakeHasAMiddle() {
+        // By hand: 3.15 g gained, of it 0 to 1.15 g water.
+        Drying.Range held = Drying.solutionOnCakeGrams(9.15, 6, 1.15);
+        assertEquals(2.0, held.low(), 1e-9);
+        assertEquals(2.575, held.middle(), 1e-9);
+    }
+
+    @Test
+    void uptakeIsWaterOfTheHydrateOverTheDrySalt() {
+        // Sodium sulfate 142.04 g/mol to its decahydrate 322.19 g/mol: 180.15/142.04.
+        assertEquals(1.26830, Drying.theoreticalUptakeGramsPerGram(142.04, 322.19), 1e-5);
+    }
+
+    @Test
     void argumentsOutOfRangeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> Drying.productOnCakeGrams(-1, 0, 0, 0, 0));
         assertThrows(IllegalArgumentException.class, () -> Drying.productOnCakeGrams(1, -1, 0, 0, 0));

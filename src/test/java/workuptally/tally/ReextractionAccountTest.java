@@ -81,6 +81,38 @@ class ReextractionAccountTest {
     }
 
     @Test
+    void acidThatCameAsItsSaltUsedUpNoBicarbonate() {
+        // 10 mmol of NaOH were charged for the 10 mmol of product, so all 50 mmol are left: 50 × 0.999955 = 49.99776
+        // mmol, product
+        // 9.93658 mmol, free acid 1.00022 mmol: 60.93456 mmol.
+        SmallBook book = bicarbonateWash("8.34")
+                .row(
+                        "charges",
+                        "Material",
+                        "sodium hydroxide",
+                        "Role",
+                        "base",
+                        "Formula",
+                        "NaOH",
+                        "Actual amount",
+                        "10")
+                .but("charges", "Actual unit", "mmol");
+        assertEquals(60.93456, adjusted(book).acidMillimoles(), 2e-3);
+    }
+
+    @Test
+    void ammoniumTakesUpBase() {
+        // 50 mmol NH4Cl, pKa 9.25: 50 × (1/(1 + 10^1.95) − 1/(1 + 10^−5.25)) = 0.55478 − 49.99972 = −49.44494 mmol
+        // beside −10.10569 mmol
+        // for the product, pKa 9.0, and water from pH 4.0 to 11.2.
+        SmallBook book = bicarbonateWash("4.0")
+                .but("products", "Character", "base")
+                .but("products", "pKa", "9.0")
+                .but("workup", "Material", "sat. NH4Cl");
+        assertEquals(-59.55063, adjusted(book).acidMillimoles(), 2e-3);
+    }
+
+    @Test
     void freeHydroxideIsNeutralisedFirst() {
         // pH 13: 0.1 mol/L × 100 mL = 10 mmol beside 9.93730 mmol for the product and 1 mmol of free acid.
         assertEquals(20.93730, adjusted(acid("13.0")).acidMillimoles(), 1e-4);

@@ -7,6 +7,7 @@ import java.util.List;
 final class ColumnFit {
     private static final float[] MOVES = {48, 24, 12, 6};
     private static final int ROUNDS = 24;
+    private static final int CUT_WEIGHS = 100;
 
     private final float[] widths;
     private final float[] least;
@@ -108,7 +109,7 @@ final class ColumnFit {
                 most = Math.max(most, column[row]);
                 cut += Math.max(0, column[row] - TableLayout.BRIEF_LINES);
             }
-            total += brief ? cut : most;
+            total += brief ? CUT_WEIGHS * cut + most : most;
         }
         return total;
     }

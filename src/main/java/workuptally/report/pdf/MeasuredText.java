@@ -39,7 +39,7 @@ final class MeasuredText {
         return array;
     }
 
-    /** Number of lines no wider than asked, points. */
+    /** Number of lines no wider than asked, points; for a text with a word wider than that a close estimate. */
     int lines(float widthPoints) {
         int lines = 0;
         for (int p = 0; p < pieces.size(); p++) {
@@ -50,10 +50,11 @@ final class MeasuredText {
                     lines++;
                     used = 0;
                 }
-                if (bare.get(p)[i] > widthPoints && widthPoints > 0) {
-                    lines += (int) (bare.get(p)[i] / widthPoints);
-                }
                 used += pieces.get(p)[i];
+                // a word wider than a line is broken inside
+                int full = widthPoints > 0 ? Math.max(0, (int) Math.ceil(bare.get(p)[i] / widthPoints) - 1) : 0;
+                lines += full;
+                used -= full * widthPoints;
             }
         }
         return lines;

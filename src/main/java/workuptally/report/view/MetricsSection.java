@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.PeriodMetrics;
 import workuptally.judgement.Review;
-import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
 import workuptally.tally.Metrics;
 
@@ -23,43 +22,45 @@ public final class MetricsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            run.tally().metrics().ifPresent(m -> rows.add(row(run.id(), m)));
+        return TableView.of(
+                        TITLE,
+                        NOTE,
+                        List.of(
+                                Column.text("Run", 16),
+                                Column.number("PMI", "g/g", 1),
+                                Column.number("PMI of the workup alone", "g/g", 1),
+                                Column.number("E-factor with water", "g/g", 1),
+                                Column.number("E-factor without water", "g/g", 1),
+                                Column.number("Atom economy", "%", 1),
+                                Column.number("Reaction mass efficiency", "%", 1),
+                                Column.number("Solvent intensity", "g/g", 1),
+                                Column.number("Water intensity", "g/g", 1),
+                                Column.number("Mass in", "g", 1),
+                                Column.number("Product", "g", 3)),
+                        review.runs(),
+                        run -> run.tally().metrics().stream().map(metrics -> row(run.id(), metrics)))
+                .followedBy(ofBook(review.period().metrics()));
+    }
+
+    private static List<TableView.Row> ofBook(PeriodMetrics period) {
+        if (period.runs().isEmpty()) {
+            return List.of();
         }
-        PeriodMetrics period = review.period().metrics();
-        if (!period.runs().isEmpty()) {
-            rows.add(row(
-                    "sum over sum",
-                    period.pmi(),
-                    OptionalDouble.empty(),
-                    period.eFactorWithWater(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    period.solventIntensity(),
-                    period.waterIntensity(),
-                    OptionalDouble.of(period.inGrams()),
-                    OptionalDouble.of(period.productGrams())));
-            OptionalDouble none = OptionalDouble.empty();
-            rows.add(row("mean over runs", period.meanOfPmis(), none, none, none, none, none, none, none, none, none));
-        }
-        return new TableView(
-                TITLE,
-                NOTE,
-                List.of(
-                        Column.text("Run", 16),
-                        Column.number("PMI", "g/g", 1),
-                        Column.number("PMI of the workup alone", "g/g", 1),
-                        Column.number("E-factor with water", "g/g", 1),
-                        Column.number("E-factor without water", "g/g", 1),
-                        Column.number("Atom economy", "%", 1),
-                        Column.number("Reaction mass efficiency", "%", 1),
-                        Column.number("Solvent intensity", "g/g", 1),
-                        Column.number("Water intensity", "g/g", 1),
-                        Column.number("Mass in", "g", 1),
-                        Column.number("Product", "g", 3)),
-                rows);
+        OptionalDouble none = OptionalDouble.empty();
+        return List.of(
+                row(
+                        "sum over sum",
+                        period.pmi(),
+                        none,
+                        period.eFactorWithWater(),
+                        none,
+                        none,
+                        none,
+                        period.solventIntensity(),
+                        period.waterIntensity(),
+                        OptionalDouble.of(period.inGrams()),
+                        OptionalDouble.of(period.productGrams())),
+                row("mean over runs", period.meanOfPmis(), none, none, none, none, none, none, none, none, none));
     }
 
     private static TableView.Row row(String run, Metrics metrics) {

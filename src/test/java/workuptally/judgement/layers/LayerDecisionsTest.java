@@ -1,6 +1,7 @@
 package workuptally.judgement.layers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +17,23 @@ class LayerDecisionsTest {
         assertEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
         // 0.10 g × (1 + 1.645 × 0.02) = 0.10329 g.
         assertEquals("at most 0.103 g P = 0.52 % of theory, limit 2.0 %", decision.reason());
+    }
+
+    @Test
+    void mostThatALayerHoldsStandsInFiguresBesideTheWords() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book());
+        LayerDecision.AtMost most = decision.atMost().orElseThrow();
+        assertEquals("P", most.product());
+        // 0.10 g × (1 + 1.645 × 0.02) of 20.0 g
+        assertEquals(0.10329, most.grams(), 1e-5);
+        assertEquals(0.51645, most.percentOfTheory(), 1e-4);
+        assertTrue(decision.restsOnTheBound());
+    }
+
+    @Test
+    void outcomeThatRestsOnSomethingElseSaysSo() {
+        LayerDecision decision = WashedRun.decision(WashedRun.book().but("layers", "Volume", ""));
+        assertFalse(decision.restsOnTheBound());
     }
 
     @Test

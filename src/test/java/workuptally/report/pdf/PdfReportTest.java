@@ -34,10 +34,12 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.RegulatoryFact;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.Closure;
+import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 import workuptally.tally.NotComputed;
 
@@ -120,6 +122,35 @@ class PdfReportTest {
             }
             assertTrue(first.toString().contains("C.Safetycontact"), first.toString());
         }
+    }
+
+    /** A row for each substance of a layer, with the most it may hold of the product where that is told. */
+    @Test
+    void everyContentAndOutcomeOfTheDemoWeekIsInTheLayerTables() throws IOException {
+        Review review = InventedReviews.demoWeek();
+        Figures figures = new Figures(PdfOptions.DecimalMark.POINT);
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        int complete = 0;
+        for (RunReview run : review.runs()) {
+            String own = text.substring(
+                    text.lastIndexOf(PdfText.dense(run.id() + run.tally().run().reaction())));
+            for (LayerDecision decision : run.decisions()) {
+                complete += decision.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE ? 1 : 0;
+                LayerTally layer = run.tally().layer(decision.layer()).orElseThrow();
+                String row = own.substring(own.indexOf(PdfText.dense(
+                        layer.label() + layer.phase().orElseThrow().word() + ",")));
+                for (Content content : layer.contents()) {
+                    String most = content.upperBoundGrams().isPresent()
+                            ? figures.significant(content.upperBoundGrams().getAsDouble(), 3)
+                            : "–";
+                    assertTrue(row.contains(most), run.id() + " " + layer.label() + " " + most);
+                }
+            }
+        }
+        long told = review.findings().stream()
+                .filter(f -> f.seen().contains("evidence complete"))
+                .count();
+        assertEquals(complete + told, PdfText.count(text, "evidencecomplete"));
     }
 
     @Test
