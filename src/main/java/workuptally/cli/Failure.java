@@ -49,7 +49,7 @@ final class Failure {
 
     private static String reason(FileSystemException failure) {
         if (failure instanceof NoSuchFileException) {
-            return "there is no such file or folder";
+            return "there is no such file or folder; look at the spelling of the path";
         }
         if (failure instanceof AccessDeniedException) {
             return "access is denied";

@@ -33,7 +33,9 @@ final class StagedFiles implements AutoCloseable {
             staging = folder.path();
             replaced = staging.resolve("replaced");
         } catch (IOException e) {
-            throw new UnwritableOutputException("Nothing can be written to " + target + ": " + reason(e), e);
+            String file = Files.isRegularFile(target) ? ", which is a file" : "";
+            throw new UnwritableOutputException(
+                    "Nothing can be written to " + target + file + ": choose another folder with --out.", e);
         }
     }
 

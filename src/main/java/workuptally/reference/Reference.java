@@ -149,7 +149,8 @@ public final class Reference {
 
     private static List<Path> overrides(Path directory) throws IOException {
         if (!Files.isDirectory(directory)) {
-            throw new IllegalReferenceException(directory.toString(), "is not a folder");
+            throw new IllegalReferenceException(
+                    directory.toString(), "is no folder: give the one that holds your own tables.");
         }
         try (Stream<Path> entries = Files.list(directory)) {
             return entries.filter(path -> path.getFileName().toString().endsWith(".csv"))
