@@ -16,7 +16,7 @@ public final class MetricsSection {
     public static final String TITLE = "Metrics";
 
     static final String NOTE =
-            "Masses put in per mass of product by assay, up to the crude; water counted unless the heading says otherwise. "
+            "Masses put in per mass of product by assay, up to the crude; where no crude was assayed, per mass of what was purified from it, marked so beside the run. Water counted unless the heading says otherwise. "
                     + "The last rows are the book: sum over sum, and the mean over runs, which is not to be reported as the book's.";
 
     private MetricsSection() {}
@@ -25,7 +25,9 @@ public final class MetricsSection {
     public static TableView of(Review review) {
         List<TableView.Row> rows = new ArrayList<>();
         for (RunReview run : review.runs()) {
-            run.tally().metrics().ifPresent(m -> rows.add(row(run.id(), m)));
+            run.tally()
+                    .metrics()
+                    .ifPresent(m -> rows.add(row(m.ofPurified() ? run.id() + " (purified)" : run.id(), m)));
         }
         PeriodMetrics period = review.period().metrics();
         if (!period.runs().isEmpty()) {
