@@ -104,7 +104,7 @@ public final class SeriesAccount {
     private static List<Point> points(List<HistoryPoint> history) {
         return history.stream()
                 .sorted(Comparator.comparing((HistoryPoint p) -> p.date().orElse(LocalDate.MIN)))
-                .flatMap(p -> p.yieldPercent().entered().stream().map(e -> new Point(p.date(), e.value())))
+                .flatMap(p -> p.yieldPercent().entered().stream().map(e -> new Point(p.date(), e.value(), e.place())))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.model.Place;
 
 /**
  * A repeated preparation: its earlier results with the chart they give, the results of this book judged against it, and where the book
@@ -65,8 +66,9 @@ public record SeriesTally(
      *
      * @param date when, if known
      * @param yieldPercent yield, %
+     * @param place the cell it stands in
      */
-    public record Point(Optional<LocalDate> date, double yieldPercent) {}
+    public record Point(Optional<LocalDate> date, double yieldPercent, Place place) {}
 
     /**
      * A result of this book.
@@ -114,6 +116,13 @@ public record SeriesTally(
             copies = List.copyOf(copies);
             leftOut = List.copyOf(leftOut);
             materials = List.copyOf(materials);
+        }
+
+        /** Distance of a yield from the median, percentage points; empty without a median. */
+        public OptionalDouble fromMedianPercent(double yieldPercent) {
+            return medianPercent.isPresent()
+                    ? OptionalDouble.of(Math.abs(yieldPercent - medianPercent.getAsDouble()))
+                    : OptionalDouble.empty();
         }
     }
 

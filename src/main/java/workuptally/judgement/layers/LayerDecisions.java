@@ -1,6 +1,7 @@
 package workuptally.judgement.layers;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +42,7 @@ public final class LayerDecisions {
             new WaitingTimePassed());
 
     private final Book book;
-    private final List<ContainerReview> containers;
+    private final Map<String, List<ContainerReview>> containersByRun;
     private final Map<String, List<Transfer>> transfersByRun;
 
     /**
@@ -51,8 +52,21 @@ public final class LayerDecisions {
      */
     public LayerDecisions(Book book, List<ContainerReview> containers) {
         this.book = book;
-        this.containers = List.copyOf(containers);
+        this.containersByRun = byRun(containers);
         this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
+    }
+
+    /** The containers for which something of each run is proposed, in order. */
+    private static Map<String, List<ContainerReview>> byRun(List<ContainerReview> containers) {
+        Map<String, List<ContainerReview>> byRun = new HashMap<>();
+        for (ContainerReview container : containers) {
+            container.proposals().stream()
+                    .map(proposal -> proposal.addition().transfer().run())
+                    .distinct()
+                    .forEach(run ->
+                            byRun.computeIfAbsent(run, k -> new ArrayList<>()).add(container));
+        }
+        return byRun;
     }
 
     /**
@@ -64,6 +78,8 @@ public final class LayerDecisions {
     public List<LayerDecision> of(RunTally run, List<Finding> findings) {
         SumOfLayers sums = SumOfLayers.of(run, book.limits());
         List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
+        List<ContainerReview> containers =
+                containersByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
             LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);

@@ -21,7 +21,7 @@ import workuptally.tally.Theory.ProductTheory;
  * @param transfers transfers of the run
  * @param findings findings of the run
  * @param sums what the kept layers of the run hold together
- * @param containers containers with what is proposed for them
+ * @param containers containers for which something of the run is proposed
  */
 record LayerEvidence(
         LayerTally layer,

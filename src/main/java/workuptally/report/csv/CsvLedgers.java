@@ -80,7 +80,7 @@ public final class CsvLedgers {
         try (Writer writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
                 CSVPrinter printer = FORMAT.print(writer)) {
             printer.printRecord(table.columns().stream().map(Column::heading).toList());
-            for (TableView.Row row : table.rows()) {
+            for (TableView.Row row : (Iterable<TableView.Row>) table.stream()::iterator) {
                 List<String> fields =
                         row.cells().stream().map(CsvLedgers::field).toList();
                 printer.printRecord(fields);

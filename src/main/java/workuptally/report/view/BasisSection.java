@@ -23,7 +23,7 @@ public final class BasisSection {
         if (review.basis().stream().noneMatch(basis -> basis.kind().equals("input"))) {
             review.book().files().forEach(file -> rows.add(row("input", file.name(), file.sha256(), "", "SHA-256")));
         }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Computed by the tool from the entries of the book and the values below."
                         + "\nIn a workbook, figures that follow from other cells are formulas: net masses, theory by the amounts charged, "

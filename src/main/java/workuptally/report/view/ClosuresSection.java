@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -21,15 +20,9 @@ public final class ClosuresSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         RowIndex lots = LotsSection.rows(review);
         RowIndex layers = LayerBalanceSection.rows(review);
-        for (RunReview run : review.runs()) {
-            for (Closure closure : run.tally().closures()) {
-                rows.add(row(run, lots, layers, closure));
-            }
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Units of the named partner found, over units charged. "
                         + Words.coverage(review.period().coverageFactor())
@@ -48,7 +41,8 @@ public final class ClosuresSection {
                         Column.number("Unaccounted mass", "g", 3),
                         Column.text("As", 24),
                         Column.text("Where it can be", 60)),
-                rows);
+                review.runs(),
+                run -> run.tally().closures().stream().map(closure -> row(run, lots, layers, closure)));
     }
 
     private static TableView.Row row(RunReview run, RowIndex lots, RowIndex layers, Closure closure) {
@@ -111,7 +105,7 @@ public final class ClosuresSection {
 
     /** Product by what the lot holds of it; another substance in proportion to the lot's mass. */
     private static Live ofLot(RunReview run, RowIndex lots, Closure.Term term) {
-        OptionalInt row = lots.of(run.id(), term.place());
+        OptionalInt row = lots.of(run, term.place());
         Optional<LotTally> lot = run.tally().lots().stream()
                 .filter(l -> l.lot().label().equals(term.place()))
                 .findFirst();
@@ -131,7 +125,7 @@ public final class ClosuresSection {
                 .flatMap(content -> content.massGrams().stream())
                 .map(MeasuredValue::value)
                 .findFirst();
-        OptionalInt row = layers.of(run.id(), term.place(), term.substance());
+        OptionalInt row = layers.of(run, term.place(), term.substance());
         return scaled(term, grams, row, LayerBalanceSection.TITLE, "Content");
     }
 

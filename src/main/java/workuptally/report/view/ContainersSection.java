@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Limit;
@@ -25,9 +26,7 @@ public final class ContainersSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows =
-                review.containers().stream().map(c -> row(review, c)).toList();
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 NOTE,
                 List.of(
@@ -44,7 +43,8 @@ public final class ContainersSection {
                         Column.text("Due on", 12),
                         Column.text("Last working day", 16),
                         Column.text("Composition then", 70)),
-                rows);
+                review.containers(),
+                container -> Stream.of(row(review, container)));
     }
 
     private static TableView.Row row(Review review, ContainerReview container) {

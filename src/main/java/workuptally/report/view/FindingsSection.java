@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
 
@@ -16,7 +17,7 @@ public final class FindingsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "stop: the record contradicts itself, a needed figure is missing, or a proposal is hazardous. "
                         + "hold: the evidence of a kept layer does not support letting it go."
@@ -31,7 +32,8 @@ public final class FindingsSection {
                         Column.text("Expected", 44),
                         Column.text("Action", 44),
                         Column.text("Source", 30)),
-                review.findings().stream().map(FindingsSection::row).toList());
+                review.findings(),
+                finding -> Stream.of(row(finding)));
     }
 
     /** Row, from 0, of the first finding of each run that has one. */

@@ -1,9 +1,9 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
@@ -22,24 +22,17 @@ public final class LayerBalanceSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
         RowIndex theories = YieldsSection.rows(review);
-        for (RunReview run : review.runs()) {
-            for (LayerTally layer : run.tally().layers()) {
-                if (layer.contents().isEmpty()) {
-                    rows.add(row(run, theories, layer, Optional.empty(), k));
-                }
-                layer.contents().forEach(content -> rows.add(row(run, theories, layer, Optional.of(content), k)));
-            }
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Only terminal layers count in a balance. Kind says how a content is known: measured, bound, carried, predicted or unknown. "
                         + Words.coverage(k)
                         + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
-                rows);
+                review.runs(),
+                run -> run.tally().layers().stream()
+                        .flatMap(layer -> contents(layer).map(content -> row(run, theories, layer, content, k))));
     }
 
     private static List<Column> columns() {
@@ -61,20 +54,24 @@ public final class LayerBalanceSection {
                 Column.text("Evidence", 44));
     }
 
-    /** Rows by run and layer, and by run, layer and substance. */
+    /** Rows by layer, and by layer and substance. */
     static RowIndex rows(Review review) {
-        RowIndex index = new RowIndex();
-        int row = 0;
-        for (RunReview run : review.runs()) {
-            for (LayerTally layer : run.tally().layers()) {
-                index.put(row, run.id(), layer.label());
-                for (Content content : layer.contents()) {
-                    index.put(row++, run.id(), layer.label(), content.substance());
-                }
-                row += layer.contents().isEmpty() ? 1 : 0;
-            }
-        }
-        return index;
+        return new RowIndex(
+                review.runs(),
+                run -> run.tally().layers().stream()
+                        .flatMap(layer -> contents(layer).map(content -> names(layer, content)))
+                        .toList());
+    }
+
+    private static List<String> names(LayerTally layer, Optional<Content> content) {
+        return content.map(c -> List.of(layer.label(), c.substance())).orElseGet(() -> List.of(layer.label()));
+    }
+
+    /** What a layer holds, each with a row of its own; a layer of which nothing is recorded has a row too. */
+    private static Stream<Optional<Content>> contents(LayerTally layer) {
+        return layer.contents().isEmpty()
+                ? Stream.of(Optional.empty())
+                : layer.contents().stream().map(Optional::of);
     }
 
     private static Optional<Live> byAssay(RunReview run, LayerTally layer, Content content) {
@@ -97,7 +94,7 @@ public final class LayerBalanceSection {
     }
 
     private static Cell percentOf(RunReview run, RowIndex theories, Content content) {
-        OptionalInt theory = theories.of(run.id(), content.substance());
+        OptionalInt theory = theories.of(run, content.substance());
         if (content.percentOf().isEmpty() || theory.isEmpty()) {
             return Cell.of(content.percentOf());
         }

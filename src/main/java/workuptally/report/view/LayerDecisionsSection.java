@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -19,11 +18,7 @@ public final class LayerDecisionsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            run.decisions().forEach(decision -> rows.add(row(run, decision)));
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 SafetyWording.A_PERSON_DECIDES + "\n" + SafetyWording.DEFERS,
                 List.of(
@@ -35,7 +30,8 @@ public final class LayerDecisionsSection {
                         Column.text("Not met", 40),
                         Column.text("Met", 30),
                         Column.text("One more extraction", 44)),
-                rows);
+                review.runs(),
+                run -> run.decisions().stream().map(decision -> row(run, decision)));
     }
 
     private static TableView.Row row(RunReview run, LayerDecision decision) {

@@ -3,9 +3,10 @@ package workuptally.report.view;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import workuptally.model.Place;
 
 /**
@@ -27,9 +28,6 @@ public sealed interface Live {
      * @param sheets the values of the cells
      */
     OptionalDouble value(Sheets sheets);
-
-    /** The entries of the book that it reads. */
-    Stream<Place> entries();
 
     /** Where cells stand and what they hold, as seen from one row of one table. */
     interface Sheets {
@@ -89,11 +87,6 @@ public sealed interface Live {
                             .filter(factor -> agree(held.getAsDouble() * factor, number))
                             .findFirst();
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.of(place);
-        }
     }
 
     /**
@@ -110,11 +103,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return sheets.value(name);
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -135,11 +123,6 @@ public sealed interface Live {
         public OptionalDouble value(Sheets sheets) {
             return sheets.value(table, row, column);
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
-        }
     }
 
     /**
@@ -158,11 +141,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return OptionalDouble.of(number);
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -184,11 +162,6 @@ public sealed interface Live {
         @Override
         public OptionalDouble value(Sheets sheets) {
             return OptionalDouble.of(sheets.sumWhere(table, column, keyColumn, ownKeyColumn));
-        }
-
-        @Override
-        public Stream<Place> entries() {
-            return Stream.empty();
         }
     }
 
@@ -219,11 +192,6 @@ public sealed interface Live {
                     ? OptionalDouble.empty()
                     : values.stream().mapToDouble(OptionalDouble::getAsDouble).reduce(operator.operation);
         }
-
-        @Override
-        public Stream<Place> entries() {
-            return terms.stream().flatMap(Live::entries);
-        }
     }
 
     /**
@@ -250,10 +218,70 @@ public sealed interface Live {
                     ? OptionalDouble.empty()
                     : values.stream().mapToDouble(OptionalDouble::getAsDouble).min();
         }
+    }
+
+    /**
+     * How far two figures lie apart.
+     *
+     * @param one a figure
+     * @param other another one
+     */
+    record Apart(Live one, Live other) implements Live {
+        @Override
+        public String formula(Sheets sheets) {
+            return "ABS(" + one.formula(sheets) + "-" + other.formula(sheets) + ")";
+        }
 
         @Override
-        public Stream<Place> entries() {
-            return terms.stream().flatMap(Live::entries);
+        public OptionalDouble value(Sheets sheets) {
+            OptionalDouble first = one.value(sheets);
+            OptionalDouble second = other.value(sheets);
+            return first.isEmpty() || second.isEmpty()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.abs(first.getAsDouble() - second.getAsDouble()));
+        }
+    }
+
+    /**
+     * A figure about the numbers in a part of a column; empty cells do not count.
+     *
+     * @param of which figure
+     * @param table title of the table
+     * @param firstRow first row, from 0
+     * @param lastRow last row, from 0
+     * @param column name of the column
+     */
+    record OfColumn(Of of, String table, int firstRow, int lastRow, String column) implements Live {
+        @Override
+        public String formula(Sheets sheets) {
+            String last = sheets.address(table, lastRow, column);
+            return of.function + "(" + sheets.address(table, firstRow, column) + ":"
+                    + last.substring(last.lastIndexOf('!') + 1) + ")";
+        }
+
+        @Override
+        public OptionalDouble value(Sheets sheets) {
+            double[] numbers = IntStream.rangeClosed(firstRow, lastRow)
+                    .mapToObj(row -> sheets.value(table, row, column))
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .sorted()
+                    .toArray();
+            return numbers.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(of.figure.applyAsDouble(numbers));
+        }
+    }
+
+    /** Figures about many numbers. */
+    enum Of {
+        MEAN("AVERAGE", sorted -> DoubleStream.of(sorted).average().orElseThrow()),
+        MEDIAN("MEDIAN", sorted -> (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2);
+
+        private final String function;
+        private final ToDoubleFunction<double[]> figure;
+
+        Of(String function, ToDoubleFunction<double[]> figure) {
+            this.function = function;
+            this.figure = figure;
         }
     }
 

@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,15 +18,9 @@ public final class LotsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
         RowIndex theories = YieldsSection.rows(review);
-        for (RunReview run : review.runs()) {
-            for (LotTally lot : run.tally().lots()) {
-                rows.add(row(run, theories, lot, k));
-            }
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Net over theory is a ratio of masses and no yield: solvent and impurities count in it. "
                         + Words.coverage(k),
@@ -44,19 +37,17 @@ public final class LotsSection {
                         Column.text("Basis", 24),
                         Column.number("Product in it", "g", 4),
                         Column.text("Ends workup", 10)),
-                rows);
+                review.runs(),
+                run -> run.tally().lots().stream().map(lot -> row(run, theories, lot, k)));
     }
 
-    /** Rows of the lots by run and label. */
+    /** Rows of the lots by label. */
     static RowIndex rows(Review review) {
-        RowIndex index = new RowIndex();
-        int row = 0;
-        for (RunReview run : review.runs()) {
-            for (LotTally lot : run.tally().lots()) {
-                index.put(row++, run.id(), lot.lot().label());
-            }
-        }
-        return index;
+        return new RowIndex(
+                review.runs(),
+                run -> run.tally().lots().stream()
+                        .map(lot -> List.of(lot.lot().label()))
+                        .toList());
     }
 
     private static Cell theory(RunReview run, RowIndex theories, LotTally lot, double k) {
@@ -64,7 +55,7 @@ public final class LotsSection {
                 .flatMap(t -> t.products().stream())
                 .filter(p -> p.product().name().equalsIgnoreCase(lot.lot().product()))
                 .findFirst();
-        Optional<Live> live = theory.map(t -> theories.of(run.id(), t.product().name()))
+        Optional<Live> live = theory.map(t -> theories.of(run, t.product().name()))
                 .filter(OptionalInt::isPresent)
                 .map(row -> new Live.InTable(YieldsSection.TITLE, row.getAsInt(), "Theory"));
         return Figures.cell(theory.map(Theory.ProductTheory::massGrams), k, live);

@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,13 +18,9 @@ public final class MassBalanceSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
         Places places = new Places(LotsSection.rows(review), LayerBalanceSection.rows(review));
-        for (RunReview run : review.runs()) {
-            run.tally().massBalance().ifPresent(balance -> rows.add(row(run, places, balance, k)));
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Gap = in − out. Where the balance is not complete, a layer or lot has no mass and the gap is an upper limit. "
                         + Words.coverage(k),
@@ -40,7 +35,8 @@ public final class MassBalanceSection {
                         Column.number("Gap of organic", "%", 1),
                         Column.number("Evaporation allowance", "g", 2),
                         Column.text("Complete", 10)),
-                rows);
+                review.runs(),
+                run -> run.tally().massBalance().stream().map(balance -> row(run, places, balance, k)));
     }
 
     /** The parts of one side; what is weighed in a lot or layer, or charged as an entry says, is read from there. */
@@ -64,11 +60,11 @@ public final class MassBalanceSection {
     }
 
     private static Live weighed(RunReview run, Places places, MassBalance.Line line) {
-        OptionalInt lot = places.lots().of(run.id(), line.label());
+        OptionalInt lot = places.lots().of(run, line.label());
         if (lot.isPresent()) {
             return new Live.InTable(LotsSection.TITLE, lot.getAsInt(), "Net");
         }
-        OptionalInt layer = places.layers().of(run.id(), line.label());
+        OptionalInt layer = places.layers().of(run, line.label());
         boolean sameMass = run.tally().layer(line.label()).stream()
                 .flatMap(l -> l.massGrams().stream())
                 .anyMatch(m -> m.value() == line.grams().value());

@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
@@ -16,19 +15,7 @@ public final class NotComputedSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            for (NotComputed gap : run.tally().notComputed()) {
-                rows.add(new TableView.Row(
-                        List.of(
-                                Cell.of(run.id()),
-                                Cell.of(gap.what()),
-                                Cell.of(gap.because()),
-                                Cell.of(gap.unlockedBy())),
-                        Optional.empty()));
-            }
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "A figure that is missing here was left out, not taken as zero.",
                 List.of(
@@ -36,6 +23,13 @@ public final class NotComputedSection {
                         Column.text("What", 40),
                         Column.text("Because", 50),
                         Column.text("Unlocked by", 40)),
-                rows);
+                review.runs(),
+                run -> run.tally().notComputed().stream().map(gap -> row(run, gap)));
+    }
+
+    private static TableView.Row row(RunReview run, NotComputed gap) {
+        return new TableView.Row(
+                List.of(Cell.of(run.id()), Cell.of(gap.what()), Cell.of(gap.because()), Cell.of(gap.unlockedBy())),
+                Optional.empty());
     }
 }

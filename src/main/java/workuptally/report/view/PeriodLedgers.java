@@ -13,34 +13,24 @@ public final class PeriodLedgers {
 
     /** Solvents of every run of the period. */
     public static TableView solvents(PeriodReview review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (PeriodReview.Line line : review.lines()) {
-            for (SolventUse use : line.run().solvents()) {
-                List<Cell> cells = head(line);
-                cells.addAll(SolventsSection.cells(use));
-                rows.add(new TableView.Row(cells, Optional.empty()));
-            }
-        }
         List<Column> columns = columns();
         columns.addAll(SolventsSection.columns());
-        return new TableView(SolventsSection.TITLE, SolventsSection.NOTE, columns, rows);
+        return TableView.of(
+                SolventsSection.TITLE,
+                SolventsSection.NOTE,
+                columns,
+                review.lines(),
+                line -> line.run().solvents().stream().map(use -> row(line, use)));
+    }
+
+    private static TableView.Row row(PeriodReview.Line line, SolventUse use) {
+        List<Cell> cells = head(line);
+        cells.addAll(SolventsSection.cells(use));
+        return new TableView.Row(cells, Optional.empty());
     }
 
     /** Layers of every run of the period, with the stream that their make-up suggests. */
     public static TableView waste(PeriodReview review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (PeriodReview.Line line : review.lines()) {
-            for (WasteLine waste : line.run().waste()) {
-                List<Cell> cells = head(line);
-                cells.add(Cell.of(waste.layer()));
-                cells.add(Cell.of(waste.stream()));
-                cells.add(Cell.of(waste.streamName()));
-                cells.add(Cell.of(waste.why()));
-                cells.add(Cell.of(waste.massGrams()));
-                cells.add(Words.yesNo(waste.kept()));
-                rows.add(new TableView.Row(cells, Optional.empty()));
-            }
-        }
         List<Column> columns = columns();
         columns.addAll(List.of(
                 Column.text("Layer", 14),
@@ -49,7 +39,23 @@ public final class PeriodLedgers {
                 Column.text("Why", 50),
                 Column.number("Mass", "g", 1),
                 Column.text("Kept", 8)));
-        return new TableView(WasteSection.TITLE, WasteSection.NOTE, columns, rows);
+        return TableView.of(
+                WasteSection.TITLE,
+                WasteSection.NOTE,
+                columns,
+                review.lines(),
+                line -> line.run().waste().stream().map(waste -> row(line, waste)));
+    }
+
+    private static TableView.Row row(PeriodReview.Line line, WasteLine waste) {
+        List<Cell> cells = head(line);
+        cells.add(Cell.of(waste.layer()));
+        cells.add(Cell.of(waste.stream()));
+        cells.add(Cell.of(waste.streamName()));
+        cells.add(Cell.of(waste.why()));
+        cells.add(Cell.of(waste.massGrams()));
+        cells.add(Words.yesNo(waste.kept()));
+        return new TableView.Row(cells, Optional.empty());
     }
 
     private static List<Column> columns() {

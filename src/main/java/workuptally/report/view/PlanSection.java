@@ -27,11 +27,7 @@ public final class PlanSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            run.tally().plan().ifPresent(plan -> rows.addAll(new PlanSection(run).rows(plan)));
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Runs that are only planned. Estimates from planned amounts and reference values, never data. Tolerance: how close to"
                         + " the plan is close enough (limit 'Weighing tolerance'); enter what was weighed.",
@@ -46,7 +42,8 @@ public final class PlanSection {
                         Column.number("Volume", "mL", 1),
                         Column.text("Expected below", 16),
                         Column.text("Take care of", 60)),
-                rows);
+                review.runs(),
+                run -> run.tally().plan().stream().flatMap(plan -> new PlanSection(run).rows(plan).stream()));
     }
 
     private List<TableView.Row> rows(Plan plan) {

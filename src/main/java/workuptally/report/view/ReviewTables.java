@@ -1,5 +1,6 @@
 package workuptally.report.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import workuptally.judgement.Review;
 
@@ -7,9 +8,12 @@ import workuptally.judgement.Review;
 public final class ReviewTables {
     private ReviewTables() {}
 
-    /** The tables of a review; a table without rows is kept, so that a reader sees that there is nothing. */
+    /**
+     * The tables of a review; a table without rows is kept, so that a reader sees that there is nothing. Only what few books have, series,
+     * a class, facts about containers, comes with its rows.
+     */
     public static List<TableView> of(Review review) {
-        return List.of(
+        List<TableView> tables = new ArrayList<>(List.of(
                 SummarySection.of(review),
                 YieldsSection.of(review),
                 LotsSection.of(review),
@@ -21,11 +25,17 @@ public final class ReviewTables {
                 SolventsSection.of(review),
                 WasteTotalsSection.of(review),
                 WasteSection.of(review),
-                ContainersSection.of(review),
-                MetricsSection.of(review),
+                ContainersSection.of(review)));
+        RegulatorySection.of(review).ifPresent(tables::add);
+        tables.add(MetricsSection.of(review));
+        SeriesSection.of(review).ifPresent(tables::add);
+        ClassSection.of(review).ifPresent(tables::add);
+        ClassSection.materials(review).ifPresent(tables::add);
+        tables.addAll(List.of(
                 PlanSection.of(review),
                 NotComputedSection.of(review),
                 FindingsSection.of(review),
-                BasisSection.of(review));
+                BasisSection.of(review)));
+        return List.copyOf(tables);
     }
 }

@@ -1,22 +1,60 @@
 package workuptally.report.view;
 
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import workuptally.judgement.RunReview;
 
-/** In which row of a table something stands, by texts that name it. */
+/** In which row of a table something of a run stands, by texts that name it. */
 final class RowIndex {
-    private final Map<List<String>, Integer> rows = new HashMap<>();
+    private final Map<RunReview, Integer> firstRows = new IdentityHashMap<>();
+    private final Function<RunReview, List<List<String>>> namesOfRows;
 
-    /** Notes a row, unless the same key has one already. */
-    void put(int row, String... key) {
-        rows.putIfAbsent(List.of(key), row);
+    /** Tables go from run to run: the names of one are kept until another is asked for. */
+    private RunReview current;
+
+    private List<List<String>> names = List.of();
+
+    /**
+     * An index of a table.
+     *
+     * @param runs the runs in the order of the table
+     * @param namesOfRows the names of each row of a run
+     */
+    RowIndex(List<RunReview> runs, Function<RunReview, List<List<String>>> namesOfRows) {
+        this.namesOfRows = namesOfRows;
+        int row = 0;
+        for (RunReview run : runs) {
+            firstRows.put(run, row);
+            row += namesOfRows.apply(run).size();
+        }
     }
 
-    /** The row of a key, from 0, if there is one. */
-    OptionalInt of(String... key) {
-        Integer row = rows.get(List.of(key));
-        return row == null ? OptionalInt.empty() : OptionalInt.of(row);
+    /** The first row, from 0, of a run whose names begin with these, if there is one. */
+    OptionalInt of(RunReview run, String... beginning) {
+        if (run != current) {
+            current = run;
+            names = namesOfRows.apply(run);
+        }
+        for (int i = 0; i < names.size(); i++) {
+            if (begins(names.get(i), beginning)) {
+                return OptionalInt.of(firstRows.get(run) + i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static boolean begins(List<String> names, String... beginning) {
+        if (names.size() < beginning.length) {
+            return false;
+        }
+        for (int i = 0; i < beginning.length; i++) {
+            if (!names.get(i).equals(beginning[i])) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -18,7 +18,7 @@ public final class SolventTotalsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 SolventsSection.NOTE,
                 SolventsSection.columns(),

@@ -21,18 +21,20 @@ public final class SolventsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
-        for (RunReview run : review.runs()) {
-            for (SolventUse use : run.tally().solvents()) {
-                List<Cell> cells = new ArrayList<>(List.of(Cell.of(run.id())));
-                cells.addAll(cells(use));
-                rows.add(new TableView.Row(cells, Optional.empty()));
-            }
-        }
         List<Column> columns = new ArrayList<>(List.of(Column.text("Run", 14)));
         columns.addAll(columns());
-        return new TableView(
-                TITLE, NOTE + "\nShares in layers, on cakes and not found are estimates unless stated.", columns, rows);
+        return TableView.of(
+                TITLE,
+                NOTE + "\nShares in layers, on cakes and not found are estimates unless stated.",
+                columns,
+                review.runs(),
+                run -> run.tally().solvents().stream().map(use -> row(run, use)));
+    }
+
+    private static TableView.Row row(RunReview run, SolventUse use) {
+        List<Cell> cells = new ArrayList<>(List.of(Cell.of(run.id())));
+        cells.addAll(cells(use));
+        return new TableView.Row(cells, Optional.empty());
     }
 
     static List<Column> columns() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -29,17 +30,17 @@ public final class SummarySection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         Index index =
                 new Index(YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
-        for (RunReview run : review.runs()) {
-            List<Product> wanted = run.tally().run().products().stream()
-                    .filter(Product::wanted)
-                    .toList();
-            rows.add(row(review, index, run, wanted.stream().findFirst(), true));
-            wanted.stream().skip(1).forEach(product -> rows.add(row(review, index, run, Optional.of(product), false)));
-        }
-        return new TableView(TITLE, note(review), columns(), rows);
+        return TableView.of(TITLE, note(review), columns(), review.runs(), run -> rows(review, index, run));
+    }
+
+    private static Stream<TableView.Row> rows(Review review, Index index, RunReview run) {
+        List<Product> wanted =
+                run.tally().run().products().stream().filter(Product::wanted).toList();
+        return Stream.concat(
+                Stream.of(row(review, index, run, wanted.stream().findFirst(), true)),
+                wanted.stream().skip(1).map(product -> row(review, index, run, Optional.of(product), false)));
     }
 
     private static List<Column> columns() {
@@ -86,7 +87,7 @@ public final class SummarySection {
                         .map(Theory.ProductTheory::massGrams)
                         .findFirst(),
                 review.period().coverageFactor(),
-                live(index.theories().of(run.id(), product), YieldsSection.TITLE, "Theory"));
+                live(index.theories().of(run, product), YieldsSection.TITLE, "Theory"));
     }
 
     private static Cell crudeOverTheory(Review review, Index index, RunReview run, String product) {
@@ -100,7 +101,7 @@ public final class SummarySection {
             return Figures.cell(
                     lots.get(0).overTheoryPercent(),
                     k,
-                    live(index.lots().of(run.id(), lots.get(0).lot().label()), LotsSection.TITLE, "Net over theory"));
+                    live(index.lots().of(run, lots.get(0).lot().label()), LotsSection.TITLE, "Net over theory"));
         }
         return Cell.of(lots.stream()
                 .map(lot -> lot.lot().label() + " "

@@ -2,25 +2,92 @@ package workuptally.report.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import workuptally.model.Severity;
 
 /**
- * A result table.
- *
- * @param title sheet name and heading, for example {@code Yields}
- * @param note one or two sentences above the table
- * @param columns columns
- * @param rows rows, each with a cell per column
+ * A result table. Its rows are made when they are asked for and each time anew, since those of a large book would fill the memory.
  */
-public record TableView(String title, String note, List<Column> columns, List<Row> rows) {
-    /** Copies the lists and checks the width of every row. */
-    public TableView {
-        columns = List.copyOf(columns);
-        rows = List.copyOf(rows);
-        for (Row row : rows) {
-            if (row.cells().size() != columns.size()) {
-                throw new IllegalArgumentException(title + ": " + row.cells().size() + " cells for " + columns.size());
-            }
+public final class TableView {
+    private final String title;
+    private final String note;
+    private final List<Column> columns;
+    private final Supplier<Stream<Row>> rows;
+
+    private TableView(String title, String note, List<Column> columns, Supplier<Stream<Row>> rows) {
+        this.title = title;
+        this.note = note;
+        this.columns = List.copyOf(columns);
+        this.rows = rows;
+    }
+
+    /**
+     * A short table.
+     *
+     * @param title sheet name and heading, for example {@code Yields}
+     * @param note one or two sentences above the table
+     * @param columns columns
+     * @param rows rows, each with a cell per column
+     */
+    public static TableView of(String title, String note, List<Column> columns, List<Row> rows) {
+        List<Row> kept = List.copyOf(rows);
+        return new TableView(title, note, columns, kept::stream);
+    }
+
+    /**
+     * A table with some rows for each of many things.
+     *
+     * @param title sheet name and heading
+     * @param note one or two sentences above the table
+     * @param columns columns
+     * @param things what the table is about, for example runs
+     * @param rowsOf rows of one of them, each with a cell per column; the same whenever it is asked
+     */
+    public static <T> TableView of(
+            String title, String note, List<Column> columns, List<T> things, Function<T, Stream<Row>> rowsOf) {
+        return new TableView(title, note, columns, () -> things.stream().flatMap(rowsOf));
+    }
+
+    /** The same table with more rows at its end. */
+    TableView followedBy(List<Row> last) {
+        List<Row> kept = List.copyOf(last);
+        return new TableView(title, note, columns, () -> Stream.concat(rows.get(), kept.stream()));
+    }
+
+    /** Sheet name and heading. */
+    public String title() {
+        return title;
+    }
+
+    /** One or two sentences above the table. */
+    public String note() {
+        return note;
+    }
+
+    /** Columns. */
+    public List<Column> columns() {
+        return columns;
+    }
+
+    /**
+     * The rows, one after the other, each with a cell per column.
+     *
+     * @throws IllegalArgumentException at a row of another width
+     */
+    public Stream<Row> stream() {
+        return rows.get().peek(this::requireCellPerColumn);
+    }
+
+    /** All rows at once: for tables that are known to be short. */
+    public List<Row> rows() {
+        return stream().toList();
+    }
+
+    private void requireCellPerColumn(Row row) {
+        if (row.cells().size() != columns.size()) {
+            throw new IllegalArgumentException(title + ": " + row.cells().size() + " cells for " + columns.size());
         }
     }
 

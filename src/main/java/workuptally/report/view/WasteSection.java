@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,22 +19,8 @@ public final class WasteSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         RowIndex layers = LayerBalanceSection.rows(review);
-        for (RunReview run : review.runs()) {
-            for (WasteLine line : run.tally().waste()) {
-                rows.add(new TableView.Row(
-                        List.of(
-                                Cell.of(run.id()),
-                                Cell.of(line.layer()),
-                                Cell.of(line.streamName()),
-                                Cell.of(line.why()),
-                                mass(run, layers, line),
-                                Words.yesNo(line.kept())),
-                        Optional.empty()));
-            }
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 NOTE,
                 List.of(
@@ -45,11 +30,24 @@ public final class WasteSection {
                         Column.text("Why", 50),
                         Column.number("Mass", "g", 1),
                         Column.text("Kept", 8)),
-                rows);
+                review.runs(),
+                run -> run.tally().waste().stream().map(line -> row(run, layers, line)));
+    }
+
+    private static TableView.Row row(RunReview run, RowIndex layers, WasteLine line) {
+        return new TableView.Row(
+                List.of(
+                        Cell.of(run.id()),
+                        Cell.of(line.layer()),
+                        Cell.of(line.streamName()),
+                        Cell.of(line.why()),
+                        mass(run, layers, line),
+                        Words.yesNo(line.kept())),
+                Optional.empty());
     }
 
     private static Cell mass(RunReview run, RowIndex layers, WasteLine line) {
-        OptionalInt row = layers.of(run.id(), line.layer());
+        OptionalInt row = layers.of(run, line.layer());
         boolean weighed = run.tally()
                 .layer(line.layer())
                 .filter(l -> l.massGrams().isPresent())

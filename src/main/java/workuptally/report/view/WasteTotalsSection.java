@@ -13,7 +13,7 @@ public final class WasteTotalsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 WasteSection.NOTE,
                 List.of(Column.text("Stream", 40), Column.number("Layers", "", 0), Column.number("Mass", "kg", 3)),

@@ -3,6 +3,7 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Field;
@@ -19,21 +20,17 @@ public final class YieldsSection {
 
     /** The table of a review. */
     public static TableView of(Review review) {
-        List<TableView.Row> rows = new ArrayList<>();
         double k = review.period().coverageFactor();
         RowIndex lots = LotsSection.rows(review);
-        for (RunReview run : review.runs()) {
-            for (ProductYield yield : run.tally().yields()) {
-                rows.add(row(run, lots, yield, k));
-            }
-            withoutYield(run).forEach(p -> rows.add(theoryOnly(run, p, k)));
-        }
-        return new TableView(
+        return TableView.of(
                 TITLE,
                 "Yields rest on an assay, or are marked as an upper bound by their basis. " + Words.coverage(k)
                         + "\nA purified yield stands beside the workup's yield and is never added to it.",
                 columns(),
-                rows);
+                review.runs(),
+                run -> Stream.concat(
+                        run.tally().yields().stream().map(yield -> row(run, lots, yield, k)),
+                        withoutYield(run).map(theory -> theoryOnly(run, theory, k))));
     }
 
     private static List<Column> columns() {
@@ -54,33 +51,27 @@ public final class YieldsSection {
                 Column.number("Planned", "%", 1));
     }
 
-    /** Rows by run and product. */
+    /** Rows by product. */
     static RowIndex rows(Review review) {
-        RowIndex index = new RowIndex();
-        int row = 0;
-        for (RunReview run : review.runs()) {
-            for (ProductYield yield : run.tally().yields()) {
-                index.put(row++, run.id(), yield.product().name());
-            }
-            for (Theory.ProductTheory theory : withoutYield(run)) {
-                index.put(row++, run.id(), theory.product().name());
-            }
-        }
-        return index;
+        return new RowIndex(
+                review.runs(),
+                run -> Stream.concat(
+                                run.tally().yields().stream().map(ProductYield::product),
+                                withoutYield(run).map(Theory.ProductTheory::product))
+                        .map(product -> List.of(product.name()))
+                        .toList());
     }
 
-    private static List<Theory.ProductTheory> withoutYield(RunReview run) {
+    private static Stream<Theory.ProductTheory> withoutYield(RunReview run) {
         return run.tally().theory().stream()
                 .flatMap(theory -> theory.products().stream())
-                .filter(p -> p.product().wanted() && hasNoYield(run, p.product()))
-                .toList();
+                .filter(p -> p.product().wanted() && hasNoYield(run, p.product()));
     }
 
     private static Optional<Live> found(RunReview run, RowIndex lots, ProductYield yield) {
         List<Live> parts = new ArrayList<>();
         for (String lot : yield.lots()) {
-            lots.of(run.id(), lot)
-                    .ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
+            lots.of(run, lot).ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
     }

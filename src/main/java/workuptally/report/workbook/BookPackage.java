@@ -136,24 +136,16 @@ final class BookPackage implements Closeable {
      *
      * @param target where to, stored without compression
      * @param marks marks by part of a sheet
-     * @param entries cells whose numbers are asked for
      * @return what was noted about each sheet, by part
      */
-    Map<String, ScannedSheet> writeStub(OutputStream target, Map<String, SheetMarks> marks, Entries entries)
-            throws IOException {
+    Map<String, ScannedSheet> writeStub(OutputStream target, Map<String, SheetMarks> marks) throws IOException {
         Map<String, ScannedSheet> scanned = new HashMap<>();
         try (ZipArchiveOutputStream out = FixedZip.stored(target)) {
             for (String part : inOrder()) {
                 out.putArchiveEntry(FixedZip.entry(part));
                 if (worksheets.contains(part)) {
                     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
-                    scanned.put(
-                            part,
-                            SheetScan.scan(
-                                    read(part),
-                                    writer,
-                                    marks.getOrDefault(part, SheetMarks.none()),
-                                    entries.wanted(sheetNames.getOrDefault(part, ""))));
+                    scanned.put(part, SheetScan.scan(read(part), writer, marks.getOrDefault(part, SheetMarks.none())));
                     writer.flush();
                 } else if (sharedStrings.contains(part)) {
                     out.write("<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"

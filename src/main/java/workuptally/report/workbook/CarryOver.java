@@ -5,7 +5,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -22,10 +21,8 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.xssf.model.Comments;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFVMLDrawing;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -37,12 +34,11 @@ import workuptally.report.view.TableView;
  * styles, comments and result sheets; what it saved is copied out, with the user's own parts put back in.
  */
 final class CarryOver {
-    private static final int ROWS_IN_MEMORY = 200;
-
     private final BookPackage book;
     private final Map<String, SheetMarks> marks = new HashMap<>();
+    private final List<Finding> findings;
     private final List<TableView> tables;
-    private final Entries entries;
+    private final Entries entries = new Entries();
 
     /** Style numbers to write, by part of a sheet. */
     private final Map<String, CellStyles> stamps = new HashMap<>();
@@ -55,8 +51,8 @@ final class CarryOver {
 
     CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables) {
         this.book = book;
+        this.findings = findings;
         this.tables = tables;
-        this.entries = new Entries(tables);
         Map<String, SheetMarks> bySheet = SheetMarks.bySheet(findings);
         book.sheetNames().forEach((part, name) -> {
             SheetMarks found = bySheet.get(SheetMarks.key(name));
@@ -68,22 +64,28 @@ final class CarryOver {
 
     void write(Path output) throws IOException {
         ByteArrayOutputStream stub = new ByteArrayOutputStream();
-        Map<String, ScannedSheet> scanned = book.writeStub(stub, marks, entries);
+        Map<String, ScannedSheet> scanned = book.writeStub(stub, marks);
         book.sheetNames()
-                .forEach((part, name) -> Optional.ofNullable(scanned.get(part))
-                        .ifPresent(sheet -> entries.found(name, sheet.numbers())));
+                .forEach((part, name) ->
+                        Optional.ofNullable(scanned.get(part)).ifPresent(sheet -> entries.put(name, sheet.numbers())));
         // The library saves to memory: where a disk is full it would report on the terminal and not say why.
         ByteArrayOutputStream saved = new ByteArrayOutputStream();
+        ResultSheets results;
+        Map<String, ResultSheet> resultParts;
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
-            save(workbook, saved, palette);
+            results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
+            List<ResultSheet> sheets = results.add(tables);
+            ResultCharts.draw(workbook, sheets);
+            comment(workbook, new FindingLines(findings, sheets));
+            resultParts = results.byPart();
+            workbook.write(saved);
         }
-        copyOut(saved.toByteArray(), output);
+        copyOut(saved.toByteArray(), results, resultParts, output);
     }
 
-    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette)
-            throws IOException {
+    private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette) {
         changed.addAll(Set.of("[Content_Types].xml", "_rels/.rels"));
         changed.add(name(workbook.getPackagePart()));
         changed.add(relationships(name(workbook.getPackagePart())));
@@ -93,7 +95,16 @@ final class CarryOver {
             String part = name(sheet.getPackagePart());
             if (marks.containsKey(part)) {
                 stamps.put(part, restyled(scanned.get(part).styles(), palette));
-                comment(sheet, part);
+            }
+        }
+    }
+
+    private void comment(XSSFWorkbook workbook, FindingLines lines) throws IOException {
+        for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+            XSSFSheet sheet = workbook.getSheetAt(i);
+            String part = name(sheet.getPackagePart());
+            if (marks.containsKey(part)) {
+                comment(sheet, part, lines);
             }
         }
     }
@@ -108,9 +119,9 @@ final class CarryOver {
         return new CellStyles(numbers, now.missing());
     }
 
-    private void comment(XSSFSheet sheet, String part) throws IOException {
+    private void comment(XSSFSheet sheet, String part, FindingLines lines) throws IOException {
         boolean hadComments = sheet.getCTWorksheet().isSetLegacyDrawing();
-        FindingComments.write(sheet, marks.get(part), book.threadedComments(part));
+        FindingComments.write(sheet, marks.get(part), book.threadedComments(part), lines);
         if (!hadComments && sheet.getCTWorksheet().isSetLegacyDrawing()) {
             firstComments.put(part, sheet.getCTWorksheet().getLegacyDrawing().getId());
         }
@@ -122,22 +133,8 @@ final class CarryOver {
         }
     }
 
-    private void save(XSSFWorkbook workbook, OutputStream saved, MarkPalette palette) throws IOException {
-        // Texts of the result sheets stand in their cells, so that the user's shared texts keep their numbers.
-        try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_IN_MEMORY, false, false)) {
-            ResultSheets sheets = new ResultSheets(streamed, new ResultStyles(workbook, palette), entries);
-            ResultCharts.draw(workbook, sheets.write(tables));
-            streamed.write(saved);
-        } catch (OpenXML4JRuntimeException e) {
-            // It keeps temporary files of its own, and does not say why it could not write one.
-            throw new IOException(
-                    "Temporary files cannot be written in " + System.getProperty("java.io.tmpdir")
-                            + ": make room there and run again.",
-                    e);
-        }
-    }
-
-    private void copyOut(byte[] saved, Path output) throws IOException {
+    private void copyOut(byte[] saved, ResultSheets results, Map<String, ResultSheet> resultParts, Path output)
+            throws IOException {
         try (ZipFile zip = ZipFile.builder().setByteArray(saved).get();
                 ZipArchiveOutputStream out = FixedZip.compressed(Files.newOutputStream(output))) {
             List<String> parts = Collections.list(zip.getEntries()).stream()
@@ -145,7 +142,20 @@ final class CarryOver {
                     .toList();
             for (String part : FixedZip.inOrder(parts)) {
                 if (stamps.containsKey(part)) {
-                    stamp(part, out);
+                    write(
+                            part,
+                            out,
+                            writer -> SheetStamp.copy(
+                                    book.read(part),
+                                    writer,
+                                    stamps.get(part),
+                                    Optional.ofNullable(firstComments.get(part))));
+                } else if (resultParts.containsKey(part)) {
+                    write(
+                            part,
+                            out,
+                            writer -> results.copy(
+                                    resultParts.get(part), zip.getInputStream(zip.getEntry(part)), writer));
                 } else if (book.has(part) && !changed.contains(part)) {
                     book.copyRaw(part, out);
                 } else {
@@ -159,10 +169,14 @@ final class CarryOver {
         }
     }
 
-    private void stamp(String part, ZipArchiveOutputStream out) throws IOException {
+    private interface Text {
+        void writeTo(Writer writer) throws IOException;
+    }
+
+    private static void write(String part, ZipArchiveOutputStream out, Text text) throws IOException {
         out.putArchiveEntry(FixedZip.entry(part));
         Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
-        SheetStamp.copy(book.read(part), writer, stamps.get(part), Optional.ofNullable(firstComments.get(part)));
+        text.writeTo(writer);
         writer.flush();
         out.closeArchiveEntry();
     }

@@ -12,7 +12,13 @@ import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import workuptally.model.Finding;
 
-/** Comments at marked cells. A comment that is there is added to; a thread of comments is left alone. */
+/**
+ * Comments at marked cells. A comment that is there is added to; a thread of comments is left alone.
+ *
+ * <p>A comment names the line of the Findings sheet that it belongs to, and that line has a link to the cell. The way back is told in words
+ * and is no link on the cell: a click on a linked cell leaves it, in the very cell that the finding asks to correct, and some programs turn
+ * the text of a linked cell into a field, which would change what the user entered.
+ */
 final class FindingComments {
     /** Comments of one sheet: tens of thousands make any program crawl. The fill still marks every cell, and the Findings sheet lists all. */
     static final int MOST = 500;
@@ -30,8 +36,9 @@ final class FindingComments {
      * @param sheet the sheet, without its cells
      * @param marks marks of the sheet
      * @param threaded cells with a thread of comments
+     * @param lines lines of the findings
      */
-    static void write(XSSFSheet sheet, SheetMarks marks, Set<String> threaded) {
+    static void write(XSSFSheet sheet, SheetMarks marks, Set<String> threaded, FindingLines lines) {
         List<CellMark> chosen = marks.worstFirst().stream()
                 .filter(mark -> !threaded.contains(mark.reference()))
                 .limit(MOST)
@@ -42,7 +49,7 @@ final class FindingComments {
         boolean hadDrawing = sheet.getCTWorksheet().isSetDrawing();
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
         for (CellMark mark : chosen) {
-            write(sheet, drawing, mark);
+            write(sheet, drawing, mark, lines);
         }
         if (!hadDrawing) {
             remove(sheet, drawing);
@@ -57,8 +64,8 @@ final class FindingComments {
         sheet.getCTWorksheet().unsetDrawing();
     }
 
-    private static void write(XSSFSheet sheet, XSSFDrawing drawing, CellMark mark) {
-        String text = text(mark);
+    private static void write(XSSFSheet sheet, XSSFDrawing drawing, CellMark mark, FindingLines findings) {
+        String text = text(mark, findings);
         CellAddress address = new CellAddress(mark.row() - 1, mark.column());
         XSSFComment existing = sheet.getCellComment(address);
         if (existing != null) {
@@ -81,12 +88,12 @@ final class FindingComments {
         comment.setString(new XSSFRichTextString(text));
     }
 
-    private static String text(CellMark mark) {
-        String text = mark.findings().stream().map(FindingComments::text).collect(Collectors.joining("\n\n"));
+    private static String text(CellMark mark, FindingLines lines) {
+        String text = mark.findings().stream().map(f -> text(f, lines)).collect(Collectors.joining("\n\n"));
         return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + " …";
     }
 
-    private static String text(Finding finding) {
+    private static String text(Finding finding, FindingLines lines) {
         StringBuilder text =
                 new StringBuilder(finding.severity().word()).append(" · ").append(finding.code());
         if (!finding.seen().isEmpty()) {
@@ -99,6 +106,7 @@ final class FindingComments {
         if (!finding.action().isEmpty()) {
             text.append("\n").append(finding.action());
         }
+        lines.of(finding).ifPresent(line -> text.append("\n").append(line));
         return text.toString();
     }
 }

@@ -45,6 +45,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
 import workuptally.report.view.Cell;
 import workuptally.report.view.ClosuresSection;
+import workuptally.report.view.SeriesSection;
 import workuptally.report.view.SolventTotalsSection;
 import workuptally.report.view.SummarySection;
 import workuptally.report.view.WasteTotalsSection;
@@ -58,12 +59,11 @@ final class ResultCharts {
     /** More bars cannot be read. */
     private static final int MOST_BARS = 40;
 
-    private static final int TITLE_HUNDREDTHS_OF_POINT = 1200;
+    static final int TITLE_HUNDREDTHS_OF_POINT = 1200;
     private static final int WHISKER_EMU = 12700;
-    private static final int COLUMNS_WIDE = 7;
-    private static final int ROWS_HIGH = 22;
-    private static final int ROWS_WITH_CHART_ON_ONE_PAGE = 8;
-    private static final int ROWS_BELOW_TABLE = 2;
+    static final int COLUMNS_WIDE = 7;
+    static final int ROWS_HIGH = 22;
+    static final int ROWS_BELOW_TABLE = 2;
 
     private final XSSFWorkbook workbook;
     private final List<ResultSheet> sheets;
@@ -109,15 +109,21 @@ final class ResultCharts {
                 "mass (kg)",
                 BarGrouping.CLUSTERED,
                 List.of(new Bars("Mass", "Mass", 0xD55E00, PresetPattern.DARK_HORIZONTAL, "")));
+        SeriesCharts.draw(workbook, sheets);
     }
 
     /** True where the sheet of that title gets a chart. */
     static boolean has(String title, Map<String, ResultSheet> sheets) {
         String data = title.equals(SummarySection.TITLE) ? ClosuresSection.TITLE : title;
-        return List.of(YieldsSection.TITLE, SummarySection.TITLE, SolventTotalsSection.TITLE, WasteTotalsSection.TITLE)
+        return List.of(
+                                YieldsSection.TITLE,
+                                SummarySection.TITLE,
+                                SolventTotalsSection.TITLE,
+                                WasteTotalsSection.TITLE,
+                                SeriesSection.TITLE)
                         .contains(title)
                 && sheets.containsKey(data)
-                && !sheets.get(data).view().rows().isEmpty();
+                && sheets.get(data).survey().rows() > 0;
     }
 
     /** First row, from 0, of the chart on a sheet. */
@@ -129,19 +135,19 @@ final class ResultCharts {
             String dataTitle, String onTitle, String heading, String axis, BarGrouping grouping, List<Bars> bars) {
         ResultSheet data = sheet(dataTitle);
         ResultSheet on = sheet(onTitle);
-        int count = Math.min(MOST_BARS, data.view().rows().size());
+        int count = Math.min(MOST_BARS, data.survey().rows());
         if (count == 0) {
             return;
         }
         XSSFSheet sheet = workbook.getSheet(on.sheetName());
-        if (on.view().rows().size() > ROWS_WITH_CHART_ON_ONE_PAGE) {
+        if (!new SheetLayout(on).hasRoomBelow(on, ROWS_HIGH)) {
             sheet.setRowBreak(firstRow(on) - 1);
         }
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
         XSSFClientAnchor anchor =
                 new XSSFClientAnchor(0, 0, 0, 0, 0, firstRow(on), COLUMNS_WIDE, firstRow(on) + ROWS_HIGH);
         XSSFChart chart = drawing.createChart(anchor);
-        String shortened = data.view().rows().size() > count ? ", first " + count + " lines" : "";
+        String shortened = data.survey().rows() > count ? ", first " + count + " lines" : "";
         chart.setTitleText(heading + shortened);
         CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
         inEnglish(title);
@@ -193,7 +199,7 @@ final class ResultCharts {
     }
 
     /** The library writes the language of the machine, which is neither that of the text nor the same everywhere. */
-    private static void inEnglish(CTTextBody text) {
+    static void inEnglish(CTTextBody text) {
         for (CTTextParagraph paragraph : text.getPList()) {
             paragraph.getRList().forEach(run -> run.getRPr().setLang("en"));
             if (paragraph.isSetEndParaRPr() && paragraph.getEndParaRPr().isSetLang()) {
@@ -211,7 +217,7 @@ final class ResultCharts {
 
     private static XDDFDataSource<String> labels(ResultSheet data, int count) {
         String[] texts = IntStream.range(0, count)
-                .mapToObj(i -> data.view().rows().get(i).cells().get(0).shown())
+                .mapToObj(i -> data.survey().firstRows().get(i).cells().get(0).shown())
                 .toArray(String[]::new);
         return XDDFDataSourcesFactory.fromArray(texts, range(data, 0, count), 0);
     }
@@ -219,7 +225,7 @@ final class ResultCharts {
     private static XDDFNumericalDataSource<Double> numbers(ResultSheet data, String name, int count) {
         int column = data.column(name);
         Double[] values = IntStream.range(0, count)
-                .mapToObj(i -> data.view().rows().get(i).cells().get(column))
+                .mapToObj(i -> data.survey().firstRows().get(i).cells().get(column))
                 .map(cell -> cell instanceof Cell.Number number ? Double.valueOf(number.value()) : null)
                 .toArray(Double[]::new);
         return XDDFDataSourcesFactory.fromArray(values, range(data, column, count), column);
@@ -227,7 +233,7 @@ final class ResultCharts {
 
     private static boolean isPositive(ResultSheet data, String name, int count) {
         int column = data.column(name);
-        return data.view().rows().subList(0, count).stream()
+        return data.survey().firstRows().subList(0, count).stream()
                 .map(row -> row.cells().get(column))
                 .noneMatch(cell -> cell instanceof Cell.Number number && number.value() < 0);
     }
@@ -252,7 +258,7 @@ final class ResultCharts {
         return look;
     }
 
-    private static XDDFColor rgb(int rgb) {
+    static XDDFColor rgb(int rgb) {
         return new XDDFColorRgbBinary(bytes(rgb));
     }
 
@@ -280,7 +286,7 @@ final class ResultCharts {
         cache.setFormatCode("General");
         cache.addNewPtCount().setVal(count);
         for (int i = 0; i < count; i++) {
-            if (data.view().rows().get(i).cells().get(column) instanceof Cell.Number number) {
+            if (data.survey().firstRows().get(i).cells().get(column) instanceof Cell.Number number) {
                 CTNumVal point = cache.addNewPt();
                 point.setIdx(i);
                 point.setV(Double.toString(number.value()));

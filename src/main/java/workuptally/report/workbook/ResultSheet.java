@@ -3,13 +3,23 @@ package workuptally.report.workbook;
 import workuptally.report.view.TableView;
 
 /**
- * Where a table stands in the workbook.
+ * A table and where it stands in the workbook.
  *
  * @param view the table
  * @param sheetName name of its sheet
  * @param headingRow row of the headings, from 0
+ * @param survey what is known of its rows
  */
-record ResultSheet(TableView view, String sheetName, int headingRow) {
+record ResultSheet(TableView view, String sheetName, int headingRow, TableSurvey survey) {
+
+    /** A table of whose rows nothing is known yet. */
+    ResultSheet(TableView view, String sheetName) {
+        this(
+                view,
+                sheetName,
+                (int) view.note().lines().count() + 2,
+                new TableSurvey(view.columns().size()));
+    }
 
     /** First row of values, from 0. */
     int firstRow() {
@@ -18,7 +28,7 @@ record ResultSheet(TableView view, String sheetName, int headingRow) {
 
     /** Last row of values, from 0; a table without rows still has an empty one. */
     int lastRow() {
-        return headingRow + Math.max(1, view.rows().size());
+        return headingRow + Math.max(1, survey.rows());
     }
 
     /** Column number of a heading, from 0. */

@@ -17,45 +17,56 @@ final class ResultStyles {
 
     private final XSSFWorkbook workbook;
     private final MarkPalette marks;
-    private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+    private final XSSFCellStyle title;
+    private final XSSFCellStyle shortLink;
+    private final XSSFCellStyle note;
+    private final XSSFCellStyle headingOfTexts;
+    private final XSSFCellStyle headingOfNumbers;
+    private final Map<Boolean, XSSFCellStyle> texts = new HashMap<>();
+    private final Map<Integer, XSSFCellStyle> numbers = new HashMap<>();
+    private Optional<XSSFCellStyle> link = Optional.empty();
 
     ResultStyles(XSSFWorkbook workbook, MarkPalette marks) {
         this.workbook = workbook;
         this.marks = marks;
+        title = workbook.createCellStyle();
+        title.setFont(font(true, 14));
+        shortLink = link(false);
+        note = workbook.createCellStyle();
+        headingOfTexts = heading(HorizontalAlignment.LEFT);
+        headingOfNumbers = heading(HorizontalAlignment.RIGHT);
+    }
+
+    private XSSFCellStyle heading(HorizontalAlignment side) {
+        XSSFCellStyle style = workbook.createCellStyle();
+        style.setAlignment(side);
+        style.setIndention((short) (side == HorizontalAlignment.LEFT ? 1 : 0));
+        style.setFont(font(true, 11));
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setBorderBottom(org.apache.poi.ss.usermodel.BorderStyle.THIN);
+        return style;
     }
 
     /** The title of a sheet. */
     XSSFCellStyle title() {
-        return styles.computeIfAbsent("title", k -> {
-            XSSFCellStyle style = workbook.createCellStyle();
-            style.setFont(font(true, 14));
-            return style;
-        });
+        return title;
     }
 
     /** The notes above a table. */
     XSSFCellStyle note() {
-        return styles.computeIfAbsent("note", k -> workbook.createCellStyle());
+        return note;
     }
 
     /** A heading, on the side where its values stand. */
     XSSFCellStyle heading(boolean ofNumbers) {
-        return styles.computeIfAbsent("heading" + ofNumbers, k -> {
-            XSSFCellStyle style = workbook.createCellStyle();
-            style.setAlignment(ofNumbers ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
-            style.setIndention((short) 1);
-            style.setFont(font(true, 11));
-            style.setWrapText(true);
-            style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-            style.setBorderBottom(org.apache.poi.ss.usermodel.BorderStyle.THIN);
-            return style;
-        });
+        return ofNumbers ? headingOfNumbers : headingOfTexts;
     }
 
     /** A text; one that a spreadsheet could take for a formula is flagged as text. */
     XSSFCellStyle text(String text, Optional<Severity> severity) {
         boolean quoted = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
-        XSSFCellStyle style = styles.computeIfAbsent("text" + quoted, k -> {
+        XSSFCellStyle style = texts.computeIfAbsent(quoted, k -> {
             XSSFCellStyle created = top();
             created.setAlignment(HorizontalAlignment.LEFT);
             created.setIndention((short) 1);
@@ -68,10 +79,11 @@ final class ResultStyles {
 
     /** A number with fixed decimals. */
     XSSFCellStyle number(int decimals, Optional<Severity> severity) {
-        XSSFCellStyle style = styles.computeIfAbsent("number" + decimals, k -> {
+        XSSFCellStyle style = numbers.computeIfAbsent(decimals, k -> {
             XSSFCellStyle created = top();
+            // Without an indent: a spreadsheet program was seen to drop it for some formulas, which moves their decimal
+            // marks.
             created.setAlignment(HorizontalAlignment.RIGHT);
-            created.setIndention((short) 1);
             created.setDataFormat(workbook.createDataFormat().getFormat(format(decimals)));
             return created;
         });
@@ -80,26 +92,25 @@ final class ResultStyles {
 
     /** A link in a table. */
     XSSFCellStyle link() {
-        return link(true);
+        link = link.or(() -> Optional.of(link(true)));
+        return link.get();
     }
 
     /** A link above a table. */
     XSSFCellStyle shortLink() {
-        return link(false);
+        return shortLink;
     }
 
     private XSSFCellStyle link(boolean inTable) {
-        return styles.computeIfAbsent("link" + inTable, k -> {
-            XSSFCellStyle created = top();
-            created.setAlignment(HorizontalAlignment.LEFT);
-            created.setIndention((short) 1);
-            XSSFFont font = font(false, 11);
-            font.setUnderline(org.apache.poi.ss.usermodel.FontUnderline.SINGLE);
-            font.setColor(MarkPalette.color(LINK_BLUE));
-            created.setFont(font);
-            created.setWrapText(inTable);
-            return created;
-        });
+        XSSFCellStyle created = top();
+        created.setAlignment(HorizontalAlignment.LEFT);
+        created.setIndention((short) 1);
+        XSSFFont font = font(false, 11);
+        font.setUnderline(org.apache.poi.ss.usermodel.FontUnderline.SINGLE);
+        font.setColor(MarkPalette.color(LINK_BLUE));
+        created.setFont(font);
+        created.setWrapText(inTable);
+        return created;
     }
 
     private XSSFCellStyle marked(XSSFCellStyle style, Optional<Severity> severity) {

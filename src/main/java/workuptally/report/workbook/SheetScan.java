@@ -10,10 +10,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.apache.poi.ss.util.CellAddress;
 
 /**
  * Reads a sheet part once: copies it without its cells, and notes the style numbers that the cells to be marked have now.
@@ -22,15 +22,11 @@ final class SheetScan {
     private final SheetMarks marks;
     private final Map<CellMark, Integer> styles = new HashMap<>();
     private final Set<CellMark> missing = new HashSet<>();
-    private final Map<Integer, Set<Integer>> askedByRow = new HashMap<>();
-    private final Map<CellAddress, Double> numbers = new HashMap<>();
+    private final SheetNumbers numbers = new SheetNumbers();
     private final List<int[]> columnStyles = new ArrayList<>();
 
-    private SheetScan(SheetMarks marks, Set<CellAddress> asked) {
+    private SheetScan(SheetMarks marks) {
         this.marks = marks;
-        asked.forEach(cell -> askedByRow
-                .computeIfAbsent(cell.getRow() + 1, k -> new HashSet<>())
-                .add(cell.getColumn()));
     }
 
     /**
@@ -39,12 +35,10 @@ final class SheetScan {
      * @param part the part
      * @param stub where the part without its cells goes
      * @param marks marks of the sheet
-     * @param asked cells whose numbers are asked for
-     * @return style numbers of the marked cells (of the cell, else of its row or column, else 0), and the numbers asked for
+     * @return style numbers of the marked cells (of the cell, else of its row or column, else 0), and the numbers of all cells
      */
-    static ScannedSheet scan(InputStream part, Writer stub, SheetMarks marks, Set<CellAddress> asked)
-            throws IOException {
-        SheetScan scan = new SheetScan(marks, asked);
+    static ScannedSheet scan(InputStream part, Writer stub, SheetMarks marks) throws IOException {
+        SheetScan scan = new SheetScan(marks);
         try (Reader text = PartText.open(part)) {
             scan.walk(new Markup(text, stub));
         }
@@ -84,7 +78,6 @@ final class SheetScan {
         int row = 0;
         int column = -1;
         SortedMap<Integer, CellMark> wanted = new TreeMap<>();
-        Set<Integer> asked = Set.of();
         boolean numeric = false;
         Optional<Integer> rowStyle = Optional.empty();
         while (markup.next()) {
@@ -99,35 +92,37 @@ final class SheetScan {
                 row = CellNumbers.row(markup, row);
                 column = -1;
                 wanted = marks.rows().getOrDefault(row, new TreeMap<>());
-                asked = askedByRow.getOrDefault(row, Set.of());
                 rowStyle = wanted.isEmpty()
                         ? Optional.empty()
                         : markup.attribute("s").map(Integer::valueOf);
                 if (markup.isEmpty()) {
                     missing(wanted, rowStyle);
                 }
-            } else if (markup.is("c") && !markup.isEnd() && !(wanted.isEmpty() && asked.isEmpty())) {
+            } else if (markup.is("c") && !markup.isEnd()) {
                 column = CellNumbers.column(markup, column);
-                numeric = asked.contains(column)
-                        && markup.attribute("t").orElse("n").equals("n");
+                numeric = markup.attribute("t").orElse("n").equals("n");
                 CellMark mark = wanted.get(column);
                 if (mark != null) {
                     styles.put(mark, markup.attribute("s").map(Integer::valueOf).orElse(0));
                 }
             } else if (numeric && markup.is("v") && !markup.isEnd()) {
-                number(new CellAddress(row - 1, column), markup.textAhead());
+                number(row, column, markup.textAhead());
                 numeric = false;
             }
         }
     }
 
-    private void number(CellAddress cell, String text) {
+    private void number(int row, int column, String text) {
+        OptionalDouble value = value(text.trim());
+        value.ifPresent(number -> numbers.add(row, column, number));
+    }
+
+    /** Empty where no number stands, whatever the type of the cell says: then no formula refers to it. */
+    private static OptionalDouble value(String text) {
         try {
-            numbers.put(cell, Double.valueOf(text.trim()));
+            return OptionalDouble.of(Double.parseDouble(text));
         } catch (NumberFormatException e) {
-            // No number stands there, whatever the type of the cell says: nothing is noted, and no formula refers to
-            // it.
-            numbers.remove(cell);
+            return OptionalDouble.empty();
         }
     }
 

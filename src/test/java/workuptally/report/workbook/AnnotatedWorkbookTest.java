@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -154,11 +156,43 @@ class AnnotatedWorkbookTest {
         annotate(UserBook.plain(), at(Severity.HOLD, "Layers", 5, 2));
         try (XSSFWorkbook workbook = reopened()) {
             assertEquals(
-                    "hold · tare-missing\nRead blank; expected a mass in g\nWeigh the empty vessel and enter its tare.",
+                    "hold · tare-missing\nRead blank; expected a mass in g\nWeigh the empty vessel and enter its tare."
+                            + "\nSee sheet Findings, row 6.",
                     workbook.getSheet("Layers")
                             .getCellComment(new CellAddress("C5"))
                             .getString()
                             .getString());
+        }
+    }
+
+    /** There and back: the line that a comment names is about its cell, and links to it; the cell itself gets no link. */
+    @Test
+    void commentNamesTheLineOfTheFindingsSheetThatLinksToItsCell() throws IOException {
+        annotate(
+                UserBook.plain(),
+                at(Severity.STOP, "Runs", 2, 3),
+                at(Severity.CHECK, "Runs", 4, 0),
+                at(Severity.HOLD, "Layers", 5, 2));
+        try (XSSFWorkbook workbook = reopened()) {
+            int seen = 0;
+            for (String name : List.of("Runs", "Layers")) {
+                XSSFSheet sheet = workbook.getSheet(name);
+                assertEquals(List.of(), sheet.getHyperlinkList());
+                for (var comment : sheet.getCellComments().entrySet()) {
+                    Matcher line = Pattern.compile("See sheet Findings, row (\\d+)\\.")
+                            .matcher(comment.getValue().getString().getString());
+                    while (line.find()) {
+                        int row = Integer.parseInt(line.group(1));
+                        XSSFCell place =
+                                workbook.getSheet("Findings").getRow(row - 1).getCell(3);
+                        assertEquals(
+                                "'" + name + "'!" + comment.getKey().formatAsString(),
+                                place.getHyperlink().getAddress());
+                        seen++;
+                    }
+                }
+            }
+            assertEquals(3, seen);
         }
     }
 
