@@ -45,7 +45,7 @@ final class HazardNotes {
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
                 .filter(step -> !step.material().isBlank())
-                .map(HazardNotes::named)
+                .map(this::named)
                 .forEach(names::add);
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         for (String name : names) {
@@ -58,13 +58,12 @@ final class HazardNotes {
         return List.copyOf(notes.values());
     }
 
-    /** The material with the strength of its own cell in front, {@code 1 M HCl}, where its name tells none. */
-    private static String named(Step step) {
-        boolean tells = step.material().matches(".*\\d\\s*(?:%|M\\b|N\\b).*");
+    /** The material with the strength of its own cell in front, {@code 1 M HCl}, where that is a solution whose strength is known. */
+    private String named(Step step) {
         return step.molarityMolesPerLitre()
                 .entered()
-                .filter(m -> !tells)
                 .map(m -> m.asTyped() + " M " + step.material())
+                .filter(name -> reference.wash(name).isPresent())
                 .orElse(step.material());
     }
 

@@ -70,7 +70,7 @@ final class SolutionStrength {
         String at = String.format(Locale.ROOT, "Judged at %.3g %% by mass", massPercent);
         return statements.isEmpty()
                 ? at
-                        + ": diluted below the classification limits of the annex; treat with the usual care. The strong material: "
+                        + ": diluted below the classification limits of the annex; treat with the usual care. Of the strong material: "
                         + hazard.caution()
                 : at + ". " + hazard.caution();
     }

@@ -122,4 +122,16 @@ class HazardNotesTest {
                         .filter(n -> n.subject().equals("Hydrochloric acid"))
                         .count());
     }
+
+    @Test
+    void molarityOfTheStepTellsTheStrength() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", "HCl,1,30,,1,1.016");
+        assertTrue(speaksOf(notes(book), "Hydrochloric acid", "Judged at 3.59 %"));
+    }
+
+    @Test
+    void molarityBesideASaturatedWashTakesNoNoteAway() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", "sat. NaHCO3,1,30,,1.1,1.061");
+        assertTrue(speaksOf(notes(book), "Sodium hydrogencarbonate", "CO2"));
+    }
 }
