@@ -28,6 +28,11 @@ record HeadingAliases(Map<String, String> sheets, Map<String, Map<String, String
                 .findFirst();
     }
 
+    /** Whether the laboratory has headings of its own in a table. */
+    boolean renames(Table table) {
+        return headings.containsKey(table.name());
+    }
+
     /** The heading of the form for a heading of the book, or that heading itself. */
     String heading(Table table, String typed) {
         return headings.getOrDefault(table.name(), Map.of()).getOrDefault(Words.loose(typed), typed);

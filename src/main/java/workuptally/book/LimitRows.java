@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.model.Field;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -13,6 +14,9 @@ import workuptally.model.Severity;
 
 /** Reads the Limits table. */
 final class LimitRows {
+    private static final Map<String, Limit> BY_NAME = Arrays.stream(Limit.values())
+            .collect(Collectors.toUnmodifiableMap(limit -> Words.loose(limit.title()), limit -> limit));
+
     private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
     private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
     private final Set<Limit> seen = EnumSet.noneOf(Limit.class);
@@ -26,9 +30,7 @@ final class LimitRows {
     }
 
     private void read(TableRow row, String name) {
-        Optional<Limit> limit = Arrays.stream(Limit.values())
-                .filter(l -> Words.loose(l.title()).equals(Words.loose(name)))
-                .findFirst();
+        Optional<Limit> limit = Optional.ofNullable(BY_NAME.get(Words.loose(name)));
         if (limit.isEmpty()) {
             row.report(
                     "limit-unknown",

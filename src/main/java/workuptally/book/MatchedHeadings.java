@@ -25,62 +25,83 @@ final class MatchedHeadings {
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
-    private MatchedHeadings(RawTable raw, Table table, RawRow headingRow, HeadingAliases aliases, FindingLog log) {
-        this.headingRow = headingRow;
+    private MatchedHeadings(RawTable raw, Table table, Candidate candidate, FindingLog log) {
+        this.headingRow = candidate.row();
         this.raw = raw;
-        Map<String, Column> byName = new HashMap<>();
-        table.columns().forEach(column -> byName.put(Words.loose(column.heading()), column));
-        Map<String, RawCell> cells = new LinkedHashMap<>();
-        Map<String, RawCell> repeated = new LinkedHashMap<>();
-        for (RawCell cell : headingRow.cells()) {
-            Optional<Column> column = columnOf(table, cell, aliases, byName);
-            column.ifPresent(c -> (cells.containsKey(c.heading()) ? repeated : cells).putIfAbsent(c.heading(), cell));
-        }
         Map<String, Integer> columns = new HashMap<>();
-        cells.forEach((heading, cell) -> columns.put(heading, cell.column()));
+        candidate
+                .first()
+                .forEach((column, typed) ->
+                        columns.put(column.heading(), typed.cell().column()));
         this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns);
-        Map<String, Column> byHeading = table.columnsByHeading();
-        cells.forEach((heading, cell) -> readUnit(byHeading.get(heading), cell, table, aliases, log));
-        repeated.forEach((heading, cell) -> reportRepeated(byHeading.get(heading), cells.get(heading), cell, log));
+        candidate.first().forEach((column, typed) -> readUnit(column, typed, log));
+        candidate
+                .repeated()
+                .forEach((column, typed) ->
+                        reportRepeated(column, candidate.first().get(column).cell(), typed.cell(), log));
+    }
+
+    /**
+     * A typed heading.
+     *
+     * @param heading the form's heading for it with the unit as typed, where the laboratory has its own; else what was typed
+     */
+    private record Typed(RawCell cell, String heading) {}
+
+    /**
+     * A row that may be that of the headings.
+     *
+     * @param first the first cell for each column of the form, in the order of the row
+     * @param repeated a second cell for the same column
+     */
+    private record Candidate(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repeated) {
+        static Candidate of(RawRow row, Table table, HeadingAliases aliases) {
+            Candidate candidate = new Candidate(row, new LinkedHashMap<>(), new LinkedHashMap<>());
+            for (RawCell cell : row.cells()) {
+                if (cell.type() == RawCell.Type.TEXT && !cell.isBlank()) {
+                    Typed typed = new Typed(cell, ownHeading(table, cell.text(), aliases));
+                    columnOf(table, typed.heading()).ifPresent(column -> candidate.add(column, typed));
+                }
+            }
+            return candidate;
+        }
+
+        private void add(Column column, Typed typed) {
+            (first.containsKey(column) ? repeated : first).putIfAbsent(column, typed);
+        }
+
+        boolean holds(List<String> keyHeadings) {
+            return first.keySet().stream().map(Column::heading).toList().containsAll(keyHeadings);
+        }
     }
 
     /** Looks for the row that holds the headings; the first row with all key headings wins, else the one with most headings. */
     static Optional<MatchedHeadings> find(RawTable raw, Table table, HeadingAliases aliases, FindingLog log) {
-        Map<String, Column> byName = new HashMap<>();
-        table.columns().forEach(column -> byName.put(Words.loose(column.heading()), column));
-        Set<String> keys = new HashSet<>(table.keyHeadings());
-        RawRow best = null;
-        int most = 0;
+        Candidate best = null;
         for (RawRow row :
                 raw.rows().subList(0, Math.min(DEEPEST_HEADING_ROW, raw.rows().size()))) {
-            Set<String> found = new HashSet<>();
-            row.cells()
-                    .forEach(cell ->
-                            columnOf(table, cell, aliases, byName).ifPresent(column -> found.add(column.heading())));
-            if (found.size() > most) {
-                best = row;
-                most = found.size();
+            Candidate candidate = Candidate.of(row, table, aliases);
+            int most = best == null ? 0 : best.first().size();
+            if (candidate.first().size() > most) {
+                best = candidate;
             }
-            if (!keys.isEmpty() && found.containsAll(keys)) {
+            if (!table.keyHeadings().isEmpty() && candidate.holds(table.keyHeadings())) {
                 break;
             }
         }
-        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, table, best, aliases, log));
+        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, table, best, log));
     }
 
-    private static Optional<Column> columnOf(
-            Table table, RawCell cell, HeadingAliases aliases, Map<String, Column> byName) {
-        if (cell.type() != RawCell.Type.TEXT || cell.isBlank()) {
-            return Optional.empty();
-        }
-        String heading = ownHeading(table, cell.text(), aliases);
-        Column whole = byName.get(Words.loose(heading));
-        return Optional.ofNullable(
-                whole != null ? whole : byName.get(HeadingText.of(heading).name()));
+    private static Optional<Column> columnOf(Table table, String heading) {
+        return table.column(Words.loose(heading))
+                .or(() -> table.column(HeadingText.of(heading).name()));
     }
 
     /** The form's heading for a typed one, tried whole and then without its unit, which is kept. */
     private static String ownHeading(Table table, String typed, HeadingAliases aliases) {
+        if (!aliases.renames(table)) {
+            return typed;
+        }
         String whole = aliases.heading(table, typed);
         if (!whole.equals(typed)) {
             return whole;
@@ -90,9 +111,8 @@ final class MatchedHeadings {
         return bare.equals(parts.name()) || parts.unitText().isEmpty() ? typed : bare + " (" + parts.unitText() + ")";
     }
 
-    private void readUnit(Column column, RawCell cell, Table table, HeadingAliases aliases, FindingLog log) {
-        String unitText =
-                HeadingText.of(ownHeading(table, cell.text(), aliases)).unitText();
+    private void readUnit(Column column, Typed typed, FindingLog log) {
+        String unitText = HeadingText.of(typed.heading()).unitText();
         if (unitText.isEmpty()) {
             return;
         }
@@ -116,8 +136,8 @@ final class MatchedHeadings {
                 unit.isPresent() ? "unit-wrong" : "unit-unknown",
                 column.need().severity(),
                 "",
-                cellPlace(cell),
-                "read the heading '" + Words.tidy(cell.text()) + "'",
+                cellPlace(typed.cell()),
+                "read the heading '" + Words.tidy(typed.cell().text()) + "'",
                 "a unit for " + column.expected(),
                 "Correct the unit in the heading and run again; the numbers of this column were not used.");
     }

@@ -46,18 +46,22 @@ final class ProductRows {
 
     private static List<SkeletonPart> skeleton(TableRow row, RunParts run) {
         List<SkeletonPart> skeleton = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
         for (TableRow.Part part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {
             Optional<Charge> charge = run.charge(part.name());
             if (charge.isEmpty()) {
-                row.report(
-                        "skeleton-partner-unknown",
-                        Severity.STOP,
-                        "Skeleton",
-                        "read '" + part.name() + "'",
-                        "a material of the run's charges",
-                        "Correct the name or add the charge, then run again.");
+                unknown.add(part.name());
             }
             skeleton.add(new SkeletonPart(charge.map(Charge::material).orElse(part.name()), part.value()));
+        }
+        if (!unknown.isEmpty()) {
+            row.report(
+                    "skeleton-partner-unknown",
+                    Severity.STOP,
+                    "Skeleton",
+                    "read '" + String.join("', '", unknown) + "'",
+                    unknown.size() == 1 ? "a material of the run's charges" : "materials of the run's charges",
+                    "Correct the name or add the charge, then run again.");
         }
         return skeleton;
     }

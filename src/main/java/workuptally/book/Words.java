@@ -59,15 +59,21 @@ final class Words {
     /** A name reduced to what counts when it is compared: no case, spaces, hyphens, underscores, dots or invisible characters. */
     static String loose(String text) {
         StringBuilder kept = new StringBuilder(text.length());
-        text.codePoints()
-                .filter(c -> !Character.isWhitespace(c)
-                        && !Character.isSpaceChar(c)
-                        && Character.getType(c) != Character.FORMAT
-                        && Character.getType(c) != Character.DASH_PUNCTUATION
-                        && c != '_'
-                        && c != '.')
-                .forEach(kept::appendCodePoint);
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
+            boolean counts = c <= '~' ? c > ' ' && c != '-' && c != '_' && c != '.' : countsWhenCompared(c);
+            if (counts) {
+                kept.appendCodePoint(c);
+            }
+        }
         return kept.toString().toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean countsWhenCompared(int c) {
+        return !Character.isWhitespace(c)
+                && !Character.isSpaceChar(c)
+                && Character.getType(c) != Character.FORMAT
+                && Character.getType(c) != Character.DASH_PUNCTUATION;
     }
 
     /** A text with every kind of space made one plain space, invisible and broken characters dropped and the ends trimmed. */

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.report.pdf.BenchSheet;
 
@@ -47,18 +48,19 @@ final class BenchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        ReviewBuilder reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
-            code = code.and(write(book));
+            code = code.and(write(book, reviewer));
         }
         return code.number();
     }
 
-    private ExitCode write(Path path) throws IOException {
+    private ExitCode write(Path path, ReviewBuilder reviewer) {
         PrintWriter terminal = spec.commandLine().getOut();
         try {
             Book book = options.read(path);
-            Review review = options.review(book, done -> {});
+            Review review = reviewer.review(book);
             int runs = BenchSheet.planned(review).size();
             if (runs == 0) {
                 terminal.println(book.name() + " has no planned run; nothing was written.");

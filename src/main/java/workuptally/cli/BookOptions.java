@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.IntConsumer;
 import picocli.CommandLine.Option;
 import workuptally.book.BookReader;
 import workuptally.book.ReadingOptions;
 import workuptally.book.UnreadableBookException;
-import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.model.Limit;
@@ -57,12 +55,7 @@ final class BookOptions {
                 .orElse(book);
     }
 
-    /** Reviews a book that was read. */
-    Review review(Book book, IntConsumer progress) throws IOException {
-        return new ReviewBuilder(reference(), Version.number()).review(book, progress);
-    }
-
-    /** Reviews many books with the reference data read once; may be used by several threads. */
+    /** Reviews books with the reference data read once; may be used by several threads. */
     ReviewBuilder reviewer() throws IOException {
         return new ReviewBuilder(reference(), Version.number());
     }

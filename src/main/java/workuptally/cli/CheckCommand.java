@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
@@ -46,19 +47,20 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        ReviewBuilder reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path path : books) {
-            code = code.and(check(path));
+            code = code.and(check(path, reviewer));
         }
         return code.number();
     }
 
-    private ExitCode check(Path path) throws IOException {
+    private ExitCode check(Path path, ReviewBuilder reviewer) {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive)) {
-                Review review = options.review(book, progress::done);
+                Review review = reviewer.review(book, progress::done);
                 print(review, spec.commandLine().getOut());
                 return ExitCode.of(review);
             }

@@ -54,7 +54,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try {
-            Review review = options.review(options.read(path), done -> {});
+            Review review = options.reviewer().review(options.read(path));
             RunReview chosen = review.runs().stream()
                     .filter(r -> r.id().equalsIgnoreCase(run.strip()))
                     .findFirst()

@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
 
@@ -70,20 +71,21 @@ final class ReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Set<Path> taken = inputs();
+        ReviewBuilder reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
-            code = code.and(review(book, taken));
+            code = code.and(review(book, reviewer, taken));
         }
         return code.number();
     }
 
-    private ExitCode review(Path path, Set<Path> taken) {
+    private ExitCode review(Path path, ReviewBuilder reviewer, Set<Path> taken) {
         PrintWriter err = spec.commandLine().getErr();
         ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
-                Review review = options.review(book, progress::done);
+                Review review = reviewer.review(book, progress::done);
                 List<Path> written = new ReviewFiles(target(path), taken, settings).write(path, review);
                 if (!quiet) {
                     print(review, written);

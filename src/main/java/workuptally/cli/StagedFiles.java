@@ -6,17 +6,16 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
- * Files that appear together or not at all. They are written into a hidden folder beside their target, on the same file system, and then
+ * Files that appear together or not at all. They are written into a hidden folder within their target, on the same file system, and then
  * moved into place one after the other; when a move fails, the files moved so far are taken back and those they replaced return. Each move
  * replaces a file at once, so that a program that is stopped anywhere leaves whole files only.
  */
 final class StagedFiles implements AutoCloseable {
     private final Path target;
+    private final StagingFolder folder;
     private final Path staging;
     private final Path replaced;
     private final List<String> names = new ArrayList<>();
@@ -30,8 +29,9 @@ final class StagedFiles implements AutoCloseable {
         this.target = target;
         try {
             Files.createDirectories(target);
-            staging = Files.createTempDirectory(target, ".workup-tally-");
-            replaced = Files.createDirectory(staging.resolve("replaced"));
+            folder = StagingFolder.in(target);
+            staging = folder.path();
+            replaced = staging.resolve("replaced");
         } catch (IOException e) {
             throw new UnwritableOutputException("Nothing can be written to " + target + ": " + reason(e), e);
         }
@@ -73,6 +73,7 @@ final class StagedFiles implements AutoCloseable {
     }
 
     private void placeAll(List<String> placed) throws IOException {
+        Files.createDirectory(replaced);
         try {
             for (String name : names) {
                 keepOld(name);
@@ -120,11 +121,7 @@ final class StagedFiles implements AutoCloseable {
     /** Removes what is left of the hidden folder. */
     @Override
     public void close() throws IOException {
-        try (Stream<Path> left = Files.walk(staging)) {
-            for (Path path : left.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        }
+        folder.close();
     }
 
     private static String reason(IOException failure) {

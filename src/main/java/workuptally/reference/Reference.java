@@ -99,15 +99,23 @@ public final class Reference {
     }
 
     /**
-     * The tables packed with the program.
+     * The tables packed with the program; read at the first call.
      *
-     * @throws IllegalStateException if they are damaged, which is a fault of the build
+     * @throws ExceptionInInitializerError if they are damaged, which is a fault of the build
      */
     public static Reference load() {
-        try {
-            return new Reference(builtIn());
-        } catch (IllegalReferenceException e) {
-            throw new IllegalStateException(e.getMessage(), e);
+        return Packed.TABLES;
+    }
+
+    private static final class Packed {
+        static final Reference TABLES = read();
+
+        private static Reference read() {
+            try {
+                return new Reference(builtIn());
+            } catch (IllegalReferenceException e) {
+                throw new IllegalStateException(e.getMessage(), e);
+            }
         }
     }
 

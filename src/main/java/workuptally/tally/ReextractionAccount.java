@@ -227,6 +227,7 @@ final class ReextractionAccount {
                     100 * grams / theoryGrams,
                     adjustment.acidMillimoles(),
                     adjustment.carbonDioxideMillimoles(),
+                    adjustment.acidMillimoles() > 0 ? AcidGases.of(run, substances) : List.of(),
                     portions
                             * portionMillilitres
                             * substances.densityGramsPerMillilitre(solvent).orElse(1));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,8 +18,11 @@ import workuptally.chemistry.Mixture;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.GasRelease;
+import workuptally.reference.Hazard;
 import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
+import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
 import workuptally.reference.Wash;
@@ -211,5 +215,30 @@ public final class Substances {
         return solvent(name)
                 .filter(s -> VERY_VOLATILE.contains(s.name().toLowerCase(java.util.Locale.ROOT)))
                 .isPresent();
+    }
+
+    /** Classes of one material by its name: its hazard row, else that of what is dissolved in it, else its solute row. */
+    public Set<String> materialClasses(String name) {
+        Optional<Hazard> hazard = reference.hazard(name).or(() -> hazardOfDissolved(name));
+        if (hazard.isPresent()) {
+            return new LinkedHashSet<>(hazard.get().materialClasses());
+        }
+        Set<String> classes = new LinkedHashSet<>();
+        Optional<Solute> solute = reference.solute(name);
+        solute.filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
+        solute.filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
+        Optional<String> gas = solute.flatMap(Solute::gas).map(GasRelease::formula);
+        gas.filter("CO2"::equals).ifPresent(g -> classes.add("carbonate"));
+        gas.filter("SO2"::equals).ifPresent(g -> classes.add("sulfite"));
+        if (reference.solvent(name).filter(s -> !s.key().equals("water")).isPresent()) {
+            classes.add("organic");
+        }
+        return classes;
+    }
+
+    private Optional<Hazard> hazardOfDissolved(String name) {
+        int in = name.lastIndexOf(" in ");
+        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
+        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
     }
 }

@@ -140,14 +140,20 @@ final class BookDamage {
 
     private static final String ODD_XML = "<>&'\"/01xs=ABZ:;\u0007é";
 
+    private final long seed;
     private final Random random;
 
     BookDamage(long seed) {
+        this.seed = seed;
         this.random = new Random(seed);
     }
 
+    long seed() {
+        return seed;
+    }
+
     /** One cell of one run, which only that run may feel. */
-    record HitCell(String file, int row, int column, String run, String before, String after) {}
+    record HitCell(String file, int row, int column, String heading, String run, String before, String after) {}
 
     HitCell cell(Map<String, List<List<String>>> tables, List<String> files) {
         String file = pick(files);
@@ -157,7 +163,8 @@ final class BookDamage {
         String before = rows.get(row).get(column);
         String after = pick(ODD_CELLS);
         rows.get(row).set(column, after);
-        return new HitCell(file, row, column, rows.get(row).get(0), before, after);
+        return new HitCell(
+                file, row, column, rows.get(0).get(column), rows.get(row).get(0), before, after);
     }
 
     /** Rows and headings: taken away, doubled, exchanged, emptied, made longer or shorter, renamed. */

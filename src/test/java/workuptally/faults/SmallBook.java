@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -38,6 +39,15 @@ final class SmallBook {
 
     /** Rows of cells, the headings first, by file name. */
     static Map<String, List<List<String>>> tables() {
+        return tables(RUNS::contains);
+    }
+
+    /** The whole example week. */
+    static Map<String, List<List<String>>> week() {
+        return tables(run -> true);
+    }
+
+    private static Map<String, List<List<String>>> tables(Predicate<String> wanted) {
         Map<String, List<List<String>>> tables = new TreeMap<>();
         try (Stream<Path> files = Files.list(EXAMPLE)) {
             for (Path file : files.sorted().toList()) {
@@ -46,7 +56,7 @@ final class SmallBook {
                 for (List<String> row : rows(Files.readString(file))) {
                     boolean own = rows.isEmpty()
                             || !OF_RUNS.contains(name)
-                            || RUNS.contains(row.get(name.equals("transfers.csv") ? 1 : 0));
+                            || wanted.test(row.get(name.equals("transfers.csv") ? 1 : 0));
                     if (own) {
                         rows.add(row);
                     }
@@ -112,7 +122,12 @@ final class SmallBook {
 
     /** Writes the book as a workbook. */
     static Path workbook(Path scratch, Path file) throws Exception {
-        new Template().writeWorkbookFrom(write(tables(), scratch), ReadingOptions.defaults(), file);
+        return workbook(tables(), scratch, file);
+    }
+
+    /** Writes tables as a workbook. */
+    static Path workbook(Map<String, List<List<String>>> tables, Path scratch, Path file) throws Exception {
+        new Template().writeWorkbookFrom(write(tables, scratch), ReadingOptions.defaults(), file);
         return file;
     }
 }

@@ -51,7 +51,7 @@ public final class ContainerReviews {
         Map<String, RunTally> runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
         this.streams = new ContainerStreams(reference, runs);
-        this.classes = new MaterialClasses(reference, runs);
+        this.classes = new MaterialClasses(substances, runs);
     }
 
     /** One review per container, in order of the table. */

@@ -11,13 +11,10 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
-import workuptally.reference.GasRelease;
-import workuptally.reference.Hazard;
-import workuptally.reference.Reference;
-import workuptally.reference.Solute;
 import workuptally.tally.ContainerAddition;
 import workuptally.tally.LayerMakeUp;
 import workuptally.tally.RunTally;
+import workuptally.tally.Substances;
 
 /**
  * Material classes of what an addition brings, each with the material it comes from, judged by its make-up and by what its run contained.
@@ -44,11 +41,11 @@ final class MaterialClasses {
             Set.of("oxidiser", "peroxide", "hypochlorite", "halogen", "hydride", "alkali-metal");
     private static final Set<String> GONE_WITH_WATER = Set.of("organometallic", "acid-chloride", "water-reactive");
 
-    private final Reference reference;
+    private final Substances substances;
     private final Map<String, RunTally> runs;
 
-    MaterialClasses(Reference reference, Map<String, RunTally> runs) {
-        this.reference = reference;
+    MaterialClasses(Substances substances, Map<String, RunTally> runs) {
+        this.substances = substances;
         this.runs = runs;
     }
 
@@ -63,7 +60,8 @@ final class MaterialClasses {
     /** Classes of named contents and the words of a container's label. */
     Map<String, Origin> ofContainer(String label, Set<String> contents) {
         Map<String, Origin> classes = new LinkedHashMap<>();
-        contents.forEach(name -> ofName(name).forEach(c -> classes.putIfAbsent(c, new Origin(name, true))));
+        contents.forEach(name ->
+                substances.materialClasses(name).forEach(c -> classes.putIfAbsent(c, new Origin(name, true))));
         String words = label.toLowerCase(Locale.ROOT);
         if (words.contains("aqueous") && words.contains("acid")) {
             classes.putIfAbsent(ACID, new Origin(label, true));
@@ -84,7 +82,7 @@ final class MaterialClasses {
         List<String> layers = addition.transfer().layers();
         if (layers.isEmpty()) {
             String material = addition.transfer().material();
-            ofName(material).forEach(c -> classes.putIfAbsent(c, new Origin(material, true)));
+            substances.materialClasses(material).forEach(c -> classes.putIfAbsent(c, new Origin(material, true)));
             return classes;
         }
         Optional<RunTally> run =
@@ -98,9 +96,9 @@ final class MaterialClasses {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
         makeUp.ifPresent(m -> m.materials().stream().sorted().forEach(name -> {
             double percent = m.totalGrams() == 0 ? 0 : 100 * m.grams().getOrDefault(name, 0.0) / m.totalGrams();
-            boolean dissolvedSolvent = reference.solvent(name).isPresent();
+            boolean dissolvedSolvent = substances.reference().solvent(name).isPresent();
             if (!dissolvedSolvent || percent >= LEAST_PERCENT) {
-                ofName(name).stream()
+                substances.materialClasses(name).stream()
                         .filter(c -> !(c.equals(OXIDISING_ACID)
                                 && name.equals(SULFURIC_ACID)
                                 && percent < OXIDISING_SULFURIC_PERCENT))
@@ -137,7 +135,7 @@ final class MaterialClasses {
         boolean positive = test.filter(t -> t == Step.QuenchTest.POSITIVE).isPresent();
         boolean metWater = run.run().steps().stream().anyMatch(MaterialClasses::bringsWater);
         for (String name : names) {
-            for (String c : ofName(name)) {
+            for (String c : substances.materialClasses(name)) {
                 boolean stays = PERSISTENT.contains(c)
                         || (QUENCHED.contains(c) && !shownQuenched)
                         || (GONE_WITH_WATER.contains(c) && !metWater && !shownQuenched);
@@ -169,30 +167,5 @@ final class MaterialClasses {
         if (pH.get().value() > BASE_ABOVE_PH) {
             classes.put(BASE, new Origin(words, true));
         }
-    }
-
-    /** Classes of one material by its name: its hazard row, else that of what is dissolved in it, else its solute row. */
-    private Set<String> ofName(String name) {
-        Optional<Hazard> hazard = reference.hazard(name).or(() -> dissolved(name));
-        if (hazard.isPresent()) {
-            return new LinkedHashSet<>(hazard.get().materialClasses());
-        }
-        Set<String> classes = new LinkedHashSet<>();
-        Optional<Solute> solute = reference.solute(name);
-        solute.filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add(ACID));
-        solute.filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add(BASE));
-        Optional<String> gas = solute.flatMap(Solute::gas).map(GasRelease::formula);
-        gas.filter("CO2"::equals).ifPresent(g -> classes.add(CARBONATE));
-        gas.filter("SO2"::equals).ifPresent(g -> classes.add("sulfite"));
-        if (reference.solvent(name).filter(s -> !s.key().equals("water")).isPresent()) {
-            classes.add("organic");
-        }
-        return classes;
-    }
-
-    private Optional<Hazard> dissolved(String name) {
-        int in = name.lastIndexOf(" in ");
-        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
-        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
     }
 }

@@ -103,6 +103,12 @@ public final class HeldLayers {
             return assayed ? "Keep it; recover the product, or say why not." : "Keep it; " + measure(tally, layer);
         }
         Reextraction r = gain.get();
+        if (!r.acidGases().isEmpty()) {
+            return FindingList.say(
+                    "Keep it; %.2f g could be recovered at pH %.1f, but acid must not meet what this run used (%s): settle with the"
+                            + " person responsible that none is left before any acid goes in.",
+                    r.gainGrams(), r.pH().getAsDouble(), r.acidCaution());
+        }
         String gas = r.carbonDioxideMillimoles() < Reextraction.SMALLEST_GAS_MILLIMOLES
                 ? ""
                 : FindingList.say(

@@ -16,7 +16,8 @@ final class LargeFigures {
 
     /** The same sentence; smaller figures stay as they are. */
     static String in(String sentence) {
-        return FIGURE.matcher(sentence).replaceAll(figure -> Matcher.quoteReplacement(retold(figure.group(1), figure.group(2))));
+        return FIGURE.matcher(sentence)
+                .replaceAll(figure -> Matcher.quoteReplacement(retold(figure.group(1), figure.group(2))));
     }
 
     private static String retold(String number, String unit) {

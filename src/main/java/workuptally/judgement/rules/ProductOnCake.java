@@ -1,7 +1,9 @@
 package workuptally.judgement.rules;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
@@ -31,6 +33,7 @@ final class ProductOnCake implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        Set<String> told = new HashSet<>();
         for (DriedLayer dried : estimates.dried(tally)) {
             Optional<ProductTheory> theory = tally.theory()
                     .flatMap(t -> t.products().stream()
@@ -43,7 +46,8 @@ final class ProductOnCake implements RunRule {
             double grams = theory.get().massGrams().value();
             double low = dried.productLowGrams().getAsDouble();
             double high = dried.productHighGrams().getAsDouble();
-            if (100 * high / grams > NOTE_PERCENT) {
+            // Two portions of agent for one layer end on one cake.
+            if (100 * high / grams > NOTE_PERCENT && told.add(dried.cake())) {
                 findings.add(
                         CODE,
                         Severity.NOTE,

@@ -56,6 +56,9 @@ final class ExplainedGains {
             draft.note("Sets free up to " + numbers.decimals(gain.carbonDioxideMillimoles(), 1)
                     + " mmol of carbon dioxide: add the acid slowly to the open vessel, before any shaking.");
         }
+        if (!gain.acidGases().isEmpty()) {
+            draft.note("No acid before this is settled with the person responsible: " + gain.acidCaution() + ".");
+        }
         return draft.note(numbers.decimals(gain.gainPercentOfTheory(), 1) + " % of theory, for "
                         + numbers.plain(gain.solventGrams()) + " g of solvent.")
                 .result(numbers.decimals(gain.gainGrams(), 3) + " g");

@@ -104,6 +104,10 @@ final class LayerJson {
         json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
         json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
+        json.array("acidGases", gain.acidGases(), gas -> {
+            json.text("material", gas.material());
+            json.text("consequence", gas.consequence());
+        });
         json.number("solventGrams", gain.solventGrams());
     }
 

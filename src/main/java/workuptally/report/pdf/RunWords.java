@@ -177,7 +177,8 @@ final class RunWords {
             return "";
         }
         String material = further.acidMillimoles() > 0 ? " acid" : " base";
-        return ", after " + look.figures().significant(Math.abs(further.acidMillimoles()), 2) + "\u00A0mmol" + material;
+        return ", after " + look.figures().significant(Math.abs(further.acidMillimoles()), 2) + "\u00A0mmol" + material
+                + (further.acidGases().isEmpty() ? "" : " (caution: " + further.acidCaution() + ")");
     }
 
     /** A number as typed, or a dash. */

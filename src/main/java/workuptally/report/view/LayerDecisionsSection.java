@@ -65,6 +65,9 @@ public final class LayerDecisionsSection {
         return extraction.portions() + " × " + Figures.plain(extraction.volumeMillilitres(), 0) + " mL "
                 + extraction.solvent() + ": " + Figures.plain(extraction.gainGrams(), 2) + " g "
                 + extraction.substance() + " (" + Figures.plain(extraction.gainPercentOfTheory(), 1)
-                + " % of theory), estimated";
+                + " % of theory), estimated"
+                + (extraction.acidGases().isEmpty()
+                        ? ""
+                        : "; the acid it needs must not meet " + extraction.acidCaution());
     }
 }

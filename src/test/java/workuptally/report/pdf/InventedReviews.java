@@ -456,6 +456,7 @@ final class InventedReviews {
                                 26.3,
                                 31,
                                 0,
+                                List.of(),
                                 29.6)),
                         List.of(),
                         List.of()),

@@ -1,0 +1,113 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/**
+ * A hidden folder in which files are written before they are placed. Its lock is held as long as the program lives: a folder whose lock is
+ * free was left behind by a program that died, and the next run clears it away.
+ */
+final class StagingFolder implements AutoCloseable {
+    private static final String PREFIX = ".workup-tally-";
+    private static final String LOCK = "lock";
+    private static final Duration LOCKED_BY_THEN = Duration.ofMinutes(1);
+
+    /**
+     * Names the folders of this process, which leaves them alone: some systems let go of a lock when the process that holds it closes the
+     * file a second time.
+     */
+    private static final String PROCESS = UUID.randomUUID().toString().substring(0, 8);
+
+    private final Path folder;
+    private final LockFile lock;
+
+    private StagingFolder(Path folder, LockFile lock) {
+        this.folder = folder;
+        this.lock = lock;
+    }
+
+    /**
+     * Makes a folder, and clears away those that dead programs left there.
+     *
+     * @throws IOException if none can be made; then nothing is left of it
+     */
+    static StagingFolder in(Path target) throws IOException {
+        clearLeftBehind(target);
+        while (true) {
+            Path folder = Files.createTempDirectory(target, PREFIX + PROCESS + "-");
+            try {
+                Optional<LockFile> lock = LockFile.take(folder.resolve(LOCK));
+                if (lock.isPresent()) {
+                    return new StagingFolder(folder, lock.get());
+                }
+            } catch (IOException e) {
+                delete(folder);
+                throw e;
+            }
+        }
+    }
+
+    Path path() {
+        return folder;
+    }
+
+    /** Removes the folder with all that is left in it. */
+    @Override
+    public void close() throws IOException {
+        lock.close();
+        delete(folder);
+    }
+
+    private static void clearLeftBehind(Path target) {
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(target, PREFIX + "*-*")) {
+            for (Path folder : folders) {
+                boolean own = folder.getFileName().toString().startsWith(PREFIX + PROCESS);
+                if (!own && Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) && isLeftBehind(folder)) {
+                    delete(folder);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException stuck) {
+            // What cannot be cleared away does no harm: this run has a folder of its own.
+            return;
+        }
+    }
+
+    private static boolean isLeftBehind(Path folder) throws IOException {
+        Path file = folder.resolve(LOCK);
+        if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+            Instant made = Files.getLastModifiedTime(folder).toInstant();
+            return made.plus(LOCKED_BY_THEN).isBefore(Instant.now());
+        }
+        Optional<LockFile> lock = LockFile.take(file);
+        if (lock.isEmpty()) {
+            return false;
+        }
+        try (LockFile held = lock.get()) {
+            return held.isLocked();
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (Files.notExists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        List<Path> left;
+        try (Stream<Path> all = Files.walk(folder)) {
+            left = all.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path path : left) {
+            Files.deleteIfExists(path);
+        }
+    }
+}
