@@ -1,17 +1,20 @@
 package workuptally.judgement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.model.Charge;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Basis;
+import workuptally.reference.ConcentrationLimit;
 import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
@@ -21,10 +24,12 @@ import workuptally.reference.Source;
 final class HazardNotes {
     private final Reference reference;
     private final OperationHazards operations;
+    private final SolutionStrength strengths;
     private final Map<String, HazardNote> notesByHazard = new HashMap<>();
 
     HazardNotes(Reference reference, Limits limits) {
         this.reference = reference;
+        this.strengths = new SolutionStrength(reference);
         this.operations = new OperationHazards(reference, limits);
     }
 
@@ -39,15 +44,27 @@ final class HazardNotes {
         List<String> names = new ArrayList<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
-                .map(Step::material)
-                .filter(m -> !m.isBlank())
+                .filter(step -> !step.material().isBlank())
+                .map(this::named)
                 .forEach(names::add);
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         for (String name : names) {
-            listed(name)
-                    .ifPresent(h -> notes.putIfAbsent(h.key(), notesByHazard.computeIfAbsent(h.key(), k -> note(h))));
+            listed(name).ifPresent(h -> {
+                OptionalDouble strength = strengths.massPercent(name, h);
+                String key = h.key() + (strength.isPresent() ? " at " + strength.getAsDouble() : "");
+                notes.putIfAbsent(key, notesByHazard.computeIfAbsent(key, k -> note(h, strength)));
+            });
         }
         return List.copyOf(notes.values());
+    }
+
+    /** The material with the strength of its own cell in front, {@code 1 M HCl}, where that is a solution whose strength is known. */
+    private String named(Step step) {
+        return step.molarityMolesPerLitre()
+                .entered()
+                .map(m -> m.asTyped() + " M " + step.material())
+                .filter(name -> reference.wash(name).isPresent())
+                .orElse(step.material());
     }
 
     /** The material itself, or what is dissolved in it, {@code 1 M HCl} or {@code phenylmagnesium bromide in diethyl ether}. */
@@ -61,9 +78,11 @@ final class HazardNotes {
         return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
     }
 
-    private HazardNote note(Hazard hazard) {
+    private HazardNote note(Hazard hazard, OptionalDouble massPercent) {
+        List<String> codes =
+                massPercent.isPresent() ? strengths.statements(hazard, massPercent.getAsDouble()) : hazard.statements();
         List<String> statements = new ArrayList<>();
-        for (String code : hazard.statements()) {
+        for (String code : codes) {
             statements.add(code
                     + reference
                             .hStatement(code)
@@ -71,12 +90,36 @@ final class HazardNotes {
                             .map(p -> " " + p)
                             .orElse(""));
         }
+        String caution = massPercent.isPresent()
+                ? SolutionStrength.caution(hazard, codes, massPercent.getAsDouble())
+                : hazard.caution();
+        return new HazardNote(hazard.name(), statements, caution, origin(hazard, massPercent), true);
+    }
+
+    private String origin(Hazard hazard, OptionalDouble massPercent) {
         String origin = hazard.basis() == Basis.SOURCE
-                ? hazard.sources().stream()
-                        .flatMap(key -> reference.source(key).stream())
-                        .map(Source::citation)
-                        .collect(Collectors.joining("; "))
+                ? citations(hazard.sources())
                 : hazard.basis().word();
-        return new HazardNote(hazard.name(), statements, hazard.caution(), origin, true);
+        if (massPercent.isEmpty()) {
+            return origin;
+        }
+        List<ConcentrationLimit> limits = reference.concentrationLimits(hazard.key());
+        Basis weakest = limits.stream()
+                .map(ConcentrationLimit::basis)
+                .max(Comparator.naturalOrder())
+                .orElse(Basis.MEMORY);
+        return origin + "; concentration limits: "
+                + citations(limits.stream()
+                        .flatMap(l -> l.sources().stream())
+                        .distinct()
+                        .toList())
+                + (weakest == Basis.SOURCE ? "" : " (" + weakest.word() + ")");
+    }
+
+    private String citations(List<String> sources) {
+        return sources.stream()
+                .flatMap(key -> reference.source(key).stream())
+                .map(Source::citation)
+                .collect(Collectors.joining("; "));
     }
 }

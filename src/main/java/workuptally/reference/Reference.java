@@ -45,6 +45,7 @@ public final class Reference {
     private final List<DryingAgent> dryingAgents;
     private final List<Oxidant> oxidants;
     private final List<Hazard> hazards;
+    private final Map<String, List<ConcentrationLimit>> concentrationLimits;
     private final Map<String, HStatement> hStatements;
     private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
@@ -79,6 +80,8 @@ public final class Reference {
         dryingAgents = each(files, Table.DRYING_AGENTS, DryingAgent::of);
         oxidants = each(files, Table.OXIDANTS, Oxidant::of);
         hazards = each(files, Table.HAZARDS, Hazard::of);
+        concentrationLimits = each(files, Table.CONCENTRATION_LIMITS, ConcentrationLimit::of).stream()
+                .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
         hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
@@ -401,6 +404,11 @@ public final class Reference {
                 .or(() -> find(hazardsByName, comma < 1 ? name : name.substring(0, comma)))
                 .or(() -> find(
                         hazardsByName, STRENGTH.matcher(name).replaceAll(" ").strip()));
+    }
+
+    /** Strengths at which solutions of a material carry its statements, by the key of its hazards; empty where none are listed. */
+    public List<ConcentrationLimit> concentrationLimits(String hazard) {
+        return concentrationLimits.getOrDefault(hazard, List.of());
     }
 
     /** All materials with hazards listed. */

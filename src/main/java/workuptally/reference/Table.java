@@ -14,6 +14,7 @@ enum Table {
     DRYING_AGENTS("drying-agents", "key"),
     OXIDANTS("oxidants", "key"),
     HAZARDS("hazards", "key"),
+    CONCENTRATION_LIMITS("concentration-limits", "hazard", "h-statement"),
     H_STATEMENTS("h-statements", "code"),
     INCOMPATIBILITIES("incompatibilities", "class a", "class b"),
     GLASSWARE("glassware", "key"),

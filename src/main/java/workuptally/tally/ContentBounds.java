@@ -16,7 +16,8 @@ import workuptally.tally.Theory.ProductTheory;
  *
  * <ul>
  *   <li>conservation: theory less what was found elsewhere, plus 1.645·u; only where every lot has a mass and
- *       an assay, since a lot known only as an upper bound would make this bound too low
+ *       an assay, since a lot known only as an upper bound would make this bound too low; a purified lot in the place of its crude makes it
+ *       no more than wider
  *   <li>the same for a product that was not looked for in a layer assayed for another: all layers share that rest, so that it is told as
  *       evidence and stays unknown
  *   <li>mixed layer: for a rag, its volume times the strongest solution measured in a layer of the run, plus 1.645·u
@@ -27,13 +28,21 @@ final class ContentBounds {
     private final Optional<Theory> theory;
     private final List<LayerTally> layers;
     private final List<LotTally> lots;
+    private final PurifiedLots purified;
     private final Found found;
 
-    ContentBounds(Run run, Optional<Theory> theory, List<LayerTally> layers, List<LotTally> lots, Found found) {
+    ContentBounds(
+            Run run,
+            Optional<Theory> theory,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            PurifiedLots purified,
+            Found found) {
         this.run = run;
         this.theory = theory;
         this.layers = layers;
         this.lots = lots;
+        this.purified = purified;
         this.found = found;
     }
 
@@ -104,7 +113,8 @@ final class ContentBounds {
         boolean lotsKnown = !lots.isEmpty()
                 && lots.stream()
                         .filter(LotTally::endsWorkup)
-                        .allMatch(l -> l.pureGrams().isPresent() && !l.basis().isUpperBound());
+                        .allMatch(l -> (l.pureGrams().isPresent() && !l.basis().isUpperBound())
+                                || purified.replaced().contains(l));
         if (expected.isEmpty() || !lotsKnown) {
             return Optional.empty();
         }

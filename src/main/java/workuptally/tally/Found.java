@@ -3,10 +3,12 @@ package workuptally.tally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Every content of a run that a balance of the workup may count: in terminal layers, aliquots, the lots at which the
- * workup ends, and layers said against the steps to be still there.
+ * workup ends, and layers said against the steps to be still there. Where no one assayed the crudes of a product, the assayed
+ * lots and layers of their purification take their place.
  *
  * @param terms what was found, where
  */
@@ -16,16 +18,18 @@ record Found(List<Term> terms) {
     }
 
     /** Collects the contents. */
-    static Found in(List<LayerTally> layers, List<LotTally> lots, Map<String, List<Content>> inLots) {
+    static Found in(
+            List<LayerTally> layers, List<LotTally> lots, PurifiedLots purified, Map<String, List<Content>> inLots) {
         List<Term> terms = new ArrayList<>();
-        for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
-                inLots.getOrDefault(lot.lot().label(), List.of())
-                        .forEach(c -> terms.add(new Term(lot.lot().label(), c)));
-            }
-        }
+        Stream<LotTally> standIns = purified.replaced().stream()
+                .map(l -> l.lot().product())
+                .distinct()
+                .flatMap(p -> purified.standIns(p).stream());
+        Stream.concat(lots.stream().filter(LotTally::endsWorkup), standIns)
+                .map(l -> l.lot().label())
+                .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
         for (LayerTally layer : layers) {
-            if (layer.counts()) {
+            if (layer.counts() || purified.isOfReplaced(layer)) {
                 layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
             }
         }

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 
 /**
- * Mass metrics of one run, ending at the crude or the dried solid; purification is outside. They say nothing about hazard or energy and
+ * Mass metrics of one run, ending at the crude or the dried solid; what a purification takes in is outside. They say nothing about hazard or energy and
  * compare only at equal boundary.
  *
  * <p>PMI = Σm(in)/m(P). E = (Σm(in) − m(P) − m(re-used))/m(P). Reaction mass efficiency = m(P)/Σm(reactants). Definitions: Constable,
@@ -14,6 +14,8 @@ import workuptally.measure.MeasuredValue;
  * @param inGrams everything that went into reaction and workup, water and drying agent included, g
  * @param workupInGrams the part of it added from the quench on, else from the first step on, g
  * @param productGrams wanted products by assay, g, above 0
+ * @param ofPurified true where the crude of a wanted product has no assay and what was purified from it is taken: the loss of the
+ *     purification then makes every figure per mass of product larger
  * @param solventGrams organic solvents: charges with that role, the solvent of solutions, and workup liquids, g
  * @param waterGrams water charged, added, and in aqueous reagents, g
  * @param reusedGrams distillates and layers set aside to be re-used, g
@@ -25,6 +27,7 @@ public record Metrics(
         MeasuredValue inGrams,
         MeasuredValue workupInGrams,
         MeasuredValue productGrams,
+        boolean ofPurified,
         MeasuredValue solventGrams,
         MeasuredValue waterGrams,
         double reusedGrams,

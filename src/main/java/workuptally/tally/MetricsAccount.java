@@ -16,7 +16,10 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.tally.ProductYield.Stage;
 
-/** Mass metrics of a run. Refused where a wanted product has no assay, since a crude's mass is not a product's. */
+/**
+ * Mass metrics of a run. Per mass of product by assay in the crude, else in what was purified from it;
+ * refused where a wanted product has neither, since a crude's mass is not a product's.
+ */
 final class MetricsAccount {
     private static final String WHAT = "mass metrics (PMI, E-factor, reaction mass efficiency)";
     private static final double GRAMS_PER_MILLIGRAM = 1e-3;
@@ -47,8 +50,8 @@ final class MetricsAccount {
         if (balance.isEmpty()) {
             return Optional.empty();
         }
-        Optional<MeasuredValue> product = productGrams(yields);
-        if (product.isEmpty()) {
+        List<ProductYield> products = products(yields);
+        if (products.isEmpty()) {
             return Optional.empty();
         }
         List<MeasuredValue> solvents = new ArrayList<>();
@@ -77,7 +80,8 @@ final class MetricsAccount {
         return Optional.of(new Metrics(
                 balance.get().inGrams(),
                 workupIn(additions),
-                product.get(),
+                sum(products.stream().map(ProductYield::massGrams).toList()),
+                products.stream().anyMatch(y -> y.stage() == Stage.PURIFIED),
                 sum(solvents),
                 sum(waters),
                 reused,
@@ -86,26 +90,36 @@ final class MetricsAccount {
                 separation ? OptionalDouble.empty() : atomEconomy(theory, amounts)));
     }
 
-    private Optional<MeasuredValue> productGrams(List<ProductYield> yields) {
-        List<MeasuredValue> found = new ArrayList<>();
+    /** Each wanted product's yield by assay: of the workup, else of what was purified; empty where one has neither. */
+    private List<ProductYield> products(List<ProductYield> yields) {
+        List<ProductYield> found = new ArrayList<>();
         for (Product product : run.products()) {
             if (!product.wanted()) {
                 continue;
             }
-            Optional<ProductYield> assayed = yields.stream()
-                    .filter(y -> y.stage() == Stage.WORKUP && y.product().equals(product))
-                    .findFirst()
-                    .filter(y -> y.basis() == YieldBasis.ASSAY && y.massGrams().value() > 0);
+            Optional<ProductYield> assayed =
+                    assayed(yields, product, Stage.WORKUP).or(() -> assayed(yields, product, Stage.PURIFIED));
             if (assayed.isEmpty()) {
                 omissions.add(
                         WHAT,
                         "no isolated mass of " + product.name() + " with an assay",
                         "gross, tare and assay of " + product.name() + " in Isolated");
-                return Optional.empty();
+                return List.of();
             }
-            found.add(assayed.get().massGrams());
+            found.add(assayed.get());
         }
-        return found.isEmpty() ? Optional.empty() : Optional.of(sum(found));
+        return found;
+    }
+
+    private static Optional<ProductYield> assayed(List<ProductYield> yields, Product product, Stage stage) {
+        return yields.stream()
+                .filter(y -> y.stage() == stage && isOf(y, product))
+                .findFirst()
+                .filter(y -> y.basis() == YieldBasis.ASSAY && y.massGrams().value() > 0);
+    }
+
+    private static boolean isOf(ProductYield yield, Product product) {
+        return yield.product().equals(product);
     }
 
     /** Shares of a material that are solvent and water, by its mass. */

@@ -35,8 +35,9 @@ public final class RunTallying {
     private record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons skeletons) {}
 
     /** What was weighed and assayed. */
-    private record Portions(
+    record Portions(
             List<LotTally> lots,
+            PurifiedLots purified,
             Map<String, List<Content>> inLots,
             List<LayerTally> layers,
             Found found,
@@ -93,10 +94,11 @@ public final class RunTallying {
             Map<String, List<Content>> inLots = new LinkedHashMap<>();
             LotContents lotContents = new LotContents(contents, molarMasses);
             lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
-            Found found = Found.in(layers, lots, inLots);
+            PurifiedLots purified = new PurifiedLots(graph, lots);
+            Found found = Found.in(layers, lots, purified, inLots);
             List<ProductYield> yields =
-                    new YieldAccount(run, readings, graph, charged.theory(), found, omissions).of(lots);
-            return new Portions(lots, inLots, layers, found, yields);
+                    new YieldAccount(run, readings, graph, charged.theory(), found, omissions).of(lots, purified);
+            return new Portions(lots, purified, inLots, layers, found, yields);
         }
 
         Followed followed(Charged charged, Portions portions) {
@@ -123,8 +125,8 @@ public final class RunTallying {
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
-            ContentBounds bounds =
-                    new ContentBounds(run, charged.theory(), portions.layers(), portions.lots(), portions.found());
+            ContentBounds bounds = new ContentBounds(
+                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
             Undecided undecided = new Undecided(
                     run,
                     graph,
@@ -140,8 +142,9 @@ public final class RunTallying {
                     followed.flow().unlabelledPhases(),
                     charged.theory(),
                     portions.found());
-            List<Closure> closures = new ClosureAccount(run, limits, charged.skeletons(), molarMasses, omissions)
-                    .of(portions.found(), portions.lots(), undecided, whereabouts);
+            List<Closure> closures = new ClosureAccount(
+                            run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
+                    .of(portions, undecided, whereabouts);
             Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
             return new RunTally(
                     run,

@@ -175,6 +175,14 @@ public final class Substances {
         return dryingAgents.computeIfAbsent(name, reference::dryingAgent);
     }
 
+    /** True for a listed sorbent, filter aid or drying agent. */
+    boolean isSorbent(String name) {
+        return reference
+                .hazard(name)
+                .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
+                .isPresent();
+    }
+
     /** A listed oxidant by name or alias. */
     Optional<Oxidant> oxidant(String name) {
         return reference.oxidant(name);

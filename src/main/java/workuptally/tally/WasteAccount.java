@@ -26,6 +26,9 @@ final class WasteAccount {
             "Cr", "Mn", "Co", "Ni", "Cu", "Zn", "Pd", "Ag", "Cd", "Sn", "Ba", "Pt", "Os", "Hg", "Pb", "Ru", "Rh", "As",
             "Se");
 
+    /** Metals of supported catalysts, which can catch fire when dry (common practice). */
+    private static final Set<String> CATALYST_METALS = Set.of("Pd", "Pt", "Rh", "Ru");
+
     private static final String BY_VOLUME = "; mass by its volume (estimate)";
     private static final String NO_PH = "pH not recorded: ask first";
     private static final double ACIDIC_BELOW_PH = 5;
@@ -35,11 +38,13 @@ final class WasteAccount {
     private final Run run;
     private final Limits limits;
     private final Substances substances;
+    private final SolidStream solids;
 
     WasteAccount(Run run, Limits limits, Substances substances) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
+        this.solids = new SolidStream(run, substances);
     }
 
     /** One line for each terminal layer with a mass, or with a volume from which its make-up gives one. */
@@ -48,8 +53,8 @@ final class WasteAccount {
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
             if (layer.terminal() && grams.isPresent()) {
-                Assignment assignment =
-                        assign(pH(layer), flow.portion(layer.label()), phaseByDensity(layer, identities));
+                Assignment assignment = assign(
+                        layer.label(), pH(layer), flow.portion(layer.label()), phaseByDensity(layer, identities));
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -81,7 +86,7 @@ final class WasteAccount {
     /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */
     WasteLine expected(String label, Optional<Layer.Phase> phase, Mixture mixture) {
         Layer.Phase assumed = phase.orElse(Layer.Phase.AQUEOUS);
-        Assignment assignment = assign(Optional.empty(), mixture, assumed);
+        Assignment assignment = assign(label, Optional.empty(), mixture, assumed);
         boolean open = assignment.why().equals(NO_PH);
         return new WasteLine(
                 label,
@@ -108,14 +113,16 @@ final class WasteAccount {
         return recorded == Layer.Phase.ORGANIC ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
     }
 
-    private Assignment assign(Optional<Entered> pH, Mixture mixture, Layer.Phase phase) {
+    private Assignment assign(String label, Optional<Entered> pH, Mixture mixture, Layer.Phase phase) {
         double halogenated = halogenatedPercent(mixture);
         boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
         double organic = organicPercent(mixture);
         if (phase == Layer.Phase.SOLID) {
-            return isHalogenated
-                    ? new Assignment("filter-cake-halogenated", "solid wet with halogenated solvent")
-                    : new Assignment("drying-agents-silica", "drying agent or cake");
+            if (isHalogenated) {
+                return new Assignment("filter-cake-halogenated", "solid wet with halogenated solvent");
+            }
+            SolidStream.Suggestion solid = solids.of(label, metal(), holdsAny(CATALYST_METALS));
+            return new Assignment(solid.stream(), solid.why());
         }
         if (isHalogenated && organic > 50) {
             return new Assignment("halogenated-organic", percent(halogenated) + " halogenated solvent");
@@ -171,6 +178,10 @@ final class WasteAccount {
 
     private boolean holdsHeavyMetal() {
         return metal().isPresent();
+    }
+
+    private boolean holdsAny(Set<String> metals) {
+        return run.charges().stream().anyMatch(c -> elements(c).stream().anyMatch(metals::contains));
     }
 
     private Optional<String> metal() {

@@ -9,7 +9,6 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
-import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.ProductYield.PercentOf;
@@ -43,7 +42,7 @@ final class YieldAccount {
         this.omissions = omissions;
     }
 
-    List<ProductYield> of(List<LotTally> lots) {
+    List<ProductYield> of(List<LotTally> lots, PurifiedLots purified) {
         List<ProductYield> yields = new ArrayList<>();
         if (theory.isEmpty()) {
             return yields;
@@ -55,45 +54,13 @@ final class YieldAccount {
             of(product, Stage.WORKUP, workup).ifPresent(yields::add);
         }
         for (ProductTheory product : theory.get().products()) {
-            List<LotTally> purified = lots.stream()
-                    .filter(l -> isOf(l, product.product()) && !l.endsWorkup() && !isWorkedOn(l, lots))
-                    .toList();
-            of(product, Stage.PURIFIED, purified).ifPresent(yields::add);
+            of(product, Stage.PURIFIED, purified.of(product.product())).ifPresent(yields::add);
         }
         return yields;
     }
 
     private static boolean isOf(LotTally lot, Product product) {
         return lot.lot().product().equalsIgnoreCase(product.name());
-    }
-
-    /** True for a lot from which another lot was made; crops of a product also where a purified lot does not say where it came from. */
-    private boolean isWorkedOn(LotTally lot, List<LotTally> lots) {
-        String label = lot.lot().label();
-        boolean isCrop = lot.lot().stage().filter(s -> s == Lot.Stage.CROP).isPresent();
-        return lots.stream()
-                .filter(l -> !l.lot().label().equals(label))
-                .anyMatch(l ->
-                        ancestors(l.lot().label()).contains(label) || (isCrop && isPurifiedOfUnstatedOrigin(l, lot)));
-    }
-
-    private boolean isPurifiedOfUnstatedOrigin(LotTally later, LotTally crop) {
-        return later.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
-                && later.lot().product().equalsIgnoreCase(crop.lot().product())
-                && later.lot().from().isEmpty()
-                && graph.givenBy(later.lot().label()).isEmpty();
-    }
-
-    private Set<String> ancestors(String label) {
-        Set<String> seen = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(graph.parents(label));
-        while (!open.isEmpty()) {
-            String next = open.remove(open.size() - 1);
-            if (seen.add(next)) {
-                open.addAll(graph.parents(next));
-            }
-        }
-        return seen;
     }
 
     private Optional<ProductYield> of(ProductTheory product, Stage stage, List<LotTally> lots) {

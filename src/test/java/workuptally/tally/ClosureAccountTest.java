@@ -115,6 +115,89 @@ class ClosureAccountTest {
                 .anyMatch(n -> n.what().equals("closure on S") && n.because().equals("lot C1 has no assay")));
     }
 
+    @Test
+    void purifiedLotStandsInForACrudeThatNobodyAssayed() {
+        // 18.00 g × 0.99 = 17.82 g P = 89.1 mmol of 100 mmol; where the other 10.9 % went, the purification may know.
+        Closure closure = closure(purified("99"));
+        assertEquals(89.1, closure.percent().value(), 1e-9);
+        assertEquals("P1", closure.terms().get(0).place());
+        assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
+        assertEquals("purification of C1", closure.candidates().get(0).place());
+        assertTrue(closure.candidates().get(0).settledBy().startsWith("assay C1"));
+    }
+
+    @Test
+    void liquorOfThePurificationCountsBesideThePurifiedLot() {
+        // 2.00 g P in the liquor = 10 mmol: 89.1 + 10 = 99.1 %.
+        SmallBook book = purified("99")
+                .row("workup", "Step", "1", "Operation", "recrystallise", "From", "C1", "Gives other", "ML1")
+                .row("layers", "Layer", "ML1", "Phase", "mother liquor", "Net", "50.00", "Status", "kept")
+                .row("assays", "Sample", "ML1", "Substance", "P", "Method", "HPLC", "Result", "2.00", "Unit", "g");
+        assertEquals(99.1, closure(book).percent().value(), 1e-9);
+        assertEquals(Verdict.CLOSES, closure(book).verdict());
+    }
+
+    @Test
+    void assayOfTheCrudeLeavesThePurifiedLotOut() {
+        SmallBook book = purified("99").first("isolated", "Assay", "90");
+        // 21.00 g × 0.90 = 18.90 g = 94.5 mmol.
+        assertEquals(94.5, closure(book).percent().value(), 1e-9);
+        assertEquals(1, closure(book).terms().size());
+    }
+
+    @Test
+    void purifiedLotWithoutAssayDoesNotStandIn() {
+        assertTrue(purified("").tally().closures().isEmpty());
+    }
+
+    @Test
+    void excessThatNobodyLookedForIsNoLoss() {
+        // Of 110 mmol N theory uses 100: 9.1 % over; 96 mmol in P are 87.3 % of N, and say nothing of a loss.
+        RunTally tally = excess().tally();
+        Closure substrate = tally.closures().get(0);
+        Closure reagent = tally.closures().get(1);
+        assertEquals("N", reagent.skeleton());
+        assertEquals(96.0 / 110 * 100, reagent.percent().value(), 1e-9);
+        assertEquals(Verdict.OPEN, substrate.verdict());
+        assertEquals(Verdict.CANNOT_DECIDE, reagent.verdict());
+        assertEquals("N left over", reagent.candidates().get(0).place());
+        assertEquals(
+                "9.1 % of the charge is beyond theory, and no layer was assayed for it",
+                reagent.candidates().get(0).evidence());
+        assertEquals("assay A1 for N", reagent.candidates().get(0).settledBy());
+    }
+
+    @Test
+    void excessThatWasLookedForLeavesAnOpenBalanceOpen() {
+        SmallBook book = excess().row(
+                        "assays", "Sample", "A1", "Substance", "N", "Method", "HPLC", "Result", "0.10", "Unit", "g");
+        Closure reagent = book.tally().closures().get(1);
+        // 0.10 g N = 1 mmol: 97/110 = 88.2 %.
+        assertEquals(97.0 / 110 * 100, reagent.percent().value(), 1e-9);
+        assertEquals(Verdict.OPEN, reagent.verdict());
+    }
+
+    /** 21.00 g of a crude C1 without an assay, from which 18.00 g were purified. */
+    private static SmallBook purified(String assay) {
+        return SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "21.00")
+                .row("isolated", "Lot", "P1", "Product", "P", "Stage", "purified", "From", "C1")
+                .but("isolated", "Net", "18.00")
+                .but("isolated", "Assay", assay)
+                .but("isolated", "Relative standard uncertainty", "1");
+    }
+
+    /** 100 mmol S and 110 mmol N give P, of which the lot holds 96 mmol; A1 was assayed for P alone. */
+    private static SmallBook excess() {
+        return lot("19.20", "1")
+                .first("products", "Skeleton", "S; N")
+                .row("charges", "Material", "N", "Role", "reagent", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Actual amount", "11.00")
+                .but("charges", "Actual unit", "g")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "0", "Unit", "g");
+    }
+
     private static SmallBook lot(String grams, String relativeUncertainty) {
         return SmallBook.reaction()
                 .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", grams, "Assay", "100")

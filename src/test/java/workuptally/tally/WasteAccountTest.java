@@ -67,8 +67,37 @@ class WasteAccountTest {
     }
 
     @Test
-    void cakeIsASolidByTheSolventItIsWetWith() {
-        assertEquals("drying-agents-silica", layer("solid", "", "").stream());
+    void cakeOfADryingStepIsADryingAgent() {
+        WasteLine line = filtered("MgSO4", "").tally().waste().get(0);
+        assertEquals("drying-agents-silica", line.stream());
+        assertEquals("drying cake, step 1", line.why());
+    }
+
+    @Test
+    void solidOnAFilterAidIsASorbent() {
+        assertEquals("drying-agents-silica", filtered("", "Celite").tally().waste().get(0).stream());
+    }
+
+    @Test
+    void solidThatNoDryingStepGaveIsNoDryingAgent() {
+        WasteLine line = filtered("", "").tally().waste().get(0);
+        assertEquals("solids-other", line.stream());
+        assertEquals("solid, composition not recorded, organic or inorganic", line.why());
+        assertEquals("solids-other", layer("solid", "", "").stream());
+        assertEquals("solids-other", layer("solid", "triphenylphosphine oxide 95 %", "").stream());
+    }
+
+    @Test
+    void filterCakeOfARunWithPalladiumIsACatalyst() {
+        SmallBook book = filtered("", "Celite")
+                .row("charges", "Material", "palladium on carbon", "Role", "catalyst", "Formula", "Pd");
+        WasteLine line = book.tally().waste().get(0);
+        assertEquals("catalyst-noble", line.stream());
+        assertTrue(line.why().contains("keep it wet"));
+    }
+
+    @Test
+    void cakeWetWithHalogenatedSolventGoesByTheSolvent() {
         assertEquals("filter-cake-halogenated", layer("solid", "dichloromethane 30 %", "").stream());
     }
 
@@ -90,6 +119,18 @@ class WasteAccountTest {
                 .waste()
                 .get(0)
                 .kept());
+    }
+
+    /** A solid K1, filtered off through a filter aid where one is named, of a solution that was dried where an agent is named. */
+    private static SmallBook filtered(String agent, String aid) {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", agent.isEmpty() ? "dilute" : "dry", "From", "RM")
+                .but("workup", "Material", agent)
+                .but("workup", "Gives organic", "O1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "O1", "Material", aid)
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives other", "K1")
+                .row("layers", "Layer", "K1", "Phase", "solid", "Net", "5.00", "Status", "kept");
     }
 
     private static WasteLine layer(String phase, String composition, String pH) {

@@ -11,7 +11,10 @@ import workuptally.model.Severity;
 import workuptally.tally.Closure;
 import workuptally.tally.RunTally;
 
-/** What the balance of each partner says: over 100 % stops, open is a note up to the run limit plus U and a check beyond, undecided a check. */
+/**
+ * What the balance of each partner says: over 100 % stops, open is a note up to the run limit plus U and a check beyond, undecided a check,
+ * of a reagent beside the limiting one a note.
+ */
 final class ClosureVerdict implements RunRule {
     static final String OVER = "closure-over";
     static final String OPEN = "closure-open";
@@ -45,7 +48,7 @@ final class ClosureVerdict implements RunRule {
                 case CANNOT_DECIDE ->
                     findings.add(
                             CANNOT_DECIDE,
-                            Severity.CHECK,
+                            isOfReagent(tally, closure) ? Severity.NOTE : Severity.CHECK,
                             place(tally, closure),
                             seen(closure) + ": it cannot be decided whether it closes",
                             FindingList.say(
@@ -59,6 +62,16 @@ final class ClosureVerdict implements RunRule {
             }
         }
         return findings.list();
+    }
+
+    /** True for the balance of a partner that does not limit the theory, beside one that does. */
+    private static boolean isOfReagent(RunTally tally, Closure closure) {
+        return tally.closures().size() > 1
+                && tally.theory()
+                        .filter(t -> !t.limiting().isEmpty()
+                                && t.limiting().stream()
+                                        .noneMatch(l -> l.material().equalsIgnoreCase(closure.skeleton())))
+                        .isPresent();
     }
 
     /** What would settle it, the largest unknown first. */

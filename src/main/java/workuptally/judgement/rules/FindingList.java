@@ -28,9 +28,9 @@ final class FindingList {
         return List.copyOf(findings);
     }
 
-    /** A sentence with numbers put in, with a decimal point whatever the locale. */
+    /** A sentence with numbers put in, with a decimal point whatever the locale; large volumes and masses in L and kg. */
     static String say(String format, Object... numbers) {
-        return String.format(Locale.ROOT, format, numbers);
+        return LargeFigures.in(String.format(Locale.ROOT, format, numbers));
     }
 
     /** A number with up to four digits and no trailing zeros. */

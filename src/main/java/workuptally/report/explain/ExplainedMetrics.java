@@ -32,7 +32,10 @@ final class ExplainedMetrics {
                 .equation("PMI = " + numbers.plain(metrics.inGrams()) + " g / " + numbers.plain(metrics.productGrams())
                         + " g")
                 .note(
-                        "Up to the crude or the dried solid; purification is outside. What went in stands under total mass in.")
+                        metrics.ofPurified()
+                                ? "No crude was assayed: P is what was purified from it, and what purification took in is not counted."
+                                : "Up to the crude or the dried solid; purification is outside.")
+                .note("What went in stands under total mass in.")
                 .result(metrics.pmi(), "g/g", numbers);
     }
 

@@ -254,6 +254,7 @@ final class RunJson {
         json.measured("inGrams", metrics.inGrams());
         json.measured("workupInGrams", metrics.workupInGrams());
         json.measured("productGrams", metrics.productGrams());
+        json.flag("ofPurified", metrics.ofPurified());
         json.measured("solventGrams", metrics.solventGrams());
         json.measured("waterGrams", metrics.waterGrams());
         json.number("reusedGrams", metrics.reusedGrams());

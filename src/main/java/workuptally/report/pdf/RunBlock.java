@@ -70,7 +70,12 @@ final class RunBlock {
     private void metrics(List<Block> blocks) {
         run.tally().metrics().ifPresent(m -> {
             Figures figures = look.figures();
-            StringJoiner text = new StringJoiner("; ", "Per mass of crude product: ", ".");
+            StringJoiner text = new StringJoiner(
+                    "; ",
+                    m.ofPurified()
+                            ? "Per mass of purified product, as no crude was assayed (what purification took in is not counted): "
+                            : "Per mass of product in the crude: ",
+                    ".");
             text.add("PMI " + figures.significant(m.pmi().value(), 3) + " (workup "
                     + figures.significant(m.pmiWorkupOnly().value(), 3) + ")");
             text.add("E-factor " + figures.significant(m.eFactorWithWater(), 3) + " ("

@@ -15,7 +15,8 @@ public final class MetricsSection {
     public static final String TITLE = "Metrics";
 
     static final String NOTE =
-            "Masses put in per mass of product by assay, up to the crude; water counted unless the heading says otherwise. "
+            "Masses put in per mass of product by assay, up to the crude; where no crude was assayed, per mass of what was purified from it, "
+                    + "without what purification took in. Water counted unless the heading says otherwise. "
                     + "The last rows are the book: sum over sum, and the mean over runs, which is not to be reported as the book's.";
 
     private MetricsSection() {}
@@ -36,7 +37,8 @@ public final class MetricsSection {
                                 Column.number("Solvent intensity", "g/g", 1),
                                 Column.number("Water intensity", "g/g", 1),
                                 Column.number("Mass in", "g", 1),
-                                Column.number("Product", "g", 3)),
+                                Column.number("Product", "g", 3),
+                                Column.text("Product weighed as", 12)),
                         review.runs(),
                         run -> run.tally().metrics().stream().map(metrics -> row(run.id(), metrics)))
                 .followedBy(ofBook(review.period().metrics()));
@@ -50,6 +52,7 @@ public final class MetricsSection {
         return List.of(
                 row(
                         "sum over sum",
+                        "crude",
                         period.pmi(),
                         none,
                         period.eFactorWithWater(),
@@ -60,12 +63,25 @@ public final class MetricsSection {
                         period.waterIntensity(),
                         OptionalDouble.of(period.inGrams()),
                         OptionalDouble.of(period.productGrams())),
-                row("mean over runs", period.meanOfPmis(), none, none, none, none, none, none, none, none, none));
+                row(
+                        "mean over runs",
+                        "crude",
+                        period.meanOfPmis(),
+                        none,
+                        none,
+                        none,
+                        none,
+                        none,
+                        none,
+                        none,
+                        none,
+                        none));
     }
 
     private static TableView.Row row(String run, Metrics metrics) {
         return row(
                 run,
+                metrics.ofPurified() ? "purified" : "crude",
                 value(metrics.pmi()),
                 value(metrics.pmiWorkupOnly()),
                 OptionalDouble.of(metrics.eFactorWithWater()),
@@ -84,12 +100,13 @@ public final class MetricsSection {
         return OptionalDouble.of(measured.value());
     }
 
-    private static TableView.Row row(String name, OptionalDouble... figures) {
+    private static TableView.Row row(String name, String weighedAs, OptionalDouble... figures) {
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.of(name));
         for (OptionalDouble figure : figures) {
             cells.add(Cell.of(figure));
         }
+        cells.add(Cell.of(weighedAs));
         return new TableView.Row(cells, Optional.empty());
     }
 }

@@ -1,12 +1,16 @@
 package workuptally.judgement.rules;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.judgement.HazardNote;
 
 /** Cautions about operations. That ethers form peroxides and that bicarbonate gives gas with acid is common knowledge of the trade. */
@@ -75,5 +79,59 @@ class HazardNotesTest {
                 .plus("charges", "X1,sodium azide,reagent,NaN3,65.01,,,,0.1,g,99,,,,")
                 .plus("charges", "X1,dichloromethane,solvent,CH2Cl2,,,,,5,mL,,,,1.326,");
         assertTrue(speaksOf(notes(book), "sodium azide and dichloromethane", "never"));
+    }
+
+    /** Limits of the harmonised entries (Regulation (EC) 1272/2008, Annex VI, from memory); mass per cent of 1, 6 and 10 M by density tables. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 M HCl, Hydrochloric acid, '', below the classification limits",
+        "10 % HCl, Hydrochloric acid, H315 H319 H335, Judged at 10.0 %",
+        "6 M HCl, Hydrochloric acid, H315 H319 H335, Judged at 19.9 %",
+        "conc. HCl, Hydrochloric acid, H314 H335, Judged at 37",
+        "hydrochloric acid, Hydrochloric acid, H335 H314, never onto cyanide",
+        "HCl in dioxane, Hydrochloric acid, H335 H314, never onto cyanide",
+        "4 M HCl in dioxane, Hydrochloric acid, H335 H314, never onto cyanide",
+        "1 M NaOH, Sodium hydroxide, H314, Judged at 3.84 %",
+        "1 % NaOH, Sodium hydroxide, H315 H319, Judged at 1.00 %",
+        "1 M H2SO4, Sulfuric acid, H315 H319, Judged at 9.24 %",
+        "30 % hydrogen peroxide, Hydrogen peroxide, H332 H302 H272 H318, Judged at 30.0 %",
+        "'3,0 % H2O2', Hydrogen peroxide, H332 H302, Judged at 3.00 %",
+        "2 % NH3, Ammonia solution, H315 H319, Judged at 2.00 %"
+    })
+    void statementsAreThoseOfTheStrengthWhereItIsKnown(String material, String subject, String codes, String caution)
+            throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", '"' + material + "\",1,30,,,1.05");
+        HazardNote note = notes(book).stream()
+                .filter(n -> n.ofMaterial() && n.subject().equals(subject))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                codes == null ? "" : codes,
+                note.statements().stream().map(s -> s.split(" ")[0]).collect(Collectors.joining(" ")));
+        assertTrue(caution == null || note.caution().contains(caution), note.caution());
+    }
+
+    @Test
+    void concentratedAndDilutedStandBesideEachOther() throws Exception {
+        ExampleBook book = ExampleBook.clean()
+                .with("workup", "water,1,30,,,0.998", "1 M HCl,1,30,,,1.016")
+                .plus("charges", "X1,conc. HCl,reagent,HCl,36.46,,,,0.1,g,37,,,,");
+        assertEquals(
+                2,
+                notes(book).stream()
+                        .filter(n -> n.subject().equals("Hydrochloric acid"))
+                        .count());
+    }
+
+    @Test
+    void molarityOfTheStepTellsTheStrength() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", "HCl,1,30,,1,1.016");
+        assertTrue(speaksOf(notes(book), "Hydrochloric acid", "Judged at 3.59 %"));
+    }
+
+    @Test
+    void molarityBesideASaturatedWashTakesNoNoteAway() throws Exception {
+        ExampleBook book = ExampleBook.clean().with("workup", "water,1,30,,,0.998", "sat. NaHCO3,1,30,,1.1,1.061");
+        assertTrue(speaksOf(notes(book), "Sodium hydrogencarbonate", "CO2"));
     }
 }
