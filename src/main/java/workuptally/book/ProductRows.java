@@ -47,7 +47,7 @@ final class ProductRows {
     private static List<SkeletonPart> skeleton(TableRow row, RunParts run) {
         List<SkeletonPart> skeleton = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
-        for (TableRow.Part part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {
+        for (NamedNumber part : row.parts("Skeleton", Unit.ONE, "benzophenone 1; aniline 2", Optional.of(1.0))) {
             Optional<Charge> charge = run.charge(part.name());
             if (charge.isEmpty()) {
                 unknown.add(part.name());

@@ -1,6 +1,5 @@
 package workuptally.book;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Amount;
-import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.RowPlace;
@@ -17,13 +15,14 @@ import workuptally.model.Step;
 
 /** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
 final class TableRow {
-    private static final String CORRECT = "Correct the cell and run again.";
+    static final String CORRECT = "Correct the cell and run again.";
 
     private final RawRow raw;
     private final MatchedHeadings headings;
     private final Map<String, Column> columns;
     private final FindingLog log;
     private final RowPlace place;
+    private final NumberCells numbers;
     private String run = "";
 
     TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log) {
@@ -32,6 +31,7 @@ final class TableRow {
         this.columns = columns;
         this.log = log;
         this.place = new RowPlace(headings.place(), raw.row(), raw.line());
+        this.numbers = new NumberCells(this, headings);
     }
 
     /** Says which run the row belongs to, for the findings that follow. */
@@ -51,7 +51,7 @@ final class TableRow {
         return cell(heading).isEmpty();
     }
 
-    private Optional<RawCell> cell(String heading) {
+    Optional<RawCell> cell(String heading) {
         return headings.cell(raw, heading);
     }
 
@@ -60,7 +60,8 @@ final class TableRow {
         log.add(code, severity, run, place.at(heading), seen, expected, action);
     }
 
-    private void reportCell(String code, Column column, RawCell cell, String expected, String action) {
+    /** Reports a fault of a cell; without words of its own it says what the column wants. */
+    void reportCell(String code, Column column, RawCell cell, String expected, String action) {
         if (cell.type() == RawCell.Type.MERGED) {
             return; // reported once for the region
         }
@@ -73,7 +74,7 @@ final class TableRow {
                 action.isEmpty() ? CORRECT : action);
     }
 
-    private static String seen(RawCell cell) {
+    static String seen(RawCell cell) {
         return cell.type() == RawCell.Type.NOT_CALCULATED ? "a formula without result" : CellNumber.shown(cell);
     }
 
@@ -122,7 +123,7 @@ final class TableRow {
     Field number(String heading) {
         Column column = columns.get(heading);
         Unit own = column.unit().orElse(Unit.ONE);
-        return number(column, cell(heading), headings.unit(heading).orElse(own), own);
+        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own);
     }
 
     /** A number of portions, which may carry a times sign: {@code 3 x}. */
@@ -157,7 +158,7 @@ final class TableRow {
         RawCell whole = cell(heading).orElseThrow();
         Column column = columns.get(heading);
         Unit own = column.unit().orElse(Unit.ONE);
-        Field each = number(
+        Field each = numbers.number(
                 column,
                 Optional.of(RawCell.text(whole.column(), text.get().each())),
                 headings.unit(heading).orElse(own),
@@ -166,178 +167,9 @@ final class TableRow {
         return Optional.of(new Portioned(count.isBlank() ? portions : count, each));
     }
 
-    private Field number(Column column, Optional<RawCell> cell, Unit usual, Unit target) {
-        if (cell.isEmpty()) {
-            return new Field.Blank(place, column.heading());
-        }
-        if (!headings.unitIsReadable(column.heading())) {
-            return new Field.Unreadable(seen(cell.get()), place.at(column.heading()));
-        }
-        NumberText read = read(cell.get());
-        if (read instanceof NumberText.Number number) {
-            return converted(column, cell.get(), number, number.unit().orElse(usual), target);
-        }
-        return notANumber(column, cell.get(), read);
-    }
-
-    /** The number of a cell; {@code 1,702} is read by the decimal comma where the other numbers of the table are written with one. */
-    private NumberText read(RawCell cell) {
-        NumberText read = CellNumber.read(cell);
-        boolean twoWays = read instanceof NumberText.Fault fault && fault.code().equals(NumberText.AMBIGUOUS);
-        return twoWays && headings.writesDecimalCommas()
-                ? NumberText.parse(cell.text().replace(',', '.'))
-                : read;
-    }
-
-    private Field notANumber(Column column, RawCell cell, NumberText read) {
-        if (read instanceof NumberText.Nothing) {
-            return new Field.Blank(place, column.heading());
-        }
-        if (read instanceof NumberText.Fault fault) {
-            reportCell(fault.code(), column, cell, fault.expected(), fault.action());
-        } else {
-            reportCell(
-                    "not-detected-outside-assays",
-                    column,
-                    cell,
-                    column.expected() + "; 'n.d.' is a result of an assay only",
-                    "Enter the number, or '<' and a limit, and run again.");
-        }
-        return new Field.Unreadable(seen(cell), place.at(column.heading()));
-    }
-
-    private Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
-        if (typed.quantity() != target.quantity()) {
-            reportCell(
-                    "unit-wrong",
-                    column,
-                    cell,
-                    column.expectedIn(target),
-                    "Correct the number or its unit and run again.");
-            return new Field.Unreadable(seen(cell), place.at(column.heading()));
-        }
-        boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
-        double value = typed.convert(number.value(), target).doubleValue();
-        if (percentCell && value > 150) {
-            reportCell(
-                    "percent-cell-too-large",
-                    column,
-                    cell,
-                    column.expectedIn(target),
-                    "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
-            return new Field.Unreadable(seen(cell), place.at(column.heading()));
-        }
-        if (!column.range().holds(value)) {
-            reportCell("value-impossible", column, cell, column.expectedIn(target), CORRECT);
-            return new Field.Unreadable(seen(cell), place.at(column.heading()));
-        }
-        if (column.range() == Range.ASSAY) {
-            lookAtAssay(column, cell, number, value);
-        }
-        int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
-        // numbers of a laboratory recur, and a large book has a million of them
-        String shown = CellNumber.shown(cell, number).intern();
-        return new Field.Entered(value, number.qualifier(), decimals, shown, place, column.heading());
-    }
-
-    private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {
-        if (value > 100) {
-            log.add(
-                    "assay-over-100 C27",
-                    Severity.CHECK,
-                    run,
-                    place.at(column.heading()),
-                    "read '" + seen(cell) + "'",
-                    "a content by mass of up to 100 %",
-                    "Correct the cell, or leave it if it is what was measured; it was used as it stands.");
-        } else if (value > 0 && value <= 1 && number.unit().isEmpty() && number.qualifier() == Qualifier.EXACT) {
-            log.add(
-                    "percent-as-fraction",
-                    Severity.CHECK,
-                    run,
-                    place.at(column.heading()),
-                    "read '" + seen(cell) + "'",
-                    "a percentage; 0.95 means 0.95 %",
-                    "Write 95 for 95 %, or '0.95 %' if that is meant, and run again; it was used as it stands.");
-        }
-    }
-
     /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
     Optional<Amount> amount(String heading, String unitHeading) {
-        Column column = columns.get(heading);
-        Optional<RawCell> cell = cell(heading);
-        if (cell.isEmpty()) {
-            return Optional.empty();
-        }
-        NumberText read = read(cell.get());
-        String beside = text(unitHeading);
-        Optional<Unit> unitBeside = Unit.named(beside);
-        if (!(read instanceof NumberText.Number number)) {
-            Field field = notANumber(column, cell.get(), read);
-            return field.isBlank()
-                    ? Optional.empty()
-                    : Optional.of(new Amount(
-                            field, unitBeside.flatMap(TableRow::dimension).orElse(Dimension.MASS), beside));
-        }
-        Amount unusable = new Amount(
-                new Field.Unreadable(seen(cell.get()), place.at(heading)),
-                unitBeside.flatMap(TableRow::dimension).orElse(Dimension.MASS),
-                beside);
-        if (!beside.isEmpty() && unitBeside.flatMap(TableRow::dimension).isEmpty()) {
-            report(
-                    unitBeside.isEmpty() ? "unit-unknown" : "unit-wrong",
-                    Severity.STOP,
-                    unitHeading,
-                    "read '" + beside + "'",
-                    columns.get(unitHeading).expected(),
-                    CORRECT);
-            return Optional.of(unusable);
-        }
-        if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
-            reportCell(
-                    "unit-contradiction",
-                    column,
-                    cell.get(),
-                    "the unit beside it, " + beside,
-                    "Keep one of the two units and run again.");
-            return Optional.of(unusable);
-        }
-        Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
-        if (unit.isEmpty()) {
-            report(
-                    "unit-missing",
-                    Severity.STOP,
-                    unitHeading,
-                    "read '" + seen(cell.get()) + "' without a unit",
-                    columns.get(unitHeading).expected(),
-                    "Enter the unit and run again.");
-            return Optional.of(unusable);
-        }
-        Optional<Dimension> dimension = dimension(unit.get());
-        if (dimension.isEmpty()) {
-            reportCell(
-                    "unit-wrong", column, cell.get(), columns.get(unitHeading).expected(), CORRECT);
-            return Optional.of(unusable);
-        }
-        Field value = converted(column, cell.get(), number, unit.get(), base(dimension.get()));
-        return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
-    }
-
-    private static Optional<Dimension> dimension(Unit unit) {
-        return switch (unit.quantity()) {
-            case MASS -> Optional.of(Dimension.MASS);
-            case VOLUME -> Optional.of(Dimension.VOLUME);
-            case AMOUNT -> Optional.of(Dimension.AMOUNT);
-            default -> Optional.empty();
-        };
-    }
-
-    private static Unit base(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> Unit.GRAM;
-            case VOLUME -> Unit.MILLILITRE;
-            case AMOUNT -> Unit.MILLIMOLE;
-        };
+        return new AmountCells(this, headings, numbers).amount(columns.get(heading), columns.get(unitHeading));
     }
 
     /**
@@ -353,7 +185,7 @@ final class TableRow {
         if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
             return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place, heading);
         }
-        return number(column, cell, usual, target);
+        return numbers.number(column, cell, usual, target);
     }
 
     /** Unit written beside the number within the cell, if any. */
@@ -430,31 +262,23 @@ final class TableRow {
     }
 
     /**
-     * A name with a number.
-     *
-     * @param name name
-     * @param value number in the unit asked for
-     */
-    record Part(String name, double value) {}
-
-    /**
      * Parts joined by ;, each a name followed by a number.
      *
      * @param unit unit wanted, and meant where none is written
      * @param example what a cell should look like
      * @param loneNumber number of a part that is only a name, if that is allowed
      */
-    List<Part> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
-        List<Part> parts = new ArrayList<>();
+    List<NamedNumber> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
+        List<NamedNumber> parts = new ArrayList<>();
         for (String piece : text(heading).split(";")) {
             String text = piece.strip();
             if (text.isEmpty() || isDash(text)) {
                 continue;
             }
-            Optional<Part> part = part(text, unit)
+            Optional<NamedNumber> part = NamedNumber.read(text, unit)
                     .or(() -> loneNumber
                             .filter(n -> !text.matches(".*\\s[\\d.,]+"))
-                            .map(n -> new Part(text, n)));
+                            .map(n -> new NamedNumber(text, n)));
             if (part.isEmpty()) {
                 report(
                         "parts-unreadable",
@@ -468,23 +292,6 @@ final class TableRow {
             parts.add(part.get());
         }
         return parts;
-    }
-
-    private static Optional<Part> part(String text, Unit unit) {
-        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
-            if (NumberText.parse(text.substring(space + 1)) instanceof NumberText.Number number
-                    && number.qualifier() != Qualifier.BELOW
-                    && number.qualifier() != Qualifier.ABOVE) {
-                Unit typed = number.unit().orElse(unit);
-                BigDecimal value = number.value();
-                return typed.quantity() == unit.quantity() && value.signum() > 0
-                        ? Optional.of(new Part(
-                                text.substring(0, space).strip(),
-                                typed.convert(value, unit).doubleValue()))
-                        : Optional.empty();
-            }
-        }
-        return Optional.empty();
     }
 
     /** Gross with its tare: a gross below the tare is reported and cannot be used. */

@@ -1,25 +1,14 @@
 package workuptally.reference;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.StringReader;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * All reference tables, loaded and checked once; immutable.
@@ -27,8 +16,6 @@ import java.util.stream.Stream;
  * <p>Names are found without regard to case, spaces, hyphens, commas and brackets, by name, alias or key.
  */
 public final class Reference {
-    private static final String DATA = "data/";
-    private static final long MOST_BYTES = 4_000_000;
     /** A number with per cent or molarity before or behind a name, in brackets or not. */
     private static final Pattern STRENGTH = Pattern.compile("^\\s*\\d+(?:[.,]\\d+)?\\s*(?:(?:wt\\.?\\s*)?%|M|N)(?=\\s)"
             + "|[\\s,(]+\\d+(?:[.,]\\d+)?\\s*(?:(?:wt\\.?\\s*)?%|M|N)\\s*\\)?\\s*$");
@@ -112,7 +99,7 @@ public final class Reference {
 
         private static Reference read() {
             try {
-                return new Reference(builtIn());
+                return new Reference(TableFiles.packed());
             } catch (IllegalReferenceException e) {
                 throw new IllegalStateException(e.getMessage(), e);
             }
@@ -127,82 +114,7 @@ public final class Reference {
      * @throws IllegalReferenceException if a file is unknown, too large (4 MB), not UTF-8, malformed, or holds a value out of range
      */
     public static Reference load(Path overrideDirectory) throws IllegalReferenceException {
-        try {
-            Map<Table, TableFile> files = builtIn();
-            for (Path file : overrides(overrideDirectory)) {
-                String shown = file.getFileName().toString();
-                Optional<Table> table = Table.ofFile(shown);
-                if (table.isEmpty()) {
-                    throw new IllegalReferenceException(shown, "is no reference table; the tables are " + tableNames());
-                }
-                TableFile own = TableFile.read(table.get(), shown, boundedText(file, shown));
-                files.put(table.get(), files.get(table.get()).overriddenBy(own, shown));
-            }
-            return new Reference(files);
-        } catch (IllegalReferenceException e) {
-            throw e;
-        } catch (IOException e) {
-            throw new IllegalReferenceException(overrideDirectory.toString(), "cannot be read: " + e.getMessage(), e);
-        }
-    }
-
-    private static String tableNames() {
-        return String.join(", ", Stream.of(Table.values()).map(Table::fileName).toList());
-    }
-
-    private static List<Path> overrides(Path directory) throws IOException {
-        if (!Files.isDirectory(directory)) {
-            throw new IllegalReferenceException(
-                    directory.toString(), "is no folder: give the one that holds your own tables.");
-        }
-        try (Stream<Path> entries = Files.list(directory)) {
-            return entries.filter(path -> path.getFileName().toString().endsWith(".csv"))
-                    .sorted()
-                    .toList();
-        }
-    }
-
-    private static Reader boundedText(Path file, String shown) throws IOException {
-        // What is read counts, not the size that the file system names: a device names none.
-        byte[] bytes;
-        try (InputStream in = Files.newInputStream(file)) {
-            bytes = in.readNBytes((int) MOST_BYTES + 1);
-        }
-        if (bytes.length > MOST_BYTES) {
-            throw new IllegalReferenceException(shown, "is larger than " + MOST_BYTES / 1_000_000 + " MB");
-        }
-        try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-            return new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text);
-        } catch (CharacterCodingException e) {
-            throw new IllegalReferenceException(shown, "is not UTF-8 text", e);
-        }
-    }
-
-    private static Map<Table, TableFile> builtIn() throws IllegalReferenceException {
-        Map<Table, TableFile> files = new EnumMap<>(Table.class);
-        for (Table table : Table.values()) {
-            String name = DATA + table.fileName();
-            try (InputStream stream = Reference.class.getResourceAsStream(name)) {
-                if (stream == null) {
-                    throw new IllegalReferenceException(table.fileName(), "is missing from the program");
-                }
-                files.put(
-                        table,
-                        TableFile.read(
-                                table,
-                                table.fileName(),
-                                new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))));
-            } catch (IllegalReferenceException e) {
-                throw e;
-            } catch (IOException e) {
-                throw new IllegalReferenceException(table.fileName(), "cannot be read: " + e.getMessage(), e);
-            }
-        }
-        return files;
+        return new Reference(TableFiles.overriddenBy(overrideDirectory));
     }
 
     private interface RowReader<T> {
@@ -218,7 +130,7 @@ public final class Reference {
         return List.copyOf(read);
     }
 
-    private static <T> Map<String, T> byKey(List<T> rows, java.util.function.Function<T, String> key) {
+    private static <T> Map<String, T> byKey(List<T> rows, Function<T, String> key) {
         Map<String, T> map = new LinkedHashMap<>();
         rows.forEach(row -> map.put(key.apply(row), row));
         return map;

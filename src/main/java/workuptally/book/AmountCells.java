@@ -1,0 +1,97 @@
+package workuptally.book;
+
+import java.util.Optional;
+import workuptally.model.Amount;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.Severity;
+
+/** Amounts of one row, each a number whose unit says whether it is a mass, a volume or an amount of substance. */
+final class AmountCells {
+    private final TableRow row;
+    private final MatchedHeadings headings;
+    private final NumberCells numbers;
+
+    AmountCells(TableRow row, MatchedHeadings headings, NumberCells numbers) {
+        this.row = row;
+        this.headings = headings;
+        this.numbers = numbers;
+    }
+
+    /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
+    Optional<Amount> amount(Column column, Column unitColumn) {
+        String heading = column.heading();
+        Optional<RawCell> cell = row.cell(heading);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        NumberText read = numbers.read(cell.get());
+        String beside = row.text(unitColumn.heading());
+        Optional<Unit> unitBeside = Unit.named(beside);
+        if (!(read instanceof NumberText.Number number)) {
+            Field field = numbers.notANumber(column, cell.get(), read);
+            return field.isBlank()
+                    ? Optional.empty()
+                    : Optional.of(new Amount(
+                            field, unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS), beside));
+        }
+        Amount unusable = new Amount(
+                new Field.Unreadable(TableRow.seen(cell.get()), row.place().at(heading)),
+                unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS),
+                beside);
+        if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {
+            row.report(
+                    unitBeside.isEmpty() ? "unit-unknown" : "unit-wrong",
+                    Severity.STOP,
+                    unitColumn.heading(),
+                    "read '" + beside + "'",
+                    unitColumn.expected(),
+                    TableRow.CORRECT);
+            return Optional.of(unusable);
+        }
+        if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
+            row.reportCell(
+                    "unit-contradiction",
+                    column,
+                    cell.get(),
+                    "the unit beside it, " + beside,
+                    "Keep one of the two units and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
+        if (unit.isEmpty()) {
+            row.report(
+                    "unit-missing",
+                    Severity.STOP,
+                    unitColumn.heading(),
+                    "read '" + TableRow.seen(cell.get()) + "' without a unit",
+                    unitColumn.expected(),
+                    "Enter the unit and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Dimension> dimension = dimension(unit.get());
+        if (dimension.isEmpty()) {
+            row.reportCell("unit-wrong", column, cell.get(), unitColumn.expected(), TableRow.CORRECT);
+            return Optional.of(unusable);
+        }
+        Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
+        return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    private static Optional<Dimension> dimension(Unit unit) {
+        return switch (unit.quantity()) {
+            case MASS -> Optional.of(Dimension.MASS);
+            case VOLUME -> Optional.of(Dimension.VOLUME);
+            case AMOUNT -> Optional.of(Dimension.AMOUNT);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Unit base(Dimension dimension) {
+        return switch (dimension) {
+            case MASS -> Unit.GRAM;
+            case VOLUME -> Unit.MILLILITRE;
+            case AMOUNT -> Unit.MILLIMOLE;
+        };
+    }
+}

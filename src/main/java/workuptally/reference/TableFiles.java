@@ -1,0 +1,111 @@
+package workuptally.reference;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The files of the reference tables: those packed with the program, and a laboratory's own over them. */
+final class TableFiles {
+    private static final String DATA = "data/";
+    private static final long MOST_BYTES = 4_000_000;
+
+    private TableFiles() {}
+
+    /** The tables packed with the program. */
+    static Map<Table, TableFile> packed() throws IllegalReferenceException {
+        Map<Table, TableFile> files = new EnumMap<>(Table.class);
+        for (Table table : Table.values()) {
+            String name = DATA + table.fileName();
+            try (InputStream stream = Reference.class.getResourceAsStream(name)) {
+                if (stream == null) {
+                    throw new IllegalReferenceException(table.fileName(), "is missing from the program");
+                }
+                files.put(
+                        table,
+                        TableFile.read(
+                                table,
+                                table.fileName(),
+                                new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))));
+            } catch (IllegalReferenceException e) {
+                throw e;
+            } catch (IOException e) {
+                throw new IllegalReferenceException(table.fileName(), "cannot be read: " + e.getMessage(), e);
+            }
+        }
+        return files;
+    }
+
+    /**
+     * The packed tables with the rows of a folder over them.
+     *
+     * @throws IllegalReferenceException if a file is unknown, too large, not UTF-8 or malformed
+     */
+    static Map<Table, TableFile> overriddenBy(Path directory) throws IllegalReferenceException {
+        try {
+            Map<Table, TableFile> files = packed();
+            for (Path file : overrides(directory)) {
+                String shown = file.getFileName().toString();
+                Optional<Table> table = Table.ofFile(shown);
+                if (table.isEmpty()) {
+                    throw new IllegalReferenceException(shown, "is no reference table; the tables are " + tableNames());
+                }
+                TableFile own = TableFile.read(table.get(), shown, boundedText(file, shown));
+                files.put(table.get(), files.get(table.get()).overriddenBy(own, shown));
+            }
+            return files;
+        } catch (IllegalReferenceException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new IllegalReferenceException(directory.toString(), "cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private static String tableNames() {
+        return String.join(", ", Stream.of(Table.values()).map(Table::fileName).toList());
+    }
+
+    private static List<Path> overrides(Path directory) throws IOException {
+        if (!Files.isDirectory(directory)) {
+            throw new IllegalReferenceException(
+                    directory.toString(), "is no folder: give the one that holds your own tables.");
+        }
+        try (Stream<Path> entries = Files.list(directory)) {
+            return entries.filter(path -> path.getFileName().toString().endsWith(".csv"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static Reader boundedText(Path file, String shown) throws IOException {
+        // What is read counts, not the size that the file system names: a device names none.
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(file)) {
+            bytes = in.readNBytes((int) MOST_BYTES + 1);
+        }
+        if (bytes.length > MOST_BYTES) {
+            throw new IllegalReferenceException(shown, "is larger than " + MOST_BYTES / 1_000_000 + " MB");
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (CharacterCodingException e) {
+            throw new IllegalReferenceException(shown, "is not UTF-8 text", e);
+        }
+    }
+}
