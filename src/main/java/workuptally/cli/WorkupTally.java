@@ -5,6 +5,11 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,15 +61,9 @@ public final class WorkupTally implements Runnable {
     static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
         // What the libraries would log is said in one sentence, or is no concern of the reader.
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
-        CommandLine commands = new CommandLine(new WorkupTally())
-                .addSubcommand(new ReviewCommand(interactive))
-                .addSubcommand(new CheckCommand(interactive))
-                .addSubcommand(new ExplainCommand())
-                .addSubcommand(new BenchCommand())
-                .addSubcommand(new PeriodCommand(interactive))
-                .addSubcommand(new TemplateCommand())
-                .addSubcommand(new ReferenceCommand())
-                .setCaseInsensitiveEnumValuesAllowed(true)
+        CommandLine commands = new CommandLine(new WorkupTally());
+        asked(args, commands(interactive)).forEach(commands::addSubcommand);
+        commands.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
                 .setParameterExceptionHandler(WorkupTally::wrongUse)
@@ -78,6 +77,27 @@ public final class WorkupTally implements Runnable {
             out.flush();
             err.flush();
         }
+    }
+
+    private static Map<String, Supplier<Object>> commands(boolean interactive) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("review", () -> new ReviewCommand(interactive));
+        commands.put("check", () -> new CheckCommand(interactive));
+        commands.put("explain", ExplainCommand::new);
+        commands.put("bench", BenchCommand::new);
+        commands.put("period", () -> new PeriodCommand(interactive));
+        commands.put("template", TemplateCommand::new);
+        commands.put("reference", ReferenceCommand::new);
+        return commands;
+    }
+
+    /** The command that the arguments begin with; all where they begin with none. Describing one costs as much as reading a small book. */
+    private static List<Object> asked(String[] args, Map<String, Supplier<Object>> commands) {
+        Optional<Supplier<Object>> first =
+                Optional.of(args).filter(a -> a.length > 0).map(a -> commands.get(a[0]));
+        return first.map(List::of).orElseGet(() -> List.copyOf(commands.values())).stream()
+                .map(Supplier::get)
+                .toList();
     }
 
     @Override
