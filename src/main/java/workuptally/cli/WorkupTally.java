@@ -5,6 +5,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code workup-tally}. */
 @Command(
@@ -31,6 +33,9 @@ import picocli.CommandLine.Spec;
             "2 unreadable input, wrong use or unwritable output; 3 a fault of the program. The highest wins."
         })
 public final class WorkupTally implements Runnable {
+    private static final String COMMANDS =
+            "Name a command: review, check, explain, bench, period, template or reference.";
+
     @Spec
     private CommandSpec spec;
 
@@ -63,7 +68,8 @@ public final class WorkupTally implements Runnable {
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
         CommandLine commands = new CommandLine(new WorkupTally());
         asked(args, commands(interactive)).forEach(commands::addSubcommand);
-        commands.setCaseInsensitiveEnumValuesAllowed(true)
+        commands.registerConverter(LocalDate.class, new DayOption())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
                 .setParameterExceptionHandler(WorkupTally::wrongUse)
@@ -102,13 +108,13 @@ public final class WorkupTally implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(
-                spec.commandLine(), "Name a command: review, check, explain, bench, period, template or reference.");
+        throw new ParameterException(spec.commandLine(), COMMANDS);
     }
 
     private static int wrongUse(ParameterException wrong, String[] args) {
         CommandLine line = wrong.getCommandLine();
-        line.getErr().println(wrong.getMessage());
+        boolean noCommand = wrong instanceof UnmatchedArgumentException && line.getParent() == null;
+        line.getErr().println(noCommand ? "'" + args[0] + "' is no command. " + COMMANDS : wrong.getMessage());
         line.getErr().println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.UNUSABLE.number();
     }
