@@ -13,12 +13,22 @@ final class FreshProcess {
     private final String name;
     private final List<String> command;
     private final Map<String, String> environment;
-    private final List<Cost> costs = new ArrayList<>();
+    private final List<Cost> costs;
 
     FreshProcess(String name, Map<String, String> environment, String... command) {
+        this(name, environment, List.of(command), new ArrayList<>());
+    }
+
+    private FreshProcess(String name, Map<String, String> environment, List<String> command, List<Cost> costs) {
         this.name = name;
         this.environment = environment;
-        this.command = List.of(command);
+        this.command = command;
+        this.costs = costs;
+    }
+
+    /** The same process, with what it took so far, under another name. */
+    FreshProcess named(String other) {
+        return new FreshProcess(other, environment, command, costs);
     }
 
     /**
