@@ -4,5 +4,5 @@ rem WORKUP_TALLY_JAVA_OPTS adds options, for example -Xmx4g for a very large boo
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Xshare:auto "-XX:SharedArchiveFile=%~dp0workup-tally.jsa" %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto "-XX:SharedArchiveFile=%~dp0workup-tally.jsa" %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
 exit /b %ERRORLEVEL%
