@@ -20,7 +20,7 @@ import workuptally.book.Template;
         name = "template",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Writes an empty book with lists, units and help: a workbook (.xlsx), or a folder of CSV files.")
+        description = "Writes an empty book with lists, units and help: an xlsx workbook, or a folder of CSV files.")
 final class TemplateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -5,11 +5,18 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code workup-tally}. */
 @Command(
@@ -26,6 +33,9 @@ import picocli.CommandLine.Spec;
             "2 unreadable input, wrong use or unwritable output; 3 a fault of the program. The highest wins."
         })
 public final class WorkupTally implements Runnable {
+    private static final String COMMANDS =
+            "Name a command: review, check, explain, bench, period, template or reference.";
+
     @Spec
     private CommandSpec spec;
 
@@ -56,14 +66,9 @@ public final class WorkupTally implements Runnable {
     static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
         // What the libraries would log is said in one sentence, or is no concern of the reader.
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
-        CommandLine commands = new CommandLine(new WorkupTally())
-                .addSubcommand(new ReviewCommand(interactive))
-                .addSubcommand(new CheckCommand(interactive))
-                .addSubcommand(new ExplainCommand())
-                .addSubcommand(new BenchCommand())
-                .addSubcommand(new PeriodCommand(interactive))
-                .addSubcommand(new TemplateCommand())
-                .addSubcommand(new ReferenceCommand())
+        CommandLine commands = new CommandLine(new WorkupTally());
+        asked(args, commands(interactive)).forEach(commands::addSubcommand);
+        commands.registerConverter(LocalDate.class, new DayOption())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
@@ -80,15 +85,36 @@ public final class WorkupTally implements Runnable {
         }
     }
 
+    private static Map<String, Supplier<Object>> commands(boolean interactive) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("review", () -> new ReviewCommand(interactive));
+        commands.put("check", () -> new CheckCommand(interactive));
+        commands.put("explain", ExplainCommand::new);
+        commands.put("bench", BenchCommand::new);
+        commands.put("period", () -> new PeriodCommand(interactive));
+        commands.put("template", TemplateCommand::new);
+        commands.put("reference", ReferenceCommand::new);
+        return commands;
+    }
+
+    /** The command that the arguments begin with; all where they begin with none. Describing one costs as much as reading a small book. */
+    private static List<Object> asked(String[] args, Map<String, Supplier<Object>> commands) {
+        Optional<Supplier<Object>> first =
+                Optional.of(args).filter(a -> a.length > 0).map(a -> commands.get(a[0]));
+        return first.map(List::of).orElseGet(() -> List.copyOf(commands.values())).stream()
+                .map(Supplier::get)
+                .toList();
+    }
+
     @Override
     public void run() {
-        throw new ParameterException(
-                spec.commandLine(), "Name a command: review, check, explain, bench, period, template or reference.");
+        throw new ParameterException(spec.commandLine(), COMMANDS);
     }
 
     private static int wrongUse(ParameterException wrong, String[] args) {
         CommandLine line = wrong.getCommandLine();
-        line.getErr().println(wrong.getMessage());
+        boolean noCommand = wrong instanceof UnmatchedArgumentException && line.getParent() == null;
+        line.getErr().println(noCommand ? "'" + args[0] + "' is no command. " + COMMANDS : wrong.getMessage());
         line.getErr().println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.UNUSABLE.number();
     }

@@ -90,10 +90,10 @@ final class HazardNotes {
                             .map(p -> " " + p)
                             .orElse(""));
         }
-        String caution = massPercent.isPresent()
-                ? SolutionStrength.caution(hazard, codes, massPercent.getAsDouble())
-                : hazard.caution();
-        return new HazardNote(hazard.name(), statements, caution, origin(hazard, massPercent), true);
+        String subject =
+                massPercent.isPresent() ? SolutionStrength.subject(hazard, massPercent.getAsDouble()) : hazard.name();
+        String caution = massPercent.isPresent() ? SolutionStrength.caution(hazard, codes) : hazard.caution();
+        return new HazardNote(subject, statements, caution, origin(hazard, massPercent), true);
     }
 
     private String origin(Hazard hazard, OptionalDouble massPercent) {

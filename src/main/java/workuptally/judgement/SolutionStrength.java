@@ -65,13 +65,16 @@ final class SolutionStrength {
         return List.copyOf(codes);
     }
 
-    /** The caution of the strong material behind the strength that was judged. */
-    static String caution(Hazard hazard, List<String> statements, double massPercent) {
-        String at = String.format(Locale.ROOT, "Judged at %.3g %% by mass", massPercent);
+    /** The name of a material with the strength at which it was judged. */
+    static String subject(Hazard hazard, double massPercent) {
+        return String.format(Locale.ROOT, "%s, %.3g %% by mass", hazard.name(), massPercent);
+    }
+
+    /** The caution of the material, said to be that of the strong one where no statement holds. */
+    static String caution(Hazard hazard, List<String> statements) {
         return statements.isEmpty()
-                ? at
-                        + ": diluted below the classification limits of the annex; treat with the usual care. Of the strong material: "
+                ? "Diluted below the classification limits of the annex; treat with the usual care. Of the strong material: "
                         + hazard.caution()
-                : at + ". " + hazard.caution();
+                : hazard.caution();
     }
 }

@@ -57,6 +57,22 @@ class WrongUseTest {
     }
 
     @Test
+    void wordThatIsNoCommandIsNamedWithTheCommands() {
+        Call call = Call.of("chek", folder);
+        assertEquals(2, call.code());
+        assertTrue(call.err().startsWith("'chek' is no command. Name a command: review, check"), call::err);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-3-6", "06.03.2026", "Friday"})
+    void dayInAnotherFormIsAnsweredWithTheFormWanted(String day) {
+        Call call = Call.of("period", folder, "--from", day, "--to", "2026-03-08");
+        assertEquals(2, call.code());
+        assertTrue(call.err().contains("'" + day + "' is no day; write it as 2026-03-06"), call::err);
+        assertFalse(call.err().contains("java"), call::err);
+    }
+
+    @Test
     void noCommandIsWrongUse() {
         assertEquals(2, Call.of().code());
     }
