@@ -80,7 +80,10 @@ final class TableRow {
 
     /** Text of a cell, trimmed; empty where blank or not readable. */
     String text(String heading) {
-        return cell(heading).map(cell -> text(columns.get(heading), cell)).orElse("");
+        // names of materials, vessels and layers stand in many rows
+        return cell(heading)
+                .map(cell -> text(columns.get(heading), cell).intern())
+                .orElse("");
     }
 
     private String text(Column column, RawCell cell) {

@@ -9,6 +9,7 @@ import java.util.Arrays;
 final class Gradient {
     private static final int[] NO_READINGS = {};
     private static final double[] NO_DERIVATIVES = {};
+    private static final double[] BY_ITSELF = {1};
 
     private final double value;
     /** Numbers of the readings, ascending. */
@@ -27,7 +28,7 @@ final class Gradient {
     }
 
     static Gradient variable(int reading, double value) {
-        return new Gradient(value, new int[] {reading}, new double[] {1});
+        return new Gradient(value, new int[] {reading}, BY_ITSELF);
     }
 
     double value() {

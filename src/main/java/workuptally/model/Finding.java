@@ -23,15 +23,16 @@ public record Finding(
         String expected,
         String source,
         String action) {
-    /** Checks that no part is missing. */
+    /** Checks that no part is missing, and shares words that are equal. */
     public Finding {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(run, "run");
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(seen, "seen");
-        Objects.requireNonNull(expected, "expected");
-        Objects.requireNonNull(source, "source");
-        Objects.requireNonNull(action, "action");
+        // a finding met in many runs expects the same there
+        expected = expected.intern();
+        source = source.intern();
+        action = action.intern();
     }
 }

@@ -1,5 +1,7 @@
 package workuptally.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,9 +67,10 @@ public record Step(
 
     /** All labels given, organic first, then aqueous, then others. */
     public List<String> gives() {
-        return java.util.stream.Stream.of(givesOrganic, givesAqueous, givesOther)
-                .flatMap(List::stream)
-                .toList();
+        List<String> labels = new ArrayList<>(givesOrganic);
+        labels.addAll(givesAqueous);
+        labels.addAll(givesOther);
+        return Collections.unmodifiableList(labels);
     }
 
     /** Number of portions: as typed, 1 where blank. */

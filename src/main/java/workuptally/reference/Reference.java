@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,6 +22,9 @@ public final class Reference {
             + "|[\\s,(]+\\d+(?:[.,]\\d+)?\\s*(?:(?:wt\\.?\\s*)?%|M|N)\\s*\\)?\\s*$");
 
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
+
+    private static final int MOST_SPELLINGS = 4096;
+    private static final int LONGEST_SPELLING = 80;
 
     private final List<ReferenceTable> tables;
     private final Map<String, Source> sources;
@@ -52,6 +56,9 @@ public final class Reference {
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
     private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
+    /** Of names met so far, since a book says the same few again and again; limited, since one object serves many books. */
+    private final Map<String, Spelling> spellings = new ConcurrentHashMap<>();
+
     private final WashNames washNames;
     private final SolventBlends blends;
 
@@ -197,9 +204,29 @@ public final class Reference {
         return DRY_WORDS.matcher(name).replaceAll(" ").strip();
     }
 
-    private static <T> Optional<T> find(Map<String, T> map, String name) {
-        return Optional.ofNullable(map.get(Names.plain(name)))
-                .or(() -> Optional.ofNullable(map.get(Names.plain(Names.withoutState(name)))));
+    private <T> Optional<T> find(Map<String, T> map, String name) {
+        Spelling spelling = spelling(name);
+        return Optional.ofNullable(map.get(spelling.plain()))
+                .or(() -> Optional.ofNullable(map.get(spelling.withoutState())));
+    }
+
+    private Spelling spelling(String name) {
+        Spelling met = spellings.get(name);
+        if (met != null) {
+            return met;
+        }
+        Spelling spelling = Spelling.of(name);
+        if (name.length() <= LONGEST_SPELLING && spellings.size() < MOST_SPELLINGS) {
+            spellings.put(name, spelling);
+        }
+        return spelling;
+    }
+
+    /** The two forms under which a name is looked up. */
+    private record Spelling(String plain, String withoutState) {
+        static Spelling of(String name) {
+            return new Spelling(Names.plain(name), Names.plain(Names.withoutState(name)));
+        }
     }
 
     /** Every table as text, for showing; in a fixed order. */

@@ -28,6 +28,11 @@ public record ChargeAmount(
         OptionalDouble molarMassGramsPerMole,
         OptionalDouble asTypedMillimoles,
         String equation) {
+    /** Runs of a series have equal equations. */
+    public ChargeAmount {
+        equation = equation.intern();
+    }
+
     /** True for a charge with the role of a solvent. */
     public boolean isSolvent() {
         return charge.role().filter(r -> r == Charge.Role.SOLVENT).isPresent();

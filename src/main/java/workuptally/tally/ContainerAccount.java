@@ -26,6 +26,7 @@ public final class ContainerAccount {
 
     private final Book book;
     private final Map<String, RunTally> runs = new LinkedHashMap<>();
+    private final Map<String, List<Transfer>> transfers = new LinkedHashMap<>();
     private final Substances substances;
     private final NamedVolumes volumes;
     private final Materials materials;
@@ -43,6 +44,10 @@ public final class ContainerAccount {
         this.volumes = new NamedVolumes(substances);
         this.materials = new Materials(substances);
         tallies.forEach(t -> runs.put(t.run().id(), t));
+        book.transfers()
+                .forEach(t -> transfers
+                        .computeIfAbsent(t.container(), id -> new ArrayList<>())
+                        .add(t));
     }
 
     /** One ledger per container, in order of the table. */
@@ -59,10 +64,7 @@ public final class ContainerAccount {
         ContainerState then = new ContainerState(contents, volumes.millilitres(contents), capacity);
         List<ContainerAddition> done = new ArrayList<>();
         List<ContainerAddition> proposed = new ArrayList<>();
-        for (Transfer transfer : book.transfers()) {
-            if (!transfer.container().equals(container.id())) {
-                continue;
-            }
+        for (Transfer transfer : transfers.getOrDefault(container.id(), List.of())) {
             if (transfer.status() == Transfer.Status.PROPOSED) {
                 proposed.add(addition(transfer));
             } else if (!isInContentsThen(transfer, container)) {

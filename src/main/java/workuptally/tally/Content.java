@@ -23,6 +23,11 @@ public record Content(
         OptionalDouble upperBoundGrams,
         OptionalDouble percentOf,
         String evidence) {
+    /** Many contents rest on the same words. */
+    public Content {
+        evidence = evidence.intern();
+    }
+
     /** Evidence of a bound by conservation. */
     static final String BY_CONSERVATION = "not assayed; at most theory less what was found elsewhere";
 

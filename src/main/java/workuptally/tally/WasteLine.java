@@ -10,4 +10,9 @@ package workuptally.tally;
  * @param massGrams mass, g; by volume and make-up where it was not weighed, which {@code why} then says
  * @param kept true for a layer that is kept; false for one to be re-used or used up
  */
-public record WasteLine(String layer, String stream, String streamName, String why, double massGrams, boolean kept) {}
+public record WasteLine(String layer, String stream, String streamName, String why, double massGrams, boolean kept) {
+    /** Many lines have the same reason. */
+    public WasteLine {
+        why = why.intern();
+    }
+}

@@ -9,4 +9,11 @@ package workuptally.judgement.containers;
  * @param source keys of the bibliography, joined by {@code ;}
  * @param citation what those keys stand for
  */
-public record RegulatoryFact(String key, String text, String source, String citation) {}
+public record RegulatoryFact(String key, String text, String source, String citation) {
+    /** Containers of one stream share their facts. */
+    public RegulatoryFact {
+        text = text.intern();
+        source = source.intern();
+        citation = citation.intern();
+    }
+}
