@@ -8,6 +8,8 @@ import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,6 +17,9 @@ import workuptally.book.BookReader;
 import workuptally.book.ReadingOptions;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
+import workuptally.model.Book;
+import workuptally.model.Container;
+import workuptally.model.Transfer;
 import workuptally.reference.Reference;
 import workuptally.report.json.JsonReport;
 import workuptally.report.pdf.PdfOptions;
@@ -30,6 +35,12 @@ class GrowthTest {
     private static final int SMALL = 60;
     private static final int LARGE = 4 * SMALL;
     private static final double MOST = 12;
+
+    private static final int REGISTER_SMALL = 4_000;
+    private static final int REGISTER_TIMES = 8;
+    private static final double REGISTER_MOST = 12;
+    private static final int REGISTER_ATTEMPTS = 3;
+
     private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
     @TempDir
@@ -54,9 +65,7 @@ class GrowthTest {
     private static double least(Work work) throws Exception {
         double least = Double.MAX_VALUE;
         for (int i = 0; i < 2; i++) {
-            long start = THREADS.getCurrentThreadCpuTime();
-            work.run();
-            least = Math.min(least, THREADS.getCurrentThreadCpuTime() - start);
+            least = Math.min(least, once(work));
         }
         return least;
     }
@@ -82,6 +91,80 @@ class GrowthTest {
                 () -> AnnotatedWorkbook.write(large, out, many));
         assertLinear("the JSON", () -> json(few), () -> json(many));
         assertLinear("the PDF", () -> pdf(few), () -> pdf(many));
+    }
+
+    /**
+     * Containers and transfers by the thousand beside one week of runs: beside the work that ten thousand runs make, a look at all
+     * transfers for each container would not show.
+     */
+    @Test
+    void theRegisterGrowsWithItsContainersAndTransfers() throws Exception {
+        Book week = new BookReader(ReadingOptions.defaults()).read(Path.of("input-templates/demo-week"));
+        Book few = withContainers(week, REGISTER_SMALL);
+        Book many = withContainers(week, REGISTER_TIMES * REGISTER_SMALL);
+        double small = Double.MAX_VALUE;
+        double large = Double.MAX_VALUE;
+        once(() -> judge(few)); // compiled before it is measured
+        for (int attempt = 0; attempt < REGISTER_ATTEMPTS; attempt++) {
+            large = Math.min(large, once(() -> judge(many)));
+            small = Math.min(small, once(() -> judge(few)));
+        }
+        double ratio = large / small;
+        assertTrue(ratio <= REGISTER_MOST, "judging containers grows by " + ratio);
+    }
+
+    /** The first container and the first transfer of the week, again and again under new ids. */
+    private static Book withContainers(Book week, int count) {
+        Container container = week.containers().get(0);
+        Transfer transfer = week.transfers().get(0);
+        List<Container> containers = new ArrayList<>();
+        List<Transfer> transfers = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            containers.add(new Container(
+                    "W" + i,
+                    container.wasteStream(),
+                    container.capacityLitres(),
+                    container.tareGrams(),
+                    container.weighedOn(),
+                    container.grossThenGrams(),
+                    container.contentsThen(),
+                    container.opened(),
+                    container.location(),
+                    container.contact(),
+                    container.row()));
+            transfers.add(new Transfer(
+                    "T" + i,
+                    transfer.run(),
+                    transfer.layers(),
+                    transfer.material(),
+                    "W" + i,
+                    transfer.massGrams(),
+                    transfer.status(),
+                    transfer.by(),
+                    transfer.date(),
+                    transfer.row()));
+        }
+        return new Book(
+                week.name(),
+                week.files(),
+                week.runs(),
+                containers,
+                transfers,
+                week.vesselTares(),
+                week.history(),
+                week.corrections(),
+                week.limits(),
+                week.findings());
+    }
+
+    private static double once(Work work) throws Exception {
+        long start = THREADS.getCurrentThreadCpuTime();
+        work.run();
+        return THREADS.getCurrentThreadCpuTime() - start;
+    }
+
+    private static void judge(Book book) {
+        new ReviewBuilder(Reference.load(), "growth").review(book);
     }
 
     private void json(Review review) throws Exception {
