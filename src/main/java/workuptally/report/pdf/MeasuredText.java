@@ -1,62 +1,142 @@
 package workuptally.report.pdf;
 
-import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
-/** A text measured once, so that its lines can be counted for many widths. */
+/** A text measured once, so that it can be broken into lines for many widths. Line feeds break too. */
 final class MeasuredText {
-    private final List<float[]> pieces = new ArrayList<>();
-    private final List<float[]> bare = new ArrayList<>();
+    private final Typeface typeface;
+    private final TextStyle style;
+    private final List<Part> parts = new ArrayList<>();
 
     MeasuredText(Typeface typeface, String text, TextStyle style) {
-        for (String paragraph : text.split("\r\n|[\n\r]", -1)) {
-            measure(typeface, typeface.line(paragraph).strip(), style);
+        this.typeface = typeface;
+        this.style = style;
+        for (String part : text.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1)) {
+            String line = typeface.line(part).strip();
+            parts.add(new Part(line, typeface.advances(line, style), typeface.breaks(line)));
         }
     }
 
-    private void measure(Typeface typeface, String paragraph, TextStyle style) {
-        BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
-        breaks.setText(paragraph);
-        List<Float> whole = new ArrayList<>();
-        List<Float> stripped = new ArrayList<>();
-        int start = breaks.first();
-        for (int end = breaks.next(); end != BreakIterator.DONE; start = end, end = breaks.next()) {
-            String piece = paragraph.substring(start, end);
-            whole.add(typeface.width(piece, style));
-            stripped.add(typeface.width(piece.stripTrailing(), style));
+    /** Width without breaking a line but at line feeds, points. */
+    float widest() {
+        float widest = 0;
+        for (Part part : parts) {
+            widest = Math.max(widest, width(part, 0, part.text().length()));
         }
-        pieces.add(array(whole));
-        bare.add(array(stripped));
+        return widest;
     }
 
-    private static float[] array(List<Float> values) {
-        float[] array = new float[values.size()];
-        for (int i = 0; i < array.length; i++) {
-            array[i] = values.get(i);
+    /** Width of the widest unbreakable part, at most {@code cap}, points. */
+    float widestWord(float cap) {
+        float widest = 0;
+        for (Part part : parts) {
+            int from = 0;
+            for (int end : part.breaks()) {
+                widest = Math.max(widest, width(part, from, end));
+                from = end;
+            }
         }
-        return array;
+        return Math.min(widest, cap);
     }
 
     /** Number of lines no wider than asked, points; for a text with a word wider than that a close estimate. */
     int lines(float widthPoints) {
         int lines = 0;
-        for (int p = 0; p < pieces.size(); p++) {
+        for (Part part : parts) {
             float used = 0;
+            int from = 0;
             lines++;
-            for (int i = 0; i < pieces.get(p).length; i++) {
-                if (used > 0 && used + bare.get(p)[i] > widthPoints) {
+            for (int end : part.breaks()) {
+                float bare = width(part, from, end);
+                if (used > 0 && used + bare > widthPoints) {
                     lines++;
                     used = 0;
                 }
-                used += pieces.get(p)[i];
+                used += Typeface.points(part.advances()[end] - part.advances()[from], style);
                 // a word wider than a line is broken inside
-                int full = widthPoints > 0 ? Math.max(0, (int) Math.ceil(bare.get(p)[i] / widthPoints) - 1) : 0;
+                int full = widthPoints > 0 ? Math.max(0, (int) Math.ceil(bare / widthPoints) - 1) : 0;
                 lines += full;
                 used -= full * widthPoints;
+                from = end;
             }
         }
         return lines;
+    }
+
+    /**
+     * Lines no wider than asked; a word that is wider is broken inside.
+     *
+     * @return at least one line
+     */
+    List<String> wrap(float widthPoints) {
+        List<String> lines = new ArrayList<>();
+        for (Part part : parts) {
+            int from = 0;
+            do {
+                int next = next(part, from, widthPoints);
+                lines.add(part.text().substring(from, part.bare(from, next)));
+                from = next;
+            } while (from < part.text().length());
+        }
+        return lines;
+    }
+
+    /** At most so many lines; where the text is cut the last one ends with an ellipsis, and the whole text must stand elsewhere. */
+    List<String> brief(float widthPoints, int most) {
+        List<String> lines = wrap(widthPoints);
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> shown = new ArrayList<>(lines.subList(0, most - 1));
+        shown.add(typeface.fit(String.join(" ", lines.subList(most - 1, lines.size())), style, widthPoints));
+        return shown;
+    }
+
+    /** Where the line ends that begins there, and the next one begins. */
+    private int next(Part part, int from, float widthPoints) {
+        int next = from;
+        for (int end : part.breaks()) {
+            if (end <= from) {
+                continue;
+            }
+            if (width(part, from, end) > widthPoints && end - from > 1) {
+                return next > from ? next : inside(part, from, end, widthPoints);
+            }
+            next = end;
+        }
+        return next;
+    }
+
+    /** Where to break a word that is wider than a line. */
+    private int inside(Part part, int from, int end, float widthPoints) {
+        int next = from + 1;
+        while (next + 1 < end && width(part, from, next + 1) <= widthPoints) {
+            next++;
+        }
+        return next;
+    }
+
+    /** Width between two places, without white space at the end. */
+    private float width(Part part, int from, int end) {
+        return Typeface.points(part.advances()[part.bare(from, end)] - part.advances()[from], style);
+    }
+
+    /**
+     * What stands between line feeds.
+     *
+     * @param text text without white space around it
+     * @param advances widths from its start up to each character and to its end, thousandths of the font size
+     * @param breaks ends of the pieces between which a line may break
+     */
+    private record Part(String text, int[] advances, int[] breaks) {
+        /** The end of a line without the white space there. */
+        int bare(int from, int end) {
+            int bare = end;
+            while (bare > from && Character.isWhitespace(text.charAt(bare - 1))) {
+                bare--;
+            }
+            return bare;
+        }
     }
 }

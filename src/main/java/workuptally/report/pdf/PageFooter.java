@@ -10,13 +10,13 @@ final class PageFooter {
 
     private final Look look;
     private final PdfContentByte canvas;
-    private final String words;
+    private final MeasuredText words;
     private final PdfTemplate total;
 
     PageFooter(Look look, PdfContentByte canvas, String words) {
         this.look = look;
         this.canvas = canvas;
-        this.words = words;
+        this.words = new MeasuredText(look.typeface(), words, look.caption());
         this.total = canvas.createTemplate(40, 12);
     }
 
@@ -31,7 +31,7 @@ final class PageFooter {
         String number = "Page " + page + " of ";
         float numberX = flow.left() + look.widthPoints() - look.typeface().width(number + WIDEST_TOTAL, style);
         float y = baseline;
-        for (String line : look.typeface().brief(words, style, numberX - flow.left() - 12, LINES)) {
+        for (String line : words.brief(numberX - flow.left() - 12, LINES)) {
             flow.text(line, flow.left(), y, style);
             y -= style.leading();
         }

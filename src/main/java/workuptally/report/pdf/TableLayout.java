@@ -45,13 +45,20 @@ final class TableLayout {
                 throw new IllegalArgumentException(row.size() + " cells for " + columns.size() + " columns");
             }
         }
-        this.widths = measure(cells);
+        List<MeasuredText> headings =
+                columns.stream().map(c -> measured(c.heading(), headStyle())).toList();
+        List<List<MeasuredText>> texts = cells.stream()
+                .map(row -> row.stream()
+                        .map(cell -> measured(cell.text(), style(cell)))
+                        .toList())
+                .toList();
+        this.widths = widths(headings, cells, texts);
         for (int i = 0; i < columns.size(); i++) {
-            head.add(look.typeface().wrap(columns.get(i).heading(), headStyle(), widths[i] - 2 * PAD + 0.05f));
+            head.add(headings.get(i).wrap(widths[i] - 2 * PAD + 0.05f));
         }
         this.headLines = head.stream().mapToInt(List::size).max().orElse(1);
-        for (List<TableCell> row : cells) {
-            rows.add(lay(row));
+        for (int row = 0; row < cells.size(); row++) {
+            rows.add(lay(cells.get(row), texts.get(row)));
         }
     }
 
@@ -98,21 +105,25 @@ final class TableLayout {
         return new TextStyle(7.2f, true, look.palette().soft());
     }
 
-    private float[] measure(List<List<TableCell>> cells) {
+    private MeasuredText measured(String text, TextStyle style) {
+        return new MeasuredText(look.typeface(), text, style);
+    }
+
+    private float[] widths(List<MeasuredText> headings, List<List<TableCell>> cells, List<List<MeasuredText>> texts) {
         float[] least = new float[columns.size()];
         float[] natural = new float[columns.size()];
         List<Boolean> stretches = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             TableColumn column = columns.get(i);
-            natural[i] = column.scale().isPresent() ? CHART_WIDTH : headWidth(column.heading());
-            least[i] =
-                    isText(column) ? look.typeface().widestWord(column.heading(), headStyle(), WORD_CAP) : natural[i];
+            natural[i] =
+                    column.scale().isPresent() ? CHART_WIDTH : headings.get(i).widest();
+            least[i] = isText(column) ? headings.get(i).widestWord(WORD_CAP) : natural[i];
             if (column.kind() == TableColumn.Kind.BOX) {
                 least[i] = Math.max(least[i], BOX_WIDTH_LEAST);
                 natural[i] = Math.max(natural[i], BOX_WIDTH);
             }
-            for (List<TableCell> row : cells) {
-                widen(i, row.get(i), least, natural);
+            for (int row = 0; row < cells.size(); row++) {
+                widen(i, cells.get(row).get(i), texts.get(row).get(i), least, natural);
             }
             if (column.kind() == TableColumn.Kind.NUMBER) {
                 natural[i] = Math.max(natural[i], numberLeft[i] + numberRight[i]);
@@ -124,27 +135,24 @@ final class TableLayout {
             stretches.add(isText(column));
         }
         float[] shared = ColumnWidths.share(least, natural, stretches, look.widthPoints());
-        fit(shared, least, cells);
+        fit(shared, least, texts);
         return shared;
     }
 
     /** Balances the text columns, unless each row fits a line already. */
-    private void fit(float[] shared, float[] least, List<List<TableCell>> cells) {
+    private void fit(float[] shared, float[] least, List<List<MeasuredText>> texts) {
         List<Integer> open = new ArrayList<>();
-        List<List<MeasuredText>> texts = new ArrayList<>();
+        List<List<MeasuredText>> openTexts = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             if (isText(columns.get(i))) {
                 int column = i;
                 open.add(i);
-                texts.add(cells.stream()
-                        .map(row -> row.get(column))
-                        .map(cell -> new MeasuredText(look.typeface(), cell.text(), style(cell)))
-                        .toList());
+                openTexts.add(texts.stream().map(row -> row.get(column)).toList());
             }
         }
-        if (!cells.isEmpty()) {
+        if (!texts.isEmpty()) {
             boolean brief = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BRIEF);
-            new ColumnFit(shared, least, open, texts, 2 * PAD, brief).improve();
+            new ColumnFit(shared, least, open, openTexts, 2 * PAD, brief).improve();
         }
     }
 
@@ -152,33 +160,19 @@ final class TableLayout {
         return column.kind() == TableColumn.Kind.TEXT || column.kind() == TableColumn.Kind.BRIEF;
     }
 
-    private float headWidth(String heading) {
-        float widest = 0;
-        for (String line : heading.split("\n", -1)) {
-            widest = Math.max(widest, look.typeface().width(look.typeface().line(line), headStyle()));
-        }
-        return widest;
-    }
-
-    private void widen(int i, TableCell cell, float[] least, float[] natural) {
-        TextStyle style = style(cell);
-        float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
+    private void widen(int i, TableCell cell, MeasuredText measured, float[] least, float[] natural) {
         if (columns.get(i).kind() == TableColumn.Kind.NUMBER) {
             String text = look.typeface().line(cell.text());
             int split = decimalPlace(text);
-            numberLeft[i] = Math.max(numberLeft[i], look.typeface().width(text.substring(0, split), style));
-            numberRight[i] = Math.max(numberRight[i], look.typeface().width(text.substring(split), style));
+            numberLeft[i] = Math.max(numberLeft[i], look.typeface().width(text.substring(0, split), style(cell)));
+            numberRight[i] = Math.max(numberRight[i], look.typeface().width(text.substring(split), style(cell)));
             return;
         }
-        float whole = 0;
-        float word = 0;
-        for (String line : cell.text().split("\n", -1)) {
-            whole = Math.max(whole, mark + look.typeface().width(look.typeface().line(line), style));
-            word = Math.max(word, mark + look.typeface().widestWord(line, style, WORD_CAP));
-        }
+        float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
+        float whole = mark + measured.widest();
         natural[i] = Math.max(natural[i], whole);
         boolean kept = columns.get(i).kind() == TableColumn.Kind.WORD && whole <= WORD_CAP;
-        least[i] = Math.max(least[i], kept ? whole : word);
+        least[i] = Math.max(least[i], kept ? whole : mark + measured.widestWord(WORD_CAP));
     }
 
     /** Where the decimal mark is, or would be behind the last digit of the first number. */
@@ -197,7 +191,7 @@ final class TableLayout {
         return last;
     }
 
-    private Row lay(List<TableCell> cells) {
+    private Row lay(List<TableCell> cells, List<MeasuredText> texts) {
         List<List<String>> lines = new ArrayList<>();
         int most = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BOX) ? BOX_LINES : 1;
         for (int i = 0; i < cells.size(); i++) {
@@ -205,8 +199,8 @@ final class TableLayout {
             float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
             float width = widths[i] - 2 * PAD - mark + 0.05f;
             List<String> own = columns.get(i).kind() == TableColumn.Kind.BRIEF
-                    ? look.typeface().brief(cell.text(), style(cell), width, BRIEF_LINES)
-                    : look.typeface().wrap(cell.text(), style(cell), width);
+                    ? texts.get(i).brief(width, BRIEF_LINES)
+                    : texts.get(i).wrap(width);
             lines.add(own);
             most = Math.max(most, own.size());
         }

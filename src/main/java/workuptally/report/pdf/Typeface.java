@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.security.SecureRandom;
 import java.text.BreakIterator;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,8 +18,14 @@ final class Typeface {
     /** Shown for a character that the fonts lack. */
     static final char REPLACEMENT = '\uFFFD';
 
+    private static final String ELLIPSIS = "…";
+
     private final BaseFont regular;
     private final BaseFont bold;
+    private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+    /** What the fonts say of a character, kept once asked: their own tables are slow. */
+    private final Glyph[] glyphs = new Glyph[Character.MAX_VALUE + 1];
+
     private int replaced;
 
     /**
@@ -50,7 +56,40 @@ final class Typeface {
 
     /** Width in points of a text that {@link #line} or {@link #wrap} gave. */
     float width(String text, TextStyle style) {
-        return font(style).getWidthPoint(text, style.size());
+        return points(advance(text, style), style);
+    }
+
+    /** Width in points of as many thousandths of the font size. */
+    static float points(int thousandths, TextStyle style) {
+        return thousandths * 0.001f * style.size();
+    }
+
+    private int advance(String text, TextStyle style) {
+        int advance = 0;
+        for (int i = 0; i < text.length(); i++) {
+            advance += glyph(text.charAt(i)).advance(style);
+        }
+        return advance;
+    }
+
+    /** Widths from the start of a text up to each of its characters and to its end, thousandths of the font size. */
+    int[] advances(String text, TextStyle style) {
+        int[] advances = new int[text.length() + 1];
+        for (int i = 0; i < text.length(); i++) {
+            advances[i + 1] = advances[i] + glyph(text.charAt(i)).advance(style);
+        }
+        return advances;
+    }
+
+    /** Ends of the parts of a text between which a line may break, in order; the last is its length. */
+    int[] breaks(String text) {
+        breaks.setText(text);
+        int[] ends = new int[text.length()];
+        int count = 0;
+        for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
+            ends[count++] = end;
+        }
+        return Arrays.copyOf(ends, count);
     }
 
     /** Number of characters replaced so far. */
@@ -60,14 +99,23 @@ final class Typeface {
 
     /** The text on one line, with every character shown or visibly replaced. */
     String line(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!glyph(text.charAt(i)).shown()) {
+                return shown(text);
+            }
+        }
+        return text;
+    }
+
+    private String shown(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
-            if (c == '\n' || c == '\r' || c == '\t' || Character.isISOControl(c) || c == 0x2028 || c == 0x2029) {
+            if (isSpace(c)) {
                 out.append(' ');
             } else if (Character.getType(c) == Character.FORMAT) {
                 // joiners, direction marks and byte order marks have no shape of their own
                 return;
-            } else if (c <= 0xFFFF && regular.charExists(c) && bold.charExists(c)) {
+            } else if (c <= Character.MAX_VALUE && glyph((char) c).shown()) {
                 out.appendCodePoint(c);
             } else {
                 out.append(REPLACEMENT);
@@ -77,47 +125,28 @@ final class Typeface {
         return out.toString();
     }
 
+    private static boolean isSpace(int c) {
+        return Character.isISOControl(c) || c == 0x2028 || c == 0x2029;
+    }
+
+    private Glyph glyph(char c) {
+        Glyph glyph = glyphs[c];
+        if (glyph == null) {
+            boolean visible = !isSpace(c) && Character.getType(c) != Character.FORMAT;
+            glyph = new Glyph(
+                    visible && regular.charExists(c) && bold.charExists(c), regular.getWidth(c), bold.getWidth(c));
+            glyphs[c] = glyph;
+        }
+        return glyph;
+    }
+
     /**
      * Breaks a text into lines no wider than asked; a word that is wider is broken inside. Line feeds break too.
      *
      * @return at least one line
      */
     List<String> wrap(String text, TextStyle style, float widthPoints) {
-        List<String> lines = new ArrayList<>();
-        for (String paragraph : text.split("\r\n|[\n\r]", -1)) {
-            wrapParagraph(line(paragraph).strip(), style, widthPoints, lines);
-        }
-        return lines;
-    }
-
-    private void wrapParagraph(String text, TextStyle style, float widthPoints, List<String> lines) {
-        BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
-        breaks.setText(text);
-        StringBuilder current = new StringBuilder();
-        int start = breaks.first();
-        for (int end = breaks.next(); end != BreakIterator.DONE; start = end, end = breaks.next()) {
-            String word = text.substring(start, end);
-            if (current.length() > 0 && width((current + word).stripTrailing(), style) > widthPoints) {
-                lines.add(current.toString().stripTrailing());
-                current.setLength(0);
-            }
-            current.append(word);
-            while (width(current.toString().stripTrailing(), style) > widthPoints && current.length() > 1) {
-                int fitting = fitting(current, style, widthPoints);
-                lines.add(current.substring(0, fitting));
-                current.delete(0, fitting);
-            }
-        }
-        lines.add(current.toString().stripTrailing());
-    }
-
-    private int fitting(CharSequence word, TextStyle style, float widthPoints) {
-        int fitting = 1;
-        while (fitting + 1 < word.length()
-                && width(word.subSequence(0, fitting + 1).toString(), style) <= widthPoints) {
-            fitting++;
-        }
-        return fitting;
+        return new MeasuredText(this, text, style).wrap(widthPoints);
     }
 
     /** One line no wider than asked; where it is cut it ends with an ellipsis, and the whole text must stand elsewhere. */
@@ -126,35 +155,26 @@ final class Typeface {
         if (width(whole, style) <= widthPoints) {
             return whole;
         }
+        int[] advances = advances(whole, style);
+        int ellipsis = advance(ELLIPSIS, style);
         int end = whole.length();
-        while (end > 0 && width(whole.substring(0, end) + "…", style) > widthPoints) {
+        while (end > 0 && points(advances[end] + ellipsis, style) > widthPoints) {
             end--;
         }
-        return whole.substring(0, end).stripTrailing() + "…";
+        return whole.substring(0, end).stripTrailing() + ELLIPSIS;
     }
 
-    /** At most so many lines; where the text is cut the last one ends with an ellipsis, and the whole text must stand elsewhere. */
-    List<String> brief(String text, TextStyle style, float widthPoints, int most) {
-        List<String> lines = wrap(text, style, widthPoints);
-        if (lines.size() <= most) {
-            return lines;
+    /**
+     * A character in both fonts.
+     *
+     * @param shown false for one that they lack or that has no shape
+     * @param regular width in the regular font, thousandths of its size
+     * @param bold width in the bold font
+     */
+    private record Glyph(boolean shown, int regular, int bold) {
+        int advance(TextStyle style) {
+            return style.bold() ? bold : regular;
         }
-        List<String> shown = new ArrayList<>(lines.subList(0, most - 1));
-        shown.add(fit(String.join(" ", lines.subList(most - 1, lines.size())), style, widthPoints));
-        return shown;
-    }
-
-    /** Width of the widest unbreakable part, at most {@code cap}. */
-    float widestWord(String text, TextStyle style, float cap) {
-        BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
-        String shown = line(text);
-        breaks.setText(shown);
-        float widest = 0;
-        int start = breaks.first();
-        for (int end = breaks.next(); end != BreakIterator.DONE; start = end, end = breaks.next()) {
-            widest = Math.max(widest, width(shown.substring(start, end).stripTrailing(), style));
-        }
-        return Math.min(widest, cap);
     }
 
     /** Gives the subset's name always the same letters, so that equal reviews have equal bytes. Guards nothing secret. */
