@@ -36,7 +36,7 @@ final class AmountCells {
                             field, unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS), beside));
         }
         Amount unusable = new Amount(
-                new Field.Unreadable(TableRow.seen(cell.get()), row.place().at(heading)),
+                Field.NoNumber.UNREADABLE,
                 unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS),
                 beside);
         if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {

@@ -17,15 +17,12 @@ final class AssayRows {
 
     private static Assay assay(TableRow row, String sample) {
         ResultUnit unit = resultUnit(row);
-        Field result = unit.readable()
-                ? row.numberIn("Result", unit.typed(), unit.target(), true)
-                : new Field.Unreadable(row.text("Result"), row.place().at("Result"));
         return new Assay(
                 sample,
                 row.text("Substance"),
                 row.text("Formula"),
                 row.choice("Method", Assay.Method.values()),
-                checked(row, result, unit),
+                result(row, unit),
                 unit.unit(),
                 row.number("Relative standard uncertainty"),
                 row.text("Calibration"),
@@ -101,7 +98,12 @@ final class AssayRows {
     }
 
     /** A share of the sample above 102 % is no result; see {@link Range#ASSAY}. */
-    private static Field checked(TableRow row, Field result, ResultUnit unit) {
+    private static Field result(TableRow row, ResultUnit unit) {
+        if (!unit.readable()) {
+            row.text("Result"); // tells what is wrong with the cell beside its unit
+            return Field.NoNumber.UNREADABLE;
+        }
+        Field result = row.numberIn("Result", unit.typed(), unit.target(), true);
         boolean share = unit.target().quantity() == Quantity.PERCENT;
         if (share && result instanceof Field.Entered entered && !Range.ASSAY.holds(entered.value())) {
             row.report(
@@ -111,7 +113,7 @@ final class AssayRows {
                     "read '" + entered.asTyped() + "'",
                     "a percentage " + Range.ASSAY.words(),
                     "Correct the cell and run again.");
-            return new Field.Unreadable(entered.asTyped(), entered.place());
+            return Field.NoNumber.UNREADABLE;
         }
         return result;
     }

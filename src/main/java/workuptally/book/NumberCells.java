@@ -18,10 +18,10 @@ final class NumberCells {
     /** The number of a cell in the unit wanted; blank, or unreadable and reported, where there is none. */
     Field number(Column column, Optional<RawCell> cell, Unit usual, Unit target) {
         if (cell.isEmpty()) {
-            return new Field.Blank(row.place(), column.heading());
+            return Field.NoNumber.BLANK;
         }
         if (!headings.unitIsReadable(column.heading())) {
-            return new Field.Unreadable(TableRow.seen(cell.get()), row.place().at(column.heading()));
+            return Field.NoNumber.UNREADABLE;
         }
         NumberText read = read(cell.get());
         if (read instanceof NumberText.Number number) {
@@ -42,7 +42,7 @@ final class NumberCells {
     /** What a cell without a number is: blank, or unreadable and reported. */
     Field notANumber(Column column, RawCell cell, NumberText read) {
         if (read instanceof NumberText.Nothing) {
-            return new Field.Blank(row.place(), column.heading());
+            return Field.NoNumber.BLANK;
         }
         if (read instanceof NumberText.Fault fault) {
             row.reportCell(fault.code(), column, cell, fault.expected(), fault.action());
@@ -54,7 +54,7 @@ final class NumberCells {
                     column.expected() + "; 'n.d.' is a result of an assay only",
                     "Enter the number, or '<' and a limit, and run again.");
         }
-        return new Field.Unreadable(TableRow.seen(cell), row.place().at(column.heading()));
+        return Field.NoNumber.UNREADABLE;
     }
 
     /** A number converted from the unit typed; unreadable and reported where unit or range do not fit the column. */
@@ -66,7 +66,7 @@ final class NumberCells {
                     cell,
                     column.expectedIn(target),
                     "Correct the number or its unit and run again.");
-            return new Field.Unreadable(TableRow.seen(cell), row.place().at(column.heading()));
+            return Field.NoNumber.UNREADABLE;
         }
         boolean percentCell = cell.isNumber() && cell.shownAs().kind() == ShownAs.Kind.PERCENT;
         double value = typed.convert(number.value(), target).doubleValue();
@@ -77,11 +77,11 @@ final class NumberCells {
                     cell,
                     column.expectedIn(target),
                     "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
-            return new Field.Unreadable(TableRow.seen(cell), row.place().at(column.heading()));
+            return Field.NoNumber.UNREADABLE;
         }
         if (!column.range().holds(value)) {
             row.reportCell("value-impossible", column, cell, column.expectedIn(target), TableRow.CORRECT);
-            return new Field.Unreadable(TableRow.seen(cell), row.place().at(column.heading()));
+            return Field.NoNumber.UNREADABLE;
         }
         if (column.range() == Range.ASSAY) {
             lookAtAssay(column, cell, number, value);

@@ -308,7 +308,7 @@ final class TableRow {
                     "read gross '" + g.asTyped() + "' and tare '" + t.asTyped() + "'",
                     "a gross of at least the tare",
                     "Look up which of the two is wrong, correct it and run again.");
-            return new Field.Unreadable(g.asTyped(), g.place());
+            return Field.NoNumber.UNREADABLE;
         }
         return gross;
     }

@@ -3,10 +3,7 @@ package workuptally.model;
 import java.util.Optional;
 
 /** A cell that should hold a number: entered, blank, or not understood. These three are never confused; blank is not zero. */
-public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadable {
-
-    /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
-    Place place();
+public sealed interface Field permits Field.Entered, Field.NoNumber {
 
     /** The number, if one was entered. */
     default Optional<Entered> entered() {
@@ -36,7 +33,7 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
      */
     record Entered(double value, Qualifier qualifier, int decimals, String asTyped, RowPlace row, String heading)
             implements Field {
-        @Override
+        /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
         public Place place() {
             return row.at(heading);
         }
@@ -47,34 +44,21 @@ public sealed interface Field permits Field.Entered, Field.Blank, Field.Unreadab
         }
     }
 
-    /**
-     * A cell left empty, or a column that the book lacks.
-     *
-     * @param row its row
-     * @param heading heading of the schema under which the number would stand
-     */
-    record Blank(RowPlace row, String heading) implements Field {
-        @Override
-        public Place place() {
-            return row.at(heading);
-        }
+    /** A cell without a number. Where it is, its row tells; more than half of the cells of a book are blank. */
+    enum NoNumber implements Field {
+        /** Left empty, or in a column that the book lacks. */
+        BLANK,
+        /** Not understood. */
+        UNREADABLE;
 
         @Override
         public boolean isBlank() {
-            return true;
+            return this == BLANK;
         }
-    }
 
-    /**
-     * A cell that could not be understood.
-     *
-     * @param asTyped the text as typed
-     * @param place where it stands
-     */
-    record Unreadable(String asTyped, Place place) implements Field {
         @Override
         public boolean isUnreadable() {
-            return true;
+            return this == UNREADABLE;
         }
     }
 

@@ -290,7 +290,7 @@ final class Amounts {
                 "1",
                 fraction,
                 relative * fraction,
-                charge.assayPercent().place().inWords());
+                charge.row().at("Assay").inWords());
     }
 
     /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */

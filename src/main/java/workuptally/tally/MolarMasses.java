@@ -29,7 +29,7 @@ final class MolarMasses {
             learn(charge.material(), charge.formula(), charge.molarMassGramsPerMole());
         }
         for (Assay assay : run.assays()) {
-            learn(assay.substance(), assay.formula(), new Field.Blank(assay.row(), "Formula"));
+            learn(assay.substance(), assay.formula(), Field.NoNumber.BLANK);
         }
     }
 

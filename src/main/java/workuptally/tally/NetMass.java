@@ -35,7 +35,7 @@ final class NetMass {
                     "g",
                     value,
                     uncertainty.netMassGrams(g.get(), t.get()),
-                    gross.place().inWords() + ", " + tare.place().cell()));
+                    g.get().place().inWords() + ", " + t.get().place().cell()));
         }
         if (g.isPresent()) {
             return Optional.empty();

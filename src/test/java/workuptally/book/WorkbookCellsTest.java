@@ -28,7 +28,7 @@ class WorkbookCellsTest {
         Layer layer = layer(KEYS + "<c><v>12.5</v></c>");
         assertEquals("A1", layer.label());
         assertEquals(12.5, value(layer.grossGrams()), 0);
-        assertEquals("C2", layer.grossGrams().place().cell());
+        assertEquals("C2", layer.grossGrams().entered().orElseThrow().place().cell());
     }
 
     @Test

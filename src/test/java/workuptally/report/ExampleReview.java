@@ -125,7 +125,7 @@ public final class ExampleReview {
                 Run.Kind.REACTION,
                 "",
                 Run.Status.ISOLATED,
-                blank(row),
+                Field.NoNumber.BLANK,
                 "",
                 List.of(product),
                 List.of(),
@@ -234,16 +234,16 @@ public final class ExampleReview {
                 "ester",
                 true,
                 "C8H8O2",
-                blank(row),
-                blank(row),
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 List.of(),
                 new Field.Entered(85, Field.Qualifier.EXACT, 0, "85", row, "Run"),
                 Optional.empty(),
-                blank(row),
-                blank(row),
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 "",
-                blank(row),
-                blank(row),
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 row);
     }
 
@@ -254,18 +254,14 @@ public final class ExampleReview {
                 Optional.of(Lot.Stage.CRUDE),
                 List.of(),
                 "",
-                blank(row),
-                blank(row),
-                blank(row),
-                blank(row),
-                blank(row),
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 "",
-                blank(row),
+                Field.NoNumber.BLANK,
                 "",
                 row);
-    }
-
-    private static Field blank(RowPlace row) {
-        return new Field.Blank(row, "Run");
     }
 }

@@ -74,7 +74,7 @@ final class TareFaults implements RunRule {
         findings.add(
                 MISSING,
                 weighing.isLot() ? Severity.STOP : Severity.CHECK,
-                weighing.tare().place(),
+                weighing.row().at("Tare"),
                 weighing.what() + ": gross " + weighing.gross().entered().get().asTyped() + " g, tare not recorded"
                         + (weighing.isLot()
                                 ? "; mass, yield and balance are not computed"

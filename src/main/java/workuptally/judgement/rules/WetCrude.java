@@ -79,7 +79,7 @@ final class WetCrude implements RunRule {
             findings.add(
                     NO_ASSAY,
                     Severity.CHECK,
-                    lot.lot().assayPercent().place(),
+                    lot.lot().row().at("Assay"),
                     seen + " without an assay",
                     "an assay before a crude this near to theory is reported",
                     "97 %, common practice",

@@ -62,7 +62,7 @@ import workuptally.tally.YieldBasis;
 final class InventedReviews {
     private static final TablePlace TABLE = new TablePlace("week.xlsx", "Layers", true, Map.of("Gross", 6, "Tare", 7));
     private static final RowPlace ROW = new RowPlace(TABLE, 7, 7);
-    private static final Field BLANK = new Field.Blank(ROW, "Tare");
+    private static final Field BLANK = Field.NoNumber.BLANK;
     static final String HASH = "3f5a".repeat(16);
 
     private InventedReviews() {}
