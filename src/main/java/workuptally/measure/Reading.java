@@ -1,6 +1,7 @@
 package workuptally.measure;
 
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
  * One entered number on which results depend.
@@ -9,16 +10,22 @@ import java.util.Objects;
  * @param unit unit of {@code value}, for example {@code g}
  * @param value the number as used
  * @param standardUncertainty standard uncertainty u in the same unit; 0 or more
- * @param where place in the book in words, for example {@code Layers!G7}
+ * @param source place in the book in words; made when it is asked for, since a large book has hundred thousands of readings and few are
+ *     ever spoken of
  */
-public record Reading(String name, String unit, double value, double standardUncertainty, String where) {
+public record Reading(String name, String unit, double value, double standardUncertainty, Supplier<String> source) {
     /** Checks the numbers. */
     public Reading {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(unit, "unit");
-        Objects.requireNonNull(where, "where");
+        Objects.requireNonNull(source, "source");
         if (!(standardUncertainty >= 0) || !Double.isFinite(standardUncertainty) || !Double.isFinite(value)) {
             throw new IllegalArgumentException(name + ": " + value + " u " + standardUncertainty);
         }
+    }
+
+    /** Place in the book in words, for example {@code Layers!G7}. */
+    public String where() {
+        return source.get();
     }
 }

@@ -2,6 +2,7 @@ package workuptally.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * The readings that the results of one run depend on.
@@ -23,7 +24,8 @@ public final class Readings {
      * @return the value, with derivative 1 by itself
      * @throws IllegalArgumentException if a number is not finite or the uncertainty is negative
      */
-    public MeasuredValue enter(String name, String unit, double value, double standardUncertainty, String where) {
+    public MeasuredValue enter(
+            String name, String unit, double value, double standardUncertainty, Supplier<String> where) {
         // many runs have readings of the same name, such as the gross of layer A1
         Reading reading = new Reading(name.intern(), unit, value, standardUncertainty, where);
         if (standardUncertainty == 0) {

@@ -53,7 +53,7 @@ final class Additions {
                     "mL",
                     v.value() * step.portionCount(),
                     each * Math.sqrt(step.portionCount()),
-                    v.place().inWords());
+                    () -> v.place().inWords());
         });
     }
 
@@ -69,7 +69,7 @@ final class Additions {
                     "g",
                     mass.get().value() * step.portionCount(),
                     each * Math.sqrt(step.portionCount()),
-                    mass.get().place().inWords()));
+                    () -> mass.get().place().inWords()));
         }
         OptionalDouble density = density(step);
         return density.isPresent() ? volume.map(v -> v.times(density.getAsDouble())) : Optional.empty();

@@ -91,7 +91,7 @@ final class Amounts {
                         : amount.get().dimension() == Dimension.VOLUME ? "mL" : "mmol",
                 entered.get().value(),
                 uncertainty.amount(amount.get(), entered.get()),
-                entered.get().place().inWords());
+                () -> entered.get().place().inWords());
         return switch (amount.get().dimension()) {
             case AMOUNT -> byAmount(charge, planned, value, molarMass);
             case MASS -> byMass(charge, planned, value, volumeOf(charge, value), molarMass);
@@ -222,7 +222,7 @@ final class Amounts {
                 "mol/L",
                 strength.value(),
                 relative * strength.value(),
-                strength.place().inWords());
+                () -> strength.place().inWords());
         return new ChargeAmount(
                 charge,
                 planned,
@@ -290,7 +290,7 @@ final class Amounts {
                 "1",
                 fraction,
                 relative * fraction,
-                charge.row().at("Assay").inWords());
+                () -> charge.row().at("Assay").inWords());
     }
 
     /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */

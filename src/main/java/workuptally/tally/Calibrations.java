@@ -36,7 +36,7 @@ final class Calibrations {
                     unit,
                     result.value(),
                     fraction * Math.abs(result.value()),
-                    result.place().inWords());
+                    () -> result.place().inWords());
         }
         Shared calibration = shared.computeIfAbsent(
                 assay.calibration(),
@@ -47,7 +47,7 @@ final class Calibrations {
                                 "1",
                                 1,
                                 fraction,
-                                assay.row().at("Calibration").inWords())));
+                                () -> assay.row().at("Calibration").inWords())));
         if (fraction == calibration.fraction()) {
             return calibration.factor().times(result.value());
         }

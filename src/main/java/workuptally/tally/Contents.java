@@ -209,7 +209,7 @@ final class Contents {
                 assay.unit().map(Unit::word).orElse(""),
                 limit / 2,
                 limit / (2 * Math.sqrt(3)),
-                assay.row().at("Result").inWords());
+                () -> assay.row().at("Result").inWords());
     }
 
     private static String evidence(Assay assay, Entered result, OptionalDouble limit) {

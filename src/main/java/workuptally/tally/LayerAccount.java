@@ -62,7 +62,7 @@ final class LayerAccount {
                         "mL",
                         v.value(),
                         volumeUncertainty(l, v),
-                        v.place().inWords())));
+                        () -> v.place().inWords())));
         if (entry.isPresent() && mass.isEmpty() && graph.isTerminal(label)) {
             Layer l = entry.get();
             omissions.add(

@@ -123,7 +123,7 @@ final class LotAccount {
                             uncertainty.assayFraction(lot, typed.get())
                                     * typed.get().value()
                                     / 100,
-                            typed.get().place().inWords()),
+                            () -> typed.get().place().inWords()),
                     typed.get().qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY));
         }
         return byAssayRow(lot).or(() -> byInternalStandard(lot)).or(() -> byMoleRatios(lot));
@@ -171,7 +171,7 @@ final class LotAccount {
                                 "1",
                                 fraction.getAsDouble(),
                                 relative * fraction.getAsDouble(),
-                                assay.row().at("Substance integral").inWords()),
+                                () -> assay.row().at("Substance integral").inWords()),
                         YieldBasis.ASSAY));
             }
         }

@@ -52,7 +52,7 @@ final class MoleRatios {
                         result.get().value(),
                         uncertainty.assayFraction(assay, result.get())
                                 * result.get().value(),
-                        result.get().place().inWords());
+                        () -> result.get().place().inWords());
                 perProduct = perProduct.plus(r.times(other.getAsDouble()));
                 counted.add(assay.substance());
             }

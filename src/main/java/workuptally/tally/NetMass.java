@@ -23,10 +23,8 @@ final class NetMass {
      * @return mass in g; empty where neither is there or gross is below tare
      */
     Optional<MeasuredValue> of(String name, Field gross, Field tare, Field net) {
-        Optional<Entered> g = gross.entered();
-        Optional<Entered> t = tare.entered();
-        if (g.isPresent() && t.isPresent()) {
-            double value = g.get().value() - t.get().value();
+        if (gross instanceof Entered g && tare instanceof Entered t) {
+            double value = g.value() - t.value();
             if (value < 0) {
                 return Optional.empty();
             }
@@ -34,10 +32,10 @@ final class NetMass {
                     "gross − tare of " + name,
                     "g",
                     value,
-                    uncertainty.netMassGrams(g.get(), t.get()),
-                    g.get().place().inWords() + ", " + t.get().place().cell()));
+                    uncertainty.netMassGrams(g, t),
+                    () -> g.place().inWords() + ", " + t.place().cell()));
         }
-        if (g.isPresent()) {
+        if (gross.entered().isPresent()) {
             return Optional.empty();
         }
         return net.entered()
@@ -46,7 +44,7 @@ final class NetMass {
                         "g",
                         n.value(),
                         uncertainty.massGrams(n),
-                        n.place().inWords()));
+                        () -> n.place().inWords()));
     }
 
     /** Why {@link #of} gave nothing. */

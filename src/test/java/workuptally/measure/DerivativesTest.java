@@ -13,9 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Properties over printed seeds: automatic derivatives against finite differences, and the uncertainty of sums. */
 class DerivativesTest {
     private static MeasuredValue expression(Readings readings, double[] x, double[] u) {
-        MeasuredValue a = readings.enter("a", "g", x[0], u[0], "-");
-        MeasuredValue b = readings.enter("b", "g", x[1], u[1], "-");
-        MeasuredValue c = readings.enter("c", "g", x[2], u[2], "-");
+        MeasuredValue a = readings.enter("a", "g", x[0], u[0], () -> "-");
+        MeasuredValue b = readings.enter("b", "g", x[1], u[1], () -> "-");
+        MeasuredValue c = readings.enter("c", "g", x[2], u[2], () -> "-");
         return a.times(b).minus(c).over(b.plus(a.times(2))).plus(c.times(c).over(7));
     }
 
@@ -53,7 +53,7 @@ class DerivativesTest {
         double squares = 0;
         for (int i = 0; i < 20; i++) {
             double u = random.nextDouble();
-            sum = sum.plus(readings.enter("x" + i, "g", 10 * random.nextDouble(), u, "-"));
+            sum = sum.plus(readings.enter("x" + i, "g", 10 * random.nextDouble(), u, () -> "-"));
             squares += u * u;
         }
         assertEquals(Math.sqrt(squares), sum.standardUncertainty(), 1e-12, "seed " + seed);
@@ -77,7 +77,7 @@ class DerivativesTest {
     @Test
     void expandedAndRelativeUncertaintyFollowFromTheStandardOne() {
         Readings readings = new Readings();
-        MeasuredValue mass = readings.enter("a", "g", -4, 0.1, "-");
+        MeasuredValue mass = readings.enter("a", "g", -4, 0.1, () -> "-");
         assertEquals(0.2, mass.expandedUncertainty(2), 1e-12);
         assertEquals(0.025, mass.relativeStandardUncertainty(), 1e-12);
         assertEquals(0, readings.exact(0).relativeStandardUncertainty(), 0);
@@ -87,7 +87,8 @@ class DerivativesTest {
     @Test
     void budgetBeginsWithTheLargestShare() {
         Readings readings = new Readings();
-        MeasuredValue sum = readings.enter("small", "g", 1, 0.1, "-").plus(readings.enter("large", "g", 1, 0.3, "-"));
+        MeasuredValue sum =
+                readings.enter("small", "g", 1, 0.1, () -> "-").plus(readings.enter("large", "g", 1, 0.3, () -> "-"));
         assertEquals("large", sum.budget().get(0).reading().name());
         assertEquals(90, sum.budget().get(0).variancePercent(), 1e-9);
         assertEquals(10, sum.budget().get(1).variancePercent(), 1e-9);
@@ -95,8 +96,8 @@ class DerivativesTest {
 
     private static MeasuredValue ratio(double[] x, double factor) {
         Readings readings = new Readings();
-        return readings.enter("a", "g", factor * x[0], factor * 0.01, "-")
-                .over(readings.enter("b", "g", factor * x[1], factor * 0.02, "-"));
+        return readings.enter("a", "g", factor * x[0], factor * 0.01, () -> "-")
+                .over(readings.enter("b", "g", factor * x[1], factor * 0.02, () -> "-"));
     }
 
     /** The same sums, products and quotients by the sparse gradients of Hipparchus, a published library of automatic differentiation. */
@@ -109,7 +110,7 @@ class DerivativesTest {
         List<SparseGradient> library = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             double x = 1 + random.nextDouble();
-            own.add(readings.enter(Integer.toString(i), "g", x, 0.1, "-"));
+            own.add(readings.enter(Integer.toString(i), "g", x, 0.1, () -> "-"));
             library.add(SparseGradient.createVariable(i, x));
         }
         for (int step = 0; step < 60; step++) {

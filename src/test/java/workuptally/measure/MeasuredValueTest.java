@@ -41,6 +41,6 @@ class MeasuredValueTest {
     }
 
     private MeasuredValue reading(double value, double u) {
-        return readings.enter("reading", "g", value, u, "test");
+        return readings.enter("reading", "g", value, u, () -> "test");
     }
 }

@@ -31,23 +31,24 @@ final class UncertaintyFigures {
 
     private static Figures calibrationStandard(PublishedCase each) {
         Readings readings = new Readings();
-        MeasuredValue mass = readings.enter("mass", "mg", each.number("massMilligrams"), each.number("massU"), "-");
+        MeasuredValue mass =
+                readings.enter("mass", "mg", each.number("massMilligrams"), each.number("massU"), () -> "-");
         MeasuredValue purity = readings.enter(
                 "purity",
                 "1",
                 each.number("purity"),
                 StandardUncertainty.rectangular(each.number("purityHalfWidth")),
-                "-");
+                () -> "-");
         MeasuredValue volume = readings.exact(each.number("volumeMillilitres"))
                 .plus(readings.enter(
-                        "flask", "mL", 0, StandardUncertainty.triangular(each.number("flaskHalfWidth")), "-"))
-                .plus(readings.enter("repeatability", "mL", 0, each.number("repeatabilityU"), "-"))
+                        "flask", "mL", 0, StandardUncertainty.triangular(each.number("flaskHalfWidth")), () -> "-"))
+                .plus(readings.enter("repeatability", "mL", 0, each.number("repeatabilityU"), () -> "-"))
                 .plus(readings.enter(
                         "temperature",
                         "mL",
                         0,
                         StandardUncertainty.rectangular(each.number("temperatureHalfWidth")),
-                        "-"));
+                        () -> "-"));
         MeasuredValue concentration = mass.times(purity).times(1000).over(volume);
         Figures figures = new Figures()
                 .with("concentration", concentration.value())
@@ -63,7 +64,7 @@ final class UncertaintyFigures {
         double temperature = nominal * each.number("expansionPerKelvin") * each.number("temperatureKelvin");
         double u = StandardUncertainty.combined(
                 StandardUncertainty.triangular(each.number(halfWidth)), StandardUncertainty.rectangular(temperature));
-        return readings.enter(name, "mL", value, u, "-");
+        return readings.enter(name, "mL", value, u, () -> "-");
     }
 
     private static Figures titration(PublishedCase each) {
@@ -88,13 +89,13 @@ final class UncertaintyFigures {
         Readings readings = new Readings();
         double weighing = StandardUncertainty.rectangular(each.number("massHalfWidth"));
         MeasuredValue mass = readings.enter(
-                "mass", "g", each.number("massGrams"), StandardUncertainty.combined(weighing, weighing), "-");
+                "mass", "g", each.number("massGrams"), StandardUncertainty.combined(weighing, weighing), () -> "-");
         MeasuredValue purity = readings.enter(
                 "purity",
                 "1",
                 each.number("purity"),
                 StandardUncertainty.rectangular(each.number("purityHalfWidth")),
-                "-");
+                () -> "-");
         MeasuredValue second = volume(
                         readings,
                         each,
@@ -102,7 +103,7 @@ final class UncertaintyFigures {
                         each.number("secondTitreMillilitres"),
                         each.number("secondTitreNominal"),
                         "buretteHalfWidth")
-                .minus(readings.enter("bias of the second", "mL", bias, biasU, "-"));
+                .minus(readings.enter("bias of the second", "mL", bias, biasU, () -> "-"));
         MeasuredValue first = volume(
                         readings,
                         each,
@@ -110,7 +111,7 @@ final class UncertaintyFigures {
                         each.number("firstTitreMillilitres"),
                         each.number("firstTitreNominal"),
                         "buretteHalfWidth")
-                .minus(readings.enter("bias of the first", "mL", bias, biasU, "-"));
+                .minus(readings.enter("bias of the first", "mL", bias, biasU, () -> "-"));
         MeasuredValue acid = volume(
                 readings,
                 each,
@@ -118,7 +119,7 @@ final class UncertaintyFigures {
                 each.number("acidMillilitres"),
                 each.number("acidMillilitres"),
                 "pipetteHalfWidth");
-        MeasuredValue repeatability = readings.enter("repeatability", "1", 1, repeatabilityU, "-");
+        MeasuredValue repeatability = readings.enter("repeatability", "1", 1, repeatabilityU, () -> "-");
         return mass.times(purity)
                 .times(second)
                 .times(1000)
@@ -130,34 +131,39 @@ final class UncertaintyFigures {
 
     private static Figures endGauge(PublishedCase each) {
         Readings readings = new Readings();
-        MeasuredValue standard =
-                readings.enter("standard", "nm", each.number("standardNanometres"), each.number("standardU"), "-");
+        MeasuredValue standard = readings.enter(
+                "standard", "nm", each.number("standardNanometres"), each.number("standardU"), () -> "-");
         double[] parts = each.numbers("differenceParts").stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
         MeasuredValue difference = readings.enter(
-                "difference", "nm", each.number("differenceNanometres"), StandardUncertainty.combined(parts), "-");
+                "difference",
+                "nm",
+                each.number("differenceNanometres"),
+                StandardUncertainty.combined(parts),
+                () -> "-");
         MeasuredValue expansion = readings.enter(
                 "expansion",
                 "1/K",
                 each.number("expansionPerKelvin"),
                 StandardUncertainty.rectangular(each.number("expansionHalfWidth")),
-                "-");
+                () -> "-");
         MeasuredValue expansionDifference = readings.enter(
                 "expansion difference",
                 "1/K",
                 0,
                 StandardUncertainty.rectangular(each.number("expansionDifferenceHalfWidth")),
-                "-");
+                () -> "-");
         double deviationU = StandardUncertainty.combined(
                 each.number("deviationMeanU"), each.number("deviationArcsineHalfWidth") / Math.sqrt(2));
-        MeasuredValue deviation = readings.enter("deviation", "K", each.number("deviationKelvin"), deviationU, "-");
+        MeasuredValue deviation =
+                readings.enter("deviation", "K", each.number("deviationKelvin"), deviationU, () -> "-");
         MeasuredValue temperatureDifference = readings.enter(
                 "temperature difference",
                 "K",
                 0,
                 StandardUncertainty.rectangular(each.number("temperatureDifferenceHalfWidth")),
-                "-");
+                () -> "-");
         MeasuredValue length = standard.plus(difference)
                 .minus(standard.times(
                         expansionDifference.times(deviation).plus(expansion.times(temperatureDifference))));
@@ -184,7 +190,7 @@ final class UncertaintyFigures {
         MeasuredValue sum = readings.exact(0);
         MeasuredValue slope = readings.exact(0);
         for (int i = 0; i < n; i++) {
-            MeasuredValue correction = readings.enter("b" + i, "°C", corrections.get(i), residual, "-");
+            MeasuredValue correction = readings.enter("b" + i, "°C", corrections.get(i), residual, () -> "-");
             sum = sum.plus(correction);
             slope = slope.plus(correction.times((temperatures.get(i) - reference - mean) / squares));
         }

@@ -111,8 +111,8 @@ public final class ExampleReview {
 
     private static RunTally tally(String id, int n) {
         Readings readings = new Readings();
-        MeasuredValue found = readings.enter("lot", "g", 4.0 + n * 0.001, 0.02, "Isolated!F2");
-        MeasuredValue theory = readings.enter("charge", "g", 5.0, 0.01, "Charges!H2");
+        MeasuredValue found = readings.enter("lot", "g", 4.0 + n * 0.001, 0.02, () -> "Isolated!F2");
+        MeasuredValue theory = readings.enter("charge", "g", 5.0, 0.01, () -> "Charges!H2");
         MeasuredValue percent = found.over(theory).times(100);
         RowPlace row = new RowPlace(RUNS, n + 1, n + 1);
         Product product = product(row);
@@ -222,7 +222,7 @@ public final class ExampleReview {
                 List.of(new Content(
                         "ester",
                         Content.Kind.MEASURED,
-                        Optional.of(readings.enter("assay", "g", 0.5, 0.011, "Assays!F2")),
+                        Optional.of(readings.enter("assay", "g", 0.5, 0.011, () -> "Assays!F2")),
                         Optional.empty(),
                         OptionalDouble.empty(),
                         OptionalDouble.of(10),

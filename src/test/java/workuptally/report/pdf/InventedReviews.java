@@ -68,7 +68,7 @@ final class InventedReviews {
     private InventedReviews() {}
 
     static MeasuredValue value(double value, double standardUncertainty) {
-        return new Readings().enter("invented", "", value, standardUncertainty, "nowhere");
+        return new Readings().enter("invented", "", value, standardUncertainty, () -> "nowhere");
     }
 
     static Field number(double value) {
