@@ -1,6 +1,7 @@
 package workuptally.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -10,27 +11,54 @@ import java.util.List;
  * <p>First-order propagation u(y)² = Σ (∂y/∂xᵢ)² u(xᵢ)² over the entered readings xᵢ, which are independent of each other; the
  * derivatives come from automatic differentiation, so a reading used twice is counted with its joint effect. Source: JCGM 100:2008,
  * 5.1.2. Valid while u is small against the curvature of the equation; bounds, not intervals, are used near zero.
+ *
+ * <p>It holds the readings that it depends on and no others, in two short arrays, since a large book keeps some hundred thousand values at
+ * once; values that depend on the same readings share the array of their numbers.
  */
 public final class MeasuredValue {
-    private final Readings readings;
-    private final Gradient gradient;
+    private static final int[] NO_READINGS = {};
+    private static final double[] NO_DERIVATIVES = {};
+    private static final double[] BY_ITSELF = {1};
 
-    MeasuredValue(Readings readings, Gradient gradient) {
+    private final Readings readings;
+    private final double value;
+    /** Numbers of the readings it depends on, ascending. */
+    private final int[] numbers;
+
+    /** Derivatives by these. */
+    private final double[] derivatives;
+
+    private MeasuredValue(Readings readings, double value, int[] numbers, double[] derivatives) {
         this.readings = readings;
-        this.gradient = gradient;
+        this.value = value;
+        this.numbers = numbers;
+        this.derivatives = derivatives;
+    }
+
+    /** A number that depends on no reading. */
+    static MeasuredValue exact(Readings readings, double value) {
+        return new MeasuredValue(readings, value, NO_READINGS, NO_DERIVATIVES);
+    }
+
+    /**
+     * A reading.
+     *
+     * @param number an array of one number, the number of the reading
+     */
+    static MeasuredValue entered(Readings readings, double value, int[] number) {
+        return new MeasuredValue(readings, value, number, BY_ITSELF);
     }
 
     /** The value, in the unit its holder names. */
     public double value() {
-        return gradient.value();
+        return value;
     }
 
     /** The standard uncertainty (k = 1), in the unit of the value; 0 or more. */
     public double standardUncertainty() {
         double variance = 0;
-        for (int i = 0; i < gradient.size(); i++) {
-            double part = gradient.derivative(i)
-                    * readings.reading(gradient.reading(i)).standardUncertainty();
+        for (int i = 0; i < numbers.length; i++) {
+            double part = derivatives[i] * readings.reading(numbers[i]).standardUncertainty();
             variance += part * part;
         }
         return Math.sqrt(variance);
@@ -47,17 +75,17 @@ public final class MeasuredValue {
 
     /** Relative standard uncertainty u/|y|; 0 when the value is 0. */
     public double relativeStandardUncertainty() {
-        return value() == 0 ? 0 : standardUncertainty() / Math.abs(value());
+        return value == 0 ? 0 : standardUncertainty() / Math.abs(value);
     }
 
     /** The readings this value depends on, the largest share of variance first; ties in order of entry. */
     public List<Contribution> budget() {
         double u = standardUncertainty();
         List<Contribution> parts = new ArrayList<>();
-        for (int i = 0; i < gradient.size(); i++) {
-            double sensitivity = gradient.derivative(i);
+        for (int i = 0; i < numbers.length; i++) {
+            double sensitivity = derivatives[i];
             if (sensitivity != 0) {
-                Reading reading = readings.reading(gradient.reading(i));
+                Reading reading = readings.reading(numbers[i]);
                 double part = sensitivity * reading.standardUncertainty();
                 parts.add(new Contribution(reading, sensitivity, u == 0 ? 0 : 100 * part * part / (u * u)));
             }
@@ -68,22 +96,22 @@ public final class MeasuredValue {
 
     /** Sum; both values belong to the same {@link Readings}. */
     public MeasuredValue plus(MeasuredValue other) {
-        return with(gradient.plus(other.gradient));
+        return combined(value + other.value, 1, other, 1);
     }
 
     /** Difference; both values belong to the same {@link Readings}. */
     public MeasuredValue minus(MeasuredValue other) {
-        return with(gradient.minus(other.gradient));
+        return combined(value - other.value, 1, other, -1);
     }
 
     /** Product; both values belong to the same {@link Readings}. */
     public MeasuredValue times(MeasuredValue other) {
-        return with(gradient.times(other.gradient));
+        return combined(value * other.value, other.value, other, value);
     }
 
     /** Product with an exact number. */
     public MeasuredValue times(double factor) {
-        return with(gradient.times(factor));
+        return scaled(value * factor, factor);
     }
 
     /**
@@ -92,10 +120,16 @@ public final class MeasuredValue {
      * @throws ArithmeticException if the divisor is 0
      */
     public MeasuredValue over(MeasuredValue divisor) {
-        if (divisor.value() == 0) {
+        if (divisor.value == 0) {
             throw new ArithmeticException("division by a value of 0");
         }
-        return with(gradient.over(divisor.gradient));
+        double quotient = value / divisor.value;
+        double[] divided = new double[derivatives.length];
+        for (int i = 0; i < divided.length; i++) {
+            divided[i] = derivatives[i] / divisor.value;
+        }
+        return new MeasuredValue(readings, quotient, numbers, divided)
+                .combined(quotient, 1, divisor, -quotient / divisor.value);
     }
 
     /**
@@ -107,15 +141,41 @@ public final class MeasuredValue {
         if (divisor == 0) {
             throw new ArithmeticException("division by 0");
         }
-        return with(gradient.over(divisor));
+        return scaled(value / divisor, 1 / divisor);
     }
 
-    private MeasuredValue with(Gradient result) {
-        return new MeasuredValue(readings, result);
+    private MeasuredValue scaled(double result, double factor) {
+        double[] scaled = new double[derivatives.length];
+        for (int i = 0; i < scaled.length; i++) {
+            scaled[i] = factor * derivatives[i];
+        }
+        return new MeasuredValue(readings, result, numbers, scaled);
+    }
+
+    /** The chain rule for a function of two numbers, ∂f/∂x = (∂f/∂a)(∂a/∂x) + (∂f/∂b)(∂b/∂x). */
+    private MeasuredValue combined(double result, double byThis, MeasuredValue other, double byOther) {
+        int[] union = new int[numbers.length + other.numbers.length];
+        double[] sums = new double[union.length];
+        int size = 0;
+        int i = 0;
+        int j = 0;
+        while (i < numbers.length || j < other.numbers.length) {
+            boolean own = j == other.numbers.length || (i < numbers.length && numbers[i] <= other.numbers[j]);
+            boolean others = i == numbers.length || (j < other.numbers.length && other.numbers[j] <= numbers[i]);
+            union[size] = own ? numbers[i] : other.numbers[j];
+            sums[size] = (own ? byThis * derivatives[i] : 0) + (others ? byOther * other.derivatives[j] : 0);
+            size++;
+            i += own ? 1 : 0;
+            j += others ? 1 : 0;
+        }
+        int[] shared = size == numbers.length
+                ? numbers
+                : size == other.numbers.length ? other.numbers : Arrays.copyOf(union, size);
+        return new MeasuredValue(readings, result, shared, size == sums.length ? sums : Arrays.copyOf(sums, size));
     }
 
     @Override
     public String toString() {
-        return value() + " (u " + standardUncertainty() + ")";
+        return value + " (u " + standardUncertainty() + ")";
     }
 }

@@ -1,6 +1,7 @@
 package workuptally.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -11,6 +12,13 @@ import java.util.function.Supplier;
  * several threads at once.
  */
 public final class Readings {
+    /** The numbers of the first readings, each in an array, which all runs share. */
+    private static final int[][] FIRST = new int[64][];
+
+    static {
+        Arrays.setAll(FIRST, number -> new int[] {number});
+    }
+
     private final List<Reading> entered = new ArrayList<>();
 
     /**
@@ -31,9 +39,9 @@ public final class Readings {
         if (standardUncertainty == 0) {
             return exact(value);
         }
-        int index = entered.size();
+        int number = entered.size();
         entered.add(reading);
-        return new MeasuredValue(this, Gradient.variable(index, value));
+        return MeasuredValue.entered(this, value, number < FIRST.length ? FIRST[number] : new int[] {number});
     }
 
     /**
@@ -43,10 +51,10 @@ public final class Readings {
      * @return the value
      */
     public MeasuredValue exact(double value) {
-        return new MeasuredValue(this, Gradient.constant(value));
+        return MeasuredValue.exact(this, value);
     }
 
-    Reading reading(int index) {
-        return entered.get(index);
+    Reading reading(int number) {
+        return entered.get(number);
     }
 }

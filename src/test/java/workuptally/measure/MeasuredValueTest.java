@@ -2,6 +2,7 @@ package workuptally.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class MeasuredValueTest {
@@ -38,6 +39,39 @@ class MeasuredValueTest {
                         .mapToDouble(Contribution::variancePercent)
                         .sum(),
                 1e-9);
+    }
+
+    @Test
+    void readingSharedByBothSidesStandsOnceWithItsJointDerivative() {
+        // f = 3x·y + x at x = 2, y = 5: ∂f/∂x = 3y + 1 = 16, ∂f/∂y = 3x = 6.
+        MeasuredValue x = reading(2, 0.1);
+        MeasuredValue y = reading(5, 0.1);
+        MeasuredValue f = x.times(3).times(y).plus(x);
+        assertEquals(32, f.value(), 1e-12);
+        assertEquals(2, f.budget().size());
+        assertEquals(16, sensitivity(f, 2), 1e-12);
+        assertEquals(6, sensitivity(f, 5), 1e-12);
+    }
+
+    @Test
+    void readingsOfBothSidesAreAllCounted() {
+        MeasuredValue a = reading(1, 0.1);
+        MeasuredValue b = reading(2, 0.1);
+        MeasuredValue c = reading(3, 0.1);
+        MeasuredValue sum = c.plus(a).minus(b);
+        assertEquals(1, sensitivity(sum, 1), 1e-12);
+        assertEquals(-1, sensitivity(sum, 2), 1e-12);
+        assertEquals(1, sensitivity(sum, 3), 1e-12);
+        assertEquals(
+                List.of(1.0, 2.0, 3.0),
+                sum.budget().stream().map(part -> part.reading().value()).toList());
+    }
+
+    private static double sensitivity(MeasuredValue value, double reading) {
+        return value.budget().stream()
+                .filter(part -> part.reading().value() == reading)
+                .mapToDouble(Contribution::sensitivity)
+                .sum();
     }
 
     private MeasuredValue reading(double value, double u) {
