@@ -1,7 +1,5 @@
 package workuptally.tally;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import workuptally.model.Transfer;
 
@@ -16,7 +14,7 @@ import workuptally.model.Transfer;
 public record ContainerAddition(Transfer transfer, Map<String, Double> grams, double millilitres, double sourceGrams) {
     /** Copies the map in its order. */
     public ContainerAddition {
-        grams = Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+        grams = Masses.copyOf(grams);
     }
 
     /** Mass, g. */

@@ -1,7 +1,6 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +22,7 @@ public record ContainerState(Map<String, Double> grams, double millilitres, Opti
 
     /** Copies the map in its order. */
     public ContainerState {
-        grams = Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+        grams = Masses.copyOf(grams);
     }
 
     /** Mass of all components, g. */
@@ -64,8 +63,9 @@ public record ContainerState(Map<String, Double> grams, double millilitres, Opti
         }
         Map<String, Double> shown = new LinkedHashMap<>();
         double least = tracePercent.orElse(0);
-        List<String> traces = grams.keySet().stream()
-                .filter(name -> 100 * grams.get(name) / total < least)
+        List<String> traces = grams.entrySet().stream()
+                .filter(e -> 100 * e.getValue() / total < least)
+                .map(Map.Entry::getKey)
                 .toList();
         grams.forEach((name, mass) ->
                 shown.merge(traces.size() > 1 && traces.contains(name) ? TRACES : name, mass, Double::sum));

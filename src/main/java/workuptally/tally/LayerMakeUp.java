@@ -1,10 +1,7 @@
 package workuptally.tally;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * What a terminal layer is made of by full names: measured contents, and solvents, water and salts carried along the steps. An estimate
@@ -17,11 +14,11 @@ import java.util.Set;
  * @param stated true where the book states the composition
  */
 public record LayerMakeUp(
-        String layer, Map<String, Double> grams, Set<String> materials, double millilitres, boolean stated) {
-    /** Copies the map in its order. */
+        String layer, Map<String, Double> grams, List<String> materials, double millilitres, boolean stated) {
+    /** Copies the map in its order, and the list. */
     public LayerMakeUp {
-        grams = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(grams));
-        materials = Collections.unmodifiableSet(new LinkedHashSet<>(materials));
+        grams = Masses.copyOf(grams);
+        materials = List.copyOf(materials);
     }
 
     /** Mass of all components, g. */

@@ -1,10 +1,8 @@
 package workuptally.tally;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +56,7 @@ final class LayerMakeUps {
                             .map(MeasuredValue::value)
                             .ifPresent(m -> components.merge(fullName(c.substance()), m, Double::sum)));
         }
-        Set<String> materials = Collections.unmodifiableSet(new LinkedHashSet<>(components.keySet()));
+        List<String> materials = List.copyOf(components.keySet());
         neutralise(components);
         double rest = grams
                 - components.values().stream().mapToDouble(Double::doubleValue).sum();

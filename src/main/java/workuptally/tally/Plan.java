@@ -1,7 +1,5 @@
 package workuptally.tally;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -145,7 +143,7 @@ public record Plan(
             String why) {
         /** Copies the map in its order, and the list. */
         public ExpectedLayer {
-            grams = Collections.unmodifiableMap(new LinkedHashMap<>(grams));
+            grams = Masses.copyOf(grams);
             mayHold = List.copyOf(mayHold);
         }
 
