@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.reference.Cited;
+import workuptally.reference.Liquid;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Source;
@@ -22,6 +23,15 @@ final class ReferenceRow {
                     number(OptionalDouble.of(solvent.density().gramsPerMillilitre())),
                     "g/mL at 20 °C",
                     solvent.density().sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof Liquid liquid) {
+            return line(
+                    "density of " + liquid.name(),
+                    number(OptionalDouble.of(liquid.densityGramsPerMillilitre())),
+                    String.format(Locale.ROOT, "g/mL at %.0f °C", liquid.celsius()),
+                    liquid.sources(),
                     row,
                     reference);
         }

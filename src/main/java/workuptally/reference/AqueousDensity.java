@@ -125,6 +125,18 @@ public record AqueousDensity(
         throw new IllegalStateException("points of " + solute + " are not in order");
     }
 
+    /** How firmly the density at a strength is known: by the weaker of the points beside it. */
+    Basis basisAt(double massPercent) {
+        Basis below = Basis.SOURCE;
+        for (Point point : points) {
+            if (massPercent <= point.massPercent()) {
+                return massPercent == point.massPercent() ? point.basis() : below.weaker(point.basis());
+            }
+            below = point.basis();
+        }
+        return basis;
+    }
+
     /**
      * Amount concentration c = w·ρ·1000/M at a strength.
      *

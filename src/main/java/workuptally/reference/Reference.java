@@ -30,6 +30,7 @@ public final class Reference {
     private final Map<String, Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
+    private final List<Liquid> liquids;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -48,6 +49,7 @@ public final class Reference {
 
     private final Map<String, AtomicWeight> atomicWeightsBySymbol = new LinkedHashMap<>();
     private final Map<String, Solvent> solventsByName = new LinkedHashMap<>();
+    private final Map<String, Liquid> liquidsByName = new LinkedHashMap<>();
     private final Map<String, AqueousDensity> densitiesByName = new LinkedHashMap<>();
     private final Map<String, Solute> solutesByName = new LinkedHashMap<>();
     private final Map<String, Wash> washesByName = new LinkedHashMap<>();
@@ -68,6 +70,7 @@ public final class Reference {
         checkSources(files);
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
         solvents = each(files, Table.SOLVENTS, Solvent::of);
+        liquids = each(files, Table.LIQUIDS, Liquid::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -173,6 +176,7 @@ public final class Reference {
     private void indexNames() {
         atomicWeights.forEach(row -> atomicWeightsBySymbol.put(row.symbol(), row));
         solvents.forEach(row -> index(solventsByName, row, row.key(), row.name(), row.aliases()));
+        liquids.forEach(row -> index(liquidsByName, row, row.key(), row.name(), row.aliases()));
         aqueousDensities.forEach(row -> index(densitiesByName, row, row.solute(), row.formula(), List.of()));
         solutes.forEach(row -> {
             index(solutesByName, row, row.name(), row.formula(), row.aliases());
@@ -276,6 +280,16 @@ public final class Reference {
     /** All solvents. */
     public List<Solvent> solvents() {
         return solvents;
+    }
+
+    /** The liquid reagent or product a name means; solvents have a table of their own. */
+    public Optional<Liquid> liquid(String name) {
+        return find(liquidsByName, name);
+    }
+
+    /** All liquid reagents and products. */
+    public List<Liquid> liquids() {
+        return liquids;
     }
 
     /** Density table of the solute a name or formula means. */

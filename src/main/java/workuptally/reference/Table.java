@@ -8,6 +8,7 @@ enum Table {
     SOURCES("sources", "key"),
     ATOMIC_WEIGHTS("atomic-weights", "symbol"),
     SOLVENTS("solvents", "key"),
+    LIQUIDS("liquids", "key"),
     AQUEOUS_DENSITIES("aqueous-densities", "solute", "mass (%)", "kind"),
     SOLUTES("solutes", "name"),
     WASHES("washes", "key"),

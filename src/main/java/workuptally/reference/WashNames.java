@@ -148,7 +148,7 @@ final class WashNames {
         }
         Optional<AqueousDensity> table = density(solute.get());
         if (table.isEmpty()) {
-            return Optional.empty();
+            return Optional.of(ofUnknownDensity(solute.get(), value, unit.strip()));
         }
         OptionalDouble massPercent = massPercent(solute.get(), table.get(), value, unit);
         return massPercent.isEmpty()
@@ -204,7 +204,37 @@ final class WashNames {
                 Optional.empty(),
                 solute.note(),
                 sources,
-                table.basis().weaker(solute.basis()));
+                table.basisAt(massPercent).weaker(solute.basis()));
+    }
+
+    /** A solution of a listed solute without a density table: what it takes up is known by its molarity, its mass is not. */
+    private static Wash ofUnknownDensity(Solute solute, double value, String unit) {
+        double equivalents = Math.max(solute.acidMolesPerMole(), solute.baseMolesPerMole());
+        OptionalDouble molarity = unit.contains("%") || unit.equals("N") && equivalents == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(unit.equals("N") ? value / equivalents : value);
+        return new Wash(
+                "derived",
+                plainNumber(value) + " " + unit + " " + solute.name(),
+                List.of(),
+                Optional.of(solute.name()),
+                solute.formula(),
+                OptionalDouble.empty(),
+                molarity,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                times(molarity, solute.acidMolesPerMole()),
+                times(molarity, solute.baseMolesPerMole()),
+                solute.gas(),
+                Optional.empty(),
+                Optional.empty(),
+                solute.note(),
+                solute.sources(),
+                solute.basis());
+    }
+
+    private static OptionalDouble times(OptionalDouble value, double factor) {
+        return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
     }
 
     private static String plainNumber(double value) {

@@ -274,7 +274,14 @@ final class Amounts {
         OptionalDouble known = density.isUnreadable()
                 ? OptionalDouble.empty()
                 : substances.densityGramsPerMillilitre(charge.material());
-        return known.isPresent() ? Optional.of(readings.exact(known.getAsDouble())) : Optional.empty();
+        return known.isPresent()
+                ? Optional.of(readings.enter(
+                        "density of " + charge.material() + " by the reference data",
+                        "g/mL",
+                        known.getAsDouble(),
+                        substances.densityUncertaintyGramsPerMillilitre(charge.material()),
+                        () -> "liquids.csv"))
+                : Optional.empty();
     }
 
     private MeasuredValue assayFraction(Charge charge) {

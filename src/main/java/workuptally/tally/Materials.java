@@ -85,6 +85,9 @@ final class Materials {
         if (carrier.isPresent() && millilitres > 0) {
             return Mixture.of(carrier.get(), grams > 0 ? grams : mass(carrier.get(), millilitres), millilitres);
         }
+        if (millilitres > 0 && substances.liquid(addition.material()).isPresent()) {
+            return Mixture.of(REACTANTS, 0, millilitres);
+        }
         // an unlisted liquid passes for water, which a finding says
         return millilitres > 0
                 ? Mixture.of(WATER, grams > 0 ? grams : mass(WATER, millilitres), millilitres)

@@ -20,6 +20,7 @@ import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
 import workuptally.reference.GasRelease;
 import workuptally.reference.Hazard;
+import workuptally.reference.Liquid;
 import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
 import workuptally.reference.Solute;
@@ -43,6 +44,7 @@ public final class Substances {
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
+    private final Map<String, Optional<Liquid>> liquids = new LinkedHashMap<>();
     private final Map<String, Formula> formulas = new LinkedHashMap<>();
     private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
     private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
@@ -99,7 +101,7 @@ public final class Substances {
         return solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
     }
 
-    /** Density at 20 °C of a listed solvent or wash, g/mL. */
+    /** Density at 20 °C of a listed solvent or wash, or near it of a listed liquid, g/mL. */
     OptionalDouble densityGramsPerMillilitre(String name) {
         Optional<Solvent> solvent = solvent(name);
         if (solvent.isPresent()) {
@@ -108,8 +110,23 @@ public final class Substances {
         }
         Optional<Wash> wash =
                 wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
-        wash.ifPresent(this::use);
-        return wash.isPresent() ? wash.get().densityGramsPerMillilitre() : blendDensityGramsPerMillilitre(name);
+        if (wash.isPresent()) {
+            use(wash.get());
+            return wash.get().densityGramsPerMillilitre();
+        }
+        OptionalDouble blended = blendDensityGramsPerMillilitre(name);
+        Optional<Liquid> liquid = blended.isPresent() ? Optional.empty() : liquid(name);
+        liquid.ifPresent(this::use);
+        return liquid.isPresent() ? OptionalDouble.of(liquid.get().densityGramsPerMillilitre()) : blended;
+    }
+
+    /** Standard uncertainty of that density, g/mL; 0 for solvents and washes, whose purity is not in question. */
+    double densityUncertaintyGramsPerMillilitre(String name) {
+        return solvent(name).isPresent() || wash(name).isPresent()
+                ? 0
+                : liquid(name)
+                        .map(Liquid::standardUncertaintyGramsPerMillilitre)
+                        .orElse(0.0);
     }
 
     /** Density of a mixture of listed solvents, volumes taken as additive, g/mL. */
@@ -158,6 +175,11 @@ public final class Substances {
     static String withoutGrade(String name) {
         int comma = name.indexOf(", ");
         return comma > 0 ? name.substring(0, comma) : name;
+    }
+
+    /** A listed liquid reagent or product by name or alias. */
+    Optional<Liquid> liquid(String name) {
+        return liquids.computeIfAbsent(name, n -> reference.liquid(n).or(() -> reference.liquid(withoutGrade(n))));
     }
 
     /** The listed solvents of a mixture by volume; empty for anything else. */

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +36,69 @@ class ReferenceTest {
     })
     void solventsAreFoundByNameOrAlias(String typed, String key) {
         assertEquals(Optional.of(key), reference.solvent(typed).map(Solvent::key));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "benzyl bromide, benzyl-bromide",
+        "TMSCl, tmscl",
+        "POCl3, phosphoryl-chloride",
+        "'acetic anhydride (distilled)', acetic-anhydride",
+        "Benzoylchlorid, benzoyl-chloride",
+        "BF3·OEt2, bf3-oet2"
+    })
+    void liquidsAreFoundByNameOrAlias(String typed, String key) {
+        assertEquals(Optional.of(key), reference.liquid(typed).map(Liquid::key));
+    }
+
+    @Test
+    void everyLiquidHasHazardsAndIsNoSolvent() {
+        for (Liquid liquid : reference.liquids()) {
+            List<String> names = new ArrayList<>(liquid.aliases());
+            names.add(liquid.name());
+            for (String name : names) {
+                assertTrue(reference.hazard(name).isPresent(), name);
+                assertTrue(reference.solvent(name).isEmpty(), name);
+                assertEquals(Optional.of(liquid), reference.liquid(name), name);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1 M LiOH, 0, 1.0",
+        "2 M Natronlauge, 0, 2.0",
+        "'0,5 M Salzsäure', 0.5, 0",
+        "1 M NaHSO4, 1.0, 0",
+        "1 M sodium bisulfate, 1.0, 0",
+        "1 M tartaric acid, 2.0, 0",
+        "1 N oxalic acid, 1.0, 0",
+        "1 M K3PO4, 0, 2.0",
+        "0.1 M EDTA, 0.1, 0",
+        "sat. KF, 0, 0"
+    })
+    void capacityOfAWashIsThatOfItsSolute(String typed, double acid, double base) {
+        Wash wash = reference.wash(typed).orElseThrow();
+        assertEquals(acid, wash.acidMillimolesPerMillilitre().orElseThrow(), 0.001);
+        assertEquals(base, wash.baseMillimolesPerMillilitre().orElseThrow(), 0.001);
+    }
+
+    @Test
+    void soluteWithoutADensityTableGivesItsCapacityAndNoMass() {
+        Wash wash = reference.wash("1 M Rochelle salt").orElseThrow();
+        assertEquals(1.0, wash.molarityMolesPerLitre().orElseThrow());
+        assertTrue(wash.densityGramsPerMillilitre().isEmpty());
+        assertTrue(wash.massPercent().isEmpty());
+        Wash byMass = reference.wash("20 % Rochelle salt").orElseThrow();
+        assertTrue(byMass.molarityMolesPerLitre().isEmpty());
+        assertTrue(byMass.baseMillimolesPerMillilitre().isEmpty());
+    }
+
+    @Test
+    void basisOfAWashIsThatOfThePointsBesideIt() {
+        assertEquals(
+                Basis.COMMON_PRACTICE, reference.wash("10 % KF").orElseThrow().basis());
+        assertEquals(Basis.MEMORY, reference.wash("45 % KF").orElseThrow().basis());
     }
 
     @Test

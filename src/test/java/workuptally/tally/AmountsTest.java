@@ -31,6 +31,31 @@ class AmountsTest {
     }
 
     @Test
+    void listedLiquidNeedsNoDensity() {
+        // 2.00 mL x 1.4380 g/mL (CRC Handbook, 25 °C) / 171.04 g/mol = 16.815 mmol.
+        ChargeAmount amount = benzylBromide("");
+        assertEquals(16.815, millimoles(amount), 0.005);
+        assertEquals(2.876, amount.massGrams().orElseThrow().value(), 1e-9);
+        // the density alone brings 0.005 of 1.438, so the mass is known no better than 0.35 %
+        assertTrue(amount.massGrams().orElseThrow().standardUncertainty() > 0.0035 * 2.876);
+    }
+
+    @Test
+    void typedDensityOfAListedLiquidWins() {
+        // 2.00 mL x 1.40 g/mL = 2.80 g.
+        assertEquals(2.80, benzylBromide("1.40").massGrams().orElseThrow().value(), 1e-9);
+    }
+
+    private static ChargeAmount benzylBromide(String density) {
+        return SmallBook.reaction()
+                .row("charges", "Material", "BnBr", "Formula", "C7H7Br", "Actual amount", "2.00", "Actual unit", "mL")
+                .but("charges", "Density", density)
+                .tally()
+                .amounts()
+                .get(1);
+    }
+
+    @Test
     void amountEnteredInMillimolesGivesTheMassToWeigh() {
         // 50 mmol × 100 g/mol / 0.80 = 6.25 g of the 80 % material.
         ChargeAmount amount = charged("Actual amount", "50", "Actual unit", "mmol", "Assay", "80");

@@ -9,6 +9,7 @@ import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Liquid;
 import workuptally.reference.Reference;
 import workuptally.tally.ChargeAmount;
 import workuptally.tally.RunTally;
@@ -81,16 +82,18 @@ final class DensityForgotten implements RunRule {
                     "Check the unit and the number against the label.");
             return;
         }
-        Optional<Double> listed =
-                reference.solvent(charge.material()).map(s -> s.density().gramsPerMillilitre());
+        Optional<Double> listed = reference
+                .solvent(charge.material())
+                .map(s -> s.density().gramsPerMillilitre())
+                .or(() -> reference.liquid(charge.material()).map(Liquid::densityGramsPerMillilitre));
         if (listed.filter(l -> Math.abs(value / l - 1) > LISTED_FRACTION).isPresent()) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,
                     density.place(),
                     "read density " + density.asTyped() + " g/mL for " + charge.material(),
-                    FindingList.say("about %.3f g/mL at 20 °C", listed.get()),
-                    "reference table of solvents",
+                    FindingList.say("about %.3f g/mL near 20 °C", listed.get()),
+                    "reference tables of solvents and liquids",
                     "Check the number; a density of 1 is often a blank that was filled in.");
         }
     }

@@ -36,6 +36,24 @@ class RulesStaySilentTest {
     }
 
     @Test
+    void washWithoutItsStrengthIsNamedAsSuch() throws Exception {
+        for (String typed : List.of("NaHCO3", "dil. HCl", "NaOH solution")) {
+            Finding finding = only(
+                    "step-material-unknown",
+                    ExampleBook.clean().with("workup", "water,1,30,,,0.998", typed + ",1,30,,,"));
+            assertEquals(
+                    "step 1: 30.00 mL of '" + typed
+                            + "', a solution without its strength; it is counted as so much water",
+                    finding.seen());
+        }
+    }
+
+    @Test
+    void listedLiquidInAStepIsKnown() throws Exception {
+        silent("step-material-unknown", ExampleBook.clean().with("workup", "water,1,30,,,0.998", "morpholine,1,2,,,"));
+    }
+
+    @Test
     void titreAtTheLimitIsNoFinding() throws Exception {
         silent(
                 "titre-differs",
