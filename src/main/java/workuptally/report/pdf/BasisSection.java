@@ -27,10 +27,12 @@ final class BasisSection {
 
     private final Look look;
     private final Review review;
+    private final ContainerRows containers;
 
-    BasisSection(Look look, Review review) {
+    BasisSection(Look look, Review review, ContainerRows containers) {
         this.look = look;
         this.review = review;
+        this.containers = containers;
     }
 
     List<Block> blocks() {
@@ -77,7 +79,7 @@ final class BasisSection {
         Set<String> ids = review.runs().stream().map(RunReview::id).collect(Collectors.toSet());
         List<Finding> others = review.findings().stream()
                 .filter(f -> !ids.contains(f.run()))
-                .filter(f -> ContainerBlocks.owner(f, review).isEmpty())
+                .filter(f -> containers.owner(f).isEmpty())
                 .toList();
         if (!others.isEmpty()) {
             blocks.add(look.subheading("Findings that concern no single run"));

@@ -2,7 +2,7 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
@@ -24,25 +24,19 @@ final class ContainerBlocks {
 
     private final Look look;
     private final Review review;
+    private final Map<String, List<Finding>> findings;
     private final Limits limits;
 
-    ContainerBlocks(Look look, Review review) {
+    ContainerBlocks(Look look, Review review, ContainerRows rows) {
         this.look = look;
         this.review = review;
+        this.findings = rows.findings();
         this.limits = review.book().limits();
     }
 
     /** The blocks of each container, which stand together. */
     List<List<Block>> blocks() {
         return review.containers().stream().map(this::of).toList();
-    }
-
-    /** The container with whose block a finding is shown; empty for one about something else. */
-    static Optional<String> owner(Finding finding, Review review) {
-        return review.containers().stream()
-                .map(ContainerReview::id)
-                .filter(id -> finding.run().isEmpty() && finding.seen().contains(id))
-                .findFirst();
     }
 
     private List<Block> of(ContainerReview container) {
@@ -52,9 +46,7 @@ final class ContainerBlocks {
         blocks.add(Paragraph.lead(look, standing(container, entry), look.body()));
         composition(blocks, container);
         additions(blocks, container);
-        List<Finding> own = review.findings().stream()
-                .filter(f -> owner(f, review).filter(entry.id()::equals).isPresent())
-                .toList();
+        List<Finding> own = findings.getOrDefault(entry.id(), List.of());
         if (!own.isEmpty()) {
             blocks.add(new FindingTable(look).of(own));
         }

@@ -47,6 +47,7 @@ public final class PdfReport {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         RunPlaces places = new RunPlaces(review);
+        ContainerRows containers = new ContainerRows(review);
         section(flow, new SupervisorPage(look, review, places, title).blocks());
         if (!review.runs().isEmpty()) {
             flow.turnUnlessLeft(MOSTLY);
@@ -61,12 +62,12 @@ public final class PdfReport {
         section(flow, hazards.shared());
         flow.turnUnlessLeft(HALF);
         section(flow, new WasteAccountSection(look, review, places).blocks());
-        for (List<Block> container : new ContainerBlocks(look, review).blocks()) {
+        for (List<Block> container : new ContainerBlocks(look, review, containers).blocks()) {
             flow.openSection();
             flow.addTogether(container);
             flow.closeSection();
         }
-        section(flow, new BasisSection(look, review).blocks());
+        section(flow, new BasisSection(look, review, containers).blocks());
     }
 
     static void section(PageFlow flow, List<Block> blocks) {
