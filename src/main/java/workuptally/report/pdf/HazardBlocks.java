@@ -2,10 +2,13 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
@@ -19,24 +22,23 @@ final class HazardBlocks {
     private static final String TITLE = "Hazard notes about materials";
 
     private final Look look;
-    private final List<HazardNote> shared;
+    private final Set<HazardNote> shared;
 
     /** For a document in which each run has its notes to itself. */
     HazardBlocks(Look look) {
         this.look = look;
-        this.shared = List.of();
+        this.shared = Set.of();
     }
 
     /** For a document about all runs of a review. */
     HazardBlocks(Look look, Review review) {
         this.look = look;
         this.shared = review.runs().size() < 2
-                ? List.of()
+                ? Set.of()
                 : review.runs().stream()
                         .flatMap(r -> r.hazards().stream())
                         .filter(HazardNote::ofMaterial)
-                        .distinct()
-                        .toList();
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The notes of one run. */
@@ -73,7 +75,7 @@ final class HazardBlocks {
                 new Gap(8),
                 new Heading(look, Heading.Level.SECTION, TITLE, Optional.of(PLACE)),
                 Paragraph.lead(look, SafetyWording.DEFERS, look.caption()),
-                columns(shared));
+                columns(List.copyOf(shared)));
     }
 
     /** Notes with the same words stand together under their subjects. */

@@ -52,57 +52,71 @@ final class HazardColumns implements Block {
         return (item.subject().size() + item.rest().size()) * plain.leading() + BELOW_ITEM;
     }
 
-    private float height(List<Item> column) {
-        float height = 0;
-        for (Item item : column) {
-            height += height(item);
-        }
-        return height;
-    }
-
     /** Notes in their columns, filled one after the other to that height; the last column takes what is left. */
     private List<List<Item>> fill(List<Item> part, float height) {
         List<List<Item>> columns = new ArrayList<>();
         List<Item> column = new ArrayList<>();
+        float filled = 0;
         for (Item item : part) {
-            boolean full = height(column) + height(item) > height + 0.01f;
-            if (full && !column.isEmpty() && columns.size() < columnCount - 1) {
+            if (isFull(filled, item, height, columns.size() + 1)) {
                 columns.add(column);
                 column = new ArrayList<>();
+                filled = 0;
             }
             column.add(item);
+            filled += height(item);
         }
         columns.add(column);
         return columns;
     }
 
-    private float tallest(List<List<Item>> columns) {
+    /** Height of the tallest column of {@link #fill}. */
+    private float tallest(List<Item> part, float height) {
         float tallest = 0;
-        for (List<Item> column : columns) {
-            tallest = Math.max(tallest, height(column));
+        float filled = 0;
+        int column = 1;
+        for (Item item : part) {
+            if (isFull(filled, item, height, column)) {
+                column++;
+                filled = 0;
+            }
+            filled += height(item);
+            tallest = Math.max(tallest, filled);
         }
         return tallest;
     }
 
-    /** The columns that are lowest together: filled to the height of some run of notes. */
-    private List<List<Item>> balance(List<Item> part) {
-        List<List<Item>> best = fill(part, height(part));
+    /** True where a note goes into the next column, if there is one. */
+    private boolean isFull(float filled, Item item, float height, int column) {
+        return filled > 0 && filled + height(item) > height + 0.01f && column < columnCount;
+    }
+
+    /** The height to fill to, that of some run of notes, with which the columns are lowest together. */
+    private float balance(List<Item> part) {
+        float best = Float.MAX_VALUE;
+        float lowest = tallest(part, best);
         for (int from = 0; from < part.size(); from++) {
             float height = 0;
-            for (int to = from; to < part.size() && height < tallest(best); to++) {
+            for (int to = from; to < part.size() && height < lowest; to++) {
                 height += height(part.get(to));
-                List<List<Item>> tried = fill(part, height);
-                if (tallest(tried) < tallest(best)) {
-                    best = tried;
+                float tallest = tallest(part, height);
+                if (tallest < lowest) {
+                    best = height;
+                    lowest = tallest;
                 }
             }
         }
         return best;
     }
 
+    /** Height that notes take in balanced columns. */
+    private float lowest(List<Item> part) {
+        return tallest(part, balance(part));
+    }
+
     @Override
     public float height() {
-        return tallest(balance(items)) + BELOW;
+        return lowest(items) + BELOW;
     }
 
     @Override
@@ -115,18 +129,20 @@ final class HazardColumns implements Block {
         List<Item> open = items;
         while (!open.isEmpty()) {
             int fitting = open.size();
-            while (fitting > 1 && tallest(balance(open.subList(0, fitting))) > flow.remaining()) {
+            while (fitting > 1 && lowest(open.subList(0, fitting)) > flow.remaining()) {
                 fitting--;
             }
-            List<List<Item>> columns = balance(open.subList(0, fitting));
-            if (tallest(columns) > flow.remaining() && !flow.atTop()) {
+            List<Item> part = open.subList(0, fitting);
+            float height = lowest(part);
+            if (height > flow.remaining() && !flow.atTop()) {
                 flow.turn();
                 continue;
             }
+            List<List<Item>> columns = fill(part, balance(part));
             for (int i = 0; i < columns.size(); i++) {
                 draw(flow, columns.get(i), flow.left() + i * (columnWidth + BETWEEN));
             }
-            flow.move(tallest(columns));
+            flow.move(height);
             open = open.subList(fitting, open.size());
         }
         flow.move(Math.min(BELOW, flow.remaining()));
