@@ -73,7 +73,7 @@ final class BalanceBar implements Picture {
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        Pen pen = new Pen(flow.canvas());
+        Pen pen = flow.pen();
         float bottom = top - BAR;
         float x = left;
         for (Part part : parts) {

@@ -101,7 +101,7 @@ final class Bars {
 
         @Override
         public void draw(PageFlow flow, float left, float top, float width, float height) {
-            Pen pen = new Pen(flow.canvas());
+            Pen pen = flow.pen();
             // numbers stand in the first line of a row, whatever its height
             float middle = top - Math.min(height, look.table().leading() + 2.6f) / 2;
             float bottom = middle - THICKNESS / 2;

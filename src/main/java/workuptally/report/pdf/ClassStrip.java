@@ -96,7 +96,7 @@ final class ClassStrip implements Picture {
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        Pen pen = new Pen(flow.canvas());
+        Pen pen = flow.pen();
         float base = top - height() + AXIS;
         float highest = base + levels * LEVEL + 4;
         if (together.medianPercent().isPresent()) {

@@ -78,7 +78,7 @@ final class ControlChart implements Picture {
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        Pen pen = new Pen(flow.canvas());
+        Pen pen = flow.pen();
         List<Line> levels = new ArrayList<>();
         List<Line> ranges = new ArrayList<>();
         series.chart().ifPresent(c -> {

@@ -194,7 +194,7 @@ final class LabelSheet {
 
         private void draw(PageFlow flow, Label label, float x) {
             float top = flow.cursor();
-            flow.artifact(() -> new Pen(flow.canvas())
+            flow.artifact(() -> flow.pen()
                     .frame(
                             x,
                             top - frameHeight(),

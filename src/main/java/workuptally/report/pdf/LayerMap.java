@@ -1,6 +1,5 @@
 package workuptally.report.pdf;
 
-import com.lowagie.text.pdf.PdfContentByte;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -148,7 +147,7 @@ final class LayerMap implements Picture {
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        Pen pen = new Pen(flow.canvas());
+        Pen pen = flow.pen();
         head(flow, left, top);
         lanes(flow, pen, left, top - HEAD);
         Map<String, MapNode> nodes = new HashMap<>();
@@ -158,7 +157,7 @@ final class LayerMap implements Picture {
         edges.sort(Comparator.comparingDouble((LayerMapGraph.Edge e) -> graph.drawnPercent(e.to()))
                 .reversed());
         for (LayerMapGraph.Edge edge : edges) {
-            line(flow.canvas(), nodes.get(edge.from()), nodes.get(edge.to()), left, top);
+            line(pen, nodes.get(edge.from()), nodes.get(edge.to()), left, top);
         }
         graph.nodes().forEach(n -> box(flow, pen, n, left, top));
     }
@@ -207,20 +206,20 @@ final class LayerMap implements Picture {
         return y - 2 - BOX / 2 - 1;
     }
 
-    private void line(PdfContentByte canvas, MapNode from, MapNode to, float left, float top) {
+    private void line(Pen pen, MapNode from, MapNode to, float left, float top) {
         double percent = Math.max(0, Math.min(100, graph.drawnPercent(to.label())));
         float width = (float) Math.max(THINNEST_LINE, WIDEST_LINE * percent / 100);
-        canvas.setLineWidth(width);
-        canvas.setColorStroke(look.palette().flow(to.lane()));
         float startX = x(left, from.column());
-        float startY = y(top, from);
         float endX = x(left, to.column());
-        float endY = y(top, to);
         float bend = Math.min(columnWidth, (endX - startX)) / 2;
-        canvas.moveTo(startX, startY);
-        canvas.lineTo(endX - 2 * bend, startY);
-        canvas.curveTo(endX - bend, startY, endX - bend, endY, endX, endY);
-        canvas.stroke();
+        pen.curve(
+                startX,
+                y(top, from),
+                endX,
+                y(top, to),
+                bend,
+                width,
+                look.palette().flow(to.lane()));
     }
 
     private void box(PageFlow flow, Pen pen, MapNode node, float left, float top) {

@@ -37,6 +37,7 @@ final class PageFlow {
     private final PdfWriter writer;
     private final PdfContentByte canvas;
     private final Look look;
+    private final Pen pen;
     private final PageFooter footer;
     private final Deque<PdfStructureElement> open = new ArrayDeque<>();
     private float y;
@@ -47,6 +48,7 @@ final class PageFlow {
         this.writer = writer;
         this.canvas = writer.getDirectContent();
         this.look = look;
+        this.pen = new Pen(canvas, look.typeface());
         this.footer = new PageFooter(look, canvas, footer);
         open.push(new PdfStructureElement(writer.getStructureTreeRoot(), PdfName.DOCUMENT));
         y = top();
@@ -61,8 +63,8 @@ final class PageFlow {
         return look;
     }
 
-    PdfContentByte canvas() {
-        return canvas;
+    Pen pen() {
+        return pen;
     }
 
     float left() {
@@ -103,6 +105,7 @@ final class PageFlow {
     void turn() {
         drawFooter();
         document.newPage();
+        pen.startPage();
         pages++;
         y = top();
     }
@@ -223,23 +226,11 @@ final class PageFlow {
     }
 
     void text(String line, float x, float baseline, TextStyle style) {
-        if (line.isEmpty()) {
-            return;
-        }
-        canvas.beginText();
-        canvas.setColorFill(style.colour());
-        canvas.setFontAndSize(look.typeface().font(style), style.size());
-        canvas.setTextMatrix(x, baseline);
-        canvas.showText(line);
-        canvas.endText();
+        pen.text(line, x, baseline, style);
     }
 
     void rule(float x, float atY, float width, float thickness, Color colour) {
-        canvas.setLineWidth(thickness);
-        canvas.setColorStroke(colour);
-        canvas.moveTo(x, atY);
-        canvas.lineTo(x + width, atY);
-        canvas.stroke();
+        pen.line(x, atY, x + width, atY, thickness, colour);
     }
 
     /** Ends the last page and fills in the number of pages. */

@@ -178,7 +178,7 @@ final class TaggedTable implements Block {
     }
 
     private void drawBox(PageFlow flow, int column, float height) {
-        flow.artifact(() -> new Pen(flow.canvas())
+        flow.artifact(() -> flow.pen()
                 .frame(
                         left(flow, column) + 1,
                         flow.cursor() - height + 1.5f,

@@ -61,7 +61,7 @@ final class YieldChart {
 
         @Override
         public void draw(PageFlow flow, float left, float top, float width, float height) {
-            Pen pen = new Pen(flow.canvas());
+            Pen pen = flow.pen();
             TextStyle style = new TextStyle(6.4f, false, look.palette().soft());
             float bottom = top - height;
             float legend = bottom + 12;
@@ -100,7 +100,7 @@ final class YieldChart {
 
         @Override
         public void draw(PageFlow flow, float left, float top, float width, float height) {
-            Pen pen = new Pen(flow.canvas());
+            Pen pen = flow.pen();
             float middle = top - height / 2;
             for (int percent = 0; percent <= axisEndPercent; percent += TICK_PERCENT) {
                 float x = at(percent, left, width);
