@@ -86,7 +86,7 @@ final class LayerRows {
                         .toList();
         double sum = parts.stream().mapToDouble(CompositionPart::massPercent).sum();
         if (sum <= 100 + COMPOSITION_ROUNDING_PERCENT) {
-            return parts;
+            return row.shared(parts);
         }
         row.report(
                 "value-impossible",

@@ -87,9 +87,9 @@ final class NumberCells {
             lookAtAssay(column, cell, number, value);
         }
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
-        // numbers of a laboratory recur, and a large book has a million of them
-        String shown = CellNumber.shown(cell, number).intern();
-        return new Field.Entered(value, number.qualifier(), decimals, shown, row.place(), column.heading());
+        return row.entered(
+                new Field.Figure(value, number.qualifier(), decimals, CellNumber.shown(cell, number)),
+                column.heading());
     }
 
     private void lookAtAssay(Column column, RawCell cell, NumberText.Number number, double value) {

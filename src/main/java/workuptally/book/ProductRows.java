@@ -63,6 +63,6 @@ final class ProductRows {
                     unknown.size() == 1 ? "a material of the run's charges" : "materials of the run's charges",
                     "Correct the name or add the charge, then run again.");
         }
-        return skeleton;
+        return row.shared(skeleton);
     }
 }

@@ -20,7 +20,7 @@ final class StepRows {
         return new Step(
                 row.text("Step"),
                 operation(row),
-                run.spelling(row.labels("From")),
+                row.shared(run.spelling(row.labels("From"))),
                 row.text("Material"),
                 written.map(TableRow.Portioned::count).orElse(portions),
                 written.map(TableRow.Portioned::each).orElseGet(() -> row.number("Volume")),
@@ -56,7 +56,7 @@ final class StepRows {
     }
 
     private static List<String> given(TableRow row, RunParts run, String heading) {
-        List<String> labels = run.spelling(row.labels(heading));
+        List<String> labels = row.shared(run.spelling(row.labels(heading)));
         labels.forEach(run::defineLabel);
         return labels;
     }

@@ -21,15 +21,17 @@ final class TableRow {
     private final MatchedHeadings headings;
     private final Map<String, Column> columns;
     private final FindingLog log;
+    private final Recurring recurring;
     private final RowPlace place;
     private final NumberCells numbers;
     private String run = "";
 
-    TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log) {
+    TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log, Recurring recurring) {
         this.raw = raw;
         this.headings = headings;
         this.columns = columns;
         this.log = log;
+        this.recurring = recurring;
         this.place = new RowPlace(headings.place(), raw.row(), raw.line());
         this.numbers = new NumberCells(this, headings);
     }
@@ -137,7 +139,12 @@ final class TableRow {
                 .map(PortionText::count);
         return count.isEmpty()
                 ? number(heading)
-                : new Field.Entered(count.get(), Qualifier.EXACT, 0, seen(cell.get()), place, heading);
+                : entered(new Field.Figure(count.get(), Qualifier.EXACT, 0, seen(cell.get())), heading);
+    }
+
+    /** A number entered under a heading. */
+    Field entered(Field.Figure figure, String heading) {
+        return new Field.Entered(recurring.one(figure), place, heading);
     }
 
     /**
@@ -166,7 +173,7 @@ final class TableRow {
                 Optional.of(RawCell.text(whole.column(), text.get().each())),
                 headings.unit(heading).orElse(own),
                 own);
-        Field portions = new Field.Entered(text.get().count(), Qualifier.EXACT, 0, seen(whole), place, heading);
+        Field portions = entered(new Field.Figure(text.get().count(), Qualifier.EXACT, 0, seen(whole)), heading);
         return Optional.of(new Portioned(count.isBlank() ? portions : count, each));
     }
 
@@ -186,7 +193,7 @@ final class TableRow {
         Column column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
         if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
-            return new Field.Entered(0, Qualifier.NOT_DETECTED, 0, seen(cell.get()), place, heading);
+            return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
     }
@@ -207,7 +214,7 @@ final class TableRow {
     /** One of a choice; nothing where blank or not understood. */
     <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
         String text = text(heading);
-        Optional<E> found = Words.find(values, text);
+        Optional<E> found = recurring.one(Words.find(values, text));
         if (found.isEmpty() && !text.isEmpty() && !isDash(text)) {
             reportUnknownChoice(heading, text);
         }
@@ -247,7 +254,7 @@ final class TableRow {
         if (read instanceof DateText.Fault fault) {
             reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
         }
-        return read instanceof DateText.Day day ? Optional.of(day.day()) : Optional.empty();
+        return read instanceof DateText.Day day ? recurring.one(Optional.of(day.day())) : Optional.empty();
     }
 
     /** Labels joined by + (or by comma or semicolon), each once; the reaction mixture is always {@code RM}. */
@@ -295,6 +302,11 @@ final class TableRow {
             parts.add(part.get());
         }
         return parts;
+    }
+
+    /** A list, the same for all rows of the table where it is equal. */
+    <T> List<T> shared(List<T> list) {
+        return recurring.one(List.copyOf(list));
     }
 
     /** Gross with its tare: a gross below the tare is reported and cannot be used. */

@@ -72,6 +72,7 @@ final class TableRows {
     /** Hands over each row that holds something. */
     void forEach(Consumer<TableRow> reader) {
         Map<String, Column> columns = table.columnsByHeading();
+        Recurring recurring = new Recurring();
         reportMerged();
         if (raw.hiddenRows() > 0) {
             log.add(
@@ -85,7 +86,7 @@ final class TableRows {
         }
         for (RawRow row : raw.rows()) {
             if (row.row() > headings.row()) {
-                TableRow tableRow = new TableRow(withMerged(row), headings, columns, log);
+                TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
                 if (!tableRow.isBlank()) {
                     reader.accept(tableRow);
                 }

@@ -21,18 +21,44 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
     }
 
     /**
-     * An entered number.
+     * A number and how it was written; many cells may share one.
      *
      * @param value the number in the unit of the field's name; for {@code NOT_DETECTED} 0, with the limit to be taken from the method
      * @param qualifier how it was entered
      * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
+     */
+    record Figure(double value, Qualifier qualifier, int decimals, String asTyped) {}
+
+    /**
+     * An entered number.
+     *
+     * @param figure the number as written
      * @param row its row
      * @param heading heading of the schema under which it stands
      */
-    record Entered(double value, Qualifier qualifier, int decimals, String asTyped, RowPlace row, String heading)
-            implements Field {
+    record Entered(Figure figure, RowPlace row, String heading) implements Field {
+        /** The number, see {@link Figure#value}. */
+        public double value() {
+            return figure.value;
+        }
+
+        /** How it was entered. */
+        public Qualifier qualifier() {
+            return figure.qualifier;
+        }
+
+        /** Decimals shown, see {@link Figure#decimals}. */
+        public int decimals() {
+            return figure.decimals;
+        }
+
+        /** The text as a reader of the book sees it. */
+        public String asTyped() {
+            return figure.asTyped;
+        }
+
         /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
         public Place place() {
             return row.at(heading);

@@ -9,6 +9,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limit;
@@ -139,10 +140,11 @@ final class Contents {
         boolean about =
                 residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
         return Optional.of(new Entered(
-                residue.get().value() / aliquot.get().value(),
-                about ? Qualifier.ABOUT : residue.get().qualifier(),
-                residue.get().decimals(),
-                residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
+                new Field.Figure(
+                        residue.get().value() / aliquot.get().value(),
+                        about ? Qualifier.ABOUT : residue.get().qualifier(),
+                        residue.get().decimals(),
+                        residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL"),
                 residue.get().row(),
                 residue.get().heading()));
     }

@@ -237,7 +237,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 List.of(),
-                new Field.Entered(85, Field.Qualifier.EXACT, 0, "85", row, "Run"),
+                new Field.Entered(new Field.Figure(85, Field.Qualifier.EXACT, 0, "85"), row, "Run"),
                 Optional.empty(),
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Assay;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limits;
@@ -80,6 +81,6 @@ class InstrumentUncertaintyTest {
     }
 
     private static Entered entered(double value, Qualifier qualifier, int decimals) {
-        return new Entered(value, qualifier, decimals, "", ROW, "Gross");
+        return new Entered(new Field.Figure(value, qualifier, decimals, ""), ROW, "Gross");
     }
 }

@@ -72,7 +72,8 @@ final class InventedReviews {
     }
 
     static Field number(double value) {
-        return new Field.Entered(value, Field.Qualifier.EXACT, 2, Double.toString(value), ROW, "Gross");
+        return new Field.Entered(
+                new Field.Figure(value, Field.Qualifier.EXACT, 2, Double.toString(value)), ROW, "Gross");
     }
 
     /** The demo week, read and computed by the program itself. */
