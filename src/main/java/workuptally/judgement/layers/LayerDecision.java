@@ -54,12 +54,6 @@ public record LayerDecision(
      * @param missing what was not measured, also where the condition is met without it; empty if nothing
      */
     public record Condition(String id, String title, State state, String evidence, String missing) {
-        /** Layers of many runs rest on the same words. */
-        public Condition {
-            evidence = evidence.intern();
-            missing = missing.intern();
-        }
-
         /** A condition whose evidence says what is missing. */
         public Condition(String id, String title, State state, String evidence) {
             this(id, title, state, evidence, state == State.MISSING ? evidence : "");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision.AtMost;
@@ -44,6 +45,9 @@ public final class LayerDecisions {
     private final Book book;
     private final Map<String, List<ContainerReview>> containersByRun;
     private final Map<String, List<Transfer>> transfersByRun;
+
+    /** The conditions so far, each by itself: layers of many runs rest on the same words. Runs may be judged beside each other. */
+    private final Map<Condition, Condition> shared = new ConcurrentHashMap<>();
 
     /**
      * With the limits and transfers of a book.
@@ -85,7 +89,9 @@ public final class LayerDecisions {
             LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
             decisions.add(decide(
                     layer.label(),
-                    CONDITIONS.stream().map(c -> c.judge(evidence)).toList(),
+                    CONDITIONS.stream()
+                            .map(c -> shared.computeIfAbsent(c.judge(evidence), first -> first))
+                            .toList(),
                     ContentSmall.atMost(evidence)));
         }
         return decisions;
