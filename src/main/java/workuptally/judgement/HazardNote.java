@@ -12,9 +12,12 @@ import java.util.List;
  * @param ofMaterial true for a note about a material, which says the same in every run
  */
 public record HazardNote(String subject, List<String> statements, String caution, String source, boolean ofMaterial) {
-    /** Copies the list. */
+    /** Copies the list, and shares words that are equal in many runs. */
     public HazardNote {
+        subject = subject.intern();
         statements = List.copyOf(statements);
+        caution = caution.intern();
+        source = source.intern();
     }
 
     /** A note about what a run does. */

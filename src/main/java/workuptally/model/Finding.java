@@ -30,7 +30,8 @@ public record Finding(
         Objects.requireNonNull(run, "run");
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(seen, "seen");
-        // a finding met in many runs expects the same there
+        // a finding met in many runs expects the same there, and often says the same
+        seen = seen.intern();
         expected = expected.intern();
         source = source.intern();
         action = action.intern();

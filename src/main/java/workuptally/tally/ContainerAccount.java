@@ -159,7 +159,8 @@ public final class ContainerAccount {
         return materials
                 .solventName(name)
                 .or(() -> substances.reference().solute(name).map(s -> s.name()))
-                .orElse(name);
+                .orElse(name)
+                .intern();
     }
 
     private static OptionalDouble value(Field field) {

@@ -70,7 +70,6 @@ final class LayerAccount {
                     NetMass.whyMissing(l.grossGrams(), l.tareGrams(), l.netGrams()),
                     "Gross and Tare of " + label + " in Layers");
         }
-        Optional<MeasuredValue> density = mass.flatMap(m -> volume.map(m::over));
         return new LayerTally(
                 label,
                 entry,
@@ -80,7 +79,6 @@ final class LayerAccount {
                 !graph.descendsFromLot(label),
                 mass,
                 volume,
-                density,
                 shares.of(contents.of(label, mass, volume, Optional.empty())));
     }
 

@@ -115,6 +115,7 @@ final class LayerMakeUps {
                         .filter(c -> substances.dryingAgent(c).isEmpty())
                         .flatMap(substances::wash)
                         .flatMap(Wash::solute))
-                .orElse(component);
+                .orElse(component)
+                .intern();
     }
 }

@@ -15,8 +15,7 @@ import workuptally.model.Layer;
  * @param aliquot true for a sample taken for analysis
  * @param endsWorkup false for liquors of a purification, which belong to that second balance
  * @param massGrams mass, g
- * @param volumeMillilitres volume, mL
- * @param densityGramsPerMillilitre density, g/mL
+ * @param volumeMillilitres volume, mL, above 0
  * @param contents what it holds
  */
 public record LayerTally(
@@ -28,11 +27,15 @@ public record LayerTally(
         boolean endsWorkup,
         Optional<MeasuredValue> massGrams,
         Optional<MeasuredValue> volumeMillilitres,
-        Optional<MeasuredValue> densityGramsPerMillilitre,
         List<Content> contents) {
     /** Copies the list. */
     public LayerTally {
         contents = List.copyOf(contents);
+    }
+
+    /** Density, g/mL; empty where mass or volume is not known. */
+    public Optional<MeasuredValue> densityGramsPerMillilitre() {
+        return massGrams.flatMap(mass -> volumeMillilitres.map(mass::over));
     }
 
     /**
@@ -51,16 +54,6 @@ public record LayerTally(
 
     /** The same layer with other contents. */
     LayerTally withContents(List<Content> other) {
-        return new LayerTally(
-                label,
-                entry,
-                phase,
-                terminal,
-                aliquot,
-                endsWorkup,
-                massGrams,
-                volumeMillilitres,
-                densityGramsPerMillilitre,
-                other);
+        return new LayerTally(label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, other);
     }
 }

@@ -54,7 +54,6 @@ final class MassAccount {
         return Optional.of(new MassBalance(
                 inGrams,
                 outGrams,
-                inGrams.minus(outGrams),
                 gasGrams,
                 organicSolventGrams(amounts, additions, 1, 1),
                 organicSolventGrams(

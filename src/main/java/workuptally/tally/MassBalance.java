@@ -9,7 +9,6 @@ import workuptally.measure.MeasuredValue;
  *
  * @param inGrams charges, quench, washes, agent and rinse, g
  * @param outGrams layers, lots, cakes, distillates and aliquots, g
- * @param gapGrams in − out, g
  * @param gasGrams gas expected to have left, g
  * @param organicSolventGrams organic solvent charged as such, g
  * @param evaporationAllowanceGrams allowance for evaporation, g
@@ -19,7 +18,6 @@ import workuptally.measure.MeasuredValue;
 public record MassBalance(
         MeasuredValue inGrams,
         MeasuredValue outGrams,
-        MeasuredValue gapGrams,
         double gasGrams,
         double organicSolventGrams,
         double evaporationAllowanceGrams,
@@ -30,11 +28,16 @@ public record MassBalance(
         lines = List.copyOf(lines);
     }
 
+    /** What went in and did not come out, g. */
+    public MeasuredValue gapGrams() {
+        return inGrams.minus(outGrams);
+    }
+
     /** Gap as a percentage of the organic solvent charged, %; empty without organic solvent. */
     public OptionalDouble gapPercentOfOrganic() {
         return organicSolventGrams == 0
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(100 * gapGrams.value() / organicSolventGrams);
+                : OptionalDouble.of(100 * gapGrams().value() / organicSolventGrams);
     }
 
     /**

@@ -7,4 +7,11 @@ package workuptally.tally;
  * @param because why not
  * @param unlockedBy the entry that would unlock it
  */
-public record NotComputed(String what, String because, String unlockedBy) {}
+public record NotComputed(String what, String because, String unlockedBy) {
+    /** Runs of a series lack the same. */
+    public NotComputed {
+        what = what.intern();
+        because = because.intern();
+        unlockedBy = unlockedBy.intern();
+    }
+}

@@ -25,6 +25,10 @@ public record SolventUse(
         double inLotsGrams,
         double notFoundGrams,
         double densityGramsPerMillilitre) {
+    /** Many runs use the same solvents. */
+    public SolventUse {
+        solvent = solvent.intern();
+    }
 
     /** A use whose rest is what was not found. */
     static SolventUse balanced(

@@ -62,13 +62,14 @@ import workuptally.tally.YieldBasis;
 final class InventedReviews {
     private static final TablePlace TABLE = new TablePlace("week.xlsx", "Layers", true, Map.of("Gross", 6, "Tare", 7));
     private static final RowPlace ROW = new RowPlace(TABLE, 7, 7);
+    private static final Readings READINGS = new Readings();
     private static final Field BLANK = Field.NoNumber.BLANK;
     static final String HASH = "3f5a".repeat(16);
 
     private InventedReviews() {}
 
     static MeasuredValue value(double value, double standardUncertainty) {
-        return new Readings().enter("invented", "", value, standardUncertainty, () -> "nowhere");
+        return READINGS.enter("invented", "", value, standardUncertainty, () -> "nowhere");
     }
 
     static Field number(double value) {
@@ -307,7 +308,6 @@ final class InventedReviews {
                 true,
                 Optional.of(value(grams, 0.02)),
                 Optional.of(value(millilitres, 0.8)),
-                Optional.of(value(grams / millilitres, 0.008 * grams / millilitres)),
                 contents);
     }
 
@@ -427,8 +427,7 @@ final class InventedReviews {
                                 List.of(measured("benzoic acid", 0.511, 0.012, 4.2))),
                         layer("K1", Layer.Phase.SOLID, 9.84, 7.4, List.of(bound("benzoic acid", 0.031, 0.26)))),
                 List.of(closure),
-                Optional.of(new MassBalance(
-                        value(255.1, 0.9), value(248.4, 0.3), value(6.7, 0.95), 0, 81.4, 12.2, true, List.of())),
+                Optional.of(new MassBalance(value(255.1, 0.9), value(248.4, 0.3), 0, 81.4, 12.2, true, List.of())),
                 List.of(contact(120, 60, true)),
                 List.of(),
                 List.of(
@@ -603,8 +602,7 @@ final class InventedReviews {
                                 List.of(measured("triphenylmethanol", 0.36, 0.01, 2.8))),
                         layer("A2", Layer.Phase.AQUEOUS, 36.6, 31, List.of(bound("triphenylmethanol", 0.0031, 0.024)))),
                 List.of(closed, over),
-                Optional.of(new MassBalance(
-                        value(241.3, 0.9), value(220.9, 0.3), value(20.4, 0.95), 0, 107, 32.1, false, List.of())),
+                Optional.of(new MassBalance(value(241.3, 0.9), value(220.9, 0.3), 0, 107, 32.1, false, List.of())),
                 List.of(),
                 List.of(),
                 List.of(new WasteLine("A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", 71.2, true)),
