@@ -25,8 +25,10 @@ final class AmountCells {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        NumberText read = numbers.read(cell.get());
-        String beside = row.text(unitColumn.heading());
+        String typedBeside = row.text(unitColumn.heading());
+        boolean inDrops = NumberText.meansDrops(typedBeside);
+        String beside = inDrops ? Unit.MILLILITRE.symbol() : typedBeside;
+        NumberText read = inDrops ? inDrops(numbers.read(cell.get())) : numbers.read(cell.get());
         Optional<Unit> unitBeside = Unit.named(beside);
         if (!(read instanceof NumberText.Number number)) {
             Field field = numbers.notANumber(column, cell.get(), read);
@@ -76,6 +78,10 @@ final class AmountCells {
         }
         Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
         return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    private static NumberText inDrops(NumberText read) {
+        return read instanceof NumberText.Number count && count.unit().isEmpty() ? count.ofDrops() : read;
     }
 
     private static Optional<Dimension> dimension(Unit unit) {

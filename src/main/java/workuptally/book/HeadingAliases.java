@@ -5,19 +5,22 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A lab's own names for sheets and headings.
+ * A lab's own names for sheets and headings, and its own words for the choices.
  *
  * @param sheets sheet of the form by own name, loosely spelled
  * @param headings heading of the form (with unit, where given) by sheet of the form and own heading, loosely spelled
+ * @param words word of a choice of the form by own word, loosely spelled
  */
-record HeadingAliases(Map<String, String> sheets, Map<String, Map<String, String>> headings) {
-    static final HeadingAliases NONE = new HeadingAliases(Map.of(), Map.of());
+record HeadingAliases(
+        Map<String, String> sheets, Map<String, Map<String, String>> headings, Map<String, String> words) {
+    static final HeadingAliases NONE = new HeadingAliases(Map.of(), Map.of(), Map.of());
 
     HeadingAliases {
         sheets = Map.copyOf(sheets);
         headings = new HashMap<>(headings);
         headings.replaceAll((sheet, own) -> Map.copyOf(own));
         headings = Map.copyOf(headings);
+        words = Map.copyOf(words);
     }
 
     /** The table that a sheet or file name means, if any. */
@@ -31,6 +34,11 @@ record HeadingAliases(Map<String, String> sheets, Map<String, Map<String, String
     /** Whether the laboratory has headings of its own in a table. */
     boolean renames(Table table) {
         return headings.containsKey(table.name());
+    }
+
+    /** The word of the form for a word of the book, or that word itself. */
+    String word(String typed) {
+        return words.isEmpty() ? typed : words.getOrDefault(Words.loose(typed), typed);
     }
 
     /** The heading of the form for a heading of the book, or that heading itself. */

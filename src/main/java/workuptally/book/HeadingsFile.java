@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -12,9 +14,9 @@ import tools.jackson.core.json.JsonFactory;
 import workuptally.model.InputFile;
 
 /**
- * Reads the JSON file that maps a lab's own names to those of the form:
+ * Reads the JSON file that maps a lab's own names and words to those of the form:
  *
- * <pre>{"sheets": {"Schichten": "Layers"}, "headings": {"Layers": {"Brutto (mg)": "Gross (mg)"}}}</pre>
+ * <pre>{"sheets": {"Schichten": "Layers"}, "headings": {"Layers": {"Brutto (mg)": "Gross (mg)"}}, "words": {"unten": "lower"}}</pre>
  *
  * @param aliases what the file says
  * @param file the file as an input
@@ -32,6 +34,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
         FileBytes bytes = FileBytes.read(path, MOST_BYTES);
         Map<String, String> sheets = new HashMap<>();
         Map<String, Map<String, String>> headings = new HashMap<>();
+        Map<String, String> words = new HashMap<>();
         try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), bytes.bytes())) {
             if (json.nextToken() != JsonToken.START_OBJECT) {
                 throw wrongForm(bytes);
@@ -42,6 +45,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
                 switch (part) {
                     case "sheets" -> sheets.putAll(texts(json, bytes));
                     case "headings" -> eachObject(json, bytes, headings);
+                    case "words" -> words.putAll(texts(json, bytes));
                     default -> throw wrongForm(bytes);
                 }
             }
@@ -52,7 +56,8 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
                     damaged);
         }
         checkTargets(bytes, sheets, headings);
-        return new HeadingsFile(new HeadingAliases(sheets, headings), bytes.asInputFile());
+        checkWords(bytes, words);
+        return new HeadingsFile(new HeadingAliases(sheets, headings, words), bytes.asInputFile());
     }
 
     private static void eachObject(JsonParser json, FileBytes file, Map<String, Map<String, String>> headings)
@@ -105,6 +110,19 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
         }
     }
 
+    private static void checkWords(FileBytes file, Map<String, String> words) throws UnreadableBookException {
+        Set<String> choices = Schema.TABLES.stream()
+                .flatMap(table -> table.columns().stream())
+                .flatMap(column -> column.choices().stream())
+                .map(Words::loose)
+                .collect(Collectors.toSet());
+        for (String target : words.values()) {
+            if (!choices.contains(Words.loose(target))) {
+                throw unknown(file, "word of a choice", target);
+            }
+        }
+    }
+
     private static UnreadableBookException unknown(FileBytes file, String what, String name) {
         return new UnreadableBookException("The headings file " + file.name() + " names '" + name + "', which is no "
                 + what + ": correct it and run again.");
@@ -112,7 +130,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
 
     private static UnreadableBookException wrongForm(FileBytes file) {
         return new UnreadableBookException("The headings file " + file.name()
-                + " must hold one object with \"sheets\" and \"headings\", each own name mapped to one of the form:"
+                + " must hold one object with \"sheets\", \"headings\" and \"words\", each own name mapped to one of the form:"
                 + " correct it and run again.");
     }
 }

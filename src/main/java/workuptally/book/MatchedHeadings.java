@@ -16,18 +16,24 @@ final class MatchedHeadings {
     /** Rows from the top within which the headings must stand. */
     private static final int DEEPEST_HEADING_ROW = 20;
 
-    private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d");
+    /** A number with one comma that no point follows: {@code 12,5} and {@code 1.250,0}. */
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[^,]*\\d,\\d[^,.]*");
+
+    /** A number with one point that no comma follows, or with commas between its thousands. */
+    private static final Pattern DECIMAL_POINT = Pattern.compile("[^.]*\\d\\.\\d[^,.]*|.*,.*,.*");
 
     private final RawRow headingRow;
     private final RawTable raw;
+    private final HeadingAliases aliases;
     private Optional<Boolean> decimalCommas = Optional.empty();
     private final TablePlace place;
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
-    private MatchedHeadings(RawTable raw, Table table, Candidate candidate, FindingLog log) {
+    private MatchedHeadings(RawTable raw, HeadingAliases aliases, Candidate candidate, FindingLog log) {
         this.headingRow = candidate.row();
         this.raw = raw;
+        this.aliases = aliases;
         Map<String, Integer> columns = new HashMap<>();
         candidate
                 .first()
@@ -89,7 +95,7 @@ final class MatchedHeadings {
                 break;
             }
         }
-        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, table, best, log));
+        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, aliases, best, log));
     }
 
     private static Optional<Column> columnOf(Table table, String heading) {
@@ -171,12 +177,17 @@ final class MatchedHeadings {
                     .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
                     .toList();
             decimalCommas = Optional.of(numbers.stream()
-                            .anyMatch(cell -> cell.text().indexOf(',') >= 0)
+                            .anyMatch(cell -> DECIMAL_COMMA.matcher(cell.text()).matches())
                     && numbers.stream()
                             .noneMatch(cell -> cell.isNumber()
-                                    || DECIMAL_POINT.matcher(cell.text()).find()));
+                                    || DECIMAL_POINT.matcher(cell.text()).matches()));
         }
         return decimalCommas.get();
+    }
+
+    /** The word of the form for a word of a choice. */
+    String word(String typed) {
+        return aliases.word(typed);
     }
 
     int row() {

@@ -86,6 +86,16 @@ final class NumberCells {
         if (column.range() == Range.ASSAY) {
             lookAtAssay(column, cell, number, value);
         }
+        if (number.qualifier() == Qualifier.DROPS) {
+            row.report(
+                    "drops-counted",
+                    Severity.NOTE,
+                    column.heading(),
+                    "read drops as about " + number.value().stripTrailingZeros().toPlainString() + " mL",
+                    "a volume; a drop is about 0.05 mL, 0.03 to 0.07 mL by dropper and liquid",
+                    "Enter the volume in mL if the amount matters; until then the estimate counts with a standard"
+                            + " uncertainty of 25 %.");
+        }
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
         return row.entered(
                 new Field.Figure(value, number.qualifier(), decimals, CellNumber.shown(cell, number)),

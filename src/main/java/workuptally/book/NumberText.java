@@ -1,9 +1,7 @@
 package workuptally.book;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.model.Field.Qualifier;
@@ -24,7 +22,17 @@ sealed interface NumberText {
      * @param decimals decimals written, 0 or more
      * @param unit unit written beside it, if any
      */
-    record Number(BigDecimal value, Qualifier qualifier, int decimals, Optional<Unit> unit) implements NumberText {}
+    record Number(BigDecimal value, Qualifier qualifier, int decimals, Optional<Unit> unit) implements NumberText {
+        /** The same number as a count of drops: a rough volume. */
+        Number ofDrops() {
+            BigDecimal millilitres = value.multiply(MILLILITRES_PER_DROP);
+            return new Number(
+                    millilitres,
+                    qualifier == Qualifier.EXACT || qualifier == Qualifier.ABOUT ? Qualifier.DROPS : qualifier,
+                    Math.max(0, millilitres.scale()),
+                    Optional.of(Unit.MILLILITRE));
+        }
+    }
 
     /** Not detected. */
     record NotDetected() implements NumberText {}
@@ -47,9 +55,25 @@ sealed interface NumberText {
     /** Longest text that is tried. */
     int LONGEST = 60;
 
+    /** Length of the longest word that stands for nothing. */
+    int LONGEST_FOR_NOTHING = 16;
+
     Pattern PLAIN = Pattern.compile("\\d{1,15}+(?:\\.\\d{1,15}+)?+");
-    Pattern NOT_DETECTED = Pattern.compile("n\\.? ?d\\.?|not detected", Pattern.CASE_INSENSITIVE);
-    Set<String> STAND_FOR_NOTHING = Set.of("", "-", "n/a", "n.a.", "na");
+    Pattern NOT_DETECTED = Pattern.compile(
+            "n\\.? ?d\\.?|not detected|n\\. ?n\\.|nicht (?:nachweisbar|nachgewiesen|detektiert)",
+            Pattern.CASE_INSENSITIVE);
+    Pattern NOTHING = Pattern.compile(
+            "-{0,3}|\\?{1,3}|n/?a|n\\. ?[abm]\\.|t\\.?b\\.?[cd]\\.?|(?:not|nicht) "
+                    + "(?:measured|determined|recorded|weighed|taken|known|bestimmt|gemessen|gewogen)|unknown|unbekannt",
+            Pattern.CASE_INSENSITIVE);
+    Pattern DROPS = Pattern.compile("drops?|gtt\\.?|Tropfen|Tr\\.", Pattern.CASE_INSENSITIVE);
+    Pattern RANGE = Pattern.compile("[\\d.,]+ ?(?:-|to|bis) ?[\\d.,]+(?: ?[^\\d.,]*)?", Pattern.CASE_INSENSITIVE);
+    Pattern GIVEN_WITH_UNCERTAINTY = Pattern.compile("[\\d.,]+ ?(?:±|\\+/-).*");
+    Pattern FIRST_WORD = Pattern.compile("[^ (?!;]+");
+
+    /** By common practice a drop of a water-like liquid from a usual dropper is about 0.05 mL. */
+    BigDecimal MILLILITRES_PER_DROP = new BigDecimal("0.05");
+
     Pattern PORTIONS = Pattern.compile("\\d+ ?[x×*] ?[\\d.,].*", Pattern.CASE_INSENSITIVE);
     Pattern NUMBER = Pattern.compile(
             "(?<qualifier><=|>=|[<>≤≥~≈]|(?:ca|circa|approx|about|approximately)\\b\\.?)? ?"
@@ -69,7 +93,7 @@ sealed interface NumberText {
             BigDecimal value = new BigDecimal(text);
             return new Number(value, Qualifier.EXACT, value.scale(), Optional.empty());
         }
-        if (STAND_FOR_NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
+        if (text.length() <= LONGEST_FOR_NOTHING && NOTHING.matcher(text).matches()) {
             return new Nothing();
         }
         if (NOT_DETECTED.matcher(text).matches()) {
@@ -84,6 +108,12 @@ sealed interface NumberText {
         Matcher match = NUMBER.matcher(text);
         if (text.length() > LONGEST || !match.matches()) {
             return unreadable();
+        }
+        if (RANGE.matcher(text).matches()) {
+            return unreadable("Write the middle of the range with 'ca.' before it and run again.");
+        }
+        if (GIVEN_WITH_UNCERTAINTY.matcher(text).matches()) {
+            return unreadable("Write the number alone, with 'ca.' before it if it is rough, and run again.");
         }
         return number(match);
     }
@@ -104,7 +134,12 @@ sealed interface NumberText {
         Optional<Unit> unit = Optional.empty();
         if (match.group("unit") != null) {
             unit = Unit.named(match.group("unit"));
-            if (unit.isEmpty()) {
+            boolean drops = DROPS.matcher(match.group("unit")).matches();
+            if (unit.isEmpty() && !drops) {
+                Matcher first = FIRST_WORD.matcher(match.group("unit"));
+                if (first.find() && Unit.named(first.group()).isPresent()) {
+                    return unreadable();
+                }
                 boolean looksLikeOne = !match.group("gap").isEmpty()
                         && Character.isLetter(match.group("unit").charAt(0));
                 return looksLikeOne ? unknownUnit(match.group("unit")) : unreadable();
@@ -116,7 +151,13 @@ sealed interface NumberText {
         if (match.group("sign").equals("-")) {
             value = value.negate();
         }
-        return new Number(value, qualifier(match.group("qualifier")), decimals, unit);
+        Number number = new Number(value, qualifier(match.group("qualifier")), decimals, unit);
+        return match.group("unit") != null && unit.isEmpty() ? number.ofDrops() : number;
+    }
+
+    /** True for a word that means drops. */
+    static boolean meansDrops(String unit) {
+        return DROPS.matcher(unit).matches();
     }
 
     private static Qualifier qualifier(String mark) {
@@ -165,7 +206,13 @@ sealed interface NumberText {
     }
 
     private static Fault unreadable() {
-        return new Fault("number-unreadable", "", "Correct the cell and run again.");
+        return unreadable(
+                "Write one number, such as 12.5, ca. 12 or <0.1 mL, or leave the cell blank; a remark goes under"
+                        + " Notes. Then run again.");
+    }
+
+    private static Fault unreadable(String action) {
+        return new Fault("number-unreadable", "", action);
     }
 
     private static Fault unknownUnit(String unit) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * How a book is read.
  *
- * @param headingsFile JSON file that maps a lab's own sheet names and headings to those of the book's form
+ * @param headingsFile JSON file that maps a lab's own sheet names, headings and words to those of the book's form
  * @param sizeCaps sizes above which a file is refused
  */
 public record ReadingOptions(Optional<Path> headingsFile, SizeCaps sizeCaps) {

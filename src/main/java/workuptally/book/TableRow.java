@@ -17,6 +17,8 @@ import workuptally.model.Step;
 final class TableRow {
     static final String CORRECT = "Correct the cell and run again.";
 
+    private static final int MOST_CHOICES_NAMED = 8;
+
     private final RawRow raw;
     private final MatchedHeadings headings;
     private final Map<String, Column> columns;
@@ -214,7 +216,7 @@ final class TableRow {
     /** One of a choice; nothing where blank or not understood. */
     <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
         String text = text(heading);
-        Optional<E> found = recurring.one(Words.find(values, text));
+        Optional<E> found = recurring.one(Words.find(values, headings.word(text)));
         if (found.isEmpty() && !text.isEmpty() && !isDash(text)) {
             reportUnknownChoice(heading, text);
         }
@@ -223,7 +225,16 @@ final class TableRow {
 
     private void reportUnknownChoice(String heading, String text) {
         Column column = columns.get(heading);
-        report("choice-unknown", column.need().severity(), heading, "read '" + text + "'", column.expected(), CORRECT);
+        report(
+                "choice-unknown",
+                column.need().severity(),
+                heading,
+                "read '" + text + "'",
+                column.expected(),
+                (column.choices().size() > MOST_CHOICES_NAMED
+                                ? "Write a word of the column's list"
+                                : "Write " + String.join(", ", column.choices()))
+                        + ", or map your own in the headings file, and run again.");
     }
 
     private static boolean isDash(String text) {
@@ -233,7 +244,7 @@ final class TableRow {
     /** Yes or no; nothing where blank or not understood. */
     Optional<Boolean> yesOrNo(String heading) {
         String text = text(heading);
-        return switch (Words.loose(text)) {
+        return switch (Words.loose(headings.word(text))) {
             case "yes", "y", "true" -> Optional.of(true);
             case "no", "n", "false" -> Optional.of(false);
             case "" -> Optional.empty();

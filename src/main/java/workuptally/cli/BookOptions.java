@@ -25,7 +25,7 @@ final class BookOptions {
     @Option(
             names = "--headings",
             paramLabel = "FILE",
-            description = "JSON file that maps your own sheet names and headings to those of the book.")
+            description = "JSON file that maps your own sheet names, headings and words to those of the book.")
     private Optional<Path> headingsFile = Optional.empty();
 
     @Option(

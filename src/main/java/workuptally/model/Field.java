@@ -94,6 +94,8 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
         EXACT,
         /** {@code ca. 40}: a wider uncertainty applies. */
         ABOUT,
+        /** {@code 3 drops}: a volume counted in drops, known only roughly. */
+        DROPS,
         /** {@code <0.10}: an upper limit. */
         BELOW,
         /** {@code >12}: a lower limit. */

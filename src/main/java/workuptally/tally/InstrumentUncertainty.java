@@ -11,6 +11,9 @@ import workuptally.model.Lot;
 
 /** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
 final class InstrumentUncertainty {
+    /** A drop is 0.03 to 0.07 mL by dropper and liquid: a rectangle of that width has a standard deviation of a quarter; common practice. */
+    private static final double DROPS_FRACTION = 0.25;
+
     private final Limits limits;
 
     InstrumentUncertainty(Limits limits) {
@@ -109,9 +112,11 @@ final class InstrumentUncertainty {
     }
 
     private double widened(Entered number, double standardUncertainty) {
-        return number.qualifier() == Qualifier.ABOUT
-                ? Math.max(
-                        standardUncertainty, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(number.value()))
-                : standardUncertainty;
+        double relative = switch (number.qualifier()) {
+            case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;
+            case DROPS -> DROPS_FRACTION;
+            default -> 0;
+        };
+        return Math.max(standardUncertainty, relative * Math.abs(number.value()));
     }
 }

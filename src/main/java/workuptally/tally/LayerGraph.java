@@ -243,15 +243,16 @@ public final class LayerGraph {
                 .isPresent();
     }
 
+    /** One fault for each ring of portions; those that only descend from it have none of their own. */
     private void findCycles() {
         Set<String> done = new LinkedHashSet<>();
         for (String label : List.copyOf(parents.keySet())) {
-            Set<String> path = new LinkedHashSet<>();
-            if (!done.contains(label) && reaches(label, path, done)) {
-                String last = path.stream().reduce((a, b) -> b).orElse(label);
+            List<String> ring = ring(label, new ArrayList<>(), done);
+            if (!ring.isEmpty()) {
+                String last = ring.get(ring.size() - 1);
                 faults.add(new GraphFault(
                         GraphFault.Kind.CYCLE,
-                        String.join(" → ", path),
+                        String.join(" ← ", ring) + " ← " + ring.get(0),
                         givenBy(last).map(Step::number).orElse(""),
                         givenBy(last)
                                 .map(s -> s.row().at("From"))
@@ -260,18 +261,24 @@ public final class LayerGraph {
         }
     }
 
-    private boolean reaches(String label, Set<String> path, Set<String> done) {
-        if (!path.add(label)) {
-            return true;
+    /** The ring that the ancestors of a portion first run into, each label made from the next; empty where there is none. */
+    private List<String> ring(String label, List<String> path, Set<String> done) {
+        int before = path.indexOf(label);
+        if (before >= 0) {
+            return List.copyOf(path.subList(before, path.size()));
         }
+        if (!done.add(label)) {
+            return List.of();
+        }
+        path.add(label);
+        List<String> found = List.of();
         for (String parent : parents.getOrDefault(label, Set.of())) {
-            if (!done.contains(parent) && reaches(parent, path, done)) {
-                return true;
+            if (found.isEmpty()) {
+                found = ring(parent, path, done);
             }
         }
-        path.remove(label);
-        done.add(label);
-        return false;
+        path.remove(path.size() - 1);
+        return found;
     }
 
     private void link(String source, String target) {

@@ -8,9 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Severity;
 import workuptally.model.Step;
 
 /** Words, portions and decimal commas as benches write them (common practice). */
@@ -79,6 +81,36 @@ class BenchWordsTest {
                 .but("charges", "Actual unit", "")
                 .row("charges", "Material", "MeOH", "Role", "solvent", "Actual amount", "\"12,5 mL\"");
         assertEquals(1.702, actual(book), 1e-9);
+    }
+
+    @Test
+    void pointsBetweenThousandsDoNotHideTheDecimalComma() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Actual amount", "\"6,207\"")
+                .row("charges", "Material", "Aceton", "Role", "solvent", "Actual amount", "\"1.250,0 mL\"");
+        assertEquals(6.207, actual(book), 1e-9);
+    }
+
+    @Test
+    void threeDecimalsStayOpenBesideCommasBetweenThousands() {
+        SmallBook book = SmallBook.reaction()
+                .but("charges", "Actual amount", "\"6,207\"")
+                .row("charges", "Material", "A", "Role", "solvent", "Actual amount", "\"1,250,000 mL\"");
+        assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3 drops, mL", "3, drops", "3, gtt", "3 drops, ''"})
+    void dropsAreARoughVolume(String amount, String unit) {
+        // 3 x 0.05 mL, 25 % (common practice): 0.0375 mL
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "H3PO4", "Formula", "H3PO4", "Density", "1.7", "Actual amount", amount)
+                .but("charges", "Actual unit", unit);
+        MeasuredValue volume = book.tally().amounts().get(1).volumeMillilitres().orElseThrow();
+        assertEquals(0.15, volume.value(), 1e-12);
+        assertEquals(0.0375, volume.standardUncertainty(), 1e-9);
+        assertTrue(book.book().findings().stream()
+                .anyMatch(f -> f.code().equals("drops-counted") && f.severity() == Severity.NOTE));
     }
 
     @Test

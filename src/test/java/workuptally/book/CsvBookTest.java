@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -172,7 +173,24 @@ class CsvBookTest {
     }
 
     @Test
+    void headingsFileMapsALabsOwnWords() throws Exception {
+        write(
+                "layers.csv",
+                "Run;Layer;Phase;Position;Status\nR1;A1;Wässrig;unten;aufbewahrt\n",
+                StandardCharsets.UTF_8);
+        Path headings = Files.writeString(
+                folder.resolve("headings.json"),
+                "{\"words\": {\"wässrig\": \"aqueous\", \"unten\": \"lower\", \"aufbewahrt\": \"kept\"}}");
+        Book book = new BookReader(ReadingOptions.defaults().withHeadingsFile(headings)).read(folder);
+        assertEquals(List.of(), book.findings());
+        assertEquals(Optional.of(Layer.Phase.AQUEOUS), layer(book).phase());
+        assertEquals(Optional.of(Layer.Position.LOWER), layer(book).position());
+        assertEquals(Optional.of(Layer.Status.KEPT), layer(book).status());
+    }
+
+    @Test
     void headingsFileWithUnknownTargetsIsRefused() throws Exception {
+        assertHeadingsRefused("{\"words\": {\"unten\": \"below\"}}", "'below', which is no word of a choice");
         assertHeadingsRefused(
                 "{\"headings\": {\"Layers\": {\"Brutto\": \"Grosss\"}}}", "'Grosss', which is no heading of Layers");
         assertHeadingsRefused("{\"sheets\": {\"Schichten\": \"Layer\"}}", "'Layer', which is no table");

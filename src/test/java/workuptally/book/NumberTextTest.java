@@ -2,6 +2,7 @@ package workuptally.book;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
@@ -55,7 +56,11 @@ class NumberTextTest {
                 "ca. 40|40|0|ABOUT|",
                 "ca 40 mL|40|0|ABOUT|MILLILITRE",
                 "about 40|40|0|ABOUT|",
-                "~5|5|0|ABOUT|"
+                "~5|5|0|ABOUT|",
+                "3 drops|0.15|2|DROPS|MILLILITRE",
+                "1 drop|0.05|2|DROPS|MILLILITRE",
+                "ca. 5 gtt|0.25|2|DROPS|MILLILITRE",
+                "2 Tropfen|0.1|2|DROPS|MILLILITRE"
             })
     void readsNumbersAsPeopleWriteThem(String typed, String value, int decimals, String qualifier, String unit) {
         NumberText.Number number = assertInstanceOf(NumberText.Number.class, NumberText.parse(typed));
@@ -98,9 +103,25 @@ class NumberTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"12.5 lb", "3 drops", "2 Mg"})
+    @ValueSource(strings = {"12.5 lb", "3 pipettes", "2 Mg"})
     void namesAUnitItDoesNotKnow(String typed) {
         assertEquals("unit-unknown", fault(typed).code());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3-4, ca.",
+        "0.5 – 1 mL, ca.",
+        "180 +/- 2, ca.",
+        "3 mL (cloudy), Notes",
+        "3 mL?, Notes",
+        "250mg (wet), Notes",
+        "spatula tip, Notes"
+    })
+    void tellsHowToWriteWhatIsNotOneNumber(String typed, String named) {
+        NumberText.Fault fault = fault(typed);
+        assertEquals("number-unreadable", fault.code());
+        assertTrue(fault.action().contains(named), fault.action());
     }
 
     @ParameterizedTest
@@ -110,13 +131,28 @@ class NumberTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "\u00A0", "\u200B\uFEFF", "-", "–", "n/a"})
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                "\u00A0",
+                "\u200B\uFEFF",
+                "-",
+                "–",
+                "--",
+                "n/a",
+                "?",
+                "not measured",
+                "n.b.",
+                "nicht bestimmt",
+                "tbc"
+            })
     void takesDashesAndInvisibleCharactersForNothing(String typed) {
         assertInstanceOf(NumberText.Nothing.class, NumberText.parse(typed));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"n.d.", "nd", "N.D.", "n. d.", "not detected"})
+    @ValueSource(strings = {"n.d.", "nd", "N.D.", "n. d.", "not detected", "n. n.", "nicht nachweisbar"})
     void knowsNotDetected(String typed) {
         assertInstanceOf(NumberText.NotDetected.class, NumberText.parse(typed));
     }

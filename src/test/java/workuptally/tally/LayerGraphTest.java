@@ -136,6 +136,21 @@ class LayerGraphTest {
     }
 
     @Test
+    void ringOfPortionsIsOneFaultHoweverManyDescendFromIt() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "filter", "From", "RM", "Gives organic", "F1")
+                .row("workup", "Step", "2", "Operation", "concentrate", "From", "F1", "Gives other", "D1+RM")
+                .row("workup", "Step", "3", "Operation", "wash", "From", "RM", "Gives organic", "O1")
+                .row("workup", "Step", "4", "Operation", "dry", "From", "O1", "Gives organic", "O2");
+        assertEquals(
+                List.of("F1 ← RM ← F1"),
+                graph(book).faults().stream()
+                        .filter(f -> f.kind() == Kind.CYCLE)
+                        .map(GraphFault::label)
+                        .toList());
+    }
+
+    @Test
     void portionMadeFromItselfIsAFaultAndEndsTheReading() {
         SmallBook book = SmallBook.reaction()
                 .row("workup", "Step", "1", "Operation", "combine", "From", "X", "Gives other", "Y")

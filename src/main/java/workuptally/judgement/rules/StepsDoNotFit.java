@@ -76,7 +76,7 @@ final class StepsDoNotFit implements RunRule {
             case SAID_CONSUMED ->
                 "Add the step that used the layer, or correct its status; until then it counts as kept.";
             case SAID_KEPT -> "Look whether the vessel still holds the layer, then correct the status or the step.";
-            case CYCLE -> "Correct the From and Gives entries of these steps, and run again.";
+            case CYCLE -> "Give what a step makes a label of its own, R2 instead of RM once more, and run again.";
         };
     }
 }
