@@ -1,7 +1,6 @@
 package workuptally.judgement.layers;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
@@ -26,12 +25,11 @@ final class ContentSmall implements LayerCondition {
                         TITLE,
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
                         String.format(
-                                Locale.ROOT,
-                                "at most %.3g g %s = %.2g %% of theory, limit %.2g %%",
-                                most.grams(),
+                                "at most %s g %s = %s %% of theory, limit %s %%",
+                                Figures.of(most.grams(), 3),
                                 most.product(),
-                                most.percentOfTheory(),
-                                limit)))
+                                Figures.of(most.percentOfTheory(), 2),
+                                Figures.of(limit, 2))))
                 .orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
     }
 

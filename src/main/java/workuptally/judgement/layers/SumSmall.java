@@ -1,6 +1,5 @@
 package workuptally.judgement.layers;
 
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -24,19 +23,17 @@ final class SumSmall implements LayerCondition {
             if (sum.isPresent() && content.upperBoundGrams().isPresent()) {
                 boolean apart = evidence.sums().isSetApart(evidence.layer().label());
                 String text = String.format(
-                        Locale.ROOT,
-                        "all kept layers hold up to %.3g g %s = %.2g %% of theory; ",
-                        sum.get().allGrams(),
+                        "all kept layers hold up to %s g %s = %s %% of theory; ",
+                        Figures.of(sum.get().allGrams(), 3),
                         content.substance(),
-                        sum.get().allPercent());
+                        Figures.of(sum.get().allPercent(), 2));
                 String rest = sum.get().rest().isEmpty()
                         ? "none fits"
                         : String.format(
-                                Locale.ROOT,
-                                "%s at most %.2g %%, limit %.2g %%",
+                                "%s at most %s %%, limit %s %%",
                                 String.join(" + ", sum.get().rest()),
-                                sum.get().restPercent(),
-                                limit);
+                                Figures.of(sum.get().restPercent(), 2),
+                                Figures.of(limit, 2));
                 return new Condition(ID, TITLE, apart ? State.NOT_MET : State.MET, text + rest);
             }
         }

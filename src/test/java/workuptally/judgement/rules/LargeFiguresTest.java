@@ -15,6 +15,7 @@ class LargeFiguresTest {
                 "9999 mL|9999 mL",
                 "10000 mL|10.0 L",
                 "1.448e+04 mL of 'juice'|14.5 L of 'juice'",
+                "2.50e+03 g product|2500 g product",
                 "45321.4 g in, 12.3 g gap|45.32 kg in, 12.3 g gap",
                 "123456 g|123.5 kg",
                 "read 12345 g/mol|read 12345 g/mol",
