@@ -58,9 +58,13 @@ final class PeriodSummary {
                                 kilograms(s.notFoundGrams())))
                         .toList());
         table(
-                List.of("Stream", "Layers", "Kept (kg)"),
+                List.of("Stream", "Layers", "Kept (kg)", "Without amount"),
                 review.totals().waste().stream()
-                        .map(w -> List.of(w.streamName(), Integer.toString(w.layers()), kilograms(w.massGrams())))
+                        .map(w -> List.of(
+                                w.streamName(),
+                                Integer.toString(w.layers()),
+                                kilograms(w.massGrams()),
+                                w.withoutMass() == 0 ? "" : Integer.toString(w.withoutMass())))
                         .toList());
         if (review.earlier().stream().allMatch(e -> e.runs() == 0)) {
             out.println("No run of the " + review.earlier().size() + " periods before, from "

@@ -109,12 +109,18 @@ public final class PeriodAccount {
                 if (line.kept()) {
                     sums.merge(
                             line.stream(),
-                            new StreamTotal(line.stream(), line.streamName(), 1, line.massGrams()),
+                            new StreamTotal(
+                                    line.stream(),
+                                    line.streamName(),
+                                    1,
+                                    line.massGrams().orElse(0),
+                                    line.massGrams().isPresent() ? 0 : 1),
                             (a, b) -> new StreamTotal(
                                     a.stream(),
                                     a.streamName(),
                                     a.layers() + b.layers(),
-                                    a.massGrams() + b.massGrams()));
+                                    a.massGrams() + b.massGrams(),
+                                    a.withoutMass() + b.withoutMass()));
                 }
             }
         }

@@ -116,7 +116,8 @@ public record PeriodTotals(
      * @param stream key in the reference data
      * @param streamName name
      * @param layers number of layers
-     * @param massGrams mass, g
+     * @param massGrams mass of those with one, g
+     * @param withoutMass layers among them whose amount is not recorded: with any, the mass is a least one
      */
-    public record StreamTotal(String stream, String streamName, int layers, double massGrams) {}
+    public record StreamTotal(String stream, String streamName, int layers, double massGrams, int withoutMass) {}
 }

@@ -145,7 +145,7 @@ public final class SeriesAccount {
             solvents += run.solvents().stream().mapToDouble(SolventUse::inGrams).sum();
             kept += run.waste().stream()
                     .filter(WasteLine::kept)
-                    .mapToDouble(WasteLine::massGrams)
+                    .mapToDouble(line -> line.massGrams().orElse(0))
                     .sum();
             Optional<ProductYield> result = result(run);
             String id = run.run().id();

@@ -30,6 +30,7 @@ final class WasteAccount {
     private static final Set<String> CATALYST_METALS = Set.of("Pd", "Pt", "Rh", "Ru");
 
     private static final String BY_VOLUME = "; mass by its volume (estimate)";
+    private static final String NO_AMOUNT = "; amount not recorded: weigh it";
     private static final String NO_PH = "pH not recorded: ask first";
     private static final double ACIDIC_BELOW_PH = 5;
     private static final double BASIC_ABOVE_PH = 9;
@@ -47,25 +48,39 @@ final class WasteAccount {
         this.solids = new SolidStream(run, substances);
     }
 
-    /** One line for each terminal layer with a mass, or with a volume from which its make-up gives one. */
+    /**
+     * One line for each terminal layer: its mass as weighed, by its volume and make-up, or not recorded. What is only planned, and a sample
+     * without an amount, has none.
+     */
     List<WasteLine> of(List<LayerTally> layers, LayerFlow flow, List<LayerIdentity> identities) {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
-            if (layer.terminal() && grams.isPresent()) {
-                Assignment assignment = assign(
-                        layer.label(), pH(layer), flow.portion(layer.label()), phaseByDensity(layer, identities));
+            boolean counts = grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED;
+            if (layer.terminal() && counts) {
+                Mixture portion = flow.portion(layer.label());
+                Layer.Phase phase = phaseByDensity(layer, identities);
+                boolean unknown = grams.isEmpty()
+                        && portion.parts().isEmpty()
+                        && phase != Layer.Phase.AQUEOUS
+                        && phase != Layer.Phase.SOLID;
+                Assignment assignment = unknown
+                        ? new Assignment("special", "make-up not known: ask first")
+                        : assign(layer.label(), pH(layer), portion, phase);
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
                         assignment.stream(),
                         stream.map(WasteStream::name).orElse(assignment.stream()),
-                        assignment.why() + (layer.massGrams().isPresent() ? "" : BY_VOLUME),
-                        grams.getAsDouble(),
+                        assignment.why()
+                                + (grams.isEmpty()
+                                        ? NO_AMOUNT
+                                        : layer.massGrams().isPresent() ? "" : BY_VOLUME),
+                        grams,
                         layer.entry()
                                 .flatMap(Layer::status)
-                                .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
-                                .isPresent()));
+                                .map(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
+                                .orElse(true)));
             }
         }
         return lines;
@@ -98,7 +113,7 @@ final class WasteAccount {
                                 .map(WasteStream::name)
                                 .orElse(assignment.stream()),
                 open ? "pH not known yet" : assignment.why(),
-                mixture.totalGrams(),
+                OptionalDouble.of(mixture.totalGrams()),
                 false);
     }
 

@@ -1,5 +1,7 @@
 package workuptally.tally;
 
+import java.util.OptionalDouble;
+
 /**
  * One layer in the waste account: the stream that its composition suggests, whether or not anybody proposes to let it go.
  *
@@ -7,10 +9,11 @@ package workuptally.tally;
  * @param stream key of the waste stream in the reference data
  * @param streamName name of the stream
  * @param why what decides, for example {@code aqueous, pH 1.8}
- * @param massGrams mass, g; by volume and make-up where it was not weighed, which {@code why} then says
- * @param kept true for a layer that is kept; false for one to be re-used or used up
+ * @param massGrams mass, g; by volume and make-up where it was not weighed, which {@code why} then says; empty where neither was recorded
+ * @param kept true for a layer that is kept or of which no status is recorded; false for one to be re-used or used up
  */
-public record WasteLine(String layer, String stream, String streamName, String why, double massGrams, boolean kept) {
+public record WasteLine(
+        String layer, String stream, String streamName, String why, OptionalDouble massGrams, boolean kept) {
     /** Many lines have the same reason. */
     public WasteLine {
         why = why.intern();

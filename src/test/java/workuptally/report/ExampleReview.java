@@ -80,7 +80,7 @@ public final class ExampleReview {
                 OptionalDouble.empty(),
                 List.of("R-9: no assay"),
                 List.of(solvent(runs)),
-                List.of(new PeriodTotals.StreamTotal("aqueous", "aqueous, acid", 2 * runs, 1500.0 * runs)));
+                List.of(new PeriodTotals.StreamTotal("aqueous", "aqueous, acid", 2 * runs, 1500.0 * runs, 0)));
         return new Review(
                 book,
                 reviews,
@@ -187,7 +187,8 @@ public final class ExampleReview {
                 Optional.of(balance),
                 List.of(),
                 List.of(solvent(1)),
-                List.of(new WasteLine("A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", 1500, true)),
+                List.of(new WasteLine(
+                        "A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", OptionalDouble.of(1500), true)),
                 WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }

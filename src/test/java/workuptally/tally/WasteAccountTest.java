@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.judgement.PeriodTotals;
 
 /** The stream that a layer's make-up suggests; the rules are common practice, the determination is made by trained people. */
 class WasteAccountTest {
@@ -33,14 +35,49 @@ class WasteAccountTest {
                 .row("layers", "Layer", "D1", "Phase", "distillate", "Volume", "27", "Status", "kept");
         WasteLine line = book.tally().waste().get(0);
         assertEquals("halogenated-organic", line.stream());
-        assertEquals(35.8, line.massGrams(), 0.1);
+        assertEquals(35.8, line.massGrams().orElseThrow(), 0.1);
         assertTrue(line.why().contains("estimate"));
     }
 
     @Test
-    void layerWithNeitherMassNorVolumeHasNoLine() {
+    void layerWithNeitherMassNorVolumeHasALineWithoutAmount() {
         SmallBook book = SmallBook.reaction().row("layers", "Layer", "D1", "Phase", "distillate", "Status", "kept");
-        assertTrue(book.tally().waste().isEmpty());
+        WasteLine line = book.tally().waste().get(0);
+        assertTrue(line.massGrams().isEmpty());
+        assertTrue(line.kept());
+        assertEquals("special", line.stream());
+        assertEquals("make-up not known: ask first; amount not recorded: weigh it", line.why());
+    }
+
+    @Test
+    void washWithoutARowHasALineByItsPHAndNoAmountOnceTheRunIsNotOnlyPlanned() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        List<String> layers =
+                book.tally().waste().stream().map(WasteLine::layer).toList();
+        assertEquals(List.of("O1", "A1"), layers);
+        assertTrue(book.tally().waste().stream().allMatch(l -> l.massGrams().isEmpty() && l.kept()));
+        assertTrue(book.first("runs", "Status", "planned").tally().waste().isEmpty());
+    }
+
+    @Test
+    void streamTotalSaysHowManyLayersHaveNoAmount() {
+        SmallBook book = SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "7", "Net", "25", "Status", "kept")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "pH", "7", "Status", "kept")
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "pH", "7", "Net", "9", "Status", "to reuse");
+        PeriodTotals.StreamTotal total = book.review().period().waste().get(0);
+        assertEquals(2, total.layers());
+        assertEquals(25, total.massGrams(), 1e-9);
+        assertEquals(1, total.withoutMass());
+    }
+
+    @Test
+    void layerWithoutAStatusCountsAsKept() {
+        SmallBook book = SmallBook.reaction().row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "7", "Net", "25");
+        assertTrue(book.tally().waste().get(0).kept());
     }
 
     @Test
@@ -68,19 +105,19 @@ class WasteAccountTest {
 
     @Test
     void cakeOfADryingStepIsADryingAgent() {
-        WasteLine line = filtered("MgSO4", "").tally().waste().get(0);
+        WasteLine line = cake(filtered("MgSO4", ""));
         assertEquals("drying-agents-silica", line.stream());
         assertEquals("drying cake, step 1", line.why());
     }
 
     @Test
     void solidOnAFilterAidIsASorbent() {
-        assertEquals("drying-agents-silica", filtered("", "Celite").tally().waste().get(0).stream());
+        assertEquals("drying-agents-silica", cake(filtered("", "Celite")).stream());
     }
 
     @Test
     void solidThatNoDryingStepGaveIsNoDryingAgent() {
-        WasteLine line = filtered("", "").tally().waste().get(0);
+        WasteLine line = cake(filtered("", ""));
         assertEquals("solids-other", line.stream());
         assertEquals("solid, composition not recorded, organic or inorganic", line.why());
         assertEquals("solids-other", layer("solid", "", "").stream());
@@ -91,7 +128,7 @@ class WasteAccountTest {
     void filterCakeOfARunWithPalladiumIsACatalyst() {
         SmallBook book = filtered("", "Celite")
                 .row("charges", "Material", "palladium on carbon", "Role", "catalyst", "Formula", "Pd");
-        WasteLine line = book.tally().waste().get(0);
+        WasteLine line = cake(book);
         assertEquals("catalyst-noble", line.stream());
         assertTrue(line.why().contains("keep it wet"));
     }
@@ -131,6 +168,13 @@ class WasteAccountTest {
                 .but("workup", "Gives organic", "O2")
                 .but("workup", "Gives other", "K1")
                 .row("layers", "Layer", "K1", "Phase", "solid", "Net", "5.00", "Status", "kept");
+    }
+
+    private static WasteLine cake(SmallBook book) {
+        return book.tally().waste().stream()
+                .filter(line -> line.layer().equals("K1"))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static WasteLine layer(String phase, String composition, String pH) {

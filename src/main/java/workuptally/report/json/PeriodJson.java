@@ -54,6 +54,7 @@ final class PeriodJson {
         json.text("streamName", total.streamName());
         json.count("layers", total.layers());
         json.number("massGrams", total.massGrams());
+        json.count("withoutMass", total.withoutMass());
     }
 
     private static void transfer(JsonFields json, Transfer transfer) {

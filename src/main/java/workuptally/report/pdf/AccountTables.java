@@ -23,6 +23,13 @@ final class AccountTables {
         return TableCell.of(kilogramsText(grams));
     }
 
+    /** Mass of a stream; a least one where layers of it have no amount recorded. */
+    private String leastKilograms(PeriodTotals.StreamTotal total) {
+        return total.withoutMass() == 0
+                ? kilogramsText(total.massGrams())
+                : kilogramsText(total.massGrams()) + " + " + total.withoutMass() + "\u00A0not recorded";
+    }
+
     /** What became of each solvent, from charged to not found. */
     List<Block> solvents(List<SolventUse> solvents) {
         if (solvents.isEmpty()) {
@@ -78,7 +85,7 @@ final class AccountTables {
             rows.add(List.of(
                     TableCell.bold(total.streamName()),
                     TableCell.of(Integer.toString(total.layers())),
-                    kilograms(total.massGrams())));
+                    TableCell.of(leastKilograms(total))));
         }
         return List.of(
                 look.subheading("Streams"),

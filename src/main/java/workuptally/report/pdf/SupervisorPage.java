@@ -236,7 +236,8 @@ final class SupervisorPage {
         StringJoiner streams = new StringJoiner("; ", "Layers by the stream they suggest: ", ".");
         streams.setEmptyValue("No layer has a stream.");
         for (PeriodTotals.StreamTotal total : largest) {
-            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg");
+            streams.add(total.streamName() + " " + figures.fixed(total.massGrams() / 1000, 2) + "\u00A0kg"
+                    + (total.withoutMass() == 0 ? "" : " and " + total.withoutMass() + " of no recorded amount"));
         }
         if (period.waste().size() > STREAMS_SHOWN) {
             streams.add((period.waste().size() - STREAMS_SHOWN) + " more in the account for safety staff");

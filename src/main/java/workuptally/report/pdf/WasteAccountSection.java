@@ -51,7 +51,9 @@ final class WasteAccountSection {
                         TableCell.of(line.streamName()),
                         TableCell.of(line.why()),
                         TableCell.of(line.kept() ? "kept" : "not kept"),
-                        tables.kilograms(line.massGrams())));
+                        line.massGrams().isPresent()
+                                ? tables.kilograms(line.massGrams().getAsDouble())
+                                : TableCell.of("?")));
             }
         }
         if (rows.isEmpty()) {

@@ -54,6 +54,8 @@ public final class WasteSection {
                 .isPresent();
         return row.isEmpty() || !weighed
                 ? Cell.of(line.massGrams())
-                : Cell.of(line.massGrams(), new Live.InTable(LayerBalanceSection.TITLE, row.getAsInt(), "Mass"));
+                : Cell.of(
+                        line.massGrams().orElseThrow(),
+                        new Live.InTable(LayerBalanceSection.TITLE, row.getAsInt(), "Mass"));
     }
 }

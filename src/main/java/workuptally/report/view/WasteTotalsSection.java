@@ -16,7 +16,11 @@ public final class WasteTotalsSection {
         return TableView.of(
                 TITLE,
                 WasteSection.NOTE,
-                List.of(Column.text("Stream", 40), Column.number("Layers", "", 0), Column.number("Mass", "kg", 3)),
+                List.of(
+                        Column.text("Stream", 40),
+                        Column.number("Layers", "", 0),
+                        Column.number("Mass", "kg", 3),
+                        Column.number("Without amount", "", 0)),
                 review.period().waste().stream()
                         .map(total -> new TableView.Row(
                                 List.of(
@@ -27,7 +31,8 @@ public final class WasteTotalsSection {
                                                 Live.over(
                                                         new Live.SumWhere(
                                                                 WasteSection.TITLE, "Mass", "Stream", "Stream"),
-                                                        new Live.Fixed(1000)))),
+                                                        new Live.Fixed(1000))),
+                                        Cell.of(total.withoutMass())),
                                 Optional.empty()))
                         .toList());
     }

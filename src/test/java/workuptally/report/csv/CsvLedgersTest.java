@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.judgement.Review;
@@ -63,7 +64,7 @@ class CsvLedgersTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                List.of(new WasteLine(label, "aqueous", "aqueous", "-", 2.5, false)),
+                List.of(new WasteLine(label, "aqueous", "aqueous", "-", OptionalDouble.of(2.5), false)),
                 WorkupEvidence.NONE,
                 List.of());
         return new Review(

@@ -175,8 +175,8 @@ final class InventedReviews {
                         new SolventUse("ethyl acetate", 72.2, 351.8, 40, 0, 388, 9, 1.1, 25.9, 0.9003),
                         new SolventUse("dichloromethane", 66.3, 0, 0, 0, 61, 0, 0, 5.3, 1.3266)),
                 List.of(
-                        new PeriodTotals.StreamTotal("aqueous-acid", "Aqueous, acidic", 4, 812.4),
-                        new PeriodTotals.StreamTotal("halogenated", "Halogenated organic", 1, 66.3)));
+                        new PeriodTotals.StreamTotal("aqueous-acid", "Aqueous, acidic", 4, 812.4, 0),
+                        new PeriodTotals.StreamTotal("halogenated", "Halogenated organic", 1, 66.3, 0)));
     }
 
     private static List<BasisRow> basis() {
@@ -431,13 +431,19 @@ final class InventedReviews {
                 List.of(contact(120, 60, true)),
                 List.of(),
                 List.of(
-                        new WasteLine("A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 5.6", 108.3, true),
+                        new WasteLine(
+                                "A1",
+                                "aqueous-acid",
+                                "Aqueous, acidic",
+                                "aqueous, pH 5.6",
+                                OptionalDouble.of(108.3),
+                                true),
                         new WasteLine(
                                 "O0",
                                 "non-halogenated",
                                 "Non-halogenated organic",
                                 "tert-butyl methyl ether",
-                                22.1,
+                                OptionalDouble.of(22.1),
                                 true)),
                 new WorkupEvidence(
                         List.of(),
@@ -605,7 +611,8 @@ final class InventedReviews {
                 Optional.of(new MassBalance(value(241.3, 0.9), value(220.9, 0.3), 0, 107, 32.1, false, List.of())),
                 List.of(),
                 List.of(),
-                List.of(new WasteLine("A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", 71.2, true)),
+                List.of(new WasteLine(
+                        "A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", OptionalDouble.of(71.2), true)),
                 WorkupEvidence.NONE,
                 List.of());
         return new RunReview(
