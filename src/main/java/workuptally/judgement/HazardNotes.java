@@ -2,12 +2,12 @@ package workuptally.judgement;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import workuptally.model.Charge;
 import workuptally.model.Limits;
@@ -25,7 +25,7 @@ final class HazardNotes {
     private final Reference reference;
     private final OperationHazards operations;
     private final SolutionStrength strengths;
-    private final Map<String, HazardNote> notesByHazard = new HashMap<>();
+    private final Map<String, HazardNote> notesByHazard = new ConcurrentHashMap<>();
 
     HazardNotes(Reference reference, Limits limits) {
         this.reference = reference;

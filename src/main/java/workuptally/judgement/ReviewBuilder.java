@@ -19,7 +19,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
-import workuptally.model.Run;
+import workuptally.reference.Cited;
 import workuptally.reference.Reference;
 import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
@@ -48,25 +48,16 @@ public final class ReviewBuilder {
     }
 
     /**
-     * The review of a book.
+     * The review of a book. Runs are tallied and judged beside each other on all processors; nothing depends on the order in which they are
+     * done.
      *
-     * @param progress told the number of runs done so far
+     * @param progress told the number of runs done so far, by one thread at a time
      */
     public Review review(Book book, IntConsumer progress) {
         Substances substances = new Substances(reference);
-        RunTallying tallying = new RunTallying(book.limits(), substances);
-        List<RunTally> tallies = new ArrayList<>();
-        for (Run run : book.runs()) {
-            tallies.add(tallying.tally(run));
-            progress.accept(tallies.size());
-        }
+        List<RunTally> tallies = tallies(book, substances, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
-        List<RunRule> rules = Rules.ofRun(substances, new RunEstimates(book.limits(), substances));
-        for (RunTally tally : tallies) {
-            for (RunRule rule : rules) {
-                findings.addAll(rule.judge(tally, book));
-            }
-        }
+        findings.addAll(ofRuns(book, tallies, substances));
         for (BookRule rule : Rules.ofBook()) {
             findings.addAll(rule.judge(book, tallies));
         }
@@ -74,11 +65,12 @@ public final class ReviewBuilder {
         LayerDecisions layerDecisions = new LayerDecisions(book, containers);
         Map<String, List<Finding>> before = byRun(findings);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
-        for (RunTally tally : tallies) {
-            String id = tally.run().id();
-            List<LayerDecision> ofRun = layerDecisions.of(tally, before.getOrDefault(id, List.of()));
-            decisions.put(id, ofRun);
-            findings.addAll(HeldLayers.of(tally, ofRun));
+        List<List<LayerDecision>> byTally = tallies.parallelStream()
+                .map(t -> layerDecisions.of(t, before.getOrDefault(t.run().id(), List.of())))
+                .toList();
+        for (int i = 0; i < tallies.size(); i++) {
+            decisions.put(tallies.get(i).run().id(), byTally.get(i));
+            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i)));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
@@ -88,12 +80,13 @@ public final class ReviewBuilder {
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
         Map<String, List<Finding>> orderedByRun = byRun(ordered);
-        List<RunReview> runs = new ArrayList<>();
-        for (RunTally tally : tallies) {
-            String id = tally.run().id();
-            runs.add(new RunReview(
-                    tally, orderedByRun.getOrDefault(id, List.of()), decisions.get(id), hazardNotes.of(tally.run())));
-        }
+        List<RunReview> runs = tallies.parallelStream()
+                .map(tally -> new RunReview(
+                        tally,
+                        orderedByRun.getOrDefault(tally.run().id(), List.of()),
+                        decisions.get(tally.run().id()),
+                        hazardNotes.of(tally.run())))
+                .toList();
         return new Review(
                 book,
                 runs,
@@ -105,6 +98,52 @@ public final class ReviewBuilder {
                 toolVersion,
                 containers,
                 new SeriesAccount(book, tallies).list());
+    }
+
+    /** Something made for one run, with the reference rows that it rests on. */
+    private record OfRun<T>(T made, List<Cited> used) {}
+
+    private static List<RunTally> tallies(Book book, Substances substances, IntConsumer progress) {
+        RunsDone done = new RunsDone(progress);
+        List<OfRun<RunTally>> tallied = book.runs().parallelStream()
+                .map(run -> {
+                    Substances own = substances.apart();
+                    RunTally tally = new RunTallying(book.limits(), own).tally(run);
+                    done.oneMore();
+                    return new OfRun<>(tally, own.used());
+                })
+                .toList();
+        tallied.forEach(t -> substances.use(t.used()));
+        return tallied.stream().map(OfRun::made).toList();
+    }
+
+    private static List<Finding> ofRuns(Book book, List<RunTally> tallies, Substances substances) {
+        List<OfRun<List<Finding>>> judged = tallies.parallelStream()
+                .map(tally -> {
+                    Substances own = substances.apart();
+                    List<Finding> findings = new ArrayList<>();
+                    for (RunRule rule : Rules.ofRun(own, new RunEstimates(book.limits(), own))) {
+                        findings.addAll(rule.judge(tally, book));
+                    }
+                    return new OfRun<>(findings, own.used());
+                })
+                .toList();
+        judged.forEach(j -> substances.use(j.used()));
+        return judged.stream().flatMap(j -> j.made().stream()).toList();
+    }
+
+    /** Counts runs as threads finish them. */
+    private static final class RunsDone {
+        private final IntConsumer progress;
+        private int count;
+
+        RunsDone(IntConsumer progress) {
+            this.progress = progress;
+        }
+
+        synchronized void oneMore() {
+            progress.accept(++count);
+        }
     }
 
     private static Map<String, List<Finding>> byRun(List<Finding> findings) {

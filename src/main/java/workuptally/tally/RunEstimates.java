@@ -6,7 +6,7 @@ import workuptally.model.Limits;
 
 /**
  * Estimates of mixtures and drying for rules that ask, one after the other, about the same run: those of the run asked last are
- * remembered. One object serves a whole review; not safe for use by several threads at once.
+ * remembered. Not safe for use by several threads at once.
  */
 public final class RunEstimates {
     private final Limits limits;

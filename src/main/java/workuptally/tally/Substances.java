@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import workuptally.chemistry.AtomicMass;
 import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
@@ -32,7 +33,7 @@ import workuptally.reference.WasteStream;
 /**
  * Properties of named substances from the reference data. Every row that gave a figure is remembered, so that a report can list it.
  *
- * <p>One object serves a whole review; not safe for use by several threads at once.
+ * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread, which shares what was looked up.
  */
 public final class Substances {
     private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
@@ -43,12 +44,12 @@ public final class Substances {
     private final AtomicWeights atomicWeights;
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    private final Map<String, Optional<Solvent>> solvents = new LinkedHashMap<>();
-    private final Map<String, Optional<Liquid>> liquids = new LinkedHashMap<>();
-    private final Map<String, Formula> formulas = new LinkedHashMap<>();
-    private final Map<String, Optional<Wash>> washes = new LinkedHashMap<>();
-    private final Map<String, Optional<DryingAgent>> dryingAgents = new LinkedHashMap<>();
-    private final Map<String, List<SolventShare>> blends = new LinkedHashMap<>();
+    private final Map<String, Optional<Solvent>> solvents;
+    private final Map<String, Optional<Liquid>> liquids;
+    private final Map<String, Formula> formulas;
+    private final Map<String, Optional<Wash>> washes;
+    private final Map<String, Optional<DryingAgent>> dryingAgents;
+    private final Map<String, List<SolventShare>> blends;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -58,11 +59,38 @@ public final class Substances {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
         }
         this.atomicWeights = AtomicWeights.of(elements);
+        this.solvents = new ConcurrentHashMap<>();
+        this.liquids = new ConcurrentHashMap<>();
+        this.formulas = new ConcurrentHashMap<>();
+        this.washes = new ConcurrentHashMap<>();
+        this.dryingAgents = new ConcurrentHashMap<>();
+        this.blends = new ConcurrentHashMap<>();
+    }
+
+    private Substances(Substances shared) {
+        this.reference = shared.reference;
+        this.atomicWeights = shared.atomicWeights;
+        this.solvents = shared.solvents;
+        this.liquids = shared.liquids;
+        this.formulas = shared.formulas;
+        this.washes = shared.washes;
+        this.dryingAgents = shared.dryingAgents;
+        this.blends = shared.blends;
+    }
+
+    /** The same substances for work beside, with rows used of their own. */
+    public Substances apart() {
+        return new Substances(this);
     }
 
     /** The rows that gave a figure so far, in the order first used. */
     public List<Cited> used() {
         return used.stream().distinct().toList();
+    }
+
+    /** Remembers rows that gave a figure elsewhere, after those used so far. */
+    public void use(List<Cited> rows) {
+        rows.forEach(this::use);
     }
 
     /** The atomic weights in force. */
