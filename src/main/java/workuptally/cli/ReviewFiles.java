@@ -55,11 +55,13 @@ final class ReviewFiles {
                 .flatMap(kind -> kind.fileNames(name, ending).stream())
                 .toList());
         try (StagedFiles files = new StagedFiles(target)) {
+            SideBySide writing = new SideBySide();
             for (ReportKind kind : kinds) {
                 List<Path> staged =
                         kind.fileNames(name, ending).stream().map(files::add).toList();
-                write(kind, staged, book, files, review);
+                writing.add(() -> write(kind, staged, book, files, review));
             }
+            writing.run();
             new BookReader(settings.reading()).requireUnchanged(book, review.book());
             List<Path> placed = files.place();
             placed.forEach(file -> taken.add(absolute(file)));

@@ -1,0 +1,67 @@
+package workuptally.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import workuptally.book.UnreadableBookException;
+
+/** Pieces of work that do not touch each other, done at the same time on as many threads as there are processors. */
+final class SideBySide {
+    private final List<Callable<Void>> pieces = new ArrayList<>();
+
+    /** A piece of work. */
+    interface Piece {
+        void run() throws UnreadableBookException, IOException;
+    }
+
+    void add(Piece piece) {
+        pieces.add(() -> {
+            piece.run();
+            return null;
+        });
+    }
+
+    /**
+     * Does all pieces; ends when all have ended.
+     *
+     * @throws UnreadableBookException or any other that a piece threw: that of the first piece, in the order added, which failed
+     */
+    void run() throws UnreadableBookException, IOException {
+        int threads = Math.min(pieces.size(), Runtime.getRuntime().availableProcessors());
+        ExecutorService workers = Executors.newFixedThreadPool(Math.max(1, threads));
+        try {
+            for (Future<Void> piece : workers.invokeAll(pieces)) {
+                piece.get();
+            }
+        } catch (ExecutionException failed) {
+            rethrow(failed.getCause());
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IOException("The work was interrupted.", interrupted);
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    /** Throws what stopped a piece of work on another thread, as it was. */
+    private static void rethrow(Throwable cause) throws UnreadableBookException, IOException {
+        if (cause instanceof UnreadableBookException unreadable) {
+            throw unreadable;
+        }
+        if (cause instanceof IOException io) {
+            throw io;
+        }
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        if (cause instanceof RuntimeException fault) {
+            throw fault;
+        }
+        throw new IllegalStateException(cause);
+    }
+}
