@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +49,7 @@ final class BenchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ReviewBuilder reviewer = options.reviewer();
+        Supplier<ReviewBuilder> reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
             code = code.and(write(book, reviewer));
@@ -56,11 +57,11 @@ final class BenchCommand implements Callable<Integer> {
         return code.number();
     }
 
-    private ExitCode write(Path path, ReviewBuilder reviewer) {
+    private ExitCode write(Path path, Supplier<ReviewBuilder> reviewer) {
         PrintWriter terminal = spec.commandLine().getOut();
         try {
             Book book = options.read(path);
-            Review review = reviewer.review(book);
+            Review review = reviewer.get().review(book);
             int runs = BenchSheet.planned(review).size();
             if (runs == 0) {
                 terminal.println(book.name() + " has no planned run; nothing was written.");

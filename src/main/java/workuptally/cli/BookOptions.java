@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import workuptally.book.BookReader;
 import workuptally.book.ReadingOptions;
@@ -55,8 +56,16 @@ final class BookOptions {
                 .orElse(book);
     }
 
-    /** Reviews books with the reference data read once; may be used by several threads. */
-    ReviewBuilder reviewer() throws IOException {
-        return new ReviewBuilder(reference(), Version.number());
+    /**
+     * Reviews books with the reference data read once; may be used by several threads. A laboratory's own tables are read, and refused, here;
+     * those of the program alone are waited for only where the reviewer is asked for, so that a book can be read meanwhile.
+     */
+    Supplier<ReviewBuilder> reviewer() throws IOException {
+        String version = Version.number();
+        if (referenceFolder.isEmpty()) {
+            return () -> new ReviewBuilder(Reference.load(), version);
+        }
+        ReviewBuilder reviewer = new ReviewBuilder(reference(), version);
+        return () -> reviewer;
     }
 }

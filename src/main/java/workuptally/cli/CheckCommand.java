@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ReviewBuilder reviewer = options.reviewer();
+        Supplier<ReviewBuilder> reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path path : books) {
             code = code.and(check(path, reviewer));
@@ -55,12 +56,12 @@ final class CheckCommand implements Callable<Integer> {
         return code.number();
     }
 
-    private ExitCode check(Path path, ReviewBuilder reviewer) {
+    private ExitCode check(Path path, Supplier<ReviewBuilder> reviewer) {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive)) {
-                Review review = reviewer.review(book, progress::done);
+                Review review = reviewer.get().review(book, progress::done);
                 print(review, spec.commandLine().getOut());
                 return ExitCode.of(review);
             }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,7 +17,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
+import workuptally.model.Book;
 import workuptally.report.explain.Explanation;
 import workuptally.report.explain.Explanations;
 import workuptally.report.explain.FigureKind;
@@ -54,7 +57,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try {
-            Review review = options.reviewer().review(options.read(path));
+            Supplier<ReviewBuilder> reviewer = options.reviewer();
+            Book book = options.read(path);
+            Review review = reviewer.get().review(book);
             RunReview chosen = review.runs().stream()
                     .filter(r -> r.id().equalsIgnoreCase(run.strip()))
                     .findFirst()

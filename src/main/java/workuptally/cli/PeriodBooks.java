@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import workuptally.book.UnreadableBookException;
 import workuptally.book.WrittenReview;
 import workuptally.judgement.ReviewBuilder;
@@ -29,7 +30,7 @@ final class PeriodBooks {
 
     private final Path folder;
     private final BookOptions options;
-    private final ReviewBuilder reviewer;
+    private final Supplier<ReviewBuilder> reviewer;
     private final PeriodLedger ledger;
     private final List<String> unreadable = new ArrayList<>();
 
@@ -80,7 +81,7 @@ final class PeriodBooks {
         if (Files.isRegularFile(book) && WrittenReview.is(book)) {
             throw new PassedOver();
         }
-        return BookShare.of(name(book), reviewer.review(options.read(book)));
+        return BookShare.of(name(book), reviewer.get().review(options.read(book)));
     }
 
     private void finish(Work work) throws IOException {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,7 +72,7 @@ final class ReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Set<Path> taken = inputs();
-        ReviewBuilder reviewer = options.reviewer();
+        Supplier<ReviewBuilder> reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
             code = code.and(review(book, reviewer, taken));
@@ -79,13 +80,13 @@ final class ReviewCommand implements Callable<Integer> {
         return code.number();
     }
 
-    private ExitCode review(Path path, ReviewBuilder reviewer, Set<Path> taken) {
+    private ExitCode review(Path path, Supplier<ReviewBuilder> reviewer, Set<Path> taken) {
         PrintWriter err = spec.commandLine().getErr();
         ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
-                Review review = reviewer.review(book, progress::done);
+                Review review = reviewer.get().review(book, progress::done);
                 List<Path> written = new ReviewFiles(target(path), taken, settings).write(path, review);
                 if (!quiet) {
                     print(review, written);

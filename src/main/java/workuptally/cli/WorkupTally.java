@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -17,6 +18,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import workuptally.reference.Reference;
 
 /** The program {@code workup-tally}. */
 @Command(
@@ -66,8 +68,13 @@ public final class WorkupTally implements Runnable {
     static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
         // What the libraries would log is said in one sentence, or is no concern of the reader.
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
+        List<Object> asked = asked(args, commands(interactive));
+        if (asked.size() == 1) {
+            // Nearly every command needs the tables; they are read while the command line and the book are.
+            CompletableFuture.runAsync(Reference::load);
+        }
         CommandLine commands = new CommandLine(new WorkupTally());
-        asked(args, commands(interactive)).forEach(commands::addSubcommand);
+        asked.forEach(commands::addSubcommand);
         commands.registerConverter(LocalDate.class, new DayOption())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
