@@ -6,9 +6,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -62,12 +62,12 @@ final class MakeLauncher {
                 List.of("template", work.resolve("template.xlsx").toString()),
                 List.of("reference", "solvents"),
                 List.of("--help"));
-        Set<String> classes = new LinkedHashSet<>();
+        List<String> classes = new ArrayList<>();
         for (int i = 0; i < commands.size(); i++) {
             Path list = work.resolve("classes-" + i);
             run("-XX:DumpLoadedClassList=" + list, commands.get(i));
             if (Files.exists(list)) {
-                classes.addAll(Files.readAllLines(list, StandardCharsets.UTF_8));
+                classes.addAll(linesMissing(classes, Files.readAllLines(list, StandardCharsets.UTF_8)));
             }
         }
         Path all = Files.write(work.resolve("classes"), classes);
@@ -78,6 +78,16 @@ final class MakeLauncher {
                 Files.exists(archive)
                         ? "Archive of " + classes.size() + " classes made"
                         : "This virtual machine made no archive of classes; the launchers work without");
+    }
+
+    /**
+     * Lines that a list has more often than another. A line stands as often as its class is needed: a method reference that a class holds
+     * three times takes three proxies.
+     */
+    private static List<String> linesMissing(List<String> there, List<String> list) {
+        Map<String, Integer> left = new HashMap<>();
+        there.forEach(line -> left.merge(line, 1, Integer::sum));
+        return list.stream().filter(line -> left.merge(line, -1, Integer::sum) < 0).toList();
     }
 
     private void run(String option, List<String> arguments, String... more) throws IOException, InterruptedException {
