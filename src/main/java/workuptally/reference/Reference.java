@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,10 +22,7 @@ public final class Reference {
 
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
-    private static final int MOST_SPELLINGS = 4096;
-    private static final int LONGEST_SPELLING = 80;
-
-    private final List<ReferenceTable> tables;
+    private final Map<Table, TableFile> files;
     private final Map<String, Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
@@ -58,14 +54,15 @@ public final class Reference {
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
     private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
-    /** Of names met so far, since a book says the same few again and again; limited, since one object serves many books. */
-    private final Map<String, Spelling> spellings = new ConcurrentHashMap<>();
+    private final Answers<Spelling> spellings = new Answers<>();
+    private final Answers<Optional<Wash>> washesMeant = new Answers<>();
+    private final Answers<Optional<Hazard>> hazardsMeant = new Answers<>();
 
     private final WashNames washNames;
     private final SolventBlends blends;
 
     private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
-        tables = files.values().stream().map(TableFile::asText).toList();
+        this.files = files;
         sources = byKey(each(files, Table.SOURCES, Source::of), Source::key);
         checkSources(files);
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
@@ -209,21 +206,9 @@ public final class Reference {
     }
 
     private <T> Optional<T> find(Map<String, T> map, String name) {
-        Spelling spelling = spelling(name);
+        Spelling spelling = spellings.of(name, Spelling::of);
         return Optional.ofNullable(map.get(spelling.plain()))
                 .or(() -> Optional.ofNullable(map.get(spelling.withoutState())));
-    }
-
-    private Spelling spelling(String name) {
-        Spelling met = spellings.get(name);
-        if (met != null) {
-            return met;
-        }
-        Spelling spelling = Spelling.of(name);
-        if (name.length() <= LONGEST_SPELLING && spellings.size() < MOST_SPELLINGS) {
-            spellings.put(name, spelling);
-        }
-        return spelling;
     }
 
     /** The two forms under which a name is looked up. */
@@ -235,12 +220,12 @@ public final class Reference {
 
     /** Every table as text, for showing; in a fixed order. */
     public List<ReferenceTable> tables() {
-        return tables;
+        return files.values().stream().map(TableFile::asText).toList();
     }
 
     /** One table as text, by its name, for example {@code solvents}. */
     public Optional<ReferenceTable> table(String name) {
-        return tables.stream().filter(table -> table.name().equals(name)).findFirst();
+        return tables().stream().filter(table -> table.name().equals(name)).findFirst();
     }
 
     /** The bibliography entry with a key. */
@@ -319,7 +304,7 @@ public final class Reference {
      * @return empty where neither the name nor a solute and strength within the tables is understood
      */
     public Optional<Wash> wash(String name) {
-        return washNames.find(name);
+        return washesMeant.of(name, washNames::find);
     }
 
     /** All named washes. */
@@ -352,6 +337,10 @@ public final class Reference {
      * {@code 10 % Pd/C}, {@code nBuLi 2.5 M}.
      */
     public Optional<Hazard> hazard(String name) {
+        return hazardsMeant.of(name, this::findHazard);
+    }
+
+    private Optional<Hazard> findHazard(String name) {
         int comma = name.indexOf(", ");
         return find(hazardsByName, name)
                 .or(() -> find(hazardsByName, comma < 1 ? name : name.substring(0, comma)))
