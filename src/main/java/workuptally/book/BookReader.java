@@ -61,14 +61,17 @@ public final class BookReader {
             Path path = Files.isDirectory(book) ? book.resolve(file.name()) : book;
             Optional<Path> headings = options.headingsFile()
                     .filter(own -> own.getFileName().toString().equals(file.name()));
-            boolean same =
-                    headings.isPresent() && FileBytes.hash(headings.get()).equals(file)
-                            || Files.exists(path) && FileBytes.hash(path).equals(file);
+            boolean same = headings.isPresent() && isUnchanged(headings.get(), file)
+                    || Files.exists(path) && isUnchanged(path, file);
             if (!same) {
                 throw new UnreadableBookException(
                         file.name() + " was changed while it was read: close it in other programs and run again.");
             }
         }
+    }
+
+    private static boolean isUnchanged(Path path, InputFile read) throws UnreadableBookException, IOException {
+        return FileBytes.hash(path).sha256().equals(read.sha256());
     }
 
     private Closing open(Path book, HeadingAliases aliases) throws UnreadableBookException, IOException {

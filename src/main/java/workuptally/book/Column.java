@@ -61,6 +61,12 @@ record Column(
         return words(heading, Kind.DATE, Need.DETAIL, help);
     }
 
+    /** Of the heading alone; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return heading.hashCode();
+    }
+
     /** The heading with its unit, {@code Gross (g)}. */
     String headingWithUnit() {
         return unit.map(Unit::symbol)

@@ -93,7 +93,7 @@ final class RunTable {
         Optional<Closure> own = closures.stream()
                 .filter(c -> c.unaccountedAs().equals(product.name()))
                 .findFirst();
-        own.ifPresent(closures::remove);
+        own.ifPresent(closure -> closures.removeIf(c -> c == closure));
         return own;
     }
 

@@ -1,8 +1,10 @@
 package workuptally.judgement;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import workuptally.model.Book;
 import workuptally.model.InputFile;
@@ -38,9 +40,12 @@ final class BasisRows {
                 rows.add(new BasisRow("limit", limit.title(), number(value.getAsDouble()), limit.unit(), origin));
             }
         }
+        Map<List<String>, BasisRow> used = new LinkedHashMap<>();
         for (Cited row : substances.used()) {
-            rows.add(ReferenceRow.of(row, substances.reference()));
+            BasisRow shown = ReferenceRow.of(row, substances.reference());
+            used.putIfAbsent(List.of(shown.kind(), shown.name(), shown.value(), shown.unit(), shown.origin()), shown);
         }
+        rows.addAll(used.values());
         for (Equation equation : Equation.values()) {
             rows.add(new BasisRow("equation", equation.title(), equation.text(), "", equation.source()));
         }

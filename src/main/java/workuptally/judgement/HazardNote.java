@@ -24,4 +24,10 @@ public record HazardNote(String subject, List<String> statements, String caution
     public HazardNote(String subject, List<String> statements, String caution, String source) {
         this(subject, statements, caution, source, false);
     }
+
+    /** Of the subject alone; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return subject.hashCode();
+    }
 }

@@ -154,7 +154,7 @@ public record RunShare(
     private static double theoryMillimoles(RunTally tally, ProductYield product) {
         return tally.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().equals(product.product()))
+                        .filter(p -> p.product() == product.product())
                         .map(ProductTheory::amountMillimoles)
                         .findFirst())
                 .map(MeasuredValue::value)

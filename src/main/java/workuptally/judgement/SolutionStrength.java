@@ -37,7 +37,7 @@ final class SolutionStrength {
                 .wash(name)
                 .filter(w -> w.solute()
                         .flatMap(reference::hazard)
-                        .filter(hazard::equals)
+                        .filter(h -> h.key().equals(hazard.key()))
                         .isPresent())
                 .map(Wash::massPercent)
                 .orElse(OptionalDouble.empty());

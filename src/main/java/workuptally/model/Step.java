@@ -65,6 +65,12 @@ public record Step(
         givesOther = List.copyOf(givesOther);
     }
 
+    /** Of the row alone; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return row.row();
+    }
+
     /** All labels given, organic first, then aqueous, then others. */
     public List<String> gives() {
         List<String> labels = new ArrayList<>(givesOrganic);

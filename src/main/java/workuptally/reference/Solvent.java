@@ -55,6 +55,12 @@ public record Solvent(
         sources = List.copyOf(sources);
     }
 
+    /** Of the key alone; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
     static Solvent of(Cells row) throws IllegalReferenceException {
         return new Solvent(
                 row.text("key"),

@@ -30,7 +30,7 @@ final class ContactAccount {
         for (Step step : run.orderedSteps()) {
             List<Double> volumes = flow.volumesInFunnel(step);
             Optional<StepReaction> gas = reactions.stream()
-                    .filter(r -> r.step().equals(step) && r.expectedMillimoles() > 0)
+                    .filter(r -> r.step() == step && r.expectedMillimoles() > 0)
                     .findFirst();
             for (int i = 0; i < volumes.size(); i++) {
                 contacts.add(contact(step, i + 1, volumes.get(i), gas));

@@ -119,7 +119,7 @@ final class MetricsAccount {
     }
 
     private static boolean isOf(ProductYield yield, Product product) {
-        return yield.product().equals(product);
+        return yield.product() == product;
     }
 
     /** Shares of a material that are solvent and water, by its mass. */
@@ -157,7 +157,7 @@ final class MetricsAccount {
         }
         List<Step> counted = ordered.subList(Math.min(start, ordered.size()), ordered.size());
         return sum(additions.stream()
-                .filter(a -> !a.purification() && counted.contains(a.step()))
+                .filter(a -> !a.purification() && counted.stream().anyMatch(step -> step == a.step()))
                 .flatMap(a -> a.massGrams().stream())
                 .toList());
     }

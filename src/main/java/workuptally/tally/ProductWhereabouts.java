@@ -73,7 +73,7 @@ final class ProductWhereabouts implements Whereabouts {
             byProduct(other, counts, most).ifPresent(candidates::add);
         }
         theory.flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().equals(product))
+                        .filter(p -> p.product() == product)
                         .findFirst())
                 .ifPresent(p -> candidates.add(new Candidate(
                         "transfer and glassware",

@@ -83,9 +83,9 @@ public final class Substances {
         return new Substances(this);
     }
 
-    /** The rows that gave a figure so far, in the order first used. */
+    /** The rows that gave a figure so far, in the order first used; a wash made from a typed strength can stand twice. */
     public List<Cited> used() {
-        return used.stream().distinct().toList();
+        return List.copyOf(used);
     }
 
     /** Remembers rows that gave a figure elsewhere, after those used so far. */

@@ -62,7 +62,7 @@ public record Theory(List<Limiting> limiting, MeasuredValue extentMillimoles, Li
 
     private OptionalDouble massGrams(Product product) {
         return products.stream()
-                .filter(p -> p.product().equals(product))
+                .filter(p -> p.product() == product)
                 .mapToDouble(p -> p.massGrams().value())
                 .findFirst();
     }

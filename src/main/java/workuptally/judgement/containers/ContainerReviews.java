@@ -96,16 +96,16 @@ public final class ContainerReviews {
     private List<Clash> clashes(
             Map<String, Origin> brought, Map<String, Origin> present, Map<String, Map<String, Origin>> earlier) {
         List<Clash> clashes = new ArrayList<>();
-        Set<Incompatibility> met = new LinkedHashSet<>();
+        Set<String> met = new LinkedHashSet<>();
         for (Incompatibility pair : reference.incompatibilities()) {
             if (!pair.appliesTo().contains(WASTE) || pair.classB().equals(NON_HALOGENATED)) {
                 continue;
             }
             clash(pair, brought, present, "").ifPresent(c -> {
                 clashes.add(c);
-                met.add(pair);
+                met.add(pair.key());
             });
-            if (!met.contains(pair)) {
+            if (!met.contains(pair.key())) {
                 for (Map.Entry<String, Map<String, Origin>> one : earlier.entrySet()) {
                     Optional<Clash> clash = clash(pair, brought, one.getValue(), one.getKey());
                     if (clash.isPresent()) {

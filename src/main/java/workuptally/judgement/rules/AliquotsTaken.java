@@ -36,7 +36,7 @@ final class AliquotsTaken implements RunRule {
             double percent = 100 * grams / theory.massGrams().value();
             if (percent > NOTE_PERCENT) {
                 Optional<ProductYield> yield = tally.yields().stream()
-                        .filter(y -> y.product().equals(theory.product())
+                        .filter(y -> y.product() == theory.product()
                                 && y.aliquotCorrectedPercent().isPresent())
                         .findFirst();
                 findings.add(

@@ -62,7 +62,7 @@ final class GasExpected implements RunRule {
 
     private static OptionalDouble headspaceLitres(RunTally tally, StepReaction reaction) {
         return tally.contacts().stream()
-                .filter(c -> c.step().equals(reaction.step()))
+                .filter(c -> c.step() == reaction.step())
                 .mapToDouble(GasExpected::headspaceLitres)
                 .min();
     }
