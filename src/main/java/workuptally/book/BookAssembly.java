@@ -43,26 +43,27 @@ final class BookAssembly {
     Book read(Optional<InputFile> headingsFile) throws UnreadableBookException, IOException {
         requireTables();
         Schema.TABLES.forEach(table -> source.sheetName(table).ifPresent(log::nextSheet));
-        read(Schema.RUNS, rows -> RunRows.read(rows, runs));
-        read(Schema.CHARGES, rows -> ChargeRows.read(rows, runs));
-        read(Schema.PRODUCTS, rows -> ProductRows.read(rows, runs));
-        read(Schema.LAYERS, rows -> LayerRows.read(rows, runs));
-        read(Schema.ISOLATED, rows -> LotRows.read(rows, runs));
-        read(Schema.WORKUP, rows -> StepRows.read(rows, runs));
-        read(Schema.ASSAYS, rows -> AssayRows.read(rows, runs));
-        read(Schema.NMR_ASSAYS, rows -> NmrAssayRows.read(rows, runs));
         ContainerRows containers = new ContainerRows();
-        read(Schema.CONTAINERS, containers::read);
         List<Transfer> transfers = new ArrayList<>();
-        read(Schema.TRANSFERS, rows -> transfers.addAll(TransferRows.read(rows, runs, containers)));
         List<VesselTare> vessels = new ArrayList<>();
-        read(Schema.VESSELS, rows -> vessels.addAll(RegisterRows.vessels(rows)));
         List<HistoryPoint> history = new ArrayList<>();
-        read(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows)));
         List<Correction> corrections = new ArrayList<>();
-        read(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows)));
         LimitRows limits = new LimitRows();
-        read(Schema.LIMITS, limits::read);
+        read(List.of(
+                new Reading(Schema.RUNS, rows -> RunRows.read(rows, runs)),
+                new Reading(Schema.CHARGES, rows -> ChargeRows.read(rows, runs)),
+                new Reading(Schema.PRODUCTS, rows -> ProductRows.read(rows, runs)),
+                new Reading(Schema.LAYERS, rows -> LayerRows.read(rows, runs)),
+                new Reading(Schema.ISOLATED, rows -> LotRows.read(rows, runs)),
+                new Reading(Schema.WORKUP, rows -> StepRows.read(rows, runs)),
+                new Reading(Schema.ASSAYS, rows -> AssayRows.read(rows, runs)),
+                new Reading(Schema.NMR_ASSAYS, rows -> NmrAssayRows.read(rows, runs)),
+                new Reading(Schema.CONTAINERS, containers::read),
+                new Reading(Schema.TRANSFERS, rows -> transfers.addAll(TransferRows.read(rows, runs, containers))),
+                new Reading(Schema.VESSELS, rows -> vessels.addAll(RegisterRows.vessels(rows))),
+                new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows))),
+                new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
+                new Reading(Schema.LIMITS, limits::read)));
         reportNoRuns();
         return new Book(
                 source.bookName(),
@@ -102,10 +103,17 @@ final class BookAssembly {
         return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
     }
 
-    private void read(Table table, Consumer<TableRows> reader) throws UnreadableBookException, IOException {
-        Optional<RawTable> raw = source.table(table, log);
-        if (raw.isPresent()) {
-            TableRows.of(raw.get(), table, aliases, log).ifPresent(reader);
+    private record Reading(Table table, Consumer<TableRows> rows) {}
+
+    private void read(List<Reading> readings) throws UnreadableBookException, IOException {
+        List<Table> inOrder = readings.stream().map(Reading::table).toList();
+        try (TablesAhead ahead = new TablesAhead(source, inOrder)) {
+            for (Reading reading : readings) {
+                Optional<RawTable> raw = ahead.next(log);
+                if (raw.isPresent()) {
+                    TableRows.of(raw.get(), reading.table(), aliases, log).ifPresent(reading.rows());
+                }
+            }
         }
     }
 

@@ -26,6 +26,11 @@ final class FindingLog {
         findings.add(new Finding(code, severity, run, place, shortened(seen, LONGEST_SEEN), expected, "", action));
     }
 
+    /** Adds what another log collected. */
+    void addAll(FindingLog other) {
+        findings.addAll(other.findings);
+    }
+
     /** A text cut visibly, never within a character. */
     static String shortened(String text, int most) {
         if (text.codePointCount(0, text.length()) <= most) {
