@@ -121,14 +121,7 @@ final class BookPackage implements Closeable {
         if (stored.getMethod() != ZipEntry.DEFLATED && stored.getMethod() != ZipEntry.STORED) {
             throw new IOException("the part " + part + " of the workbook is packed in a way that is not supported");
         }
-        ZipArchiveEntry entry = FixedZip.entry(part);
-        entry.setMethod(stored.getMethod());
-        entry.setSize(stored.getSize());
-        entry.setCompressedSize(stored.getCompressedSize());
-        entry.setCrc(stored.getCrc());
-        try (InputStream raw = zip.getRawInputStream(stored)) {
-            out.addRawArchiveEntry(entry, raw);
-        }
+        FixedZip.copyRaw(zip, stored, out);
     }
 
     /**

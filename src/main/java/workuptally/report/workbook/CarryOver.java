@@ -1,18 +1,16 @@
 package workuptally.report.workbook;
 
-import java.io.BufferedWriter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -137,30 +135,36 @@ final class CarryOver {
             throws IOException {
         try (ZipFile zip = ZipFile.builder().setByteArray(saved).get();
                 ZipArchiveOutputStream out = FixedZip.compressed(Files.newOutputStream(output))) {
-            List<String> parts = Collections.list(zip.getEntries()).stream()
+            List<String> parts = FixedZip.inOrder(Collections.list(zip.getEntries()).stream()
                     .map(ZipArchiveEntry::getName)
-                    .toList();
-            for (String part : FixedZip.inOrder(parts)) {
+                    .toList());
+            Map<String, PackedParts.Text> texts = new LinkedHashMap<>();
+            for (String part : parts) {
                 if (stamps.containsKey(part)) {
-                    write(
-                            part,
-                            out,
-                            writer -> SheetStamp.copy(
-                                    book.read(part),
-                                    writer,
-                                    stamps.get(part),
-                                    Optional.ofNullable(firstComments.get(part))));
+                    texts.put(part, writer -> stamp(part, writer));
                 } else if (resultParts.containsKey(part)) {
-                    write(
-                            part,
-                            out,
-                            writer -> results.copy(
-                                    resultParts.get(part), zip.getInputStream(zip.getEntry(part)), writer));
+                    ResultSheet sheet = resultParts.get(part);
+                    texts.put(part, writer -> results.copy(sheet, zip.getInputStream(zip.getEntry(part)), writer));
+                }
+            }
+            copyOut(zip, parts, texts, out);
+        }
+    }
+
+    private void copyOut(
+            ZipFile saved, List<String> parts, Map<String, PackedParts.Text> texts, ZipArchiveOutputStream out)
+            throws IOException {
+        try (PackedParts packed = new PackedParts(texts.entrySet().stream()
+                .map(text -> new PackedParts.Part(text.getKey(), text.getValue()))
+                .toList())) {
+            for (String part : parts) {
+                if (texts.containsKey(part)) {
+                    packed.copyNext(out);
                 } else if (book.has(part) && !changed.contains(part)) {
                     book.copyRaw(part, out);
                 } else {
                     out.putArchiveEntry(FixedZip.entry(part));
-                    try (InputStream in = zip.getInputStream(zip.getEntry(part))) {
+                    try (InputStream in = saved.getInputStream(saved.getEntry(part))) {
                         in.transferTo(out);
                     }
                     out.closeArchiveEntry();
@@ -169,16 +173,8 @@ final class CarryOver {
         }
     }
 
-    private interface Text {
-        void writeTo(Writer writer) throws IOException;
-    }
-
-    private static void write(String part, ZipArchiveOutputStream out, Text text) throws IOException {
-        out.putArchiveEntry(FixedZip.entry(part));
-        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
-        text.writeTo(writer);
-        writer.flush();
-        out.closeArchiveEntry();
+    private void stamp(String part, Writer writer) throws IOException {
+        SheetStamp.copy(book.read(part), writer, stamps.get(part), Optional.ofNullable(firstComments.get(part)));
     }
 
     private static String name(PackagePart part) {

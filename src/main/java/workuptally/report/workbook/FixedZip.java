@@ -1,5 +1,7 @@
 package workuptally.report.workbook;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Collection;
 import java.util.Comparator;
@@ -8,6 +10,7 @@ import java.util.zip.Deflater;
 import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** Packages whose bytes depend on nothing but their parts: fixed times, fixed order. */
 final class FixedZip {
@@ -41,6 +44,18 @@ final class FixedZip {
         ZipArchiveEntry entry = new ZipArchiveEntry(part);
         entry.setTimeLocal(java.time.LocalDateTime.of(1980, 1, 1, 0, 0));
         return entry;
+    }
+
+    /** Copies an entry as it is stored, without unpacking it. */
+    static void copyRaw(ZipFile from, ZipArchiveEntry stored, ZipArchiveOutputStream out) throws IOException {
+        ZipArchiveEntry entry = entry(stored.getName());
+        entry.setMethod(stored.getMethod());
+        entry.setSize(stored.getSize());
+        entry.setCompressedSize(stored.getCompressedSize());
+        entry.setCrc(stored.getCrc());
+        try (InputStream raw = from.getRawInputStream(stored)) {
+            out.addRawArchiveEntry(entry, raw);
+        }
     }
 
     /** Part names, the list of contents and the relationships of the package first, then by name. */

@@ -1,0 +1,99 @@
+package workuptally.report.workbook;
+
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+
+/** Writes and packs parts of a workbook on all processors; of what is packed and not yet taken only a few parts stay in memory. */
+final class PackedParts implements AutoCloseable {
+    private final ExecutorService workers;
+    private final int mostAhead;
+    private final Deque<Part> waiting;
+    private final Deque<Future<byte[]>> packed = new ArrayDeque<>();
+
+    /** What writes the text of a part. */
+    interface Text {
+        void writeTo(Writer writer) throws IOException;
+    }
+
+    /** A part and what writes it; parts are written on other threads than the one that asks for them. */
+    record Part(String name, Text text) {}
+
+    /**
+     * Starts with the first parts.
+     *
+     * @param parts in the order in which they will be asked for
+     */
+    PackedParts(Iterable<Part> parts) {
+        int threads = Runtime.getRuntime().availableProcessors();
+        this.workers = Executors.newFixedThreadPool(threads);
+        this.mostAhead = threads + 1;
+        this.waiting = new ArrayDeque<>();
+        parts.forEach(waiting::add);
+        packAhead();
+    }
+
+    private void packAhead() {
+        while (packed.size() < mostAhead && !waiting.isEmpty()) {
+            Part part = waiting.remove();
+            packed.add(workers.submit(() -> pack(part)));
+        }
+    }
+
+    /** A package with one part in it. */
+    private static byte[] pack(Part part) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipArchiveOutputStream zip = FixedZip.compressed(bytes)) {
+            zip.putArchiveEntry(FixedZip.entry(part.name()));
+            Writer writer = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8), 1 << 16);
+            part.text().writeTo(writer);
+            writer.flush();
+            zip.closeArchiveEntry();
+        }
+        return bytes.toByteArray();
+    }
+
+    /** Copies the next part into a package. */
+    void copyNext(ZipArchiveOutputStream out) throws IOException {
+        Future<byte[]> next = packed.remove();
+        byte[] bytes = finished(next);
+        packAhead();
+        try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+            FixedZip.copyRaw(zip, zip.getEntries().nextElement(), out);
+        }
+    }
+
+    private static byte[] finished(Future<byte[]> packing) throws IOException {
+        try {
+            return packing.get();
+        } catch (ExecutionException failed) {
+            Throwable cause = failed.getCause();
+            if (cause instanceof IOException io) {
+                throw io;
+            }
+            if (cause instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) cause; // nothing else is declared
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IOException("The writing was interrupted.", interrupted);
+        }
+    }
+
+    @Override
+    public void close() {
+        workers.shutdownNow();
+    }
+}
