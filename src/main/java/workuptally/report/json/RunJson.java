@@ -212,12 +212,12 @@ final class RunJson {
         json.count("loadsNeeded", contact.loadsNeeded());
         json.flag("gasExpected", contact.gasExpected());
         tally.evidence().identities().stream()
-                .filter(i -> i.step().equals(contact.step()))
+                .filter(i -> i.step() == contact.step())
                 .findFirst()
                 .flatMap(LayerIdentity::lowerExpected)
                 .ifPresent(phase -> json.text("lowerLayerExpected", phase.word()));
         Optional<StepReaction> reaction = tally.evidence().reactions().stream()
-                .filter(r -> r.step().equals(contact.step()))
+                .filter(r -> r.step() == contact.step())
                 .findFirst();
         reaction.ifPresent(r -> {
             json.number("gasLitresExpected", r.expectedLitres());

@@ -160,11 +160,11 @@ final class PlanBlocks {
         StringJoiner care = new StringJoiner("\n");
         care.setEmptyValue("–");
         run.tally().contacts().stream()
-                .filter(c -> c.step().equals(planned.step()))
+                .filter(c -> c.step() == planned.step())
                 .findFirst()
                 .ifPresent(c -> care.add(funnel(c)));
         for (StepReaction reaction : run.tally().evidence().reactions()) {
-            if (reaction.step().equals(planned.step())) {
+            if (reaction.step() == planned.step()) {
                 reaction(reaction).forEach(care::add);
             }
         }

@@ -94,15 +94,15 @@ public final class PlanSection {
         Step step = planned.step();
         StringJoiner care = new StringJoiner("; ");
         run.tally().contacts().stream()
-                .filter(c -> c.step().equals(step))
+                .filter(c -> c.step() == step)
                 .findFirst()
                 .ifPresent(c -> care.add(funnel(c)));
         for (StepReaction reaction : run.tally().evidence().reactions()) {
-            if (reaction.step().equals(step) && reaction.worstLitres() > 0) {
+            if (reaction.step() == step && reaction.worstLitres() > 0) {
                 care.add(reaction.gas() + " " + Figures.significant(reaction.expectedLitres(), 2) + " L expected, "
                         + Figures.significant(reaction.worstLitres(), 2) + " L at worst");
             }
-            if (reaction.step().equals(step) && reaction.neededMillilitres().isPresent()) {
+            if (reaction.step() == step && reaction.neededMillilitres().isPresent()) {
                 care.add("capacity needs "
                         + Figures.significant(reaction.neededMillilitres().getAsDouble(), 3) + " mL");
             }

@@ -126,13 +126,13 @@ public final class YieldsSection {
     }
 
     private static boolean hasNoYield(RunReview run, Product product) {
-        return run.tally().yields().stream().noneMatch(y -> y.product().equals(product));
+        return run.tally().yields().stream().noneMatch(y -> y.product() == product);
     }
 
     private static Optional<Theory.ProductTheory> theory(RunReview run, Product product) {
         return run.tally().theory().stream()
                 .flatMap(theory -> theory.products().stream())
-                .filter(p -> p.product().equals(product))
+                .filter(p -> p.product() == product)
                 .findFirst();
     }
 

@@ -1,5 +1,6 @@
 package workuptally.report.workbook;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 
@@ -11,7 +12,7 @@ import java.util.Set;
  */
 record CellStyles(Map<CellMark, Integer> numbers, Set<CellMark> missing) {
     CellStyles {
-        numbers = Map.copyOf(numbers);
-        missing = Set.copyOf(missing);
+        numbers = Collections.unmodifiableMap(numbers);
+        missing = Collections.unmodifiableSet(missing);
     }
 }

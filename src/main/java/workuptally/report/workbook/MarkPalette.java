@@ -1,5 +1,6 @@
 package workuptally.report.workbook;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -16,7 +17,7 @@ import workuptally.model.Severity;
  */
 final class MarkPalette {
     private final XSSFWorkbook workbook;
-    private final Map<Clone, XSSFCellStyle> clones = new HashMap<>();
+    private final Map<Severity, Map<Integer, XSSFCellStyle>> clones = new EnumMap<>(Severity.class);
 
     MarkPalette(XSSFWorkbook workbook) {
         this.workbook = workbook;
@@ -30,18 +31,18 @@ final class MarkPalette {
      */
     XSSFCellStyle marked(int original, Severity severity) {
         int known = original < workbook.getNumCellStyles() ? original : 0;
-        return clones.computeIfAbsent(new Clone(known, severity), this::create);
+        return clones.computeIfAbsent(severity, s -> new HashMap<>())
+                .computeIfAbsent(known, style -> create(workbook.getCellStyleAt(style), severity));
     }
 
-    private XSSFCellStyle create(Clone clone) {
+    private XSSFCellStyle create(XSSFCellStyle original, Severity severity) {
         XSSFCellStyle style = workbook.createCellStyle();
-        XSSFCellStyle original = workbook.getCellStyleAt(clone.original());
         style.cloneStyleFrom(original);
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-        style.setFillForegroundColor(color(tint(clone.severity())));
-        style.setBorderLeft(border(clone.severity()));
+        style.setFillForegroundColor(color(tint(severity)));
+        style.setBorderLeft(border(severity));
         style.setLeftBorderColor(color(0x000000));
-        if (clone.severity() == Severity.STOP || clone.severity() == Severity.HOLD) {
+        if (severity == Severity.STOP || severity == Severity.HOLD) {
             style.setFont(bold(original.getFont()));
         }
         return style;
@@ -79,6 +80,4 @@ final class MarkPalette {
     static XSSFColor color(int rgb) {
         return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb}, null);
     }
-
-    private record Clone(int original, Severity severity) {}
 }
