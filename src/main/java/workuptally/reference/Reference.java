@@ -57,6 +57,8 @@ public final class Reference {
     private final Answers<Spelling> spellings = new Answers<>();
     private final Answers<Optional<Wash>> washesMeant = new Answers<>();
     private final Answers<Optional<Hazard>> hazardsMeant = new Answers<>();
+    private final Answers<Optional<DryingAgent>> dryingAgentsMeant = new Answers<>();
+    private final Answers<List<SolventShare>> blendsMeant = new Answers<>();
 
     private final WashNames washNames;
     private final SolventBlends blends;
@@ -259,7 +261,7 @@ public final class Reference {
      * @return shares that sum to 1; empty for a single solvent and for a mixture without a ratio or with an unknown part
      */
     public List<SolventShare> solventBlend(String name) {
-        return blends.find(name);
+        return blendsMeant.of(name, blends::find);
     }
 
     /** All solvents. */
@@ -324,7 +326,8 @@ public final class Reference {
 
     /** The drying agent a name means; words like anhydrous may stand or not. */
     public Optional<DryingAgent> dryingAgent(String name) {
-        return find(dryingAgentsByName, name).or(() -> find(dryingAgentsByName, withoutDry(name)));
+        return dryingAgentsMeant.of(
+                name, n -> find(dryingAgentsByName, n).or(() -> find(dryingAgentsByName, withoutDry(n))));
     }
 
     /** All drying agents. */

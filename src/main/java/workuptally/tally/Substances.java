@@ -33,7 +33,7 @@ import workuptally.reference.WasteStream;
 /**
  * Properties of named substances from the reference data. Every row that gave a figure is remembered, so that a report can list it.
  *
- * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread, which shares what was looked up.
+ * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread.
  */
 public final class Substances {
     private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
@@ -44,12 +44,7 @@ public final class Substances {
     private final AtomicWeights atomicWeights;
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    private final Map<String, Optional<Solvent>> solvents;
-    private final Map<String, Optional<Liquid>> liquids;
     private final Map<String, Formula> formulas;
-    private final Map<String, Optional<Wash>> washes;
-    private final Map<String, Optional<DryingAgent>> dryingAgents;
-    private final Map<String, List<SolventShare>> blends;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -59,23 +54,13 @@ public final class Substances {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
         }
         this.atomicWeights = AtomicWeights.of(elements);
-        this.solvents = new ConcurrentHashMap<>();
-        this.liquids = new ConcurrentHashMap<>();
         this.formulas = new ConcurrentHashMap<>();
-        this.washes = new ConcurrentHashMap<>();
-        this.dryingAgents = new ConcurrentHashMap<>();
-        this.blends = new ConcurrentHashMap<>();
     }
 
     private Substances(Substances shared) {
         this.reference = shared.reference;
         this.atomicWeights = shared.atomicWeights;
-        this.solvents = shared.solvents;
-        this.liquids = shared.liquids;
         this.formulas = shared.formulas;
-        this.washes = shared.washes;
-        this.dryingAgents = shared.dryingAgents;
-        this.blends = shared.blends;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -196,7 +181,7 @@ public final class Substances {
 
     /** A listed solvent by name or alias. */
     Optional<Solvent> solvent(String name) {
-        return solvents.computeIfAbsent(name, n -> reference.solvent(n).or(() -> reference.solvent(withoutGrade(n))));
+        return reference.solvent(name).or(() -> reference.solvent(withoutGrade(name)));
     }
 
     /** A name without the grade behind a comma: {@code ethanol, absolute} is ethanol. */
@@ -207,22 +192,22 @@ public final class Substances {
 
     /** A listed liquid reagent or product by name or alias. */
     Optional<Liquid> liquid(String name) {
-        return liquids.computeIfAbsent(name, n -> reference.liquid(n).or(() -> reference.liquid(withoutGrade(n))));
+        return reference.liquid(name).or(() -> reference.liquid(withoutGrade(name)));
     }
 
     /** The listed solvents of a mixture by volume; empty for anything else. */
     List<SolventShare> blend(String name) {
-        return blends.computeIfAbsent(name, reference::solventBlend);
+        return reference.solventBlend(name);
     }
 
     /** A listed wash by name or alias. */
     Optional<Wash> wash(String name) {
-        return washes.computeIfAbsent(name, reference::wash);
+        return reference.wash(name);
     }
 
     /** A listed drying agent by name or alias. */
     Optional<DryingAgent> dryingAgent(String name) {
-        return dryingAgents.computeIfAbsent(name, reference::dryingAgent);
+        return reference.dryingAgent(name);
     }
 
     /** True for a listed sorbent, filter aid or drying agent. */
