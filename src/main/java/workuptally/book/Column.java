@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One column of a table.
@@ -16,6 +17,9 @@ import java.util.Optional;
  */
 record Column(
         String heading, Kind kind, Optional<Unit> unit, Need need, Range range, List<String> choices, String help) {
+
+    /** Columns of amounts that an analysis can leave at a limit. */
+    private static final Set<String> LIMITED = Set.of("Result", "Residue");
 
     /** What cells hold. */
     enum Kind {
@@ -73,6 +77,14 @@ record Column(
                 .filter(symbol -> !symbol.isEmpty())
                 .map(symbol -> heading + " (" + symbol + ")")
                 .orElse(heading);
+    }
+
+    /** True where {@code <0.10} is an answer: of an assay, its residue, a pH or a percentage, but not of an amount. */
+    boolean takesLimits() {
+        return LIMITED.contains(heading)
+                || unit.map(Unit::quantity)
+                        .filter(q -> q == Quantity.PURE || q == Quantity.PERCENT || q == Quantity.TEMPERATURE)
+                        .isPresent();
     }
 
     /** What a cell must hold, {@code a mass in g of 0 or more}. */

@@ -79,6 +79,16 @@ final class NumberCells {
                     "The cell has a percent format and shows a hundred times its number: enter it again and run again.");
             return Field.NoNumber.UNREADABLE;
         }
+        boolean limit = number.qualifier() == Qualifier.BELOW || number.qualifier() == Qualifier.ABOVE;
+        if (limit && column.kind() != Column.Kind.SETTING && !column.takesLimits()) {
+            row.reportCell(
+                    "limit-as-amount",
+                    column,
+                    cell,
+                    column.expectedIn(target) + "; a limit tells no amount",
+                    "Enter the amount, with 'ca.' before it if it is rough, and run again.");
+            return Field.NoNumber.UNREADABLE;
+        }
         if (!column.range().holds(value)) {
             row.reportCell("value-impossible", column, cell, column.expectedIn(target), TableRow.CORRECT);
             return Field.NoNumber.UNREADABLE;

@@ -14,7 +14,7 @@ enum Unit {
     GRAM("g", Quantity.MASS, 0, "gram", "grams"),
     KILOGRAM("kg", Quantity.MASS, 3),
     MICROLITRE("µL", Quantity.VOLUME, -3, "ul", "μl"),
-    MILLILITRE("mL", Quantity.VOLUME, 0, "cm3", "cm³", "ccm"),
+    MILLILITRE("mL", Quantity.VOLUME, 0, "cm3", "cm³", "ccm", "cc"),
     LITRE("L", Quantity.VOLUME, 3, "litre", "liter", "litres", "liters"),
     MICROMOLE("µmol", Quantity.AMOUNT, -3, "umol", "μmol"),
     MILLIMOLE("mmol", Quantity.AMOUNT, 0),

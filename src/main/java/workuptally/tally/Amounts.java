@@ -271,9 +271,7 @@ final class Amounts {
         if (density.entered().isPresent()) {
             return Optional.of(readings.exact(density.entered().get().value()));
         }
-        OptionalDouble known = density.isUnreadable()
-                ? OptionalDouble.empty()
-                : substances.densityGramsPerMillilitre(charge.material());
+        OptionalDouble known = density.isUnreadable() ? OptionalDouble.empty() : listedDensity(charge);
         return known.isPresent()
                 ? Optional.of(readings.enter(
                         "density of " + charge.material() + " by the reference data",
@@ -282,6 +280,15 @@ final class Amounts {
                         substances.densityUncertaintyGramsPerMillilitre(charge.material()),
                         () -> "liquids.csv"))
                 : Optional.empty();
+    }
+
+    /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
+    private OptionalDouble listedDensity(Charge charge) {
+        OptionalDouble byName = substances.densityGramsPerMillilitre(charge.material());
+        Optional<Entered> assay = charge.assayPercent().entered();
+        return byName.isPresent() || assay.isEmpty()
+                ? byName
+                : substances.densityGramsPerMillilitre(assay.get().value() + " % " + charge.material());
     }
 
     private MeasuredValue assayFraction(Charge charge) {

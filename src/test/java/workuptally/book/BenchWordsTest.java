@@ -3,6 +3,7 @@ package workuptally.book;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
+import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
@@ -97,6 +99,27 @@ class BenchWordsTest {
                 .but("charges", "Actual amount", "\"6,207\"")
                 .row("charges", "Material", "A", "Role", "solvent", "Actual amount", "\"1,250,000 mL\"");
         assertTrue(book.run().charges().get(0).actual().orElseThrow().value().isUnreadable());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"charges, Actual amount", "layers, Volume", "layers, Net", "isolated, Net", "workup, Volume"})
+    void limitIsNoAmount(String table, String heading) {
+        SmallBook book = SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous")
+                .row("isolated", "Lot", "P1", "Product", "P")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")
+                .but(table, heading, ">5");
+        assertEquals(
+                List.of("limit-as-amount"),
+                book.book().findings().stream().map(Finding::code).toList());
+    }
+
+    @Test
+    void limitOfAnAssayOrPHStays() {
+        SmallBook book = SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "<1")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "<0.1", "Unit", "mg/mL");
+        assertEquals(List.of(), book.book().findings());
     }
 
     @ParameterizedTest

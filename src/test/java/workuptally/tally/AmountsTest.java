@@ -46,6 +46,20 @@ class AmountsTest {
         assertEquals(2.80, benzylBromide("1.40").massGrams().orElseThrow().value(), 1e-9);
     }
 
+    @Test
+    void acidByVolumeHasTheDensityOfItsStrength() {
+        // 2.00 mL x 1.6891 g/mL (Laliberte 2009, 85 %) = 3.378 g; x 0.85 / 97.994 g/mol = 29.30 mmol.
+        ChargeAmount amount = SmallBook.reaction()
+                .row("charges", "Material", "phosphoric acid", "Formula", "H3PO4", "Assay", "85")
+                .but("charges", "Actual amount", "2.00")
+                .but("charges", "Actual unit", "mL")
+                .tally()
+                .amounts()
+                .get(1);
+        assertEquals(3.378, amount.massGrams().orElseThrow().value(), 0.001);
+        assertEquals(29.30, millimoles(amount), 0.01);
+    }
+
     private static ChargeAmount benzylBromide(String density) {
         return SmallBook.reaction()
                 .row("charges", "Material", "BnBr", "Formula", "C7H7Br", "Actual amount", "2.00", "Actual unit", "mL")
