@@ -37,7 +37,7 @@ final class TableSurvey {
         for (int column = 0; column < numbers.length; column++) {
             if (row.cells().get(column) instanceof Cell.Number number) {
                 if (rows >= numbers[column].length) {
-                    numbers[column] = Arrays.copyOf(numbers[column], Math.max(16, 2 * rows));
+                    numbers[column] = Arrays.copyOf(numbers[column], Math.max(16, rows + rows / 2));
                 }
                 numbers[column][rows] = number.value();
                 present[column].set(rows);
