@@ -29,7 +29,22 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
      */
-    record Figure(double value, Qualifier qualifier, int decimals, String asTyped) {}
+    record Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
+        /** Equal numbers written alike; see the contributor guide on records as keys. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Figure figure
+                    && Double.compare(value, figure.value) == 0
+                    && qualifier == figure.qualifier
+                    && decimals == figure.decimals
+                    && asTyped.equals(figure.asTyped);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * asTyped.hashCode() + Double.hashCode(value);
+        }
+    }
 
     /**
      * An entered number.

@@ -47,7 +47,20 @@ public record Product(
      * @param partner material of the Charges table
      * @param units units per molecule, above 0
      */
-    public record SkeletonPart(String partner, double units) {}
+    public record SkeletonPart(String partner, double units) {
+        /** Equal partner and units; see the contributor guide on records as keys. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof SkeletonPart part
+                    && Double.compare(units, part.units) == 0
+                    && partner.equals(part.partner);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * partner.hashCode() + Double.hashCode(units);
+        }
+    }
 
     /** Acid-base character. */
     public enum Character {

@@ -58,6 +58,22 @@ public record LayerDecision(
         public Condition(String id, String title, State state, String evidence) {
             this(id, title, state, evidence, state == State.MISSING ? evidence : "");
         }
+
+        /** Equal in every word; see the contributor guide on records as keys. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Condition condition
+                    && id.equals(condition.id)
+                    && title.equals(condition.title)
+                    && state == condition.state
+                    && evidence.equals(condition.evidence)
+                    && missing.equals(condition.missing);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * id.hashCode() + evidence.hashCode();
+        }
     }
 
     /** Outcomes. */
