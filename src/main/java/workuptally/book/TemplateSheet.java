@@ -36,27 +36,20 @@ final class TemplateSheet {
     private static final float HEADING_HEIGHT_POINTS = 46;
 
     /** Columns whose texts tend to be long, with the characters they get. */
-    private static final Map<String, Integer> WIDE = Map.of(
-            "Notes",
-            44,
-            "Meaning",
-            44,
-            "Reason",
-            40,
-            "Reaction",
-            40,
-            "Material",
-            30,
-            "Product",
-            26,
-            "Substance",
-            26,
-            "Name",
-            40,
-            "Record",
-            30,
-            "Value",
-            26);
+    private static final Map<String, Integer> WIDE = Map.ofEntries(
+            Map.entry("Notes", 44),
+            Map.entry("Meaning", 44),
+            Map.entry("Reason", 40),
+            Map.entry("Reaction", 40),
+            Map.entry("Material", 30),
+            Map.entry("Product", 26),
+            Map.entry("Substance", 26),
+            Map.entry("Name", 40),
+            Map.entry("Record", 30),
+            Map.entry("Value", 26),
+            Map.entry("Waste stream", 28),
+            Map.entry("Contents then", 60),
+            Map.entry("Relative standard uncertainty", 19));
 
     private final Sheet sheet;
     private final TemplateStyles styles;

@@ -23,6 +23,9 @@ import workuptally.tally.Theory;
 
 /** One line per run and wanted product: what was found, and what the run asks of the reader. */
 public final class SummarySection {
+    /** A line with the runs of a whole quarter would make the sheet print too small to read. */
+    private static final int MOST_LEFT_OUT_NAMED = 6;
+
     /** Title of the table. */
     public static final String TITLE = "Summary";
 
@@ -175,7 +178,10 @@ public final class SummarySection {
                 + statistic(", median ", period.medianYieldPercent())
                 + statistic(", weighted by amount ", period.amountWeightedYieldPercent()) + ".");
         if (!period.excluded().isEmpty()) {
-            lines.add("Left out of these: " + String.join("; ", period.excluded()) + ".");
+            int more = period.excluded().size() - MOST_LEFT_OUT_NAMED;
+            lines.add("Left out of these: "
+                    + period.excluded().stream().limit(MOST_LEFT_OUT_NAMED).collect(Collectors.joining("; "))
+                    + (more > 0 ? "; and " + more + " more, in the PDF and the JSON." : "."));
         }
         lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
                 + SafetyWording.A_PERSON_DECIDES);

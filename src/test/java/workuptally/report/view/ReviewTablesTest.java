@@ -3,12 +3,18 @@ package workuptally.report.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.BookReader;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
+import workuptally.speed.ReplicatedWeek;
 
 class ReviewTablesTest {
     private static final Review REVIEW = ExampleReview.of(
@@ -40,6 +46,16 @@ class ReviewTablesTest {
         assertEquals("open", cell(summary, 0, "Verdict").shown());
         assertTrue(summary.note().contains("mean 81.3 %"), summary.note());
         assertTrue(summary.note().contains("R-9: no assay"), summary.note());
+    }
+
+    @Test
+    void noLineAboveTheSummaryOutgrowsThePage(@TempDir Path folder) throws Exception {
+        new ReplicatedWeek(Path.of("input-templates", "demo-week"), 60).writeCsv(folder);
+        Review review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
+        assertTrue(review.period().excluded().size() > 10);
+        String note = SummarySection.of(review).note();
+        assertTrue(note.contains("; and " + (review.period().excluded().size() - 6) + " more"), note);
+        assertTrue(note.lines().allMatch(line -> line.length() < 300), note);
     }
 
     @Test
