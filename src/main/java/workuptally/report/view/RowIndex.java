@@ -12,10 +12,13 @@ final class RowIndex {
     private final Map<RunReview, Integer> firstRows = new IdentityHashMap<>();
     private final Function<RunReview, List<List<String>>> namesOfRows;
 
-    /** Tables go from run to run: the names of one are kept until another is asked for. */
-    private RunReview current;
+    /**
+     * Tables go from run to run: the names of one are kept until another is asked for. One object, so that several threads, each writing a
+     * table, find names and run that belong together.
+     */
+    private volatile NamesOfRun last = new NamesOfRun(null, List.of());
 
-    private List<List<String>> names = List.of();
+    private record NamesOfRun(RunReview run, List<List<String>> rows) {}
 
     /**
      * An index of a table.
@@ -34,12 +37,13 @@ final class RowIndex {
 
     /** The first row, from 0, of a run whose names begin with these, if there is one. */
     OptionalInt of(RunReview run, String... beginning) {
-        if (run != current) {
-            current = run;
-            names = namesOfRows.apply(run);
+        NamesOfRun names = last;
+        if (names.run() != run) {
+            names = new NamesOfRun(run, namesOfRows.apply(run));
+            last = names;
         }
-        for (int i = 0; i < names.size(); i++) {
-            if (begins(names.get(i), beginning)) {
+        for (int i = 0; i < names.rows().size(); i++) {
+            if (begins(names.rows().get(i), beginning)) {
                 return OptionalInt.of(firstRows.get(run) + i);
             }
         }
