@@ -49,6 +49,9 @@ final class ColumnFit {
         for (int c = 0; c < open.size(); c++) {
             lines.add(lines(c, widths[open.get(c)]));
         }
+        if (total(lines) == lines.get(0).length) {
+            return; // one line a row already
+        }
         for (float move : MOVES) {
             int rounds = 0;
             while (rounds < ROUNDS && step(move, lines)) {
@@ -62,6 +65,10 @@ final class ColumnFit {
         int best = total(lines);
         int from = -1;
         int to = -1;
+        List<int[]> wider = new ArrayList<>();
+        for (int taker = 0; taker < open.size(); taker++) {
+            wider.add(lines(taker, widths[open.get(taker)] + move));
+        }
         for (int giver = 0; giver < open.size(); giver++) {
             if (widths[open.get(giver)] - move < least[open.get(giver)]) {
                 continue;
@@ -71,7 +78,7 @@ final class ColumnFit {
                 if (taker != giver) {
                     List<int[]> tried = new ArrayList<>(lines);
                     tried.set(giver, narrower);
-                    tried.set(taker, lines(taker, widths[open.get(taker)] + move));
+                    tried.set(taker, wider.get(taker));
                     int total = total(tried);
                     if (total < best) {
                         best = total;

@@ -13,9 +13,20 @@ final class MeasuredText {
         this.typeface = typeface;
         this.style = style;
         for (String part : text.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1)) {
-            String line = typeface.line(part).strip();
-            parts.add(new Part(line, typeface.advances(line, style), typeface.breaks(line)));
+            parts.add(part(typeface.line(part).strip()));
         }
+    }
+
+    private Part part(String text) {
+        int[] breaks = typeface.breaks(text);
+        int[] bare = new int[breaks.length];
+        for (int i = 0; i < breaks.length; i++) {
+            bare[i] = breaks[i];
+            while (bare[i] > 0 && Character.isWhitespace(text.charAt(bare[i] - 1))) {
+                bare[i]--;
+            }
+        }
+        return new Part(text, typeface.advances(text, style), breaks, bare);
     }
 
     /** Width without breaking a line but at line feeds, points. */
@@ -32,9 +43,9 @@ final class MeasuredText {
         float widest = 0;
         for (Part part : parts) {
             int from = 0;
-            for (int end : part.breaks()) {
-                widest = Math.max(widest, width(part, from, end));
-                from = end;
+            for (int i = 0; i < part.breaks().length; i++) {
+                widest = Math.max(widest, bareWidth(part, from, i));
+                from = part.breaks()[i];
             }
         }
         return Math.min(widest, cap);
@@ -47,18 +58,18 @@ final class MeasuredText {
             float used = 0;
             int from = 0;
             lines++;
-            for (int end : part.breaks()) {
-                float bare = width(part, from, end);
+            for (int i = 0; i < part.breaks().length; i++) {
+                float bare = bareWidth(part, from, i);
                 if (used > 0 && used + bare > widthPoints) {
                     lines++;
                     used = 0;
                 }
-                used += Typeface.points(part.advances()[end] - part.advances()[from], style);
+                used += width(part, from, part.breaks()[i]);
                 // a word wider than a line is broken inside
                 int full = widthPoints > 0 ? Math.max(0, (int) Math.ceil(bare / widthPoints) - 1) : 0;
                 lines += full;
                 used -= full * widthPoints;
-                from = end;
+                from = part.breaks()[i];
             }
         }
         return lines;
@@ -75,7 +86,7 @@ final class MeasuredText {
             int from = 0;
             do {
                 int next = next(part, from, widthPoints);
-                lines.add(part.text().substring(from, part.bare(from, next)));
+                lines.add(part.text().substring(from, next).stripTrailing());
                 from = next;
             } while (from < part.text().length());
         }
@@ -96,11 +107,12 @@ final class MeasuredText {
     /** Where the line ends that begins there, and the next one begins. */
     private int next(Part part, int from, float widthPoints) {
         int next = from;
-        for (int end : part.breaks()) {
+        for (int i = 0; i < part.breaks().length; i++) {
+            int end = part.breaks()[i];
             if (end <= from) {
                 continue;
             }
-            if (width(part, from, end) > widthPoints && end - from > 1) {
+            if (bareWidth(part, from, i) > widthPoints && end - from > 1) {
                 return next > from ? next : inside(part, from, end, widthPoints);
             }
             next = end;
@@ -117,9 +129,13 @@ final class MeasuredText {
         return next;
     }
 
-    /** Width between two places, without white space at the end. */
     private float width(Part part, int from, int end) {
-        return Typeface.points(part.advances()[part.bare(from, end)] - part.advances()[from], style);
+        return Typeface.points(part.advances()[end] - part.advances()[from], style);
+    }
+
+    /** Width up to the break of that number, without white space at its end. */
+    private float bareWidth(Part part, int from, int breakNumber) {
+        return width(part, from, Math.max(from, part.bare()[breakNumber]));
     }
 
     /**
@@ -128,15 +144,7 @@ final class MeasuredText {
      * @param text text without white space around it
      * @param advances widths from its start up to each character and to its end, thousandths of the font size
      * @param breaks ends of the pieces between which a line may break
+     * @param bare the same ends before white space
      */
-    private record Part(String text, int[] advances, int[] breaks) {
-        /** The end of a line without the white space there. */
-        int bare(int from, int end) {
-            int bare = end;
-            while (bare > from && Character.isWhitespace(text.charAt(bare - 1))) {
-                bare--;
-            }
-            return bare;
-        }
-    }
+    private record Part(String text, int[] advances, int[] breaks, int[] bare) {}
 }

@@ -11,6 +11,12 @@ import workuptally.model.Severity;
  * Universal Design, 2008). Two of them are the same grey, so a hatch or a word always goes with a colour.
  */
 final class Palette {
+    private static final Color INK = new Color(0x1A1A1A);
+    private static final Color SOFT = new Color(0x555555);
+    private static final Color RULE = new Color(0xC8C8C8);
+    private static final Color STRONG_RULE = new Color(0x4A4A4A);
+    private static final Color BAND = new Color(0xEFF3F6);
+    private static final Color LINK = new Color(0x005A8C);
     private static final Color BLUE = new Color(0x0072B2);
     private static final Color SKY = new Color(0x56B4E9);
     private static final Color ORANGE = new Color(0xE69F00);
@@ -30,32 +36,32 @@ final class Palette {
 
     /** Text. */
     Color ink() {
-        return new Color(0x1A1A1A);
+        return INK;
     }
 
     /** Captions and footers; 7:1 against white. */
     Color soft() {
-        return new Color(0x555555);
+        return SOFT;
     }
 
     /** Rules between rows. */
     Color rule() {
-        return new Color(0xC8C8C8);
+        return RULE;
     }
 
     /** Rules under headings and around tables. */
     Color strongRule() {
-        return new Color(0x4A4A4A);
+        return STRONG_RULE;
     }
 
     /** Ground of a heading band. */
     Color band() {
-        return new Color(0xEFF3F6);
+        return BAND;
     }
 
     /** Internal links. */
     Color link() {
-        return new Color(0x005A8C);
+        return LINK;
     }
 
     /** Lines of a layer map, light enough for labels over them; the lane says the same as the colour. */

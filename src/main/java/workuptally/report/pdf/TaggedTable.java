@@ -14,6 +14,10 @@ import java.util.List;
  */
 final class TaggedTable implements Block {
     private static final float BELOW = 4;
+    private static final PdfName ROW = new PdfName("TR");
+    private static final PdfName SCOPE = new PdfName("Scope");
+    private static final PdfName OF_COLUMN = new PdfName("Column");
+    private static final PdfName OF_ROW = new PdfName("Row");
 
     private final Look look;
     private final List<TableColumn> columns;
@@ -57,9 +61,9 @@ final class TaggedTable implements Block {
     }
 
     private void drawTaggedHead(PageFlow flow, PdfStructureElement table) {
-        PdfStructureElement tr = new PdfStructureElement(table, new PdfName("TR"));
+        PdfStructureElement tr = new PdfStructureElement(table, ROW);
         for (int i = 0; i < columns.size(); i++) {
-            PdfStructureElement th = headElement(tr, "Column");
+            PdfStructureElement th = headElement(tr, OF_COLUMN);
             int column = i;
             if (columns.get(i).scale().isPresent()) {
                 drawPicture(flow, th, columns.get(i).scale().get(), column, layout.headHeight());
@@ -113,10 +117,10 @@ final class TaggedTable implements Block {
             flow.turn();
             repeatHead(flow);
         }
-        PdfStructureElement tr = new PdfStructureElement(table, new PdfName("TR"));
+        PdfStructureElement tr = new PdfStructureElement(table, ROW);
         List<PdfStructureElement> elements = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
-            elements.add(i == 0 ? headElement(tr, "Row") : new PdfStructureElement(tr, PdfName.TD));
+            elements.add(i == 0 ? headElement(tr, OF_ROW) : new PdfStructureElement(tr, PdfName.TD));
         }
         int from = 0;
         while (from < row.lineCount()) {
@@ -222,11 +226,11 @@ final class TaggedTable implements Block {
         return flow.left() + layout.left(column);
     }
 
-    private static PdfStructureElement headElement(PdfStructureElement row, String scope) {
+    private static PdfStructureElement headElement(PdfStructureElement row, PdfName scope) {
         PdfStructureElement th = new PdfStructureElement(row, PdfName.TH);
         PdfDictionary attributes = new PdfDictionary();
         attributes.put(PdfName.O, PdfName.TABLE);
-        attributes.put(new PdfName("Scope"), new PdfName(scope));
+        attributes.put(SCOPE, scope);
         th.put(PdfName.A, new PdfArray(attributes));
         return th;
     }
