@@ -8,7 +8,7 @@ import workuptally.reference.Solvent;
  *
  * <p>Salts go with the water; solvent and water saturate each other (mass % of the reference data, a third of it in a layer that holds a
  * tenth or more of salt: common practice); a solvent that mixes with water stays with the water for the most part (D = 0.3, common
- * practice).
+ * practice), but for one that octanol prefers to water, such as tetrahydrofuran: it goes by its octanol ratio, which is a guide.
  */
 final class PhaseSplit {
     private static final double MISCIBLE_SOLVENT_DISTRIBUTION = 0.3;
@@ -67,7 +67,8 @@ final class PhaseSplit {
 
     private double dissolvedShare(String name, Solvent.WaterMixing mixing) {
         if (mixing.miscible() == Solvent.Miscibility.YES) {
-            double organic = MISCIBLE_SOLVENT_DISTRIBUTION * organicMillilitres;
+            double organic = organicMillilitres
+                    * substances.ratioPreferredByOctanol(name).orElse(MISCIBLE_SOLVENT_DISTRIBUTION);
             return aqueousMillilitres == 0 ? 0 : aqueousMillilitres / (aqueousMillilitres + organic);
         }
         double massPercent = mixing.inWaterMassPercent().orElse(0)

@@ -23,6 +23,7 @@ import workuptally.reference.GasRelease;
 import workuptally.reference.Hazard;
 import workuptally.reference.Liquid;
 import workuptally.reference.Oxidant;
+import workuptally.reference.PartitionRow;
 import workuptally.reference.Reference;
 import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
@@ -152,6 +153,16 @@ public final class Substances {
                         .mapToDouble(
                                 s -> s.volumeFraction() * s.solvent().density().gramsPerMillilitre())
                         .sum());
+    }
+
+    /** c(octanol)/c(water) of a neutral substance that prefers octanol; empty for any other. */
+    OptionalDouble ratioPreferredByOctanol(String name) {
+        Optional<PartitionRow> row = reference.partition(name).stream()
+                .filter(r -> r.organicPhase().equals("1-octanol"))
+                .filter(r -> r.character() == PartitionRow.Character.NEUTRAL && r.logP() > 0)
+                .findFirst();
+        row.ifPresent(this::use);
+        return row.isPresent() ? OptionalDouble.of(Math.pow(10, row.get().logP())) : OptionalDouble.empty();
     }
 
     /**
