@@ -9,11 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Antoine;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.AirSensitive;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -36,6 +39,9 @@ final class OperationHazards {
     private static final double NEAR_BOILING_KELVIN = 15;
     /** Strength from which a neutralisation is felt; common practice. */
     private static final double HEAT_MOLES_PER_LITRE = 3;
+
+    /** Carbon and oxygen over nitrogen below which an organic azide is commonly not isolated; common practice. */
+    private static final double LEAST_CARBON_AND_OXYGEN_PER_NITROGEN = 3;
 
     private static final Set<String> STRONG = Set.of("HCl", "HBr", "HNO3", "H2SO4", "H3PO4", "NaOH", "KOH", "LiOH");
 
@@ -70,7 +76,41 @@ final class OperationHazards {
         peroxides(run, solvents).ifPresent(notes::add);
         run.charges().forEach(charge -> quench(charge).ifPresent(notes::add));
         notes.addAll(meetings(run));
+        azides(run).forEach(notes::add);
         return notes.stream().distinct().toList();
+    }
+
+    /** A product of a run with azide that holds little carbon and oxygen for its nitrogen. */
+    private List<HazardNote> azides(Run run) {
+        if (!holds(run, "azide")) {
+            return List.of();
+        }
+        List<HazardNote> notes = new ArrayList<>();
+        for (Product product : run.products()) {
+            carbonAndOxygenPerNitrogen(product.formula())
+                    .filter(ratio -> ratio < LEAST_CARBON_AND_OXYGEN_PER_NITROGEN)
+                    .ifPresent(ratio -> notes.add(new HazardNote(
+                            "product " + product.name(),
+                            List.of(),
+                            say(
+                                    "If it keeps the azide: carbon and oxygen over nitrogen are %.1f, below 3. Such azides can"
+                                            + " explode when concentrated, distilled or scraped; usual practice keeps them"
+                                            + " dilute and small and does not isolate them.",
+                                    ratio),
+                            PRACTICE)));
+        }
+        return notes;
+    }
+
+    /** Atoms of carbon and oxygen for each of nitrogen; empty with fewer than three nitrogens and for no formula. */
+    private static Optional<Double> carbonAndOxygenPerNitrogen(String formula) {
+        try {
+            Formula read = Formula.parse(formula);
+            double nitrogen = read.count("N");
+            return nitrogen < 3 ? Optional.empty() : Optional.of((read.count("C") + read.count("O")) / nitrogen);
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
     }
 
     private static List<String> materials(Run run) {

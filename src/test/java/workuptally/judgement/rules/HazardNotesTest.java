@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
 import workuptally.judgement.HazardNote;
 
 /** Cautions about operations. That ethers form peroxides and that bicarbonate gives gas with acid is common knowledge of the trade. */
@@ -46,6 +47,24 @@ class HazardNotesTest {
     @Test
     void evaporatingEtherWarnsOfPeroxides() throws Exception {
         assertTrue(speaksOf(notes(ether()), "evaporating Diethyl ether", "peroxides"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sodium azide, C7H7N3, true", // benzyl azide, 7 / 3 = 2.3
+        "azidotrimethylsilane, C7H7N3, true",
+        "sodium azide, C9H11N3O2, false", // 11 / 3 = 3.7
+        "sodium azide, C8H9NO, false",
+        "acetic anhydride, C7H7N3, false"
+    })
+    void productWithLittleCarbonForItsAzideIsPointedOut(String material, String formula, boolean told) {
+        List<HazardNote> notes = SmallBook.reaction()
+                .first("products", "Formula", formula)
+                .first("products", "Molar mass", "")
+                .row("charges", "Material", material, "Role", "reagent", "Actual amount", "1", "Actual unit", "g")
+                .reviewOfRun()
+                .hazards();
+        assertEquals(told, speaksOf(notes, "product P", "If it keeps the azide"));
     }
 
     @Test
