@@ -63,7 +63,7 @@ final class Amounts {
 
     private ChargeAmount of(Charge charge, boolean planned) {
         Optional<Amount> amount = planned ? charge.planned() : charge.actual();
-        OptionalDouble molarMass = molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
+        OptionalDouble molarMass = molarMass(charge);
         Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
         if (entered.isEmpty()) {
             boolean unreadableAmount =
@@ -97,6 +97,15 @@ final class Amounts {
             case MASS -> byMass(charge, planned, value, volumeOf(charge, value), molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
         };
+    }
+
+    /** By formula or as typed; of a listed liquid without either, by its row. */
+    private OptionalDouble molarMass(Charge charge) {
+        boolean leftOut =
+                charge.formula().isBlank() && charge.molarMassGramsPerMole().isBlank();
+        return leftOut && substances.liquid(charge.material()).isPresent()
+                ? substances.molarMassGramsPerMole(charge.material())
+                : molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
     }
 
     private static ChargeAmount unknown(Charge charge, boolean planned, OptionalDouble molarMass) {

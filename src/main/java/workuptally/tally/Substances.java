@@ -107,12 +107,16 @@ public final class Substances {
         return formulas.computeIfAbsent(text, Formula::parse);
     }
 
-    /** Molar mass of a listed solvent, g/mol. */
+    /** Molar mass of a listed solvent, liquid reagent or product, g/mol. */
     OptionalDouble molarMassGramsPerMole(String name) {
         Optional<Solvent> solvent =
                 solvent(name).filter(s -> s.molarMassGramsPerMole().isPresent());
+        Optional<Liquid> liquid = solvent.isPresent() ? Optional.empty() : liquid(name);
         solvent.ifPresent(this::use);
-        return solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
+        liquid.ifPresent(this::use);
+        return liquid.isPresent()
+                ? OptionalDouble.of(liquid.get().molarMassGramsPerMole())
+                : solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
     }
 
     /** Density at 20 °C of a listed solvent or wash, or near it of a listed liquid, g/mL. */

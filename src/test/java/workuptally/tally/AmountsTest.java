@@ -41,6 +41,17 @@ class AmountsTest {
     }
 
     @Test
+    void listedLiquidNeedsNoFormulaEither() {
+        // 1.00 mL x 1.0217 g/mL / 93.129 g/mol = 10.97 mmol.
+        ChargeAmount amount = SmallBook.reaction()
+                .row("charges", "Material", "aniline", "Actual amount", "1.00", "Actual unit", "mL")
+                .tally()
+                .amounts()
+                .get(1);
+        assertEquals(10.97, millimoles(amount), 0.005);
+    }
+
+    @Test
     void typedDensityOfAListedLiquidWins() {
         // 2.00 mL x 1.40 g/mL = 2.80 g.
         assertEquals(2.80, benzylBromide("1.40").massGrams().orElseThrow().value(), 1e-9);

@@ -93,7 +93,8 @@ final class ExplainedAmounts {
         String number = amount.molarMassGramsPerMole().isPresent()
                 ? numbers.molarMass(amount.molarMassGramsPerMole().getAsDouble())
                 : "?";
-        boolean byFormula = !amount.charge().formula().isBlank();
-        return number + " g/mol [" + (byFormula ? amount.charge().formula() : "as typed") + "]";
+        boolean typed = !amount.charge().molarMassGramsPerMole().isBlank();
+        String formula = amount.charge().formula();
+        return number + " g/mol [" + (!formula.isBlank() ? formula : typed ? "as typed" : "reference data") + "]";
     }
 }
