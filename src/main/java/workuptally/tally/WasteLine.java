@@ -14,8 +14,9 @@ import java.util.OptionalDouble;
  */
 public record WasteLine(
         String layer, String stream, String streamName, String why, OptionalDouble massGrams, boolean kept) {
-    /** Many lines have the same reason. */
+    /** Many lines have the same label, and the same reason. */
     public WasteLine {
+        layer = layer.intern();
         why = why.intern();
     }
 }

@@ -19,7 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** What a review put into a workbook, as lines of text for {@link PlainPoi}. Charts, links and column widths are left out. */
-final class Annotations {
+public final class Annotations {
     private Annotations() {}
 
     /** Kinds of steps. */
@@ -55,8 +55,13 @@ final class Annotations {
         }
     }
 
+    /** Arguments: the book, the workbook of its review, the target. */
+    public static void main(String[] args) throws IOException, InvalidFormatException {
+        write(Path.of(args[0]), Path.of(args[1]), Path.of(args[2]));
+    }
+
     /** Compares a reviewed workbook with the book it was made from. */
-    static void write(Path book, Path reviewed, Path target) throws IOException, InvalidFormatException {
+    private static void write(Path book, Path reviewed, Path target) throws IOException, InvalidFormatException {
         try (XSSFWorkbook before = open(book);
                 XSSFWorkbook after = open(reviewed);
                 PrintWriter out = new PrintWriter(Files.newBufferedWriter(target, StandardCharsets.UTF_8))) {

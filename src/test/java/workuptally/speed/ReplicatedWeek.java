@@ -44,6 +44,11 @@ public final class ReplicatedWeek {
         this.runs = runs;
     }
 
+    /** Arguments: folder of CSV files, number of runs, the workbook to write. */
+    public static void main(String[] args) throws IOException, UnreadableBookException {
+        new ReplicatedWeek(Path.of(args[0]), Integer.parseInt(args[1])).writeWorkbook(Path.of(args[2]));
+    }
+
     /** Writes the book as a workbook; the CSV files go to a folder beside it. */
     public void writeWorkbook(Path target) throws IOException, UnreadableBookException {
         Path folder = target.resolveSibling(target.getFileName() + "-csv");

@@ -4,13 +4,13 @@ import com.lowagie.text.pdf.PdfReader;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.book.BookReader;
 import workuptally.book.ReadingOptions;
 import workuptally.judgement.Review;
@@ -18,52 +18,143 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.speed.FreshProcess.Cost;
 
 /**
- * Times the program against the spreadsheet library alone on the same books: fresh processes, one of each kind after the other, medians.
- * Prints a table of ratios, which travel between machines, with goals and verdicts. Needs GNU time, LibreOffice and the launcher of a
- * finished build.
+ * Times the program against the spreadsheet library alone and against LibreOffice on the same books, and over many books against few: fresh
+ * processes, one of each kind after the other, medians. Prints a table of ratios, which travel between machines, with goals and verdicts.
+ * From 1000 runs on, what the review is compared with is stopped as soon as the verdict is known with a margin. Needs GNU time, LibreOffice
+ * and the launcher of a finished build.
  *
- * <pre>mvn -Pspeed verify -DskipTests [-Dspeed.sizes=20,1000,10000] [-Dspeed.repeats=5]</pre>
+ * <pre>mvn -Pspeed verify -DskipTests [-Dspeed.parts=review,check,office,period,pdf] [-Dspeed.sizes=20,1000,10000] [-Dspeed.repeats=5]
+ * [-Dspeed.books=1000]</pre>
  */
 public final class SpeedTable {
+    private static final int SMALL = 20;
+    private static final int MIDDLE = 1_000;
+    private static final int LARGE = 10_000;
     private static final int PDF_RUNS = 100;
     private static final int PDF_ROUNDS = 8;
-    private static final int LARGE = 10_000;
+    private static final int BOOKS_TIMES = 10;
+    private static final String PERIOD_HEAP = "-Xmx64m";
 
     private final Path folder;
     private final Path launcher;
     private final Path demoWeek;
+    private final Set<String> parts;
     private final int repeats;
     private final Map<Integer, FreshProcess> reviews = new LinkedHashMap<>();
 
-    private SpeedTable(Path build, Path demoWeek, int repeats) {
+    private SpeedTable(Path build, Path demoWeek, Set<String> parts, int repeats) {
         this.folder = build.resolve("speed");
         this.launcher = build.resolve("workup-tally");
         this.demoWeek = demoWeek;
+        this.parts = parts;
         this.repeats = repeats;
     }
 
-    /** Arguments: build folder with the launcher, folder of the demo week's CSV files, sizes with commas, repeats. */
+    /** Arguments: build folder with the launcher, folder of the demo week's CSV files, parts and sizes with commas, repeats, books. */
     public static void main(String[] args) throws Exception {
+        Set<String> parts = Arrays.stream(args[2].split(",")).collect(Collectors.toSet());
         SpeedTable table =
-                new SpeedTable(Path.of(args[0]).toAbsolutePath(), Path.of(args[1]), Integer.parseInt(args[3]));
+                new SpeedTable(Path.of(args[0]).toAbsolutePath(), Path.of(args[1]), parts, Integer.parseInt(args[4]));
         Files.createDirectories(table.folder);
         System.out.println("| work | seconds | processor s | peak MB | ratio | goal | verdict |");
         System.out.println("|---|---|---|---|---|---|---|");
-        table.warmOffice();
-        for (String size : args[2].split(",")) {
-            table.time(Integer.parseInt(size));
+        if (table.has("office")) {
+            table.warmOffice();
         }
-        table.growth();
-        table.pdf();
+        if (table.has("review") || table.has("check") || table.has("office")) {
+            for (String size : args[3].split(",")) {
+                table.time(Integer.parseInt(size));
+            }
+            table.growth();
+        }
+        if (table.has("period") && Integer.parseInt(args[5]) > 0) {
+            table.period(Integer.parseInt(args[5]));
+        }
+        if (table.has("pdf")) {
+            table.pdf();
+        }
+    }
+
+    private boolean has(String part) {
+        return parts.contains(part);
     }
 
     private void time(int runs) throws Exception {
         Path book = book(runs);
-        Path annotations = annotations(book);
+        Path reviewed = folder.resolve("week-" + runs + "-review.xlsx");
+        Path annotations = folder.resolve("week-" + runs + ".annotations");
+        FreshProcess review = review(book, runs);
+        Optional<Goal> reviewGoal = Optional.of(reviewGoal(runs));
+        FreshProcess annotate = FreshProcess.ofTests(
+                "library alone: load, annotate, save " + runs,
+                PlainPoi.class,
+                book.toString(),
+                annotations.toString(),
+                folder.resolve("plain.xlsx").toString());
+        FreshProcess check =
+                new FreshProcess("check of " + runs + " runs", Map.of(), launcher.toString(), "check", book.toString());
+        FreshProcess load = FreshProcess.ofTests("library alone: load " + runs, PlainPoi.class, book.toString());
+        FreshProcess print = office(reviewed, runs);
+        Goal printGoal = Goal.time(runs >= MIDDLE ? 1 / 8.0 : 1 / 2.5);
+        boolean checks = has("check") && runs < LARGE;
+        boolean prints = has("office") && runs < LARGE;
+        for (int i = 0; i < repeats(runs); i++) {
+            if (has("review") || prints) {
+                review.run(folder);
+            }
+            if (has("review")) {
+                if (i == 0) {
+                    FreshProcess.ofTests(
+                                    "comparison of the result with the book",
+                                    Annotations.class,
+                                    book.toString(),
+                                    reviewed.toString(),
+                                    annotations.toString())
+                            .run(folder);
+                }
+                against(annotate, review, reviewGoal(runs), runs);
+            }
+            if (checks) {
+                check.run(folder, Double.MAX_VALUE, 1);
+                load.run(folder);
+            }
+            if (prints && (runs < MIDDLE || i == 0)) {
+                against(print, review, printGoal, runs);
+            }
+        }
+        if (has("review")) {
+            reviews.put(runs, review);
+            print(annotate);
+            print(review, annotate, reviewGoal);
+        }
+        if (checks) {
+            print(load);
+            print(check, load, runs < MIDDLE ? Optional.of(Goal.time(0.35)) : Optional.empty());
+        }
+        if (prints) {
+            print(print);
+            print(review.named("the same review against the spreadsheet engine"), print, Optional.of(printGoal));
+        }
+    }
+
+    private int repeats(int runs) {
+        return runs >= LARGE ? 1 : runs >= MIDDLE ? (repeats + 1) / 2 : repeats;
+    }
+
+    private static Goal reviewGoal(int runs) {
+        return runs >= LARGE ? Goal.time(0.2) : runs >= MIDDLE ? Goal.time(0.4, 0.25) : Goal.time(0.6);
+    }
+
+    private void against(FreshProcess other, FreshProcess review, Goal goal, int runs) throws Exception {
+        other.run(folder, runs >= MIDDLE ? goal.patience(review.median()) : Double.MAX_VALUE, 0);
+    }
+
+    private FreshProcess review(Path book, int runs) {
         String heap = runs >= LARGE ? "-Xmx512m" : "";
-        FreshProcess review = new FreshProcess(
+        return new FreshProcess(
                 "review of " + runs + " runs" + (heap.isEmpty() ? "" : ", " + heap),
                 Map.of("WORKUP_TALLY_JAVA_OPTS", heap),
                 launcher.toString(),
@@ -74,65 +165,6 @@ public final class SpeedTable {
                 "--quiet",
                 "--out",
                 folder.toString());
-        FreshProcess check =
-                new FreshProcess("check of " + runs + " runs", Map.of(), launcher.toString(), "check", book.toString());
-        FreshProcess annotate = plain(
-                "library alone: load, annotate, save " + runs,
-                book.toString(),
-                annotations.toString(),
-                folder.resolve("plain.xlsx").toString());
-        FreshProcess load = plain("library alone: load " + runs, book.toString());
-        List<FreshProcess> all = new ArrayList<>(List.of(review, annotate, check, load));
-        FreshProcess print = office(folder.resolve("week-" + runs + "-review.xlsx"), runs);
-        if (runs < LARGE) {
-            all.add(print);
-        }
-        for (int i = 0; i < (runs >= LARGE ? 1 : repeats); i++) {
-            for (FreshProcess process : all) {
-                process.run(folder);
-            }
-        }
-        reviews.put(runs, review);
-        Optional<Goal> noGoal = Optional.empty();
-        print(annotate, Optional.empty(), noGoal);
-        print(review, Optional.of(annotate), Goal.ofReview(runs));
-        print(load, Optional.empty(), noGoal);
-        print(check, Optional.of(load), runs < 1000 ? Optional.of(Goal.time(0.35)) : noGoal);
-        if (runs < LARGE) {
-            print(print, Optional.empty(), noGoal);
-            print(
-                    review.named("the same review against the spreadsheet engine"),
-                    Optional.of(print),
-                    Optional.of(Goal.time(runs >= 1000 ? 1 / 8.0 : 1 / 2.5)));
-        }
-    }
-
-    /**
-     * Largest ratios to reach.
-     *
-     * @param time of seconds
-     * @param memory of peak sizes, if there is such a goal
-     */
-    private record Goal(double time, OptionalDouble memory) {
-        static Goal time(double time) {
-            return new Goal(time, OptionalDouble.empty());
-        }
-
-        static Optional<Goal> ofReview(int runs) {
-            if (runs >= LARGE) {
-                return Optional.of(time(0.2));
-            }
-            return Optional.of(runs >= 1000 ? new Goal(0.4, OptionalDouble.of(0.25)) : time(0.6));
-        }
-
-        boolean isMet(FreshProcess.Cost cost, FreshProcess.Cost other) {
-            return cost.seconds() <= time * other.seconds()
-                    && (memory.isEmpty() || cost.peakMegabytes() <= memory.getAsDouble() * other.peakMegabytes());
-        }
-
-        String text() {
-            return "time " + time + (memory.isPresent() ? ", memory " + memory.getAsDouble() : "");
-        }
     }
 
     /** A general spreadsheet engine that computes every formula of a workbook anew and prints it to PDF. */
@@ -168,88 +200,97 @@ public final class SpeedTable {
         office(book(1), 1).run(folder);
     }
 
-    private FreshProcess plain(String name, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx10g",
-                "-cp",
-                System.getProperty("java.class.path"),
-                PlainPoi.class.getName()));
-        command.addAll(List.of(arguments));
-        return new FreshProcess(name, Map.of(), command.toArray(String[]::new));
-    }
-
+    /** Made in a process of its own, since a large one takes gigabytes. */
     private Path book(int runs) throws Exception {
         Path book = folder.resolve("week-" + runs + ".xlsx");
-        new ReplicatedWeek(demoWeek, runs).writeWorkbook(book);
+        FreshProcess.ofTests(
+                        "making the book",
+                        ReplicatedWeek.class,
+                        demoWeek.toString(),
+                        Integer.toString(runs),
+                        book.toString())
+                .run(folder);
         return book;
     }
 
-    /** What the review of a book adds to it, taken from one review that is not timed. */
-    private Path annotations(Path book) throws Exception {
-        Path reviewed = folder.resolve(book.getFileName().toString().replace(".xlsx", "-review.xlsx"));
-        Path target = folder.resolve(book.getFileName() + ".annotations");
-        new ProcessBuilder(
-                        launcher.toString(),
-                        "review",
-                        book.toString(),
-                        "--reports",
-                        "workbook",
-                        "--quiet",
-                        "--out",
-                        folder.toString())
-                .inheritIO()
-                .start()
-                .waitFor();
-        Annotations.write(book, reviewed, target);
-        return target;
+    private static void print(FreshProcess process) {
+        print(process, Optional.empty(), Optional.empty());
     }
 
-    private void print(FreshProcess process, Optional<FreshProcess> against, Optional<Goal> goal) {
-        FreshProcess.Cost cost = process.median();
-        String ratio = against.map(FreshProcess::median)
-                .map(other -> String.format(
+    private static void print(FreshProcess process, FreshProcess against, Optional<Goal> goal) {
+        print(process, Optional.of(against.median()), goal);
+    }
+
+    private static void print(FreshProcess process, Optional<Cost> against, Optional<Goal> goal) {
+        Cost cost = process.median();
+        String stopped = cost.stopped() ? String.format(Locale.ROOT, ", stopped after %.0f s", cost.seconds()) : "";
+        String verdict =
+                against.flatMap(other -> goal.map(g -> g.verdict(cost, other))).orElse("");
+        System.out.printf(
+                Locale.ROOT,
+                "| %s | %.2f | %.2f | %.0f | %s | %s | %s |%n",
+                process.name() + stopped,
+                cost.seconds(),
+                cost.processorSeconds(),
+                cost.peakMegabytes(),
+                against.map(other -> ratio(cost, other)).orElse(""),
+                Goal.text(goal),
+                verdict);
+    }
+
+    private static String ratio(Cost cost, Cost other) {
+        return (other.stopped() ? "at most: " : "")
+                + String.format(
                         Locale.ROOT,
                         "time %.2f, processor %.2f, memory %.2f",
                         cost.seconds() / other.seconds(),
                         cost.processorSeconds() / other.processorSeconds(),
-                        cost.peakMegabytes() / other.peakMegabytes()))
-                .orElse("");
-        String verdict = goal.flatMap(g -> against.map(other -> verdict(g.isMet(cost, other.median()))))
-                .orElse("");
-        System.out.printf(
-                Locale.ROOT,
-                "| %s | %.2f | %.2f | %.0f | %s | %s | %s |%n",
-                process.name(),
-                cost.seconds(),
-                cost.processorSeconds(),
-                cost.peakMegabytes(),
-                ratio,
-                goal.map(Goal::text).orElse(""),
-                verdict);
-    }
-
-    private static String verdict(boolean met) {
-        return met ? "met" : "not met";
+                        cost.peakMegabytes() / other.peakMegabytes());
     }
 
     private void growth() {
-        OptionalDouble middle = seconds(1000);
-        OptionalDouble large = seconds(LARGE);
-        if (middle.isPresent() && large.isPresent()) {
-            System.out.printf(
-                    Locale.ROOT,
-                    "| review of %d against 1000 runs | | | | time %.1f | time 11 | %s |%n",
-                    LARGE,
-                    large.getAsDouble() / middle.getAsDouble(),
-                    verdict(large.getAsDouble() <= 11 * middle.getAsDouble()));
+        if (reviews.containsKey(MIDDLE) && reviews.containsKey(LARGE)) {
+            double ratio = reviews.get(LARGE).median().seconds()
+                    / reviews.get(MIDDLE).median().seconds();
+            printRatio(
+                    "review of " + LARGE + " against " + MIDDLE + " runs", "time %.1f", ratio, "time 11", ratio <= 11);
         }
     }
 
-    private OptionalDouble seconds(int runs) {
-        return Optional.ofNullable(reviews.get(runs))
-                .map(review -> OptionalDouble.of(review.median().seconds()))
-                .orElse(OptionalDouble.empty());
+    /** Many books, and a tenth of them, in the same small heap; every run lies in the period. */
+    private void period(int books) throws Exception {
+        ManyBooks weeks = new ManyBooks(book(SMALL));
+        FreshProcess few = period(weeks, Math.max(1, books / BOOKS_TIMES));
+        FreshProcess many = period(weeks, books);
+        print(few);
+        print(many, few, Optional.of(Goal.time(1.1 * BOOKS_TIMES, 1.2)));
+        Cost cost = many.median();
+        double atOnce = cost.processorSeconds() / cost.seconds();
+        printRatio("processors at work in it", "%.2f", atOnce, "1.5", atOnce >= 1.5);
+    }
+
+    private FreshProcess period(ManyBooks weeks, int books) throws Exception {
+        Path shelf = folder.resolve("books-" + books);
+        weeks.write(shelf, books);
+        return new FreshProcess(
+                        "period over " + books + " books of " + SMALL + " runs, " + PERIOD_HEAP,
+                        Map.of("WORKUP_TALLY_JAVA_OPTS", PERIOD_HEAP),
+                        launcher.toString(),
+                        "period",
+                        shelf.toString(),
+                        "--from",
+                        "2000-01-01",
+                        "--to",
+                        "2026-03-08",
+                        "--quiet",
+                        "--out",
+                        folder.resolve("period-" + books).toString())
+                .run(folder);
+    }
+
+    private static void printRatio(String what, String format, double ratio, String goal, boolean met) {
+        System.out.printf(
+                Locale.ROOT, "| %s | | | | " + format + " | %s | %s |%n", what, ratio, goal, Goal.verdict(met));
     }
 
     /** Pages in a second of a process that is warm. */
@@ -265,7 +306,6 @@ public final class SpeedTable {
             double seconds = (System.nanoTime() - start) / 1e9;
             best = Math.max(best, new PdfReader(out.toByteArray()).getNumberOfPages() / seconds);
         }
-        System.out.printf(
-                Locale.ROOT, "| PDF, warm | | | | %.0f pages/s | 500 pages/s | %s |%n", best, verdict(best >= 500));
+        printRatio("PDF, warm", "%.0f pages/s", best, "500 pages/s", best >= 500);
     }
 }
