@@ -1,11 +1,6 @@
 package workuptally.speed;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import com.sun.management.ThreadMXBean;
 import java.io.OutputStream;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,90 +22,88 @@ import workuptally.report.pdf.PdfReport;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /**
- * Four times the runs take about four times the work. Processor time of this thread is counted, not time on the clock, and only the ratio
- * of two sizes: a step that looks at every run for every run would make it sixteen. The bound lies between, wide enough for a
- * busy machine.
+ * More runs take as much more work and no more than that: a step that looks at all runs, findings or containers for each of them would not pass.
+ * Three kinds of books: the demo week again and again, for everything that there is to do for a run; {@link BareBook}s of so many runs that
+ * even a short look at each one shows; a register of very many containers beside one week.
  */
 class GrowthTest {
-    private static final int SMALL = 60;
-    private static final int LARGE = 4 * SMALL;
-    private static final double MOST = 12;
+    private static final double MOST_TIME = 1.6;
 
-    private static final int REGISTER_SMALL = 4_000;
-    private static final int REGISTER_TIMES = 8;
-    private static final double REGISTER_MOST = 12;
-    private static final int REGISTER_ATTEMPTS = 3;
+    /** Weeks are few, so that their times scatter more; a step that looks at all runs would make it nearly four. */
+    private static final double MOST_TIME_WEEKS = 2.5;
 
-    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    private static final int WEEK = 12;
+    private static final int BARE = 3_000;
+    private static final int TIMES = 4;
 
     @TempDir
     private Path folder;
 
-    private interface Work {
-        void run() throws Exception;
+    private static Book read(Path book) throws Exception {
+        return new BookReader(ReadingOptions.defaults()).read(book);
     }
 
-    private Path book(int runs) throws Exception {
-        Path book = folder.resolve(runs + ".xlsx");
+    private static Review judge(Book book) {
+        return new ReviewBuilder(Reference.load(), "growth").review(book);
+    }
+
+    /** A workbook, and its review. */
+    private record Reviewed(Path workbook, Review review) {
+        static Reviewed of(Path workbook) throws Exception {
+            return new Reviewed(workbook, judge(read(workbook)));
+        }
+    }
+
+    /** The same in three sizes. */
+    private static <T> Growth<T> sized(double mostTime, int base, int few, Growth.Making<Integer, T> making)
+            throws Exception {
+        return new Growth<>(
+                        mostTime,
+                        new Growth.Sized<>(base, base),
+                        new Growth.Sized<>(few, few),
+                        new Growth.Sized<>(TIMES * few, TIMES * few))
+                .then(making);
+    }
+
+    private Path week(int runs) throws Exception {
+        Path book = folder.resolve("week-" + runs + ".xlsx");
         new ReplicatedWeek(Path.of("input-templates/demo-week"), runs).writeWorkbook(book);
         return book;
     }
 
-    private Review review(Path book) throws Exception {
-        return new ReviewBuilder(Reference.load(), "growth")
-                .review(new BookReader(ReadingOptions.defaults()).read(book));
-    }
-
-    /** The lesser of two, since what else the machine does only ever adds. */
-    private static double least(Work work) throws Exception {
-        double least = Double.MAX_VALUE;
-        for (int i = 0; i < 2; i++) {
-            least = Math.min(least, once(work));
-        }
-        return least;
-    }
-
-    private static void assertLinear(String what, Work small, Work large) throws Exception {
-        large.run(); // compiled before it is measured
-        double ratio = least(large) / least(small);
-        assertTrue(ratio <= MOST, what + " grows by " + ratio);
-    }
-
     @Test
     void everyStepOfAReviewGrowsWithTheNumberOfRuns() throws Exception {
-        Path small = book(SMALL);
-        Path large = book(LARGE);
-        Review few = review(small);
-        Review many = review(large);
-        assertEquals(LARGE, many.runs().size());
-        assertLinear("reading and judging", () -> review(small), () -> review(large));
-        Path out = folder.resolve("out.xlsx");
-        assertLinear(
-                "the workbook",
-                () -> AnnotatedWorkbook.write(small, out, few),
-                () -> AnnotatedWorkbook.write(large, out, many));
-        assertLinear("the JSON", () -> json(few), () -> json(many));
-        assertLinear("the PDF", () -> pdf(few), () -> pdf(many));
+        Growth<Reviewed> weeks =
+                sized(MOST_TIME_WEEKS, WEEK, 3 * WEEK, this::week).then(Reviewed::of);
+        weeks.assertLinear("reading and judging weeks", w -> judge(read(w.workbook())));
+        weeks.assertLinear("the workbook of weeks", this::workbook);
+        weeks.assertLinear("the JSON of weeks", w -> json(w.review()));
+        weeks.assertLinear("the PDF of weeks", w -> pdf(w.review()));
     }
 
-    /**
-     * Containers and transfers by the thousand beside one week of runs: beside the work that ten thousand runs make, a look at all
-     * transfers for each container would not show.
-     */
+    @Test
+    void noRunTakesALookAtAllOthers() throws Exception {
+        Growth<Path> books =
+                sized(MOST_TIME, 1, BARE, n -> BareBook.ofRuns(n).writeWorkbook(folder.resolve(n + ".xlsx")));
+        books.assertLinear("reading bare runs", GrowthTest::read);
+        books.then(GrowthTest::read).assertLinear("judging bare runs", GrowthTest::judge);
+        Growth<Reviewed> reviews = books.then(Reviewed::of);
+        reviews.assertLinear("the workbook of bare runs", this::workbook);
+        reviews.assertLinear("the JSON of bare runs", r -> json(r.review()));
+    }
+
+    @Test
+    void noLayerTakesALookAtAllContainers() throws Exception {
+        sized(MOST_TIME, 1, BARE, n -> BareBook.ofLayersAndContainers(n).writeCsv(folder.resolve("layers-" + n)))
+                .then(GrowthTest::read)
+                .assertLinear("judging layers and containers", GrowthTest::judge);
+    }
+
+    /** Containers with transfers by the thousand beside one week of runs. */
     @Test
     void theRegisterGrowsWithItsContainersAndTransfers() throws Exception {
-        Book week = new BookReader(ReadingOptions.defaults()).read(Path.of("input-templates/demo-week"));
-        Book few = withContainers(week, REGISTER_SMALL);
-        Book many = withContainers(week, REGISTER_TIMES * REGISTER_SMALL);
-        double small = Double.MAX_VALUE;
-        double large = Double.MAX_VALUE;
-        once(() -> judge(few)); // compiled before it is measured
-        for (int attempt = 0; attempt < REGISTER_ATTEMPTS; attempt++) {
-            large = Math.min(large, once(() -> judge(many)));
-            small = Math.min(small, once(() -> judge(few)));
-        }
-        double ratio = large / small;
-        assertTrue(ratio <= REGISTER_MOST, "judging containers grows by " + ratio);
+        Book week = read(Path.of("input-templates/demo-week"));
+        sized(MOST_TIME, 1, BARE, n -> withContainers(week, n)).assertLinear("judging containers", GrowthTest::judge);
     }
 
     /** The first container and the first transfer of the week, again and again under new ids. */
@@ -157,14 +150,8 @@ class GrowthTest {
                 week.findings());
     }
 
-    private static double once(Work work) throws Exception {
-        long start = THREADS.getCurrentThreadCpuTime();
-        work.run();
-        return THREADS.getCurrentThreadCpuTime() - start;
-    }
-
-    private static void judge(Book book) {
-        new ReviewBuilder(Reference.load(), "growth").review(book);
+    private void workbook(Reviewed reviewed) throws Exception {
+        AnnotatedWorkbook.write(reviewed.workbook(), folder.resolve("out.xlsx"), reviewed.review());
     }
 
     private void json(Review review) throws Exception {
