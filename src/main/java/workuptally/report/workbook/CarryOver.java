@@ -60,7 +60,22 @@ final class CarryOver {
         });
     }
 
+    /**
+     * What the library saved. While it is copied out, nothing else of the way there is needed any more.
+     *
+     * @param bytes the package, with neither the cells of the user's sheets nor the rows of the result sheets
+     * @param results the result sheets
+     * @param resultParts the result sheets by part
+     */
+    private record Saved(byte[] bytes, ResultSheets results, Map<String, ResultSheet> resultParts) {}
+
     void write(Path output) throws IOException {
+        Saved saved = save();
+        marks.clear();
+        copyOut(saved, output);
+    }
+
+    private Saved save() throws IOException {
         ByteArrayOutputStream stub = new ByteArrayOutputStream();
         Map<String, ScannedSheet> scanned = book.writeStub(stub, marks);
         book.sheetNames()
@@ -68,19 +83,16 @@ final class CarryOver {
                         Optional.ofNullable(scanned.get(part)).ifPresent(sheet -> entries.put(name, sheet.numbers())));
         // The library saves to memory: where a disk is full it would report on the terminal and not say why.
         ByteArrayOutputStream saved = new ByteArrayOutputStream();
-        ResultSheets results;
-        Map<String, ResultSheet> resultParts;
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
-            results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
+            ResultSheets results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
             List<ResultSheet> sheets = results.add(tables);
             ResultCharts.draw(workbook, sheets);
             comment(workbook, new FindingLines(findings, sheets));
-            resultParts = results.byPart();
             workbook.write(saved);
+            return new Saved(saved.toByteArray(), results, results.byPart());
         }
-        copyOut(saved.toByteArray(), results, resultParts, output);
     }
 
     private void annotate(XSSFWorkbook workbook, Map<String, ScannedSheet> scanned, MarkPalette palette) {
@@ -131,9 +143,8 @@ final class CarryOver {
         }
     }
 
-    private void copyOut(byte[] saved, ResultSheets results, Map<String, ResultSheet> resultParts, Path output)
-            throws IOException {
-        try (ZipFile zip = ZipFile.builder().setByteArray(saved).get();
+    private void copyOut(Saved saved, Path output) throws IOException {
+        try (ZipFile zip = ZipFile.builder().setByteArray(saved.bytes()).get();
                 ZipArchiveOutputStream out = FixedZip.compressed(Files.newOutputStream(output))) {
             List<String> parts = FixedZip.inOrder(Collections.list(zip.getEntries()).stream()
                     .map(ZipArchiveEntry::getName)
@@ -142,9 +153,11 @@ final class CarryOver {
             for (String part : parts) {
                 if (stamps.containsKey(part)) {
                     texts.put(part, writer -> stamp(part, writer));
-                } else if (resultParts.containsKey(part)) {
-                    ResultSheet sheet = resultParts.get(part);
-                    texts.put(part, writer -> results.copy(sheet, zip.getInputStream(zip.getEntry(part)), writer));
+                } else if (saved.resultParts().containsKey(part)) {
+                    ResultSheet sheet = saved.resultParts().get(part);
+                    texts.put(
+                            part,
+                            writer -> saved.results().copy(sheet, zip.getInputStream(zip.getEntry(part)), writer));
                 }
             }
             copyOut(zip, parts, texts, out);
