@@ -54,10 +54,15 @@ final class InstrumentUncertainty {
         return widened(volume, Math.max(limits.value(Limit.LAYER_VOLUME), relative));
     }
 
-    /** Volume by syringe, pipette or burette: a relative part and half the last digit as a rectangular distribution; u in mL. */
+    /**
+     * Volume by syringe, pipette or burette: a relative part and half the last digit as a rectangular distribution, which is no wider than
+     * that of a number entered as {@code ca.}: a spreadsheet shows 2.00 as 2; u in mL.
+     */
     double deliveredVolumeMillilitres(Entered volume) {
         double relative = limits.value(Limit.CHARGE_VOLUME_RELATIVE) / 100 * volume.value();
-        double reading = 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3);
+        double lastDigit = 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3);
+        double reading =
+                Math.min(lastDigit, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(volume.value()));
         return widened(volume, Math.hypot(relative, reading));
     }
 

@@ -52,6 +52,22 @@ class AmountsTest {
     }
 
     @Test
+    void plainNumberIsNoLessCertainThanOneEnteredAsAbout() {
+        // 2 mL: half of the last digit over the root of 3 is 0.289 mL = 14 %, more than the 5 % of 'ca.'.
+        double plain = volumeUncertainty("2");
+        assertEquals(0.100, plain, 0.001);
+        assertEquals(volumeUncertainty("ca. 2"), plain, 0.001);
+        assertTrue(volumeUncertainty("2.0") < 0.04);
+    }
+
+    private static double volumeUncertainty(String typed) {
+        return charged("Actual amount", typed, "Actual unit", "mL", "Density", "0.80")
+                .volumeMillilitres()
+                .orElseThrow()
+                .standardUncertainty();
+    }
+
+    @Test
     void typedDensityOfAListedLiquidWins() {
         // 2.00 mL x 1.40 g/mL = 2.80 g.
         assertEquals(2.80, benzylBromide("1.40").massGrams().orElseThrow().value(), 1e-9);
