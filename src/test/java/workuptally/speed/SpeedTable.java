@@ -36,7 +36,7 @@ public final class SpeedTable {
     private static final int PDF_RUNS = 100;
     private static final int PDF_ROUNDS = 8;
     private static final int BOOKS_TIMES = 10;
-    private static final String PERIOD_HEAP = "-Xmx64m";
+    private static final String PERIOD_HEAP = "-Xmx96m";
 
     private final Path folder;
     private final Path launcher;
