@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * machine makes no archive, the launchers work without, only slower.
  */
 final class MakeLauncher {
-    private static final List<String> SETTINGS = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+    private static final List<String> SETTINGS =
+            List.of("-XX:+UseSerialGC", "-XX:NewRatio=4", "-XX:TieredStopAtLevel=1");
 
     private final Path jar;
     private final Path folder;

@@ -6,4 +6,4 @@ setlocal EnableExtensions DisableDelayedExpansion
 set "JAVA=java.exe"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME:"=%\bin\java.exe"
 rem Nothing after this line: the exit code of the program is that of the script, also for && and ||.
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto "-XX:SharedArchiveFile=%~dp0workup-tally.jsa" %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
+"%JAVA%" -XX:+UseSerialGC -XX:NewRatio=4 -XX:TieredStopAtLevel=1 -Xshare:auto "-XX:SharedArchiveFile=%~dp0workup-tally.jsa" %WORKUP_TALLY_JAVA_OPTS% -jar "%~dp0workup-tally.jar" %*
