@@ -8,10 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -173,6 +178,21 @@ class PdfReportTest {
         byte[] first = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
         byte[] second = PdfText.bytes(InventedReviews.ofRuns(12), PdfOptions.standard());
         assertArrayEquals(first, second);
+    }
+
+    @Test
+    void reportsWrittenAtTheSameTimeHaveTheBytesOfOneWrittenAlone() throws Exception {
+        Review week = InventedReviews.demoWeek();
+        byte[] alone = PdfText.bytes(week, PdfOptions.standard());
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try {
+            Callable<byte[]> one = () -> PdfText.bytes(week, PdfOptions.standard());
+            for (Future<byte[]> written : threads.invokeAll(Collections.nCopies(8, one))) {
+                assertArrayEquals(alone, written.get());
+            }
+        } finally {
+            threads.shutdownNow();
+        }
     }
 
     @Test
