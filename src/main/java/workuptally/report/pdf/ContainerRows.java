@@ -52,5 +52,16 @@ final class ContainerRows {
         static Row of(Place place) {
             return new Row(place.file(), place.sheet(), place.row());
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Row that && row == that.row && sheet.equals(that.sheet) && file.equals(that.file);
+        }
+
+        /** Of the number alone; see the contributor guide on records as keys. */
+        @Override
+        public int hashCode() {
+            return row;
+        }
     }
 }
