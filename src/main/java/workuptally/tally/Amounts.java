@@ -281,14 +281,19 @@ final class Amounts {
             return Optional.of(readings.exact(density.entered().get().value()));
         }
         OptionalDouble known = density.isUnreadable() ? OptionalDouble.empty() : listedDensity(charge);
-        return known.isPresent()
-                ? Optional.of(readings.enter(
-                        "density of " + charge.material() + " by the reference data",
-                        "g/mL",
-                        known.getAsDouble(),
-                        substances.densityUncertaintyGramsPerMillilitre(charge.material()),
-                        () -> "liquids.csv"))
-                : Optional.empty();
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        double uncertainty = substances.densityUncertaintyGramsPerMillilitre(charge.material());
+        return Optional.of(
+                uncertainty == 0
+                        ? readings.exact(known.getAsDouble())
+                        : readings.enter(
+                                "density of " + charge.material() + " by the reference data",
+                                "g/mL",
+                                known.getAsDouble(),
+                                uncertainty,
+                                () -> "liquids.csv"));
     }
 
     /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
