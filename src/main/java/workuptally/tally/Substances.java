@@ -138,13 +138,18 @@ public final class Substances {
         return liquid.isPresent() ? OptionalDouble.of(liquid.get().densityGramsPerMillilitre()) : blended;
     }
 
-    /** Standard uncertainty of that density, g/mL; 0 for solvents and washes, whose purity is not in question. */
+    /** Standard uncertainty of that density, g/mL; 0 for solvents, their mixtures and washes, whose purity is not in question. */
     double densityUncertaintyGramsPerMillilitre(String name) {
-        return solvent(name).isPresent() || wash(name).isPresent()
-                ? 0
-                : liquid(name)
+        boolean ofLiquid = solvent(name).isEmpty()
+                && wash(name)
+                        .filter(w -> w.densityGramsPerMillilitre().isPresent())
+                        .isEmpty()
+                && blend(name).isEmpty();
+        return ofLiquid
+                ? liquid(name)
                         .map(Liquid::standardUncertaintyGramsPerMillilitre)
-                        .orElse(0.0);
+                        .orElse(0.0)
+                : 0;
     }
 
     /** Density of a mixture of listed solvents, volumes taken as additive, g/mL. */
