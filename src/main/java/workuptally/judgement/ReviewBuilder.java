@@ -21,7 +21,6 @@ import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.SeriesAccount;
@@ -122,7 +121,7 @@ public final class ReviewBuilder {
                 .map(tally -> {
                     Substances own = substances.apart();
                     List<Finding> findings = new ArrayList<>();
-                    for (RunRule rule : Rules.ofRun(own, new RunEstimates(book.limits(), own))) {
+                    for (RunRule rule : Rules.ofRun(own)) {
                         findings.addAll(rule.judge(tally, book));
                     }
                     return new OfRun<>(findings, own.used());

@@ -52,7 +52,7 @@ final class ClosureAccount {
      *
      * @param undecided tells the layers that may hold product and have neither assay nor bound
      */
-    List<Closure> of(RunTallying.Portions portions, Undecided undecided, Whereabouts whereabouts) {
+    List<Closure> of(Portions portions, Undecided undecided, Whereabouts whereabouts) {
         List<Closure> closures = new ArrayList<>();
         for (String partner : skeletons.partners()) {
             of(partner, portions, undecided, whereabouts).ifPresent(closures::add);
@@ -60,8 +60,7 @@ final class ClosureAccount {
         return closures;
     }
 
-    private Optional<Closure> of(
-            String partner, RunTallying.Portions portions, Undecided undecided, Whereabouts whereabouts) {
+    private Optional<Closure> of(String partner, Portions portions, Undecided undecided, Whereabouts whereabouts) {
         String what = "closure on " + partner;
         Optional<MeasuredValue> charged = skeletons.chargedMillimoles(partner).filter(n -> n.value() > 0);
         if (charged.isEmpty()) {
@@ -136,7 +135,7 @@ final class ClosureAccount {
     }
 
     /** True where a crude of the partner's product is not known and nothing purified from it is either; told as an omission. */
-    private boolean isLotUnknown(String what, String partner, RunTallying.Portions portions) {
+    private boolean isLotUnknown(String what, String partner, Portions portions) {
         Optional<LotTally> unknown = portions.lots().stream()
                 .filter(l -> l.endsWorkup()
                         && skeletons.units(l.lot().product(), partner) > 0
@@ -151,7 +150,7 @@ final class ClosureAccount {
     }
 
     /** What no figure of the run bounds, so that a gap says nothing of a loss: a purification's loss, a reagent left over. */
-    private List<Unknown> unknowns(String partner, MeasuredValue charged, RunTallying.Portions portions) {
+    private List<Unknown> unknowns(String partner, MeasuredValue charged, Portions portions) {
         List<Unknown> unknowns = new ArrayList<>();
         for (LotTally crude : portions.purified().replaced()) {
             String label = crude.lot().label();

@@ -5,31 +5,31 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.Drying;
+import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.DryingAgent;
 
 /** Drying of organic layers: water to bind against the agent, and the product that the filtered cake holds. Estimates, as ranges. */
 final class DryingAccount {
-    private final RunTally tally;
+    private final Run run;
     private final Substances substances;
     private final CakeContents cakeContents;
 
-    private DryingAccount(RunTally tally, Substances substances, LayerFlow flow) {
-        this.tally = tally;
+    private DryingAccount(Run run, Substances substances, CakeContents cakeContents) {
+        this.run = run;
         this.substances = substances;
-        this.cakeContents = new CakeContents(tally.run(), substances, LayerGraph.of(tally.run()), flow);
+        this.cakeContents = cakeContents;
     }
 
     /** Every drying step with a weighed, listed agent, over a layer that holds water. */
-    static List<DriedLayer> of(RunTally tally, Substances substances, LayerFlow flow) {
-        return new DryingAccount(tally, substances, flow).list();
+    static List<DriedLayer> of(Run run, Substances substances, CakeContents cakeContents, List<DryingCake> cakes) {
+        return new DryingAccount(run, substances, cakeContents).list(cakes);
     }
 
-    private List<DriedLayer> list() {
-        List<DryingCake> cakes = cakeContents.of(tally.layers(), tally.lots());
+    private List<DriedLayer> list(List<DryingCake> cakes) {
         List<DriedLayer> dried = new ArrayList<>();
-        for (Step step : tally.run().orderedSteps()) {
+        for (Step step : run.orderedSteps()) {
             boolean dries = step.operation().filter(o -> o == Operation.DRY).isPresent();
             Optional<DryingAgent> agent = dries ? substances.dryingAgent(step.material()) : Optional.empty();
             Optional<Double> grams = cakeContents.agentGrams(step);

@@ -62,19 +62,19 @@ final class IdentityAccount {
     }
 
     /** Densities to expect of the two phases of a contact at 20 °C, if it is one and both phases have a liquid. */
-    Optional<Plan.Densities> densities(Step step, List<ChargeAmount> amounts) {
+    Optional<PhaseDensities> densities(Step step, List<ChargeAmount> amounts) {
         double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
         return flow.phases(step).flatMap(p -> densities(p, solutes, TABLE_CELSIUS));
     }
 
-    private Optional<Plan.Densities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
+    private Optional<PhaseDensities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
         return expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE, celsius)
                 .flatMap(organic -> expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
-                        .map(aqueous -> new Plan.Densities(organic, aqueous)));
+                        .map(aqueous -> new PhaseDensities(organic, aqueous)));
     }
 
     private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
-        List<Plan.Densities> densities = given.stream()
+        List<PhaseDensities> densities = given.stream()
                 .flatMap(l -> densities(phases, solutes, celsius(l)).stream())
                 .toList();
         if (densities.size() < given.size()) {

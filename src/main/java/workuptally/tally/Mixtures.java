@@ -6,40 +6,32 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.measure.MeasuredValue;
-import workuptally.measure.Readings;
-import workuptally.model.Limits;
+import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
 
 /** Estimates of what stands in the funnel at each contact of a run, for rules that ask about solvents and volumes. Estimates, never data. */
 final class Mixtures {
-    private final RunTally tally;
+    private final Run run;
+    private final List<LayerTally> layers;
     private final Substances substances;
     private final LayerFlow flow;
 
-    private Mixtures(RunTally tally, Substances substances, LayerFlow flow) {
-        this.tally = tally;
+    private Mixtures(Run run, List<LayerTally> layers, Substances substances, LayerFlow flow) {
+        this.run = run;
+        this.layers = layers;
         this.substances = substances;
         this.flow = flow;
     }
 
     /** Every contact of a run, in order of the steps. */
-    static List<ContactMixture> of(RunTally tally, Substances substances, LayerFlow flow) {
-        return new Mixtures(tally, substances, flow).list();
-    }
-
-    /** The estimates of the layer map, from finished results, with swapped layers put right. */
-    static LayerFlow flow(RunTally tally, Limits limits, Substances substances) {
-        List<Addition> additions =
-                new Additions(tally.run(), new Readings(), limits, LayerGraph.of(tally.run()), substances).list();
-        LayerFlow flow = LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
-        flow.correct(tally.evidence().identities());
-        return flow;
+    static List<ContactMixture> of(Run run, List<LayerTally> layers, Substances substances, LayerFlow flow) {
+        return new Mixtures(run, layers, substances, flow).list();
     }
 
     private List<ContactMixture> list() {
         List<ContactMixture> mixtures = new ArrayList<>();
-        for (Step step : tally.run().orderedSteps()) {
+        for (Step step : run.orderedSteps()) {
             flow.phases(step).ifPresent(p -> mixtures.add(mixture(step, p)));
         }
         return mixtures;
@@ -68,13 +60,17 @@ final class Mixtures {
     private OptionalDouble out(Step step) {
         double sum = 0;
         for (String label : step.gives()) {
-            Optional<MeasuredValue> volume = tally.layer(label).flatMap(LayerTally::volumeMillilitres);
+            Optional<MeasuredValue> volume = layer(label).flatMap(LayerTally::volumeMillilitres);
             if (volume.isEmpty()) {
                 return OptionalDouble.empty();
             }
             sum += volume.get().value();
         }
         return OptionalDouble.of(sum);
+    }
+
+    private Optional<LayerTally> layer(String label) {
+        return layers.stream().filter(l -> l.label().equals(label)).findFirst();
     }
 
     private boolean isWaterMiscible(String name) {

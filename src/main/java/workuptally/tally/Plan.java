@@ -86,23 +86,10 @@ public record Plan(
      * @param splits how the volume of an extraction is best divided, one for each wanted product whose distribution is known
      */
     public record PlannedStep(
-            Step step, Optional<Densities> densities, Optional<DryingNeed> drying, List<ExtractionSplit> splits) {
+            Step step, Optional<PhaseDensities> densities, Optional<DryingNeed> drying, List<ExtractionSplit> splits) {
         /** Copies the list. */
         public PlannedStep {
             splits = List.copyOf(splits);
-        }
-    }
-
-    /**
-     * Densities expected at a contact.
-     *
-     * @param organic of the organic phase
-     * @param aqueous of the aqueous phase
-     */
-    public record Densities(LayerIdentity.Expected organic, LayerIdentity.Expected aqueous) {
-        /** The phase expected below; empty where the two overlap. */
-        public Optional<Layer.Phase> lower() {
-            return LayerIdentity.lower(organic, aqueous);
         }
     }
 

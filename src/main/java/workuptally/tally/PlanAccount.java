@@ -14,6 +14,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.DryingAgent;
@@ -32,7 +33,9 @@ final class PlanAccount {
     private static final double MOST_AGENT_FACTOR = 2;
     private static final double LEAST_GRAMS = 1e-6;
 
-    private final RunTally tally;
+    private final Run run;
+    private final List<ChargeAmount> amounts;
+    private final Optional<Theory> theory;
     private final Limits limits;
     private final Substances substances;
     private final LayerFlow flow;
@@ -42,30 +45,34 @@ final class PlanAccount {
     private final LayerMakeUps names;
     private final ExtractionSplits splits;
 
-    private PlanAccount(RunTally tally, Limits limits, Substances substances, LayerFlow flow) {
-        this.tally = tally;
+    PlanAccount(
+            Run run,
+            List<ChargeAmount> amounts,
+            Optional<Theory> theory,
+            Limits limits,
+            Substances substances,
+            LayerFlow flow) {
+        this.run = run;
+        this.amounts = amounts;
+        this.theory = theory;
         this.limits = limits;
         this.substances = substances;
         this.flow = flow;
-        this.identities = new IdentityAccount(tally.run(), flow);
-        this.drying = new CakeContents(tally.run(), substances, LayerGraph.of(tally.run()), flow);
-        this.waste = new WasteAccount(tally.run(), limits, substances);
+        this.identities = new IdentityAccount(run, flow);
+        this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
+        this.waste = new WasteAccount(run, limits, substances);
         this.names = new LayerMakeUps(substances, flow);
-        this.splits = new ExtractionSplits(tally.run(), new Materials(substances), flow);
+        this.splits = new ExtractionSplits(run, new Materials(substances), flow);
     }
 
-    /** The plan behind finished results. */
-    static Plan of(RunTally tally, Limits limits, Substances substances, LayerFlow flow) {
-        return new PlanAccount(tally, limits, substances, flow).plan();
-    }
-
-    private Plan plan() {
+    /** What the planned entries lead to. */
+    Plan plan() {
         List<ExpectedLayer> layers = layers();
         return new Plan(weighings(), products(), steps(), layers, waste(layers));
     }
 
     private List<Weighing> weighings() {
-        return tally.amounts().stream()
+        return amounts.stream()
                 .map(a -> new Weighing(
                         a.charge().material(),
                         a.charge()
@@ -84,7 +91,7 @@ final class PlanAccount {
     }
 
     private List<ExpectedProduct> products() {
-        return tally.theory().stream()
+        return theory.stream()
                 .flatMap(t -> t.products().stream())
                 .map(p -> new ExpectedProduct(
                         p.product().name(),
@@ -100,8 +107,8 @@ final class PlanAccount {
     }
 
     private List<PlannedStep> steps() {
-        return tally.run().orderedSteps().stream()
-                .map(s -> new PlannedStep(s, identities.densities(s, tally.amounts()), drying(s), splits.of(s)))
+        return run.orderedSteps().stream()
+                .map(s -> new PlannedStep(s, identities.densities(s, amounts), drying(s), splits.of(s)))
                 .toList();
     }
 
@@ -124,7 +131,7 @@ final class PlanAccount {
 
     private List<ExpectedLayer> layers() {
         Map<String, ExpectedLayer> layers = new LinkedHashMap<>();
-        for (Step step : tally.run().orderedSteps()) {
+        for (Step step : run.orderedSteps()) {
             for (String label : step.gives()) {
                 if (!label.equals(Step.REACTION_MIXTURE)) {
                     layers.put(label, layer(label, step));
@@ -139,7 +146,7 @@ final class PlanAccount {
         boolean followed = !step.givesOther().contains(label);
         Mixture mixture = followed ? withoutAgents(flow.portion(label)) : Mixture.EMPTY;
         Optional<Layer.Phase> phase = phase(label, step);
-        boolean terminal = tally.run().orderedSteps().stream()
+        boolean terminal = run.orderedSteps().stream()
                 .noneMatch(s -> s.from().contains(label) && !isOperation(s, Operation.SAMPLE));
         Optional<WasteLine> line = terminal && mixture.totalGrams() > 0
                 ? Optional.of(waste.expected(label, phase, mixture))
@@ -180,7 +187,7 @@ final class PlanAccount {
         if (step.givesAqueous().contains(label)) {
             return Optional.of(Layer.Phase.AQUEOUS);
         }
-        return tally.run().layer(label).flatMap(Layer::phase);
+        return run.layer(label).flatMap(Layer::phase);
     }
 
     private Map<String, Double> named(Mixture mixture) {

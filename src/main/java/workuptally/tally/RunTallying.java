@@ -27,21 +27,14 @@ public final class RunTallying {
         Followed followed = accounts.followed(charged, portions);
         RunTally tally = accounts.result(charged, portions, followed);
         return run.status() == Run.Status.PLANNED
-                ? tally.with(PlanAccount.of(tally, limits, substances, followed.flow()))
+                ? tally.with(
+                        new PlanAccount(run, charged.amounts(), charged.theory(), limits, substances, followed.flow())
+                                .plan())
                 : tally;
     }
 
     /** What was put in: amounts, the theory they allow, and the units of each partner. */
     private record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons skeletons) {}
-
-    /** What was weighed and assayed. */
-    record Portions(
-            List<LotTally> lots,
-            PurifiedLots purified,
-            Map<String, List<Content>> inLots,
-            List<LayerTally> layers,
-            Found found,
-            List<ProductYield> yields) {}
 
     /** Solvents, water and salts along the steps, with layers that are swapped by their density put right, and what the steps set going. */
     private record Followed(
@@ -49,6 +42,7 @@ public final class RunTallying {
             LayerFlow flow,
             List<LayerIdentity> identities,
             List<DryingCake> cakes,
+            List<DriedLayer> dried,
             List<StepReaction> reactions) {}
 
     /** The accounts of one run; its readings are shared by all of them, so that what is common to two figures stays common. */
@@ -116,11 +110,14 @@ public final class RunTallying {
                             portions.layers(),
                             charged.theory())
                     .list();
+            CakeContents cakeContents = new CakeContents(run, substances, graph, flow);
+            List<DryingCake> cakes = cakeContents.of(portions.layers(), portions.lots());
             return new Followed(
                     additions,
                     flow,
                     identities,
-                    new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots()),
+                    cakes,
+                    DryingAccount.of(run, substances, cakeContents, cakes),
                     reactions);
         }
 
@@ -229,6 +226,8 @@ public final class RunTallying {
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
+                    Mixtures.of(run, portions.layers(), substances, followed.flow()),
+                    followed.dried(),
                     metrics,
                     Optional.empty());
         }

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param unlabelledPhases phases of contacts without a label
  * @param graphFaults what does not fit together in the steps
  * @param makeUps what each terminal layer is made of
+ * @param contactMixtures what stood in the funnel at each contact, estimated
+ * @param dried every drying step with a weighed, listed agent
  * @param metrics mass metrics, if the product was assayed
  * @param plan what to expect, of a run that is only planned
  */
@@ -27,6 +29,8 @@ public record WorkupEvidence(
         List<UnlabelledPhase> unlabelledPhases,
         List<GraphFault> graphFaults,
         List<LayerMakeUp> makeUps,
+        List<ContactMixture> contactMixtures,
+        List<DriedLayer> dried,
         Optional<Metrics> metrics,
         Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
@@ -50,6 +54,8 @@ public record WorkupEvidence(
                 List.of(),
                 graphFaults,
                 List.of(),
+                List.of(),
+                List.of(),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -64,6 +70,8 @@ public record WorkupEvidence(
         unlabelledPhases = List.copyOf(unlabelledPhases);
         graphFaults = List.copyOf(graphFaults);
         makeUps = List.copyOf(makeUps);
+        contactMixtures = List.copyOf(contactMixtures);
+        dried = List.copyOf(dried);
     }
 
     /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
@@ -84,6 +92,8 @@ public record WorkupEvidence(
                 unlabelledPhases,
                 graphFaults,
                 makeUps,
+                contactMixtures,
+                dried,
                 metrics,
                 Optional.of(expected));
     }

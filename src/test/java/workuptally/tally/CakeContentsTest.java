@@ -32,9 +32,7 @@ class CakeContentsTest {
                 .filter(c -> c.place().equals("cake K1"))
                 .findFirst()
                 .orElseThrow();
-        DriedLayer inNote = new RunEstimates(Limits.defaults(), SmallBook.substances())
-                .dried(tally)
-                .get(0);
+        DriedLayer inNote = tally.evidence().dried().get(0);
         assertEquals(inClosure.lowGrams(), inNote.productLowGrams().orElseThrow(), 1e-12);
         assertEquals(inClosure.highGrams(), inNote.productHighGrams().orElseThrow(), 1e-12);
         // Middle of 1.8034 and 3.00 is 2.4017 g, of which 100 in 120 parts are toluene: 2.00142 g.

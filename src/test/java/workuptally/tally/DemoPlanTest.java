@@ -70,7 +70,7 @@ class DemoPlanTest {
     @Test
     void waterIsExpectedBelowTheEtherInEveryWash() {
         for (String number : List.of("2", "3", "4")) {
-            Plan.Densities densities = step(number).densities().orElseThrow();
+            PhaseDensities densities = step(number).densities().orElseThrow();
             assertEquals(Optional.of(Layer.Phase.AQUEOUS), densities.lower(), number);
             assertTrue(densities.organic().lowGramsPerMillilitre() >= 0.73, number);
         }

@@ -5,7 +5,6 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.DriedLayer;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 
 /** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
@@ -13,12 +12,6 @@ final class DryingAgentShort implements RunRule {
     static final String CODE = "drying-agent-short";
 
     private static final double LEAST_RATIO = 1.5;
-
-    private final RunEstimates estimates;
-
-    DryingAgentShort(RunEstimates estimates) {
-        this.estimates = estimates;
-    }
 
     @Override
     public List<String> codes() {
@@ -28,7 +21,7 @@ final class DryingAgentShort implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (DriedLayer dried : estimates.dried(tally)) {
+        for (DriedLayer dried : tally.evidence().dried()) {
             if (dried.capacityRatio() < LEAST_RATIO) {
                 findings.add(
                         CODE,

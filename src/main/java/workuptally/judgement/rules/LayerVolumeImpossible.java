@@ -6,18 +6,11 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 
 /** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
 final class LayerVolumeImpossible implements RunRule {
     static final String CODE = "layer-volume-impossible";
-
-    private final RunEstimates estimates;
-
-    LayerVolumeImpossible(RunEstimates estimates) {
-        this.estimates = estimates;
-    }
 
     @Override
     public List<String> codes() {
@@ -27,7 +20,7 @@ final class LayerVolumeImpossible implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (ContactMixture contact : estimates.contacts(tally)) {
+        for (ContactMixture contact : tally.evidence().contactMixtures()) {
             if (contact.outMillilitres().isPresent() && contact.inMillilitres() > 0) {
                 double out = contact.outMillilitres().getAsDouble();
                 double percent = Contraction.changePercent(contact.inMillilitres(), out);

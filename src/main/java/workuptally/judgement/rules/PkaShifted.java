@@ -8,7 +8,6 @@ import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 
 /** More than 10 % w/w alcohol in the aqueous phase while pH, pKa and partition are used: the pKa is not the one in water. */
@@ -16,12 +15,6 @@ final class PkaShifted implements RunRule {
     static final String CODE = "pka-shifted";
 
     private static final double NOTE_PERCENT = 10;
-
-    private final RunEstimates estimates;
-
-    PkaShifted(RunEstimates estimates) {
-        this.estimates = estimates;
-    }
 
     @Override
     public List<String> codes() {
@@ -40,7 +33,7 @@ final class PkaShifted implements RunRule {
         if (ionised.isEmpty()) {
             return findings.list();
         }
-        for (ContactMixture contact : estimates.contacts(tally)) {
+        for (ContactMixture contact : tally.evidence().contactMixtures()) {
             if (contact.alcoholInAqueousPercent() > NOTE_PERCENT
                     && contact.step().pHAfter().entered().isPresent()) {
                 findings.add(

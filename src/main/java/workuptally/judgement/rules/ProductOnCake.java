@@ -9,7 +9,6 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.tally.DriedLayer;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.Theory.ProductTheory;
 
@@ -18,12 +17,6 @@ final class ProductOnCake implements RunRule {
     static final String CODE = "product-on-cake";
 
     private static final double NOTE_PERCENT = 0.5;
-
-    private final RunEstimates estimates;
-
-    ProductOnCake(RunEstimates estimates) {
-        this.estimates = estimates;
-    }
 
     @Override
     public List<String> codes() {
@@ -34,7 +27,7 @@ final class ProductOnCake implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         Set<String> told = new HashSet<>();
-        for (DriedLayer dried : estimates.dried(tally)) {
+        for (DriedLayer dried : tally.evidence().dried()) {
             Optional<ProductTheory> theory = tally.theory()
                     .flatMap(t -> t.products().stream()
                             .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))

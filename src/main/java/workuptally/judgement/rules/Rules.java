@@ -1,7 +1,6 @@
 package workuptally.judgement.rules;
 
 import java.util.List;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.Substances;
 
 /** Every rule, in the order in which findings of one severity are listed. Adding a rule touches the rule, its test, its page and this list. */
@@ -9,7 +8,7 @@ public final class Rules {
     private Rules() {}
 
     /** Rules about one run. */
-    public static List<RunRule> ofRun(Substances substances, RunEstimates estimates) {
+    public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
                 new FormContradictsName(),
@@ -39,11 +38,11 @@ public final class Rules {
                 new CoefficientForgotten(),
                 new UnitSlip(),
                 new PlanCopied(),
-                new LayerVolumeImpossible(estimates),
+                new LayerVolumeImpossible(),
                 new MassVolumeDensity(),
                 new LoadsNotRecorded(),
-                new DryingAgentShort(estimates),
-                new ProductOnCake(estimates),
+                new DryingAgentShort(),
+                new ProductOnCake(),
                 new WetCrude(substances),
                 new NotAtConstantMass(),
                 new VolatileProduct(),
@@ -52,8 +51,8 @@ public final class Rules {
                 new CountedTwice(),
                 new AliquotsTaken(),
                 new CropsIncomplete(),
-                new WaterMiscibleSolvent(estimates),
-                new PkaShifted(estimates),
+                new WaterMiscibleSolvent(),
+                new PkaShifted(),
                 new RecoveredSolventTakenAsPure(),
                 new MassGap(),
                 new ReviewDatePassed());

@@ -5,7 +5,6 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.ContactMixture;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 
 /** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
@@ -15,12 +14,6 @@ final class WaterMiscibleSolvent implements RunRule {
     private static final double NOTE_PERCENT = 10;
     private static final double CHECK_PERCENT = 30;
 
-    private final RunEstimates estimates;
-
-    WaterMiscibleSolvent(RunEstimates estimates) {
-        this.estimates = estimates;
-    }
-
     @Override
     public List<String> codes() {
         return List.of(CODE);
@@ -29,7 +22,7 @@ final class WaterMiscibleSolvent implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        estimates.contacts(tally).stream()
+        tally.evidence().contactMixtures().stream()
                 .filter(c -> c.waterMisciblePercent() > NOTE_PERCENT)
                 .findFirst()
                 .ifPresent(contact -> judge(findings, contact));
