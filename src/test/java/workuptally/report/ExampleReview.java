@@ -260,6 +260,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 "",
                 Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 "",
                 row);
     }

@@ -325,6 +325,7 @@ final class InventedReviews {
                 BLANK,
                 "¹H NMR",
                 BLANK,
+                BLANK,
                 "",
                 ROW);
         return new LotTally(
@@ -675,6 +676,7 @@ final class InventedReviews {
                 number(1),
                 Optional.of(new Amount(number(8.82), Dimension.MASS, "g")),
                 Optional.empty(),
+                BLANK,
                 number(99),
                 BLANK,
                 BLANK,
