@@ -27,6 +27,9 @@ public final class Reference {
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
+    private final List<NameWord> nameWords;
+    private final List<NameClass> nameClasses;
+    private final List<HeavyMetal> heavyMetals;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -60,6 +63,7 @@ public final class Reference {
     private final Answers<Optional<DryingAgent>> dryingAgentsMeant = new Answers<>();
     private final Answers<List<SolventShare>> blendsMeant = new Answers<>();
 
+    private final Solutions solutions;
     private final WashNames washNames;
     private final SolventBlends blends;
 
@@ -70,6 +74,9 @@ public final class Reference {
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
         solvents = each(files, Table.SOLVENTS, Solvent::of);
         liquids = each(files, Table.LIQUIDS, Liquid::of);
+        nameWords = each(files, Table.NAME_WORDS, NameWord::of);
+        nameClasses = each(files, Table.NAME_CLASSES, NameClass::of);
+        heavyMetals = each(files, Table.HEAVY_METALS, HeavyMetal::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -90,6 +97,7 @@ public final class Reference {
                 .collect(Collectors.groupingBy(
                         row -> Names.plain(row.compound()), LinkedHashMap::new, Collectors.toUnmodifiableList()));
         indexNames();
+        solutions = new Solutions(washes, washesByName, solutesByName, densitiesByName);
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
         blends = new SolventBlends(this::solvent);
     }
@@ -277,6 +285,26 @@ public final class Reference {
     /** All liquid reagents and products. */
     public List<Liquid> liquids() {
         return liquids;
+    }
+
+    /** The words that stand around names of materials. */
+    public List<NameWord> nameWords() {
+        return nameWords;
+    }
+
+    /** The words in a name that tell a class. */
+    public List<NameClass> nameClasses() {
+        return nameClasses;
+    }
+
+    /** The elements that count as heavy metals. */
+    public List<HeavyMetal> heavyMetals() {
+        return heavyMetals;
+    }
+
+    /** Solutions in water at any strength that the tables know. */
+    public Solutions solutions() {
+        return solutions;
     }
 
     /** Density table of the solute a name or formula means. */
