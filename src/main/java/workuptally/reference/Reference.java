@@ -38,6 +38,8 @@ public final class Reference {
     private final List<Hazard> hazards;
     private final Map<String, List<ConcentrationLimit>> concentrationLimits;
     private final Map<String, HStatement> hStatements;
+    private final List<MaterialRow> materials;
+    private final Reactivity reactivity;
     private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
     private final List<Balance> balances;
@@ -55,6 +57,7 @@ public final class Reference {
     private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
     private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
+    private final Map<String, MaterialRow> materialsByName = new LinkedHashMap<>();
     private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
     private final Answers<Spelling> spellings = new Answers<>();
@@ -86,6 +89,11 @@ public final class Reference {
         concentrationLimits = each(files, Table.CONCENTRATION_LIMITS, ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
         hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
+        materials = each(files, Table.MATERIALS, MaterialRow::of);
+        reactivity = new Reactivity(
+                each(files, Table.REACTIVITY_GROUPS, ReactivityGroup::of),
+                each(files, Table.REACTIVITY_PAIRS, ReactivityPair::of),
+                each(files, Table.REACTIVITY_STRENGTHS, ReactivityStrength::of));
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
         balances = each(files, Table.BALANCES, Balance::of);
@@ -202,6 +210,11 @@ public final class Reference {
             wasteStreamsByName.putIfAbsent(Names.plain(row.key()), row);
             wasteStreamsByName.putIfAbsent(Names.plain(row.name()), row);
         });
+        materials.forEach(row -> {
+            materialsByName.put(Names.plain(row.name()), row);
+            row.aliases().forEach(alias -> materialsByName.putIfAbsent(Names.plain(alias), row));
+        });
+        materials.forEach(row -> materialsByName.putIfAbsent(Names.plain(row.key()), row));
         hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
     }
 
@@ -397,6 +410,21 @@ public final class Reference {
     /** All hazard statements. */
     public List<HStatement> hStatements() {
         return List.copyOf(hStatements.values());
+    }
+
+    /** The material a name, alias or key means; a name that several rows share means none. */
+    public Optional<MaterialRow> material(String name) {
+        return find(materialsByName, name);
+    }
+
+    /** All materials. */
+    public List<MaterialRow> materials() {
+        return materials;
+    }
+
+    /** Classes of materials and what happens where they meet. */
+    public Reactivity reactivity() {
+        return reactivity;
     }
 
     /** All pairs that must not meet. */
