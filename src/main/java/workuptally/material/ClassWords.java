@@ -18,7 +18,10 @@ final class ClassWords {
         String plain = name.toLowerCase(Locale.ROOT).replace("sulph", "sulf");
         List<NameClass> found = new ArrayList<>();
         for (NameClass row : rows) {
-            if (plain.contains(row.word()) && stands(row, plain)) {
+            boolean told = row.match() == NameClass.Match.FORMULA
+                    ? endsFormula(row.word(), name)
+                    : plain.contains(row.word()) && stands(row, plain);
+            if (told) {
                 found.add(row);
             }
         }
@@ -39,12 +42,32 @@ final class ClassWords {
                         case WORD -> begins && ends;
                         case ENDING -> ends;
                         case START -> begins;
+                        case FORMULA -> false;
                     };
             if (placed && isPreceded(row, free.substring(0, at))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** {@code KN3} and {@code Zn(N3)2} end with N3 behind a metal; benzonitrile, {@code PhCN}, does not end so with CN. */
+    private static boolean endsFormula(String ion, String name) {
+        int to = name.length();
+        while (to > 0 && Character.isDigit(name.charAt(to - 1)) && name.lastIndexOf(')', to) >= 0) {
+            to--;
+        }
+        String text = name.substring(0, to);
+        String bare = text.endsWith(")") ? text.substring(0, text.length() - 1) : name;
+        if (!bare.endsWith(ion) || bare.length() == ion.length()) {
+            return false;
+        }
+        String before = bare.substring(0, bare.length() - ion.length());
+        String metal = before.endsWith("(") ? before.substring(0, before.length() - 1) : before;
+        return SubstanceIndex.formula(metal)
+                .filter(f -> !metal.isEmpty())
+                .filter(SubstanceIndex::isOfMetalsAlone)
+                .isPresent();
     }
 
     private static boolean isPreceded(NameClass row, String before) {

@@ -87,7 +87,7 @@ public final class MaterialReader {
         for (String each : text.split(";")) {
             String name = each.strip();
             if (!name.isEmpty()) {
-                parts.addAll(reading.read(name, Optional.empty())
+                parts.addAll(reading.readShare(name)
                         .orElseGet(() -> reading.unlisted(name, Optional.empty()))
                         .parts());
             }

@@ -87,6 +87,7 @@ final class PartMaker {
         metals.addAll(heavyMetals.in(written));
         Set<String> own = new LinkedHashSet<>();
         words.forEach(word -> own.addAll(word.classes()));
+        own.addAll(common(choices));
         if (!metals.isEmpty()) {
             own.add(HEAVY_METAL);
         }
@@ -103,6 +104,20 @@ final class PartMaker {
                 metals,
                 List.copyOf(choices),
                 List.copyOf(words));
+    }
+
+    /** Classes that a name tells whichever of its meanings holds. */
+    private Set<String> common(List<Substance> choices) {
+        Set<String> common = new LinkedHashSet<>();
+        for (int i = 0; i < choices.size(); i++) {
+            Set<String> each =
+                    membership(choices.get(i), Around.NOTHING, Optional.empty()).classes();
+            if (i == 0) {
+                common.addAll(each);
+            }
+            common.retainAll(each);
+        }
+        return choices.size() > 1 ? common : Set.of();
     }
 
     /** The same part with its share of a mixture. */
