@@ -15,14 +15,17 @@ final class Amounts {
             unit--;
         }
         int number = unit;
-        while (number > 0 && (text.charAt(number - 1) == ' ' && number == unit || isOfNumber(text.charAt(number - 1)))) {
+        while (number > 0
+                && (text.charAt(number - 1) == ' ' && number == unit || isOfNumber(text.charAt(number - 1)))) {
             number--;
         }
         boolean amount = UNITS.contains(text.substring(unit))
                 && number < unit
                 && number > 0
                 && text.substring(number, unit).chars().anyMatch(Character::isDigit);
-        return amount && text.charAt(number - 1) == ' ' ? text.substring(0, number).strip() : text;
+        return amount && text.charAt(number - 1) == ' '
+                ? text.substring(0, number).strip()
+                : text;
     }
 
     private static boolean isOfNumber(char c) {

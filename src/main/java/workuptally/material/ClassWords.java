@@ -37,13 +37,12 @@ final class ClassWords {
             int end = at + row.word().length();
             boolean begins = at == 0 || !Character.isLetter(free.charAt(at - 1));
             boolean ends = end == free.length() || !Character.isLetter(free.charAt(end));
-            boolean placed =
-                    switch (row.match()) {
-                        case WORD -> begins && ends;
-                        case ENDING -> ends;
-                        case START -> begins;
-                        case FORMULA -> false;
-                    };
+            boolean placed = switch (row.match()) {
+                case WORD -> begins && ends;
+                case ENDING -> ends;
+                case START -> begins;
+                case FORMULA -> false;
+            };
             if (placed && isPreceded(row, free.substring(0, at))) {
                 return true;
             }
@@ -80,7 +79,8 @@ final class ClassWords {
         }
         String text = before.substring(0, to);
         // A metal may stand before the group that the word names: lithium tert-butoxide.
-        return text.endsWith(row.before().get()) || lastOfMetal(text).endsWith(row.before().get());
+        return text.endsWith(row.before().get())
+                || lastOfMetal(text).endsWith(row.before().get());
     }
 
     private static String lastOfMetal(String text) {

@@ -56,7 +56,10 @@ record Figure(Strength strength, int from, int to) {
 
     private static boolean continuesNumber(String text, int index) {
         char c = text.charAt(index);
-        return isDigit(text, index) || c == '.' || c == '-' && index > 0 && isDigit(text, index - 1) || c == ',' && index > 0 && isDigit(text, index - 1);
+        return isDigit(text, index)
+                || c == '.'
+                || c == '-' && index > 0 && isDigit(text, index - 1)
+                || c == ',' && index > 0 && isDigit(text, index - 1);
     }
 
     private static boolean isBoundary(char c) {
@@ -123,10 +126,12 @@ record Figure(Strength strength, int from, int to) {
         return switch (rest.charAt(0)) {
             case 'M' -> Optional.of(new Figure(Strength.of(Kind.MOLES_PER_LITRE, value), from, at + 1));
             case 'N' -> Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1));
-            // A small n is how normal solutions are written in German; a small m is metre, milli and molal, and left alone.
-            case 'n' -> spaced && rest.length() > 1
-                    ? Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
-                    : Optional.empty();
+            // A small n is how normal solutions are written in German; a small m is metre, milli and molal, and left
+            // alone.
+            case 'n' ->
+                spaced && rest.length() > 1
+                        ? Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
+                        : Optional.empty();
             default -> Optional.empty();
         };
     }

@@ -77,8 +77,7 @@ public final class MaterialReader {
         if (text.indexOf(';') > 0) {
             return ofList(written, text);
         }
-        return material(
-                written, text, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
+        return material(written, text, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
     }
 
     /** Several materials, one after the other: the contents of a container, a composition. */

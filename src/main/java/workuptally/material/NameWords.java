@@ -63,7 +63,8 @@ final class NameWords {
     int endingForSolution(String name) {
         String plain = name.toLowerCase(Locale.ROOT);
         return byPhrase.values().stream()
-                .filter(w -> w.meaning() == NameWord.Meaning.SOLUTION && w.word().length() >= SHORTEST_INFLECTED)
+                .filter(w ->
+                        w.meaning() == NameWord.Meaning.SOLUTION && w.word().length() >= SHORTEST_INFLECTED)
                 .map(w -> w.word().toLowerCase(Locale.ROOT))
                 .filter(w -> plain.endsWith(w) && plain.length() > w.length())
                 .mapToInt(String::length)

@@ -1,6 +1,5 @@
 package workuptally.material;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,7 +65,14 @@ final class Qualifiers {
 
     /** Takes one thing off; false where nothing is left to take. */
     boolean peel() {
-        return trimmed() || bracket() || backWords() || frontWords() || figures() || ratioAtAnEnd() || support() || compound();
+        return trimmed()
+                || bracket()
+                || backWords()
+                || frontWords()
+                || figures()
+                || ratioAtAnEnd()
+                || support()
+                || compound();
     }
 
     private boolean trimmed() {
@@ -84,7 +90,15 @@ final class Qualifiers {
     }
 
     private static boolean isLoose(char c) {
-        return c == ' ' || c == ',' || c == ';' || c == ':' || c == '=' || c == '~' || c == '<' || c == '>' || c == '\u2264';
+        return c == ' '
+                || c == ','
+                || c == ';'
+                || c == ':'
+                || c == '='
+                || c == '~'
+                || c == '<'
+                || c == '>'
+                || c == '\u2264';
     }
 
     private boolean bracket() {
@@ -126,7 +140,8 @@ final class Qualifiers {
             Optional<Figure> figure = Figure.leading(rest + " ").filter(f -> strength.isEmpty());
             if (figure.isPresent()) {
                 strength = figure.map(Figure::strength);
-                rest = rest.substring(Math.min(rest.length(), figure.get().to())).strip();
+                rest = rest.substring(Math.min(rest.length(), figure.get().to()))
+                        .strip();
                 if (rest.isEmpty()) {
                     return true;
                 }
@@ -281,7 +296,9 @@ final class Qualifiers {
             from--;
         }
         List<Double> back = Ratio.read(text.substring(from));
-        if (!back.isEmpty() && ratio.isEmpty() && (from == 0 || isLoose(text.charAt(from - 1)) || text.charAt(from - 1) == '(')) {
+        if (!back.isEmpty()
+                && ratio.isEmpty()
+                && (from == 0 || isLoose(text.charAt(from - 1)) || text.charAt(from - 1) == '(')) {
             ratio = back;
             rest = text.substring(0, from).strip();
             return true;

@@ -43,8 +43,7 @@ final class Reading {
 
     /** A text of which nothing is understood but its words. */
     Parsed unlisted(String text, Optional<Formula> given) {
-        return new Parsed(
-                List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);
+        return new Parsed(List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);
     }
 
     /** The parts of a text, as far as they are understood; empty where not even one of them is. */
@@ -121,8 +120,10 @@ final class Reading {
             }
         }
         SubstanceIndex.Answer answer = index.find(q.rest());
-        Optional<Substance> only =
-                answer.only().or(() -> ofGiven(answer, given)).or(() -> onSupport(q)).or(() -> synonyms(q));
+        Optional<Substance> only = answer.only()
+                .or(() -> ofGiven(answer, given))
+                .or(() -> onSupport(q))
+                .or(() -> synonyms(q));
         if (only.isPresent()) {
             return Optional.of(of(q, only.get(), depth));
         }
@@ -160,9 +161,11 @@ final class Reading {
         if (open <= 0 || !q.rest().endsWith(")")) {
             return Optional.empty();
         }
-        List<Substance> outside = index.find(q.rest().substring(0, open).strip()).substances();
-        List<Substance> inside =
-                index.find(q.rest().substring(open + 1, q.rest().length() - 1).strip()).substances();
+        List<Substance> outside =
+                index.find(q.rest().substring(0, open).strip()).substances();
+        List<Substance> inside = index.find(
+                        q.rest().substring(open + 1, q.rest().length() - 1).strip())
+                .substances();
         List<Substance> both = outside.stream().filter(inside::contains).toList();
         return both.size() == 1 ? Optional.of(both.get(0)) : Optional.empty();
     }
@@ -181,10 +184,12 @@ final class Reading {
 
     /** A solution that has a name of its own: what is dissolved, at the strength of the row, in water. */
     private Optional<List<Part>> ofWash(Qualifiers q, Wash wash) {
-        Optional<Substance> solute =
-                wash.solute().or(() -> Optional.of(wash.formula())).flatMap(name -> index.find(name).only());
+        Optional<Substance> solute = wash.solute()
+                .or(() -> Optional.of(wash.formula()))
+                .flatMap(name -> index.find(name).only());
         Optional<Substance> water = index.find("water").only();
-        boolean strengthWritten = q.strength().filter(s -> s.value().isPresent()).isPresent();
+        boolean strengthWritten =
+                q.strength().filter(s -> s.value().isPresent()).isPresent();
         if (solute.isEmpty() || water.isEmpty()) {
             return Optional.empty();
         }
@@ -209,14 +214,16 @@ final class Reading {
                 return withWater.get();
             }
             if (isGrade(q.strength())) {
-                return List.of(maker.listed(
-                        q.rest(), substance, new Around(Optional.empty(), q.form(), false, false)));
+                return List.of(maker.listed(q.rest(), substance, new Around(Optional.empty(), q.form(), false, false)));
             }
         }
         boolean water = carrier.isEmpty()
                 ? q.isAqueous() || isSolutionOfSolute(q, substance)
                 : carrier.size() == 1 && isWater(carrier.get(0));
-        if (water && percent && !q.isAqueous() && maker.solution(substance, q.strength()).isEmpty()) {
+        if (water
+                && percent
+                && !q.isAqueous()
+                && maker.solution(substance, q.strength()).isEmpty()) {
             // Beyond what dissolves: the assay of a solid, as of potassium hydroxide at 85 %.
             water = false;
         }
@@ -231,7 +238,8 @@ final class Reading {
 
     private Substance withRowOfItsOwn(Substance solute, List<Part> carrier) {
         return carrier.size() == 1
-                ? index.solution(solute, carrier.get(0).substance().orElseThrow()).orElse(solute)
+                ? index.solution(solute, carrier.get(0).substance().orElseThrow())
+                        .orElse(solute)
                 : solute;
     }
 
@@ -264,8 +272,8 @@ final class Reading {
         }
         Part first = maker.listed(q.rest(), substance, Around.NOTHING);
         Part rest = maker.listed("water", water.get(), Around.NOTHING);
-        return Optional.of(List.of(
-                PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
+        return Optional.of(
+                List.of(PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
     }
 
     private List<Part> carrier(String text, int depth) {
@@ -380,8 +388,7 @@ final class Reading {
                             Optional.of(pieces.get(0)),
                             pieces.get(1),
                             Optional.empty(),
-                            new Around(
-                                    q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
+                            new Around(q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
                     .orElseThrow();
         }
         double sum = q.ratio().stream().mapToDouble(Double::doubleValue).sum();
@@ -421,13 +428,16 @@ final class Reading {
 
     /** A name that is a formula of its own, or a formula given beside it. */
     private Optional<List<Part>> byFormula(Qualifiers q, Optional<Formula> given) {
-        Optional<Formula> own = Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
+        Optional<Formula> own =
+                Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
         Optional<Formula> formula = given.or(() -> own);
-        List<Substance> same = formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());
+        List<Substance> same =
+                formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());
         if (same.size() == 1) {
             return Optional.of(of(q, same.get(0), DEEPEST));
         }
-        boolean solution = q.isAqueous() || q.strength().isPresent() || q.carrier().isPresent();
+        boolean solution =
+                q.isAqueous() || q.strength().isPresent() || q.carrier().isPresent();
         if (formula.isEmpty() && !solution) {
             return Optional.empty();
         }

@@ -67,14 +67,16 @@ final class SubstanceRows {
                     .toList();
             rows.named(row.name(), aliases, row.formula());
             joined.index(rows, row.name(), row.aliases());
-            row.hazards().ifPresent(key -> byHazard.computeIfAbsent(key, k -> new ArrayList<>())
-                    .add(rows));
+            row.hazards()
+                    .ifPresent(key -> byHazard.computeIfAbsent(key, k -> new ArrayList<>())
+                            .add(rows));
         }
         for (Hazard hazard : reference.hazards()) {
             List<SubstanceRows> linked = byHazard.getOrDefault(hazard.key(), List.of());
             linked.forEach(rows -> rows.hazard = Optional.of(hazard));
             SubstanceRows own = linked.stream()
-                    .filter(rows -> rows.row.filter(r -> r.key().equals(hazard.key())).isPresent())
+                    .filter(rows ->
+                            rows.row.filter(r -> r.key().equals(hazard.key())).isPresent())
                     .findFirst()
                     .or(() -> linked.size() == 1 ? Optional.of(linked.get(0)) : Optional.empty())
                     .orElseGet(() -> linked.isEmpty()

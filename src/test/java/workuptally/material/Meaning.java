@@ -12,21 +12,22 @@ final class Meaning {
                 .filter(part -> !part.carrier())
                 .map(Meaning::of)
                 .collect(Collectors.joining(" + "));
-        String carriers = material.parts().stream()
-                .filter(Part::carrier)
-                .map(Part::name)
-                .collect(Collectors.joining(" + "));
+        String carriers =
+                material.parts().stream().filter(Part::carrier).map(Part::name).collect(Collectors.joining(" + "));
         return parts + (carriers.isEmpty() ? "" : " in " + carriers);
     }
 
     private static String of(Part part) {
         StringBuilder text = new StringBuilder(part.name());
-        part.form().ifPresent(form -> text.append(" <")
-                .append(form.kind().name().toLowerCase(java.util.Locale.ROOT))
-                .append(' ')
-                .append(form.of())
-                .append('>'));
-        part.strength().ifPresent(strength -> text.append(" [").append(inWords(strength)).append(']'));
+        part.form()
+                .ifPresent(form -> text.append(" <")
+                        .append(form.kind().name().toLowerCase(java.util.Locale.ROOT))
+                        .append(' ')
+                        .append(form.of())
+                        .append('>'));
+        part.strength()
+                .ifPresent(
+                        strength -> text.append(" [").append(inWords(strength)).append(']'));
         part.volumeFraction().ifPresent(share -> text.append(' ').append(Math.round(share * 1000) / 1000.0));
         return text.toString();
     }
