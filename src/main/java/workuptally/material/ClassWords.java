@@ -18,7 +18,10 @@ final class ClassWords {
         String plain = name.toLowerCase(Locale.ROOT).replace("sulph", "sulf");
         List<NameClass> found = new ArrayList<>();
         for (NameClass row : rows) {
-            if (plain.contains(row.word()) && stands(row, plain)) {
+            boolean told = row.match() == NameClass.Match.FORMULA
+                    ? endsFormula(row.word(), name)
+                    : plain.contains(row.word()) && stands(row, plain);
+            if (told) {
                 found.add(row);
             }
         }
@@ -34,17 +37,36 @@ final class ClassWords {
             int end = at + row.word().length();
             boolean begins = at == 0 || !Character.isLetter(free.charAt(at - 1));
             boolean ends = end == free.length() || !Character.isLetter(free.charAt(end));
-            boolean placed =
-                    switch (row.match()) {
-                        case WORD -> begins && ends;
-                        case ENDING -> ends;
-                        case START -> begins;
-                    };
+            boolean placed = switch (row.match()) {
+                case WORD -> begins && ends;
+                case ENDING -> ends;
+                case START -> begins;
+                case FORMULA -> false;
+            };
             if (placed && isPreceded(row, free.substring(0, at))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** {@code KN3} and {@code Zn(N3)2} end with N3 behind a metal; benzonitrile, {@code PhCN}, does not end so with CN. */
+    private static boolean endsFormula(String ion, String name) {
+        int to = name.length();
+        while (to > 0 && Character.isDigit(name.charAt(to - 1)) && name.lastIndexOf(')', to) >= 0) {
+            to--;
+        }
+        String text = name.substring(0, to);
+        String bare = text.endsWith(")") ? text.substring(0, text.length() - 1) : name;
+        if (!bare.endsWith(ion) || bare.length() == ion.length()) {
+            return false;
+        }
+        String before = bare.substring(0, bare.length() - ion.length());
+        String metal = before.endsWith("(") ? before.substring(0, before.length() - 1) : before;
+        return SubstanceIndex.formula(metal)
+                .filter(f -> !metal.isEmpty())
+                .filter(SubstanceIndex::isOfMetalsAlone)
+                .isPresent();
     }
 
     private static boolean isPreceded(NameClass row, String before) {
@@ -57,7 +79,8 @@ final class ClassWords {
         }
         String text = before.substring(0, to);
         // A metal may stand before the group that the word names: lithium tert-butoxide.
-        return text.endsWith(row.before().get()) || lastOfMetal(text).endsWith(row.before().get());
+        return text.endsWith(row.before().get())
+                || lastOfMetal(text).endsWith(row.before().get());
     }
 
     private static String lastOfMetal(String text) {

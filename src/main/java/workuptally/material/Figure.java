@@ -56,11 +56,14 @@ record Figure(Strength strength, int from, int to) {
 
     private static boolean continuesNumber(String text, int index) {
         char c = text.charAt(index);
-        return isDigit(text, index) || c == '.' || c == ',' && index > 0 && isDigit(text, index - 1);
+        return isDigit(text, index)
+                || c == '.'
+                || c == '-' && index > 0 && isDigit(text, index - 1)
+                || c == ',' && index > 0 && isDigit(text, index - 1);
     }
 
     private static boolean isBoundary(char c) {
-        return c == ' ' || c == ',' || c == '(';
+        return c == ' ' || c == ',' || c == '(' || c == '~' || c == '<' || c == '>' || c == '\u2264';
     }
 
     private static boolean isFollowed(String text, Figure figure) {
@@ -88,8 +91,15 @@ record Figure(Strength strength, int from, int to) {
     }
 
     private static Optional<Figure> withUnit(String text, int from, int behindNumber) {
-        double value = value(text.substring(from, behindNumber));
         int at = behindNumber;
+        double value = value(text.substring(from, at));
+        if (at < text.length() - 1 && text.charAt(at) == '-' && isDigit(text, at + 1)) {
+            // A range stands for its middle: goods of 70-75 %.
+            int to = number(text, at + 1);
+            value = (value + value(text.substring(at + 1, to))) / 2;
+            at = to;
+        }
+        int behind = at;
         if (at < text.length() && text.charAt(at) == ' ') {
             at++;
         }
@@ -102,7 +112,7 @@ record Figure(Strength strength, int from, int to) {
                 }
             }
         }
-        return value > 0 ? ofLetters(rest, value, from, at, at > behindNumber) : Optional.empty();
+        return value > 0 ? ofLetters(rest, value, from, at, at > behind) : Optional.empty();
     }
 
     private static Optional<Figure> ofLetters(String rest, double value, int from, int at, boolean spaced) {
@@ -116,10 +126,12 @@ record Figure(Strength strength, int from, int to) {
         return switch (rest.charAt(0)) {
             case 'M' -> Optional.of(new Figure(Strength.of(Kind.MOLES_PER_LITRE, value), from, at + 1));
             case 'N' -> Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1));
-            // A small n is how normal solutions are written in German; a small m is metre, milli and molal, and left alone.
-            case 'n' -> spaced && rest.length() > 1
-                    ? Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
-                    : Optional.empty();
+            // A small n is how normal solutions are written in German; a small m is metre, milli and molal, and left
+            // alone.
+            case 'n' ->
+                spaced && rest.length() > 1
+                        ? Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
+                        : Optional.empty();
             default -> Optional.empty();
         };
     }

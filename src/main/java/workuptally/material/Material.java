@@ -33,7 +33,10 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
 
     /** How far it is understood: as far as its least understood part. */
     public State state() {
-        return parts.stream().map(Part::state).max(java.util.Comparator.naturalOrder()).orElseThrow();
+        return parts.stream()
+                .map(Part::state)
+                .max(java.util.Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** True where its name means more than one thing, or one of its parts does. */

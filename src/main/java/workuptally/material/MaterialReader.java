@@ -77,8 +77,7 @@ public final class MaterialReader {
         if (text.indexOf(';') > 0) {
             return ofList(written, text);
         }
-        return material(
-                written, text, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
+        return material(written, text, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
     }
 
     /** Several materials, one after the other: the contents of a container, a composition. */
@@ -87,7 +86,7 @@ public final class MaterialReader {
         for (String each : text.split(";")) {
             String name = each.strip();
             if (!name.isEmpty()) {
-                parts.addAll(reading.read(name, Optional.empty())
+                parts.addAll(reading.readShare(name)
                         .orElseGet(() -> reading.unlisted(name, Optional.empty()))
                         .parts());
             }

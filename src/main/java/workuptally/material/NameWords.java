@@ -48,6 +48,40 @@ final class NameWords {
         return Optional.ofNullable(word);
     }
 
+    /** A name without its last word, where that tells the water of crystallisation. */
+    Optional<String> withoutHydrate(String name) {
+        int space = name.lastIndexOf(' ');
+        return space > 0
+                        && find(name.substring(space + 1))
+                                .filter(w -> w.meaning() == NameWord.Meaning.HYDRATE)
+                                .isPresent()
+                ? Optional.of(name.substring(0, space))
+                : Optional.empty();
+    }
+
+    /** Length of a word for a solution with which a German compound ends, {@code NaCl-Lösung}; 0 where it ends otherwise. */
+    int endingForSolution(String name) {
+        String plain = name.toLowerCase(Locale.ROOT);
+        return byPhrase.values().stream()
+                .filter(w ->
+                        w.meaning() == NameWord.Meaning.SOLUTION && w.word().length() >= SHORTEST_INFLECTED)
+                .map(w -> w.word().toLowerCase(Locale.ROOT))
+                .filter(w -> plain.endsWith(w) && plain.length() > w.length())
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+    }
+
+    /** Other ways to write a support behind a name. */
+    List<String> spellingsOf(String support) {
+        return java.util.stream.Stream.concat(suffixes.stream(), byPhrase.values().stream())
+                .filter(w -> w.meaning() == NameWord.Meaning.SUPPORTED
+                        && w.value().filter(support::equals).isPresent())
+                .map(w -> w.word().startsWith("/") ? w.word() : " " + w.word())
+                .distinct()
+                .toList();
+    }
+
     /** A support written behind a stroke, {@code /C}. */
     Optional<NameWord> suffix(String name) {
         String plain = name.toLowerCase(Locale.ROOT);

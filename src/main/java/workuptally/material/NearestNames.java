@@ -1,6 +1,7 @@
 package workuptally.material;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,24 +22,34 @@ final class NearestNames {
     private record Candidate(String plain, String figures, long letters, String shown) {
         static Candidate of(String name, String shown) {
             String plain = Names.plain(name);
-            return new Candidate(plain, figures(plain), letters(plain), shown);
+            return new Candidate(plain, figuresOf(plain), lettersOf(plain), shown);
         }
     }
 
+    private final SubstanceIndex index;
+
     NearestNames(SubstanceIndex index) {
-        for (Map.Entry<String, Substance> name : index.names().entrySet()) {
-            candidates.add(Candidate.of(name.getKey(), name.getKey()));
+        this.index = index;
+    }
+
+    /** Made at the first question: most books hold no name that asks for it. */
+    private synchronized List<Candidate> candidates() {
+        if (candidates.isEmpty()) {
+            index.names().keySet().forEach(name -> candidates.add(Candidate.of(name, name)));
         }
+        return candidates;
     }
 
     /** The nearest ones, at most three; empty where none is near. */
     List<String> of(String name) {
         Candidate typed = Candidate.of(name, name);
         int length = typed.plain().length();
-        int most = length < SHORTEST ? 0 : length < SHORTEST_FOR_TWO ? 1 : 2;
+        // One letter of a formula is another element: MgCl2 is no slip of HgCl2.
+        boolean formula = SubstanceIndex.formula(name).isPresent();
+        int most = length < SHORTEST || formula ? 0 : length < SHORTEST_FOR_TWO ? 1 : 2;
         int best = most;
         Set<String> found = new LinkedHashSet<>();
-        for (Candidate candidate : candidates) {
+        for (Candidate candidate : candidates()) {
             boolean possible = Math.abs(candidate.plain().length() - length) <= best
                     && Long.bitCount(candidate.letters() ^ typed.letters()) <= 2 * best
                     && candidate.figures().equals(typed.figures());
@@ -51,16 +62,18 @@ final class NearestNames {
                 found.add(candidate.shown());
             }
         }
-        return found.stream().sorted().limit(MOST).toList();
+        Map<String, String> shown = new LinkedHashMap<>();
+        found.stream().sorted().forEach(each -> shown.putIfAbsent(Names.plain(each), each));
+        return shown.values().stream().limit(MOST).toList();
     }
 
-    private static String figures(String plain) {
+    private static String figuresOf(String plain) {
         StringBuilder figures = new StringBuilder();
         plain.chars().filter(Character::isDigit).forEach(c -> figures.append((char) c));
         return figures.toString();
     }
 
-    private static long letters(String plain) {
+    private static long lettersOf(String plain) {
         return plain.chars().mapToLong(c -> 1L << (c & 63)).reduce(0, (a, b) -> a | b);
     }
 

@@ -78,7 +78,8 @@ public record Part(
 
     private OptionalDouble ofEquivalents() {
         OptionalDouble normality = figure(Kind.EQUIVALENTS_PER_LITRE);
-        double equivalents = Math.max(acidMolesPerMole().orElse(0), baseMolesPerMole().orElse(0));
+        double equivalents =
+                Math.max(acidMolesPerMole().orElse(0), baseMolesPerMole().orElse(0));
         return normality.isPresent() && equivalents > 0
                 ? OptionalDouble.of(normality.getAsDouble() / equivalents)
                 : OptionalDouble.empty();

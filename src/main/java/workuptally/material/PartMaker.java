@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.Formula;
 import workuptally.material.Strength.Kind;
-import workuptally.reference.Cited;
 import workuptally.reference.Hazard;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.NameClass;
@@ -87,6 +86,7 @@ final class PartMaker {
         metals.addAll(heavyMetals.in(written));
         Set<String> own = new LinkedHashSet<>();
         words.forEach(word -> own.addAll(word.classes()));
+        own.addAll(common(choices));
         if (!metals.isEmpty()) {
             own.add(HEAVY_METAL);
         }
@@ -103,6 +103,20 @@ final class PartMaker {
                 metals,
                 List.copyOf(choices),
                 List.copyOf(words));
+    }
+
+    /** Classes that a name tells whichever of its meanings holds. */
+    private Set<String> common(List<Substance> choices) {
+        Set<String> common = new LinkedHashSet<>();
+        for (int i = 0; i < choices.size(); i++) {
+            Set<String> each =
+                    membership(choices.get(i), Around.NOTHING, Optional.empty()).classes();
+            if (i == 0) {
+                common.addAll(each);
+            }
+            common.retainAll(each);
+        }
+        return choices.size() > 1 ? common : Set.of();
     }
 
     /** The same part with its share of a mixture. */
@@ -133,8 +147,9 @@ final class PartMaker {
             case MASS_PERCENT, VOLUME_PERCENT -> positive(value).flatMap(v -> solutions.atMassPercent(solute, v));
             case MOLES_PER_LITRE -> positive(value).flatMap(v -> solutions.atMolesPerLitre(solute, v));
             case EQUIVALENTS_PER_LITRE -> positive(value).flatMap(v -> solutions.atEquivalentsPerLitre(solute, v));
-            case GRAMS_PER_100_MILLILITRES -> positive(value)
-                    .flatMap(v -> solutions.atMolesPerLitre(solute, 10 * v / solute.molarMassGramsPerMole()));
+            case GRAMS_PER_100_MILLILITRES ->
+                positive(value)
+                        .flatMap(v -> solutions.atMolesPerLitre(solute, 10 * v / solute.molarMassGramsPerMole()));
             case SATURATED -> solutions.saturated(solute);
             case HALF_SATURATED -> solutions.saturated(solute).flatMap(solutions::halved);
             case CONCENTRATED -> solutions.concentrated(solute);
@@ -147,14 +162,13 @@ final class PartMaker {
     }
 
     private Membership membership(Substance substance, Around around, Optional<Wash> solution) {
-        boolean salt =
-                around.form().filter(f -> f.kind() == Form.Kind.SALT).isPresent();
+        boolean salt = around.form().filter(f -> f.kind() == Form.Kind.SALT).isPresent();
         if (substance.row().isPresent() && !salt) {
             return reactivity.membership(
                     substance.row().get(), massPercent(around, solution), molesPerLitre(around, solution));
         }
-        Set<String> own = new LinkedHashSet<>(
-                substance.row().map(MaterialRow::classes).orElseGet(() -> withoutRow(substance)));
+        Set<String> own =
+                new LinkedHashSet<>(substance.row().map(MaterialRow::classes).orElseGet(() -> withoutRow(substance)));
         List<String> parents = substance.row().map(MaterialRow::parentClasses).orElse(List.of());
         if (salt) {
             own.removeIf(this::isBase);
@@ -170,17 +184,11 @@ final class PartMaker {
 
     /** Classes by the other tables, for what stands in those alone. */
     private static List<String> withoutRow(Substance substance) {
-        List<String> classes = new ArrayList<>(
-                substance.hazard().map(Hazard::materialClasses).orElse(List.of()));
+        List<String> classes =
+                new ArrayList<>(substance.hazard().map(Hazard::materialClasses).orElse(List.of()));
         if (classes.isEmpty()) {
-            substance
-                    .solute()
-                    .filter(s -> s.acidMolesPerMole() > 0)
-                    .ifPresent(s -> classes.add("acid"));
-            substance
-                    .solute()
-                    .filter(s -> s.baseMolesPerMole() > 0)
-                    .ifPresent(s -> classes.add("base"));
+            substance.solute().filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
+            substance.solute().filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
         }
         Optional<Solvent> solvent = substance.solvent().filter(s -> !substance.isWater());
         if (solvent.isPresent() && !classes.contains(ORGANIC)) {

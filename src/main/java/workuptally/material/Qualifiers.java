@@ -1,6 +1,5 @@
 package workuptally.material;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,7 +65,14 @@ final class Qualifiers {
 
     /** Takes one thing off; false where nothing is left to take. */
     boolean peel() {
-        return trimmed() || bracket() || backWords() || frontWords() || figures() || ratioAtAnEnd() || support();
+        return trimmed()
+                || bracket()
+                || backWords()
+                || frontWords()
+                || figures()
+                || ratioAtAnEnd()
+                || support()
+                || compound();
     }
 
     private boolean trimmed() {
@@ -84,7 +90,15 @@ final class Qualifiers {
     }
 
     private static boolean isLoose(char c) {
-        return c == ' ' || c == ',' || c == ';' || c == ':' || c == '=';
+        return c == ' '
+                || c == ','
+                || c == ';'
+                || c == ':'
+                || c == '='
+                || c == '~'
+                || c == '<'
+                || c == '>'
+                || c == '\u2264';
     }
 
     private boolean bracket() {
@@ -107,10 +121,16 @@ final class Qualifiers {
 
     /** Takes a text apart that is nothing but qualifiers; its carrier, if it names one, is what stands behind "in" or a comma. */
     private boolean readsWhole() {
+        String whole = rest;
         String before;
         do {
             before = rest;
-            if (word(rest)) {
+            Optional<NameWord> last = words.find(rest);
+            if (last.isPresent()) {
+                // A figure beside the word belongs to it: "50 % wet" is no strength of the material.
+                boolean ofWord = !rest.equals(whole) && last.get().meaning() == NameWord.Meaning.GRADE;
+                strength = ofWord ? Optional.empty() : strength;
+                note(last.get());
                 return true;
             }
             if (rest.startsWith("in ")) {
@@ -120,13 +140,14 @@ final class Qualifiers {
             Optional<Figure> figure = Figure.leading(rest + " ").filter(f -> strength.isEmpty());
             if (figure.isPresent()) {
                 strength = figure.map(Figure::strength);
-                rest = rest.substring(Math.min(rest.length(), figure.get().to())).strip();
+                rest = rest.substring(Math.min(rest.length(), figure.get().to()))
+                        .strip();
                 if (rest.isEmpty()) {
                     return true;
                 }
                 if (rest.startsWith(",")) {
                     rest = rest.substring(1).strip();
-                    if (!word(rest)) {
+                    if (rest.isEmpty() || !word(rest)) {
                         carrier = Optional.of(rest.startsWith("in ") ? rest.substring("in ".length()) : rest);
                     }
                     return true;
@@ -275,7 +296,9 @@ final class Qualifiers {
             from--;
         }
         List<Double> back = Ratio.read(text.substring(from));
-        if (!back.isEmpty() && ratio.isEmpty() && (from == 0 || isLoose(text.charAt(from - 1)) || text.charAt(from - 1) == '(')) {
+        if (!back.isEmpty()
+                && ratio.isEmpty()
+                && (from == 0 || isLoose(text.charAt(from - 1)) || text.charAt(from - 1) == '(')) {
             ratio = back;
             rest = text.substring(0, from).strip();
             return true;
@@ -304,6 +327,17 @@ final class Qualifiers {
             }
         }
         return text;
+    }
+
+    /** The end of a German compound, {@code NaHCO3-L\u00f6sung}. */
+    private boolean compound() {
+        int ending = words.endingForSolution(rest);
+        if (ending > 0) {
+            String name = rest.substring(0, rest.length() - ending);
+            rest = name.endsWith("-") ? name.substring(0, name.length() - 1) : name;
+            solution = true;
+        }
+        return ending > 0;
     }
 
     private boolean support() {

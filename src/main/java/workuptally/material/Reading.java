@@ -43,13 +43,30 @@ final class Reading {
 
     /** A text of which nothing is understood but its words. */
     Parsed unlisted(String text, Optional<Formula> given) {
-        return new Parsed(
-                List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);
+        return new Parsed(List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);
     }
 
     /** The parts of a text, as far as they are understood; empty where not even one of them is. */
     Optional<Parsed> read(String text, Optional<Formula> given) {
         return read(text, given, 0);
+    }
+
+    /** One of several materials in a row, each with its share by mass. */
+    Optional<Parsed> readShare(String text) {
+        Optional<Figure> share = Figure.trailing(text).filter(f -> f.from() > 0);
+        String name = share.map(f -> text.substring(0, f.from()).strip()).orElse(Amounts.without(text));
+        Optional<Parsed> parsed = read(name, Optional.empty(), 1);
+        if (share.isEmpty() || parsed.isEmpty() || parsed.get().parts().size() > 1) {
+            return parsed;
+        }
+        Part part = parsed.get().parts().get(0);
+        Around around = new Around(share.map(Figure::strength), part.form(), false, false);
+        return Optional.of(new Parsed(
+                List.of(part.substance()
+                        .map(s -> maker.listed(part.written(), s, around))
+                        .orElseGet(() -> maker.unlisted(part.written(), part.formula(), part.choices(), around))),
+                share.map(Figure::strength),
+                parsed.get().recovered()));
     }
 
     /**
@@ -95,8 +112,18 @@ final class Reading {
     }
 
     private Optional<List<Part>> named(Qualifiers q, Optional<Formula> given, int depth) {
+        Optional<Wash> named = depth == 0 ? ownName(q.rest()) : Optional.empty();
+        if (named.isPresent()) {
+            Optional<List<Part>> parts = ofWash(q, named.get());
+            if (parts.isPresent()) {
+                return parts;
+            }
+        }
         SubstanceIndex.Answer answer = index.find(q.rest());
-        Optional<Substance> only = answer.only().or(() -> ofGiven(answer, given));
+        Optional<Substance> only = answer.only()
+                .or(() -> ofGiven(answer, given))
+                .or(() -> onSupport(q))
+                .or(() -> synonyms(q));
         if (only.isPresent()) {
             return Optional.of(of(q, only.get(), depth));
         }
@@ -104,6 +131,43 @@ final class Reading {
             return Optional.of(List.of(maker.unlisted(q.rest(), given, answer.substances(), Around.of(q, false))));
         }
         return reference.solutions().named(q.rest()).flatMap(wash -> ofWash(q, wash));
+    }
+
+    /** A solution whose name is not that of its solute: brine, but not bicarbonate. */
+    private Optional<Wash> ownName(String name) {
+        return reference
+                .solutions()
+                .named(name)
+                .filter(wash -> wash.solute().isPresent())
+                .filter(wash -> index.find(name)
+                        .only()
+                        .filter(s -> s.solute().isEmpty()
+                                || !s.solute().get().name().equals(wash.solute().orElse("")))
+                        .isEmpty())
+                .filter(wash -> index.find(name).substances().isEmpty());
+    }
+
+    /** A catalyst whose support is written in other words than the tables use, {@code Pd on carbon}. */
+    private Optional<Substance> onSupport(Qualifiers q) {
+        Optional<Form> support = q.form().filter(f -> f.kind() == Form.Kind.SUPPORTED);
+        return support.flatMap(form -> words.spellingsOf(form.of()).stream()
+                .flatMap(spelling -> index.find(q.rest() + spelling).only().stream())
+                .findFirst());
+    }
+
+    /** A name with a second one behind it in brackets, {@code tetrahydrofuran (THF)}: what both can mean. */
+    private Optional<Substance> synonyms(Qualifiers q) {
+        int open = q.rest().lastIndexOf('(');
+        if (open <= 0 || !q.rest().endsWith(")")) {
+            return Optional.empty();
+        }
+        List<Substance> outside =
+                index.find(q.rest().substring(0, open).strip()).substances();
+        List<Substance> inside = index.find(
+                        q.rest().substring(open + 1, q.rest().length() - 1).strip())
+                .substances();
+        List<Substance> both = outside.stream().filter(inside::contains).toList();
+        return both.size() == 1 ? Optional.of(both.get(0)) : Optional.empty();
     }
 
     private static Optional<Substance> ofGiven(SubstanceIndex.Answer answer, Optional<Formula> given) {
@@ -120,10 +184,12 @@ final class Reading {
 
     /** A solution that has a name of its own: what is dissolved, at the strength of the row, in water. */
     private Optional<List<Part>> ofWash(Qualifiers q, Wash wash) {
-        Optional<Substance> solute =
-                wash.solute().or(() -> Optional.of(wash.formula())).flatMap(name -> index.find(name).only());
+        Optional<Substance> solute = wash.solute()
+                .or(() -> Optional.of(wash.formula()))
+                .flatMap(name -> index.find(name).only());
         Optional<Substance> water = index.find("water").only();
-        boolean strengthWritten = q.strength().filter(s -> s.value().isPresent()).isPresent();
+        boolean strengthWritten =
+                q.strength().filter(s -> s.value().isPresent()).isPresent();
         if (solute.isEmpty() || water.isEmpty()) {
             return Optional.empty();
         }
@@ -148,20 +214,33 @@ final class Reading {
                 return withWater.get();
             }
             if (isGrade(q.strength())) {
-                return List.of(maker.listed(
-                        q.rest(), substance, new Around(Optional.empty(), q.form(), false, false)));
+                return List.of(maker.listed(q.rest(), substance, new Around(Optional.empty(), q.form(), false, false)));
             }
         }
         boolean water = carrier.isEmpty()
                 ? q.isAqueous() || isSolutionOfSolute(q, substance)
                 : carrier.size() == 1 && isWater(carrier.get(0));
+        if (water
+                && percent
+                && !q.isAqueous()
+                && maker.solution(substance, q.strength()).isEmpty()) {
+            // Beyond what dissolves: the assay of a solid, as of potassium hydroxide at 85 %.
+            water = false;
+        }
         List<Part> parts = new ArrayList<>();
-        parts.add(maker.listed(q.rest(), substance, Around.of(q, water)));
+        parts.add(maker.listed(q.rest(), withRowOfItsOwn(substance, carrier), Around.of(q, water)));
         if (water && carrier.isEmpty() && !substance.isWater()) {
             index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
         }
         parts.addAll(carrier);
         return parts;
+    }
+
+    private Substance withRowOfItsOwn(Substance solute, List<Part> carrier) {
+        return carrier.size() == 1
+                ? index.solution(solute, carrier.get(0).substance().orElseThrow())
+                        .orElse(solute)
+                : solute;
     }
 
     private static boolean isGrade(Optional<Strength> strength) {
@@ -193,8 +272,8 @@ final class Reading {
         }
         Part first = maker.listed(q.rest(), substance, Around.NOTHING);
         Part rest = maker.listed("water", water.get(), Around.NOTHING);
-        return Optional.of(List.of(
-                PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
+        return Optional.of(
+                List.of(PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
     }
 
     private List<Part> carrier(String text, int depth) {
@@ -267,7 +346,7 @@ final class Reading {
         List<Part> parts = new ArrayList<>();
         parts.add(maker.listed(
                 solute.written(),
-                substance,
+                withRowOfItsOwn(substance, carrier),
                 new Around(around.strength(), around.form().or(solute::form), water, false)));
         parts.addAll(carrier);
         return Optional.of(parts);
@@ -309,8 +388,7 @@ final class Reading {
                             Optional.of(pieces.get(0)),
                             pieces.get(1),
                             Optional.empty(),
-                            new Around(
-                                    q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
+                            new Around(q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
                     .orElseThrow();
         }
         double sum = q.ratio().stream().mapToDouble(Double::doubleValue).sum();
@@ -350,13 +428,16 @@ final class Reading {
 
     /** A name that is a formula of its own, or a formula given beside it. */
     private Optional<List<Part>> byFormula(Qualifiers q, Optional<Formula> given) {
-        Optional<Formula> own = Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
+        Optional<Formula> own =
+                Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
         Optional<Formula> formula = given.or(() -> own);
-        List<Substance> same = formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());
+        List<Substance> same =
+                formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());
         if (same.size() == 1) {
             return Optional.of(of(q, same.get(0), DEEPEST));
         }
-        boolean solution = q.isAqueous() || q.strength().isPresent() || q.carrier().isPresent();
+        boolean solution =
+                q.isAqueous() || q.strength().isPresent() || q.carrier().isPresent();
         if (formula.isEmpty() && !solution) {
             return Optional.empty();
         }

@@ -3,6 +3,7 @@ package workuptally.material;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,11 +22,17 @@ import workuptally.reference.Reference;
  * brackets ({@code CoCl2}, {@code COCl2}, {@code (COCl)2}) or not at all.
  */
 final class SubstanceIndex {
+    private static final String IN = " in ";
     private static final int SHORTEST_CASELESS = 3;
+
+    /** Elements of organic molecules: a composition of these alone tells no molecule. */
+    private static final Set<String> OF_ORGANIC =
+            Set.of("C", "H", "D", "N", "O", "F", "Cl", "Br", "I", "S", "P", "Si", "B", "Se");
 
     private final Map<String, List<Entry>> byPlainName = new HashMap<>();
     private final Map<String, Set<Substance>> byComposition = new HashMap<>();
     private final Set<Substance> substances = new LinkedHashSet<>();
+    private final Map<Substance, Map<Substance, Substance>> solutions = new IdentityHashMap<>();
 
     /** A name as the table writes it. */
     private record Entry(String written, Substance substance) {}
@@ -49,22 +56,53 @@ final class SubstanceIndex {
     }
 
     SubstanceIndex(Reference reference) {
+        NameWords words = new NameWords(reference.nameWords());
+        Map<String, Substance> withoutWater = new LinkedHashMap<>();
         for (SubstanceRows rows : SubstanceRows.of(reference)) {
             Substance substance = rows.substance();
             substances.add(substance);
             for (String name : rows.names()) {
-                byPlainName
-                        .computeIfAbsent(Names.plain(name), plain -> new ArrayList<>(1))
-                        .add(new Entry(name, substance));
+                add(name, substance);
+                words.withoutHydrate(name).ifPresent(bare -> withoutWater.putIfAbsent(bare, substance));
             }
-            substance
-                    .formula()
-                    .flatMap(SubstanceIndex::formula)
-                    .filter(SubstanceIndex::tellsIdentity)
-                    .ifPresent(f -> byComposition
-                            .computeIfAbsent(composition(f), key -> new LinkedHashSet<>())
-                            .add(substance));
         }
+        // A hydrate stands for the material where no row of its own lists that without water.
+        withoutWater.forEach((name, substance) -> {
+            if (!byPlainName.containsKey(Names.plain(name))) {
+                add(name, substance);
+            }
+        });
+        for (List<Entry> entries : List.copyOf(byPlainName.values())) {
+            entries.forEach(each -> combine(each.written(), each.substance()));
+        }
+    }
+
+    /** A solution with a row of its own, {@code hydrogen chloride in dioxane}: found by what is dissolved and its solvent. */
+    private void combine(String name, Substance substance) {
+        int in = name.indexOf(IN);
+        Optional<Substance> solute = in > 0 ? find(name.substring(0, in)).only() : Optional.empty();
+        solute.filter(s -> s != substance)
+                .ifPresent(s -> find(name.substring(in + IN.length()))
+                        .only()
+                        .ifPresent(carrier -> solutions
+                                .computeIfAbsent(s, k -> new IdentityHashMap<>())
+                                .put(carrier, substance)));
+    }
+
+    /** The row of its own that a solution has; empty for most. */
+    Optional<Substance> solution(Substance solute, Substance carrier) {
+        return Optional.ofNullable(solutions.getOrDefault(solute, Map.of()).get(carrier));
+    }
+
+    /** True for a name that means a solution with a row of its own. */
+    boolean isSolution(Substance substance) {
+        return solutions.values().stream().anyMatch(m -> m.containsValue(substance));
+    }
+
+    private void add(String name, Substance substance) {
+        byPlainName
+                .computeIfAbsent(Names.plain(name), plain -> new ArrayList<>(1))
+                .add(new Entry(name, substance));
     }
 
     /** All names, as the tables write them, each with its substance. */
@@ -123,7 +161,23 @@ final class SubstanceIndex {
 
     /** The substances of a composition, where a composition tells what it is: inorganic ones and those with a metal. */
     Collection<Substance> ofComposition(Formula formula) {
-        return tellsIdentity(formula) ? byComposition.getOrDefault(composition(formula), Set.of()) : List.of();
+        return tellsIdentity(formula) ? byComposition().getOrDefault(composition(formula), Set.of()) : List.of();
+    }
+
+    /** Made at the first question: most books ask by name alone. */
+    private synchronized Map<String, Set<Substance>> byComposition() {
+        if (byComposition.isEmpty()) {
+            for (Substance substance : substances) {
+                substance
+                        .formula()
+                        .flatMap(SubstanceIndex::formula)
+                        .filter(SubstanceIndex::tellsIdentity)
+                        .ifPresent(f -> byComposition
+                                .computeIfAbsent(composition(f), key -> new LinkedHashSet<>())
+                                .add(substance));
+            }
+        }
+        return byComposition;
     }
 
     private static String composition(Formula formula) {
@@ -131,7 +185,14 @@ final class SubstanceIndex {
     }
 
     private static boolean tellsIdentity(Formula formula) {
-        return formula.count("C") == 0 || formula.count("H") == 0;
+        return formula.count("C") == 0
+                || formula.count("H") == 0
+                || formula.composition().keySet().stream().anyMatch(e -> !OF_ORGANIC.contains(e));
+    }
+
+    /** True for a formula of metals and nothing else. */
+    static boolean isOfMetalsAlone(Formula formula) {
+        return formula.composition().keySet().stream().noneMatch(OF_ORGANIC::contains);
     }
 
     /** The formula a text is; empty for any other text. */

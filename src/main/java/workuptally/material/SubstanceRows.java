@@ -67,17 +67,21 @@ final class SubstanceRows {
                     .toList();
             rows.named(row.name(), aliases, row.formula());
             joined.index(rows, row.name(), row.aliases());
-            row.hazards().ifPresent(key -> byHazard.computeIfAbsent(key, k -> new ArrayList<>())
-                    .add(rows));
+            row.hazards()
+                    .ifPresent(key -> byHazard.computeIfAbsent(key, k -> new ArrayList<>())
+                            .add(rows));
         }
         for (Hazard hazard : reference.hazards()) {
             List<SubstanceRows> linked = byHazard.getOrDefault(hazard.key(), List.of());
             linked.forEach(rows -> rows.hazard = Optional.of(hazard));
-            SubstanceRows own = linked.size() == 1
-                    ? linked.get(0)
-                    : linked.isEmpty()
+            SubstanceRows own = linked.stream()
+                    .filter(rows ->
+                            rows.row.filter(r -> r.key().equals(hazard.key())).isPresent())
+                    .findFirst()
+                    .or(() -> linked.size() == 1 ? Optional.of(linked.get(0)) : Optional.empty())
+                    .orElseGet(() -> linked.isEmpty()
                             ? joined.about(hazard.name(), hazard.aliases(), Optional.empty())
-                            : joined.fresh();
+                            : joined.fresh());
             own.hazard = Optional.of(hazard);
             own.named(hazard.name(), joined.free(own, hazard.aliases()), Optional.empty());
             joined.index(own, hazard.name(), hazard.aliases());
@@ -154,6 +158,9 @@ final class SubstanceRows {
 
         /** Formulas of one substance are those of the same composition, water of crystallisation apart. */
         private static boolean agree(Optional<String> one, Optional<String> other) {
+            if (one.isEmpty() || other.isEmpty() || one.equals(other)) {
+                return true;
+            }
             Optional<Formula> first = one.flatMap(SubstanceIndex::formula);
             Optional<Formula> second = other.flatMap(SubstanceIndex::formula);
             if (first.isEmpty() || second.isEmpty()) {

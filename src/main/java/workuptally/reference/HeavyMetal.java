@@ -21,11 +21,7 @@ public record HeavyMetal(String symbol, String name, List<String> words, List<St
 
     static HeavyMetal of(Cells row) throws IllegalReferenceException {
         return new HeavyMetal(
-                row.text("symbol"),
-                row.text("name"),
-                row.list("words"),
-                row.sources("source"),
-                row.basis("basis"));
+                row.text("symbol"), row.text("name"), row.list("words"), row.sources("source"), row.basis("basis"));
     }
 
     @Override

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * A word in the name of an unlisted material that tells what it does: {@code azide} in <i>zinc azide</i>, not in <i>hydrazide</i>.
  *
- * @param word lower case
+ * @param word lower case, but for a formula
  * @param match where in a word of the name it must stand
  * @param before what the text before it must end with; empty for anything
  * @param except longer words inside which it is not meant
@@ -34,7 +34,9 @@ public record NameClass(
         /** The end of a word. */
         ENDING,
         /** The beginning of a word. */
-        START
+        START,
+        /** The end of a formula that begins with metals alone, {@code Zn(N3)2}. */
+        FORMULA
     }
 
     /** Copies the lists. */
@@ -47,7 +49,7 @@ public record NameClass(
     static NameClass of(Cells row) throws IllegalReferenceException {
         String match = row.text("match");
         return new NameClass(
-                row.text("word").toLowerCase(Locale.ROOT),
+                match.equals("formula") ? row.text("word") : row.text("word").toLowerCase(Locale.ROOT),
                 Arrays.stream(Match.values())
                         .filter(m -> m.name().toLowerCase(Locale.ROOT).equals(match))
                         .findFirst()

@@ -54,7 +54,10 @@ public record NameWord(String word, Meaning meaning, Optional<String> value, Lis
         return new NameWord(
                 row.text("word"),
                 Arrays.stream(Meaning.values())
-                        .filter(m -> m.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(meaning))
+                        .filter(m -> m.name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', '-')
+                                .equals(meaning))
                         .findFirst()
                         .orElseThrow(() -> row.wrong("meaning", meaning, "one of the words in the head of the file")),
                 row.optionalText("value"),

@@ -61,7 +61,8 @@ public final class Solutions {
     public Optional<Wash> halved(Wash wash) {
         Optional<Solute> solute = wash.solute().flatMap(this::solute);
         Optional<AqueousDensity> table = solute.flatMap(this::density);
-        OptionalDouble water = named("water").map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
+        OptionalDouble water =
+                named("water").map(Wash::densityGramsPerMillilitre).orElse(OptionalDouble.empty());
         if (table.isEmpty()
                 || water.isEmpty()
                 || wash.massPercent().isEmpty()
@@ -128,8 +129,7 @@ public final class Solutions {
         OptionalDouble massPercent = table.get().massPercentAt(molarity);
         return massPercent.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        derived(solute, table.get(), massPercent.getAsDouble(), strength + " " + solute.name()));
+                : Optional.of(derived(solute, table.get(), massPercent.getAsDouble(), strength + " " + solute.name()));
     }
 
     private interface StrengthOf {
