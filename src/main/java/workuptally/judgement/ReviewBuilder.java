@@ -44,7 +44,7 @@ public final class ReviewBuilder {
     public ReviewBuilder(Reference reference, String toolVersion) {
         this.reference = reference;
         this.toolVersion = toolVersion;
-        this.materials = new MaterialReader(reference);
+        this.materials = MaterialReader.of(reference);
     }
 
     /** The review of a book. */
@@ -67,7 +67,8 @@ public final class ReviewBuilder {
             findings.addAll(rule.judge(book, tallies));
         }
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
-        LayerDecisions layerDecisions = new LayerDecisions(book, containers);
+        Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
+        LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
         Map<String, List<Finding>> before = byRun(findings);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         List<List<LayerDecision>> byTally = tallies.parallelStream()
@@ -83,7 +84,6 @@ public final class ReviewBuilder {
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        Map<String, List<RunMaterial>> ownMaterials = RunMaterial.ofBook(book, substances);
         HazardNotes hazardNotes = new HazardNotes(substances, book.limits());
         Map<String, List<Finding>> orderedByRun = byRun(ordered);
         List<RunReview> runs = tallies.parallelStream()
@@ -91,8 +91,8 @@ public final class ReviewBuilder {
                         tally,
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
-                        hazardNotes.of(tally.run(), ownMaterials.get(tally.run().id())),
-                        ownMaterials.get(tally.run().id())))
+                        hazardNotes.of(tally.run(), materialsByRun.get(tally.run().id())),
+                        materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(
                 book,

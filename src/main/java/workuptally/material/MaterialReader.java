@@ -32,8 +32,21 @@ public final class MaterialReader {
     private final NearestNames nearest;
     private final Map<String, Material> answers = new ConcurrentHashMap<>();
 
-    /** Over the reference data in force. */
-    public MaterialReader(Reference reference) {
+    /** Over the reference data in force; that over the packed tables is made once. */
+    public static MaterialReader of(Reference reference) {
+        return reference.isPacked() ? Packed.READER : new MaterialReader(reference);
+    }
+
+    /** Over the tables packed with the program; made at the first call. */
+    public static MaterialReader packed() {
+        return Packed.READER;
+    }
+
+    private static final class Packed {
+        static final MaterialReader READER = new MaterialReader(Reference.load());
+    }
+
+    private MaterialReader(Reference reference) {
         this.reference = reference;
         this.index = new SubstanceIndex(reference);
         this.reading = new Reading(reference, index);

@@ -21,7 +21,7 @@ import workuptally.reference.Wash;
 /** Mistakes that a name must make impossible, each with what it would cost; readings are common practice of the trade. */
 class MaterialReaderTest {
     private static final Reference REFERENCE = Reference.load();
-    private static final MaterialReader READER = new MaterialReader(REFERENCE);
+    private static final MaterialReader READER = MaterialReader.packed();
 
     @ParameterizedTest
     @ValueSource(strings = {"hydrazide", "benzhydrazide", "isonicotinic hydrazide", "Benzhydrazid"})
@@ -229,7 +229,7 @@ class MaterialReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "(", "((((", "%", "5 %", "4:1", "M", " in ", "/", "a/b/c/d/e", ";;;", "·", "1 M", "sat."})
+    @ValueSource(strings = {"", " ", "(", "((((", "%", "5 %", "4:1", "M", " in ", "/", "a/b/c/d/e", ";;;", "·", "1 M", "sat.", "1.2.3 M HCl", "1,2,3", "9.9.9", "12345678901234567890 % X", "5 % 6 % 7 % foo"})
     void oddTextsAreUnlistedAndNoFault(String written) {
         assertEquals(State.UNLISTED, READER.read(written).state());
     }

@@ -12,11 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import workuptally.reference.Reference;
 
 /** Several hundred names as people write them, with what each must mean and why. */
 class WrittenNamesTest {
-    private static final MaterialReader READER = new MaterialReader(Reference.load());
+    private static final MaterialReader READER = MaterialReader.packed();
 
     record Case(String written, String state, String means, String finestClass, String reason) {
         @Override

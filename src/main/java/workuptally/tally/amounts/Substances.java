@@ -49,7 +49,7 @@ public final class Substances {
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
-        this(reference, new MaterialReader(reference));
+        this(reference, MaterialReader.of(reference));
     }
 
     /**
@@ -306,6 +306,8 @@ public final class Substances {
 
     /** Classes of one material by its name, those of its solvent included. */
     public Set<String> materialClasses(String name) {
-        return material(name).classes();
+        Material material = material(name);
+        material.parts().forEach(part -> part.row().ifPresent(this::use));
+        return material.classes();
     }
 }

@@ -51,6 +51,7 @@ public final class OxidantQuench implements RunRule {
             double used = Math.min(charged, usedMillimoles(tally, amount));
             double needed = used * oxidant.get().reductantForUsed()
                     + (charged - used) * oxidant.get().reductantForLeftOver();
+            substances.use(List.of(oxidant.get()));
             boolean enough = thiosulfate >= needed;
             findings.add(
                     enough ? COVERED : SHORT,
