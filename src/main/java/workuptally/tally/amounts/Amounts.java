@@ -108,7 +108,7 @@ public final class Amounts {
         }
         MeasuredValue value = readings.enter(
                 "amount of " + charge.material(),
-                unit(amount.get().dimension()),
+                amount.get().dimension().unit(),
                 entered.get().value(),
                 uncertainty.amount(amount.get(), entered.get()),
                 () -> entered.get().place().inWords());
@@ -117,15 +117,6 @@ public final class Amounts {
             case EQUIVALENTS -> byEquivalents(charge, planned, value, reference, molarMass);
             case MASS -> byMass(charge, planned, value, volumeOf(charge, planned, value), molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
-        };
-    }
-
-    private static String unit(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> "g";
-            case VOLUME -> "mL";
-            case AMOUNT -> "mmol";
-            case EQUIVALENTS -> "equiv";
         };
     }
 
