@@ -9,13 +9,15 @@ import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
+import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
-import workuptally.judgement.rules.Rules;
 import workuptally.judgement.rules.RunRule;
+import workuptally.judgement.totals.PeriodAccount;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -23,8 +25,8 @@ import workuptally.reference.Cited;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.SeriesAccount;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.series.SeriesAccount;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
