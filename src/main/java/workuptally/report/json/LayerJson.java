@@ -67,6 +67,7 @@ final class LayerJson {
     /** Whole make-up with full names; an estimate unless the book states it. */
     private void makeUp(LayerMakeUp makeUp) {
         json.flag("stated", makeUp.stated());
+        json.flag("weighed", makeUp.weighed());
         json.number("volumeMillilitres", makeUp.millilitres());
         json.array("components", makeUp.grams().entrySet(), component -> {
             json.text("substance", component.getKey());

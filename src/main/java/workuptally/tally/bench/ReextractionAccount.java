@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import workuptally.chemistry.Extraction;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Solvent;
 import workuptally.tally.amounts.AcidGases;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -144,19 +147,29 @@ public final class ReextractionAccount {
                 .orElseGet(() -> layer.volumeMillilitres().orElseThrow().value() / 2);
     }
 
+    /** The solvent of the contact itself, else the run's extraction solvent, else another of its solvents that water does not mix with. */
     private Optional<String> solventOf(Step step) {
         if (materials.isOrganic(step)) {
             return Optional.of(step.material());
         }
-        return amounts.stream()
+        List<String> extracts = organicMaterials(
+                s -> s.operation().filter(o -> o == Step.Operation.EXTRACT).isPresent());
+        List<String> added = organicMaterials(s -> true);
+        Stream<String> charged = amounts.stream()
                 .filter(ChargeAmount::isSolvent)
-                .map(a -> a.charge().material())
+                .map(a -> a.charge().material());
+        return Stream.of(extracts.stream(), charged, added.stream())
+                .flatMap(solvents -> solvents)
                 .filter(substances::isOrganicSolvent)
-                .findFirst()
-                .or(() -> run.orderedSteps().stream()
-                        .map(Step::material)
-                        .filter(substances::isOrganicSolvent)
-                        .findFirst());
+                .filter(name -> substances
+                        .solvent(name)
+                        .filter(s -> s.waterMixing().miscible() != Solvent.Miscibility.YES)
+                        .isPresent())
+                .findFirst();
+    }
+
+    private List<String> organicMaterials(Predicate<Step> counts) {
+        return run.orderedSteps().stream().filter(counts).map(Step::material).toList();
     }
 
     /** D from a sample of the organic layer of the same contact: c(organic)/c(aqueous). */
