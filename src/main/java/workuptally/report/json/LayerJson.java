@@ -99,6 +99,7 @@ final class LayerJson {
         json.count("portions", gain.portions());
         json.number("volumeMillilitres", gain.volumeMillilitres());
         json.number("distributionRatio", gain.distributionRatio());
+        json.number("standardUncertaintyDistributionRatio", gain.distributionRatioUncertainty());
         json.text("origin", gain.origin());
         json.number("gainGrams", gain.gainGrams());
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());

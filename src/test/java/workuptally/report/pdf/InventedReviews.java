@@ -486,6 +486,7 @@ final class InventedReviews {
                                 1,
                                 40,
                                 11.3,
+                                OptionalDouble.empty(),
                                 "P = 60",
                                 OptionalDouble.of(2),
                                 3.2,
