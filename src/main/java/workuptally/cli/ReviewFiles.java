@@ -83,11 +83,11 @@ final class ReviewFiles {
         }
     }
 
-    /** A folder of CSV files is first made a workbook with the same rows. */
+    /** A folder of CSV files, or one such file, is first made a workbook with the same rows. */
     private void workbook(Path book, StagedFiles files, Path output, Review review)
             throws UnreadableBookException, IOException {
         Path input = book;
-        if (Files.isDirectory(book)) {
+        if (Files.isDirectory(book) || book.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
             input = files.scratch("book.xlsx");
             new Template().writeWorkbookFrom(book, settings.reading(), input);
         }
