@@ -264,7 +264,15 @@ final class Schema {
                             Need.DETAIL,
                             Range.PERCENT,
                             "k = 1; blank = by the method"),
-                    text("Calibration", "Name shared by rows that rest on one calibration"),
+                    text(
+                            "Calibration",
+                            "Name shared by rows that rest on one calibration; blank = HPLC and GC of the run share one"),
+                    number(
+                            "Replicates",
+                            Unit.ONE,
+                            Need.DETAIL,
+                            new Range(1, 1000, "of 1 or more"),
+                            "Repeats behind the stated uncertainty; blank = well known"),
                     number("Aliquot", Unit.MILLILITRE, Need.FIGURE, Range.NOT_NEGATIVE, "Aliquot taken"),
                     number("Residue", Unit.MILLIGRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Dry residue of the aliquot"),
                     text("Notes", "")));

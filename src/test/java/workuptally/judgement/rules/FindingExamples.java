@@ -429,5 +429,13 @@ final class FindingExamples {
                 proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").table("limits", TODAY + "Waiting days,30,d\n"));
         add("proposal-label", Severity.NOTE, proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed"));
         add("transfer-exceeds-layer", Severity.CHECK, proposal(AQUEOUS, "T1,X1,A2,,W1,40,done"));
+        add(
+                "transfer-estimated",
+                Severity.CHECK,
+                proposal(AQUEOUS, "T1,X1,A2,,W1,,done").with("layers", "21,85.02,60.26", "21,,"));
+        add(
+                "transfer-amount-unknown",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,K1,,W1,,done").with("layers", ",,6.92", ",,"));
     }
 }
