@@ -23,6 +23,7 @@ import workuptally.judgement.rules.charges.LimitingReagentUnclear;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
+import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
@@ -36,10 +37,12 @@ import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
 import workuptally.judgement.rules.layers.DryingAgentShort;
 import workuptally.judgement.rules.layers.ExtractionUndivided;
+import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
@@ -94,9 +97,12 @@ public final class Rules {
                 new GasExpected(),
                 new OrganometallicExcess(substances.reference()),
                 new ContentCarried(),
+                new ContentAgainstPh(substances),
+                new LayerLost(),
                 new LimitingReagentUnclear(),
                 new CoefficientForgotten(),
                 new UnitSlip(),
+                new ReagentInExcess(substances.reference()),
                 new PlanCopied(),
                 new LayerVolumeImpossible(),
                 new MassVolumeDensity(),
