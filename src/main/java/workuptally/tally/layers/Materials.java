@@ -39,8 +39,6 @@ public final class Materials {
     /** Density that a salt has in solution, g/mL. Source: common practice. */
     static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
 
-    private static final String IN = " in ";
-
     private final Substances substances;
 
     public Materials(Substances substances) {
@@ -196,7 +194,7 @@ public final class Materials {
         }
         Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
         if (charge.isPresent() && formula.isEmpty()) {
-            return substances.reference().solute(component).isPresent()
+            return substances.solute(component).isPresent()
                     || substances.wash(component).isPresent();
         }
         return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
@@ -239,8 +237,7 @@ public final class Materials {
 
     /** The solvent of a solution, {@code 2 M HCl in ether}. */
     private Optional<String> carrier(String material) {
-        int in = material.lastIndexOf(IN);
-        return in > 0 ? solventName(material.substring(in + IN.length())) : Optional.empty();
+        return substances.material(material).carrierSolvent().map(Materials::inText);
     }
 
     private Optional<String> carrier(Charge charge) {
