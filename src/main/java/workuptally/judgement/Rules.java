@@ -105,7 +105,7 @@ public final class Rules {
                 new LimitingReagentUnclear(),
                 new CoefficientForgotten(),
                 new UnitSlip(),
-                new ReagentInExcess(substances.reference()),
+                new ReagentInExcess(substances),
                 new PlanCopied(),
                 new LayerVolumeImpossible(),
                 new MassVolumeDensity(),

@@ -8,9 +8,9 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** A reagent with a coefficient, charged at many times what the coefficient asks for; listed solvents, which may be both, are left out. */
 public final class ReagentInExcess implements RunRule {
@@ -19,11 +19,11 @@ public final class ReagentInExcess implements RunRule {
     /** Equivalents above which a coefficient and an amount hardly belong together; common practice. */
     private static final double MANY = 10;
 
-    private final Reference reference;
+    private final Substances substances;
 
     /** With the reference data in force. */
-    public ReagentInExcess(Reference reference) {
-        this.reference = reference;
+    public ReagentInExcess(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -42,7 +42,7 @@ public final class ReagentInExcess implements RunRule {
             if (extent <= 0
                     || coefficient <= 0
                     || amount.amountMillimoles().isEmpty()
-                    || reference.solvent(charge.material()).isPresent()) {
+                    || substances.solvent(charge.material()).isPresent()) {
                 continue;
             }
             double equivalents = amount.amountMillimoles().get().value() / coefficient / extent;

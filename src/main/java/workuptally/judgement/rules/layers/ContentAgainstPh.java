@@ -137,8 +137,7 @@ public final class ContentAgainstPh implements RunRule {
     }
 
     private Optional<Double> pHOf(Run run, String material) {
-        Optional<String> formula =
-                substances.reference().wash(material).map(Wash::formula).filter(f -> !f.isBlank());
+        Optional<String> formula = substances.wash(material).map(Wash::formula).filter(f -> !f.isBlank());
         if (formula.isEmpty()) {
             return Optional.empty();
         }
