@@ -58,7 +58,8 @@ class SumOfLayersTest {
 
     @Test
     void uncertaintyOfTheSumIsAddedOnce() {
-        // 10 % of 0.10 g and of 0.10 g, half of the variance from one calibration: u = √(0.014142² + 0.01²) = 0.017321 g;
+        // 10 % of 0.10 g and of 0.10 g, half of the variance from one calibration: u = √(0.014142² + 0.01²) = 0.017321
+        // g;
         // 0.20 + 1.645 × 0.017321 = 0.228492 g, not 0.2329 g.
         SumOfLayers sums = of("10", "0.10", "0.10");
         assertEquals(0.228492, sum(sums).restGrams(), 1e-5);
