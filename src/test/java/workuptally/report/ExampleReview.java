@@ -270,6 +270,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 "",
                 Field.NoNumber.BLANK,
+                Field.NoNumber.BLANK,
                 "",
                 row);
     }

@@ -78,10 +78,18 @@ public final class InstrumentUncertainty {
         return widened(volume, Math.hypot(relative, reading));
     }
 
-    /** A charge as weighed, delivered or given in mmol; u in the unit of its dimension. */
+    /** A number that says no more than its digits: half the last one as a rectangular distribution; u in its own unit. */
+    double lastDigit(Entered value) {
+        return widened(value, 0.5 * Math.pow(10, -value.decimals()) / Math.sqrt(3));
+    }
+
+    /** A charge as weighed, delivered or given in mmol or equivalents; u in the unit of its dimension. */
     double amount(Amount amount, Entered value) {
         if (amount.dimension() == Dimension.MASS) {
             return massGrams(value);
+        }
+        if (amount.dimension() == Dimension.EQUIVALENTS) {
+            return lastDigit(value);
         }
         return deliveredVolumeMillilitres(value);
     }

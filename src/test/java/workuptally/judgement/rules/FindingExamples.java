@@ -52,6 +52,20 @@ final class FindingExamples {
                 "product-form-mismatch",
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
+        add(
+                "below-one-equivalent",
+                Severity.CHECK,
+                clean().with("charges", "C4H6O3,102.09,1,6.0,g,6.012", "C4H6O3,102.09,,4.0,g,4.012"));
+        add(
+                "stated-amount-differs",
+                Severity.CHECK,
+                clean().with("charges", "Supplier lot", "Supplier lot,Amount of substance (mmol)")
+                        .with("charges", "4.661,g,99.5,,,,", "4.661,g,99.5,,,,,60"));
+        add(
+                "stated-yield-differs",
+                Severity.CHECK,
+                clean().with("isolated", "Second weighing (g),Notes", "Second weighing (g),Stated yield (%),Notes")
+                        .with("isolated", "melting point,,", "melting point,,50,"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
         add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
         add(

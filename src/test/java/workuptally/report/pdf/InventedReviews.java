@@ -355,6 +355,7 @@ final class InventedReviews {
                 BLANK,
                 "¹H NMR",
                 BLANK,
+                BLANK,
                 "",
                 ROW);
         return new LotTally(
@@ -706,6 +707,7 @@ final class InventedReviews {
                 number(1),
                 Optional.of(new Amount(number(8.82), Dimension.MASS, "g")),
                 Optional.empty(),
+                BLANK,
                 number(99),
                 BLANK,
                 BLANK,
