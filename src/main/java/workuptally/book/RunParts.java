@@ -100,7 +100,9 @@ final class RunParts {
     /** False for a layer that was consumed or used up, whose vessel may have been taken again. */
     static boolean stillInItsVessel(Layer layer) {
         return layer.status()
-                .map(status -> status != Layer.Status.CONSUMED && status != Layer.Status.USED_UP)
+                .map(status -> status != Layer.Status.CONSUMED
+                        && status != Layer.Status.USED_UP
+                        && status != Layer.Status.LOST)
                 .orElse(true);
     }
 
