@@ -42,6 +42,7 @@ import workuptally.tally.bench.ContactAccount;
 import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
+import workuptally.tally.bench.MeetingAccount;
 import workuptally.tally.bench.PlanAccount;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
@@ -286,6 +287,7 @@ public final class RunTallying {
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
+                    new MeetingAccount(run, limits, substances, graph).of(charged.amounts()),
                     metrics,
                     Optional.empty());
         }

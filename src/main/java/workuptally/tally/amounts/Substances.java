@@ -16,6 +16,8 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.chemistry.Mixture;
+import workuptally.material.Material;
+import workuptally.material.MaterialReader;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
@@ -46,6 +48,7 @@ public final class Substances {
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
+    private final MaterialReader materials;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -56,12 +59,14 @@ public final class Substances {
         }
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
+        this.materials = new MaterialReader(reference);
     }
 
     private Substances(Substances shared) {
         this.reference = shared.reference;
         this.atomicWeights = shared.atomicWeights;
         this.formulas = shared.formulas;
+        this.materials = shared.materials;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -82,6 +87,16 @@ public final class Substances {
     /** The atomic weights in force. */
     public AtomicWeights atomicWeights() {
         return atomicWeights;
+    }
+
+    /** What a written name means. */
+    public Material material(String written) {
+        return materials.read(written);
+    }
+
+    /** What a written name means, with the formula that stands beside it. */
+    public Material material(String written, Optional<Formula> formula) {
+        return materials.read(written, formula);
     }
 
     /** The reference data in force. */
