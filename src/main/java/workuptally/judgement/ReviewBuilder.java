@@ -86,7 +86,7 @@ public final class ReviewBuilder {
                         tally,
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
-                        hazardNotes.of(tally.run())))
+                        hazardNotes.of(tally.run(), tally.evidence().meetings())))
                 .toList();
         return new Review(
                 book,

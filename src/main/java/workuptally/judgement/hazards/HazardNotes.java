@@ -19,6 +19,7 @@ import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
 import workuptally.reference.Source;
+import workuptally.tally.bench.Meetings;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
@@ -34,8 +35,8 @@ public final class HazardNotes {
     }
 
     /** What the run does first, then one note for each listed material in the order in which the run meets them. */
-    public List<HazardNote> of(Run run) {
-        List<HazardNote> all = new ArrayList<>(operations.of(run));
+    public List<HazardNote> of(Run run, Meetings meetings) {
+        List<HazardNote> all = new ArrayList<>(operations.of(run, meetings));
         all.addAll(ofMaterials(run));
         return List.copyOf(all);
     }

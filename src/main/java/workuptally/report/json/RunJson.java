@@ -17,6 +17,7 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.Meeting;
 import workuptally.tally.bench.StepReaction;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.waste.Metrics;
@@ -53,6 +54,7 @@ final class RunJson {
         json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
+        json.array("meetings", tally.evidence().meetings().list(), this::meeting);
         json.texts("missingLayers", tally.evidence().missingLayers());
         json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
@@ -61,6 +63,22 @@ final class RunJson {
         tally.plan().ifPresent(plan -> json.object("plan", () -> new PlanJson(json).write(plan)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
+    }
+
+    private void meeting(Meeting meeting) {
+        json.text("step", meeting.place());
+        json.texts("with", meeting.with());
+        json.text("consequence", meeting.pair().consequence());
+        json.text(
+                "gas",
+                meeting.pair().gases().isEmpty()
+                        ? ""
+                        : String.join(", ", meeting.pair().gases()));
+        json.number("gasLitres", meeting.gasLitres());
+        json.text("severity", meeting.pair().severity().word());
+        json.text("inWorkup", meeting.pair().inWorkup().word());
+        json.texts("where", meeting.pair().where());
+        json.texts("portions", meeting.portions());
     }
 
     private void head() {

@@ -55,6 +55,9 @@ final class PortionContents {
     private final Reactivity reactivity;
     private final Map<String, List<Present>> byLabel = new LinkedHashMap<>();
 
+    /** Names of what was charged: a quench test is about these, not about what quenches them. */
+    private final Set<String> charged = new LinkedHashSet<>();
+
     /** Names of persistent materials to which something was added that the pairs name as their planned end. */
     private final Set<String> treated = new LinkedHashSet<>();
 
@@ -65,8 +68,9 @@ final class PortionContents {
     }
 
     /** The reaction mixture at the beginning. */
-    void start(List<Present> charged) {
-        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(charged));
+    void start(List<Present> present) {
+        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(present));
+        present.forEach(p -> charged.add(p.name()));
         for (Layer layer : run.layers()) {
             List<Present> stated = new ArrayList<>();
             for (CompositionPart part : layer.composition()) {
@@ -250,7 +254,8 @@ final class PortionContents {
         }
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
-        boolean tested = kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
+        boolean tested = charged.contains(kept.name())
+                && kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
         if (negative && tested) {
             boolean ended = !kept.persists() || treated.contains(kept.name());
             if (ended && kept.part().heavyMetals().isEmpty()) {

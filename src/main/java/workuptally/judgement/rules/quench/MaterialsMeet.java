@@ -35,6 +35,9 @@ public final class MaterialsMeet implements RunRule {
     static final String CHARGED = "charged-together";
     static final String CONTROLLED = "controlled-meeting";
 
+    /** Gas of a mild quench that is worth a word, L (common practice). */
+    private static final double GAS_LITRES = 0.2;
+
     @Override
     public List<String> codes() {
         return List.of(NEVER, CHARGED, CONTROLLED);
@@ -74,7 +77,9 @@ public final class MaterialsMeet implements RunRule {
         return meeting.pair().inWorkup() == InWorkup.PLANNED_QUENCH
                 && !meeting.pair().ofChart()
                 && meeting.step().isPresent()
-                && meeting.concernsPlace();
+                && meeting.concernsPlace()
+                && (meeting.pair().severity() != ReactivityPair.Severity.CAUTION
+                        || meeting.gasLitres().orElse(0) > GAS_LITRES);
     }
 
     /** One cause is one finding: the same pair of materials, whatever steps repeat it. */

@@ -12,12 +12,12 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Oxidant;
-import workuptally.reference.Reference;
 import workuptally.reference.Wash;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
-/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough, a note with the figures otherwise. */
+/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough or nothing reduces it, a note with the figures otherwise. */
 public final class OxidantQuench implements RunRule {
     static final String SHORT = "reductant-short";
     static final String COVERED = "oxidant-quench";
@@ -25,10 +25,12 @@ public final class OxidantQuench implements RunRule {
     private static final Formula THIOSULFATE = Formula.parse("Na2S2O3");
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
 
-    private final Reference reference;
+    private static final String REDUCING = "reducing-agent";
 
-    public OxidantQuench(Reference reference) {
-        this.reference = reference;
+    private final Substances substances;
+
+    public OxidantQuench(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -40,9 +42,10 @@ public final class OxidantQuench implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (ChargeAmount amount : tally.amounts()) {
-            Optional<Oxidant> oxidant = reference.oxidant(amount.charge().material());
+            Optional<Oxidant> oxidant =
+                    substances.material(amount.charge().material()).oxidant();
             double thiosulfate = thiosulfateMillimoles(tally);
-            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0) {
+            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0 && !hasWorkup(tally)) {
                 continue;
             }
             double charged = amount.amountMillimoles().get().value();
@@ -50,6 +53,9 @@ public final class OxidantQuench implements RunRule {
             double needed = used * oxidant.get().reductantForUsed()
                     + (charged - used) * oxidant.get().reductantForLeftOver();
             boolean enough = thiosulfate >= needed;
+            if (thiosulfate == 0 && (needed == 0 || isShownGone(tally) || bringsOtherReductant(tally))) {
+                continue;
+            }
             findings.add(
                     enough ? COVERED : SHORT,
                     enough ? Severity.NOTE : Severity.STOP,
@@ -73,6 +79,26 @@ public final class OxidantQuench implements RunRule {
         return findings.list();
     }
 
+    private static boolean hasWorkup(RunTally tally) {
+        return !tally.run().steps().isEmpty();
+    }
+
+    /** Another reductant, or the reaction itself, has used it up: the last test says so. */
+    private static boolean isShownGone(RunTally tally) {
+        return tally.run().orderedSteps().stream()
+                .flatMap(step -> step.quenchTest().stream())
+                .filter(test -> test != Step.QuenchTest.NOT_DONE)
+                .reduce((earlier, later) -> later)
+                .filter(test -> test == Step.QuenchTest.NEGATIVE)
+                .isPresent();
+    }
+
+    /** Sulfite, ascorbate and the like: how much they take up is not counted here, the test tells. */
+    private boolean bringsOtherReductant(RunTally tally) {
+        return tally.run().steps().stream()
+                .anyMatch(step -> substances.material(step.material()).classes().contains(REDUCING));
+    }
+
     private static double usedMillimoles(RunTally tally, ChargeAmount amount) {
         double coefficient =
                 amount.charge().coefficient().entered().map(Entered::value).orElse(1.0);
@@ -82,7 +108,7 @@ public final class OxidantQuench implements RunRule {
     private double thiosulfateMillimoles(RunTally tally) {
         double millimoles = 0;
         for (Step step : tally.run().steps()) {
-            Optional<Wash> wash = reference.wash(step.material()).filter(OxidantQuench::isThiosulfate);
+            Optional<Wash> wash = substances.wash(step.material()).filter(OxidantQuench::isThiosulfate);
             boolean counts =
                     step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
             if (wash.isPresent() && counts) {
