@@ -287,7 +287,7 @@ public final class RunTallying {
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
-                    new MeetingAccount(run, limits, substances, graph).of(charged.amounts()),
+                    new MeetingAccount(run, limits, substances, graph, followed.identities()).of(charged.amounts()),
                     metrics,
                     Optional.empty());
         }

@@ -130,7 +130,7 @@ final class CarriedMaterials {
 
     private static boolean isMinorSolvent(RunTally run, String label, Present present) {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
-        if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.solvent()) {
+        if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.isListedSolvent()) {
             return false;
         }
         String name = present.part().name().toLowerCase(Locale.ROOT);

@@ -275,7 +275,6 @@ final class OperationHazards {
             ReactivityPair pair = meeting.pair();
             boolean told = pair.inWorkup() != ReactivityPair.InWorkup.ORDINARY
                     && pair.severity() != ReactivityPair.Severity.CAUTION
-                    && !pair.ofChart()
                     && meeting.concernsPlace();
             if (told) {
                 String gas = pair.gases().isEmpty() ? "" : " (" + String.join(", ", pair.gases()) + ")";

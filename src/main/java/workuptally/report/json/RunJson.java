@@ -68,16 +68,12 @@ final class RunJson {
     private void meeting(Meeting meeting) {
         json.text("step", meeting.place());
         json.texts("with", meeting.with());
-        json.text("consequence", meeting.pair().consequence());
-        json.text(
-                "gas",
-                meeting.pair().gases().isEmpty()
-                        ? ""
-                        : String.join(", ", meeting.pair().gases()));
+        json.text("consequence", meeting.consequence());
+        json.text("gas", meeting.gas());
         json.number("gasLitres", meeting.gasLitres());
-        json.text("severity", meeting.pair().severity().word());
-        json.text("inWorkup", meeting.pair().inWorkup().word());
-        json.texts("where", meeting.pair().where());
+        json.text("severity", meeting.severity());
+        json.text("inWorkup", meeting.inWorkup());
+        json.texts("where", meeting.where());
         json.texts("portions", meeting.portions());
     }
 

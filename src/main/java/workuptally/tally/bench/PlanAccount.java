@@ -72,7 +72,7 @@ public final class PlanAccount {
         this.flow = flow;
         this.identities = new IdentityAccount(run, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
-        this.waste = new WasteAccount(run, limits, substances);
+        this.waste = new WasteAccount(run, limits, substances, meetings);
         this.names = new LayerMakeUps(substances, flow);
         this.splits = new ExtractionSplits(run, new Materials(substances), flow);
     }

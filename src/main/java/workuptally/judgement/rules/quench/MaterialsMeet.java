@@ -49,7 +49,7 @@ public final class MaterialsMeet implements RunRule {
         Map<String, List<Meeting>> never = new LinkedHashMap<>();
         Map<String, List<Meeting>> controlled = new LinkedHashMap<>();
         for (Meeting meeting : tally.evidence().meetings().list()) {
-            if (isForbidden(meeting)) {
+            if (meeting.isForbidden()) {
                 never.computeIfAbsent(subject(meeting), k -> new ArrayList<>()).add(meeting);
             } else if (isControlled(meeting)) {
                 controlled
@@ -62,24 +62,21 @@ public final class MaterialsMeet implements RunRule {
         return findings.list();
     }
 
-    /** Cells of the published chart speak of wide groups: they are told with the meetings and decide about containers alone. */
-    static boolean isForbidden(Meeting meeting) {
-        boolean grave = meeting.occasion() != Occasion.CONCENTRATION
-                || meeting.pair().severity() == ReactivityPair.Severity.CRITICAL;
-        return meeting.pair().inWorkup() == InWorkup.NEVER
-                && !meeting.pair().ofChart()
-                && meeting.concernsPlace()
-                && grave
-                && meeting.pair().severity() != ReactivityPair.Severity.CAUTION;
-    }
-
     private static boolean isControlled(Meeting meeting) {
         return meeting.pair().inWorkup() == InWorkup.PLANNED_QUENCH
-                && !meeting.pair().ofChart()
                 && meeting.step().isPresent()
                 && meeting.concernsPlace()
-                && (meeting.pair().severity() != ReactivityPair.Severity.CAUTION
-                        || meeting.gasLitres().orElse(0) > GAS_LITRES);
+                && isWorthAWord(meeting);
+    }
+
+    /** What is deadly, sets gas free or outlasts the water; the heat of an anhydride in water is no news. */
+    private static boolean isWorthAWord(Meeting meeting) {
+        boolean mild = meeting.pair().severity() == ReactivityPair.Severity.CAUTION;
+        return meeting.gasLitres().orElse(0) > GAS_LITRES
+                || !mild
+                        && (meeting.lasting()
+                                || !meeting.pair().gases().isEmpty()
+                                || meeting.pair().severity() == ReactivityPair.Severity.CRITICAL);
     }
 
     /** One cause is one finding: the same pair of materials, whatever steps repeat it. */
