@@ -23,6 +23,7 @@ public final class Reference {
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final Map<Table, TableFile> files;
+    private final boolean packed;
     private final Map<String, Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
@@ -69,8 +70,9 @@ public final class Reference {
     private final WashNames washNames;
     private final SolventBlends blends;
 
-    private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
+    private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
+        this.packed = packed;
         sources = byKey(each(files, Table.SOURCES, Source::of), Source::key);
         checkSources(files);
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
@@ -122,7 +124,7 @@ public final class Reference {
 
         private static Reference read() {
             try {
-                return new Reference(TableFiles.packed());
+                return new Reference(TableFiles.packed(), true);
             } catch (IllegalReferenceException e) {
                 throw new IllegalStateException(e.getMessage(), e);
             }
@@ -137,7 +139,12 @@ public final class Reference {
      * @throws IllegalReferenceException if a file is unknown, too large (4 MB), not UTF-8, malformed, or holds a value out of range
      */
     public static Reference load(Path overrideDirectory) throws IllegalReferenceException {
-        return new Reference(TableFiles.overriddenBy(overrideDirectory));
+        return new Reference(TableFiles.overriddenBy(overrideDirectory), false);
+    }
+
+    /** True for the tables packed with the program, which are read once; false with a laboratory's own rows over them. */
+    public boolean isPacked() {
+        return packed;
     }
 
     private interface RowReader<T> {

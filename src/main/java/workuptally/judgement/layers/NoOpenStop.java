@@ -20,7 +20,12 @@ final class NoOpenStop implements LayerCondition {
                 .map(Finding::code)
                 .distinct()
                 .toList();
-        Optional<Meeting> met = evidence.run().evidence().meetings().carriedBy(evidence.layer().label()).stream()
+        Optional<Meeting> met = evidence
+                .run()
+                .evidence()
+                .meetings()
+                .carriedBy(evidence.layer().label())
+                .stream()
                 .filter(Meeting::holdsItsPortions)
                 .findFirst();
         if (met.isPresent()) {
@@ -28,8 +33,8 @@ final class NoOpenStop implements LayerCondition {
                     ID,
                     TITLE,
                     State.NOT_MET,
-                    String.join(" met ", met.get().with()) + " in step " + met.get().place() + ": "
-                            + met.get().consequence());
+                    String.join(" met ", met.get().with()) + " in step "
+                            + met.get().place() + ": " + met.get().consequence());
         }
         return stops.isEmpty()
                 ? new Condition(ID, TITLE, State.MET, "no stop on record")

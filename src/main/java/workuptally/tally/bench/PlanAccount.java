@@ -63,7 +63,8 @@ public final class PlanAccount {
             Optional<Theory> theory,
             Limits limits,
             Substances substances,
-            LayerFlow flow) {
+            LayerFlow flow,
+            Meetings meetings) {
         this.run = run;
         this.amounts = amounts;
         this.theory = theory;

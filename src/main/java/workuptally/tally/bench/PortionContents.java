@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.model.Charge;
@@ -100,16 +98,8 @@ final class PortionContents {
                         charge.titreMolesPerLitre()
                                 .entered()
                                 .or(() -> charge.molarityMolesPerLitre().entered()))
-                : material(charge);
+                : substances.material(charge.material(), charge.formula());
         return presents(charge.material(), material, millimoles, Optional.of(charge));
-    }
-
-    private Material material(Charge charge) {
-        try {
-            return substances.material(charge.material(), Optional.of(substances.formula(charge.formula())));
-        } catch (IllegalFormulaException e) {
-            return substances.material(charge.material(), Optional.<Formula>empty());
-        }
     }
 
     /** What a step adds; a liquid that is a solution in water by habit brings its water. */

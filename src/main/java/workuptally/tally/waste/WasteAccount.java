@@ -173,7 +173,8 @@ public final class WasteAccount {
                 .filter(p -> !p.part().heavyMetals().isEmpty())
                 .findFirst();
         if (phase == Layer.Phase.AQUEOUS && held.isPresent() && !holdsHeavyMetal()) {
-            return new Assignment("aqueous-heavy-metal", "may hold " + held.get().name());
+            return new Assignment(
+                    "aqueous-heavy-metal", "may hold " + held.get().name());
         }
         if (phase == Layer.Phase.AQUEOUS && holdsHeavyMetal()) {
             return new Assignment("aqueous-heavy-metal", "run charged with " + metal().orElse("a heavy metal"));

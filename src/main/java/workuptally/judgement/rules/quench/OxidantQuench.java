@@ -3,9 +3,9 @@ package workuptally.judgement.rules.quench;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.chemistry.Formula;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
@@ -22,7 +22,7 @@ public final class OxidantQuench implements RunRule {
     static final String SHORT = "reductant-short";
     static final String COVERED = "oxidant-quench";
 
-    private static final Formula THIOSULFATE = Formula.parse("Na2S2O3");
+    private static final String THIOSULFATE = "thiosulfate";
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
 
     private static final String REDUCING = "reducing-agent";
@@ -42,8 +42,9 @@ public final class OxidantQuench implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (ChargeAmount amount : tally.amounts()) {
-            Optional<Oxidant> oxidant =
-                    substances.material(amount.charge().material()).oxidant();
+            Optional<Oxidant> oxidant = substances
+                    .material(amount.charge().material(), amount.charge().formula())
+                    .oxidant();
             double thiosulfate = thiosulfateMillimoles(tally);
             if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0 && !hasWorkup(tally)) {
                 continue;
@@ -52,6 +53,7 @@ public final class OxidantQuench implements RunRule {
             double used = Math.min(charged, usedMillimoles(tally, amount));
             double needed = used * oxidant.get().reductantForUsed()
                     + (charged - used) * oxidant.get().reductantForLeftOver();
+            substances.use(List.of(oxidant.get()));
             boolean enough = thiosulfate >= needed;
             if (thiosulfate == 0 && (needed == 0 || isShownGone(tally) || bringsOtherReductant(tally))) {
                 continue;
@@ -108,7 +110,8 @@ public final class OxidantQuench implements RunRule {
     private double thiosulfateMillimoles(RunTally tally) {
         double millimoles = 0;
         for (Step step : tally.run().steps()) {
-            Optional<Wash> wash = substances.wash(step.material()).filter(OxidantQuench::isThiosulfate);
+            Material material = substances.material(step.material());
+            Optional<Wash> wash = material.wash().filter(w -> material.is(THIOSULFATE));
             boolean counts =
                     step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
             if (wash.isPresent() && counts) {
@@ -122,10 +125,5 @@ public final class OxidantQuench implements RunRule {
             }
         }
         return millimoles;
-    }
-
-    private static boolean isThiosulfate(Wash wash) {
-        return wash.formula().startsWith("Na2S2O3")
-                && Formula.parse(wash.formula()).sameComposition(THIOSULFATE);
     }
 }

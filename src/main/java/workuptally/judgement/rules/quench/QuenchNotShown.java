@@ -78,7 +78,7 @@ public final class QuenchNotShown implements RunRule {
 
     /** What has a test that shows it gone: a silver salt is an oxidiser by its counter-ion and needs none. */
     private boolean isReactive(Charge charge) {
-        return substances.material(charge.material()).parts().stream()
+        return substances.material(charge.material(), charge.formula()).parts().stream()
                 .anyMatch(part -> part.classes().stream().anyMatch(REACTIVE::contains)
                         && part.row().flatMap(row -> row.quenchTest()).isPresent());
     }
