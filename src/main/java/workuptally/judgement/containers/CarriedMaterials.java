@@ -17,9 +17,9 @@ import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityGroup;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Present;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.Present;
 
 /**
  * The materials that an addition brings or a container holds.

@@ -22,7 +22,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.Source;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Meetings;
+import workuptally.tally.layers.Meetings;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {

@@ -29,8 +29,8 @@ import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Meeting;
-import workuptally.tally.bench.Meetings;
+import workuptally.tally.layers.Meeting;
+import workuptally.tally.layers.Meetings;
 
 /**
  * Cautions about what a run does: pressure in the funnel, gas, heat, hot mixtures, peroxide formers, reactive quenches, emulsions, and

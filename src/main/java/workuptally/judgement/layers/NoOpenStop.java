@@ -6,7 +6,7 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.tally.bench.Meeting;
+import workuptally.tally.layers.Meeting;
 
 /** R7: no open stop on the run, until it is settled the layer may be the evidence; and nothing in the layer that must not have met. */
 final class NoOpenStop implements LayerCondition {

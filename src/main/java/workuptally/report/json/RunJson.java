@@ -18,9 +18,9 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.bench.Contact;
-import workuptally.tally.bench.Meeting;
 import workuptally.tally.bench.StepReaction;
 import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.Meeting;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.WasteLine;
 

@@ -34,6 +34,7 @@ import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 

@@ -17,11 +17,11 @@ import workuptally.model.Run;
 import workuptally.reference.WasteStream;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Meetings;
-import workuptally.tally.bench.Present;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Meetings;
+import workuptally.tally.layers.Present;
 import workuptally.tally.layers.SolidStream;
 
 /**

@@ -19,9 +19,9 @@ import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.Contact;
-import workuptally.tally.bench.Meeting;
-import workuptally.tally.bench.Meeting.Occasion;
 import workuptally.tally.bench.StepReaction;
+import workuptally.tally.layers.Meeting;
+import workuptally.tally.layers.Meeting.Occasion;
 
 /**
  * What must not meet, or only in a planned quench. A pair that must not meet stops a plan and holds the layers that carry it where it was

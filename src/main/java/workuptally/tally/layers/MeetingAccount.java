@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,9 +22,7 @@ import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Meeting.Occasion;
-import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.Meeting.Occasion;
 
 /**
  * Follows the materials of a run along its steps and looks up every two that come together. What follows which layer, and what is gone,

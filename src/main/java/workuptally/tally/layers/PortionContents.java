@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ import workuptally.model.Step.Operation;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Present.Share;
+import workuptally.tally.layers.Present.Share;
 
 /**
  * What each portion of a run may still hold, by kind and not by amount.
