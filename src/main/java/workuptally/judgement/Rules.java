@@ -63,6 +63,7 @@ import workuptally.judgement.rules.layers.VolatileProduct;
 import workuptally.judgement.rules.layers.WaterMiscibleSolvent;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
+import workuptally.judgement.rules.quench.MaterialsMeet;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotShown;
 import workuptally.judgement.rules.quench.WashTooSmall;
@@ -102,6 +103,7 @@ public final class Rules {
                 new TitreDiffers(substances),
                 new RoutesCompared(),
                 new GasExpected(),
+                new MaterialsMeet(),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new ContentAgainstPh(substances),

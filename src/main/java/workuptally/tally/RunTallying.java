@@ -60,6 +60,8 @@ import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
+import workuptally.tally.layers.MeetingAccount;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.StepOutputs;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.MetricsAccount;
@@ -86,9 +88,15 @@ public final class RunTallying {
         Followed followed = accounts.followed(charged, portions);
         RunTally tally = accounts.result(charged, portions, followed);
         return run.status() == Run.Status.PLANNED
-                ? tally.with(
-                        new PlanAccount(run, charged.amounts(), charged.theory(), limits, substances, followed.flow())
-                                .plan())
+                ? tally.with(new PlanAccount(
+                                run,
+                                charged.amounts(),
+                                charged.theory(),
+                                limits,
+                                substances,
+                                followed.flow(),
+                                followed.meetings())
+                        .plan())
                 : tally;
     }
 
@@ -102,7 +110,8 @@ public final class RunTallying {
             List<LayerIdentity> identities,
             List<DryingCake> cakes,
             List<DriedLayer> dried,
-            List<StepReaction> reactions) {}
+            List<StepReaction> reactions,
+            Meetings meetings) {}
 
     /** The accounts of one run; its readings are shared by all of them, so that what is common to two figures stays common. */
     private final class OfRun {
@@ -179,7 +188,8 @@ public final class RunTallying {
                     identities,
                     cakes,
                     DryingAccount.of(run, substances, cakeContents, cakes),
-                    reactions);
+                    reactions,
+                    new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
@@ -215,7 +225,7 @@ public final class RunTallying {
                     massBalance,
                     new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
                     solvents(charged, portions, followed),
-                    new WasteAccount(run, limits, substances)
+                    new WasteAccount(run, limits, substances, followed.meetings())
                             .of(portions.layers(), followed.flow(), followed.identities()),
                     evidence(charged, portions, followed, undecided, metrics(charged, portions, followed, massBalance)),
                     omissions.list());
@@ -289,6 +299,7 @@ public final class RunTallying {
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
+                    followed.meetings(),
                     metrics,
                     Optional.empty());
         }

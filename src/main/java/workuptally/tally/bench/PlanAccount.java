@@ -34,6 +34,7 @@ import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
@@ -64,7 +65,8 @@ public final class PlanAccount {
             Optional<Theory> theory,
             Limits limits,
             Substances substances,
-            LayerFlow flow) {
+            LayerFlow flow,
+            Meetings meetings) {
         this.run = run;
         this.amounts = amounts;
         this.theory = theory;
@@ -73,7 +75,7 @@ public final class PlanAccount {
         this.flow = flow;
         this.identities = new IdentityAccount(run, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
-        this.waste = new WasteAccount(run, limits, substances);
+        this.waste = new WasteAccount(run, limits, substances, meetings);
         this.names = new LayerMakeUps(substances, flow);
         this.materials = new Materials(substances);
         this.splits = new ExtractionSplits(run, materials, flow);

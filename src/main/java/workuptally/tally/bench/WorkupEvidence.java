@@ -7,6 +7,7 @@ import workuptally.tally.balance.Route;
 import workuptally.tally.layers.GraphFault;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.UnlabelledPhase;
 import workuptally.tally.waste.Metrics;
 
@@ -23,6 +24,7 @@ import workuptally.tally.waste.Metrics;
  * @param makeUps what each terminal layer is made of
  * @param contactMixtures what stood in the funnel at each contact, estimated
  * @param dried every drying step with a weighed, listed agent
+ * @param meetings what stands together along the steps
  * @param metrics mass metrics, if the product was assayed
  * @param plan what to expect, of a run that is only planned
  */
@@ -37,6 +39,7 @@ public record WorkupEvidence(
         List<LayerMakeUp> makeUps,
         List<ContactMixture> contactMixtures,
         List<DriedLayer> dried,
+        Meetings meetings,
         Optional<Metrics> metrics,
         Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
@@ -62,6 +65,7 @@ public record WorkupEvidence(
                 List.of(),
                 List.of(),
                 List.of(),
+                Meetings.NONE,
                 Optional.empty(),
                 Optional.empty());
     }
@@ -100,6 +104,7 @@ public record WorkupEvidence(
                 makeUps,
                 contactMixtures,
                 dried,
+                meetings,
                 metrics,
                 Optional.of(expected));
     }

@@ -20,6 +20,8 @@ import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Meetings;
+import workuptally.tally.layers.Present;
 import workuptally.tally.layers.SolidStream;
 
 /**
@@ -43,12 +45,19 @@ public final class WasteAccount {
     private static final double ORGANIC_PERCENT_IN_WATER = 10;
 
     private final Run run;
+    private final Meetings meetings;
     private final Limits limits;
     private final Substances substances;
     private final SolidStream solids;
 
-    public WasteAccount(Run run, Limits limits, Substances substances) {
+    /**
+     * Streams of a run.
+     *
+     * @param meetings what its portions may still hold
+     */
+    public WasteAccount(Run run, Limits limits, Substances substances, Meetings meetings) {
         this.run = run;
+        this.meetings = meetings;
         this.limits = limits;
         this.substances = substances;
         this.solids = new SolidStream(run, substances);
@@ -151,6 +160,12 @@ public final class WasteAccount {
     }
 
     private Assignment assign(String label, Optional<Entered> pH, Ingredients mixture, Layer.Phase phase) {
+        Optional<Present> poison = meetings.holding(label, "azide")
+                .or(() -> meetings.holding(label, "organic-azide"))
+                .or(() -> meetings.holding(label, "cyanide"));
+        if (poison.isPresent()) {
+            return new Assignment("cyanide-azide", "may hold " + poison.get().name());
+        }
         double halogenated = halogenatedPercent(mixture);
         boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
         double organic = organicPercent(mixture);
@@ -169,6 +184,13 @@ public final class WasteAccount {
         }
         if (organic > 50 || (mixture.parts().isEmpty() && phase != Layer.Phase.AQUEOUS)) {
             return new Assignment("non-halogenated-organic", percent(organic) + " organic solvent");
+        }
+        Optional<Present> held = meetings.in(label).stream()
+                .filter(p -> !p.part().heavyMetals().isEmpty())
+                .findFirst();
+        if (phase == Layer.Phase.AQUEOUS && held.isPresent() && !holdsHeavyMetal()) {
+            return new Assignment(
+                    "aqueous-heavy-metal", "may hold " + held.get().name());
         }
         if (phase == Layer.Phase.AQUEOUS && holdsHeavyMetal()) {
             return new Assignment("aqueous-heavy-metal", "run charged with " + metal().orElse("a heavy metal"));

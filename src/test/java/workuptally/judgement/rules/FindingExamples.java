@@ -333,6 +333,20 @@ final class FindingExamples {
     private void reactions() {
         add("gas-expected", Severity.NOTE, bicarbonate(clean(), 30));
         add(
+                "materials-must-not-meet",
+                Severity.HOLD,
+                clean().plus("charges", "X1,sodium azide,reagent,NaN3,65.01,,,,0.1,g,99,,,,")
+                        .with("workup", "X1,2,wash,O1,brine,1,20,,,1.198", "X1,2,wash,O1,1 M HCl,1,20,,,1.017"));
+        add(
+                "charged-together",
+                Severity.CHECK,
+                clean().plus("charges", "X1,oxalyl chloride,reagent,C2Cl2O2,126.92,,,,0.5,g,98,,,,")
+                        .plus("charges", "X1,DMSO,reagent,C2H6OS,78.13,,,,0.5,g,99,,,,"));
+        add(
+                "controlled-meeting",
+                Severity.NOTE,
+                clean().plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,1.0,g,98,,,,"));
+        add(
                 "extraction-split",
                 Severity.NOTE,
                 planned()
