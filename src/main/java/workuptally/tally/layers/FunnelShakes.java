@@ -7,7 +7,7 @@ import workuptally.model.Step;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 
-/** What stands in the funnel at each shake of a contact, mL before mixing. */
+/** What stands in the funnel at each shake of a contact: volumes read, else those of the liquids that went in, mL before mixing. */
 final class FunnelShakes {
     private final Substances substances;
     private final Materials materials;
@@ -21,14 +21,14 @@ final class FunnelShakes {
 
     /** First shake: all of the source and the portion. Later shakes: the portion and the phase that stays. */
     List<Double> volumes(Step step, Ingredients source, Ingredients added) {
-        double whole = sourceMillilitres(step, source);
+        double whole = sourceMillilitres(step, materials.poured(source));
         if (added.millilitres() == 0) {
             return List.of(whole);
         }
         int portionCount = (int) Math.max(1, Math.round(step.portionCount()));
         double portion = added.millilitres() / portionCount;
         boolean organicAdded = materials.isOrganic(step);
-        Ingredients staying = source.share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
+        Ingredients staying = materials.poured(source).share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
         boolean twoPhases = staying.millilitres() > 0;
         List<Double> volumes = new ArrayList<>();
         for (int i = 0; i < portionCount; i++) {

@@ -30,6 +30,9 @@ public final class Materials {
     /** Organic solids charged: in solution they take up volume, and make no phase of their own. */
     static final String SOLIDS = "organic solids in solution";
 
+    /** Salts charged dry: the volume that they take up in the aqueous phase. */
+    static final String SALTS = "salts in solution";
+
     /** What a hydride has become once a test found none left. */
     static final String QUENCHED = "salts of the quenched hydride";
 
@@ -88,10 +91,10 @@ public final class Materials {
     /** A solute by itself, with the volume it takes up in solution where none was measured. */
     private Ingredients solute(Charge charge, double grams, double millilitres) {
         if (goesWithWater(charge.material(), Optional.of(charge))) {
-            return Ingredients.of(
-                    charge.material(),
-                    grams,
-                    millilitres > 0 ? millilitres : grams / DISSOLVED_SALT_GRAMS_PER_MILLILITRE);
+            return millilitres > 0
+                    ? Ingredients.of(charge.material(), grams, millilitres)
+                    : Ingredients.of(charge.material(), grams, 0)
+                            .plus(Ingredients.of(SALTS, 0, grams / DISSOLVED_SALT_GRAMS_PER_MILLILITRE));
         }
         if (millilitres > 0) {
             return Ingredients.of(REACTANTS, 0, millilitres);
@@ -109,6 +112,11 @@ public final class Materials {
     /** A portion without its organic reactants. */
     public Ingredients withoutReactants(Ingredients portion) {
         return portion.share(name -> isReactants(name) ? 0 : 1);
+    }
+
+    /** What was poured: a portion without the volume of solids that went into solution, which no rule of filling a funnel counts. */
+    Ingredients poured(Ingredients portion) {
+        return portion.share(name -> name.equals(SOLIDS) || name.equals(SALTS) ? 0 : 1);
     }
 
     private static boolean isReactants(String name) {

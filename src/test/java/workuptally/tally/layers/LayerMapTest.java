@@ -52,7 +52,7 @@ class LayerMapTest {
     }
 
     @Test
-    void solidThatWentIntoSolutionTakesUpVolume() {
+    void solidThatWentIntoSolutionTakesUpVolumeButIsNotPouredIntoTheFunnel() {
         // 150 mL methanol, 25.0 g of salt at 2.5 g/mL, 10.0 g of S at 1.2 g/mL, 50 mL water
         SmallBook book = reaction()
                 .row("charges", "Material", "sodium chloride", "Role", "additive", "Formula", "NaCl")
@@ -60,7 +60,12 @@ class LayerMapTest {
                 .but("charges", "Actual unit", "g")
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
                 .but("workup", "Gives aqueous", "A1");
-        assertEquals(150 + 10 + 10 / 1.2 + 50, book.tally().contacts().get(0).volumeMillilitres(), 0.01);
+        RunTally tally = book.tally();
+        assertEquals(
+                150 + 10 + 10 / 1.2 + 50,
+                tally.evidence().contactMixtures().get(0).inMillilitres(),
+                0.01);
+        assertEquals(150 + 50, tally.contacts().get(0).volumeMillilitres(), 0.01);
     }
 
     @Test
