@@ -59,7 +59,7 @@ public final class ReviewBuilder {
         List<RunTally> tallies = tallies(book, substances, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
-        for (BookRule rule : Rules.ofBook()) {
+        for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
@@ -98,7 +98,7 @@ public final class ReviewBuilder {
                 new BasisRows(book, substances).list(),
                 toolVersion,
                 containers,
-                new SeriesAccount(book, tallies).list());
+                new SeriesAccount(book, tallies, substances).list());
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

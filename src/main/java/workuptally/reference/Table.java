@@ -19,9 +19,13 @@ enum Table {
     H_STATEMENTS("h-statements", "code"),
     INCOMPATIBILITIES("incompatibilities", "class a", "class b"),
     GLASSWARE("glassware", "key"),
-    BALANCES("balances", "key"),
     BENCH_RULES("bench-rules", "key"),
+    METALS("metals", "element"),
+    CLASS_BEHAVIOURS("class-behaviours", "class"),
+    SALT_FORMS("salt-forms", "word"),
     WASTE_STREAMS("waste-streams", "key"),
+    STREAM_RULES("stream-rules", "key"),
+    STREAM_WORDS("stream-words", "key"),
     REGULATORY_LIMITS("regulatory-limits", "key"),
     PARTITION("partition", "compound", "organic phase", "log P");
 

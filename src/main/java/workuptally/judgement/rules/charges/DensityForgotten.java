@@ -13,6 +13,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
 import workuptally.reference.Reference;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 
@@ -21,11 +22,6 @@ public final class DensityForgotten implements RunRule {
     static final String MISSING = "density-missing";
     static final String UNLIKELY = "density-unlikely";
     static final String MASS_EQUALS_VOLUME = "mass-equals-volume";
-
-    private static final double LEAST_GRAMS_PER_MILLILITRE = 0.6;
-    private static final double MOST_GRAMS_PER_MILLILITRE = 3.4;
-    /** Own density and listed density may differ by this much before it is asked about; common practice. */
-    private static final double LISTED_FRACTION = 0.05;
 
     private final Reference reference;
 
@@ -73,7 +69,7 @@ public final class DensityForgotten implements RunRule {
 
     private void judgeDensity(FindingList findings, Charge charge, Entered density) {
         double value = density.value();
-        if (value < LEAST_GRAMS_PER_MILLILITRE || value > MOST_GRAMS_PER_MILLILITRE) {
+        if (value < reference.value(Threshold.DENSITY_LOW) || value > reference.value(Threshold.DENSITY_HIGH)) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,
@@ -88,7 +84,8 @@ public final class DensityForgotten implements RunRule {
                 .solvent(charge.material())
                 .map(s -> s.density().gramsPerMillilitre())
                 .or(() -> reference.liquid(charge.material()).map(Liquid::densityGramsPerMillilitre));
-        if (listed.filter(l -> Math.abs(value / l - 1) > LISTED_FRACTION).isPresent()) {
+        if (listed.filter(l -> Math.abs(value / l - 1) > reference.value(Threshold.DENSITY_LISTED))
+                .isPresent()) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,

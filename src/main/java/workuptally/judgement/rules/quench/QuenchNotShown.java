@@ -2,7 +2,6 @@ package workuptally.judgement.rules.quench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -12,8 +11,9 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Reference;
+import workuptally.reference.ClassBehaviour;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /**
  * An oxidant or hydride without a negative quench test: a positive test stops, a missing one holds what has not been evaporated yet, and a
@@ -23,13 +23,10 @@ public final class QuenchNotShown implements RunRule {
     static final String POSITIVE = "quench-test-positive";
     static final String MISSING = "quench-not-shown";
 
-    private static final Set<String> REACTIVE =
-            Set.of("oxidiser", "peroxide", "hypochlorite", "hydride", "halogen", "alkali-metal");
+    private final Substances substances;
 
-    private final Reference reference;
-
-    public QuenchNotShown(Reference reference) {
-        this.reference = reference;
+    public QuenchNotShown(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -80,10 +77,9 @@ public final class QuenchNotShown implements RunRule {
     }
 
     private boolean isReactive(Charge charge) {
-        return reference
-                .hazard(charge.material())
-                .filter(h -> h.materialClasses().stream().anyMatch(REACTIVE::contains))
-                .isPresent();
+        return substances.materialClasses(charge.material()).stream()
+                .flatMap(c -> substances.classBehaviour(c).stream())
+                .anyMatch(ClassBehaviour::shownGoneByTest);
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {
