@@ -120,7 +120,7 @@ public final class RunTallying {
 
         Charged charged() {
             List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
-            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
+            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, substances, omissions).of(run, amounts);
             Optional<Theory> both =
                     theory.map(t -> plannedTheory().map(t::withPlanned).orElse(t));
             return new Charged(amounts, both, new Skeletons(run, amounts));
@@ -133,7 +133,7 @@ public final class RunTallying {
             }
             Readings apart = new Readings();
             Omissions unsaid = new Omissions();
-            return new TheoryAccount(apart, molarMasses, unsaid)
+            return new TheoryAccount(apart, molarMasses, substances, unsaid)
                     .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
         }
 
@@ -148,15 +148,17 @@ public final class RunTallying {
             lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
             PurifiedLots purified = new PurifiedLots(graph, lots);
             Found found = Found.in(layers, lots, purified, inLots);
-            List<ProductYield> yields =
-                    new YieldAccount(run, readings, graph, charged.theory(), found, omissions).of(lots, purified);
+            List<ProductYield> yields = new YieldAccount(
+                            run, readings, substances, graph, charged.theory(), found, omissions)
+                    .of(lots, purified);
             return new Portions(lots, purified, inLots, layers, found, yields);
         }
 
         Followed followed(Charged charged, Portions portions) {
             List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
             LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
-            List<LayerIdentity> identities = new IdentityAccount(run, flow).of(portions.layers(), charged.amounts());
+            List<LayerIdentity> identities =
+                    new IdentityAccount(run, substances, flow).of(portions.layers(), charged.amounts());
             flow.correct(identities);
             List<StepReaction> reactions = new StepReactions(
                             run,
@@ -192,6 +194,7 @@ public final class RunTallying {
             List<LayerTally> bounded = bounds.applied();
             Whereabouts whereabouts = new ProductWhereabouts(
                     run,
+                    substances,
                     bounded,
                     followed.cakes(),
                     followed.flow().unlabelledPhases(),

@@ -14,6 +14,7 @@ import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Incompatibility;
 import workuptally.reference.Reference;
+import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
@@ -61,10 +62,10 @@ public final class ContainerReviews {
 
     private ContainerReview review(ContainerTally ledger) {
         String label = ledger.container().wasteStream();
-        Optional<String> stream = streams.ofContainer(label);
+        Optional<WasteStream> stream = streams.ofContainer(label);
         double limit = book.limits().value(Limit.CONTAINER_FILL);
         Map<String, Origin> present =
-                classes.ofContainer(label, ledger.then().grams().keySet());
+                classes.ofContainer(label, stream, ledger.then().grams().keySet());
         ledger.done().forEach(d -> classes.ofAddition(d).forEach(present::putIfAbsent));
         Map<String, Map<String, Origin>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();

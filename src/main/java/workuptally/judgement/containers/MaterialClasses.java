@@ -7,10 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
+import workuptally.reference.ClassBehaviour;
+import workuptally.reference.Threshold;
+import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
@@ -19,27 +23,17 @@ import workuptally.tally.layers.LayerMakeUp;
 /**
  * Material classes of what an addition brings, each with the material it comes from, judged by its make-up and by what its run contained.
  *
- * <p>Acid and base go by the recorded pH where there is one (below 5, above 9). Azide, cyanide, sulfide, nitrite, fluoride and the like are
- * taken to be in every layer of a run that met them, distillates excepted. Oxidants, peroxides, hydrides and other reactive goods are taken
- * to be gone where the last quench test is negative; goods that react with water where the workup brought it. Sulfuric acid counts as
+ * <p>Acid and base go by the recorded pH where there is one. By the table of class behaviours, persistent classes are taken to be in every
+ * layer of a run that met them, distillates excepted; others are gone where the last quench test is negative, or where the workup brought
+ * water. Sulfuric acid counts as
  * oxidising only where it is strong. All of that is common practice; where a test is missing, the class stays and says so.
  */
 final class MaterialClasses {
-    private static final double ACID_BELOW_PH = 5;
-    private static final double BASE_ABOVE_PH = 9;
-    private static final double LEAST_PERCENT = 1;
-    private static final double OXIDISING_SULFURIC_PERCENT = 50;
-    private static final String ACID = "acid";
-    private static final String BASE = "base";
+    static final String ACID = "acid";
+    static final String BASE = "base";
     private static final String CARBONATE = "carbonate";
     private static final String OXIDISING_ACID = "oxidising-acid";
     private static final String SULFURIC_ACID = "sulfuric acid";
-
-    private static final Set<String> PERSISTENT =
-            Set.of("azide", "cyanide", "sulfide", "nitrite", "fluoride", "thiol", "azo", "nitroalkane");
-    private static final Set<String> QUENCHED =
-            Set.of("oxidiser", "peroxide", "hypochlorite", "halogen", "hydride", "alkali-metal");
-    private static final Set<String> GONE_WITH_WATER = Set.of("organometallic", "acid-chloride", "water-reactive");
 
     private final Substances substances;
     private final Map<String, RunTally> runs;
@@ -57,19 +51,16 @@ final class MaterialClasses {
      */
     record Origin(String material, boolean shown) {}
 
-    /** Classes of named contents and the words of a container's label. */
-    Map<String, Origin> ofContainer(String label, Set<String> contents) {
+    /** Classes of named contents, and those that the container's stream and its label imply. */
+    Map<String, Origin> ofContainer(String label, Optional<WasteStream> stream, Set<String> contents) {
         Map<String, Origin> classes = new LinkedHashMap<>();
         contents.forEach(name ->
                 substances.materialClasses(name).forEach(c -> classes.putIfAbsent(c, new Origin(name, true))));
+        stream.ifPresent(s -> s.impliedClasses().forEach(c -> classes.putIfAbsent(c, new Origin(label, true))));
         String words = label.toLowerCase(Locale.ROOT);
-        if (words.contains("aqueous") && words.contains("acid")) {
-            classes.putIfAbsent(ACID, new Origin(label, true));
-        }
-        if (words.contains("aqueous") && (words.contains("basic") || words.contains("alkali"))) {
-            classes.putIfAbsent(BASE, new Origin(label, true));
-        }
-        PERSISTENT.stream()
+        substances.reference().classBehaviours().stream()
+                .filter(ClassBehaviour::persistent)
+                .map(ClassBehaviour::materialClass)
                 .filter(words::contains)
                 .sorted()
                 .forEach(c -> classes.putIfAbsent(c, new Origin(label, true)));
@@ -96,18 +87,17 @@ final class MaterialClasses {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
         makeUp.ifPresent(m -> m.materials().stream().sorted().forEach(name -> {
             double percent = m.totalGrams() == 0 ? 0 : 100 * m.grams().getOrDefault(name, 0.0) / m.totalGrams();
-            boolean dissolvedSolvent = substances.reference().solvent(name).isPresent();
-            if (!dissolvedSolvent || percent >= LEAST_PERCENT) {
+            boolean dissolvedSolvent = substances.material(name).solvent().isPresent();
+            if (!dissolvedSolvent || percent >= substances.value(Threshold.LEAST_CLASS_SHARE)) {
                 substances.materialClasses(name).stream()
                         .filter(c -> !(c.equals(OXIDISING_ACID)
                                 && name.equals(SULFURIC_ACID)
-                                && percent < OXIDISING_SULFURIC_PERCENT))
+                                && percent < substances.value(Threshold.OXIDISING_SULFURIC)))
                         .forEach(c -> classes.putIfAbsent(c, new Origin(name, true)));
             }
         }));
         // Salts of the make-up may be what a reactive charge was called before its quench.
-        QUENCHED.forEach(classes::remove);
-        GONE_WITH_WATER.forEach(classes::remove);
+        classes.keySet().removeIf(c -> is(c, ClassBehaviour::isTransient));
         boolean distillate = run.layer(label)
                 .flatMap(l -> l.phase())
                 .filter(p -> p == Layer.Phase.DISTILLATE)
@@ -136,15 +126,20 @@ final class MaterialClasses {
         boolean metWater = run.run().steps().stream().anyMatch(MaterialClasses::bringsWater);
         for (String name : names) {
             for (String c : substances.materialClasses(name)) {
-                boolean stays = PERSISTENT.contains(c)
-                        || (QUENCHED.contains(c) && !shownQuenched)
-                        || (GONE_WITH_WATER.contains(c) && !metWater && !shownQuenched);
+                boolean persistent = is(c, ClassBehaviour::persistent);
+                boolean stays = persistent
+                        || (is(c, ClassBehaviour::shownGoneByTest) && !shownQuenched)
+                        || (is(c, ClassBehaviour::goneWithWater) && !metWater && !shownQuenched);
                 if (stays) {
-                    classes.putIfAbsent(c, new Origin(name, PERSISTENT.contains(c) || positive));
+                    classes.putIfAbsent(c, new Origin(name, persistent || positive));
                 }
             }
         }
         return classes;
+    }
+
+    private boolean is(String materialClass, Predicate<ClassBehaviour> what) {
+        return substances.reference().classBehaviour(materialClass).filter(what).isPresent();
     }
 
     private static boolean bringsWater(Step step) {
@@ -152,7 +147,7 @@ final class MaterialClasses {
                 || step.operation().filter(o -> o == Step.Operation.QUENCH).isPresent();
     }
 
-    private static void byPh(RunTally run, String label, Map<String, Origin> classes) {
+    private void byPh(RunTally run, String label, Map<String, Origin> classes) {
         Optional<Entered> pH = run.layer(label).flatMap(l -> l.entry()).flatMap(l -> l.pH().entered());
         if (pH.isEmpty()) {
             return;
@@ -160,11 +155,11 @@ final class MaterialClasses {
         classes.remove(ACID);
         classes.remove(BASE);
         String words = "layer " + label + " at pH " + pH.get().asTyped();
-        if (pH.get().value() < ACID_BELOW_PH) {
+        if (pH.get().value() < substances.value(Threshold.ACIDIC_BELOW)) {
             classes.put(ACID, new Origin(words, true));
             classes.remove(CARBONATE);
         }
-        if (pH.get().value() > BASE_ABOVE_PH) {
+        if (pH.get().value() > substances.value(Threshold.BASIC_ABOVE)) {
             classes.put(BASE, new Origin(words, true));
         }
     }

@@ -7,6 +7,7 @@ import java.util.Set;
 import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.ClassBehaviour;
 import workuptally.reference.Incompatibility;
 
 /**
@@ -16,7 +17,6 @@ import workuptally.reference.Incompatibility;
 public final class AcidGases {
     private static final String ACID = "acid";
     private static final String FUNNEL = "funnel";
-    private static final Set<String> USED_UP_BY_WATER = Set.of("hydride", "organometallic", "alkali-metal");
 
     private AcidGases() {}
 
@@ -37,7 +37,11 @@ public final class AcidGases {
             }
             for (String material : materials) {
                 boolean meets = substances.materialClasses(material).stream()
-                        .anyMatch(c -> !USED_UP_BY_WATER.contains(c) && pair.concerns(ACID, c));
+                        .filter(c -> substances
+                                .classBehaviour(c)
+                                .filter(ClassBehaviour::reactsWithWater)
+                                .isEmpty())
+                        .anyMatch(c -> pair.concerns(ACID, c));
                 if (meets) {
                     gases.add(new AcidGas(
                             material, pair.consequence() + " (" + pair.gas().get() + ")"));

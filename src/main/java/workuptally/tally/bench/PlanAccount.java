@@ -18,6 +18,7 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
@@ -33,16 +34,12 @@ import workuptally.tally.layers.IdentityAccount;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
 /** Turns the entries of a planned run into what its bench work can expect. */
 public final class PlanAccount {
-    /** Drying agent over what binds the water at best and at worst; common practice. */
-    private static final double LEAST_AGENT_FACTOR = 1.5;
 
-    private static final double MOST_AGENT_FACTOR = 2;
     private static final double LEAST_GRAMS = 1e-6;
 
     private final Run run;
@@ -70,11 +67,11 @@ public final class PlanAccount {
         this.limits = limits;
         this.substances = substances;
         this.flow = flow;
-        this.identities = new IdentityAccount(run, flow);
+        this.identities = new IdentityAccount(run, substances, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
         this.waste = new WasteAccount(run, limits, substances);
         this.names = new LayerMakeUps(substances, flow);
-        this.splits = new ExtractionSplits(run, new Materials(substances), flow);
+        this.splits = new ExtractionSplits(run, substances, flow);
     }
 
     /** What the planned entries lead to. */
@@ -133,8 +130,10 @@ public final class PlanAccount {
                 : agent.map(a -> new DryingNeed(
                         a.name(),
                         water,
-                        Drying.agentGrams(water, a.practicalUptakeHighGramsPerGram(), LEAST_AGENT_FACTOR),
-                        Drying.agentGrams(water, a.practicalUptakeLowGramsPerGram(), MOST_AGENT_FACTOR)));
+                        Drying.agentGrams(
+                                water, a.practicalUptakeHighGramsPerGram(), substances.value(Threshold.AGENT_LEAST)),
+                        Drying.agentGrams(
+                                water, a.practicalUptakeLowGramsPerGram(), substances.value(Threshold.AGENT_MOST))));
     }
 
     private static boolean isOperation(Step step, Operation operation) {

@@ -79,7 +79,7 @@ public final class StepReactions {
                 Equivalents wash = acidsAndBases.of(addition.get());
                 if (wash.base() > 0) {
                     baseWash(addition.get(), wash, waterBefore).ifPresent(reactions::add);
-                } else if (wash.strongAcid() > 0 && !step.givesAqueous().isEmpty()) {
+                } else if (wash.acid() > 0 && !step.givesAqueous().isEmpty()) {
                     acidWash(addition.get(), wash).ifPresent(reactions::add);
                 }
             }
@@ -164,6 +164,11 @@ public final class StepReactions {
         double expected =
                 planned ? Math.max(0, charged.acid() - consumed) : measured + (waterBefore ? 0 : charged.strongAcid());
         double worst = planned ? charged.acid() : measured + charged.strongAcid();
+        if (wash.isMild()) {
+            // Acetate takes protons from mineral acids only.
+            expected = planned || !waterBefore ? charged.strongAcid() : 0;
+            worst = charged.strongAcid();
+        }
         if (worst <= 0) {
             return Optional.empty();
         }
@@ -238,7 +243,7 @@ public final class StepReactions {
     private Equivalents chargedAcids() {
         return amounts.stream()
                 .map(acidsAndBases::of)
-                .map(e -> new Equivalents(e.strongAcid(), e.weakAcid(), 0, 0, 0))
+                .map(e -> new Equivalents(e.strongAcid(), e.weakAcid(), 0, 0, 0, 0, 0))
                 .reduce(Equivalents.NONE, Equivalents::plus);
     }
 

@@ -13,6 +13,7 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
@@ -27,8 +28,6 @@ import workuptally.tally.amounts.Substances;
  * estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
  */
 public final class LayerFlow {
-    /** Less of a phase than this is taken for a rounding of the estimates, mL. */
-    private static final double LEAST_PHASE_MILLILITRES = 0.5;
 
     private final Run run;
     private final Substances substances;
@@ -210,8 +209,8 @@ public final class LayerFlow {
         }
         give(step.givesOrganic(), both.organic());
         give(step.givesAqueous(), both.aqueous());
-        boolean twoPhases = both.organic().millilitres() > LEAST_PHASE_MILLILITRES
-                && both.aqueous().millilitres() > LEAST_PHASE_MILLILITRES;
+        boolean twoPhases = both.organic().millilitres() > substances.value(Threshold.LEAST_PHASE)
+                && both.aqueous().millilitres() > substances.value(Threshold.LEAST_PHASE);
         if (twoPhases) {
             unlabelled(step, both);
         } else if (step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty()) {

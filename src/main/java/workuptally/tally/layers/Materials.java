@@ -11,6 +11,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
@@ -29,6 +30,11 @@ public final class Materials {
 
     public Materials(Substances substances) {
         this.substances = substances;
+    }
+
+    /** A figure of the bench, in the unit of its row. */
+    double value(Threshold threshold) {
+        return substances.value(threshold);
     }
 
     /** A charge: the solvent of a solution apart from its solute. */

@@ -12,13 +12,12 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 
 /** Goods that are never pure, charged at 100 % or without an assay. The usual contents are those of supplier labels, from memory. */
 public final class AssayOfChargeForgotten implements RunRule {
     static final String CODE = "charge-assay-forgotten";
-
-    private static final double PURE_PERCENT = 99.95;
 
     private static final List<Goods> LOW_ASSAY = List.of(
             new Goods("potassium hydroxide|\\bkoh\\b", "about 85 %"),
@@ -69,7 +68,7 @@ public final class AssayOfChargeForgotten implements RunRule {
                     || charge.molarityMolesPerLitre().entered().isPresent()
                     || charge.titreMolesPerLitre().entered().isPresent();
             Optional<Entered> assay = charge.assayPercent().entered();
-            boolean takenAsPure = assay.map(a -> a.value() >= PURE_PERCENT)
+            boolean takenAsPure = assay.map(a -> a.value() >= reference.value(Threshold.ASSAY_PURE))
                     .orElse(charge.assayPercent().isBlank());
             if (goods.isPresent() && !solution && takenAsPure) {
                 findings.add(

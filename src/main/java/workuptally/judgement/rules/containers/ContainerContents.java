@@ -14,6 +14,7 @@ import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.reference.Threshold;
 import workuptally.tally.containers.ContainerTally.Reconciliation;
 
 /** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
@@ -21,8 +22,6 @@ public final class ContainerContents implements ProposalRule {
     static final String UNKNOWN = "container-content-unknown";
     static final String DIFFERS = "container-weighing-differs";
     static final String ABBREVIATED = "container-name-short";
-
-    private static final double EMPTY_GRAMS = 20;
 
     /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
     private static final Pattern SHORT = Pattern.compile("\\S*[A-Z]\\S*[A-Z0-9]\\S*");
@@ -50,13 +49,13 @@ public final class ContainerContents implements ProposalRule {
         return findings.list();
     }
 
-    private static void unknown(FindingList findings, Container container) {
+    private void unknown(FindingList findings, Container container) {
         double net = container
                 .grossThenGrams()
                 .entered()
                 .flatMap(g -> container.tareGrams().entered().map(t -> g.value() - t.value()))
                 .orElse(0.0);
-        if (container.contentsThen().isEmpty() && net > EMPTY_GRAMS) {
+        if (container.contentsThen().isEmpty() && net > reference.value(Threshold.CONTAINER_EMPTY)) {
             findings.add(
                     UNKNOWN + " C37",
                     Severity.CHECK,

@@ -10,14 +10,20 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 
 /** A transfer of more than its layers weigh. */
 public final class ProposalAmount implements ProposalRule {
     static final String CODE = "transfer-exceeds-layer";
 
-    private static final double RELATIVE_TOLERANCE = 0.02;
-    private static final double LEAST_TOLERANCE_GRAMS = 0.5;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ProposalAmount(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -30,7 +36,7 @@ public final class ProposalAmount implements ProposalRule {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
-                    .filter(ProposalAmount::isTooMuch)
+                    .filter(this::isTooMuch)
                     .forEach(a -> findings.add(
                             CODE,
                             Severity.CHECK,
@@ -45,8 +51,10 @@ public final class ProposalAmount implements ProposalRule {
         return findings.list();
     }
 
-    private static boolean isTooMuch(ContainerAddition addition) {
-        double tolerance = Math.max(RELATIVE_TOLERANCE * addition.sourceGrams(), LEAST_TOLERANCE_GRAMS);
+    private boolean isTooMuch(ContainerAddition addition) {
+        double tolerance = Math.max(
+                substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * addition.sourceGrams(),
+                substances.value(Threshold.PROPOSAL_AMOUNT_LEAST));
         return addition.sourceGrams() > 0 && addition.totalGrams() > addition.sourceGrams() + tolerance;
     }
 }

@@ -2,7 +2,6 @@ package workuptally.judgement.rules.quench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -12,6 +11,7 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.ClassBehaviour;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
@@ -22,9 +22,6 @@ import workuptally.tally.amounts.Substances;
 public final class QuenchNotShown implements RunRule {
     static final String POSITIVE = "quench-test-positive";
     static final String MISSING = "quench-not-shown";
-
-    private static final Set<String> REACTIVE =
-            Set.of("oxidiser", "peroxide", "hypochlorite", "hydride", "halogen", "alkali-metal");
 
     private final Substances substances;
 
@@ -81,7 +78,8 @@ public final class QuenchNotShown implements RunRule {
 
     private boolean isReactive(Charge charge) {
         return substances.material(charge.material(), charge.formula()).classes().stream()
-                .anyMatch(REACTIVE::contains);
+                .flatMap(c -> substances.classBehaviour(c).stream())
+                .anyMatch(ClassBehaviour::shownGoneByTest);
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {
