@@ -137,7 +137,7 @@ public final class Rules {
                 new ProposalIncompatible(),
                 new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
-                new ContainerContents(substances.reference()),
+                new ContainerContents(substances),
                 new ContainerDays(substances),
                 new ProposalAmount(substances),
                 new ProposalLabel(substances));

@@ -96,7 +96,8 @@ final class SubstanceIndex {
                         .flatMap(Wash::solute)
                         .filter(solute -> own.get().name().equals(solute))
                         .isPresent();
-        boolean ofSolute = own.filter(s -> s.aliases().contains(name) || s.name().equalsIgnoreCase(name))
+        boolean ofSolute = own.filter(
+                        s -> s.aliases().contains(name) || s.name().equalsIgnoreCase(name))
                 .isPresent();
         return wash && !ofSolute
                 || words.withoutStrength(name).filter(names::contains).isPresent();
@@ -106,9 +107,12 @@ final class SubstanceIndex {
     private void combine(String name, Substance substance) {
         int in = name.indexOf(IN);
         Optional<Substance> solute = in > 0 ? find(name.substring(0, in)).only() : Optional.empty();
-        Optional<Substance> carrier = solute.isPresent() ? find(name.substring(in + IN.length())).only() : Optional.empty();
+        Optional<Substance> carrier =
+                solute.isPresent() ? find(name.substring(in + IN.length())).only() : Optional.empty();
         if (carrier.isPresent() && solute.get() != substance) {
-            Substance withHazard = substance.hazard().isPresent() ? substance : substance.withHazard(solute.get().hazard());
+            Substance withHazard = substance.hazard().isPresent()
+                    ? substance
+                    : substance.withHazard(solute.get().hazard());
             solutions
                     .computeIfAbsent(solute.get(), s -> new IdentityHashMap<>())
                     .put(carrier.get(), withHazard);

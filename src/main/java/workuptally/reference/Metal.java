@@ -11,7 +11,8 @@ import java.util.List;
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
  */
-public record Metal(String element, List<String> words, List<String> classes, List<String> sources, Basis basis) implements Cited {
+public record Metal(String element, List<String> words, List<String> classes, List<String> sources, Basis basis)
+        implements Cited {
     /** Copies the lists. */
     public Metal {
         words = List.copyOf(words);
@@ -20,7 +21,8 @@ public record Metal(String element, List<String> words, List<String> classes, Li
     }
 
     static Metal of(Cells row) throws IllegalReferenceException {
-        return new Metal(row.text("element"), row.list("words"), row.list("classes"), row.sources("source"), row.basis("basis"));
+        return new Metal(
+                row.text("element"), row.list("words"), row.list("classes"), row.sources("source"), row.basis("basis"));
     }
 
     @Override

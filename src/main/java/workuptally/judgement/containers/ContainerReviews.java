@@ -34,6 +34,7 @@ public final class ContainerReviews {
 
     private final Book book;
     private final Reference reference;
+    private final Substances substances;
     private final List<ContainerTally> ledgers;
     private final ContainerStreams streams;
     private final MaterialClasses classes;
@@ -48,10 +49,11 @@ public final class ContainerReviews {
     public ContainerReviews(Book book, List<RunTally> tallies, Substances substances) {
         this.book = book;
         this.reference = substances.reference();
+        this.substances = substances;
         this.ledgers = new ContainerAccount(book, tallies, substances).ledgers();
         Map<String, RunTally> runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
-        this.streams = new ContainerStreams(reference, runs);
+        this.streams = new ContainerStreams(substances, runs);
         this.classes = new MaterialClasses(substances, runs);
     }
 
@@ -87,7 +89,7 @@ public final class ContainerReviews {
             }
             proposals.add(proposal);
         }
-        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(reference).of(stream, ledger.now()));
+        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()));
     }
 
     private static boolean isOver(ContainerState state, double limitPercent) {

@@ -5,27 +5,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
+import workuptally.material.Material;
 import workuptally.model.Layer;
 import workuptally.reference.Hazard;
 import workuptally.reference.LayerFacts;
-import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.StreamRule;
 import workuptally.reference.WasteStream;
 import workuptally.reference.WasteStreams;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {
-    private final Reference reference;
+    private final Substances substances;
     private final WasteStreams streams;
     private final Map<String, RunTally> runs;
 
-    ContainerStreams(Reference reference, Map<String, RunTally> runs) {
-        this.reference = reference;
-        this.streams = reference.streams();
+    ContainerStreams(Substances substances, Map<String, RunTally> runs) {
+        this.substances = substances;
+        this.streams = substances.reference().streams();
         this.runs = runs;
     }
 
@@ -51,9 +52,9 @@ final class ContainerStreams {
 
     /** By the row of its hazards, else by the rules with the pure solvent. */
     private Optional<String> ofMaterial(String material) {
-        Optional<String> usual = reference.hazard(material).map(Hazard::usualWasteStream);
-        return usual.or(() -> reference
-                .solvent(material)
+        Material meant = substances.material(material);
+        Optional<String> usual = meant.hazard().map(Hazard::usualWasteStream);
+        return usual.or(() -> meant.solvent()
                 .flatMap(solvent -> streams.ruleFor(pure(solvent)).map(StreamRule::stream)));
     }
 

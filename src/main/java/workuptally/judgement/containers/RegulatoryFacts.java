@@ -12,6 +12,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.RegulatoryLimit;
 import workuptally.reference.Source;
 import workuptally.reference.WasteStream;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerState;
 
 /** Picks the limits that speak about a container: where waste gathers, corrosive water, flammable liquids, and substances by name. */
@@ -21,9 +22,11 @@ final class RegulatoryFacts {
     private static final String OTHER = "other";
 
     private final Reference reference;
+    private final Substances substances;
 
-    RegulatoryFacts(Reference reference) {
-        this.reference = reference;
+    RegulatoryFacts(Substances substances) {
+        this.reference = substances.reference();
+        this.substances = substances;
     }
 
     List<RegulatoryFact> of(Optional<WasteStream> stream, ContainerState state) {
@@ -59,7 +62,7 @@ final class RegulatoryFacts {
 
     /** True where contents are one of the substances of a limit, or hold its element by the formula of their solute. */
     private boolean isOf(RegulatoryLimit limit, String name) {
-        Set<String> elements = reference.solute(name).stream()
+        Set<String> elements = substances.solute(name).stream()
                 .flatMap(solute -> elements(solute.formula()).stream())
                 .collect(Collectors.toSet());
         return limit.substances().stream()

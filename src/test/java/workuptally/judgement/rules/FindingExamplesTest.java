@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import workuptally.examples.SmallBook;
 import workuptally.judgement.Rules;
 import workuptally.model.Finding;
 import workuptally.reference.Reference;

@@ -9,12 +9,13 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
+import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Reconciliation;
 
 /** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
@@ -26,10 +27,10 @@ public final class ContainerContents implements ProposalRule {
     /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
     private static final Pattern SHORT = Pattern.compile("\\S*[A-Z]\\S*[A-Z0-9]\\S*");
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public ContainerContents(Reference reference) {
-        this.reference = reference;
+    public ContainerContents(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -55,7 +56,7 @@ public final class ContainerContents implements ProposalRule {
                 .entered()
                 .flatMap(g -> container.tareGrams().entered().map(t -> g.value() - t.value()))
                 .orElse(0.0);
-        if (container.contentsThen().isEmpty() && net > reference.value(Threshold.CONTAINER_EMPTY)) {
+        if (container.contentsThen().isEmpty() && net > substances.value(Threshold.CONTAINER_EMPTY)) {
             findings.add(
                     UNKNOWN + " C37",
                     Severity.CHECK,
@@ -106,10 +107,6 @@ public final class ContainerContents implements ProposalRule {
     }
 
     private Optional<String> fullName(String name) {
-        return reference
-                .solvent(name)
-                .map(s -> s.name())
-                .or(() -> reference.solute(name).map(s -> s.name()))
-                .or(() -> reference.hazard(name).map(h -> h.name()));
+        return substances.material(name).main().substance().map(Substance::name);
     }
 }
