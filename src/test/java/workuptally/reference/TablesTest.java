@@ -43,7 +43,8 @@ class TablesTest {
                 REFERENCE.tables().stream().map(ReferenceTable::name).toList());
         assertEquals(
                 List.of(
-                        84, 49, 208, 332, 100, 543, 56, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 8, 76, 32, 20, 16, 19, 21, 10, 29, 111),
+                        84, 49, 208, 332, 100, 543, 56, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 8, 76, 32, 20,
+                        16, 19, 21, 10, 29, 111),
                 REFERENCE.tables().stream()
                         .skip(1)
                         .map(table -> table.rows().size())

@@ -32,9 +32,9 @@ import workuptally.tally.bench.Plan.Weighing;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.IdentityAccount;
 import workuptally.tally.layers.LayerFlow;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.Materials;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
