@@ -55,6 +55,7 @@ import workuptally.judgement.rules.layers.VolatileProduct;
 import workuptally.judgement.rules.layers.WaterMiscibleSolvent;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
+import workuptally.judgement.rules.quench.MaterialsMeet;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotShown;
 import workuptally.judgement.rules.quench.WashTooSmall;
@@ -92,6 +93,7 @@ public final class Rules {
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),
                 new GasExpected(substances),
+                new MaterialsMeet(),
                 new OrganometallicExcess(substances.reference()),
                 new ContentCarried(),
                 new LimitingReagentUnclear(),

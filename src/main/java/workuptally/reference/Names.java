@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Names as people type them, brought to one form for comparison. */
-final class Names {
+public final class Names {
     /** Words that say how a material was kept or made, not what it is. Dry ice is no water. */
     private static final Pattern STATE = Pattern.compile(
             "(?iu)(?<![\\p{L}\\p{N}])(?:ice[- ]?cold|eiskalt\\p{L}*|cold|kalt\\p{L}*|chilled|cooled|hot|warm"
@@ -27,7 +27,7 @@ final class Names {
     }
 
     /** Lower case without spaces, hyphens, commas, brackets and full stops; subscripts as plain digits; one spelling of sulfur and aluminium. */
-    static String plain(String name) {
+    public static String plain(String name) {
         String text = Normalizer.normalize(name, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder kept = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {

@@ -28,6 +28,9 @@ public final class Reference {
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
+    private final List<NameWord> nameWords;
+    private final List<NameClass> nameClasses;
+    private final List<HeavyMetal> heavyMetals;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -36,10 +39,11 @@ public final class Reference {
     private final List<Hazard> hazards;
     private final Map<String, List<ConcentrationLimit>> concentrationLimits;
     private final Map<String, HStatement> hStatements;
+    private final List<MaterialRow> materials;
+    private final Reactivity reactivity;
     private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
     private final Map<Threshold, BenchRule> benchRules;
-    private final Map<String, Metal> metals;
     private final Map<String, ClassBehaviour> classBehaviours;
     private final List<SaltForm> saltForms;
     private final WasteStreams streams;
@@ -55,6 +59,7 @@ public final class Reference {
     private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
     private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
+    private final Map<String, MaterialRow> materialsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
     private final Answers<Spelling> spellings = new Answers<>();
     private final Answers<Optional<Wash>> washesMeant = new Answers<>();
@@ -62,6 +67,7 @@ public final class Reference {
     private final Answers<Optional<DryingAgent>> dryingAgentsMeant = new Answers<>();
     private final Answers<List<SolventShare>> blendsMeant = new Answers<>();
 
+    private final Solutions solutions;
     private final WashNames washNames;
     private final SolventBlends blends;
 
@@ -72,6 +78,9 @@ public final class Reference {
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
         solvents = each(files, Table.SOLVENTS, Solvent::of);
         liquids = each(files, Table.LIQUIDS, Liquid::of);
+        nameWords = each(files, Table.NAME_WORDS, NameWord::of);
+        nameClasses = each(files, Table.NAME_CLASSES, NameClass::of);
+        heavyMetals = each(files, Table.HEAVY_METALS, HeavyMetal::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -81,10 +90,14 @@ public final class Reference {
         concentrationLimits = each(files, Table.CONCENTRATION_LIMITS, ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
         hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
+        materials = each(files, Table.MATERIALS, MaterialRow::of);
+        reactivity = new Reactivity(
+                each(files, Table.REACTIVITY_GROUPS, ReactivityGroup::of),
+                each(files, Table.REACTIVITY_PAIRS, ReactivityPair::of),
+                each(files, Table.REACTIVITY_STRENGTHS, ReactivityStrength::of));
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
         benchRules = thresholds(each(files, Table.BENCH_RULES, BenchRule::of));
-        metals = byKey(each(files, Table.METALS, Metal::of), Metal::element);
         classBehaviours = byKey(each(files, Table.CLASS_BEHAVIOURS, ClassBehaviour::of), ClassBehaviour::materialClass);
         saltForms = each(files, Table.SALT_FORMS, SaltForm::of);
         streams = WasteStreams.of(files);
@@ -93,6 +106,7 @@ public final class Reference {
         partitionByCompound = new LinkedHashMap<>(partitionBy(PartitionRow::compound));
         partitionBy(PartitionRow::cas).forEach(partitionByCompound::putIfAbsent);
         indexNames();
+        solutions = new Solutions(washes, washesByName, solutesByName, densitiesByName);
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
         blends = new SolventBlends(this::solvent);
     }
@@ -205,6 +219,11 @@ public final class Reference {
             index(dryingAgentsByName, row, row.key(), row.name(), row.aliases());
             index(dryingAgentsByName, row, row.key(), withoutDry(row.name()), List.of());
         });
+        materials.forEach(row -> {
+            materialsByName.put(Names.plain(row.name()), row);
+            row.aliases().forEach(alias -> materialsByName.putIfAbsent(Names.plain(alias), row));
+        });
+        materials.forEach(row -> materialsByName.putIfAbsent(Names.plain(row.key()), row));
         hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
         indexNumbers(solventsByName, solvents, row -> row.cas().orElse(""));
         indexNumbers(liquidsByName, liquids, Liquid::cas);
@@ -305,6 +324,26 @@ public final class Reference {
         return liquids;
     }
 
+    /** The words that stand around names of materials. */
+    public List<NameWord> nameWords() {
+        return nameWords;
+    }
+
+    /** The words in a name that tell a class. */
+    public List<NameClass> nameClasses() {
+        return nameClasses;
+    }
+
+    /** The elements that count as heavy metals. */
+    public List<HeavyMetal> heavyMetals() {
+        return heavyMetals;
+    }
+
+    /** Solutions in water at any strength that the tables know. */
+    public Solutions solutions() {
+        return solutions;
+    }
+
     /** Density table of the solute a name or formula means. */
     public Optional<AqueousDensity> aqueousDensity(String solute) {
         return find(densitiesByName, solute);
@@ -397,6 +436,21 @@ public final class Reference {
         return List.copyOf(hStatements.values());
     }
 
+    /** The material a name, alias or key means; a name that several rows share means none. */
+    public Optional<MaterialRow> material(String name) {
+        return find(materialsByName, name);
+    }
+
+    /** All materials. */
+    public List<MaterialRow> materials() {
+        return materials;
+    }
+
+    /** Classes of materials and what happens where they meet. */
+    public Reactivity reactivity() {
+        return reactivity;
+    }
+
     /** All pairs that must not meet. */
     public List<Incompatibility> incompatibilities() {
         return incompatibilities;
@@ -420,11 +474,6 @@ public final class Reference {
     /** Every figure of the bench, in the order in which the program names them. */
     public List<BenchRule> benchRules() {
         return List.copyOf(benchRules.values());
-    }
-
-    /** What a compound is by holding an element, if that element is collected apart. */
-    public Optional<Metal> metal(String element) {
-        return Optional.ofNullable(metals.get(element));
     }
 
     /** What becomes of a class of materials in a workup; empty where nothing is known of it. */

@@ -16,12 +16,15 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.chemistry.Mixture;
+import workuptally.material.Material;
+import workuptally.material.MaterialReader;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.ClassBehaviour;
 import workuptally.reference.DryingAgent;
 import workuptally.reference.GasRelease;
 import workuptally.reference.Hazard;
+import workuptally.reference.HeavyMetal;
 import workuptally.reference.LayerFacts;
 import workuptally.reference.Liquid;
 import workuptally.reference.Oxidant;
@@ -53,6 +56,7 @@ public final class Substances {
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
     private final List<SoluteFormula> solutes;
+    private final MaterialReader materials;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -66,6 +70,7 @@ public final class Substances {
         this.solutes = reference.solutes().stream()
                 .map(solute -> new SoluteFormula(solute, formula(solute.formula())))
                 .toList();
+        this.materials = new MaterialReader(reference);
     }
 
     private Substances(Substances shared) {
@@ -73,6 +78,7 @@ public final class Substances {
         this.atomicWeights = shared.atomicWeights;
         this.formulas = shared.formulas;
         this.solutes = shared.solutes;
+        this.materials = shared.materials;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -93,6 +99,16 @@ public final class Substances {
     /** The atomic weights in force. */
     public AtomicWeights atomicWeights() {
         return atomicWeights;
+    }
+
+    /** What a written name means. */
+    public Material material(String written) {
+        return materials.read(written);
+    }
+
+    /** What a written name means, with the formula that stands beside it. */
+    public Material material(String written, Optional<Formula> formula) {
+        return materials.read(written, formula);
     }
 
     /** The reference data in force. */
@@ -278,21 +294,13 @@ public final class Substances {
         return reference.classBehaviour(materialClass);
     }
 
-    /** Classes that a material has by the elements of its formula; none for a blank formula or one that cannot be read. */
-    public Set<String> classesOfElements(String formula) {
-        Set<String> classes = new LinkedHashSet<>();
-        try {
-            if (!formula.isBlank()) {
-                formula(formula)
-                        .composition()
-                        .keySet()
-                        .forEach(element ->
-                                reference.metal(element).ifPresent(metal -> classes.addAll(metal.classes())));
-            }
-        } catch (IllegalFormulaException e) {
-            classes.clear();
-        }
-        return classes;
+    /** Classes that a material has by holding an element; none for one that is no heavy metal. */
+    public List<String> classesOfElement(String symbol) {
+        return reference.heavyMetals().stream()
+                .filter(metal -> metal.symbol().equals(symbol))
+                .findFirst()
+                .map(HeavyMetal::classes)
+                .orElse(List.of());
     }
 
     /** The solute with a composition that tells what it is: one without carbon or without hydrogen, or with a metal of the salts. */
