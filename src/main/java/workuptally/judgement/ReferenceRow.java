@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import workuptally.reference.Basis;
 import workuptally.reference.BenchRule;
 import workuptally.reference.Cited;
 import workuptally.reference.Liquid;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Source;
@@ -48,6 +50,15 @@ final class ReferenceRow {
                     row,
                     reference);
         }
+        if (row instanceof MaterialRow material) {
+            return line(
+                    "classes of " + material.name(),
+                    String.join(", ", material.classes()),
+                    "",
+                    material.sources(),
+                    row,
+                    reference);
+        }
         if (row instanceof BenchRule rule) {
             return line(
                     "bench rule: " + rule.name() + ", " + rule.meaning(),
@@ -71,8 +82,13 @@ final class ReferenceRow {
         String cited = sources.stream()
                 .map(key -> reference.source(key).map(Source::citation).orElse(key))
                 .collect(Collectors.joining("; "));
+        boolean local = row.basis() == Basis.LOCAL;
         return new BasisRow(
-                "reference", name, value, unit, cited + " (" + row.basis().word() + ")");
+                "reference",
+                local ? "local override, " + name : name,
+                value,
+                unit,
+                cited + " (" + row.basis().word() + ")");
     }
 
     private static String plain(double value) {

@@ -6,6 +6,7 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.judgement.rules.RunRule;
 import workuptally.judgement.rules.balance.AliquotsTaken;
 import workuptally.judgement.rules.balance.AreaPercent;
+import workuptally.judgement.rules.balance.AssayFitsNothing;
 import workuptally.judgement.rules.balance.AssayImpossible;
 import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CropsIncomplete;
@@ -20,6 +21,7 @@ import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
 import workuptally.judgement.rules.charges.LimitingReagentUnclear;
+import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
@@ -82,19 +84,20 @@ public final class Rules {
                 new WashTooSmall(),
                 new ExtractionUndivided(substances),
                 new QuenchNotShown(substances),
-                new OxidantQuench(substances.reference()),
+                new OxidantQuench(substances),
                 new ClosureVerdict(),
                 new YieldLimits(),
                 new ResolutionAboveHalf(),
                 new TheoryNotComputed(),
-                new DensityForgotten(substances.reference()),
-                new StepMaterialUnknown(substances.reference()),
+                new DensityForgotten(substances),
+                new StepMaterialUnknown(substances),
+                new AssayFitsNothing(substances),
                 new AssayOfChargeForgotten(substances.reference()),
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),
                 new GasExpected(substances),
                 new MaterialsMeet(),
-                new OrganometallicExcess(substances.reference()),
+                new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new LimitingReagentUnclear(),
                 new CoefficientForgotten(substances),
@@ -122,7 +125,11 @@ public final class Rules {
 
     /** Rules about the whole book. */
     public static List<BookRule> ofBook(Substances substances) {
-        return List.of(new CopiedData(), new SeriesOutOfControl(substances), new RecordCorrected());
+        return List.of(
+                new CopiedData(),
+                new SeriesOutOfControl(substances),
+                new RecordCorrected(),
+                new MaterialUnlisted(substances));
     }
 
     /** Rules about containers and what is proposed for them. */

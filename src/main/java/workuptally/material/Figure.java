@@ -75,12 +75,16 @@ record Figure(Strength strength, int from, int to) {
         return next == ' ' || next == '(' || next == ',' || percent && Character.isLetterOrDigit(next);
     }
 
+    /** Index behind a number with at most one decimal mark. */
     private static int number(String text, int from) {
         int at = from;
-        while (at < text.length()
-                && at - from < MOST_DIGITS
-                && (isDigit(text, at)
-                        || at > from && (text.charAt(at) == '.' || text.charAt(at) == ',') && isDigit(text, at + 1))) {
+        boolean marked = false;
+        while (at < text.length() && at - from < MOST_DIGITS) {
+            boolean mark = at > from && (text.charAt(at) == '.' || text.charAt(at) == ',') && isDigit(text, at + 1);
+            if (!isDigit(text, at) && (!mark || marked)) {
+                break;
+            }
+            marked |= mark;
             at++;
         }
         return at;

@@ -3,6 +3,7 @@ package workuptally.material;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
@@ -60,7 +61,7 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
     }
 
     private Optional<Substance> pure() {
-        return parts.size() == 1 ? main().substance() : Optional.empty();
+        return parts.size() == 1 && main().strength().isEmpty() ? main().substance() : Optional.empty();
     }
 
     /** The solvent it is, undiluted; its grade does not matter. */
@@ -109,11 +110,26 @@ public record Material(String written, List<Part> parts, Optional<Wash> wash, bo
         return main().substance().flatMap(Substance::solute);
     }
 
-    /** Classes of all parts, those of the main part first. */
+    /** Classes of all parts, those of the main part first; the water of a solution is left out, any other solvent is not. */
     public Set<String> classes() {
         Set<String> classes = new LinkedHashSet<>();
-        parts.forEach(part -> classes.addAll(part.classes()));
+        parts.stream()
+                .filter(part -> !part.carrier() || !part.isWater())
+                .forEach(part -> classes.addAll(part.classes()));
         return classes;
+    }
+
+    /** True where it belongs to a class. */
+    public boolean is(String materialClass) {
+        return parts.stream().anyMatch(part -> part.classes().contains(materialClass));
+    }
+
+    /** Strength of the main part in water, mass per cent; empty in another solvent and where it is not known. */
+    public OptionalDouble massPercentInWater() {
+        boolean otherSolvent =
+                carrier().flatMap(Part::substance).filter(s -> !s.isWater()).isPresent()
+                        || parts.stream().filter(part -> !part.carrier()).count() > 1;
+        return otherSolvent ? OptionalDouble.empty() : main().massPercent();
     }
 
     /** Symbols of the heavy metals in it. */

@@ -32,8 +32,21 @@ public final class MaterialReader {
     private final NearestNames nearest;
     private final Map<String, Material> answers = new ConcurrentHashMap<>();
 
-    /** Over the reference data in force. */
-    public MaterialReader(Reference reference) {
+    /** Over the reference data in force; that over the packed tables is made once. */
+    public static MaterialReader of(Reference reference) {
+        return reference.isPacked() ? Packed.READER : new MaterialReader(reference);
+    }
+
+    /** Over the tables packed with the program; made at the first call. */
+    public static MaterialReader packed() {
+        return Packed.READER;
+    }
+
+    private static final class Packed {
+        static final MaterialReader READER = new MaterialReader(Reference.load());
+    }
+
+    private MaterialReader(Reference reference) {
         this.reference = reference;
         this.index = new SubstanceIndex(reference);
         this.reading = new Reading(reference, index);
@@ -72,12 +85,12 @@ public final class MaterialReader {
     private Material understood(String written, Optional<Formula> given) {
         String text = tidy(written);
         if (text.isEmpty() || text.length() > LONGEST_NAME) {
-            return material(written, text, reading.unlisted(text, given));
+            return material(written, reading.unlisted(text, given));
         }
         if (text.indexOf(';') > 0) {
             return ofList(written, text);
         }
-        return material(written, text, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
+        return material(written, reading.read(text, given).orElseGet(() -> reading.unlisted(text, given)));
     }
 
     /** Several materials, one after the other: the contents of a container, a composition. */
@@ -92,15 +105,17 @@ public final class MaterialReader {
             }
         }
         return parts.isEmpty()
-                ? material(written, text, reading.unlisted(text, Optional.empty()))
+                ? material(written, reading.unlisted(text, Optional.empty()))
                 : new Material(written, parts, Optional.empty(), false);
     }
 
-    private Material material(String written, String text, Reading.Parsed parsed) {
+    private Material material(String written, Reading.Parsed parsed) {
         Part main = parsed.parts().get(0);
         Optional<Wash> wash = main.solution();
         if (wash.isEmpty() && parsed.parts().size() == 1 && main.choices().isEmpty()) {
-            wash = reference.solutions().named(text);
+            wash = reference
+                    .solutions()
+                    .named(main.substance().filter(Substance::isWater).isPresent() ? main.name() : main.written());
         }
         return new Material(written, parsed.parts(), wash, parsed.recovered());
     }

@@ -59,6 +59,27 @@ final class NameWords {
                 : Optional.empty();
     }
 
+    /** A name without its first or last word, where that tells a strength in water. */
+    Optional<String> withoutStrength(String name) {
+        int first = name.indexOf(' ');
+        int last = name.lastIndexOf(' ');
+        if (first > 0 && tellsStrength(name.substring(0, first))) {
+            return Optional.of(name.substring(first + 1));
+        }
+        return last > 0 && tellsStrength(name.substring(last + 1))
+                ? Optional.of(name.substring(0, last))
+                : Optional.empty();
+    }
+
+    private boolean tellsStrength(String word) {
+        return find(word)
+                .filter(w -> switch (w.meaning()) {
+                    case SATURATED, HALF_SATURATED, CONCENTRATED, DILUTE, AQUEOUS -> true;
+                    default -> false;
+                })
+                .isPresent();
+    }
+
     /** Length of a word for a solution with which a German compound ends, {@code NaCl-Lösung}; 0 where it ends otherwise. */
     int endingForSolution(String name) {
         String plain = name.toLowerCase(Locale.ROOT);

@@ -58,6 +58,11 @@ public record Part(
         return substance.flatMap(Substance::row);
     }
 
+    /** True for water. */
+    public boolean isWater() {
+        return substance.filter(Substance::isWater).isPresent();
+    }
+
     /** Classes it belongs to, its own ones first. */
     public Set<String> classes() {
         return membership.classes();

@@ -42,6 +42,11 @@ public record Substance(
         return solvent.filter(s -> s.key().equals(WATER)).isPresent();
     }
 
+    /** The same with the hazards of another one. */
+    Substance withHazard(Optional<Hazard> other) {
+        return new Substance(name, formula, row, other, solvent, liquid, solute, oxidant, dryingAgent);
+    }
+
     /** All rows about it. */
     public List<Cited> rows() {
         return Stream.of(row, hazard, solvent, liquid, solute, oxidant, dryingAgent)

@@ -16,6 +16,7 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Names;
 import workuptally.reference.Reference;
+import workuptally.reference.Wash;
 
 /**
  * Names of all tables with the substance each of them means. A name that several substances share is told apart by letter case and
@@ -62,7 +63,9 @@ final class SubstanceIndex {
             Substance substance = rows.substance();
             substances.add(substance);
             for (String name : rows.names()) {
-                add(name, substance);
+                if (!meansSolution(name, substance, rows.names(), words, reference)) {
+                    add(name, substance);
+                }
                 words.withoutHydrate(name).ifPresent(bare -> withoutWater.putIfAbsent(bare, substance));
             }
         }
@@ -72,31 +75,60 @@ final class SubstanceIndex {
                 add(name, substance);
             }
         });
-        for (List<Entry> entries : List.copyOf(byPlainName.values())) {
-            entries.forEach(each -> combine(each.written(), each.substance()));
-        }
+        List<Entry> ofTwo = byPlainName.values().stream()
+                .flatMap(List::stream)
+                .filter(e -> e.written().contains(IN))
+                .toList();
+        ofTwo.forEach(each -> combine(each.written(), each.substance()));
+    }
+
+    /** A name that tells a strength, {@code conc. HCl}: read as a solution, not as the substance. */
+    private static boolean meansSolution(
+            String name, Substance substance, Collection<String> names, NameWords words, Reference reference) {
+        boolean wash = reference
+                .solutions()
+                .named(name)
+                .flatMap(Wash::solute)
+                .filter(solute ->
+                        substance.solute().filter(s -> s.name().equals(solute)).isPresent())
+                .isPresent();
+        boolean ofSolute = substance
+                .solute()
+                .filter(s -> s.aliases().contains(name) || s.name().equalsIgnoreCase(name))
+                .isPresent();
+        return wash && !ofSolute
+                || words.withoutStrength(name).filter(names::contains).isPresent();
     }
 
     /** A solution with a row of its own, {@code hydrogen chloride in dioxane}: found by what is dissolved and its solvent. */
     private void combine(String name, Substance substance) {
         int in = name.indexOf(IN);
         Optional<Substance> solute = in > 0 ? find(name.substring(0, in)).only() : Optional.empty();
-        solute.filter(s -> s != substance)
-                .ifPresent(s -> find(name.substring(in + IN.length()))
-                        .only()
-                        .ifPresent(carrier -> solutions
-                                .computeIfAbsent(s, k -> new IdentityHashMap<>())
-                                .put(carrier, substance)));
+        Optional<Substance> carrier =
+                solute.isPresent() ? find(name.substring(in + IN.length())).only() : Optional.empty();
+        if (carrier.isPresent() && solute.get() != substance) {
+            Substance withHazard = substance.hazard().isPresent()
+                    ? substance
+                    : substance.withHazard(solute.get().hazard());
+            solutions
+                    .computeIfAbsent(solute.get(), s -> new IdentityHashMap<>())
+                    .put(carrier.get(), withHazard);
+        }
+        if (carrier.isPresent()) {
+            byPlainName
+                    .values()
+                    .forEach(entries -> entries.removeIf(e -> e.substance() == substance && isOfTwo(e.written())));
+            byPlainName.values().removeIf(List::isEmpty);
+        }
+    }
+
+    private static boolean isOfTwo(String name) {
+        return name.contains(IN) || name.contains("/");
     }
 
     /** The row of its own that a solution has; empty for most. */
     Optional<Substance> solution(Substance solute, Substance carrier) {
         return Optional.ofNullable(solutions.getOrDefault(solute, Map.of()).get(carrier));
-    }
-
-    /** True for a name that means a solution with a row of its own. */
-    boolean isSolution(Substance substance) {
-        return solutions.values().stream().anyMatch(m -> m.containsValue(substance));
     }
 
     private void add(String name, Substance substance) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
 import workuptally.reference.DryingAgent;
@@ -80,34 +81,38 @@ final class SubstanceRows {
                     .findFirst()
                     .or(() -> linked.size() == 1 ? Optional.of(linked.get(0)) : Optional.empty())
                     .orElseGet(() -> linked.isEmpty()
-                            ? joined.about(hazard.name(), hazard.aliases(), Optional.empty())
+                            ? joined.about(hazard.name(), hazard.aliases(), Optional.empty(), r -> r.hazard.isPresent())
                             : joined.fresh());
             own.hazard = Optional.of(hazard);
             own.named(hazard.name(), joined.free(own, hazard.aliases()), Optional.empty());
             joined.index(own, hazard.name(), hazard.aliases());
         }
         for (Solvent each : reference.solvents()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), each.formula());
+            SubstanceRows rows = joined.about(each.name(), each.aliases(), each.formula(), r -> r.solvent.isPresent());
             rows.solvent = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), each.formula());
         }
         for (Liquid each : reference.liquids()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()));
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.liquid.isPresent());
             rows.liquid = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (Solute each : reference.solutes()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()));
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.solute.isPresent());
             rows.solute = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (Oxidant each : reference.oxidants()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()));
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.oxidant.isPresent());
             rows.oxidant = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (DryingAgent each : reference.dryingAgents()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.empty());
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.empty(), r -> r.dryingAgent.isPresent());
             rows.dryingAgent = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.empty());
         }
@@ -146,7 +151,24 @@ final class SubstanceRows {
                     .toList();
         }
 
-        SubstanceRows about(String name, List<String> aliases, Optional<String> formula) {
+        /** The substance that a row is about; where another row of the same table has it, one of its own with the names of this row. */
+        SubstanceRows about(
+                String name, List<String> aliases, Optional<String> formula, Predicate<SubstanceRows> taken) {
+            SubstanceRows found = found(name, aliases, formula);
+            if (!taken.test(found)) {
+                return found;
+            }
+            SubstanceRows twin = fresh();
+            twin.row = found.row;
+            twin.hazard = found.hazard;
+            Stream.concat(Stream.of(name), aliases.stream()).forEach(each -> {
+                found.names.removeIf(n -> Names.plain(n).equals(Names.plain(each)));
+                Optional.ofNullable(byName.get(Names.plain(each))).ifPresent(rows -> rows.remove(found));
+            });
+            return twin;
+        }
+
+        private SubstanceRows found(String name, List<String> aliases, Optional<String> formula) {
             return Stream.concat(Stream.of(name), aliases.stream())
                     .map(each -> byName.getOrDefault(Names.plain(each), Set.of()))
                     .filter(found -> found.size() == 1)

@@ -28,7 +28,8 @@ public final class Names {
 
     /** Lower case without spaces, hyphens, commas, brackets and full stops; subscripts as plain digits; one spelling of sulfur and aluminium. */
     public static String plain(String name) {
-        String text = Normalizer.normalize(name, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+        String text =
+                (isPlainAscii(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFKC)).toLowerCase(Locale.ROOT);
         StringBuilder kept = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -37,6 +38,16 @@ public final class Names {
             }
         }
         return kept.toString().replace("sulph", "sulf").replace("aluminum", "aluminium");
+    }
+
+    /** Most names are, and bringing them to a normal form would cost more than all the rest. */
+    private static boolean isPlainAscii(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            if (name.charAt(i) > 0x7F) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isIgnored(char c) {

@@ -24,13 +24,13 @@ public final class Reference {
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final Map<Table, TableFile> files;
+    private final boolean packed;
     private final Map<String, Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
     private final List<NameWord> nameWords;
     private final List<NameClass> nameClasses;
-    private final List<HeavyMetal> heavyMetals;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -44,6 +44,7 @@ public final class Reference {
     private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
     private final Map<Threshold, BenchRule> benchRules;
+    private final Map<String, Metal> metals;
     private final Map<String, ClassBehaviour> classBehaviours;
     private final List<SaltForm> saltForms;
     private final WasteStreams streams;
@@ -71,8 +72,9 @@ public final class Reference {
     private final WashNames washNames;
     private final SolventBlends blends;
 
-    private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
+    private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
+        this.packed = packed;
         sources = byKey(each(files, Table.SOURCES, Source::of), Source::key);
         checkSources(files);
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
@@ -80,7 +82,6 @@ public final class Reference {
         liquids = each(files, Table.LIQUIDS, Liquid::of);
         nameWords = each(files, Table.NAME_WORDS, NameWord::of);
         nameClasses = each(files, Table.NAME_CLASSES, NameClass::of);
-        heavyMetals = each(files, Table.HEAVY_METALS, HeavyMetal::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -98,6 +99,7 @@ public final class Reference {
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
         benchRules = thresholds(each(files, Table.BENCH_RULES, BenchRule::of));
+        metals = byKey(each(files, Table.METALS, Metal::of), Metal::element);
         classBehaviours = byKey(each(files, Table.CLASS_BEHAVIOURS, ClassBehaviour::of), ClassBehaviour::materialClass);
         saltForms = each(files, Table.SALT_FORMS, SaltForm::of);
         streams = WasteStreams.of(files);
@@ -125,7 +127,7 @@ public final class Reference {
 
         private static Reference read() {
             try {
-                return new Reference(TableFiles.packed());
+                return new Reference(TableFiles.packed(), true);
             } catch (IllegalReferenceException e) {
                 throw new IllegalStateException(e.getMessage(), e);
             }
@@ -140,7 +142,12 @@ public final class Reference {
      * @throws IllegalReferenceException if a file is unknown, too large (4 MB), not UTF-8, malformed, or holds a value out of range
      */
     public static Reference load(Path overrideDirectory) throws IllegalReferenceException {
-        return new Reference(TableFiles.overriddenBy(overrideDirectory));
+        return new Reference(TableFiles.overriddenBy(overrideDirectory), false);
+    }
+
+    /** True for the tables packed with the program, which are read once; false with a laboratory's own rows over them. */
+    public boolean isPacked() {
+        return packed;
     }
 
     interface RowReader<T> {
@@ -334,9 +341,9 @@ public final class Reference {
         return nameClasses;
     }
 
-    /** The elements that count as heavy metals. */
-    public List<HeavyMetal> heavyMetals() {
-        return heavyMetals;
+    /** All metals that are collected apart. */
+    public List<Metal> metals() {
+        return List.copyOf(metals.values());
     }
 
     /** Solutions in water at any strength that the tables know. */

@@ -87,7 +87,7 @@ final class MaterialClasses {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
         makeUp.ifPresent(m -> m.materials().stream().sorted().forEach(name -> {
             double percent = m.totalGrams() == 0 ? 0 : 100 * m.grams().getOrDefault(name, 0.0) / m.totalGrams();
-            boolean dissolvedSolvent = substances.reference().solvent(name).isPresent();
+            boolean dissolvedSolvent = substances.material(name).solvent().isPresent();
             if (!dissolvedSolvent || percent >= substances.value(Threshold.LEAST_CLASS_SHARE)) {
                 substances.materialClasses(name).stream()
                         .filter(c -> !(c.equals(OXIDISING_ACID)

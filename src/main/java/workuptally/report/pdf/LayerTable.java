@@ -202,6 +202,9 @@ final class LayerTable {
         if (!decision.missing().isEmpty() && (missing || !held)) {
             remarks.add(MISSING + String.join("; ", decision.missing()));
         }
+        if (!decision.notJudged().isEmpty()) {
+            remarks.add(decision.silence());
+        }
         if (!held) {
             run.tally().evidence().bestGain(decision.layer()).ifPresent(gain -> remarks.add(words.reextraction(gain)));
         }

@@ -124,12 +124,13 @@ public final class AcidsAndBases {
                 .filter(p ->
                         p.character().filter(c -> c == Product.Character.ACID).isPresent());
         Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
-        return own.or(() -> Stream.of(substance, Substances.withoutGrade(substance))
-                .flatMap(name -> substances.reference().partition(name).stream())
-                .filter(r ->
-                        r.character() == PartitionRow.Character.ACID && !r.pKa().isEmpty())
-                .map(r -> r.pKa().get(0))
-                .findFirst());
+        return own.or(
+                () -> Stream.of(substance, substances.material(substance).main().name())
+                        .flatMap(name -> substances.reference().partition(name).stream())
+                        .filter(r -> r.character() == PartitionRow.Character.ACID
+                                && !r.pKa().isEmpty())
+                        .map(r -> r.pKa().get(0))
+                        .findFirst());
     }
 
     /** pKa of the conjugate acid of a base, by the Products table. */
@@ -151,7 +152,7 @@ public final class AcidsAndBases {
 
     /** The solute a name means, else the one of its formula. */
     public Optional<Solute> solute(String name, Optional<Formula> formula) {
-        return substances.reference().solute(name).or(() -> formula.flatMap(substances::soluteOf));
+        return substances.solute(name).or(() -> formula.flatMap(substances::soluteOf));
     }
 
     private Optional<Formula> formula(String text) {

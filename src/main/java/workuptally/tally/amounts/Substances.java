@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,11 +21,9 @@ import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.ClassBehaviour;
 import workuptally.reference.DryingAgent;
-import workuptally.reference.GasRelease;
-import workuptally.reference.Hazard;
-import workuptally.reference.HeavyMetal;
 import workuptally.reference.LayerFacts;
 import workuptally.reference.Liquid;
+import workuptally.reference.Metal;
 import workuptally.reference.Oxidant;
 import workuptally.reference.PartitionRow;
 import workuptally.reference.Reference;
@@ -55,12 +52,22 @@ public final class Substances {
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
-    private final List<SoluteFormula> solutes;
     private final MaterialReader materials;
+    private final List<SoluteFormula> solutes;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
+        this(reference, MaterialReader.of(reference));
+    }
+
+    /**
+     * Over the reference data in force.
+     *
+     * @param materials reader of names over the same data, shared by the books of a run of the program
+     */
+    public Substances(Reference reference, MaterialReader materials) {
         this.reference = reference;
+        this.materials = materials;
         Map<String, AtomicMass> elements = new LinkedHashMap<>();
         for (AtomicWeight weight : reference.atomicWeights()) {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
@@ -70,15 +77,14 @@ public final class Substances {
         this.solutes = reference.solutes().stream()
                 .map(solute -> new SoluteFormula(solute, formula(solute.formula())))
                 .toList();
-        this.materials = new MaterialReader(reference);
     }
 
     private Substances(Substances shared) {
         this.reference = shared.reference;
         this.atomicWeights = shared.atomicWeights;
         this.formulas = shared.formulas;
-        this.solutes = shared.solutes;
         this.materials = shared.materials;
+        this.solutes = shared.solutes;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -102,13 +108,31 @@ public final class Substances {
     }
 
     /** What a written name means. */
-    public Material material(String written) {
-        return materials.read(written);
-    }
-
     /** What a written name means, with the formula that stands beside it. */
     public Material material(String written, Optional<Formula> formula) {
         return materials.read(written, formula);
+    }
+
+    public Material material(String name) {
+        return materials.read(name);
+    }
+
+    /**
+     * What a written name means.
+     *
+     * @param formula formula typed beside it; a blank one, and one that cannot be read, tells nothing
+     */
+    public Material material(String name, String formula) {
+        try {
+            return materials.read(name, formula.isBlank() ? Optional.empty() : Optional.of(formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return materials.read(name);
+        }
+    }
+
+    /** Listed names near one that no table has, at most three. */
+    public List<String> nearest(String name) {
+        return materials.nearest(name);
     }
 
     /** The reference data in force. */
@@ -228,46 +252,40 @@ public final class Substances {
 
     /** A listed solvent by name or alias. */
     public Optional<Solvent> solvent(String name) {
-        return reference.solvent(name).or(() -> reference.solvent(withoutGrade(name)));
-    }
-
-    /** A name without the grade behind a comma: {@code ethanol, absolute} is ethanol. */
-    static String withoutGrade(String name) {
-        int comma = name.indexOf(", ");
-        return comma > 0 ? name.substring(0, comma) : name;
+        return material(name).solvent();
     }
 
     /** A listed liquid reagent or product by name or alias. */
     public Optional<Liquid> liquid(String name) {
-        return reference.liquid(name).or(() -> reference.liquid(withoutGrade(name)));
+        return material(name).liquid();
     }
 
     /** The listed solvents of a mixture by volume; empty for anything else. */
     public List<SolventShare> blend(String name) {
-        return reference.solventBlend(name);
+        return material(name).blend();
     }
 
     /** A listed wash by name or alias. */
     public Optional<Wash> wash(String name) {
-        return reference.wash(name);
+        return material(name).wash();
     }
 
     /** A listed drying agent by name or alias. */
     public Optional<DryingAgent> dryingAgent(String name) {
-        return reference.dryingAgent(name);
+        return material(name).dryingAgent();
     }
 
     /** True for a listed sorbent, filter aid or drying agent. */
     public boolean isSorbent(String name) {
-        return reference
-                .hazard(name)
+        return material(name)
+                .hazard()
                 .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
                 .isPresent();
     }
 
     /** A listed oxidant by name or alias. */
     public Optional<Oxidant> oxidant(String name) {
-        return reference.oxidant(name);
+        return material(name).oxidant();
     }
 
     /** A waste stream by key. */
@@ -296,10 +314,10 @@ public final class Substances {
 
     /** Classes that a material has by holding an element; none for one that is no heavy metal. */
     public List<String> classesOfElement(String symbol) {
-        return reference.heavyMetals().stream()
-                .filter(metal -> metal.symbol().equals(symbol))
+        return reference.metals().stream()
+                .filter(metal -> metal.element().equals(symbol))
                 .findFirst()
-                .map(HeavyMetal::classes)
+                .map(Metal::classes)
                 .orElse(List.of());
     }
 
@@ -347,28 +365,15 @@ public final class Substances {
         return reference.value(threshold);
     }
 
-    /** Classes of one material by its name: its hazard row, else that of what is dissolved in it, else its solute row. */
-    public Set<String> materialClasses(String name) {
-        Optional<Hazard> hazard = reference.hazard(name).or(() -> hazardOfDissolved(name));
-        if (hazard.isPresent()) {
-            return new LinkedHashSet<>(hazard.get().materialClasses());
-        }
-        Set<String> classes = new LinkedHashSet<>();
-        Optional<Solute> solute = reference.solute(name);
-        solute.filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
-        solute.filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
-        Optional<String> gas = solute.flatMap(Solute::gas).map(GasRelease::formula);
-        gas.filter("CO2"::equals).ifPresent(g -> classes.add("carbonate"));
-        gas.filter("SO2"::equals).ifPresent(g -> classes.add("sulfite"));
-        if (reference.solvent(name).filter(s -> !s.key().equals("water")).isPresent()) {
-            classes.add("organic");
-        }
-        return classes;
+    /** The solute that a name means, whatever its strength. */
+    public Optional<Solute> solute(String name) {
+        return material(name).solute();
     }
 
-    private Optional<Hazard> hazardOfDissolved(String name) {
-        int in = name.lastIndexOf(" in ");
-        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
-        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
+    /** Classes of one material by its name, those of its solvent included. */
+    public Set<String> materialClasses(String name) {
+        Material material = material(name);
+        material.parts().forEach(part -> part.row().ifPresent(this::use));
+        return material.classes();
     }
 }

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import workuptally.examples.SmallBook;
 import workuptally.judgement.Rules;
 import workuptally.model.Finding;
 import workuptally.reference.Reference;
@@ -32,7 +31,7 @@ class FindingExamplesTest {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
         Rules.ofRun(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofBook(SmallBook.substances()).forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         codes.addAll(HeldLayers.codes());
         return codes;

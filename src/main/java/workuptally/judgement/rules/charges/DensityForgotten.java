@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -12,10 +13,10 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
-import workuptally.reference.Reference;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** A liquid by volume without a density, a density that no liquid of a workup has, and a mass that equals the volume. */
 public final class DensityForgotten implements RunRule {
@@ -23,10 +24,10 @@ public final class DensityForgotten implements RunRule {
     static final String UNLIKELY = "density-unlikely";
     static final String MASS_EQUALS_VOLUME = "mass-equals-volume";
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public DensityForgotten(Reference reference) {
-        this.reference = reference;
+    public DensityForgotten(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -69,7 +70,7 @@ public final class DensityForgotten implements RunRule {
 
     private void judgeDensity(FindingList findings, Charge charge, Entered density) {
         double value = density.value();
-        if (value < reference.value(Threshold.DENSITY_LOW) || value > reference.value(Threshold.DENSITY_HIGH)) {
+        if (value < substances.value(Threshold.DENSITY_LOW) || value > substances.value(Threshold.DENSITY_HIGH)) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,
@@ -80,11 +81,11 @@ public final class DensityForgotten implements RunRule {
                     "Check the unit and the number against the label.");
             return;
         }
-        Optional<Double> listed = reference
-                .solvent(charge.material())
+        Material material = substances.material(charge.material(), charge.formula());
+        Optional<Double> listed = material.solvent()
                 .map(s -> s.density().gramsPerMillilitre())
-                .or(() -> reference.liquid(charge.material()).map(Liquid::densityGramsPerMillilitre));
-        if (listed.filter(l -> Math.abs(value / l - 1) > reference.value(Threshold.DENSITY_LISTED))
+                .or(() -> material.liquid().map(Liquid::densityGramsPerMillilitre));
+        if (listed.filter(l -> Math.abs(value / l - 1) > substances.value(Threshold.DENSITY_LISTED))
                 .isPresent()) {
             findings.add(
                     UNLIKELY,

@@ -73,7 +73,7 @@ public final class ProposalLabel implements ProposalRule {
         boolean aqueous = fit.addition().grams().getOrDefault("water", 0.0) > total / 2;
         return fit.addition().grams().entrySet().stream()
                 .filter(e ->
-                        aqueous && substances.reference().solvent(e.getKey()).isPresent())
+                        aqueous && substances.material(e.getKey()).solvent().isPresent())
                 .filter(e -> !e.getKey().equals("water")
                         && 100 * e.getValue() / total >= substances.value(Threshold.LABEL_LEAST_SHARE))
                 .map(e -> FindingList.say("%s %.1f %%", e.getKey(), 100 * e.getValue() / total))

@@ -77,7 +77,7 @@ public final class QuenchNotShown implements RunRule {
     }
 
     private boolean isReactive(Charge charge) {
-        return substances.materialClasses(charge.material()).stream()
+        return substances.material(charge.material(), charge.formula()).classes().stream()
                 .flatMap(c -> substances.classBehaviour(c).stream())
                 .anyMatch(ClassBehaviour::shownGoneByTest);
     }
