@@ -92,7 +92,7 @@ public final class Rules {
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
                 new AssayFitsNothing(substances),
-                new AssayOfChargeForgotten(substances.reference()),
+                new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),
                 new GasExpected(substances),
