@@ -259,6 +259,7 @@ public final class SeriesAccount {
             case MASS -> "g";
             case VOLUME -> "mL";
             case AMOUNT -> "mmol";
+            case EQUIVALENTS -> "equiv";
         };
     }
 }
