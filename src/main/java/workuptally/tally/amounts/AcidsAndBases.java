@@ -76,7 +76,6 @@ public final class AcidsAndBases {
 
     private boolean isHydrogenHalide(String gas) {
         return substances
-                .reference()
                 .solute(gas)
                 .flatMap(Solute::behaviour)
                 .filter(b -> b == Solute.Behaviour.STRONG_ACID)
