@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import workuptally.reference.Basis;
 import workuptally.reference.BenchRule;
 import workuptally.reference.Cited;
+import workuptally.reference.DryingAgent;
 import workuptally.reference.Liquid;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
@@ -56,6 +57,16 @@ final class ReferenceRow {
                     String.join(", ", material.classes()),
                     "",
                     material.sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof DryingAgent agent) {
+            return line(
+                    "water that " + agent.name() + " binds, up to " + agent.hydrate() + "; not with "
+                            + agent.avoidWith(),
+                    plain(agent.theoreticalUptakeGramsPerGram()),
+                    "g/g",
+                    agent.sources(),
                     row,
                     reference);
         }

@@ -60,6 +60,7 @@ import workuptally.judgement.rules.layers.VolatileProduct;
 import workuptally.judgement.rules.layers.WaterMiscibleSolvent;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
+import workuptally.judgement.rules.quench.MaterialsMeet;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotShown;
 import workuptally.judgement.rules.quench.WashTooSmall;
@@ -95,10 +96,11 @@ public final class Rules {
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
                 new AssayFitsNothing(substances),
-                new AssayOfChargeForgotten(substances.reference()),
+                new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),
                 new GasExpected(substances),
+                new MaterialsMeet(),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new LimitingReagentUnclear(),

@@ -12,7 +12,6 @@ import java.util.Optional;
  * @param goneWithWater true where water destroys it
  * @param shownGoneByTest true where only a negative quench test takes it away
  * @param reactsWithWater true where it is quenched cold and in the open
- * @param secondSignature why the layers of such a run want a second signature; empty where they do not
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
  */
@@ -23,7 +22,6 @@ public record ClassBehaviour(
         boolean goneWithWater,
         boolean shownGoneByTest,
         boolean reactsWithWater,
-        Optional<String> secondSignature,
         List<String> sources,
         Basis basis)
         implements Cited {
@@ -40,7 +38,6 @@ public record ClassBehaviour(
                 row.yes("gone with water"),
                 row.yes("shown gone by a test"),
                 row.yes("reacts with water"),
-                row.optionalText("second signature"),
                 row.sources("source"),
                 row.basis("basis"));
     }

@@ -1,19 +1,16 @@
 package workuptally.reference;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A usual size of separatory funnel.
  *
  * @param key key of the row
  * @param nominalMillilitres nominal volume, mL
- * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
  */
-public record Glassware(String key, double nominalMillilitres, Optional<String> note, List<String> sources, Basis basis)
-        implements Cited {
+public record Glassware(String key, double nominalMillilitres, List<String> sources, Basis basis) implements Cited {
     /** Copies the list. */
     public Glassware {
         sources = List.copyOf(sources);
@@ -21,11 +18,7 @@ public record Glassware(String key, double nominalMillilitres, Optional<String> 
 
     static Glassware of(Cells row) throws IllegalReferenceException {
         return new Glassware(
-                row.text("key"),
-                row.number("nominal (mL)", 0.001, 1e6),
-                row.optionalText("note"),
-                row.sources("source"),
-                row.basis("basis"));
+                row.text("key"), row.number("nominal (mL)", 0.001, 1e6), row.sources("source"), row.basis("basis"));
     }
 
     @Override

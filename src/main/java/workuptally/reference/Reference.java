@@ -483,11 +483,6 @@ public final class Reference {
         return List.copyOf(benchRules.values());
     }
 
-    /** What a compound is by holding an element, if that element is collected apart. */
-    public Optional<Metal> metal(String element) {
-        return Optional.ofNullable(metals.get(element));
-    }
-
     /** What becomes of a class of materials in a workup; empty where nothing is known of it. */
     public Optional<ClassBehaviour> classBehaviour(String materialClass) {
         return Optional.ofNullable(classBehaviours.get(materialClass));

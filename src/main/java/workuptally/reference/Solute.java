@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
  * @param behaviour what it does with acid and base; empty for neither
  * @param pKa constants of the buffering acid in rising order, 25 °C, water; empty where it does not buffer
  * @param bufferingIonsPerMole buffering ions in one mole
- * @param electronsPerMole electrons given to an oxidant, mol per mol; empty for no reductant
  * @param gas gas that can be set free
  * @param note remark
  * @param sources keys of the bibliography
@@ -35,7 +34,6 @@ public record Solute(
         Optional<Behaviour> behaviour,
         List<Double> pKa,
         OptionalDouble bufferingIonsPerMole,
-        OptionalDouble electronsPerMole,
         Optional<GasRelease> gas,
         Optional<String> note,
         List<String> sources,
@@ -60,7 +58,6 @@ public record Solute(
                 Behaviour.of(row),
                 row.rising("pKa", -10, 40),
                 row.optionalNumber("buffering ions (mol/mol)", 0.1, 10),
-                row.optionalNumber("electrons given (mol/mol)", 0.1, 20),
                 GasRelease.of(row),
                 row.optionalText("note"),
                 row.sources("source"),

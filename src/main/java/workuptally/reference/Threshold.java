@@ -143,6 +143,8 @@ public enum Threshold {
     MASS_GAP(0.5, 20),
     /** Assays of a charge from this on count as pure; % w/w. */
     ASSAY_PURE(50, 100),
+    /** Goods usually sold at this strength or stronger need no assay; % w/w. */
+    NEARLY_PURE(0, 100),
     /** Rows with actual and planned amount alike from which a plan looks copied; rows. */
     PLAN_COPIED_LINES(1, 1000),
     /** Closures within this of a simple ratio suggest a coefficient; fraction. */

@@ -42,7 +42,10 @@ import workuptally.tally.bench.ContactAccount;
 import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
+import workuptally.tally.bench.MeetingAccount;
+import workuptally.tally.bench.Meetings;
 import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.bench.PortionClasses;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -61,6 +64,7 @@ import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
 import workuptally.tally.layers.StepOutputs;
+import workuptally.tally.waste.HeldClasses;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.MetricsAccount;
 import workuptally.tally.waste.SolventAccount;
@@ -86,9 +90,15 @@ public final class RunTallying {
         Followed followed = accounts.followed(charged, portions);
         RunTally tally = accounts.result(charged, portions, followed);
         return run.status() == Run.Status.PLANNED
-                ? tally.with(
-                        new PlanAccount(run, charged.amounts(), charged.theory(), limits, substances, followed.flow())
-                                .plan())
+                ? tally.with(new PlanAccount(
+                                run,
+                                charged.amounts(),
+                                charged.theory(),
+                                limits,
+                                substances,
+                                followed.flow(),
+                                accounts.classes(followed))
+                        .plan())
                 : tally;
     }
 
@@ -102,7 +112,8 @@ public final class RunTallying {
             List<LayerIdentity> identities,
             List<DryingCake> cakes,
             List<DriedLayer> dried,
-            List<StepReaction> reactions) {}
+            List<StepReaction> reactions,
+            Meetings meetings) {}
 
     /** The accounts of one run; its readings are shared by all of them, so that what is common to two figures stays common. */
     private final class OfRun {
@@ -181,7 +192,12 @@ public final class RunTallying {
                     identities,
                     cakes,
                     DryingAccount.of(run, substances, cakeContents, cakes),
-                    reactions);
+                    reactions,
+                    new MeetingAccount(run, limits, substances, graph).of(charged.amounts()));
+        }
+
+        HeldClasses classes(Followed followed) {
+            return new PortionClasses(run, substances, graph, followed.meetings());
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
@@ -218,7 +234,7 @@ public final class RunTallying {
                     massBalance,
                     new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
                     solvents(charged, portions, followed),
-                    new WasteAccount(run, limits, substances)
+                    new WasteAccount(run, limits, substances, classes(followed))
                             .of(portions.layers(), followed.flow(), followed.identities()),
                     evidence(charged, portions, followed, undecided, metrics(charged, portions, followed, massBalance)),
                     omissions.list());
@@ -292,6 +308,7 @@ public final class RunTallying {
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
+                    followed.meetings(),
                     metrics,
                     Optional.empty());
         }

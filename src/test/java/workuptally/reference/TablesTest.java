@@ -41,14 +41,7 @@ class TablesTest {
         assertEquals(
                 Stream.of(Table.values()).map(Table::title).toList(),
                 REFERENCE.tables().stream().map(ReferenceTable::name).toList());
-        assertEquals(
-                List.of(
-                        84, 49, 208, 332, 100, 543, 56, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 8, 76, 32, 20,
-                        16, 19, 21, 10, 29, 111),
-                REFERENCE.tables().stream()
-                        .skip(1)
-                        .map(table -> table.rows().size())
-                        .toList());
+        REFERENCE.tables().forEach(table -> assertFalse(table.rows().isEmpty(), table.name()));
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
 import workuptally.reference.RegulatoryLimit;
+import workuptally.reference.Solvent;
 import workuptally.reference.Source;
 import workuptally.reference.WasteStream;
 import workuptally.tally.amounts.Substances;
@@ -20,6 +21,7 @@ final class RegulatoryFacts {
     private static final String EVERY = "every";
     private static final String AQUEOUS = "aqueous";
     private static final String OTHER = "other";
+    private static final String CELSIUS = "C";
 
     private final Reference reference;
     private final Substances substances;
@@ -38,7 +40,8 @@ final class RegulatoryFacts {
                         || l.bearsOn().contains(aqueous ? AQUEOUS : OTHER)
                         || stream.filter(s -> l.bearsOn().contains(s.key())).isPresent()
                         || state.grams().keySet().stream().anyMatch(name -> isOf(l, name)))
-                .map(l -> new RegulatoryFact(l.key(), text(l), String.join("; ", l.sources()), citation(l.sources())))
+                .map(l -> new RegulatoryFact(
+                        l.key(), text(l, state), String.join("; ", l.sources()), citation(l.sources())))
                 .forEach(facts::add);
         return List.copyOf(facts);
     }
@@ -83,14 +86,40 @@ final class RegulatoryFacts {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String text(RegulatoryLimit limit) {
+    /** Contents whose flash point lies below a limit in °C, with it. */
+    private String flashing(RegulatoryLimit limit, ContainerState state) {
+        if (limit.unit().filter(unit -> unit.startsWith(CELSIUS)).isEmpty()
+                || limit.value().isEmpty()) {
+            return "";
+        }
+        List<String> below = new ArrayList<>();
+        state.grams()
+                .keySet()
+                .forEach(name -> reference
+                        .solvent(name)
+                        .flatMap(Solvent::flashPoint)
+                        .ifPresent(point -> {
+                            if (isBelow(point, limit.value().getAsDouble())) {
+                                below.add(name + " " + point + " °C");
+                            }
+                        }));
+        return below.isEmpty() ? "" : "; flash points here: " + String.join(", ", below);
+    }
+
+    /** A flash point as the table writes it: a number, {@code <-20}, or {@code none}. */
+    private static boolean isBelow(String flashPoint, double celsius) {
+        String number = flashPoint.startsWith("<") ? flashPoint.substring(1) : flashPoint;
+        return number.matches("-?\\d+(\\.\\d+)?") && Double.parseDouble(number) < celsius;
+    }
+
+    private String text(RegulatoryLimit limit, ContainerState state) {
         String value = limit.value().isPresent()
                 ? ": "
                         + (plain(limit.value().getAsDouble()) + " "
                                         + limit.unit().orElse(""))
                                 .strip()
                 : "";
-        return limit.name() + " (" + limit.meaning() + ")" + value;
+        return limit.name() + " (" + limit.meaning() + ")" + value + flashing(limit, state);
     }
 
     /** As the regulation writes it: 60, 12.5. */

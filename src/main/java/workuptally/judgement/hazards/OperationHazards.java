@@ -228,7 +228,8 @@ final class OperationHazards {
                 .anyMatch(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL);
         List<String> formers = solvents.stream()
                 .filter(Solvent::peroxideFormer)
-                .map(Solvent::name)
+                .map(s -> s.name()
+                        + s.peroxideClass().map(c -> " (class " + c + ")").orElse(""))
                 .toList();
         if (!evaporates || formers.isEmpty()) {
             return Optional.empty();

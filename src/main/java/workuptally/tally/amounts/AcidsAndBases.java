@@ -1,13 +1,18 @@
 package workuptally.tally.amounts;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
+import workuptally.material.Part;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.PartitionRow;
 import workuptally.reference.Solute;
 import workuptally.reference.Threshold;
@@ -18,6 +23,9 @@ import workuptally.reference.Wash;
  * by a pKa of the reference data below that of the first proton of carbonic acid, above which hydrogencarbonate does not take them up.
  */
 public final class AcidsAndBases {
+    private static final String ACID = "acid";
+    private static final String BASE = "base";
+
     private final Run run;
     private final Substances substances;
 
@@ -33,10 +41,57 @@ public final class AcidsAndBases {
         Equivalents known = solute(material, formula(amount.charge().formula()))
                 .map(this::perMole)
                 .orElse(Equivalents.NONE);
+        if (known.equals(Equivalents.NONE)) {
+            known = ofMaterial(amount.charge());
+        }
         if (known.equals(Equivalents.NONE) && isWeakAcid(material)) {
             known = Equivalents.ofWeakAcid(1);
         }
         return known.times(millimoles);
+    }
+
+    /**
+     * Of one mole by the table of materials: acids, what water makes of acid chlorides and anhydrides (hydrogen halides count as mineral
+     * acid), amines and other bases.
+     */
+    private Equivalents ofMaterial(Charge charge) {
+        Part part = part(charge);
+        Optional<MaterialRow> row = part.row();
+        double acid = row.map(MaterialRow::acidMolesPerMole)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        double base = row.map(MaterialRow::baseMolesPerMole)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        if (acid > 0 && (part.isDestroyedByWater() || part.classes().contains(ACID))) {
+            double halide = gasesWithWater(charge).stream()
+                    .filter(gas -> isHydrogenHalide(gas.name()))
+                    .mapToDouble(gas -> gas.molesPerMole().getAsDouble())
+                    .sum();
+            double strong = Math.min(acid, halide);
+            return Equivalents.ofStrongAcid(strong).plus(Equivalents.ofWeakAcid(acid - strong));
+        }
+        return base > 0 && part.classes().contains(BASE) ? new Equivalents(0, 0, 0, 0, 0, base, 0) : Equivalents.NONE;
+    }
+
+    private boolean isHydrogenHalide(String gas) {
+        return substances
+                .solute(gas)
+                .flatMap(Solute::behaviour)
+                .filter(b -> b == Solute.Behaviour.STRONG_ACID)
+                .isPresent();
+    }
+
+    /** Gases that water sets free from a charge, with a known amount of each. */
+    public List<MaterialRow.Gas> gasesWithWater(Charge charge) {
+        return part(charge).row().stream()
+                .flatMap(row -> row.gases().stream())
+                .filter(gas -> gas.with().isEmpty() && gas.molesPerMole().isPresent())
+                .toList();
+    }
+
+    private Part part(Charge charge) {
+        return substances.material(charge.material(), formula(charge.formula())).main();
     }
 
     /** Of a workup addition, all portions: by the molarity of its own cell, else by the capacity of the wash. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +23,7 @@ import workuptally.reference.ClassBehaviour;
 import workuptally.reference.DryingAgent;
 import workuptally.reference.LayerFacts;
 import workuptally.reference.Liquid;
+import workuptally.reference.Metal;
 import workuptally.reference.Oxidant;
 import workuptally.reference.PartitionRow;
 import workuptally.reference.Reference;
@@ -108,6 +108,11 @@ public final class Substances {
     }
 
     /** What a written name means. */
+    /** What a written name means, with the formula that stands beside it. */
+    public Material material(String written, Optional<Formula> formula) {
+        return materials.read(written, formula);
+    }
+
     public Material material(String name) {
         return materials.read(name);
     }
@@ -307,21 +312,13 @@ public final class Substances {
         return reference.classBehaviour(materialClass);
     }
 
-    /** Classes that a material has by the elements of its formula; none for a blank formula or one that cannot be read. */
-    public Set<String> classesOfElements(String formula) {
-        Set<String> classes = new LinkedHashSet<>();
-        try {
-            if (!formula.isBlank()) {
-                formula(formula)
-                        .composition()
-                        .keySet()
-                        .forEach(element ->
-                                reference.metal(element).ifPresent(metal -> classes.addAll(metal.classes())));
-            }
-        } catch (IllegalFormulaException e) {
-            classes.clear();
-        }
-        return classes;
+    /** Classes that a material has by holding an element; none for one that is no heavy metal. */
+    public List<String> classesOfElement(String symbol) {
+        return reference.metals().stream()
+                .filter(metal -> metal.element().equals(symbol))
+                .findFirst()
+                .map(Metal::classes)
+                .orElse(List.of());
     }
 
     /** The solute with a composition that tells what it is: one without carbon or without hydrogen, or with a metal of the salts. */

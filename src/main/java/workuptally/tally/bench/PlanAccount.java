@@ -35,6 +35,7 @@ import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Materials;
+import workuptally.tally.waste.HeldClasses;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
@@ -62,7 +63,8 @@ public final class PlanAccount {
             Optional<Theory> theory,
             Limits limits,
             Substances substances,
-            LayerFlow flow) {
+            LayerFlow flow,
+            HeldClasses classes) {
         this.run = run;
         this.amounts = amounts;
         this.theory = theory;
@@ -71,7 +73,7 @@ public final class PlanAccount {
         this.flow = flow;
         this.identities = new IdentityAccount(run, substances, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
-        this.waste = new WasteAccount(run, limits, substances);
+        this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUps(substances, flow);
         this.materials = new Materials(substances);
         this.splits = new ExtractionSplits(run, substances, flow);

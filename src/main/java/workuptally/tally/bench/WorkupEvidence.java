@@ -23,6 +23,7 @@ import workuptally.tally.waste.Metrics;
  * @param makeUps what each terminal layer is made of
  * @param contactMixtures what stood in the funnel at each contact, estimated
  * @param dried every drying step with a weighed, listed agent
+ * @param meetings what stands together along the steps
  * @param metrics mass metrics, if the product was assayed
  * @param plan what to expect, of a run that is only planned
  */
@@ -37,6 +38,7 @@ public record WorkupEvidence(
         List<LayerMakeUp> makeUps,
         List<ContactMixture> contactMixtures,
         List<DriedLayer> dried,
+        Meetings meetings,
         Optional<Metrics> metrics,
         Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
@@ -62,6 +64,7 @@ public record WorkupEvidence(
                 List.of(),
                 List.of(),
                 List.of(),
+                Meetings.NONE,
                 Optional.empty(),
                 Optional.empty());
     }
@@ -100,6 +103,7 @@ public record WorkupEvidence(
                 makeUps,
                 contactMixtures,
                 dried,
+                meetings,
                 metrics,
                 Optional.of(expected));
     }

@@ -35,15 +35,15 @@ public final class WasteAccount {
     private final Limits limits;
     private final Substances substances;
     private final SolidOrigin solids;
-    private final LayerClasses classes;
+    private final HeldClasses classes;
 
-    public WasteAccount(Run run, Limits limits, Substances substances) {
+    /** With what the layers may still hold. */
+    public WasteAccount(Run run, Limits limits, Substances substances, HeldClasses classes) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
-        LayerGraph graph = LayerGraph.of(run);
-        this.solids = new SolidOrigin(run, substances, graph);
-        this.classes = new LayerClasses(run, substances, graph);
+        this.solids = new SolidOrigin(run, substances, LayerGraph.of(run));
+        this.classes = classes;
     }
 
     /**
@@ -138,10 +138,10 @@ public final class WasteAccount {
     private Assignment assign(
             String label, Optional<Entered> pH, Ingredients mixture, Layer.Phase phase, boolean amountKnown) {
         double halogenated = halogenatedPercent(mixture);
-        Map<String, String> holds = classes.of(label, phase);
+        Map<String, String> holds = classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
-                .map(p -> solids.of(label, Optional.ofNullable(holds.get(LayerClasses.HEAVY_METAL))));
+                .map(p -> solids.of(label, Optional.ofNullable(holds.get(HeldClasses.HEAVY_METAL))));
         LayerFacts facts = new LayerFacts(
                 phase.word(),
                 holds,

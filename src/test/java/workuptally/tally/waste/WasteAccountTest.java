@@ -26,6 +26,34 @@ class WasteAccountTest {
         assertEquals(stream, layer("aqueous", "water 100 %", pH).stream());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "sodium azide, NaN3, 7, cyanide-azide",
+        "Natriumazid, '', 3, cyanide-azide",
+        "potassium cyanide, KCN, 7, cyanide-azide",
+        "mercury(II) chloride, HgCl2, 7, mercury",
+        "sodium sulfide, Na2S, 7, special",
+        "copper(I) iodide, CuI, 7, aqueous-heavy-metal",
+        "Pd(OAc)2, '', 7, aqueous-heavy-metal"
+    })
+    void waterOfARunWithWhatPersistsIsNeverNeutral(String material, String formula, String pH, String stream) {
+        // Extracted with dichloromethane; the aqueous layer that came down from the reaction mixture is kept.
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", material, "Role", "reagent", "Formula", formula, "Actual amount", "2")
+                .but("charges", "Actual unit", "g")
+                .row("charges", "Material", "water", "Role", "solvent", "Actual amount", "30", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "extract", "From", "RM", "Material", "dichloromethane")
+                .but("workup", "Volume", "20")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", pH, "Net", "30", "Status", "kept");
+        WasteLine line = book.tally().waste().stream()
+                .filter(l -> l.layer().equals("A1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(stream, line.stream(), line.why());
+    }
+
     @Test
     void layerReadByVolumeAloneIsNotMissingFromTheAccount() {
         // 27 mL dichloromethane × 1.3266 g/mL = 35.8 g.

@@ -1,0 +1,228 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Place;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.reference.ReactivityPair;
+import workuptally.reference.ReactivityPair.InWorkup;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.Meeting;
+import workuptally.tally.bench.Meeting.Occasion;
+import workuptally.tally.bench.StepReaction;
+
+/**
+ * What must not meet, or only in a planned quench. A pair that must not meet stops a plan and holds the layers that carry it where it was
+ * done; two reagents of the reaction itself are a check. A planned quench is a note with its gas, and a stop where the plan lacks wash,
+ * headspace or, for what water does not destroy, the test behind it. An ordinary wash or quench is no finding.
+ */
+public final class MaterialsMeet implements RunRule {
+    /** Code of a pair that must not meet. */
+    public static final String NEVER = "materials-must-not-meet";
+
+    static final String CHARGED = "charged-together";
+    static final String CONTROLLED = "controlled-meeting";
+
+    @Override
+    public List<String> codes() {
+        return List.of(NEVER, CHARGED, CONTROLLED);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Map<String, List<Meeting>> never = new LinkedHashMap<>();
+        Map<String, List<Meeting>> controlled = new LinkedHashMap<>();
+        for (Meeting meeting : tally.evidence().meetings().list()) {
+            if (isForbidden(meeting)) {
+                never.computeIfAbsent(subject(meeting), k -> new ArrayList<>()).add(meeting);
+            } else if (isControlled(meeting)) {
+                controlled
+                        .computeIfAbsent(meeting.place(), k -> new ArrayList<>())
+                        .add(meeting);
+            }
+        }
+        never.values().forEach(meetings -> forbidden(findings, tally, meetings));
+        controlled.values().forEach(meetings -> controlled(findings, tally, meetings));
+        return findings.list();
+    }
+
+    /** Cells of the published chart speak of wide groups: they are told with the meetings and decide about containers alone. */
+    static boolean isForbidden(Meeting meeting) {
+        boolean grave = meeting.occasion() != Occasion.CONCENTRATION
+                || meeting.pair().severity() == ReactivityPair.Severity.CRITICAL;
+        return meeting.pair().inWorkup() == InWorkup.NEVER
+                && !meeting.pair().ofChart()
+                && meeting.concernsPlace()
+                && grave
+                && meeting.pair().severity() != ReactivityPair.Severity.CAUTION;
+    }
+
+    private static boolean isControlled(Meeting meeting) {
+        return meeting.pair().inWorkup() == InWorkup.PLANNED_QUENCH
+                && !meeting.pair().ofChart()
+                && meeting.step().isPresent()
+                && meeting.concernsPlace();
+    }
+
+    /** One cause is one finding: the same pair of materials, whatever steps repeat it. */
+    private static String subject(Meeting meeting) {
+        boolean reaction = meeting.occasion() == Occasion.CHARGED;
+        return meeting.with().get(0)
+                + '\u0000'
+                + meeting.pair().classB()
+                + '\u0000'
+                + meeting.pair().classA()
+                + '\u0000'
+                + reaction;
+    }
+
+    private static void forbidden(FindingList findings, RunTally tally, List<Meeting> meetings) {
+        Meeting first = meetings.get(0);
+        boolean planned = tally.run().status() == Run.Status.PLANNED;
+        Set<String> portions = new LinkedHashSet<>();
+        meetings.forEach(m -> portions.addAll(m.portions()));
+        String where = meetings.stream().map(MaterialsMeet::where).distinct().collect(Collectors.joining(", "));
+        String what = String.join(" meets ", first.with()) + ": " + consequence(first);
+        if (first.occasion() == Occasion.CHARGED) {
+            findings.add(
+                    CHARGED,
+                    Severity.CHECK,
+                    place(tally, first),
+                    where + ": " + what,
+                    "a reaction that wants this pair, under a procedure that says how",
+                    source(meetings),
+                    "See that the procedure means this pair and says how it is kept in hand; read the safety data sheets. What is left of"
+                            + " it must be destroyed before the workup.");
+            return;
+        }
+        String carried = portions.isEmpty() ? "" : "; carried by " + String.join(", ", portions);
+        findings.add(
+                NEVER,
+                planned ? Severity.STOP : portions.isEmpty() ? Severity.CHECK : Severity.HOLD,
+                place(tally, first),
+                where + ": " + what + (planned ? "" : carried),
+                "never together in a workup"
+                        + first.pair().note().map(note -> "; " + note).orElse(""),
+                source(meetings),
+                planned
+                        ? "Do not start it like this: change solvent, quench or wash, or destroy "
+                                + first.with().get(0)
+                                + " first, with the person responsible; the safety data sheets and the local rules win."
+                        : "Keep " + (portions.size() > 1 ? "these layers" : "it")
+                                + " open and apart, do not warm or concentrate; ask the person responsible for safety now, with the safety"
+                                + " data sheets, how it is made harmless.");
+    }
+
+    private static void controlled(FindingList findings, RunTally tally, List<Meeting> meetings) {
+        Meeting first = meetings.get(0);
+        Step step = first.step().orElseThrow();
+        boolean planned = tally.run().status() == Run.Status.PLANNED;
+        List<String> lacks = planned ? lacks(tally, step, meetings) : List.of();
+        String what = meetings.stream()
+                .map(m -> String.join(" meets ", m.with()) + ": " + consequence(m))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        findings.add(
+                CONTROLLED,
+                lacks.isEmpty() ? Severity.NOTE : Severity.STOP,
+                place(tally, first),
+                where(first) + ": " + what + (lacks.isEmpty() ? "" : "; the plan lacks " + String.join(", ", lacks)),
+                "a quench of its own: cold, slow, vented, with room for the gas, and tested",
+                source(meetings),
+                lacks.isEmpty()
+                        ? "Add slowly, cold, to the open vessel, and see that it is over before anything is stoppered; the safety data"
+                                + " sheets and the local rules win."
+                        : "Do not start it like this: plan what is missing, with the person responsible; the safety data sheets and the"
+                                + " local rules win.");
+    }
+
+    private static List<String> lacks(RunTally tally, Step step, List<Meeting> meetings) {
+        List<String> lacks = new ArrayList<>();
+        boolean grave =
+                meetings.stream().anyMatch(m -> m.pair().severity() != ReactivityPair.Severity.CAUTION && m.lasting());
+        if (grave && !isTestForeseen(tally.run(), step)) {
+            lacks.add("a test afterwards (Quench test)");
+        }
+        tally.contacts().stream()
+                .filter(contact -> contact.step() == step && gasDoesNotFit(contact, meetings))
+                .findFirst()
+                .ifPresent(contact ->
+                        lacks.add(FindingList.say("headspace (%.2f L in the funnel)", headspaceLitres(contact))));
+        for (StepReaction reaction : tally.evidence().reactions()) {
+            boolean tooLittle = reaction.step() == step
+                    && reaction.capacityRatio().isPresent()
+                    && reaction.capacityRatio().getAsDouble() < 1;
+            if (tooLittle) {
+                lacks.add(FindingList.say(
+                        "capacity (ratio %.2f)", reaction.capacityRatio().getAsDouble()));
+            }
+        }
+        return lacks;
+    }
+
+    private static boolean isTestForeseen(Run run, Step quench) {
+        List<Step> steps = run.orderedSteps();
+        return steps.subList(steps.indexOf(quench), steps.size()).stream()
+                .anyMatch(step -> step.quenchTest().isPresent());
+    }
+
+    /** Gas that a stoppered funnel cannot hold; a quench in the flask is open. */
+    private static boolean gasDoesNotFit(Contact contact, List<Meeting> meetings) {
+        boolean inFunnel = contact.step().funnelMillilitres().entered().isPresent();
+        double litres = meetings.stream()
+                .filter(m -> m.gasLitres().isPresent())
+                .mapToDouble(m -> m.gasLitres().getAsDouble())
+                .max()
+                .orElse(0);
+        return inFunnel && litres / contact.loads() > headspaceLitres(contact);
+    }
+
+    private static double headspaceLitres(Contact contact) {
+        return Math.max(0, contact.funnelMillilitres() - contact.volumeMillilitres() / contact.loads()) / 1000;
+    }
+
+    private static String where(Meeting meeting) {
+        return meeting.step().map(step -> "step " + step.number()).orElse("charged together");
+    }
+
+    private static String consequence(Meeting meeting) {
+        String gas = meeting.pair().gases().isEmpty()
+                ? ""
+                : " (" + String.join(", ", meeting.pair().gases()) + ")";
+        String litres = meeting.gasLitres().isPresent()
+                ? FindingList.say(", up to %.2f L of gas", meeting.gasLitres().getAsDouble())
+                : "";
+        return meeting.pair().consequence() + gas + litres;
+    }
+
+    private static String source(List<Meeting> meetings) {
+        return meetings.stream()
+                        .flatMap(m -> m.pair().sources().stream())
+                        .distinct()
+                        .collect(Collectors.joining("; "))
+                + " (" + meetings.get(0).pair().basis().word() + ")";
+    }
+
+    private static Place place(RunTally tally, Meeting meeting) {
+        return meeting.step()
+                .map(step -> step.row().at("Material"))
+                .orElseGet(() -> tally.run().charges().stream()
+                        .filter(charge -> meeting.with().contains(charge.material()))
+                        .reduce((earlier, later) -> later)
+                        .map(charge -> charge.row().at("Material"))
+                        .orElse(tally.run().row().at("Run")));
+    }
+}

@@ -1,0 +1,307 @@
+package workuptally.tally.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.material.Material;
+import workuptally.material.Part;
+import workuptally.model.Charge;
+import workuptally.model.CompositionPart;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.Reactivity;
+import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.Solvent;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.bench.Present.Share;
+
+/**
+ * What each portion of a run may still hold, by kind and not by amount.
+ *
+ * <p>At a contact salts, mineral acids and bases follow the water, all else the organic phase; heavy metals, peroxides and organic acids
+ * follow both. What persists leaves a trace in the other phase, which the next contact with fresh liquid of that other phase takes away.
+ * Water destroys what its row says, a negative quench test what has a test, unless it persists: then only where a step brought what the
+ * pairs name as its planned end. Acid and base put an end to each other where the recorded pH or the operation says so. All of that is
+ * common practice.
+ */
+final class PortionContents {
+    private static final Set<Operation> CONTACTS = Set.of(
+            Operation.QUENCH,
+            Operation.DILUTE,
+            Operation.EXTRACT,
+            Operation.WASH,
+            Operation.BACK_EXTRACT,
+            Operation.ACIDIFY,
+            Operation.BASIFY);
+    private static final Set<Operation> NEUTRALISING = Set.of(Operation.QUENCH, Operation.WASH, Operation.BACK_EXTRACT);
+    private static final String WATER = "water";
+    private static final String ACID = "acid";
+    private static final String HEAVY_METAL = "heavy-metal";
+    private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
+    private static final double NEUTRAL_PH = 7;
+
+    private final Run run;
+    private final Substances substances;
+    private final Reactivity reactivity;
+    private final Map<String, List<Present>> byLabel = new LinkedHashMap<>();
+
+    /** Names of persistent materials to which something was added that the pairs name as their planned end. */
+    private final Set<String> treated = new LinkedHashSet<>();
+
+    PortionContents(Run run, Substances substances, Reactivity reactivity) {
+        this.run = run;
+        this.substances = substances;
+        this.reactivity = reactivity;
+    }
+
+    /** The reaction mixture at the beginning. */
+    void start(List<Present> charged) {
+        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(charged));
+        for (Layer layer : run.layers()) {
+            List<Present> stated = new ArrayList<>();
+            for (CompositionPart part : layer.composition()) {
+                stated.addAll(presents(substances.material(part.substance()), OptionalDouble.empty(), false));
+            }
+            byLabel.put(layer.label(), List.copyOf(stated));
+        }
+    }
+
+    Map<String, List<Present>> byLabel() {
+        return byLabel;
+    }
+
+    List<Present> of(String label) {
+        return byLabel.getOrDefault(label, List.of());
+    }
+
+    List<Present> ofCharge(Charge charge, OptionalDouble millimoles) {
+        Material material = charge.formula().isBlank()
+                ? substances.material(withStrength(
+                        charge.material(),
+                        charge.titreMolesPerLitre()
+                                .entered()
+                                .or(() -> charge.molarityMolesPerLitre().entered())))
+                : material(charge);
+        return presents(material, millimoles, MeetingAccount.isSolvent(charge));
+    }
+
+    private Material material(Charge charge) {
+        try {
+            return substances.material(charge.material(), Optional.of(substances.formula(charge.formula())));
+        } catch (IllegalFormulaException e) {
+            return substances.material(charge.material(), Optional.<Formula>empty());
+        }
+    }
+
+    /** What a step adds; a liquid that is a solution in water by habit brings its water. */
+    List<Present> ofStep(Step step) {
+        if (step.material().isBlank()) {
+            return List.of();
+        }
+        Material material = substances.material(
+                withStrength(step.material(), step.molarityMolesPerLitre().entered()));
+        List<Present> added = new ArrayList<>(presents(material, OptionalDouble.empty(), false));
+        boolean liquid = step.volumeMillilitres().entered().isPresent();
+        boolean aqueous = added.stream().noneMatch(Present::prefersOrganic)
+                && added.stream().noneMatch(p -> p.is(WATER) || p.part().carrier());
+        if (liquid
+                && aqueous
+                && material.parts().stream().anyMatch(p -> !p.classes().isEmpty())) {
+            added.addAll(presents(substances.material(WATER), OptionalDouble.empty(), false));
+        }
+        return added;
+    }
+
+    private static String withStrength(String material, Optional<Entered> molarity) {
+        return molarity.filter(m -> m.value() > 0 && !material.isEmpty() && !Character.isDigit(material.charAt(0)))
+                .map(m -> m.asTyped() + " M " + material)
+                .orElse(material);
+    }
+
+    private List<Present> presents(Material material, OptionalDouble millimoles, boolean solvent) {
+        List<Present> list = new ArrayList<>();
+        for (Part part : material.parts()) {
+            boolean main = part.equals(material.main());
+            list.add(new Present(
+                    main ? material.written() : part.name(),
+                    part,
+                    part.membership(),
+                    Share.MAIN,
+                    main ? millimoles : OptionalDouble.empty(),
+                    solvent || part.carrier() || isSolvent(part)));
+        }
+        return list;
+    }
+
+    private static boolean isSolvent(Part part) {
+        Optional<Solvent> solvent = part.substance().flatMap(s -> s.solvent());
+        return solvent.isPresent();
+    }
+
+    /** Two lists as one, each name once, with the larger share. */
+    static List<Present> union(List<Present> one, List<Present> other) {
+        Map<String, Present> byName = new LinkedHashMap<>();
+        one.forEach(p -> byName.put(p.name(), p));
+        other.forEach(p -> byName.merge(p.name(), p, (a, b) -> a.share() == Share.MAIN ? a : b));
+        return List.copyOf(byName.values());
+    }
+
+    /** Hands on what a step leaves to the labels it gives. */
+    void follow(Step step, List<Present> there, List<Present> added) {
+        noteTreatment(there, added);
+        List<Present> all = afterAcidAndBase(step, there, added);
+        boolean water = all.stream().anyMatch(p -> p.is(WATER));
+        List<Present> left = new ArrayList<>();
+        for (Present present : all) {
+            afterWaterAndTest(present, water, step).ifPresent(left::add);
+        }
+        Operation operation = step.operation().orElse(Operation.COMBINE);
+        boolean contact = CONTACTS.contains(operation)
+                && !(step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty());
+        if (step.gives().isEmpty()) {
+            step.from().forEach(label -> put(step, label, left));
+        } else if (contact) {
+            step.givesOrganic().forEach(label -> put(step, label, phase(left, added, true)));
+            step.givesAqueous().forEach(label -> put(step, label, phase(left, added, false)));
+            step.givesOther().forEach(label -> put(step, label, left));
+        } else {
+            step.gives().forEach(label -> put(step, label, isDistillate(label) ? volatiles(left) : left));
+        }
+    }
+
+    /** A portion that goes on under its label is what is left of it; one that is given twice is both. */
+    private void put(Step step, String label, List<Present> content) {
+        if (step.from().contains(label)) {
+            byLabel.put(label, List.copyOf(content));
+        } else {
+            byLabel.merge(label, List.copyOf(content), PortionContents::union);
+        }
+    }
+
+    private boolean isDistillate(String label) {
+        return run.layer(label)
+                .flatMap(Layer::phase)
+                .filter(p -> p == Layer.Phase.DISTILLATE)
+                .isPresent();
+    }
+
+    private static List<Present> volatiles(List<Present> list) {
+        return list.stream().filter(p -> isSolvent(p.part())).toList();
+    }
+
+    private void noteTreatment(List<Present> there, List<Present> added) {
+        for (Present present : there) {
+            boolean ended = present.persists()
+                    && added.stream()
+                            .flatMap(a -> reactivity.between(present.membership(), a.membership(), Set.of()).stream())
+                            .anyMatch(pair -> !pair.ofChart()
+                                    && pair.inWorkup() == workuptally.reference.ReactivityPair.InWorkup.PLANNED_QUENCH);
+            if (ended) {
+                treated.add(present.name());
+            }
+        }
+    }
+
+    private List<Present> afterAcidAndBase(Step step, List<Present> there, List<Present> added) {
+        List<Present> all = union(there, added);
+        boolean acidAdded = added.stream().anyMatch(p -> p.is(ACID));
+        boolean baseAdded = added.stream().anyMatch(p -> p.isAny(BASES));
+        Optional<Double> pH = step.pHAfter().entered().map(Entered::value);
+        Optional<Operation> operation = step.operation();
+        boolean basic = pH.map(v -> v > NEUTRAL_PH)
+                .orElse(baseAdded
+                        && operation
+                                .filter(o -> o == Operation.BASIFY || NEUTRALISING.contains(o))
+                                .isPresent());
+        boolean acidic = pH.map(v -> v < NEUTRAL_PH)
+                .orElse(acidAdded
+                        && operation
+                                .filter(o -> o == Operation.ACIDIFY || NEUTRALISING.contains(o))
+                                .isPresent());
+        return all.stream()
+                .filter(p -> p.persists() || !(basic && p.is(ACID) || acidic && isPlainBase(p)))
+                .toList();
+    }
+
+    /** A base that acid turns into a harmless salt; hydrides and the like have their own end. */
+    private static boolean isPlainBase(Present present) {
+        return present.isAny(BASES) && !present.part().isDestroyedByWater() && !present.prefersOrganic();
+    }
+
+    private Optional<Present> afterWaterAndTest(Present present, boolean water, Step step) {
+        Present kept = present;
+        if (water && kept.part().isDestroyedByWater()) {
+            if (!kept.persists()) {
+                return Optional.empty();
+            }
+            kept = kept.as(remaining(kept));
+        } else if (water && kept.part().row().isPresent() && !kept.is(WATER)) {
+            kept = kept.as(weakened(kept));
+        }
+        boolean negative =
+                step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
+        boolean tested = kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
+        if (negative && tested) {
+            boolean ended = !kept.persists() || treated.contains(kept.name());
+            if (ended && kept.part().heavyMetals().isEmpty()) {
+                return Optional.empty();
+            }
+            if (!kept.part().heavyMetals().isEmpty()) {
+                kept = kept.as(reactivity.membership(List.of(HEAVY_METAL), List.of()));
+            }
+        }
+        return Optional.of(kept);
+    }
+
+    /** What water leaves of something that persists: its parent class, azide of a silyl azide; a heavy metal. */
+    private Membership remaining(Present present) {
+        List<String> parents = new ArrayList<>();
+        present.part()
+                .row()
+                .ifPresent(row -> row.classes().forEach(name -> parents.addAll(reactivity.ancestors(name))));
+        if (!present.part().heavyMetals().isEmpty()) {
+            parents.add(HEAVY_METAL);
+        }
+        parents.remove("water-reactive");
+        return reactivity.membership(parents, List.of());
+    }
+
+    /** A strong acid that has met water counts as dilute. */
+    private Membership weakened(Present present) {
+        Membership dilute =
+                reactivity.membership(present.part().row().orElseThrow(), OptionalDouble.of(0), OptionalDouble.of(0));
+        boolean still = present.membership().classes().containsAll(dilute.classes());
+        return still ? dilute : present.membership();
+    }
+
+    /** One phase of a contact. */
+    private static List<Present> phase(List<Present> all, List<Present> added, boolean organic) {
+        Set<String> fresh = new LinkedHashSet<>();
+        added.forEach(p -> fresh.add(p.name()));
+        boolean freshWater = added.stream().anyMatch(p -> p.is(WATER));
+        boolean freshOrganic = added.stream().anyMatch(Present::prefersOrganic);
+        List<Present> phase = new ArrayList<>();
+        for (Present present : all) {
+            boolean own = present.goesBothWays() || present.prefersOrganic() == organic;
+            if (own) {
+                phase.add(present);
+            } else if (present.persists()) {
+                boolean washedOut = present.share() == Share.TRACE && (organic ? freshWater : freshOrganic);
+                if (!washedOut && !fresh.contains(present.name())) {
+                    phase.add(present.as(Share.TRACE));
+                }
+            }
+        }
+        return phase;
+    }
+}

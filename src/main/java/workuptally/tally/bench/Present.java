@@ -1,0 +1,61 @@
+package workuptally.tally.bench;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.material.Part;
+import workuptally.reference.Reactivity.Membership;
+
+/**
+ * A material that a portion may still hold.
+ *
+ * @param name name as written, or that of the tables for the solvent of a solution
+ * @param part what it is
+ * @param membership what it still counts as: water and tests take classes away
+ * @param share how much of it the portion holds
+ * @param millimoles amount charged, mmol, where known
+ * @param solvent true where it was charged as the solvent, or is one
+ */
+public record Present(
+        String name, Part part, Membership membership, Share share, OptionalDouble millimoles, boolean solvent) {
+    private static final Set<String> IN_BOTH_PHASES = Set.of("heavy-metal", "organic-acid", "peroxide");
+
+    /** How much of a material a portion holds. */
+    public enum Share {
+        /** As much as was put in, as far as the record tells. */
+        MAIN,
+        /** What the other phase of one separation left in it. */
+        TRACE
+    }
+
+    Present as(Share other) {
+        return new Present(name, part, membership, other, millimoles, solvent);
+    }
+
+    Present as(Membership other) {
+        return new Present(name, part, other, share, millimoles, solvent);
+    }
+
+    /** Whether it belongs to the class. */
+    public boolean is(String materialClass) {
+        return membership.classes().contains(materialClass);
+    }
+
+    boolean isAny(Set<String> classes) {
+        return membership.classes().stream().anyMatch(classes::contains);
+    }
+
+    /** Whether it is to be found in both phases of a contact. */
+    boolean goesBothWays() {
+        return isAny(IN_BOTH_PHASES);
+    }
+
+    /** Whether it prefers the organic phase. */
+    boolean prefersOrganic() {
+        return is("organic");
+    }
+
+    /** Whether nothing but its destruction takes it from the layers: azide, cyanide, heavy metals. */
+    public boolean persists() {
+        return part.isPersistent() || !part.heavyMetals().isEmpty();
+    }
+}
