@@ -92,7 +92,9 @@ public final class ReviewBuilder {
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
                         hazardNotes.of(
-                                tally.run(), materialsByRun.get(tally.run().id())),
+                                tally.run(),
+                                tally.evidence().meetings(),
+                                materialsByRun.get(tally.run().id())),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(

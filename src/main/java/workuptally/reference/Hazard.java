@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param statementKind harmonised, supplier or none
  * @param statementNote remark to the classification
  * @param caution one line of caution; printed together with {@link #DEFERENCE}
- * @param materialClasses classes for {@link Incompatibility}
+ * @param materialClasses classes of {@link ReactivityGroup}, the coarse ones
  * @param usualWasteStream key of a {@link WasteStream}; a proposal, local rules decide
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts

@@ -41,7 +41,6 @@ public final class Reference {
     private final Map<String, HStatement> hStatements;
     private final List<MaterialRow> materials;
     private final Reactivity reactivity;
-    private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
     private final Map<Threshold, BenchRule> benchRules;
     private final Map<String, Metal> metals;
@@ -96,7 +95,6 @@ public final class Reference {
                 each(files, Table.REACTIVITY_GROUPS, ReactivityGroup::of),
                 each(files, Table.REACTIVITY_PAIRS, ReactivityPair::of),
                 each(files, Table.REACTIVITY_STRENGTHS, ReactivityStrength::of));
-        incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
         benchRules = thresholds(each(files, Table.BENCH_RULES, BenchRule::of));
         metals = byKey(each(files, Table.METALS, Metal::of), Metal::element);
@@ -456,11 +454,6 @@ public final class Reference {
     /** Classes of materials and what happens where they meet. */
     public Reactivity reactivity() {
         return reactivity;
-    }
-
-    /** All pairs that must not meet. */
-    public List<Incompatibility> incompatibilities() {
-        return incompatibilities;
     }
 
     /** The glassware table. */

@@ -23,7 +23,6 @@ enum Table {
     REACTIVITY_GROUPS("reactivity-groups", "key"),
     REACTIVITY_PAIRS("reactivity-pairs", "class a", "class b", "third class"),
     REACTIVITY_STRENGTHS("reactivity-strengths", "class"),
-    INCOMPATIBILITIES("incompatibilities", "class a", "class b"),
     GLASSWARE("glassware", "key"),
     BENCH_RULES("bench-rules", "key"),
     METALS("metals", "element"),

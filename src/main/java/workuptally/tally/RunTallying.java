@@ -42,10 +42,8 @@ import workuptally.tally.bench.ContactAccount;
 import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
-import workuptally.tally.bench.MeetingAccount;
-import workuptally.tally.bench.Meetings;
 import workuptally.tally.bench.PlanAccount;
-import workuptally.tally.bench.PortionClasses;
+import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -63,8 +61,9 @@ import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
+import workuptally.tally.layers.MeetingAccount;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.StepOutputs;
-import workuptally.tally.waste.HeldClasses;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.MetricsAccount;
 import workuptally.tally.waste.SolventAccount;
@@ -193,10 +192,10 @@ public final class RunTallying {
                     cakes,
                     DryingAccount.of(run, substances, cakeContents, cakes),
                     reactions,
-                    new MeetingAccount(run, limits, substances, graph).of(charged.amounts()));
+                    new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
         }
 
-        HeldClasses classes(Followed followed) {
+        PortionClasses classes(Followed followed) {
             return new PortionClasses(run, substances, graph, followed.meetings());
         }
 

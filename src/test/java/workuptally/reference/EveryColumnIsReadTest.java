@@ -52,7 +52,6 @@ class EveryColumnIsReadTest {
             Map.entry("oxidants", Reference::oxidants),
             Map.entry("hazards", Reference::hazards),
             Map.entry("h-statements", Reference::hStatements),
-            Map.entry("incompatibilities", Reference::incompatibilities),
             Map.entry("glassware", Reference::glassware),
             Map.entry("bench-rules", Reference::benchRules),
             Map.entry("metals", Reference::metals),

@@ -1,7 +1,6 @@
 package workuptally.reference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -338,10 +339,44 @@ class ReferenceTest {
     }
 
     @Test
-    void incompatiblePairIsFoundInEitherOrder() {
-        assertTrue(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("dcm", "azide")));
-        assertTrue(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("azide", "dcm")));
-        assertFalse(reference.incompatibilities().stream().anyMatch(pair -> pair.concerns("water", "salt")));
+    void aPairIsFoundInEitherOrderAndTheFinestClassFirst() {
+        Reactivity reactivity = reference.reactivity();
+        Reactivity.Membership azide = reactivity.membership(List.of("azide"), List.of());
+        Reactivity.Membership dcm = reactivity.membership(List.of("dcm"), List.of("organic"));
+        Reactivity.Membership citric = reactivity.membership(List.of("organic-acid"), List.of("organic"));
+        Reactivity.Membership acrylate = reactivity.membership(List.of("michael-acceptor"), List.of("organic"));
+        assertEquals(List.of("azide | dcm"), keys(reactivity.between(azide, dcm, Set.of())));
+        assertEquals(List.of("azide | dcm"), keys(reactivity.between(dcm, azide, Set.of())));
+        assertEquals(List.of("organic-acid | michael-acceptor"), keys(reactivity.between(citric, acrylate, Set.of())));
+    }
+
+    @Test
+    void aThirdClassHasToBeThere() {
+        Reactivity reactivity = reference.reactivity();
+        Reactivity.Membership chloroform = reactivity.membership(List.of("chloroform"), List.of());
+        Reactivity.Membership acetone = reactivity.membership(List.of("ketone"), List.of());
+        assertTrue(reactivity.between(chloroform, acetone, Set.of()).stream().allMatch(ReactivityPair::ofChart));
+        assertEquals(
+                List.of("chloroform | ketone | strong-base"),
+                keys(reactivity.between(chloroform, acetone, Set.of("strong-base"))));
+    }
+
+    @Test
+    void strengthTellsConcentratedAcidFromAWash() {
+        Reactivity reactivity = reference.reactivity();
+        MaterialRow sulfuric = reference.material("sulfuric acid").orElseThrow();
+        OptionalDouble unknown = OptionalDouble.empty();
+        assertTrue(reactivity.membership(sulfuric, unknown, unknown).classes().contains("conc-sulfuric"));
+        assertEquals(
+                Set.of("acid"),
+                reactivity.membership(sulfuric, OptionalDouble.of(1.7), unknown).classes());
+        assertEquals(
+                Set.of("acid"),
+                reactivity.membership(sulfuric, unknown, OptionalDouble.of(2)).classes());
+    }
+
+    private static List<String> keys(List<ReactivityPair> pairs) {
+        return pairs.stream().map(ReactivityPair::key).toList();
     }
 
     @Test

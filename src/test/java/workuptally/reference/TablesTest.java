@@ -263,17 +263,6 @@ class TablesTest {
     }
 
     @Test
-    void classesOfIncompatiblePairsOccurAmongTheMaterials() {
-        Set<String> classes = new HashSet<>(Set.of("evaporation", "non-halogenated"));
-        REFERENCE.hazards().forEach(row -> classes.addAll(row.materialClasses()));
-        for (Incompatibility pair : REFERENCE.incompatibilities()) {
-            assertTrue(classes.contains(pair.classA()), pair.classA());
-            assertTrue(classes.contains(pair.classB()), pair.classB());
-            assertFalse(pair.appliesTo().isEmpty(), pair.key());
-        }
-    }
-
-    @Test
     void everyClassOfAMaterialIsKnown() {
         Reactivity reactivity = REFERENCE.reactivity();
         for (MaterialRow row : REFERENCE.materials()) {

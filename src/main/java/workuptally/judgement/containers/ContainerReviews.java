@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.judgement.containers.MaterialClasses.Origin;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.model.Book;
 import workuptally.model.Limit;
-import workuptally.reference.Incompatibility;
+import workuptally.reference.Reactivity;
+import workuptally.reference.ReactivityPair;
+import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.reference.Reference;
 import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
@@ -27,17 +28,13 @@ import workuptally.tally.containers.ContainerTally;
  * before the next is looked at; every other one is.
  */
 public final class ContainerReviews {
-    private static final String WASTE = "waste";
-
-    /** Bookkeeping pairs, which the comparison of streams covers. */
-    private static final String NON_HALOGENATED = "non-halogenated";
-
     private final Book book;
     private final Reference reference;
     private final Substances substances;
     private final List<ContainerTally> ledgers;
     private final ContainerStreams streams;
-    private final MaterialClasses classes;
+    private final CarriedMaterials carried;
+    private final Reactivity reactivity;
 
     /**
      * Reviews of the containers of a book.
@@ -54,7 +51,8 @@ public final class ContainerReviews {
         Map<String, RunTally> runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
         this.streams = new ContainerStreams(substances, runs);
-        this.classes = new MaterialClasses(substances, runs);
+        this.carried = new CarriedMaterials(substances, runs);
+        this.reactivity = reference.reactivity();
     }
 
     /** One review per container, in order of the table. */
@@ -66,17 +64,17 @@ public final class ContainerReviews {
         String label = ledger.container().wasteStream();
         Optional<WasteStream> stream = streams.ofContainer(label);
         double limit = book.limits().value(Limit.CONTAINER_FILL);
-        Map<String, Origin> present =
-                classes.ofContainer(label, stream, ledger.then().grams().keySet());
-        ledger.done().forEach(d -> classes.ofAddition(d).forEach(present::putIfAbsent));
-        Map<String, Map<String, Origin>> earlier = new LinkedHashMap<>();
+        List<Carried> present =
+                carried.ofContainer(label, stream, ledger.then().grams().keySet());
+        ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
+        Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();
         boolean over = isOver(state, limit);
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
             StreamFit fit = streams.fit(incoming, stream);
-            Map<String, Origin> brought = classes.ofAddition(addition);
+            List<Carried> brought = carried.ofAddition(addition);
             ContainerState after = state.plus(addition);
             List<Clash> clashes = clashes(brought, present, earlier);
             boolean crosses = !over && isOver(after, limit);
@@ -96,49 +94,49 @@ public final class ContainerReviews {
         return state.fillPercent().isPresent() && state.fillPercent().getAsDouble() > limitPercent;
     }
 
-    private List<Clash> clashes(
-            Map<String, Origin> brought, Map<String, Origin> present, Map<String, Map<String, Origin>> earlier) {
-        List<Clash> clashes = new ArrayList<>();
-        Set<String> met = new LinkedHashSet<>();
-        for (Incompatibility pair : reference.incompatibilities()) {
-            if (!pair.appliesTo().contains(WASTE) || pair.classB().equals(NON_HALOGENATED)) {
-                continue;
-            }
-            clash(pair, brought, present, "").ifPresent(c -> {
-                clashes.add(c);
-                met.add(pair.key());
-            });
-            if (!met.contains(pair.key())) {
-                for (Map.Entry<String, Map<String, Origin>> one : earlier.entrySet()) {
-                    Optional<Clash> clash = clash(pair, brought, one.getValue(), one.getKey());
-                    if (clash.isPresent()) {
-                        clashes.add(clash.get());
-                        break;
+    private List<Clash> clashes(List<Carried> brought, List<Carried> present, Map<String, List<Carried>> earlier) {
+        Map<String, Clash> clashes = new LinkedHashMap<>();
+        Set<String> there = new LinkedHashSet<>();
+        brought.forEach(c -> there.addAll(c.membership().classes()));
+        present.forEach(c -> there.addAll(c.membership().classes()));
+        earlier.values()
+                .forEach(list -> list.forEach(c -> there.addAll(c.membership().classes())));
+        clashes(brought, present, "", there, clashes);
+        earlier.forEach((transfer, list) -> clashes(brought, list, transfer, there, clashes));
+        return List.copyOf(clashes.values());
+    }
+
+    private void clashes(
+            List<Carried> brought,
+            List<Carried> present,
+            String transfer,
+            Set<String> there,
+            Map<String, Clash> clashes) {
+        for (Carried incoming : brought) {
+            for (Carried other : present) {
+                if (incoming.material().equals(other.material())) {
+                    continue;
+                }
+                for (ReactivityPair pair : reactivity.between(incoming.membership(), other.membership(), there)) {
+                    if (concernsContainer(pair)) {
+                        Clash clash = new Clash(
+                                pair,
+                                incoming.material(),
+                                other.material(),
+                                transfer,
+                                incoming.shown() && other.shown());
+                        clashes.merge(pair.key(), clash, (first, next) -> first.shownPresent() ? first : next);
                     }
                 }
             }
         }
-        return clashes;
     }
 
-    private static Optional<Clash> clash(
-            Incompatibility pair, Map<String, Origin> brought, Map<String, Origin> there, String transfer) {
-        Optional<Clash> one = clash(pair, pair.classA(), pair.classB(), brought, there, transfer);
-        return one.or(() -> clash(pair, pair.classB(), pair.classA(), brought, there, transfer));
-    }
-
-    private static Optional<Clash> clash(
-            Incompatibility pair,
-            String incoming,
-            String meeting,
-            Map<String, Origin> brought,
-            Map<String, Origin> there,
-            String transfer) {
-        if (!brought.containsKey(incoming) || !there.containsKey(meeting)) {
-            return Optional.empty();
+    /** Whatever is not ordinary, and what sets gas free in a closed bottle; the published chart where it is grave. */
+    private static boolean concernsContainer(ReactivityPair pair) {
+        if (pair.inWorkup() == InWorkup.ORDINARY) {
+            return !pair.ofChart() && !pair.gases().isEmpty();
         }
-        Origin from = brought.get(incoming);
-        Origin with = there.get(meeting);
-        return Optional.of(new Clash(pair, from.material(), with.material(), transfer, from.shown() && with.shown()));
+        return !pair.ofChart() || pair.severity() != ReactivityPair.Severity.CAUTION;
     }
 }

@@ -20,6 +20,9 @@ import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {
+    private static final String ACID = "acid";
+    private static final String BASE = "base";
+
     private final Substances substances;
     private final WasteStreams streams;
     private final Map<String, RunTally> runs;
@@ -108,8 +111,8 @@ final class ContainerStreams {
 
     /** Acid and base, which are two streams of one family. */
     private static boolean areOpposed(WasteStream one, WasteStream other) {
-        return implies(one, MaterialClasses.ACID) && implies(other, MaterialClasses.BASE)
-                || implies(one, MaterialClasses.BASE) && implies(other, MaterialClasses.ACID);
+        return implies(one, ACID) && implies(other, BASE)
+                || implies(one, BASE) && implies(other, ACID);
     }
 
     private static boolean implies(WasteStream stream, String materialClass) {

@@ -2,7 +2,8 @@ package workuptally.judgement.containers;
 
 import java.util.List;
 import java.util.Optional;
-import workuptally.reference.Incompatibility;
+import workuptally.reference.ReactivityPair;
+import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 
@@ -66,7 +67,7 @@ public record ProposalFit(
      * @param shownPresent false where the material was charged and no test shows that it is gone
      */
     public record Clash(
-            Incompatibility row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
+            ReactivityPair row, String incoming, String present, String earlierTransfer, boolean shownPresent) {
         /** What happens where they meet. */
         public String consequence() {
             return row.consequence();
@@ -74,13 +75,15 @@ public record ProposalFit(
 
         /** The gas set free, if one is. */
         public Optional<String> gas() {
-            return row.gas();
+            return row.gases().isEmpty() ? Optional.empty() : Optional.of(String.join(", ", row.gases()));
         }
 
         /** True where gas, toxic or strong heat is to be feared; false for a caution. */
         public boolean isHazardous() {
-            return row.severity() != Incompatibility.Severity.CAUTION
-                    || row.gas().isPresent();
+            boolean grave = row.severity() != ReactivityPair.Severity.CAUTION;
+            return row.inWorkup() == InWorkup.ORDINARY
+                    ? !row.gases().isEmpty()
+                    : grave || !row.gases().isEmpty();
         }
     }
 }

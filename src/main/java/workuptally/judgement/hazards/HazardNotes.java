@@ -22,6 +22,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.Source;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.Meetings;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
@@ -42,10 +43,11 @@ public final class HazardNotes {
      * What the run does first, then one note for each listed material in the order in which the run meets them, last the names for which no
      * note is held: silence about a material would read as safety.
      *
+     * @param meetings what the run brings together
      * @param materials what the names of the run mean
      */
-    public List<HazardNote> of(Run run, List<RunMaterial> materials) {
-        List<HazardNote> all = new ArrayList<>(operations.of(run));
+    public List<HazardNote> of(Run run, Meetings meetings, List<RunMaterial> materials) {
+        List<HazardNote> all = new ArrayList<>(operations.of(run, meetings));
         all.addAll(ofMaterials(run));
         notHeld(materials).ifPresent(all::add);
         ownCompounds(materials).ifPresent(all::add);

@@ -25,13 +25,15 @@ import workuptally.model.Step.Operation;
 import workuptally.reference.Basis;
 import workuptally.reference.ClassBehaviour;
 import workuptally.reference.Hazard;
-import workuptally.reference.Incompatibility;
+import workuptally.reference.ReactivityPair;
 import workuptally.reference.Reference;
 import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
 import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.Meeting;
+import workuptally.tally.layers.Meetings;
 
 /**
  * Cautions about what a run does: pressure in the funnel, gas, heat, hot mixtures, peroxide formers, reactive quenches, emulsions, and
@@ -51,7 +53,7 @@ final class OperationHazards {
     }
 
     /** The cautions of a run, pressure and gas first. */
-    List<HazardNote> of(Run run) {
+    List<HazardNote> of(Run run, Meetings meetings) {
         List<HazardNote> notes = new ArrayList<>();
         List<Solvent> solvents = materials(run).stream()
                 .flatMap(m -> solvent(m).stream())
@@ -69,7 +71,7 @@ final class OperationHazards {
         });
         peroxides(run, solvents).ifPresent(notes::add);
         run.charges().forEach(charge -> quench(charge).ifPresent(notes::add));
-        notes.addAll(meetings(run));
+        notes.addAll(meetings(meetings));
         azides(run).forEach(notes::add);
         return notes.stream().distinct().toList();
     }
@@ -266,33 +268,30 @@ final class OperationHazards {
         return substances.material(material).hazard();
     }
 
-    /** Pairs that must not meet in a funnel, of materials that the run uses; gas of a wanted neutralisation is noted elsewhere. */
-    private List<HazardNote> meetings(Run run) {
-        Map<String, Hazard> hazards = new LinkedHashMap<>();
-        materials(run).forEach(m -> hazard(m).ifPresent(h -> hazards.putIfAbsent(m, h)));
-        List<HazardNote> notes = new ArrayList<>();
-        for (Incompatibility pair : reference.incompatibilities()) {
-            if (!pair.appliesTo().contains("funnel") || pair.severity() == Incompatibility.Severity.CAUTION) {
-                continue;
-            }
-            Optional<String> one = of(hazards, pair.classA());
-            Optional<String> other = of(hazards, pair.classB());
-            if (one.isPresent() && other.isPresent() && !one.equals(other)) {
-                notes.add(new HazardNote(
-                        one.get() + " and " + other.get(),
-                        List.of(),
-                        pair.message(),
-                        origin(pair.basis(), pair.sources())));
+    /** What the run brings together that is not ordinary; gas of a wanted neutralisation is noted elsewhere. */
+    private static List<HazardNote> meetings(Meetings meetings) {
+        Map<String, HazardNote> notes = new LinkedHashMap<>();
+        for (Meeting meeting : meetings.list()) {
+            ReactivityPair pair = meeting.pair();
+            boolean told = pair.inWorkup() != ReactivityPair.InWorkup.ORDINARY
+                    && pair.severity() != ReactivityPair.Severity.CAUTION
+                    && meeting.concernsPlace();
+            if (told) {
+                String gas = pair.gases().isEmpty() ? "" : " (" + String.join(", ", pair.gases()) + ")";
+                notes.putIfAbsent(
+                        pair.key(),
+                        new HazardNote(
+                                String.join(" and ", meeting.with()),
+                                List.of(),
+                                Character.toUpperCase(pair.consequence().charAt(0))
+                                        + pair.consequence().substring(1) + gas + ". "
+                                        + (pair.inWorkup() == ReactivityPair.InWorkup.NEVER
+                                                ? "They never meet in a workup."
+                                                : "Only as a quench of its own: cold, slow, vented."),
+                                origin(pair.basis(), pair.sources())));
             }
         }
-        return notes;
-    }
-
-    private static Optional<String> of(Map<String, Hazard> hazards, String materialClass) {
-        return hazards.entrySet().stream()
-                .filter(e -> e.getValue().materialClasses().contains(materialClass))
-                .map(Map.Entry::getKey)
-                .findFirst();
+        return List.copyOf(notes.values());
     }
 
     /** A sentence with numbers put in, with a decimal point whatever the locale. */

@@ -20,6 +20,7 @@ import workuptally.tally.balance.MassBalance;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
 import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.Meeting;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.WasteLine;
 
@@ -54,6 +55,7 @@ final class RunJson {
         json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
+        json.array("meetings", tally.evidence().meetings().list(), this::meeting);
         json.texts("missingLayers", tally.evidence().missingLayers());
         json.array("reactions", tally.evidence().reactions(), this::reaction);
         SolventJson.array(json, tally.solvents());
@@ -63,6 +65,18 @@ final class RunJson {
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
+    }
+
+    private void meeting(Meeting meeting) {
+        json.text("step", meeting.place());
+        json.texts("with", meeting.with());
+        json.text("consequence", meeting.consequence());
+        json.text("gas", meeting.gas());
+        json.number("gasLitres", meeting.gasLitres());
+        json.text("severity", meeting.severity());
+        json.text("inWorkup", meeting.inWorkup());
+        json.texts("where", meeting.where());
+        json.texts("portions", meeting.portions());
     }
 
     private void head() {

@@ -4,50 +4,49 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import workuptally.material.Part;
 import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.ClassBehaviour;
-import workuptally.reference.Incompatibility;
+import workuptally.reference.Reactivity;
+import workuptally.reference.ReactivityPair;
 
 /**
  * What acid must not meet in the layers of a run: any material that the run used and that gives a toxic or explosive gas with acid, whether
  * or not a quench came between, since nothing says in which layer it is. Goods that water has used up are left out.
  */
 public final class AcidGases {
-    private static final String ACID = "acid";
-    private static final String FUNNEL = "funnel";
-
     private AcidGases() {}
 
-    /** The materials, in order of the table of incompatible pairs. */
+    /** The materials, each with what acid does to it, in the order in which the run meets them. */
     public static List<AcidGas> of(Run run, Substances substances) {
-        Set<String> materials = new LinkedHashSet<>();
-        run.charges().stream().map(Charge::material).forEach(materials::add);
+        Set<String> names = new LinkedHashSet<>();
+        run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
                 .map(Step::material)
                 .filter(m -> !m.isBlank())
-                .forEach(materials::add);
+                .forEach(names::add);
+        Reactivity reactivity = substances.reference().reactivity();
+        Reactivity.Membership acid = reactivity.membership(List.of("acid"), List.of());
         List<AcidGas> gases = new ArrayList<>();
-        for (Incompatibility pair : substances.reference().incompatibilities()) {
-            if (pair.gas().isEmpty()
-                    || pair.severity() == Incompatibility.Severity.CAUTION
-                    || !pair.appliesTo().contains(FUNNEL)) {
-                continue;
-            }
-            for (String material : materials) {
-                boolean meets = substances.materialClasses(material).stream()
-                        .filter(c -> substances
-                                .classBehaviour(c)
-                                .filter(ClassBehaviour::reactsWithWater)
-                                .isEmpty())
-                        .anyMatch(c -> pair.concerns(ACID, c));
-                if (meets) {
-                    gases.add(new AcidGas(
-                            material, pair.consequence() + " (" + pair.gas().get() + ")"));
+        for (String name : names) {
+            for (Part part : substances.material(name).parts()) {
+                if (!part.isDestroyedByWater()) {
+                    reactivity.between(part.membership(), acid, Set.of()).stream()
+                            .filter(AcidGases::isToxic)
+                            .map(pair -> new AcidGas(
+                                    name, pair.consequence() + " (" + String.join(", ", pair.gases()) + ")"))
+                            .forEach(gases::add);
                 }
             }
         }
         return gases;
+    }
+
+    private static boolean isToxic(ReactivityPair pair) {
+        return !pair.ofChart()
+                && !pair.gases().isEmpty()
+                && pair.severity() != ReactivityPair.Severity.CAUTION
+                && pair.where().contains(ReactivityPair.FUNNEL);
     }
 }

@@ -107,12 +107,12 @@ public final class Substances {
         return atomicWeights;
     }
 
-    /** What a written name means. */
     /** What a written name means, with the formula that stands beside it. */
     public Material material(String written, Optional<Formula> formula) {
         return materials.read(written, formula);
     }
 
+    /** What a written name means. */
     public Material material(String name) {
         return materials.read(name);
     }

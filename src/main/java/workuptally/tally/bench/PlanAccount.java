@@ -35,7 +35,7 @@ import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Materials;
-import workuptally.tally.waste.HeldClasses;
+import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
@@ -64,7 +64,7 @@ public final class PlanAccount {
             Limits limits,
             Substances substances,
             LayerFlow flow,
-            HeldClasses classes) {
+            PortionClasses classes) {
         this.run = run;
         this.amounts = amounts;
         this.theory = theory;

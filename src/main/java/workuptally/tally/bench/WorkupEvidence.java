@@ -7,6 +7,7 @@ import workuptally.tally.balance.Route;
 import workuptally.tally.layers.GraphFault;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.UnlabelledPhase;
 import workuptally.tally.waste.Metrics;
 

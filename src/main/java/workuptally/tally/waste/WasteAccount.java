@@ -35,10 +35,10 @@ public final class WasteAccount {
     private final Limits limits;
     private final Substances substances;
     private final SolidOrigin solids;
-    private final HeldClasses classes;
+    private final PortionClasses classes;
 
     /** With what the layers may still hold. */
-    public WasteAccount(Run run, Limits limits, Substances substances, HeldClasses classes) {
+    public WasteAccount(Run run, Limits limits, Substances substances, PortionClasses classes) {
         this.run = run;
         this.limits = limits;
         this.substances = substances;
@@ -54,7 +54,8 @@ public final class WasteAccount {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
-            boolean counts = grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED;
+            boolean counts =
+                    !layer.isLost() && (grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED);
             if (layer.terminal() && counts) {
                 Ingredients portion = flow.portion(layer.label());
                 Layer.Phase phase = phaseByDensity(layer, identities);
@@ -141,7 +142,7 @@ public final class WasteAccount {
         Map<String, String> holds = classes.in(label, phase);
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
-                .map(p -> solids.of(label, Optional.ofNullable(holds.get(HeldClasses.HEAVY_METAL))));
+                .map(p -> solids.of(label, Optional.ofNullable(holds.get(PortionClasses.HEAVY_METAL))));
         LayerFacts facts = new LayerFacts(
                 phase.word(),
                 holds,

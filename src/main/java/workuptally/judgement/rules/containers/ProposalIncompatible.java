@@ -38,9 +38,9 @@ public final class ProposalIncompatible implements ProposalRule {
                                             .map(ProposalIncompatible::words)
                                             .collect(Collectors.joining("; ")),
                             fit.clashes().stream()
-                                    .map(c -> c.row().message())
+                                    .map(c -> c.incoming() + " and " + c.present() + " apart")
                                     .distinct()
-                                    .collect(Collectors.joining(" ")),
+                                    .collect(Collectors.joining("; ")),
                             fit.clashes().stream()
                                     .flatMap(c -> c.row().sources().stream())
                                     .distinct()
@@ -66,7 +66,7 @@ public final class ProposalIncompatible implements ProposalRule {
         return clash.incoming() + " meets " + clash.present()
                 + (clash.earlierTransfer().isEmpty() ? "" : " of the earlier proposal " + clash.earlierTransfer())
                 + ": " + clash.row().consequence()
-                + clash.row().gas().map(g -> " (" + g + ")").orElse("")
+                + clash.gas().map(g -> " (" + g + ")").orElse("")
                 + (clash.shownPresent() ? "" : ", unless a quench test shows that it is gone");
     }
 }

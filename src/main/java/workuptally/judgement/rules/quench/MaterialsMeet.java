@@ -19,9 +19,9 @@ import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.Contact;
-import workuptally.tally.bench.Meeting;
-import workuptally.tally.bench.Meeting.Occasion;
 import workuptally.tally.bench.StepReaction;
+import workuptally.tally.layers.Meeting;
+import workuptally.tally.layers.Meeting.Occasion;
 
 /**
  * What must not meet, or only in a planned quench. A pair that must not meet stops a plan and holds the layers that carry it where it was
@@ -35,6 +35,9 @@ public final class MaterialsMeet implements RunRule {
     static final String CHARGED = "charged-together";
     static final String CONTROLLED = "controlled-meeting";
 
+    /** Gas of a mild quench that is worth a word, L (common practice). */
+    private static final double GAS_LITRES = 0.2;
+
     @Override
     public List<String> codes() {
         return List.of(NEVER, CHARGED, CONTROLLED);
@@ -46,7 +49,7 @@ public final class MaterialsMeet implements RunRule {
         Map<String, List<Meeting>> never = new LinkedHashMap<>();
         Map<String, List<Meeting>> controlled = new LinkedHashMap<>();
         for (Meeting meeting : tally.evidence().meetings().list()) {
-            if (isForbidden(meeting)) {
+            if (meeting.isForbidden()) {
                 never.computeIfAbsent(subject(meeting), k -> new ArrayList<>()).add(meeting);
             } else if (isControlled(meeting)) {
                 controlled
@@ -59,22 +62,21 @@ public final class MaterialsMeet implements RunRule {
         return findings.list();
     }
 
-    /** Cells of the published chart speak of wide groups: they are told with the meetings and decide about containers alone. */
-    static boolean isForbidden(Meeting meeting) {
-        boolean grave = meeting.occasion() != Occasion.CONCENTRATION
-                || meeting.pair().severity() == ReactivityPair.Severity.CRITICAL;
-        return meeting.pair().inWorkup() == InWorkup.NEVER
-                && !meeting.pair().ofChart()
-                && meeting.concernsPlace()
-                && grave
-                && meeting.pair().severity() != ReactivityPair.Severity.CAUTION;
-    }
-
     private static boolean isControlled(Meeting meeting) {
         return meeting.pair().inWorkup() == InWorkup.PLANNED_QUENCH
-                && !meeting.pair().ofChart()
                 && meeting.step().isPresent()
-                && meeting.concernsPlace();
+                && meeting.concernsPlace()
+                && isWorthAWord(meeting);
+    }
+
+    /** What is deadly, sets gas free or outlasts the water; the heat of an anhydride in water is no news. */
+    private static boolean isWorthAWord(Meeting meeting) {
+        boolean mild = meeting.pair().severity() == ReactivityPair.Severity.CAUTION;
+        return meeting.gasLitres().orElse(0) > GAS_LITRES
+                || !mild
+                        && (meeting.lasting()
+                                || !meeting.pair().gases().isEmpty()
+                                || meeting.pair().severity() == ReactivityPair.Severity.CRITICAL);
     }
 
     /** One cause is one finding: the same pair of materials, whatever steps repeat it. */

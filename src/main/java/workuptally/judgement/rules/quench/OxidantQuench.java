@@ -17,13 +17,15 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
 
-/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough, a note with the figures otherwise. */
+/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough or nothing reduces it, a note with the figures otherwise. */
 public final class OxidantQuench implements RunRule {
     static final String SHORT = "reductant-short";
     static final String COVERED = "oxidant-quench";
 
     private static final String THIOSULFATE = "thiosulfate";
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
+
+    private static final String REDUCING = "reducing-agent";
 
     private final Substances substances;
 
@@ -44,7 +46,7 @@ public final class OxidantQuench implements RunRule {
                     .material(amount.charge().material(), amount.charge().formula())
                     .oxidant();
             double thiosulfate = thiosulfateMillimoles(tally);
-            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0) {
+            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0 && !hasWorkup(tally)) {
                 continue;
             }
             double charged = amount.amountMillimoles().get().value();
@@ -53,6 +55,9 @@ public final class OxidantQuench implements RunRule {
                     + (charged - used) * oxidant.get().reductantForLeftOver();
             substances.use(List.of(oxidant.get()));
             boolean enough = thiosulfate >= needed;
+            if (thiosulfate == 0 && (needed == 0 || isShownGone(tally) || bringsOtherReductant(tally))) {
+                continue;
+            }
             findings.add(
                     enough ? COVERED : SHORT,
                     enough ? Severity.NOTE : Severity.STOP,
@@ -74,6 +79,26 @@ public final class OxidantQuench implements RunRule {
                                     + " local rules.");
         }
         return findings.list();
+    }
+
+    private static boolean hasWorkup(RunTally tally) {
+        return !tally.run().steps().isEmpty();
+    }
+
+    /** Another reductant, or the reaction itself, has used it up: the last test says so. */
+    private static boolean isShownGone(RunTally tally) {
+        return tally.run().orderedSteps().stream()
+                .flatMap(step -> step.quenchTest().stream())
+                .filter(test -> test != Step.QuenchTest.NOT_DONE)
+                .reduce((earlier, later) -> later)
+                .filter(test -> test == Step.QuenchTest.NEGATIVE)
+                .isPresent();
+    }
+
+    /** Sulfite, ascorbate and the like: how much they take up is not counted here, the test tells. */
+    private boolean bringsOtherReductant(RunTally tally) {
+        return tally.run().steps().stream()
+                .anyMatch(step -> substances.material(step.material()).classes().contains(REDUCING));
     }
 
     private static double usedMillimoles(RunTally tally, ChargeAmount amount) {

@@ -16,8 +16,8 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /**
- * An oxidant or hydride without a negative quench test: a positive test stops, a missing one holds what has not been evaporated yet, and a
- * plan is reminded.
+ * An oxidant or hydride without a negative quench test: a positive test stops, whatever caused it; a missing one holds what has not been
+ * evaporated yet, and a plan is reminded.
  */
 public final class QuenchNotShown implements RunRule {
     static final String POSITIVE = "quench-test-positive";
@@ -37,17 +37,14 @@ public final class QuenchNotShown implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        List<Charge> reactive =
-                tally.run().charges().stream().filter(this::isReactive).toList();
-        if (reactive.isEmpty()) {
-            return findings.list();
-        }
-        String names = reactive.stream().map(Charge::material).collect(Collectors.joining(", "));
         Optional<Step> last = tally.run().orderedSteps().stream()
                 .filter(s -> s.quenchTest()
                         .filter(q -> q != Step.QuenchTest.NOT_DONE)
                         .isPresent())
                 .reduce((a, b) -> b);
+        List<Charge> reactive =
+                tally.run().charges().stream().filter(this::isReactive).toList();
+        String names = reactive.stream().map(Charge::material).collect(Collectors.joining(", "));
         boolean positive = last.flatMap(Step::quenchTest)
                 .filter(q -> q == Step.QuenchTest.POSITIVE)
                 .isPresent();
@@ -56,11 +53,12 @@ public final class QuenchNotShown implements RunRule {
                     POSITIVE,
                     Severity.STOP,
                     last.get().row().at("Quench test"),
-                    "the last quench test, in step " + last.get().number() + ", is positive; charged was " + names,
+                    "the last quench test, in step " + last.get().number() + ", is positive; "
+                            + (names.isEmpty() ? "what caused it is not among the charges" : "charged was " + names),
                     "a negative test before anything is concentrated or put into a closed bottle",
                     FindingList.PRACTICE,
                     "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile.");
-        } else if (last.isEmpty()) {
+        } else if (last.isEmpty() && !reactive.isEmpty()) {
             boolean planned = tally.run().status() == Run.Status.PLANNED;
             findings.add(
                     MISSING,
@@ -76,10 +74,13 @@ public final class QuenchNotShown implements RunRule {
         return findings.list();
     }
 
+    /** What has a test that shows it gone: a silver salt is an oxidiser by its counter-ion and needs none. */
     private boolean isReactive(Charge charge) {
-        return substances.material(charge.material(), charge.formula()).classes().stream()
-                .flatMap(c -> substances.classBehaviour(c).stream())
-                .anyMatch(ClassBehaviour::shownGoneByTest);
+        return substances.material(charge.material(), charge.formula()).parts().stream()
+                .anyMatch(part -> part.row().flatMap(row -> row.quenchTest()).isPresent()
+                        && part.classes().stream()
+                                .flatMap(c -> substances.classBehaviour(c).stream())
+                                .anyMatch(ClassBehaviour::shownGoneByTest));
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {

@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.waste;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,16 +12,21 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.reference.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Present.Share;
+import workuptally.tally.layers.Present.Share;
 import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.waste.HeldClasses;
+import workuptally.tally.layers.Meetings;
+import workuptally.tally.layers.PortionContents;
+import workuptally.tally.layers.Present;
 
 /**
  * Classes of what the portions of a run may still hold that decide a waste stream: those that the table of class behaviours calls
  * persistent, in whatever amount, and in a run that is not only planned those that water or a test have not taken away. A layer that no
  * step gives is taken to hold what persists of the charges. A distillate holds none of them.
  */
-public final class PortionClasses implements HeldClasses {
+public final class PortionClasses {
+    /** The class of a heavy metal in the reference data. */
+    static final String HEAVY_METAL = "heavy-metal";
+
     private final Run run;
     private final Substances substances;
     private final LayerGraph graph;
@@ -35,7 +40,12 @@ public final class PortionClasses implements HeldClasses {
         this.meetings = meetings;
     }
 
-    @Override
+    /**
+     * Material classes that a layer may still hold, each with the material that brings it, in a fixed order.
+     *
+     * @param label label of the layer
+     * @param phase its phase
+     */
     public Map<String, String> in(String label, Layer.Phase phase) {
         Map<String, String> held = new LinkedHashMap<>();
         if (phase == Layer.Phase.DISTILLATE) {
@@ -59,7 +69,7 @@ public final class PortionClasses implements HeldClasses {
             return followed;
         }
         PortionContents contents =
-                new PortionContents(run, substances, substances.reference().reactivity());
+                new PortionContents(run, substances, substances.reference().reactivity(), Set.of());
         List<Present> all = new ArrayList<>(followed);
         run.charges().stream()
                 .flatMap(charge -> contents.ofCharge(charge, OptionalDouble.empty()).stream())

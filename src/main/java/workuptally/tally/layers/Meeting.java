@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +52,44 @@ public record Meeting(
     public boolean concernsPlace() {
         return pair.where()
                 .contains(occasion == Occasion.CONCENTRATION ? ReactivityPair.CONCENTRATION : ReactivityPair.FUNNEL);
+    }
+
+    /** Whether the tables forbid it here; a mere caution, and ether that is concentrated, are told elsewhere. */
+    public boolean isForbidden() {
+        boolean grave = occasion == Occasion.CONCENTRATION
+                ? pair.severity() == ReactivityPair.Severity.CRITICAL
+                : pair.severity() != ReactivityPair.Severity.CAUTION;
+        return pair.inWorkup() == ReactivityPair.InWorkup.NEVER && concernsPlace() && grave;
+    }
+
+    /** Whether it is an accident of the workup, and not two reagents of the reaction itself. */
+    public boolean holdsItsPortions() {
+        return isForbidden() && occasion != Occasion.CHARGED;
+    }
+
+    /** What happens, in words of the table. */
+    public String consequence() {
+        return pair.consequence();
+    }
+
+    /** Gas set free, joined by a comma; empty where none is. */
+    public String gas() {
+        return String.join(", ", pair.gases());
+    }
+
+    /** How grave it is: caution, high, critical. */
+    public String severity() {
+        return pair.severity().word();
+    }
+
+    /** Whether it may be in a workup: ordinary, planned quench, never. */
+    public String inWorkup() {
+        return pair.inWorkup().word();
+    }
+
+    /** Places the row speaks of: funnel, waste, concentration. */
+    public List<String> where() {
+        return pair.where();
     }
 
     Meeting carriedBy(List<String> labels) {

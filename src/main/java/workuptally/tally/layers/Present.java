@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -13,7 +13,7 @@ import workuptally.reference.Reactivity.Membership;
  * @param membership what it still counts as: water and tests take classes away
  * @param share how much of it the portion holds
  * @param millimoles amount charged, mmol, where known
- * @param solvent true where it was charged as the solvent, or is one
+ * @param solvent true where it was charged as a solvent, or is one and has no role
  */
 public record Present(
         String name, Part part, Membership membership, Share share, OptionalDouble millimoles, boolean solvent) {
@@ -27,7 +27,7 @@ public record Present(
         TRACE
     }
 
-    Present as(Share other) {
+    public Present as(Share other) {
         return new Present(name, part, membership, other, millimoles, solvent);
     }
 
@@ -52,6 +52,11 @@ public record Present(
     /** Whether it prefers the organic phase. */
     boolean prefersOrganic() {
         return is("organic");
+    }
+
+    /** Whether the table of solvents has it, whatever it was charged as. */
+    public boolean isListedSolvent() {
+        return part.substance().flatMap(s -> s.solvent()).isPresent();
     }
 
     /** Whether nothing but its destruction takes it from the layers: azide, cyanide, heavy metals. */

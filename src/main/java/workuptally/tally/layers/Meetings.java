@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

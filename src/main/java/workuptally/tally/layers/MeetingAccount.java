@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.IdealGas;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Charge;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
@@ -23,8 +22,7 @@ import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Meeting.Occasion;
-import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.Meeting.Occasion;
 
 /**
  * Follows the materials of a run along its steps and looks up every two that come together. What follows which layer, and what is gone,
@@ -42,12 +40,21 @@ public final class MeetingAccount {
     private final PortionContents contents;
     private final List<Meeting> meetings = new ArrayList<>();
 
-    public MeetingAccount(Run run, Limits limits, Substances substances, LayerGraph graph) {
+    public MeetingAccount(
+            Run run, Limits limits, Substances substances, LayerGraph graph, List<LayerIdentity> identities) {
         this.run = run;
         this.limits = limits;
         this.graph = graph;
         this.reactivity = substances.reference().reactivity();
-        this.contents = new PortionContents(run, substances, reactivity);
+        this.contents = new PortionContents(run, substances, reactivity, swapped(identities));
+    }
+
+    private static Set<String> swapped(List<LayerIdentity> identities) {
+        Set<String> labels = new LinkedHashSet<>();
+        identities.stream()
+                .filter(i -> i.verdict() == LayerIdentity.Verdict.SWAPPED)
+                .forEach(i -> labels.add(i.label()));
+        return labels;
     }
 
     /** Every meeting of the run, and what its portions hold. */
@@ -113,8 +120,15 @@ public final class MeetingAccount {
         found.values().stream().filter(MeetingAccount::tells).forEach(meetings::add);
     }
 
-    /** What is ordinary among the charges is the reaction itself, and what is ordinary in a container alone is no matter of the workup. */
+    /**
+     * What is ordinary among the charges is the reaction itself, and what is ordinary in a container alone is no matter of the workup. The
+     * wide groups of the published chart are for containers: in a flask they would name half of all reactions.
+     */
     private static boolean tells(Meeting meeting) {
+        return !meeting.pair().ofChart() && isTelling(meeting);
+    }
+
+    private static boolean isTelling(Meeting meeting) {
         return meeting.pair().inWorkup() != InWorkup.ORDINARY || meeting.step().isPresent() && meeting.concernsPlace();
     }
 
@@ -197,10 +211,5 @@ public final class MeetingAccount {
                 .filter(label ->
                         contents.of(label).stream().anyMatch(p -> meeting.with().contains(p.name())))
                 .toList());
-    }
-
-    /** Whether a charge is a solvent by its role. */
-    static boolean isSolvent(Charge charge) {
-        return charge.role().filter(role -> role == Charge.Role.SOLVENT).isPresent();
     }
 }

@@ -1,4 +1,4 @@
-package workuptally.tally.bench;
+package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.model.Charge;
@@ -21,9 +19,8 @@ import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
-import workuptally.reference.Solvent;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.bench.Present.Share;
+import workuptally.tally.layers.Present.Share;
 
 /**
  * What each portion of a run may still hold, by kind and not by amount.
@@ -32,9 +29,9 @@ import workuptally.tally.bench.Present.Share;
  * follow both. What persists leaves a trace in the other phase, which the next contact with fresh liquid of that other phase takes away.
  * Water destroys what its row says, a negative quench test what has a test, unless it persists: then only where a step brought what the
  * pairs name as its planned end. Acid and base put an end to each other where the recorded pH or the operation says so. All of that is
- * common practice.
+ * common practice. A layer whose density fits the other phase of its contact gets what that phase holds.
  */
-final class PortionContents {
+public final class PortionContents {
     private static final Set<Operation> CONTACTS = Set.of(
             Operation.QUENCH,
             Operation.DILUTE,
@@ -51,26 +48,41 @@ final class PortionContents {
     private static final double NEUTRAL_PH = 7;
 
     private final Run run;
+    private final Set<String> swapped;
     private final Substances substances;
     private final Reactivity reactivity;
     private final Map<String, List<Present>> byLabel = new LinkedHashMap<>();
 
+    /** Names of what was charged: a quench test is about these, not about what quenches them. */
+    private final Set<String> charged = new LinkedHashSet<>();
+
     /** Names of persistent materials to which something was added that the pairs name as their planned end. */
     private final Set<String> treated = new LinkedHashSet<>();
 
-    PortionContents(Run run, Substances substances, Reactivity reactivity) {
+    /**
+     * Of a run.
+     *
+     * @param swapped labels of layers that stand for each other
+     */
+    public PortionContents(Run run, Substances substances, Reactivity reactivity, Set<String> swapped) {
         this.run = run;
+        this.swapped = swapped;
         this.substances = substances;
         this.reactivity = reactivity;
     }
 
     /** The reaction mixture at the beginning. */
-    void start(List<Present> charged) {
-        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(charged));
+    void start(List<Present> present) {
+        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(present));
+        present.forEach(p -> charged.add(p.name()));
         for (Layer layer : run.layers()) {
             List<Present> stated = new ArrayList<>();
             for (CompositionPart part : layer.composition()) {
-                stated.addAll(presents(substances.material(part.substance()), OptionalDouble.empty(), false));
+                stated.addAll(presents(
+                        part.substance(),
+                        substances.material(part.substance()),
+                        OptionalDouble.empty(),
+                        Optional.empty()));
             }
             byLabel.put(layer.label(), List.copyOf(stated));
         }
@@ -84,23 +96,16 @@ final class PortionContents {
         return byLabel.getOrDefault(label, List.of());
     }
 
-    List<Present> ofCharge(Charge charge, OptionalDouble millimoles) {
+    /** What a charge brings, part by part. */
+    public List<Present> ofCharge(Charge charge, OptionalDouble millimoles) {
         Material material = charge.formula().isBlank()
-                ? substances.material(withStrength(
+                ? atStrength(
                         charge.material(),
                         charge.titreMolesPerLitre()
                                 .entered()
-                                .or(() -> charge.molarityMolesPerLitre().entered())))
-                : material(charge);
-        return presents(material, millimoles, MeetingAccount.isSolvent(charge));
-    }
-
-    private Material material(Charge charge) {
-        try {
-            return substances.material(charge.material(), Optional.of(substances.formula(charge.formula())));
-        } catch (IllegalFormulaException e) {
-            return substances.material(charge.material(), Optional.<Formula>empty());
-        }
+                                .or(() -> charge.molarityMolesPerLitre().entered()))
+                : substances.material(charge.material(), charge.formula());
+        return presents(charge.material(), material, millimoles, Optional.of(charge));
     }
 
     /** What a step adds; a liquid that is a solution in water by habit brings its water. */
@@ -108,44 +113,55 @@ final class PortionContents {
         if (step.material().isBlank()) {
             return List.of();
         }
-        Material material = substances.material(
-                withStrength(step.material(), step.molarityMolesPerLitre().entered()));
-        List<Present> added = new ArrayList<>(presents(material, OptionalDouble.empty(), false));
+        Material material =
+                atStrength(step.material(), step.molarityMolesPerLitre().entered());
+        List<Present> added =
+                new ArrayList<>(presents(step.material(), material, OptionalDouble.empty(), Optional.empty()));
         boolean liquid = step.volumeMillilitres().entered().isPresent();
         boolean aqueous = added.stream().noneMatch(Present::prefersOrganic)
                 && added.stream().noneMatch(p -> p.is(WATER) || p.part().carrier());
         if (liquid
                 && aqueous
                 && material.parts().stream().anyMatch(p -> !p.classes().isEmpty())) {
-            added.addAll(presents(substances.material(WATER), OptionalDouble.empty(), false));
+            added.addAll(presents(WATER, substances.material(WATER), OptionalDouble.empty(), Optional.empty()));
         }
         return added;
     }
 
-    private static String withStrength(String material, Optional<Entered> molarity) {
-        return molarity.filter(m -> m.value() > 0 && !material.isEmpty() && !Character.isDigit(material.charAt(0)))
-                .map(m -> m.asTyped() + " M " + material)
-                .orElse(material);
+    /** The material at the strength of its own cell, where its name tells none. */
+    private Material atStrength(String written, Optional<Entered> molarity) {
+        Material named = substances.material(written);
+        boolean told =
+                named.main().strength().isPresent() || named.main().solution().isPresent();
+        return molarity.isPresent() && molarity.get().value() > 0 && !told
+                ? substances.material(molarity.get().asTyped() + " M " + written)
+                : named;
     }
 
-    private List<Present> presents(Material material, OptionalDouble millimoles, boolean solvent) {
+    private static List<Present> presents(
+            String written, Material material, OptionalDouble millimoles, Optional<Charge> charge) {
         List<Present> list = new ArrayList<>();
         for (Part part : material.parts()) {
             boolean main = part.equals(material.main());
             list.add(new Present(
-                    main ? material.written() : part.name(),
+                    main ? written : part.name(),
                     part,
                     part.membership(),
                     Share.MAIN,
                     main ? millimoles : OptionalDouble.empty(),
-                    solvent || part.carrier() || isSolvent(part)));
+                    part.carrier() || isSolvent(part, charge)));
         }
         return list;
     }
 
-    private static boolean isSolvent(Part part) {
-        Optional<Solvent> solvent = part.substance().flatMap(s -> s.solvent());
-        return solvent.isPresent();
+    /** By its role where it was charged with one, DMSO as a reagent; else by the table of solvents. */
+    private static boolean isSolvent(Part part, Optional<Charge> charge) {
+        Optional<Charge.Role> role = charge.flatMap(Charge::role);
+        return role.isPresent() ? role.get() == Charge.Role.SOLVENT : isListedSolvent(part);
+    }
+
+    private static boolean isListedSolvent(Part part) {
+        return part.substance().flatMap(s -> s.solvent()).isPresent();
     }
 
     /** Two lists as one, each name once, with the larger share. */
@@ -171,8 +187,8 @@ final class PortionContents {
         if (step.gives().isEmpty()) {
             step.from().forEach(label -> put(step, label, left));
         } else if (contact) {
-            step.givesOrganic().forEach(label -> put(step, label, phase(left, added, true)));
-            step.givesAqueous().forEach(label -> put(step, label, phase(left, added, false)));
+            step.givesOrganic().forEach(label -> put(step, label, phase(left, added, !swapped.contains(label))));
+            step.givesAqueous().forEach(label -> put(step, label, phase(left, added, swapped.contains(label))));
             step.givesOther().forEach(label -> put(step, label, left));
         } else {
             step.gives().forEach(label -> put(step, label, isDistillate(label) ? volatiles(left) : left));
@@ -196,7 +212,7 @@ final class PortionContents {
     }
 
     private static List<Present> volatiles(List<Present> list) {
-        return list.stream().filter(p -> isSolvent(p.part())).toList();
+        return list.stream().filter(p -> p.isListedSolvent()).toList();
     }
 
     private void noteTreatment(List<Present> there, List<Present> added) {
@@ -250,7 +266,8 @@ final class PortionContents {
         }
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
-        boolean tested = kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
+        boolean tested = charged.contains(kept.name())
+                && kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
         if (negative && tested) {
             boolean ended = !kept.persists() || treated.contains(kept.name());
             if (ended && kept.part().heavyMetals().isEmpty()) {

@@ -1,0 +1,153 @@
+package workuptally.judgement.containers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.material.Material;
+import workuptally.material.Part;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Step;
+import workuptally.reference.Reactivity;
+import workuptally.reference.ReactivityGroup;
+import workuptally.reference.WasteStream;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.Present;
+
+/**
+ * The materials that an addition brings or a container holds.
+ *
+ * <p>A layer brings what the account of meetings says it may still hold; solvents where they are a hundredth of it at least. Acid and base
+ * go by the recorded pH where there is one (below 5, above 9). What only a missing quench test keeps in is marked so. All of that is
+ * common practice.
+ */
+final class CarriedMaterials {
+    private static final double ACID_BELOW_PH = 5;
+    private static final double BASE_ABOVE_PH = 9;
+    private static final double LEAST_PERCENT = 1;
+    private static final String ACID = "acid";
+    private static final String BASE = "base";
+    private static final String ORGANIC = "organic";
+    private static final String CARBONATE = "carbonate";
+
+    private final Substances substances;
+    private final Reactivity reactivity;
+    private final Map<String, RunTally> runs;
+
+    CarriedMaterials(Substances substances, Map<String, RunTally> runs) {
+        this.substances = substances;
+        this.reactivity = substances.reference().reactivity();
+        this.runs = runs;
+    }
+
+    /** What named contents, the stream of a container and the words of its label say. */
+    List<Carried> ofContainer(String label, Optional<WasteStream> stream, Set<String> contents) {
+        List<Carried> all = new ArrayList<>();
+        contents.forEach(name -> all.addAll(ofMaterial(name)));
+        String words = label.toLowerCase(Locale.ROOT);
+        stream.ifPresent(s -> s.impliedClasses().forEach(c -> all.add(ofClass(label, c))));
+        for (ReactivityGroup group : reactivity.groups()) {
+            boolean persists = substances.reference().materials().stream()
+                    .anyMatch(row -> row.persistent() && row.classes().contains(group.key()));
+            if (persists && words.contains(group.key())) {
+                all.add(ofClass(label, group.key()));
+            }
+        }
+        return all;
+    }
+
+    private Carried ofClass(String label, String materialClass) {
+        return new Carried(label, reactivity.membership(List.of(materialClass), List.of()), true);
+    }
+
+    private List<Carried> ofMaterial(String name) {
+        Material material = substances.material(name);
+        List<Carried> parts = new ArrayList<>();
+        for (Part part : material.parts()) {
+            parts.add(new Carried(
+                    part.equals(material.main()) ? material.written() : part.name(), part.membership(), true));
+        }
+        return parts;
+    }
+
+    /** What an addition brings. */
+    List<Carried> ofAddition(ContainerAddition addition) {
+        List<String> layers = addition.transfer().layers();
+        if (layers.isEmpty()) {
+            return ofMaterial(addition.transfer().material());
+        }
+        Map<String, Carried> brought = new LinkedHashMap<>();
+        Optional.ofNullable(runs.get(addition.transfer().run()))
+                .ifPresent(run -> layers.forEach(
+                        label -> ofLayer(run, label).forEach(c -> brought.putIfAbsent(c.material(), c))));
+        return List.copyOf(brought.values());
+    }
+
+    private List<Carried> ofLayer(RunTally run, String label) {
+        Optional<Entered> pH =
+                run.layer(label).flatMap(l -> l.entry()).map(l -> l.pH()).flatMap(Field::entered);
+        List<Carried> all = new ArrayList<>();
+        for (Present present : run.evidence().meetings().in(label)) {
+            if (!isMinorSolvent(run, label, present)
+                    && !(pH.isPresent() && isToldByPh(present, pH.get().value()))) {
+                all.add(new Carried(present.name(), present.membership(), isShown(run, present)));
+            }
+        }
+        pH.ifPresent(reading -> {
+            String words = "layer " + label + " at pH " + reading.asTyped();
+            if (reading.value() < ACID_BELOW_PH) {
+                all.add(ofClass(words, ACID));
+            }
+            if (reading.value() > BASE_ABOVE_PH) {
+                all.add(ofClass(words, BASE));
+            }
+        });
+        return all;
+    }
+
+    /** Acids and hydroxides of the water: what is left of them is told by the pH, and that carbonate is gone from acid. */
+    private static boolean isToldByPh(Present present, double pH) {
+        Set<String> classes = present.membership().classes();
+        boolean own = !present.persists() && !classes.contains(ORGANIC) && !classes.contains("oxidiser");
+        return own
+                && (classes.contains(CARBONATE)
+                        ? pH < ACID_BELOW_PH
+                        : classes.contains(ACID) || classes.contains(BASE));
+    }
+
+    private static boolean isMinorSolvent(RunTally run, String label, Present present) {
+        Optional<LayerMakeUp> makeUp = run.makeUp(label);
+        if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.isListedSolvent()) {
+            return false;
+        }
+        String name = present.part().name().toLowerCase(Locale.ROOT);
+        double grams = makeUp.get().grams().entrySet().stream()
+                .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
+        return 100 * grams / makeUp.get().totalGrams() < LEAST_PERCENT;
+    }
+
+    /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */
+    private static boolean isShown(RunTally run, Present present) {
+        boolean testable = present.part().row().flatMap(row -> row.quenchTest()).isPresent();
+        boolean charged = run.run().charges().stream().map(Charge::material).anyMatch(present.name()::equals);
+        if (present.persists() || !testable || !charged) {
+            return true;
+        }
+        return run.run().orderedSteps().stream()
+                .flatMap(step -> step.quenchTest().stream())
+                .filter(test -> test != Step.QuenchTest.NOT_DONE)
+                .reduce((earlier, later) -> later)
+                .filter(test -> test == Step.QuenchTest.POSITIVE)
+                .isPresent();
+    }
+}
