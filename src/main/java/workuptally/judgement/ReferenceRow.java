@@ -1,16 +1,21 @@
 package workuptally.judgement;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.reference.Basis;
+import workuptally.reference.BenchRule;
 import workuptally.reference.Cited;
+import workuptally.reference.DryingAgent;
 import workuptally.reference.Liquid;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Source;
+import workuptally.reference.StreamRule;
 import workuptally.reference.Wash;
 import workuptally.reference.WasteStream;
 
@@ -55,6 +60,28 @@ final class ReferenceRow {
                     row,
                     reference);
         }
+        if (row instanceof DryingAgent agent) {
+            return line(
+                    "water that " + agent.name() + " binds, up to " + agent.hydrate() + "; not with "
+                            + agent.avoidWith(),
+                    plain(agent.theoreticalUptakeGramsPerGram()),
+                    "g/g",
+                    agent.sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof BenchRule rule) {
+            return line(
+                    "bench rule: " + rule.name() + ", " + rule.meaning(),
+                    plain(rule.value()),
+                    rule.unit(),
+                    rule.sources(),
+                    row,
+                    reference);
+        }
+        if (row instanceof StreamRule rule) {
+            return line("rule for streams: " + rule.key(), rule.stream(), "", rule.sources(), row, reference);
+        }
         if (row instanceof WasteStream stream) {
             return line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference);
         }
@@ -73,6 +100,13 @@ final class ReferenceRow {
                 value,
                 unit,
                 cited + " (" + row.basis().word() + ")");
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String number(OptionalDouble value) {

@@ -107,7 +107,7 @@ public final class ReviewBuilder {
                 new BasisRows(book, substances).list(),
                 toolVersion,
                 containers,
-                new SeriesAccount(book, tallies).list());
+                new SeriesAccount(book, tallies, substances).list());
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

@@ -80,15 +80,15 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
-                new FormContradictsName(),
+                new FormContradictsName(substances.reference()),
                 new StepsDoNotFit(),
-                new TareFaults(),
+                new TareFaults(substances),
                 new LayersSwapped(),
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
                 new FunnelTooFull(),
                 new WashTooSmall(),
-                new ExtractionUndivided(),
+                new ExtractionUndivided(substances),
                 new QuenchNotShown(substances),
                 new OxidantQuench(substances),
                 new ClosureVerdict(),
@@ -99,10 +99,10 @@ public final class Rules {
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
                 new AssayFitsNothing(substances),
-                new AssayOfChargeForgotten(substances.reference()),
+                new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),
-                new RoutesCompared(),
-                new GasExpected(),
+                new RoutesCompared(substances),
+                new GasExpected(substances),
                 new MaterialsMeet(),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
@@ -111,34 +111,37 @@ public final class Rules {
                 new LimitingReagentUnclear(),
                 new BelowOneEquivalent(),
                 new StatedAmountDiffers(),
-                new CoefficientForgotten(),
-                new UnitSlip(),
+                new CoefficientForgotten(substances),
+                new UnitSlip(substances),
                 new ReagentInExcess(substances),
-                new PlanCopied(),
+                new PlanCopied(substances),
                 new LayerVolumeImpossible(),
-                new MassVolumeDensity(),
+                new MassVolumeDensity(substances),
                 new LoadsNotRecorded(),
-                new DryingAgentShort(),
-                new ProductOnCake(),
+                new DryingAgentShort(substances),
+                new ProductOnCake(substances),
                 new WetCrude(substances),
-                new NotAtConstantMass(),
-                new VolatileProduct(),
+                new NotAtConstantMass(substances),
+                new VolatileProduct(substances),
                 new AreaPercent(),
-                new AssayImpossible(),
+                new AssayImpossible(substances),
                 new CountedTwice(),
-                new AliquotsTaken(),
+                new AliquotsTaken(substances),
                 new CropsIncomplete(),
-                new WaterMiscibleSolvent(),
-                new PkaShifted(),
+                new WaterMiscibleSolvent(substances),
+                new PkaShifted(substances),
                 new RecoveredSolventTakenAsPure(),
-                new MassGap(),
+                new MassGap(substances),
                 new ReviewDatePassed());
     }
 
     /** Rules about the whole book. */
     public static List<BookRule> ofBook(Substances substances) {
         return List.of(
-                new CopiedData(), new SeriesOutOfControl(), new RecordCorrected(), new MaterialUnlisted(substances));
+                new CopiedData(),
+                new SeriesOutOfControl(substances),
+                new RecordCorrected(),
+                new MaterialUnlisted(substances));
     }
 
     /** Rules about containers and what is proposed for them. */
@@ -146,11 +149,11 @@ public final class Rules {
         return List.of(
                 new ProposalInWrongStream(),
                 new ProposalIncompatible(),
-                new ProposalOverfills(),
+                new ProposalOverfills(substances),
                 new ProposalHeldByLayer(),
-                new ContainerContents(substances.reference()),
-                new ContainerDays(),
-                new ProposalAmount(),
+                new ContainerContents(substances),
+                new ContainerDays(substances),
+                new ProposalAmount(substances),
                 new ProposalLabel(substances));
     }
 }

@@ -6,24 +6,27 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Formula;
-import workuptally.reference.HeavyMetal;
+import workuptally.reference.Metal;
 
 /** Finds heavy metals by element: in a formula, in the words of a name, or in the symbol with which a written formula begins. */
 final class HeavyMetals {
+    private static final String HEAVY_METAL = "heavy-metal";
     private static final int SHORTEST_IN_COMPOUND = 5;
 
-    private final List<HeavyMetal> metals;
+    private final List<Metal> metals;
 
-    HeavyMetals(List<HeavyMetal> metals) {
-        this.metals = metals;
+    HeavyMetals(List<Metal> metals) {
+        this.metals = metals.stream()
+                .filter(metal -> metal.classes().contains(HEAVY_METAL))
+                .toList();
     }
 
     /** The metals of a formula. */
     Set<String> in(Optional<Formula> formula) {
         Set<String> symbols = new LinkedHashSet<>();
         formula.ifPresent(f -> metals.stream()
-                .filter(metal -> f.count(metal.symbol()) > 0)
-                .map(HeavyMetal::symbol)
+                .filter(metal -> f.count(metal.element()) > 0)
+                .map(Metal::element)
                 .forEach(symbols::add));
         return symbols;
     }
@@ -32,11 +35,11 @@ final class HeavyMetals {
     Set<String> in(String name) {
         Set<String> symbols = new LinkedHashSet<>();
         String plain = name.toLowerCase(Locale.ROOT);
-        for (HeavyMetal metal : metals) {
+        for (Metal metal : metals) {
             boolean told = metal.words().stream().anyMatch(word -> stands(word.toLowerCase(Locale.ROOT), plain))
-                    || standsAsSymbol(metal.symbol(), name);
+                    || standsAsSymbol(metal.element(), name);
             if (told) {
-                symbols.add(metal.symbol());
+                symbols.add(metal.element());
             }
         }
         return symbols;

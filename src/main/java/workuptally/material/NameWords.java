@@ -52,7 +52,7 @@ final class NameWords {
     Optional<String> withoutHydrate(String name) {
         int space = name.lastIndexOf(' ');
         return space > 0
-                        && find(name.substring(space + 1))
+                        && uninflected(name.substring(space + 1))
                                 .filter(w -> w.meaning() == NameWord.Meaning.HYDRATE)
                                 .isPresent()
                 ? Optional.of(name.substring(0, space))
@@ -71,8 +71,12 @@ final class NameWords {
                 : Optional.empty();
     }
 
+    private Optional<NameWord> uninflected(String word) {
+        return Optional.ofNullable(byPhrase.get(word.toLowerCase(Locale.ROOT)));
+    }
+
     private boolean tellsStrength(String word) {
-        return find(word)
+        return uninflected(word)
                 .filter(w -> switch (w.meaning()) {
                     case SATURATED, HALF_SATURATED, CONCENTRATED, DILUTE, AQUEOUS -> true;
                     default -> false;

@@ -110,6 +110,11 @@ public record Part(
                 : row().map(MaterialRow::baseMolesPerMole).orElse(OptionalDouble.empty());
     }
 
+    /** Acid constants by which it gives or takes them, in rising order; empty where no row says so. */
+    public List<Double> pKas() {
+        return substance.flatMap(Substance::solute).map(Solute::pKa).orElse(List.of());
+    }
+
     private interface PerMole {
         double of(Solute solute);
     }

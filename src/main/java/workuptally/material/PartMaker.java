@@ -38,7 +38,7 @@ final class PartMaker {
         this.reactivity = reference.reactivity();
         this.solutions = reference.solutions();
         this.classWords = new ClassWords(reference.nameClasses());
-        this.heavyMetals = new HeavyMetals(reference.heavyMetals());
+        this.heavyMetals = new HeavyMetals(reference.metals());
     }
 
     /** What stands around the name of a part. */

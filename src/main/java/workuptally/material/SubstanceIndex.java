@@ -16,6 +16,7 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Names;
 import workuptally.reference.Reference;
+import workuptally.reference.Solute;
 import workuptally.reference.Wash;
 
 /**
@@ -59,20 +60,22 @@ final class SubstanceIndex {
     SubstanceIndex(Reference reference) {
         NameWords words = new NameWords(reference.nameWords());
         Map<String, Substance> withoutWater = new LinkedHashMap<>();
-        for (SubstanceRows rows : SubstanceRows.of(reference)) {
+        SubstanceRows.All all = SubstanceRows.of(reference);
+        for (SubstanceRows rows : all.rows()) {
             Substance substance = rows.substance();
             substances.add(substance);
             for (String name : rows.names()) {
                 if (!meansSolution(name, substance, rows.names(), words, reference)) {
-                    add(name, substance);
+                    add(name, all.plainByName().computeIfAbsent(name, Names::plain), substance);
                 }
                 words.withoutHydrate(name).ifPresent(bare -> withoutWater.putIfAbsent(bare, substance));
             }
         }
         // A hydrate stands for the material where no row of its own lists that without water.
         withoutWater.forEach((name, substance) -> {
-            if (!byPlainName.containsKey(Names.plain(name))) {
-                add(name, substance);
+            String plain = Names.plain(name);
+            if (!byPlainName.containsKey(plain)) {
+                add(name, plain, substance);
             }
         });
         List<Entry> ofTwo = byPlainName.values().stream()
@@ -85,16 +88,16 @@ final class SubstanceIndex {
     /** A name that tells a strength, {@code conc. HCl}: read as a solution, not as the substance. */
     private static boolean meansSolution(
             String name, Substance substance, Collection<String> names, NameWords words, Reference reference) {
-        boolean wash = reference
-                .solutions()
-                .named(name)
-                .flatMap(Wash::solute)
-                .filter(solute ->
-                        substance.solute().filter(s -> s.name().equals(solute)).isPresent())
-                .isPresent();
-        boolean ofSolute = substance
-                .solute()
-                .filter(s -> s.aliases().contains(name) || s.name().equalsIgnoreCase(name))
+        Optional<Solute> own = substance.solute();
+        boolean wash = own.isPresent()
+                && reference
+                        .solutions()
+                        .named(name)
+                        .flatMap(Wash::solute)
+                        .filter(solute -> own.get().name().equals(solute))
+                        .isPresent();
+        boolean ofSolute = own.filter(
+                        s -> s.aliases().contains(name) || s.name().equalsIgnoreCase(name))
                 .isPresent();
         return wash && !ofSolute
                 || words.withoutStrength(name).filter(names::contains).isPresent();
@@ -131,10 +134,8 @@ final class SubstanceIndex {
         return Optional.ofNullable(solutions.getOrDefault(solute, Map.of()).get(carrier));
     }
 
-    private void add(String name, Substance substance) {
-        byPlainName
-                .computeIfAbsent(Names.plain(name), plain -> new ArrayList<>(1))
-                .add(new Entry(name, substance));
+    private void add(String name, String plain, Substance substance) {
+        byPlainName.computeIfAbsent(plain, key -> new ArrayList<>(1)).add(new Entry(name, substance));
     }
 
     /** All names, as the tables write them, each with its substance. */

@@ -57,8 +57,16 @@ final class SubstanceRows {
         }
     }
 
+    /**
+     * What the tables list.
+     *
+     * @param rows one for each substance
+     * @param plainByName plain forms of all their names
+     */
+    record All(Collection<SubstanceRows> rows, Map<String, String> plainByName) {}
+
     /** One for each substance that a table lists. */
-    static Collection<SubstanceRows> of(Reference reference) {
+    static All of(Reference reference) {
         Joined joined = new Joined();
         Map<String, List<SubstanceRows>> byHazard = new LinkedHashMap<>();
         for (MaterialRow row : reference.materials()) {
@@ -116,13 +124,19 @@ final class SubstanceRows {
             rows.dryingAgent = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.empty());
         }
-        return joined.all;
+        return new All(joined.all, joined.plainByName);
     }
 
     /** The substances found so far by their names. */
     private static final class Joined {
         private final List<SubstanceRows> all = new ArrayList<>();
+        private final Map<String, String> plainByName = new HashMap<>();
         private final Map<String, Set<SubstanceRows>> byName = new HashMap<>();
+
+        /** Each name stands in several tables, and bringing it to its plain form costs more than finding it. */
+        private String plain(String name) {
+            return plainByName.computeIfAbsent(name, Names::plain);
+        }
 
         SubstanceRows fresh() {
             SubstanceRows rows = new SubstanceRows();
@@ -132,7 +146,7 @@ final class SubstanceRows {
 
         void index(SubstanceRows rows, String name, List<String> aliases) {
             Stream.concat(Stream.of(name), aliases.stream())
-                    .forEach(each -> byName.computeIfAbsent(Names.plain(each), k -> new LinkedHashSet<>(2))
+                    .forEach(each -> byName.computeIfAbsent(plain(each), k -> new LinkedHashSet<>(2))
                             .add(rows));
         }
 
@@ -145,7 +159,7 @@ final class SubstanceRows {
         List<String> free(SubstanceRows own, List<String> aliases) {
             return aliases.stream()
                     .filter(alias -> {
-                        Set<SubstanceRows> taken = byName.getOrDefault(Names.plain(alias), Set.of());
+                        Set<SubstanceRows> taken = byName.getOrDefault(plain(alias), Set.of());
                         return taken.isEmpty() || taken.contains(own);
                     })
                     .toList();
@@ -162,15 +176,15 @@ final class SubstanceRows {
             twin.row = found.row;
             twin.hazard = found.hazard;
             Stream.concat(Stream.of(name), aliases.stream()).forEach(each -> {
-                found.names.removeIf(n -> Names.plain(n).equals(Names.plain(each)));
-                Optional.ofNullable(byName.get(Names.plain(each))).ifPresent(rows -> rows.remove(found));
+                found.names.removeIf(n -> plain(n).equals(plain(each)));
+                Optional.ofNullable(byName.get(plain(each))).ifPresent(rows -> rows.remove(found));
             });
             return twin;
         }
 
         private SubstanceRows found(String name, List<String> aliases, Optional<String> formula) {
             return Stream.concat(Stream.of(name), aliases.stream())
-                    .map(each -> byName.getOrDefault(Names.plain(each), Set.of()))
+                    .map(each -> byName.getOrDefault(plain(each), Set.of()))
                     .filter(found -> found.size() == 1)
                     .map(found -> found.iterator().next())
                     .filter(found -> agree(found.formula, formula))

@@ -82,6 +82,12 @@ public enum Limit {
             "%",
             "relative standard uncertainty of a number entered as 'ca.'",
             Limit.PRACTICE),
+    DROPS_RELATIVE(
+            "Drops uncertainty relative",
+            25,
+            "%",
+            "relative standard uncertainty of a volume counted in drops, 0.03 to 0.07 mL each",
+            Limit.PRACTICE),
     CHARGE_VOLUME_RELATIVE(
             "Charge volume uncertainty relative",
             0.3,

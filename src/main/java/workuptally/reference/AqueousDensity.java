@@ -14,7 +14,6 @@ import java.util.OptionalDouble;
  *
  * @param solute full name
  * @param formula formula
- * @param cas registry number
  * @param molarMassGramsPerMole g/mol of the anhydrous solute
  * @param points in order of mass per cent
  * @param sources keys of the bibliography of all points
@@ -23,7 +22,6 @@ import java.util.OptionalDouble;
 public record AqueousDensity(
         String solute,
         String formula,
-        String cas,
         double molarMassGramsPerMole,
         List<Point> points,
         List<String> sources,
@@ -75,7 +73,6 @@ public record AqueousDensity(
         return new AqueousDensity(
                 first.text("solute"),
                 first.text("formula"),
-                first.text("cas"),
                 first.number("molar mass (g/mol)", 1, 2000),
                 points,
                 sources,

@@ -6,7 +6,6 @@ import java.util.Optional;
 /**
  * Standard atomic weight of one element.
  *
- * @param atomicNumber 1 to 118
  * @param symbol chemical symbol
  * @param element name
  * @param weightGramsPerMole abridged standard atomic weight, g/mol
@@ -16,7 +15,6 @@ import java.util.Optional;
  * @param basis how firmly the row is known: the weakest of its parts
  */
 public record AtomicWeight(
-        int atomicNumber,
         String symbol,
         String element,
         double weightGramsPerMole,
@@ -32,7 +30,6 @@ public record AtomicWeight(
 
     static AtomicWeight of(Cells row) throws IllegalReferenceException {
         return new AtomicWeight(
-                (int) row.number("atomic number", 1, 118),
                 row.text("symbol"),
                 row.text("element"),
                 row.number("abridged weight (g/mol)", 1, 300),

@@ -1,9 +1,10 @@
 package workuptally.reference;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Rule of thumb of the bench.
+ * Rule of thumb of the bench; {@link Threshold} names those that the program reads.
  *
  * @param key key of the row
  * @param name full name
@@ -22,7 +23,7 @@ public record BenchRule(
     }
 
     static BenchRule of(Cells row) throws IllegalReferenceException {
-        return new BenchRule(
+        BenchRule rule = new BenchRule(
                 row.text("key"),
                 row.text("name"),
                 row.number("value", -1e6, 1e6),
@@ -30,6 +31,14 @@ public record BenchRule(
                 row.text("meaning"),
                 row.sources("source"),
                 row.basis("basis"));
+        Optional<Threshold> threshold = Threshold.ofKey(rule.key());
+        if (threshold.isEmpty()) {
+            throw row.wrong("key", rule.key(), "a key of the packed table; no figure of the program has this one");
+        }
+        if (!threshold.get().allows(rule.value())) {
+            throw row.wrong("value", row.raw("value"), threshold.get().range());
+        }
+        return rule;
     }
 
     @Override

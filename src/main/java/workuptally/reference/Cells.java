@@ -60,6 +60,15 @@ final class Cells {
         };
     }
 
+    /** One of some words; empty for none. */
+    Optional<String> oneOf(String column, String... words) throws IllegalReferenceException {
+        Optional<String> cell = optionalText(column);
+        if (cell.isPresent() && !List.of(words).contains(cell.get())) {
+            throw wrong(column, cell.get(), String.join(", ", words) + " or -");
+        }
+        return cell;
+    }
+
     List<String> list(String column) {
         List<String> parts = new ArrayList<>();
         String cell = raw(column);
@@ -71,6 +80,19 @@ final class Cells {
             }
         }
         return List.copyOf(parts);
+    }
+
+    /** Numbers joined by {@code ;} in rising order; empty for none. */
+    List<Double> rising(String column, double least, double most) throws IllegalReferenceException {
+        List<Double> numbers = new ArrayList<>();
+        for (String part : list(column)) {
+            double number = toNumber(column, part, least, most);
+            if (!numbers.isEmpty() && number < numbers.get(numbers.size() - 1)) {
+                throw wrong(column, raw(column), "numbers in rising order");
+            }
+            numbers.add(number);
+        }
+        return List.copyOf(numbers);
     }
 
     List<String> sources(String column) throws IllegalReferenceException {

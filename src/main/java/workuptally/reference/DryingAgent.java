@@ -17,13 +17,8 @@ import java.util.OptionalDouble;
  * @param theoreticalUptakeGramsPerGram water per dry agent, g/g
  * @param practicalUptakeLowGramsPerGram low end of the practical range, g/g
  * @param practicalUptakeHighGramsPerGram high end of the practical range, g/g
- * @param residualWaterMilligramsPerLitreGas water left in a litre of gas over the agent, mg/L
- * @param speed how fast
- * @param completeness how far
  * @param character acid or base character
- * @param goodFor solvents and products it suits
  * @param avoidWith what it must not meet
- * @param removal how it is taken out
  * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
@@ -39,13 +34,8 @@ public record DryingAgent(
         double theoreticalUptakeGramsPerGram,
         double practicalUptakeLowGramsPerGram,
         double practicalUptakeHighGramsPerGram,
-        OptionalDouble residualWaterMilligramsPerLitreGas,
-        String speed,
-        String completeness,
         String character,
-        String goodFor,
         String avoidWith,
-        String removal,
         Optional<String> note,
         List<String> sources,
         Basis basis)
@@ -68,13 +58,8 @@ public record DryingAgent(
                 row.number("theoretical uptake (g/g)", 0, 3),
                 row.number("practical uptake low (g/g)", 0, 3),
                 row.number("practical uptake high (g/g)", 0, 3),
-                row.optionalNumber("residual water (mg/L gas)", 0, 100),
-                row.text("speed"),
-                row.text("completeness"),
                 row.text("character"),
-                row.text("good for"),
                 row.text("avoid with"),
-                row.text("removal"),
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));

@@ -2,6 +2,7 @@ package workuptally.reference;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,7 @@ import java.util.stream.Collectors;
 /**
  * All reference tables, loaded and checked once; immutable.
  *
- * <p>Names are found without regard to case, spaces, hyphens, commas and brackets, by name, alias or key.
+ * <p>Names are found without regard to case, spaces, hyphens, commas and brackets, by name, alias, key or registry number.
  */
 public final class Reference {
     /** A number with per cent or molarity before or behind a name, in brackets or not. */
@@ -30,7 +31,6 @@ public final class Reference {
     private final List<Liquid> liquids;
     private final List<NameWord> nameWords;
     private final List<NameClass> nameClasses;
-    private final List<HeavyMetal> heavyMetals;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -42,9 +42,11 @@ public final class Reference {
     private final List<MaterialRow> materials;
     private final Reactivity reactivity;
     private final List<Glassware> glassware;
-    private final List<Balance> balances;
-    private final Map<String, BenchRule> benchRules;
-    private final List<WasteStream> wasteStreams;
+    private final Map<Threshold, BenchRule> benchRules;
+    private final Map<String, Metal> metals;
+    private final Map<String, ClassBehaviour> classBehaviours;
+    private final List<SaltForm> saltForms;
+    private final WasteStreams streams;
     private final List<RegulatoryLimit> regulatoryLimits;
     private final List<PartitionRow> partition;
 
@@ -58,7 +60,6 @@ public final class Reference {
     private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
     private final Map<String, MaterialRow> materialsByName = new LinkedHashMap<>();
-    private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
     private final Answers<Spelling> spellings = new Answers<>();
     private final Answers<Optional<Wash>> washesMeant = new Answers<>();
@@ -80,7 +81,6 @@ public final class Reference {
         liquids = each(files, Table.LIQUIDS, Liquid::of);
         nameWords = each(files, Table.NAME_WORDS, NameWord::of);
         nameClasses = each(files, Table.NAME_CLASSES, NameClass::of);
-        heavyMetals = each(files, Table.HEAVY_METALS, HeavyMetal::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -96,14 +96,15 @@ public final class Reference {
                 each(files, Table.REACTIVITY_PAIRS, ReactivityPair::of),
                 each(files, Table.REACTIVITY_STRENGTHS, ReactivityStrength::of));
         glassware = each(files, Table.GLASSWARE, Glassware::of);
-        balances = each(files, Table.BALANCES, Balance::of);
-        benchRules = byKey(each(files, Table.BENCH_RULES, BenchRule::of), BenchRule::key);
-        wasteStreams = each(files, Table.WASTE_STREAMS, WasteStream::of);
+        benchRules = thresholds(each(files, Table.BENCH_RULES, BenchRule::of));
+        metals = byKey(each(files, Table.METALS, Metal::of), Metal::element);
+        classBehaviours = byKey(each(files, Table.CLASS_BEHAVIOURS, ClassBehaviour::of), ClassBehaviour::materialClass);
+        saltForms = each(files, Table.SALT_FORMS, SaltForm::of);
+        streams = WasteStreams.of(files);
         regulatoryLimits = each(files, Table.REGULATORY_LIMITS, RegulatoryLimit::of);
         partition = each(files, Table.PARTITION, PartitionRow::of);
-        partitionByCompound = partition.stream()
-                .collect(Collectors.groupingBy(
-                        row -> Names.plain(row.compound()), LinkedHashMap::new, Collectors.toUnmodifiableList()));
+        partitionByCompound = new LinkedHashMap<>(partitionBy(PartitionRow::compound));
+        partitionBy(PartitionRow::cas).forEach(partitionByCompound::putIfAbsent);
         indexNames();
         solutions = new Solutions(washes, washesByName, solutesByName, densitiesByName);
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
@@ -147,11 +148,11 @@ public final class Reference {
         return packed;
     }
 
-    private interface RowReader<T> {
+    interface RowReader<T> {
         T read(Cells row) throws IllegalReferenceException;
     }
 
-    private static <T> List<T> each(Map<Table, TableFile> files, Table table, RowReader<T> reader)
+    static <T> List<T> each(Map<Table, TableFile> files, Table table, RowReader<T> reader)
             throws IllegalReferenceException {
         List<T> read = new ArrayList<>();
         for (Cells row : files.get(table).rows()) {
@@ -178,6 +179,18 @@ public final class Reference {
                 }
             }
         }
+    }
+
+    private static Map<Threshold, BenchRule> thresholds(List<BenchRule> rows) {
+        Map<Threshold, BenchRule> rules = new EnumMap<>(Threshold.class);
+        rows.forEach(row -> Threshold.ofKey(row.key()).ifPresent(threshold -> rules.put(threshold, row)));
+        return rules;
+    }
+
+    private Map<String, List<PartitionRow>> partitionBy(Function<PartitionRow, String> name) {
+        return partition.stream()
+                .collect(Collectors.groupingBy(
+                        row -> Names.plain(name.apply(row)), LinkedHashMap::new, Collectors.toUnmodifiableList()));
     }
 
     private static List<AqueousDensity> densities(TableFile file) throws IllegalReferenceException {
@@ -211,16 +224,27 @@ public final class Reference {
             index(dryingAgentsByName, row, row.key(), row.name(), row.aliases());
             index(dryingAgentsByName, row, row.key(), withoutDry(row.name()), List.of());
         });
-        wasteStreams.forEach(row -> {
-            wasteStreamsByName.putIfAbsent(Names.plain(row.key()), row);
-            wasteStreamsByName.putIfAbsent(Names.plain(row.name()), row);
-        });
         materials.forEach(row -> {
             materialsByName.put(Names.plain(row.name()), row);
             row.aliases().forEach(alias -> materialsByName.putIfAbsent(Names.plain(alias), row));
         });
         materials.forEach(row -> materialsByName.putIfAbsent(Names.plain(row.key()), row));
         hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
+        indexNumbers(solventsByName, solvents, row -> row.cas().orElse(""));
+        indexNumbers(liquidsByName, liquids, Liquid::cas);
+        indexNumbers(solutesByName, solutes, Solute::cas);
+        indexNumbers(dryingAgentsByName, dryingAgents, DryingAgent::cas);
+        indexNumbers(hazardsByName, hazards, row -> row.cas().orElse(""));
+    }
+
+    /** Registry numbers, where one row alone has it: hydrogen chloride and its solutions share theirs. */
+    private static <T> void indexNumbers(Map<String, T> map, List<T> rows, Function<T, String> number) {
+        Map<String, List<T>> byNumber = rows.stream().collect(Collectors.groupingBy(number));
+        byNumber.forEach((cas, same) -> {
+            if (same.size() == 1 && !cas.isEmpty()) {
+                map.putIfAbsent(Names.plain(cas), same.get(0));
+            }
+        });
     }
 
     private static <T> void index(Map<String, T> map, T row, String key, String name, List<String> aliases) {
@@ -315,9 +339,9 @@ public final class Reference {
         return nameClasses;
     }
 
-    /** The elements that count as heavy metals. */
-    public List<HeavyMetal> heavyMetals() {
-        return heavyMetals;
+    /** All metals that are collected apart. */
+    public List<Metal> metals() {
+        return List.copyOf(metals.values());
     }
 
     /** Solutions in water at any strength that the tables know. */
@@ -437,29 +461,39 @@ public final class Reference {
         return glassware;
     }
 
-    /** The balances. */
-    public List<Balance> balances() {
-        return balances;
+    /** A figure of the bench, in the unit of its row. */
+    public double value(Threshold threshold) {
+        return benchRules.get(threshold).value();
     }
 
-    /** A rule of thumb by its key, for example {@code funnel-fill}. */
-    public Optional<BenchRule> benchRule(String key) {
-        return Optional.ofNullable(benchRules.get(key));
+    /** The row of a figure of the bench. */
+    public BenchRule benchRule(Threshold threshold) {
+        return benchRules.get(threshold);
     }
 
-    /** All rules of thumb. */
+    /** Every figure of the bench, in the order in which the program names them. */
     public List<BenchRule> benchRules() {
         return List.copyOf(benchRules.values());
     }
 
-    /** The waste stream with a key or name. */
-    public Optional<WasteStream> wasteStream(String name) {
-        return find(wasteStreamsByName, name);
+    /** What becomes of a class of materials in a workup; empty where nothing is known of it. */
+    public Optional<ClassBehaviour> classBehaviour(String materialClass) {
+        return Optional.ofNullable(classBehaviours.get(materialClass));
     }
 
-    /** All waste streams. */
-    public List<WasteStream> wasteStreams() {
-        return wasteStreams;
+    /** All classes whose behaviour is known. */
+    public List<ClassBehaviour> classBehaviours() {
+        return List.copyOf(classBehaviours.values());
+    }
+
+    /** The form that a name or note speaks of, the first of the table. */
+    public Optional<SaltForm> saltForm(String text) {
+        return saltForms.stream().filter(form -> form.isIn(text)).findFirst();
+    }
+
+    /** Waste streams, and what decides which one a layer or a container belongs to. */
+    public WasteStreams streams() {
+        return streams;
     }
 
     /** All limits of regulations. */

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
  * @param key key of the row
  * @param name full name
  * @param meaning what it limits
+ * @param bearsOn {@code every}, {@code aqueous}, {@code other}, {@code holding}, or keys of streams
+ * @param substances names or symbols of elements that bring it in
  * @param value the limit, in {@code unit}
  * @param unit unit of the value
  * @param note remark
@@ -20,6 +22,8 @@ public record RegulatoryLimit(
         String key,
         String name,
         String meaning,
+        List<String> bearsOn,
+        List<String> substances,
         OptionalDouble value,
         Optional<String> unit,
         Optional<String> note,
@@ -28,6 +32,8 @@ public record RegulatoryLimit(
         implements Cited {
     /** Copies the lists. */
     public RegulatoryLimit {
+        bearsOn = List.copyOf(bearsOn);
+        substances = List.copyOf(substances);
         sources = List.copyOf(sources);
     }
 
@@ -36,6 +42,8 @@ public record RegulatoryLimit(
                 row.text("key"),
                 row.text("name"),
                 row.text("meaning"),
+                row.list("bears on"),
+                row.list("substances"),
                 row.optionalNumber("value", 0, 1e6),
                 row.optionalText("unit"),
                 row.optionalText("note"),

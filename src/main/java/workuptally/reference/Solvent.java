@@ -22,7 +22,6 @@ import java.util.OptionalDouble;
  * @param peroxideFormer listed as one
  * @param peroxideClass list A to D
  * @param statements harmonised hazard statements
- * @param statementNote remark to them
  * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
@@ -43,7 +42,6 @@ public record Solvent(
         boolean peroxideFormer,
         Optional<String> peroxideClass,
         List<String> statements,
-        Optional<String> statementNote,
         Optional<String> note,
         List<String> sources,
         Basis basis)
@@ -78,7 +76,6 @@ public record Solvent(
                 row.yes("peroxide former"),
                 row.optionalText("peroxide class"),
                 row.list("h-statements"),
-                row.optionalText("h-statement note"),
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));

@@ -11,7 +11,6 @@ enum Table {
     LIQUIDS("liquids", "key"),
     NAME_WORDS("name-words", "word"),
     NAME_CLASSES("name-classes", "word", "match", "before"),
-    HEAVY_METALS("heavy-metals", "symbol"),
     AQUEOUS_DENSITIES("aqueous-densities", "solute", "mass (%)", "kind"),
     SOLUTES("solutes", "name"),
     WASHES("washes", "key"),
@@ -25,9 +24,13 @@ enum Table {
     REACTIVITY_PAIRS("reactivity-pairs", "class a", "class b", "third class"),
     REACTIVITY_STRENGTHS("reactivity-strengths", "class"),
     GLASSWARE("glassware", "key"),
-    BALANCES("balances", "key"),
     BENCH_RULES("bench-rules", "key"),
+    METALS("metals", "element"),
+    CLASS_BEHAVIOURS("class-behaviours", "class"),
+    SALT_FORMS("salt-forms", "word"),
     WASTE_STREAMS("waste-streams", "key"),
+    STREAM_RULES("stream-rules", "key"),
+    STREAM_WORDS("stream-words", "key"),
     REGULATORY_LIMITS("regulatory-limits", "key"),
     PARTITION("partition", "compound", "organic phase", "log P");
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Aqueous wash or quench: strength, density and water at 20 °C, protons it can give or take, gas.
+ * Aqueous wash or quench: strength and density at 20 °C, protons it can give or take, gas.
  *
  * @param key key of the row; {@code derived} where the strength was worked out from the solute's tables
  * @param name full name
@@ -15,12 +15,9 @@ import java.util.OptionalDouble;
  * @param massPercent anhydrous solute, mass %; absent where the recipe decides
  * @param molarityMolesPerLitre mol/L at 20 °C
  * @param densityGramsPerMillilitre g/mL at 20 °C
- * @param waterGramsPerMillilitre water in one mL, g
  * @param acidMillimolesPerMillilitre protons given to strong base, mmol per mL
  * @param baseMillimolesPerMillilitre protons taken from strong acid, mmol per mL
  * @param gas gas that can be set free
- * @param typicalPh pH as usually found, in words or figures
- * @param purpose what it is used for
  * @param caution remark on handling
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
@@ -34,12 +31,9 @@ public record Wash(
         OptionalDouble massPercent,
         OptionalDouble molarityMolesPerLitre,
         OptionalDouble densityGramsPerMillilitre,
-        OptionalDouble waterGramsPerMillilitre,
         OptionalDouble acidMillimolesPerMillilitre,
         OptionalDouble baseMillimolesPerMillilitre,
         Optional<GasRelease> gas,
-        Optional<String> typicalPh,
-        Optional<String> purpose,
         Optional<String> caution,
         List<String> sources,
         Basis basis)
@@ -60,12 +54,9 @@ public record Wash(
                 row.optionalNumber("mass (%)", 0, 100),
                 row.optionalNumber("molarity (mol/L)", 0, 60),
                 row.optionalNumber("density at 20 C (g/mL)", 0.6, 3),
-                row.optionalNumber("water (g/mL)", 0, 1.2),
                 row.optionalNumber("acid (mmol/mL)", 0, 60),
                 row.optionalNumber("base (mmol/mL)", 0, 60),
                 GasRelease.of(row),
-                row.optionalText("typical pH"),
-                row.optionalText("purpose"),
                 row.optionalText("caution"),
                 row.sources("source"),
                 row.basis("basis"));

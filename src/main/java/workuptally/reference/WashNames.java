@@ -12,15 +12,19 @@ import java.util.regex.Pattern;
 final class WashNames {
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";
     private static final String UNIT =
-            "(mol\\s*/\\s*L|mol\\s*L-1|M|N|(?:wt\\.?|mass|m/m|w/w)?\\s*%\\s*(?:w/w|m/m|\\(w/w\\)|by mass)?)";
+            "(mol\\s*/\\s*L|mol\\s*L-1|M|N|(?:wt\\.?|mass|m/m|w/w)?\\s*%\\s*(?:ige[rns]?|w/w|m/m|\\(w/w\\)|by mass)?)";
     private static final Pattern STRENGTH_FIRST =
             Pattern.compile("^\\s*" + NUMBER + "\\s*" + UNIT + "(?:\\s+|(?=\\())(.+)$");
     private static final Pattern STRENGTH_LAST =
             Pattern.compile("^(.+?)[\\s,(]+" + NUMBER + "\\s*" + UNIT + "\\)?\\s*$");
     private static final Pattern FILLERS = Pattern.compile(
-            "(?iu)(?<![\\p{L}\\p{N}])(aq\\.?|aqueous|soln\\.?|solution|of|in water|l\u00f6sung)(?![\\p{L}\\p{N}])");
+            "(?iu)(?<![\\p{L}\\p{N}])(aq\\.?|aqueous|soln\\.?|solution|of|in water|l\u00f6sung|loesung|lsg\\.?|w\u00e4ssrige[rs]?|w\u00e4sserige[rs]?|w\u00e4\u00dfrige[rs]?)(?![\\p{L}\\p{N}])");
+    /** German writes solute and solution as one word: Natriumcarbonatl\u00f6sung, NaCl-Lsg. */
+    private static final Pattern SOLUTION_ATTACHED =
+            Pattern.compile("(?iu)^(\\S.*?\\S)[\\s-]*(?:l\u00f6sung|loesung|lsg\\.?)$");
+
     private static final Pattern SATURATED = Pattern.compile(
-            "(?iu)(?<![\\p{L}\\p{N}-])(sat['\u2019]d|satd\\.?|saturated|sat\\.?|ges\u00e4ttigte?|ges\\.)(?![\\p{L}\\p{N}-])");
+            "(?iu)(?<![\\p{L}\\p{N}-])(sat['\u2019]d|satd\\.?|saturated|sat\\.?|ges\u00e4ttigte[rns]?|ges\\.)(?![\\p{L}\\p{N}-])");
     private static final Pattern HALF =
             Pattern.compile("(?iu)^\\s*(?:half|semi|halb|1/2|50\\s*%)[\\s-]*(?=sat|ges|conc)");
 
@@ -73,7 +77,8 @@ final class WashNames {
     }
 
     private static String withoutFillers(String name) {
-        return FILLERS.matcher(name).replaceAll(" ").strip();
+        String bare = FILLERS.matcher(name).replaceAll(" ").strip();
+        return SOLUTION_ATTACHED.matcher(bare).replaceFirst("$1").strip();
     }
 
     private static double number(String text) {
@@ -196,12 +201,9 @@ final class WashNames {
                 OptionalDouble.of(massPercent),
                 OptionalDouble.of(molarity),
                 OptionalDouble.of(density),
-                OptionalDouble.of(density * (1 - massPercent / 100)),
                 OptionalDouble.of(molarity * solute.acidMolesPerMole()),
                 OptionalDouble.of(molarity * solute.baseMolesPerMole()),
                 solute.gas(),
-                Optional.empty(),
-                Optional.empty(),
                 solute.note(),
                 sources,
                 table.basisAt(massPercent).weaker(solute.basis()));
@@ -222,12 +224,9 @@ final class WashNames {
                 OptionalDouble.empty(),
                 molarity,
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
                 times(molarity, solute.acidMolesPerMole()),
                 times(molarity, solute.baseMolesPerMole()),
                 solute.gas(),
-                Optional.empty(),
-                Optional.empty(),
                 solute.note(),
                 solute.sources(),
                 solute.basis());

@@ -13,7 +13,9 @@ import java.util.Optional;
  * @param europeanCode six digits, a star = hazardous
  * @param europeanText text of that entry
  * @param usCodes codes under 40 CFR 261
- * @param priority lower wins where several streams fit
+ * @param family streams that may share a container unless acid meets base; {@code ask first} where none does by itself
+ * @param alsoTakes keys of cheaper streams that may go in
+ * @param impliedClasses material classes that such a container is taken to hold
  * @param note remark
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
@@ -26,13 +28,19 @@ public record WasteStream(
         Optional<String> europeanCode,
         Optional<String> europeanText,
         Optional<String> usCodes,
-        int priority,
+        Optional<String> family,
+        List<String> alsoTakes,
+        List<String> impliedClasses,
         Optional<String> note,
         List<String> sources,
         Basis basis)
         implements Cited {
+    private static final String ASK = "ask first";
+
     /** Copies the lists. */
     public WasteStream {
+        alsoTakes = List.copyOf(alsoTakes);
+        impliedClasses = List.copyOf(impliedClasses);
         sources = List.copyOf(sources);
     }
 
@@ -45,10 +53,17 @@ public record WasteStream(
                 row.optionalText("european code"),
                 row.optionalText("european text"),
                 row.optionalText("us codes"),
-                (int) row.number("priority", 1, 99),
+                row.optionalText("family"),
+                row.list("also takes"),
+                row.list("implies classes"),
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));
+    }
+
+    /** True for a stream that fits no container by itself: the people responsible are asked first. */
+    public boolean asksFirst() {
+        return family.filter(ASK::equals).isPresent();
     }
 
     @Override

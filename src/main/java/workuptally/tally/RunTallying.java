@@ -43,6 +43,7 @@ import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -95,7 +96,7 @@ public final class RunTallying {
                                 limits,
                                 substances,
                                 followed.flow(),
-                                followed.meetings())
+                                accounts.classes(followed))
                         .plan())
                 : tally;
     }
@@ -130,7 +131,7 @@ public final class RunTallying {
 
         Charged charged() {
             List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
-            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, omissions).of(run, amounts);
+            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, substances, omissions).of(run, amounts);
             Optional<Theory> both =
                     theory.map(t -> plannedTheory().map(t::withPlanned).orElse(t));
             return new Charged(amounts, both, new Skeletons(run, amounts));
@@ -143,7 +144,7 @@ public final class RunTallying {
             }
             Readings apart = new Readings();
             Omissions unsaid = new Omissions();
-            return new TheoryAccount(apart, molarMasses, unsaid)
+            return new TheoryAccount(apart, molarMasses, substances, unsaid)
                     .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
         }
 
@@ -160,15 +161,17 @@ public final class RunTallying {
             lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
             PurifiedLots purified = new PurifiedLots(graph, lots);
             Found found = Found.in(layers, lots, purified, inLots);
-            List<ProductYield> yields =
-                    new YieldAccount(run, readings, graph, charged.theory(), found, omissions).of(lots, purified);
+            List<ProductYield> yields = new YieldAccount(
+                            run, readings, substances, graph, charged.theory(), found, omissions)
+                    .of(lots, purified);
             return new Portions(lots, purified, inLots, layers, found, yields);
         }
 
         Followed followed(Charged charged, Portions portions) {
             List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
             LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
-            List<LayerIdentity> identities = new IdentityAccount(run, flow).of(portions.layers(), charged.amounts());
+            List<LayerIdentity> identities =
+                    new IdentityAccount(run, substances, flow).of(portions.layers(), charged.amounts());
             flow.correct(identities);
             List<StepReaction> reactions = new StepReactions(
                             run,
@@ -192,6 +195,10 @@ public final class RunTallying {
                     new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
         }
 
+        PortionClasses classes(Followed followed) {
+            return new PortionClasses(run, substances, graph, followed.meetings());
+        }
+
         RunTally result(Charged charged, Portions portions, Followed followed) {
             ContentBounds bounds = new ContentBounds(
                     run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
@@ -205,6 +212,7 @@ public final class RunTallying {
             List<LayerTally> bounded = bounds.applied();
             Whereabouts whereabouts = new ProductWhereabouts(
                     run,
+                    substances,
                     bounded,
                     followed.cakes(),
                     followed.flow().unlabelledPhases(),
@@ -225,7 +233,7 @@ public final class RunTallying {
                     massBalance,
                     new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
                     solvents(charged, portions, followed),
-                    new WasteAccount(run, limits, substances, followed.meetings())
+                    new WasteAccount(run, limits, substances, classes(followed))
                             .of(portions.layers(), followed.flow(), followed.identities()),
                     evidence(charged, portions, followed, undecided, metrics(charged, portions, followed, massBalance)),
                     omissions.list());

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -98,22 +97,6 @@ class AcidBaseTest {
         assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(-1, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, -1, 1));
         assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, 1, -1));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"NaH, 1", "CaH2, 2", "NaBH4, 4", "LiAlH4, 4", "(CH3)2CHCH2AlH(C4H9), 1", "NaBH3CN, 3"})
-    void hydridesGiveTheirHydrogens(String formula, int equivalents) {
-        assertEquals(
-                Optional.of(equivalents), Hydride.of(Formula.parse(formula)).map(Hydride::equivalentsPerMole));
-    }
-
-    @Test
-    void hydrogenIsWhatTheReactionLeft() {
-        assertEquals(30, Hydride.SODIUM_BOROHYDRIDE.hydrogenMillimoles(10, 10), 1e-12);
-        assertEquals(0, Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(10, 11), 0);
-        assertTrue(Hydride.of(Formula.parse("NaCl")).isEmpty());
-        assertThrows(IllegalArgumentException.class, () -> Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(-1, 0));
-        assertThrows(IllegalArgumentException.class, () -> Hydride.SODIUM_HYDRIDE.hydrogenMillimoles(1, -1));
     }
 
     @Test

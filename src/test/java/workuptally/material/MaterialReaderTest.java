@@ -128,6 +128,16 @@ class MaterialReaderTest {
         assertFalse(READER.read("Et3N·HCl").is("base"));
     }
 
+    /** Protons and constants of the solute tables: phosphate takes two down to its dihydrogen salt, hydrochloric acid gives one. */
+    @Test
+    void capacityComesWithItsPart() {
+        assertEquals(1, READER.read("2 N HCl").main().acidMolesPerMole().orElseThrow());
+        assertEquals(2, READER.read("2 N HCl").main().molesPerLitre().orElseThrow(), 1e-9);
+        assertEquals(2, READER.read("1 M K3PO4").main().baseMolesPerMole().orElseThrow());
+        assertFalse(READER.read("1 M citric acid").main().pKas().isEmpty());
+        assertEquals(0.25, READER.read("0.5 N H2SO4").main().molesPerLitre().orElseThrow(), 1e-6);
+    }
+
     @Test
     void whatIsDissolvedIsWhatCounts() {
         Material iodine = READER.read("iodine in dichloromethane");

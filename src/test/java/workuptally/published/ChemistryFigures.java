@@ -16,6 +16,8 @@ import workuptally.chemistry.IndividualsChart;
 import workuptally.chemistry.Mixture;
 import workuptally.chemistry.Statistics;
 import workuptally.measure.ToleranceFactor;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
@@ -345,12 +347,11 @@ final class ChemistryFigures {
         return figures;
     }
 
-    private Figures fillRule(PublishedCase each) {
+    private static Figures fillRule(PublishedCase each) {
         Figures figures = new Figures();
         each.expected()
-                .forEach(expected -> figures.with(
-                        expected.figure(),
-                        reference.benchRule(expected.figure()).orElseThrow().value()));
+                .forEach(expected ->
+                        figures.with(expected.figure(), Limits.defaults().value(Limit.FUNNEL_FILL) / 100));
         return figures;
     }
 

@@ -401,14 +401,12 @@ class ReferenceTest {
     void laboratoryRowsReplaceAndAdd(@TempDir Path folder) throws IOException {
         Files.writeString(
                 folder.resolve("bench-rules.csv"),
-                RULE_HEADINGS + "funnel-fill,Funnel fill,0.75,fraction of nominal volume,house rule,local,local\n"
-                        + "hood-limit,Hood limit,2,L,house rule,local,local\n");
+                RULE_HEADINGS + "expansion,Expansion,0.0011,1/K,house rule,local,local\n");
         Files.writeString(folder.resolve("readme.txt"), "not a table");
         Reference own = Reference.load(folder);
-        assertEquals(0.75, own.benchRule("funnel-fill").orElseThrow().value(), 0);
-        assertEquals(Basis.LOCAL, own.benchRule("funnel-fill").orElseThrow().basis());
-        assertEquals(2.0, own.benchRule("hood-limit").orElseThrow().value(), 0);
-        assertEquals(reference.benchRules().size() + 1, own.benchRules().size());
+        assertEquals(0.0011, own.value(Threshold.EXPANSION), 0);
+        assertEquals(Basis.LOCAL, own.benchRule(Threshold.EXPANSION).basis());
+        assertEquals(reference.benchRules().size(), own.benchRules().size());
         assertEquals(
                 "house rule",
                 own.table("bench-rules").orElseThrow().rows().get(0).get(4));
@@ -421,6 +419,8 @@ class ReferenceTest {
                 "bench-rules.csv | a,A,x,1,m,local,local | line 2: value reads 'x'",
                 "bench-rules.csv | a,A,1e9,1,m,local,local | a number from",
                 "bench-rules.csv | a,A,NaN,1,m,local,local | a number from",
+                "bench-rules.csv | a,A,1,1,m,local,local | no figure of the program has this one",
+                "bench-rules.csv | expansion,A,0.5,1,m,local,local | a number from 0.0 to 0.01",
                 "bench-rules.csv | a,A,1,,m,local,local | unit is blank",
                 "bench-rules.csv | a,A,1,1,m,nowhere,local | a key of sources.csv",
                 "bench-rules.csv | a,A,1,1,m,local,guess | local, common practice or memory",

@@ -15,6 +15,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityGroup;
+import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
@@ -47,18 +48,12 @@ final class CarriedMaterials {
         this.runs = runs;
     }
 
-    /** What named contents and the words of a container's label say. */
-    List<Carried> ofContainer(String label, Set<String> contents) {
+    /** What named contents, the stream of a container and the words of its label say. */
+    List<Carried> ofContainer(String label, Optional<WasteStream> stream, Set<String> contents) {
         List<Carried> all = new ArrayList<>();
         contents.forEach(name -> all.addAll(ofMaterial(name)));
         String words = label.toLowerCase(Locale.ROOT);
-        boolean aqueous = words.contains("aqueous");
-        if (aqueous && words.contains(ACID)) {
-            all.add(ofClass(label, ACID));
-        }
-        if (aqueous && (words.contains("basic") || words.contains("alkali"))) {
-            all.add(ofClass(label, BASE));
-        }
+        stream.ifPresent(s -> s.impliedClasses().forEach(c -> all.add(ofClass(label, c))));
         for (ReactivityGroup group : reactivity.groups()) {
             boolean persists = substances.reference().materials().stream()
                     .anyMatch(row -> row.persistent() && row.classes().contains(group.key()));

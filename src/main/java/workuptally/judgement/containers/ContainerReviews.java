@@ -15,6 +15,7 @@ import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.reference.Reference;
+import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAccount;
@@ -29,6 +30,7 @@ import workuptally.tally.containers.ContainerTally;
 public final class ContainerReviews {
     private final Book book;
     private final Reference reference;
+    private final Substances substances;
     private final List<ContainerTally> ledgers;
     private final ContainerStreams streams;
     private final CarriedMaterials carried;
@@ -44,10 +46,11 @@ public final class ContainerReviews {
     public ContainerReviews(Book book, List<RunTally> tallies, Substances substances) {
         this.book = book;
         this.reference = substances.reference();
+        this.substances = substances;
         this.ledgers = new ContainerAccount(book, tallies, substances).ledgers();
         Map<String, RunTally> runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
-        this.streams = new ContainerStreams(reference, runs);
+        this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
         this.reactivity = reference.reactivity();
     }
@@ -59,9 +62,10 @@ public final class ContainerReviews {
 
     private ContainerReview review(ContainerTally ledger) {
         String label = ledger.container().wasteStream();
-        Optional<String> stream = streams.ofContainer(label);
+        Optional<WasteStream> stream = streams.ofContainer(label);
         double limit = book.limits().value(Limit.CONTAINER_FILL);
-        List<Carried> present = carried.ofContainer(label, ledger.then().grams().keySet());
+        List<Carried> present =
+                carried.ofContainer(label, stream, ledger.then().grams().keySet());
         ledger.done().forEach(d -> present.addAll(carried.ofAddition(d)));
         Map<String, List<Carried>> earlier = new LinkedHashMap<>();
         ContainerState state = ledger.now();
@@ -83,7 +87,7 @@ public final class ContainerReviews {
             }
             proposals.add(proposal);
         }
-        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(reference).of(stream, ledger.now()));
+        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()));
     }
 
     private static boolean isOver(ContainerState state, double limitPercent) {

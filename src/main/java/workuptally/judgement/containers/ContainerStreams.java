@@ -1,70 +1,41 @@
 package workuptally.judgement.containers;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalDouble;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
+import workuptally.material.Material;
+import workuptally.model.Layer;
 import workuptally.reference.Hazard;
-import workuptally.reference.Reference;
+import workuptally.reference.LayerFacts;
 import workuptally.reference.Solvent;
+import workuptally.reference.StreamRule;
 import workuptally.reference.WasteStream;
+import workuptally.reference.WasteStreams;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {
-    private static final String HALOGENATED = "halogenated-organic";
-    private static final String NON_HALOGENATED = "non-halogenated-organic";
-    private static final String ACIDIC = "aqueous-acidic";
-    private static final String BASIC = "aqueous-basic";
-    private static final String AQUEOUS = "aqueous-neutral";
-    private static final String ASK = "special";
+    private static final String ACID = "acid";
+    private static final String BASE = "base";
 
-    private static final Set<String> AQUEOUS_FAMILY = Set.of(ACIDIC, BASIC, AQUEOUS, "aqueous-organic");
-
-    private final Reference reference;
+    private final Substances substances;
+    private final WasteStreams streams;
     private final Map<String, RunTally> runs;
 
-    ContainerStreams(Reference reference, Map<String, RunTally> runs) {
-        this.reference = reference;
+    ContainerStreams(Substances substances, Map<String, RunTally> runs) {
+        this.substances = substances;
+        this.streams = substances.reference().streams();
         this.runs = runs;
     }
 
     /** The stream of a container by its label: a listed key or name, else by the words in it. */
-    Optional<String> ofContainer(String label) {
-        Optional<WasteStream> listed = reference.wasteStream(label);
-        if (listed.isPresent()) {
-            return listed.map(WasteStream::key);
-        }
-        String words = label.toLowerCase(Locale.ROOT);
-        if (words.matches(".*\\bnon[- ]?(halogen|chlor).*")) {
-            return Optional.of(NON_HALOGENATED);
-        }
-        if (words.contains("halogen") || words.contains("chlorinated")) {
-            return Optional.of(HALOGENATED);
-        }
-        if (words.contains("cyanide") || words.contains("azide")) {
-            return Optional.of("cyanide-azide");
-        }
-        if (words.contains("metal")) {
-            return Optional.of("aqueous-heavy-metal");
-        }
-        if (words.contains("oxidis") || words.contains("oxidiz")) {
-            return Optional.of("oxidiser");
-        }
-        if (words.contains("acid")) {
-            return Optional.of(ACIDIC);
-        }
-        if (words.contains("basic") || words.contains("alkali") || words.contains("caustic")) {
-            return Optional.of(BASIC);
-        }
-        if (words.contains("aqueous") || words.contains("brine") || words.contains("water wash")) {
-            return Optional.of(AQUEOUS);
-        }
-        return words.contains("solvent") ? Optional.of(NON_HALOGENATED) : Optional.empty();
+    Optional<WasteStream> ofContainer(String label) {
+        return streams.ofLabel(label);
     }
 
     /** The streams of what an addition brings, one per layer. */
@@ -82,21 +53,33 @@ final class ContainerStreams {
                 .toList();
     }
 
+    /** By the row of its hazards, else by the rules with the pure solvent. */
     private Optional<String> ofMaterial(String material) {
-        Optional<Solvent> solvent = reference.solvent(material);
-        if (solvent.isPresent()) {
-            return Optional.of(
-                    solvent.get().key().equals("water")
-                            ? AQUEOUS
-                            : solvent.get().halogenated() ? HALOGENATED : NON_HALOGENATED);
-        }
-        return reference.hazard(material).map(Hazard::usualWasteStream);
+        Material meant = substances.material(material);
+        Optional<String> usual = meant.hazard().map(Hazard::usualWasteStream);
+        return usual.or(() -> meant.solvent()
+                .flatMap(solvent -> streams.ruleFor(pure(solvent)).map(StreamRule::stream)));
+    }
+
+    private static LayerFacts pure(Solvent solvent) {
+        double halogenated = solvent.halogenated() ? 100 : 0;
+        return new LayerFacts(
+                Layer.Phase.ORGANIC.word(),
+                Map.of(),
+                solvent.halogenated(),
+                halogenated,
+                100,
+                OptionalDouble.empty(),
+                "",
+                LayerFacts.MakeUp.KNOWN,
+                Optional.empty(),
+                "");
     }
 
     /** Whether the streams of an addition fit the stream of a container; the least fitting decides. */
-    StreamFit fit(List<String> incoming, Optional<String> container) {
+    StreamFit fit(List<String> incoming, Optional<WasteStream> container) {
         if (incoming.isEmpty() || container.isEmpty()) {
-            return incoming.contains(ASK) ? StreamFit.ASK_FIRST : StreamFit.UNKNOWN;
+            return incoming.stream().anyMatch(this::asksFirst) ? StreamFit.ASK_FIRST : StreamFit.UNKNOWN;
         }
         StreamFit worst = StreamFit.SAME;
         for (String stream : incoming) {
@@ -106,18 +89,34 @@ final class ContainerStreams {
         return incoming.stream().anyMatch(s -> fit(s, container.get()) == StreamFit.OTHER) ? StreamFit.OTHER : worst;
     }
 
-    private static StreamFit fit(String incoming, String container) {
-        if (incoming.equals(container)) {
+    private boolean asksFirst(String stream) {
+        return streams.find(stream).filter(WasteStream::asksFirst).isPresent();
+    }
+
+    private StreamFit fit(String incoming, WasteStream container) {
+        if (incoming.equals(container.key())) {
             return StreamFit.SAME;
         }
-        if (incoming.equals(ASK)) {
+        if (asksFirst(incoming)) {
             return StreamFit.ASK_FIRST;
         }
-        if (AQUEOUS_FAMILY.contains(incoming) && AQUEOUS_FAMILY.contains(container)) {
-            boolean opposed = Set.of(incoming, container).equals(Set.of(ACIDIC, BASIC));
-            return opposed ? StreamFit.OTHER : StreamFit.SAME;
+        Optional<WasteStream> stream = streams.find(incoming);
+        if (stream.isPresent()
+                && stream.get().family().isPresent()
+                && stream.get().family().equals(container.family())) {
+            return areOpposed(stream.get(), container) ? StreamFit.OTHER : StreamFit.SAME;
         }
-        return incoming.equals(NON_HALOGENATED) && container.equals(HALOGENATED) ? StreamFit.DEARER : StreamFit.OTHER;
+        return container.alsoTakes().contains(incoming) ? StreamFit.DEARER : StreamFit.OTHER;
+    }
+
+    /** Acid and base, which are two streams of one family. */
+    private static boolean areOpposed(WasteStream one, WasteStream other) {
+        return implies(one, ACID) && implies(other, BASE)
+                || implies(one, BASE) && implies(other, ACID);
+    }
+
+    private static boolean implies(WasteStream stream, String materialClass) {
+        return stream.impliedClasses().contains(materialClass);
     }
 
     /** Names of streams for a reader. */
@@ -127,8 +126,8 @@ final class ContainerStreams {
                 : String.join(
                         "; ",
                         streams.stream()
-                                .map(s -> reference
-                                        .wasteStream(s)
+                                .map(s -> this.streams
+                                        .find(s)
                                         .map(WasteStream::name)
                                         .orElse(s))
                                 .toList());

@@ -1,59 +1,125 @@
 package workuptally.judgement.containers;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
 import workuptally.reference.RegulatoryLimit;
+import workuptally.reference.Solvent;
 import workuptally.reference.Source;
+import workuptally.reference.WasteStream;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerState;
 
 /** Picks the limits that speak about a container: where waste gathers, corrosive water, flammable liquids, and substances by name. */
 final class RegulatoryFacts {
-    private static final List<String> ALWAYS = List.of("us-saa-volume", "us-saa-days");
-    private static final List<String> AQUEOUS =
-            List.of("us-corrosive-low", "us-corrosive-high", "us-ignitable-alcohol");
-    private static final List<String> ORGANIC = List.of("us-ignitable", "eu-hp3");
-    private static final String LEACHATE = "us-tc-";
+    private static final String EVERY = "every";
+    private static final String AQUEOUS = "aqueous";
+    private static final String OTHER = "other";
+    private static final String CELSIUS = "C";
 
     private final Reference reference;
+    private final Substances substances;
 
-    RegulatoryFacts(Reference reference) {
-        this.reference = reference;
+    RegulatoryFacts(Substances substances) {
+        this.reference = substances.reference();
+        this.substances = substances;
     }
 
-    List<RegulatoryFact> of(Optional<String> stream, ContainerState state) {
-        boolean aqueous = stream.filter(s -> s.startsWith("aqueous")).isPresent();
-        Set<String> names = state.grams().keySet();
-        return reference.regulatoryLimits().stream()
-                .filter(l -> ALWAYS.contains(l.key())
-                        || (aqueous ? AQUEOUS : ORGANIC).contains(l.key())
-                        || names.stream().anyMatch(n -> l.key().equals(LEACHATE + plain(n))))
-                .map(l -> new RegulatoryFact(l.key(), text(l), String.join("; ", l.sources()), citation(l)))
-                .toList();
+    List<RegulatoryFact> of(Optional<WasteStream> stream, ContainerState state) {
+        boolean aqueous = stream.filter(s -> s.key().startsWith(AQUEOUS)).isPresent();
+        List<RegulatoryFact> facts = new ArrayList<>();
+        stream.flatMap(this::codes).ifPresent(facts::add);
+        reference.regulatoryLimits().stream()
+                .filter(l -> l.bearsOn().contains(EVERY)
+                        || l.bearsOn().contains(aqueous ? AQUEOUS : OTHER)
+                        || stream.filter(s -> l.bearsOn().contains(s.key())).isPresent()
+                        || state.grams().keySet().stream().anyMatch(name -> isOf(l, name)))
+                .map(l -> new RegulatoryFact(
+                        l.key(), text(l, state), String.join("; ", l.sources()), citation(l.sources())))
+                .forEach(facts::add);
+        return List.copyOf(facts);
     }
 
-    private String citation(RegulatoryLimit limit) {
-        return limit.sources().stream()
+    /** The codes that the person who determines the waste may need to look up, and what the stream keeps out. */
+    private Optional<RegulatoryFact> codes(WasteStream stream) {
+        List<String> codes = new ArrayList<>();
+        stream.europeanCode()
+                .ifPresent(code -> codes.add("European List of Waste " + code
+                        + stream.europeanText().map(text -> " (" + text + ")").orElse("")));
+        stream.usCodes().ifPresent(code -> codes.add("US " + code));
+        stream.keepOut().ifPresent(out -> codes.add("commonly kept out: " + out));
+        return codes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new RegulatoryFact(
+                        stream.key(),
+                        "Entries to look up for " + stream.name() + ": " + String.join("; ", codes),
+                        String.join("; ", stream.sources()),
+                        citation(stream.sources())));
+    }
+
+    /** True where contents are one of the substances of a limit, or hold its element by the formula of their solute. */
+    private boolean isOf(RegulatoryLimit limit, String name) {
+        Set<String> elements = substances.solute(name).stream()
+                .flatMap(solute -> elements(solute.formula()).stream())
+                .collect(Collectors.toSet());
+        return limit.substances().stream()
+                .anyMatch(substance -> substance.equalsIgnoreCase(name) || elements.contains(substance));
+    }
+
+    private static Set<String> elements(String formula) {
+        try {
+            return Formula.parse(formula).composition().keySet();
+        } catch (IllegalFormulaException e) {
+            return Set.of();
+        }
+    }
+
+    private String citation(List<String> sources) {
+        return sources.stream()
                 .map(key -> reference.source(key).map(Source::citation).orElse(key))
                 .collect(Collectors.joining("; "));
     }
 
-    private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    /** Contents whose flash point lies below a limit in °C, with it. */
+    private String flashing(RegulatoryLimit limit, ContainerState state) {
+        if (limit.unit().filter(unit -> unit.startsWith(CELSIUS)).isEmpty()
+                || limit.value().isEmpty()) {
+            return "";
+        }
+        List<String> below = new ArrayList<>();
+        state.grams()
+                .keySet()
+                .forEach(name -> reference
+                        .solvent(name)
+                        .flatMap(Solvent::flashPoint)
+                        .ifPresent(point -> {
+                            if (isBelow(point, limit.value().getAsDouble())) {
+                                below.add(name + " " + point + " °C");
+                            }
+                        }));
+        return below.isEmpty() ? "" : "; flash points here: " + String.join(", ", below);
     }
 
-    private static String text(RegulatoryLimit limit) {
+    /** A flash point as the table writes it: a number, {@code <-20}, or {@code none}. */
+    private static boolean isBelow(String flashPoint, double celsius) {
+        String number = flashPoint.startsWith("<") ? flashPoint.substring(1) : flashPoint;
+        return number.matches("-?\\d+(\\.\\d+)?") && Double.parseDouble(number) < celsius;
+    }
+
+    private String text(RegulatoryLimit limit, ContainerState state) {
         String value = limit.value().isPresent()
                 ? ": "
                         + (plain(limit.value().getAsDouble()) + " "
                                         + limit.unit().orElse(""))
                                 .strip()
                 : "";
-        return limit.name() + " (" + limit.meaning() + ")" + value;
+        return limit.name() + " (" + limit.meaning() + ")" + value + flashing(limit, state);
     }
 
     /** As the regulation writes it: 60, 12.5. */

@@ -129,9 +129,15 @@ public final class HazardNotes {
     }
 
     private String origin(Hazard hazard, OptionalDouble massPercent) {
-        String origin = hazard.basis() == Basis.SOURCE
-                ? citations(hazard.sources())
-                : hazard.basis().word();
+        String origin = (hazard.basis() == Basis.SOURCE
+                        ? citations(hazard.sources())
+                        : hazard.basis().word())
+                + hazard.statementNote().map(n -> "; " + n).orElse("")
+                + (hazard.statementKind().equals("supplier") ? "; as suppliers classify" : "")
+                + (hazard.furtherSupplierStatements().isEmpty()
+                        ? ""
+                        : "; suppliers often add " + String.join(", ", hazard.furtherSupplierStatements())
+                                + " (from memory)");
         if (massPercent.isEmpty()) {
             return origin;
         }

@@ -23,10 +23,13 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Basis;
+import workuptally.reference.ClassBehaviour;
 import workuptally.reference.Hazard;
 import workuptally.reference.ReactivityPair;
 import workuptally.reference.Reference;
+import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.Meeting;
@@ -38,20 +41,6 @@ import workuptally.tally.layers.Meetings;
  */
 final class OperationHazards {
     private static final String PRACTICE = "common practice";
-    /** Vapour pressure from which a closed funnel asks for care; common practice. */
-    private static final double PRESSURE_KILOPASCALS = 30;
-    /** Distance to the boiling point below which nothing is shaken; common practice. */
-    private static final double NEAR_BOILING_KELVIN = 15;
-    /** Strength from which a neutralisation is felt; common practice. */
-    private static final double HEAT_MOLES_PER_LITRE = 3;
-
-    /** Carbon and oxygen over nitrogen below which an organic azide is commonly not isolated; common practice. */
-    private static final double LEAST_CARBON_AND_OXYGEN_PER_NITROGEN = 3;
-
-    private static final Set<String> STRONG = Set.of("HCl", "HBr", "HNO3", "H2SO4", "H3PO4", "NaOH", "KOH", "LiOH");
-
-    private static final Set<String> REACTIVE =
-            Set.of("hydride", "organometallic", "water-reactive", "acid-chloride", "alkali-metal");
 
     private final Reference reference;
     private final Substances substances;
@@ -95,7 +84,7 @@ final class OperationHazards {
         List<HazardNote> notes = new ArrayList<>();
         for (Product product : run.products()) {
             carbonAndOxygenPerNitrogen(product.formula())
-                    .filter(ratio -> ratio < LEAST_CARBON_AND_OXYGEN_PER_NITROGEN)
+                    .filter(ratio -> ratio < reference.value(Threshold.AZIDE_RATIO))
                     .ifPresent(ratio -> notes.add(new HazardNote(
                             "product " + product.name(),
                             List.of(),
@@ -150,7 +139,7 @@ final class OperationHazards {
                 .map(a -> new Antoine(a.a(), a.b(), a.c(), a.fromCelsius(), a.toCelsius()))
                 .filter(a -> a.holdsAt(roomCelsius))
                 .map(a -> a.kilopascals(roomCelsius))
-                .filter(p -> p > PRESSURE_KILOPASCALS)
+                .filter(p -> p > reference.value(Threshold.FUNNEL_PRESSURE))
                 .map(p -> new HazardNote(
                         "shaking with " + solvent.name(),
                         List.of(),
@@ -192,8 +181,12 @@ final class OperationHazards {
                 .map(Entered::value)
                 .orElseGet(
                         () -> wash.map(w -> w.molarityMolesPerLitre().orElse(0)).orElse(0.0));
-        boolean acidOrBase = wash.filter(w -> STRONG.contains(w.formula())).isPresent();
-        if (!neutralises || !acidOrBase || strength < HEAT_MOLES_PER_LITRE) {
+        boolean acidOrBase = wash.flatMap(Wash::solute)
+                .flatMap(reference::solute)
+                .flatMap(Solute::behaviour)
+                .filter(b -> b == Solute.Behaviour.STRONG_ACID || b == Solute.Behaviour.STRONG_BASE)
+                .isPresent();
+        if (!neutralises || !acidOrBase || strength < reference.value(Threshold.HEAT_FROM)) {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(
@@ -209,7 +202,8 @@ final class OperationHazards {
             return Optional.empty();
         }
         return solvents.stream()
-                .filter(s -> temperature.get() > s.boilingPointCelsius() - NEAR_BOILING_KELVIN)
+                .filter(s ->
+                        temperature.get() > s.boilingPointCelsius() - reference.value(Threshold.SHAKEN_BELOW_BOILING))
                 .findFirst()
                 .map(s -> new HazardNote(
                         "step " + step.number() + " at " + say("%.0f °C", temperature.get()),
@@ -236,7 +230,8 @@ final class OperationHazards {
                 .anyMatch(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL);
         List<String> formers = solvents.stream()
                 .filter(Solvent::peroxideFormer)
-                .map(Solvent::name)
+                .map(s -> s.name()
+                        + s.peroxideClass().map(c -> " (class " + c + ")").orElse(""))
                 .toList();
         if (!evaporates || formers.isEmpty()) {
             return Optional.empty();
@@ -251,7 +246,10 @@ final class OperationHazards {
     private Optional<HazardNote> quench(Charge charge) {
         Material material = substances.material(charge.material(), charge.formula());
         Optional<Hazard> listed = material.hazard();
-        if (material.classes().stream().noneMatch(REACTIVE::contains) && !AirSensitive.is(material)) {
+        boolean reacts = material.classes().stream()
+                .flatMap(c -> reference.classBehaviour(c).stream())
+                .anyMatch(ClassBehaviour::reactsWithWater);
+        if (!reacts && !AirSensitive.is(material)) {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(

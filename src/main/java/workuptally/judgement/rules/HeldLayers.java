@@ -109,7 +109,7 @@ public final class HeldLayers {
                             + " person responsible that none is left before any acid goes in.",
                     r.gainGrams(), r.pH().getAsDouble(), r.acidCaution());
         }
-        String gas = r.carbonDioxideMillimoles() < Reextraction.SMALLEST_GAS_MILLIMOLES
+        String gas = r.carbonDioxideMillimoles() == 0
                 ? ""
                 : FindingList.say(
                         " (slowly, in the open vessel: up to %.0f mmol of carbon dioxide)",

@@ -56,9 +56,9 @@ final class ExplainedGains {
             draft.note("Needs about " + numbers.decimals(Math.abs(gain.acidMillimoles()), 1) + " mmol "
                     + (gain.acidMillimoles() > 0 ? "acid" : "base") + ", "
                     + numbers.decimals(gain.addedMillilitres(), 1) + " mL of "
-                    + numbers.plain(Reextraction.ACID_MOLES_PER_LITRE) + " mol/L, counted in V(aq).");
+                    + numbers.plain(gain.addedMolesPerLitre()) + " mol/L, counted in V(aq).");
         }
-        if (gain.carbonDioxideMillimoles() >= Reextraction.SMALLEST_GAS_MILLIMOLES) {
+        if (gain.carbonDioxideMillimoles() > 0) {
             draft.note("Sets free up to " + numbers.decimals(gain.carbonDioxideMillimoles(), 1)
                     + " mmol of carbon dioxide: add the acid slowly to the open vessel, before any shaking.");
         }

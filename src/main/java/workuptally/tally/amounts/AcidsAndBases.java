@@ -2,40 +2,29 @@ package workuptally.tally.amounts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
+import workuptally.material.Part;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.PartitionRow;
+import workuptally.reference.Solute;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 
 /**
- * Equivalents of acid and base that charges and washes bring. Known mineral acids, hydroxides and carbonates by formula; weak acids by
- * the character in Products or by a pKa of the reference data below 6.4, the first pKa of carbonic acid (memory: textbook value 6.35),
- * above which hydrogencarbonate does not take them up.
+ * Equivalents of acid and base that charges and washes bring: by the table of solutes, and for weak acids by the character in Products or
+ * by a pKa of the reference data below that of the first proton of carbonic acid, above which hydrogencarbonate does not take them up.
  */
 public final class AcidsAndBases {
-    private static final double CARBONIC_ACID_PKA = 6.4;
-    private static final List<Known> PER_MOLE = List.of(
-            new Known("HCl", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("HBr", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("HNO3", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("H2SO4", new Equivalents(2, 0, 0, 0, 0)),
-            new Known("KHSO4", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("NaHSO4", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("H3PO4", new Equivalents(1, 0, 0, 0, 0)),
-            new Known("C6H8O7", new Equivalents(0, 3, 0, 0, 0)),
-            new Known("LiOH", new Equivalents(0, 0, 1, 0, 0)),
-            new Known("NaOH", new Equivalents(0, 0, 1, 0, 0)),
-            new Known("KOH", new Equivalents(0, 0, 1, 0, 0)),
-            new Known("Na2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            new Known("K2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            new Known("Cs2CO3", new Equivalents(0, 0, 0, 1, 0)),
-            new Known("NaHCO3", new Equivalents(0, 0, 0, 0, 1)),
-            new Known("KHCO3", new Equivalents(0, 0, 0, 0, 1)));
+    private static final String ACID = "acid";
+    private static final String BASE = "base";
 
     private final Run run;
     private final Substances substances;
@@ -48,32 +37,84 @@ public final class AcidsAndBases {
     /** Of a charge as put in. */
     public Equivalents of(ChargeAmount amount) {
         double millimoles = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
-        Equivalents known = perMole(amount.charge().formula());
-        if (known == Equivalents.NONE && isWeakAcid(amount.charge().material())) {
-            known = new Equivalents(0, 1, 0, 0, 0);
+        String material = amount.charge().material();
+        Equivalents known = solute(material, formula(amount.charge().formula()))
+                .map(this::perMole)
+                .orElse(Equivalents.NONE);
+        if (known.equals(Equivalents.NONE)) {
+            known = ofMaterial(amount.charge());
         }
-        return times(known, millimoles);
+        if (known.equals(Equivalents.NONE) && isWeakAcid(material)) {
+            known = Equivalents.ofWeakAcid(1);
+        }
+        return known.times(millimoles);
     }
 
-    /** Of a workup addition, all portions. */
+    /**
+     * Of one mole by the table of materials: acids, what water makes of acid chlorides and anhydrides (hydrogen halides count as mineral
+     * acid), amines and other bases.
+     */
+    private Equivalents ofMaterial(Charge charge) {
+        Part part = part(charge);
+        Optional<MaterialRow> row = part.row();
+        double acid = row.map(MaterialRow::acidMolesPerMole)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        double base = row.map(MaterialRow::baseMolesPerMole)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        if (acid > 0 && (part.isDestroyedByWater() || part.classes().contains(ACID))) {
+            double halide = gasesWithWater(charge).stream()
+                    .filter(gas -> isHydrogenHalide(gas.name()))
+                    .mapToDouble(gas -> gas.molesPerMole().getAsDouble())
+                    .sum();
+            double strong = Math.min(acid, halide);
+            return Equivalents.ofStrongAcid(strong).plus(Equivalents.ofWeakAcid(acid - strong));
+        }
+        return base > 0 && part.classes().contains(BASE) ? new Equivalents(0, 0, 0, 0, 0, base, 0) : Equivalents.NONE;
+    }
+
+    private boolean isHydrogenHalide(String gas) {
+        return substances
+                .solute(gas)
+                .flatMap(Solute::behaviour)
+                .filter(b -> b == Solute.Behaviour.STRONG_ACID)
+                .isPresent();
+    }
+
+    /** Gases that water sets free from a charge, with a known amount of each. */
+    public List<MaterialRow.Gas> gasesWithWater(Charge charge) {
+        return part(charge).row().stream()
+                .flatMap(row -> row.gases().stream())
+                .filter(gas -> gas.with().isEmpty() && gas.molesPerMole().isPresent())
+                .toList();
+    }
+
+    private Part part(Charge charge) {
+        return substances.material(charge.material(), formula(charge.formula())).main();
+    }
+
+    /** Of a workup addition, all portions: by the molarity of its own cell, else by the capacity of the wash. */
     public Equivalents of(Addition addition) {
         Optional<Wash> wash = substances.wash(addition.material());
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
-        if (wash.isEmpty() || millilitres == 0) {
+        Optional<Solute> solute = wash.flatMap(w -> solute(w.solute().orElse(""), formula(w.formula())));
+        if (solute.isEmpty() || millilitres == 0) {
             return Equivalents.NONE;
         }
-        double molarity = addition.step()
-                .molarityMolesPerLitre()
-                .entered()
-                .map(Entered::value)
-                .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
-        return times(perMole(wash.get().formula()), molarity * millilitres);
+        Equivalents perMole = perMole(solute.get());
+        Optional<Double> typed =
+                addition.step().molarityMolesPerLitre().entered().map(Entered::value);
+        double ofWash = perMole.acid() > 0
+                ? wash.get().acidMillimolesPerMillilitre().orElse(0) / perMole.acid()
+                : perMole.base() > 0 ? wash.get().baseMillimolesPerMillilitre().orElse(0) / perMole.base() : 0;
+        return perMole.times(typed.orElse(ofWash) * millilitres);
     }
 
     /** True for a substance whose protons hydrogencarbonate takes up. */
     public boolean isWeakAcid(String substance) {
-        return pKaOfAcid(substance).filter(p -> p < CARBONIC_ACID_PKA).isPresent();
+        return pKaOfAcid(substance).filter(p -> p < weakAcidsBelow()).isPresent();
     }
 
     /** pKa of an acid by the Products table, else by the reference data. */
@@ -100,42 +141,52 @@ public final class AcidsAndBases {
                 .map(Entered::value);
     }
 
-    /** Of an amount of a substance by its formula, mmol. */
-    public Equivalents of(Optional<Formula> formula, double millimoles) {
-        return times(formula.map(AcidsAndBases::perMole).orElse(Equivalents.NONE), millimoles);
+    /** Of an amount of a component of the layer map, mmol. */
+    public Equivalents of(String component, Optional<Formula> formula, double millimoles) {
+        return solute(component, formula)
+                .map(this::perMole)
+                .orElse(Equivalents.NONE)
+                .times(millimoles);
     }
 
-    private Equivalents perMole(String formula) {
-        if (formula.isBlank()) {
-            return Equivalents.NONE;
-        }
+    /** The solute a name means, else the one of its formula. */
+    public Optional<Solute> solute(String name, Optional<Formula> formula) {
+        return substances.solute(name).or(() -> formula.flatMap(substances::soluteOf));
+    }
+
+    private Optional<Formula> formula(String text) {
         try {
-            return perMole(substances.formula(formula));
+            return text.isBlank() ? Optional.empty() : Optional.of(substances.formula(text));
         } catch (IllegalFormulaException e) {
-            return Equivalents.NONE;
+            return Optional.empty();
         }
     }
 
-    private static Equivalents perMole(Formula formula) {
-        return PER_MOLE.stream()
-                .filter(known -> known.formula().sameComposition(formula))
-                .map(Known::perMole)
-                .findFirst()
+    private Equivalents perMole(Solute solute) {
+        double acid = solute.acidMolesPerMole();
+        double base = solute.baseMolesPerMole();
+        return solute.behaviour()
+                .map(behaviour -> switch (behaviour) {
+                    case STRONG_ACID -> Equivalents.ofStrongAcid(acid);
+                    case WEAK_ACID -> Equivalents.ofWeakAcid(acid);
+                    case VERY_WEAK_ACID -> Equivalents.NONE;
+                    case STRONG_BASE -> new Equivalents(0, 0, base, 0, 0, 0, 0);
+                    case CARBONATE -> new Equivalents(0, 0, 0, base / 2, 0, 0, 0);
+                    case HYDROGENCARBONATE -> new Equivalents(0, 0, 0, 0, base, 0, 0);
+                    case WEAK_BASE ->
+                        takesWeakAcids(solute)
+                                ? new Equivalents(0, 0, 0, 0, 0, base, 0)
+                                : new Equivalents(0, 0, 0, 0, 0, 0, base);
+                })
                 .orElse(Equivalents.NONE);
     }
 
-    private static Equivalents times(Equivalents perMole, double millimoles) {
-        return new Equivalents(
-                perMole.strongAcid() * millimoles,
-                perMole.weakAcid() * millimoles,
-                perMole.strongBase() * millimoles,
-                perMole.carbonate() * millimoles,
-                perMole.hydrogencarbonate() * millimoles);
+    /** True where the last constant of its acid lies above those of the weak acids. */
+    private boolean takesWeakAcids(Solute solute) {
+        return solute.pKa().stream().anyMatch(pKa -> pKa > weakAcidsBelow());
     }
 
-    private record Known(Formula formula, Equivalents perMole) {
-        Known(String formula, Equivalents perMole) {
-            this(Formula.parse(formula), perMole);
-        }
+    private double weakAcidsBelow() {
+        return substances.value(Threshold.TAKEN_UP_BY_HYDROGENCARBONATE);
     }
 }

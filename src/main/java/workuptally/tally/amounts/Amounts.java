@@ -15,14 +15,13 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.reference.Threshold;
 
 /**
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
 public final class Amounts {
-    /** Relative difference of a typed molar mass above which the figure as typed is shown beside; common practice. */
-    static final double TYPED_MOLAR_MASS_DIFFERS = 0.001;
 
     private final Readings readings;
     private final Limits limits;
@@ -231,7 +230,8 @@ public final class Amounts {
             amount = Optional.of(pure.over(molarMass.getAsDouble()));
             Optional<Entered> typed = charge.molarMassGramsPerMole().entered();
             if (typed.isPresent()
-                    && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1) > TYPED_MOLAR_MASS_DIFFERS) {
+                    && Math.abs(typed.get().value() / molarMass.getAsDouble() - 1)
+                            > substances.value(Threshold.MOLAR_MASS_DIFFERS)) {
                 asTyped = OptionalDouble.of(pure.value() / typed.get().value());
             }
             equation = String.format(

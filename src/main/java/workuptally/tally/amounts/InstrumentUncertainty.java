@@ -11,8 +11,6 @@ import workuptally.model.Lot;
 
 /** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
 public final class InstrumentUncertainty {
-    /** A drop is 0.03 to 0.07 mL by dropper and liquid: a rectangle of that width has a standard deviation of a quarter; common practice. */
-    private static final double DROPS_FRACTION = 0.25;
 
     private static final double TOP_PAN_GRAMS = 1000;
     private static final int TOP_PAN_DECIMALS = 2;
@@ -155,7 +153,7 @@ public final class InstrumentUncertainty {
     private double widened(Entered number, double standardUncertainty) {
         double relative = switch (number.qualifier()) {
             case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;
-            case DROPS -> DROPS_FRACTION;
+            case DROPS -> limits.value(Limit.DROPS_RELATIVE) / 100;
             default -> 0;
         };
         return Math.max(standardUncertainty, relative * Math.abs(number.value()));

@@ -19,14 +19,19 @@ import workuptally.material.Material;
 import workuptally.material.MaterialReader;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
+import workuptally.reference.ClassBehaviour;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.LayerFacts;
 import workuptally.reference.Liquid;
+import workuptally.reference.Metal;
 import workuptally.reference.Oxidant;
 import workuptally.reference.PartitionRow;
 import workuptally.reference.Reference;
 import workuptally.reference.Solute;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
+import workuptally.reference.StreamRule;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.reference.WasteStream;
 
@@ -36,9 +41,11 @@ import workuptally.reference.WasteStream;
  * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread.
  */
 public final class Substances {
-    private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
+    /** Isomers of these are many, so that a formula of them alone names nothing. */
+    private static final Set<String> ELEMENTS_OF_ORGANIC_MATTER =
+            Set.of("C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I");
+
     private static final String WATER = "water";
-    private static final double ORGANIC_EXPANSION_PER_KELVIN = 0.0012;
 
     private final Reference reference;
     private final AtomicWeights atomicWeights;
@@ -46,6 +53,7 @@ public final class Substances {
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
     private final MaterialReader materials;
+    private final List<SoluteFormula> solutes;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -66,6 +74,9 @@ public final class Substances {
         }
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
+        this.solutes = reference.solutes().stream()
+                .map(solute -> new SoluteFormula(solute, formula(solute.formula())))
+                .toList();
     }
 
     private Substances(Substances shared) {
@@ -73,6 +84,7 @@ public final class Substances {
         this.atomicWeights = shared.atomicWeights;
         this.formulas = shared.formulas;
         this.materials = shared.materials;
+        this.solutes = shared.solutes;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -93,6 +105,11 @@ public final class Substances {
     /** The atomic weights in force. */
     public AtomicWeights atomicWeights() {
         return atomicWeights;
+    }
+
+    /** What a written name means, with the formula that stands beside it. */
+    public Material material(String written, Optional<Formula> formula) {
+        return materials.read(written, formula);
     }
 
     /** What a written name means. */
@@ -142,7 +159,7 @@ public final class Substances {
     }
 
     /** Molar mass of a listed solvent, liquid reagent or product, g/mol. */
-    OptionalDouble molarMassGramsPerMole(String name) {
+    public OptionalDouble molarMassGramsPerMole(String name) {
         Optional<Solvent> solvent =
                 solvent(name).filter(s -> s.molarMassGramsPerMole().isPresent());
         Optional<Liquid> liquid = solvent.isPresent() ? Optional.empty() : liquid(name);
@@ -209,8 +226,8 @@ public final class Substances {
     }
 
     /**
-     * Density of a liquid at a temperature over that at 20 °C: by the slope of the solvent table, else for an organic solvent by an
-     * expansion of 0.0012 per kelvin (common practice: most lie between 0.0009 and 0.0016), else by the slope of water.
+     * Density of a liquid at a temperature over that at 20 °C: by the slope of the solvent table, else for an organic solvent by the
+     * usual expansion of the bench rules, else by the slope of water.
      *
      * @param celsius within 40 K of 20 °C
      */
@@ -223,7 +240,7 @@ public final class Substances {
                 .map(d -> Mixture.atTemperature(
                                 d.gramsPerMillilitre(), d.changePerKelvin().getAsDouble(), celsius)
                         / d.gramsPerMillilitre())
-                .orElseGet(() -> Mixture.expanded(1, ORGANIC_EXPANSION_PER_KELVIN, celsius));
+                .orElseGet(() -> Mixture.expanded(1, value(Threshold.EXPANSION), celsius));
     }
 
     /** Rows are met again and again, and comparing them whole would cost more than finding them. */
@@ -273,10 +290,52 @@ public final class Substances {
 
     /** A waste stream by key. */
     public Optional<WasteStream> wasteStream(String key) {
-        Optional<WasteStream> stream = reference.wasteStream(key);
+        Optional<WasteStream> stream = reference.streams().find(key);
         stream.ifPresent(this::use);
         return stream;
     }
+
+    /** The rule that decides the stream of a layer. */
+    public Optional<StreamRule> streamRule(LayerFacts layer) {
+        Optional<StreamRule> rule = reference.streams().ruleFor(layer);
+        rule.ifPresent(this::use);
+        return rule;
+    }
+
+    /** The stream for what no rule knows. */
+    public WasteStream askFirst() {
+        return reference.streams().askFirst();
+    }
+
+    /** What becomes of a class of materials. */
+    public Optional<ClassBehaviour> classBehaviour(String materialClass) {
+        return reference.classBehaviour(materialClass);
+    }
+
+    /** Classes that a material has by holding an element; none for one that is no heavy metal. */
+    public List<String> classesOfElement(String symbol) {
+        return reference.metals().stream()
+                .filter(metal -> metal.element().equals(symbol))
+                .findFirst()
+                .map(Metal::classes)
+                .orElse(List.of());
+    }
+
+    /** The solute with a composition that tells what it is: one without carbon or without hydrogen, or with a metal of the salts. */
+    public Optional<Solute> soluteOf(Formula formula) {
+        boolean organic = formula.count("C") > 0
+                && formula.count("H") > 0
+                && formula.composition().keySet().stream().allMatch(ELEMENTS_OF_ORGANIC_MATTER::contains);
+        return organic
+                ? Optional.empty()
+                : solutes.stream()
+                        .filter(solute -> solute.formula().sameComposition(formula))
+                        .map(SoluteFormula::solute)
+                        .findFirst();
+    }
+
+    /** A solute with its formula as read. */
+    private record SoluteFormula(Solute solute, Formula formula) {}
 
     /** True for a listed solvent other than water. */
     public boolean isOrganicSolvent(String name) {
@@ -293,11 +352,17 @@ public final class Substances {
                         > 0.5;
     }
 
-    /** True for diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
+    /** True for solvents that boil as low as diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
     public boolean isVeryVolatile(String name) {
         return solvent(name)
-                .filter(s -> VERY_VOLATILE.contains(s.name().toLowerCase(java.util.Locale.ROOT)))
+                .filter(s -> s.boilingPointCelsius() <= value(Threshold.VERY_VOLATILE_BELOW))
                 .isPresent();
+    }
+
+    /** A figure of the bench, in the unit of its row; the row is remembered. */
+    public double value(Threshold threshold) {
+        use(reference.benchRule(threshold));
+        return reference.value(threshold);
     }
 
     /** The solute that a name means, whatever its strength. */

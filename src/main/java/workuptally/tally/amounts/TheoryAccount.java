@@ -13,6 +13,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Theory.Limiting;
 import workuptally.tally.amounts.Theory.ProductTheory;
 
@@ -23,14 +24,15 @@ import workuptally.tally.amounts.Theory.ProductTheory;
  * that differ by less than twice the uncertainty of their difference are both named as limiting. n in mmol, M in g/mol, m in g.
  */
 public final class TheoryAccount {
-    private static final double TELLS_APART = 2;
     private static final double HALF = 0.5;
 
     private final Readings readings;
     private final MolarMasses molarMasses;
+    private final Substances substances;
     private final Omissions omissions;
 
-    public TheoryAccount(Readings readings, MolarMasses molarMasses, Omissions omissions) {
+    public TheoryAccount(Readings readings, MolarMasses molarMasses, Substances substances, Omissions omissions) {
+        this.substances = substances;
         this.readings = readings;
         this.molarMasses = molarMasses;
         this.omissions = omissions;
@@ -89,12 +91,12 @@ public final class TheoryAccount {
     }
 
     /** The partner that allows the least, and those that cannot be told from it. */
-    private static List<Limiting> limiting(List<Partner> ranked) {
+    private List<Limiting> limiting(List<Partner> ranked) {
         List<Limiting> limiting = new ArrayList<>();
         for (Partner candidate : ranked) {
             MeasuredValue excess =
                     candidate.extentMillimoles().minus(ranked.get(0).extentMillimoles());
-            if (excess.value() <= TELLS_APART * excess.standardUncertainty()) {
+            if (excess.value() <= substances.value(Threshold.LIMITING_TOLD_APART) * excess.standardUncertainty()) {
                 limiting.add(new Limiting(candidate.material(), candidate.amountMillimoles()));
             }
         }
@@ -132,8 +134,9 @@ public final class TheoryAccount {
         MeasuredValue amount = extent.times(share);
         double typedMolarMass =
                 product.molarMassGramsPerMole().entered().map(Entered::value).orElse(molarMass.getAsDouble());
-        boolean differs = Math.abs(extentAsTyped / extent.value() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS
-                || Math.abs(typedMolarMass / molarMass.getAsDouble() - 1) > Amounts.TYPED_MOLAR_MASS_DIFFERS;
+        boolean differs = Math.abs(extentAsTyped / extent.value() - 1) > substances.value(Threshold.MOLAR_MASS_DIFFERS)
+                || Math.abs(typedMolarMass / molarMass.getAsDouble() - 1)
+                        > substances.value(Threshold.MOLAR_MASS_DIFFERS);
         OptionalDouble asTyped =
                 differs ? OptionalDouble.of(extentAsTyped * share * typedMolarMass / 1000) : OptionalDouble.empty();
         return Optional.of(new ProductTheory(

@@ -11,7 +11,9 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
 import workuptally.tally.layers.DryingCake;
@@ -25,10 +27,9 @@ import workuptally.tally.layers.UnlabelledPhase;
 public final class ProductWhereabouts implements Whereabouts {
     /** Loss on glass at small scale, fraction of theory (common practice). */
     private static final Drying.Range TRANSFER_LOSS = new Drying.Range(0.01, 0.02);
-    /** Normal boiling point below which a product can leave with the solvent, °C (common practice). */
-    private static final double VOLATILE_BELOW_CELSIUS = 150;
 
     private final Run run;
+    private final Substances substances;
     private final List<LayerTally> layers;
     private final List<DryingCake> cakes;
     private final List<UnlabelledPhase> unlabelled;
@@ -37,12 +38,14 @@ public final class ProductWhereabouts implements Whereabouts {
 
     public ProductWhereabouts(
             Run run,
+            Substances substances,
             List<LayerTally> layers,
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
             Found found) {
         this.run = run;
+        this.substances = substances;
         this.layers = layers;
         this.cakes = cakes;
         this.unlabelled = unlabelled;
@@ -130,9 +133,10 @@ public final class ProductWhereabouts implements Whereabouts {
                                 "rinse the cake and weigh the residue of the rinse")));
     }
 
-    private static Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
-        Optional<Entered> boils =
-                product.boilingPointCelsius().entered().filter(b -> b.value() < VOLATILE_BELOW_CELSIUS);
+    private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
+        Optional<Entered> boils = product.boilingPointCelsius()
+                .entered()
+                .filter(b -> b.value() < substances.value(Threshold.VOLATILE_BELOW));
         return boils.map(b -> new Candidate(
                 "distillate " + distillate.label(),
                 0,

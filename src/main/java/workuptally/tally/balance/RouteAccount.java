@@ -19,6 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
@@ -38,13 +39,12 @@ import workuptally.tally.layers.ProductInWater;
  * <p>The band of a partition figure is that of P and of a pH ± 0.1; the band of a charge balance that of 1 % in each strength.
  */
 public final class RouteAccount {
-    private static final double PH_READING = 0.1;
-    private static final double EQUIVALENT_RELATIVE = 0.01;
     private static final double NEUTRAL_PH = 7;
 
     private final Run run;
     private final Limits limits;
     private final LayerGraph graph;
+    private final Substances substances;
     private final AcidsAndBases acidsAndBases;
     private final Materials materials;
     private final MolarMasses molarMasses;
@@ -66,6 +66,7 @@ public final class RouteAccount {
         this.run = run;
         this.limits = limits;
         this.graph = graph;
+        this.substances = substances;
         this.acidsAndBases = new AcidsAndBases(run, substances);
         this.materials = new Materials(substances);
         this.molarMasses = molarMasses;
@@ -154,7 +155,7 @@ public final class RouteAccount {
         OptionalDouble molarMass = molarMasses.of(content.substance());
         double salt = AcidBase.residualSaltMillimoles(sum.strongBase(), sum.strongAcid());
         double volume = layer.volumeMillilitres().orElseThrow().value();
-        boolean clean = sum.carbonate() + sum.hydrogencarbonate() == 0;
+        boolean clean = sum.isOfStrongAcidsAndBases();
         if (molarMass.isEmpty()
                 || salt <= 0
                 || !clean
@@ -163,7 +164,7 @@ public final class RouteAccount {
         }
         double gramsPerMillimole = molarMass.getAsDouble() / 1000;
         double half = limits.value(Limit.COVERAGE_FACTOR)
-                * EQUIVALENT_RELATIVE
+                * substances.value(Threshold.EQUIVALENT_STRENGTH)
                 * Math.hypot(sum.strongBase(), sum.strongAcid());
         return Optional.of(new Route(
                 layer.label(),
@@ -232,7 +233,7 @@ public final class RouteAccount {
         int portions = (int) Math.round(step.get().portionCount());
         double reading = pH.map(Entered::value).orElse(NEUTRAL_PH);
         double volume = layer.volumeMillilitres().orElseThrow().value();
-        double shift = Math.pow(10, partition.get().isIonisable() ? PH_READING : 0);
+        double shift = Math.pow(10, partition.get().isIonisable() ? substances.value(Threshold.PH_READING) : 0);
         List<Step> earlier = earlierExtractions(step.get());
         double there = productAfter(earlier.isEmpty() ? step.get() : earlier.get(0), content.substance());
         double d = partition.get().distributionRatio(reading);

@@ -11,11 +11,13 @@ import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.ProductYield.PercentOf;
 import workuptally.tally.amounts.ProductYield.Stage;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.amounts.YieldBasis;
@@ -29,17 +31,24 @@ import workuptally.tally.layers.LayerGraph;
  * where the stream is what was found in all that became of it: isolated, lost to later layers, and sampled.
  */
 public final class YieldAccount {
-    private static final double LEAST_CONVERSION = 0.2;
 
     private final Run run;
     private final Readings readings;
+    private final Substances substances;
     private final LayerGraph graph;
     private final Optional<Theory> theory;
     private final Found found;
     private final Omissions omissions;
 
     public YieldAccount(
-            Run run, Readings readings, LayerGraph graph, Optional<Theory> theory, Found found, Omissions omissions) {
+            Run run,
+            Readings readings,
+            Substances substances,
+            LayerGraph graph,
+            Optional<Theory> theory,
+            Found found,
+            Omissions omissions) {
+        this.substances = substances;
         this.run = run;
         this.readings = readings;
         this.graph = graph;
@@ -127,7 +136,7 @@ public final class YieldAccount {
                     .reduce(MeasuredValue::plus);
             conversion = recovered.map(r -> readings.exact(1).minus(r.over(limiting.amountMillimoles())));
         }
-        return conversion.filter(x -> x.value() >= LEAST_CONVERSION);
+        return conversion.filter(x -> x.value() >= substances.value(Threshold.LEAST_CONVERSION));
     }
 
     /** The yield over Π(1 − f), with f the share of the product stream that each aliquot took; empty without such an aliquot. */

@@ -15,7 +15,6 @@ import workuptally.tally.layers.LayerFlow;
 
 /** Fill of the funnel at every shake: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
 public final class ContactAccount {
-    private static final String FUNNEL = "separatory-funnel";
 
     private final Run run;
     private final Limits limits;
@@ -65,7 +64,6 @@ public final class ContactAccount {
 
     private double smallestThatFits(double millilitres, double limit) {
         List<Double> sizes = substances.reference().glassware().stream()
-                .filter(g -> g.kind().equals(FUNNEL))
                 .map(Glassware::nominalMillilitres)
                 .sorted()
                 .toList();

@@ -13,7 +13,7 @@ import workuptally.chemistry.Extraction;
  * @param totalMillilitres all portions together, mL
  * @param extractedMillilitres the phase that is extracted, mL
  * @param plannedPortions portions planned
- * @param bestPortions fewest portions after which one more would gain less than {@link #SMALLEST_GAIN_PERCENT} of the product
+ * @param bestPortions fewest portions after which one more would gain too little of the product to be worth it
  */
 public record ExtractionSplit(
         String product,
@@ -24,8 +24,6 @@ public record ExtractionSplit(
         double extractedMillilitres,
         int plannedPortions,
         int bestPortions) {
-    /** Gain that is still worth a portion more, % of the product; common practice. */
-    public static final double SMALLEST_GAIN_PERCENT = 2;
 
     /** Product that stays behind as planned, %. */
     public double leftAsPlannedPercent() {

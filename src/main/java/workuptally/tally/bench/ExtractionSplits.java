@@ -10,7 +10,9 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.PartitionModel;
@@ -21,18 +23,18 @@ import workuptally.tally.layers.PartitionModel;
  * the planner's to divide.
  */
 final class ExtractionSplits {
-    /** The extracting phase may be this much larger than what is added, for what it takes up of the other. */
-    private static final double LARGEST_SWELLING = 1.15;
 
     private static final double NOT_USED = 7;
 
     private final Run run;
+    private final Substances substances;
     private final Materials materials;
     private final LayerFlow flow;
 
-    ExtractionSplits(Run run, Materials materials, LayerFlow flow) {
+    ExtractionSplits(Run run, Substances substances, LayerFlow flow) {
+        this.substances = substances;
         this.run = run;
-        this.materials = materials;
+        this.materials = new Materials(substances);
         this.flow = flow;
     }
 
@@ -50,7 +52,7 @@ final class ExtractionSplits {
         double extracting =
                 (organicAdded ? phases.get().organic() : phases.get().aqueous()).millilitres();
         double extracted = (organicAdded ? phases.get().aqueous() : phases.get().organic()).millilitres();
-        if (extracted <= 0 || extracting > LARGEST_SWELLING * total) {
+        if (extracted <= 0 || extracting > substances.value(Threshold.PHASE_SWELLING) * total) {
             return splits;
         }
         Optional<String> solvent = organicAdded
@@ -70,7 +72,7 @@ final class ExtractionSplits {
                         extracted,
                         portions,
                         Extraction.bestSplit(
-                                ratio.getAsDouble(), total, extracted, ExtractionSplit.SMALLEST_GAIN_PERCENT / 100)));
+                                ratio.getAsDouble(), total, extracted, substances.value(Threshold.SPLIT_GAIN) / 100)));
             }
         }
         return splits;

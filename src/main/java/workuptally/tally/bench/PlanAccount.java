@@ -18,6 +18,7 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.DryingAgent;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
@@ -34,16 +35,13 @@ import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Materials;
-import workuptally.tally.layers.Meetings;
+import workuptally.tally.waste.PortionClasses;
 import workuptally.tally.waste.WasteAccount;
 import workuptally.tally.waste.WasteLine;
 
 /** Turns the entries of a planned run into what its bench work can expect. */
 public final class PlanAccount {
-    /** Drying agent over what binds the water at best and at worst; common practice. */
-    private static final double LEAST_AGENT_FACTOR = 1.5;
 
-    private static final double MOST_AGENT_FACTOR = 2;
     private static final double LEAST_GRAMS = 1e-6;
 
     private final Run run;
@@ -66,19 +64,19 @@ public final class PlanAccount {
             Limits limits,
             Substances substances,
             LayerFlow flow,
-            Meetings meetings) {
+            PortionClasses classes) {
         this.run = run;
         this.amounts = amounts;
         this.theory = theory;
         this.limits = limits;
         this.substances = substances;
         this.flow = flow;
-        this.identities = new IdentityAccount(run, flow);
+        this.identities = new IdentityAccount(run, substances, flow);
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
-        this.waste = new WasteAccount(run, limits, substances, meetings);
+        this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUps(substances, flow);
         this.materials = new Materials(substances);
-        this.splits = new ExtractionSplits(run, materials, flow);
+        this.splits = new ExtractionSplits(run, substances, flow);
     }
 
     /** What the planned entries lead to. */
@@ -138,8 +136,10 @@ public final class PlanAccount {
                         a.name(),
                         water,
                         DriedLayer.assumption(drying.assumesDrops(step)),
-                        Drying.agentGrams(water, a.practicalUptakeHighGramsPerGram(), LEAST_AGENT_FACTOR),
-                        Drying.agentGrams(water, a.practicalUptakeLowGramsPerGram(), MOST_AGENT_FACTOR)));
+                        Drying.agentGrams(
+                                water, a.practicalUptakeHighGramsPerGram(), substances.value(Threshold.AGENT_LEAST)),
+                        Drying.agentGrams(
+                                water, a.practicalUptakeLowGramsPerGram(), substances.value(Threshold.AGENT_MOST))));
     }
 
     private static boolean isOperation(Step step, Operation operation) {

@@ -20,7 +20,9 @@ import workuptally.tally.amounts.AcidGas;
  * @param gainGrams product it would bring, g
  * @param gainPercentOfTheory the same, % of theory
  * @param acidMillimoles acid needed for that pH, mmol; negative for base; 0 where the pH stays
- * @param carbonDioxideMillimoles carbon dioxide that this acid can set free from carbonate in the layer, mmol
+ * @param addedMolesPerLitre strength of the acid or base that is reckoned with to set the pH, mol/L
+ * @param carbonDioxideMillimoles carbon dioxide that this acid can set free from carbonate in the layer, mmol; 0 where it is not worth a
+ *     caution
  * @param acidGases what this acid must not meet in the run; empty where no acid is needed
  * @param solventGrams solvent it costs, g
  */
@@ -37,14 +39,10 @@ public record Reextraction(
         double gainGrams,
         double gainPercentOfTheory,
         double acidMillimoles,
+        double addedMolesPerLitre,
         double carbonDioxideMillimoles,
         List<AcidGas> acidGases,
         double solventGrams) {
-    /** Strength of the acid or base that is reckoned with to set the pH, mol/L (common practice). */
-    public static final double ACID_MOLES_PER_LITRE = 6;
-
-    /** Carbon dioxide from which on a caution goes with the acid, mmol; 1 mmol is about 24 mL (common practice). */
-    public static final double SMALLEST_GAS_MILLIMOLES = 1;
 
     /** Copies the list. */
     public Reextraction {
@@ -60,6 +58,6 @@ public record Reextraction(
 
     /** Volume that setting the pH adds to the layer, mL. */
     public double addedMillilitres() {
-        return Math.abs(acidMillimoles) / ACID_MOLES_PER_LITRE;
+        return Math.abs(acidMillimoles) / addedMolesPerLitre;
     }
 }

@@ -14,6 +14,7 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Solvent;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.AcidGases;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -33,7 +34,6 @@ import workuptally.tally.layers.ProductInWater;
  * such, else from the partition model at the layer's pH; and what it would bring at a pH where the product is neutral.
  */
 public final class ReextractionAccount {
-    private static final double SMALLEST_GAIN_PERCENT = 0.1;
     private static final double NEUTRAL_PH = 7;
 
     private final Run run;
@@ -96,7 +96,7 @@ public final class ReextractionAccount {
         asItIs.ifPresent(ratio -> gains.addAll(gain.byOneAndTwoPortions(ratio, Adjustment.NONE)));
         partition.ifPresent(p -> gains.addAll(afterAdjusting(gain, p, asItIs)));
         return gains.stream()
-                .filter(g -> g.gainPercentOfTheory() >= SMALLEST_GAIN_PERCENT)
+                .filter(g -> g.gainPercentOfTheory() >= substances.value(Threshold.REEXTRACTION_GAIN))
                 .toList();
     }
 
@@ -117,7 +117,7 @@ public final class ReextractionAccount {
         if (!partition.isIonisable() || from.isEmpty()) {
             return List.of();
         }
-        double to = partition.pHOfNeutralForm();
+        double to = partition.pHOfNeutralForm(substances.value(Threshold.PH_BEYOND_PKA));
         double acid = buffers.acidMillimoles(gain.layer, from.get(), to);
         boolean rightWay = partition.character() == Product.Character.ACID ? acid > 0 : acid < 0;
         Ratio shifted = new Ratio(partition.distributionRatio(to), OptionalDouble.empty(), partition.origin());
@@ -240,7 +240,9 @@ public final class ReextractionAccount {
         }
 
         private Reextraction of(int portions, Ratio ratio, Adjustment adjustment) {
-            double added = Math.abs(adjustment.acidMillimoles()) / Reextraction.ACID_MOLES_PER_LITRE;
+            double strength = substances.value(Threshold.PH_SETTING_STRENGTH);
+            double added = Math.abs(adjustment.acidMillimoles()) / strength;
+            double gas = adjustment.carbonDioxideMillimoles();
             double grams = Extraction.gainGrams(
                     content.massGrams().orElseThrow().value(),
                     ratio.distributionRatio(),
@@ -260,7 +262,8 @@ public final class ReextractionAccount {
                     grams,
                     100 * grams / theoryGrams,
                     adjustment.acidMillimoles(),
-                    adjustment.carbonDioxideMillimoles(),
+                    strength,
+                    gas >= substances.value(Threshold.PH_SETTING_GAS) ? gas : 0,
                     adjustment.acidMillimoles() > 0 ? AcidGases.of(run, substances) : List.of(),
                     portions
                             * portionMillilitres

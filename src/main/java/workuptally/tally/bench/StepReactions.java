@@ -9,9 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.AcidBase;
-import workuptally.chemistry.Hydride;
 import workuptally.chemistry.IdealGas;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
@@ -19,6 +17,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.Oxidant;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
@@ -33,8 +32,9 @@ import workuptally.tally.layers.LayerTally;
  * What each wash neutralises and which gas it sets free.
  *
  * <p>A base wash meets the acids that were measured in the layer it gave and the mineral acid charged, if no water went over the mixture
- * before. In a plan it meets every acid charged less what full conversion uses up, and in the worst case every acid charged. Hydrogen at the
- * first quench: every hydride equivalent less what the reaction uses up; in the worst case all of them.
+ * before. In a plan it meets every acid charged less what full conversion uses up, and in the worst case every acid charged. Gases of the
+ * reagents where water first comes in: hydrogen of hydrides, hydrogen chloride and sulfur dioxide of acid chlorides, by the table of materials,
+ * less what the reaction uses up; in the worst case all of them.
  */
 public final class StepReactions {
     private final Run run;
@@ -71,15 +71,15 @@ public final class StepReactions {
         boolean quenched = false;
         for (Step step : run.orderedSteps()) {
             Optional<Addition> addition = Optional.ofNullable(additions.get(step));
-            if (!quenched && step.operation().filter(o -> o == Operation.QUENCH).isPresent()) {
-                hydrogen(step).ifPresent(reactions::add);
+            if (!quenched && bringsWater(step)) {
+                reactions.addAll(gasesOfReagents(step));
                 quenched = true;
             }
             if (addition.isPresent()) {
                 Equivalents wash = acidsAndBases.of(addition.get());
                 if (wash.base() > 0) {
                     baseWash(addition.get(), wash, waterBefore).ifPresent(reactions::add);
-                } else if (wash.strongAcid() > 0 && !step.givesAqueous().isEmpty()) {
+                } else if (wash.acid() > 0 && !step.givesAqueous().isEmpty()) {
                     acidWash(addition.get(), wash).ifPresent(reactions::add);
                 }
             }
@@ -88,71 +88,82 @@ public final class StepReactions {
         return reactions;
     }
 
-    /** Hydrogen of every hydride charged; what one reagent has left does not make up for what another has used. */
-    private Optional<StepReaction> hydrogen(Step step) {
-        double expected = 0;
-        double worst = 0;
-        List<String> sources = new ArrayList<>();
-        for (List<ChargeAmount> portions : hydrides().values()) {
-            Hydride hydride = hydride(portions.get(0).charge().formula()).orElseThrow();
+    /** Gases that water sets free from the reagents charged, one entry each; what one reagent has left does not make up for another. */
+    private List<StepReaction> gasesOfReagents(Step step) {
+        Map<String, Released> gases = new LinkedHashMap<>();
+        for (List<ChargeAmount> portions : reagents().values()) {
             double charged = portions.stream()
                     .flatMap(p -> p.amountMillimoles().stream())
                     .mapToDouble(MeasuredValue::value)
                     .sum();
-            double perExtent = portions.stream()
-                    .flatMap(p -> p.charge().coefficient().entered().stream())
-                    .mapToDouble(Entered::value)
-                    .max()
-                    .orElse(0);
-            double consumed = extentMillimoles() * perExtent * hydride.equivalentsPerMole();
-            expected += hydride.hydrogenMillimoles(charged, consumed);
-            worst += hydride.hydrogenMillimoles(charged, 0);
-            sources.add(String.format(
-                    Locale.ROOT,
-                    "%d hydrides in each of %.3g mmol %s, less %.3g mmol used by the reaction",
-                    hydride.equivalentsPerMole(),
-                    charged,
-                    portions.get(0).charge().material(),
-                    consumed));
+            double used = extentMillimoles()
+                    * portions.stream()
+                            .flatMap(p -> p.charge().coefficient().entered().stream())
+                            .mapToDouble(Entered::value)
+                            .max()
+                            .orElse(0);
+            String material = portions.get(0).charge().material();
+            for (MaterialRow.Gas gas :
+                    acidsAndBases.gasesWithWater(portions.get(0).charge())) {
+                gases.merge(
+                        gas.name(),
+                        Released.of(material, charged, used, gas.molesPerMole().orElseThrow()),
+                        Released::plus);
+            }
         }
-        if (sources.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new StepReaction(
-                step,
-                "H2",
-                expected,
-                worst,
-                litres(expected),
-                litres(worst),
-                loads(step),
-                0,
-                0,
-                0,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                String.join("; ", sources)));
+        return gases.entrySet().stream()
+                .map(gas -> new StepReaction(
+                        step,
+                        gas.getKey(),
+                        gas.getValue().expected(),
+                        gas.getValue().worst(),
+                        litres(gas.getValue().expected()),
+                        litres(gas.getValue().worst()),
+                        loads(step),
+                        0,
+                        0,
+                        0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        gas.getValue().because()))
+                .toList();
     }
 
-    /** Charges of each hydride whose amount is known; rows of one name are portions of it, which the reaction uses up once. */
-    private Map<String, List<ChargeAmount>> hydrides() {
-        Map<String, List<ChargeAmount>> hydrides = new LinkedHashMap<>();
+    /** Gas of some reagents, mmol, with what it rests on. */
+    private record Released(double expected, double worst, String because) {
+        static Released of(String material, double charged, double used, double perMole) {
+            return new Released(
+                    Math.max(0, charged - used) * perMole,
+                    charged * perMole,
+                    String.format(
+                            Locale.ROOT,
+                            "%.3g from each of %.3g mmol %s, less %.3g mmol used by the reaction",
+                            perMole,
+                            charged,
+                            material,
+                            used));
+        }
+
+        Released plus(Released other) {
+            return new Released(expected + other.expected, worst + other.worst, because + "; " + other.because);
+        }
+    }
+
+    /** Charges with a known amount; rows of one name are portions of it, which the reaction uses up once. */
+    private Map<String, List<ChargeAmount>> reagents() {
+        Map<String, List<ChargeAmount>> reagents = new LinkedHashMap<>();
         for (ChargeAmount amount : amounts) {
-            if (hydride(amount.charge().formula()).isPresent()
-                    && amount.amountMillimoles().isPresent()) {
-                hydrides.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
+            if (amount.amountMillimoles().isPresent()) {
+                reagents.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
                         .add(amount);
             }
         }
-        return hydrides;
+        return reagents;
     }
 
-    private Optional<Hydride> hydride(String formula) {
-        try {
-            return formula.isBlank() ? Optional.empty() : Hydride.of(substances.formula(formula));
-        } catch (IllegalFormulaException e) {
-            return Optional.empty();
-        }
+    private static boolean bringsWater(Step step) {
+        return step.operation().filter(o -> o == Operation.QUENCH).isPresent()
+                || !step.givesAqueous().isEmpty();
     }
 
     private Optional<StepReaction> baseWash(Addition addition, Equivalents wash, boolean waterBefore) {
@@ -161,9 +172,15 @@ public final class StepReactions {
         double consumed = planned ? weakAcidUsedMillimoles() : 0;
         double measured =
                 Math.max(measuredAcidMillimoles(addition.step()), waterBefore ? 0 : acidFromOxidantMillimoles());
-        double expected =
-                planned ? Math.max(0, charged.acid() - consumed) : measured + (waterBefore ? 0 : charged.strongAcid());
+        double expected = planned
+                ? Math.max(0, charged.acid() - consumed - basesChargedMillimoles())
+                : measured + (waterBefore ? 0 : Math.max(0, charged.strongAcid() - basesChargedMillimoles()));
         double worst = planned ? charged.acid() : measured + charged.strongAcid();
+        if (wash.isMild()) {
+            // Acetate takes protons from mineral acids only.
+            expected = planned || !waterBefore ? charged.strongAcid() : 0;
+            worst = charged.strongAcid();
+        }
         if (worst <= 0) {
             return Optional.empty();
         }
@@ -193,11 +210,11 @@ public final class StepReactions {
                         : OptionalDouble.empty(),
                 expected > 0 ? OptionalDouble.of(millilitres * expected / wash.base()) : OptionalDouble.empty(),
                 planned
-                        ? "every acid charged, less what full conversion uses up"
+                        ? "every acid charged or set free by water, less what full conversion uses up and bases bind"
                         : acidSource(addition.step(), waterBefore)
                                 + (waterBefore
                                         ? "; mineral acid went with the water before"
-                                        : " and the mineral acid charged")));
+                                        : " and the mineral acid charged or set free by water")));
     }
 
     private Optional<StepReaction> acidWash(Addition addition, Equivalents wash) {
@@ -238,8 +255,25 @@ public final class StepReactions {
     private Equivalents chargedAcids() {
         return amounts.stream()
                 .map(acidsAndBases::of)
-                .map(e -> new Equivalents(e.strongAcid(), e.weakAcid(), 0, 0, 0))
+                .map(e -> new Equivalents(e.strongAcid(), e.weakAcid(), 0, 0, 0, 0, 0))
                 .reduce(Equivalents.NONE, Equivalents::plus);
+    }
+
+    /** Amines and other bases charged that the reaction does not use up; they bind acid before any wash. */
+    private double basesChargedMillimoles() {
+        double left = 0;
+        for (ChargeAmount amount : amounts) {
+            double charged = amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
+            double used = extentMillimoles()
+                    * amount.charge()
+                            .coefficient()
+                            .entered()
+                            .map(Entered::value)
+                            .orElse(0.0);
+            double base = acidsAndBases.of(amount).base();
+            left += charged > 0 ? base * Math.max(0, charged - used) / charged : 0;
+        }
+        return left;
     }
 
     private double weakAcidUsedMillimoles() {

@@ -16,6 +16,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Transfer;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Age;
@@ -28,8 +29,6 @@ import workuptally.tally.layers.NamedVolumes;
 
 /** Ledgers of the waste containers: contents as stated at the weighing, transfers done since, transfers proposed. */
 public final class ContainerAccount {
-    private static final double RELATIVE_TOLERANCE = 0.02;
-    private static final double LEAST_TOLERANCE_GRAMS = 20;
 
     private final Book book;
     private final Map<String, RunTally> runs = new LinkedHashMap<>();
@@ -134,7 +133,7 @@ public final class ContainerAccount {
         return new ContainerAddition(transfer, parts, millilitres * share, source, unweighed);
     }
 
-    private static Optional<Reconciliation> reconciliation(Container container, ContainerState then) {
+    private Optional<Reconciliation> reconciliation(Container container, ContainerState then) {
         OptionalDouble gross = value(container.grossThenGrams());
         OptionalDouble tare = value(container.tareGrams());
         if (gross.isEmpty() || tare.isEmpty() || container.contentsThen().isEmpty()) {
@@ -142,7 +141,11 @@ public final class ContainerAccount {
         }
         double weighed = gross.getAsDouble() - tare.getAsDouble();
         return Optional.of(new Reconciliation(
-                then.totalGrams(), weighed, Math.max(RELATIVE_TOLERANCE * weighed, LEAST_TOLERANCE_GRAMS)));
+                then.totalGrams(),
+                weighed,
+                Math.max(
+                        substances.value(Threshold.CONTAINER_WEIGHING_RELATIVE) * weighed,
+                        substances.value(Threshold.CONTAINER_WEIGHING_LEAST))));
     }
 
     private Optional<Age> age(Container container) {

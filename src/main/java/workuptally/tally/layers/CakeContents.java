@@ -17,6 +17,7 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
@@ -30,7 +31,7 @@ import workuptally.tally.amounts.Substances;
  * its highest hydrate.
  */
 public final class CakeContents {
-    private static final String SALT_OF_BRINE = "NaCl";
+    private static final String BRINE = "brine";
 
     private final Run run;
     private final Substances substances;
@@ -137,7 +138,12 @@ public final class CakeContents {
         return before(drying, washed).stream()
                 .filter(washed)
                 .flatMap(step -> substances.wash(step.material()).stream())
-                .anyMatch(wash -> wash.formula().equals(SALT_OF_BRINE));
+                .flatMap(wash -> wash.solute().stream())
+                .anyMatch(solute -> substances
+                        .wash(BRINE)
+                        .flatMap(Wash::solute)
+                        .filter(solute::equals)
+                        .isPresent());
     }
 
     private boolean isAqueous(String material) {

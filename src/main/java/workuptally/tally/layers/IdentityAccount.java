@@ -8,8 +8,10 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerIdentity.Expected;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerIdentity.Verdict;
@@ -25,19 +27,16 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
  * density cannot tell. A contact whose measured layers do not all say the same cannot tell either.
  */
 public final class IdentityAccount {
-    /** Standard uncertainties within which a density fits; common practice. */
-    static final double STANDARD_UNCERTAINTIES = 3;
 
-    private static final double LEAST_DIFFERENCE_GRAMS_PER_MILLILITRE = 0.05;
     private static final double TABLE_CELSIUS = 20;
-    /** Distance from 20 °C within which the change of a density is a straight line; common practice. */
-    private static final double REACH_KELVIN = 40;
 
     private final Run run;
+    private final Substances substances;
     private final LayerFlow flow;
 
-    public IdentityAccount(Run run, LayerFlow flow) {
+    public IdentityAccount(Run run, Substances substances, LayerFlow flow) {
         this.run = run;
+        this.substances = substances;
         this.flow = flow;
     }
 
@@ -67,9 +66,9 @@ public final class IdentityAccount {
     }
 
     private Optional<PhaseDensities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
-        return expected(phases.organic(), solutes, Materials.ORGANIC_SOLID_GRAMS_PER_MILLILITRE, celsius)
+        return expected(phases.organic(), solutes, substances.value(Threshold.ORGANIC_SOLUTE_DENSITY), celsius)
                 .flatMap(organic -> expected(
-                                phases.aqueous(), solutes, Materials.DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
+                                phases.aqueous(), solutes, substances.value(Threshold.DISSOLVED_SALT_DENSITY), celsius)
                         .map(aqueous -> new PhaseDensities(organic, aqueous)));
     }
 
@@ -107,11 +106,11 @@ public final class IdentityAccount {
     }
 
     /** Temperature at which the volume of a layer was read; that of the tables where none is entered, or one beyond their reach. */
-    private static double celsius(LayerTally layer) {
+    private double celsius(LayerTally layer) {
         return layer.entry()
                 .flatMap(l -> l.temperatureCelsius().entered())
                 .map(Entered::value)
-                .filter(t -> Math.abs(t - TABLE_CELSIUS) <= REACH_KELVIN)
+                .filter(t -> Math.abs(t - TABLE_CELSIUS) <= substances.value(Threshold.DENSITY_REACH))
                 .orElse(TABLE_CELSIUS);
     }
 
@@ -150,13 +149,13 @@ public final class IdentityAccount {
         return Optional.of(new Expected(Math.min(without, with), Math.max(without, with)));
     }
 
-    private static Verdict verdict(LayerTally layer, Expected organic, Expected aqueous) {
+    private Verdict verdict(LayerTally layer, Expected organic, Expected aqueous) {
         if (layer.densityGramsPerMillilitre().isEmpty()) {
             return Verdict.NOT_MEASURED;
         }
         MeasuredValue density = layer.densityGramsPerMillilitre().get();
-        double reach = STANDARD_UNCERTAINTIES * density.standardUncertainty();
-        if (organic.gap(aqueous) < Math.max(LEAST_DIFFERENCE_GRAMS_PER_MILLILITRE, reach)) {
+        double reach = substances.value(Threshold.DENSITY_FIT) * density.standardUncertainty();
+        if (organic.gap(aqueous) < Math.max(substances.value(Threshold.DENSITY_DIFFERENCE), reach)) {
             return Verdict.CANNOT_TELL;
         }
         boolean fitsOrganic = organic.distance(density.value()) <= reach;
@@ -168,7 +167,7 @@ public final class IdentityAccount {
         return byDensity == recorded(layer).orElseThrow() ? Verdict.CONSISTENT : Verdict.SWAPPED;
     }
 
-    private static PositionCheck position(
+    private PositionCheck position(
             LayerTally layer, List<LayerTally> given, Verdict verdict, Expected organic, Expected aqueous) {
         Optional<Layer.Position> position =
                 layer.entry().flatMap(Layer::position).filter(p -> p != Layer.Position.MIDDLE);
@@ -189,8 +188,7 @@ public final class IdentityAccount {
     }
 
     /** By the measured densities of the two layers, where they differ by more than their uncertainty. */
-    private static Optional<Boolean> denserThanOther(
-            LayerTally layer, Layer.Position position, List<LayerTally> given) {
+    private Optional<Boolean> denserThanOther(LayerTally layer, Layer.Position position, List<LayerTally> given) {
         Optional<MeasuredValue> own = layer.densityGramsPerMillilitre();
         Optional<MeasuredValue> other = given.stream()
                 .filter(l -> l.entry()
@@ -203,7 +201,8 @@ public final class IdentityAccount {
             return Optional.empty();
         }
         MeasuredValue difference = own.get().minus(other.get());
-        boolean apart = Math.abs(difference.value()) > STANDARD_UNCERTAINTIES * difference.standardUncertainty();
+        boolean apart = Math.abs(difference.value())
+                > substances.value(Threshold.DENSITY_FIT) * difference.standardUncertainty();
         return apart ? Optional.of(difference.value() > 0) : Optional.empty();
     }
 }

@@ -20,34 +20,9 @@ import workuptally.tally.amounts.Substances;
  * citrate, acetate and hydrogensulfate that came with charges and washes ({@link LayerFlow}), and water itself.
  *
  * <p>The acid needed is the difference of the protons bound at the two pH values. Carbon dioxide that acids of the layer set free before is
- * taken off the carbonate. Constants at 25 °C in water (memory: textbook values); salt and co-solvent move them by some tenths.
+ * taken off the carbonate. Constants are those of the table of solutes, at 25 °C in water; salt and co-solvent move them by some tenths.
  */
 public final class LayerBuffers {
-    private static final List<Double> CARBONIC = List.of(6.35, 10.33);
-    private static final List<Double> AMMONIUM = List.of(9.25);
-    private static final List<Double> PHOSPHORIC = List.of(2.15, 7.20, 12.35);
-    private static final List<Double> HYDROGENSULFATE = List.of(1.99);
-    private static final List<Known> KNOWN = List.of(
-            new Known("NaHCO3", 1, CARBONIC),
-            new Known("KHCO3", 1, CARBONIC),
-            new Known("Na2CO3", 1, CARBONIC),
-            new Known("K2CO3", 1, CARBONIC),
-            new Known("Cs2CO3", 1, CARBONIC),
-            new Known("NH4Cl", 1, AMMONIUM),
-            new Known("(NH4)2SO4", 2, AMMONIUM),
-            new Known("NH3", 1, AMMONIUM),
-            new Known("H3PO4", 1, PHOSPHORIC),
-            new Known("KH2PO4", 1, PHOSPHORIC),
-            new Known("NaH2PO4", 1, PHOSPHORIC),
-            new Known("K2HPO4", 1, PHOSPHORIC),
-            new Known("Na2HPO4", 1, PHOSPHORIC),
-            new Known("K3PO4", 1, PHOSPHORIC),
-            new Known("C6H8O7", 1, List.of(3.13, 4.76, 6.40)),
-            new Known("C2H3NaO2", 1, List.of(4.76)),
-            new Known("H2SO4", 1, HYDROGENSULFATE),
-            new Known("KHSO4", 1, HYDROGENSULFATE),
-            new Known("NaHSO4", 1, HYDROGENSULFATE));
-
     private final Run run;
     private final Substances substances;
     private final AcidsAndBases acidsAndBases;
@@ -73,11 +48,14 @@ public final class LayerBuffers {
 
     /** Carbon dioxide that this can set free: the carbonate in the layer that is ion at the one pH and not at the other, mmol. */
     public double carbonDioxideMillimoles(LayerTally layer, double fromPH, double toPH) {
-        double first = CARBONIC.get(0);
-        double ions = AcidBase.ionisedAcidFraction(first, fromPH) - AcidBase.ionisedAcidFraction(first, toPH);
         return buffers(layer).stream()
-                .filter(buffer -> buffer.pKa().equals(CARBONIC))
-                .mapToDouble(buffer -> buffer.millimoles() * Math.max(0, ions))
+                .filter(Buffer::carbonate)
+                .mapToDouble(buffer -> buffer.millimoles()
+                        * Math.max(
+                                0,
+                                AcidBase.ionisedAcidFraction(buffer.pKa().get(0), fromPH)
+                                        - AcidBase.ionisedAcidFraction(
+                                                buffer.pKa().get(0), toPH)))
                 .sum();
     }
 
@@ -89,26 +67,36 @@ public final class LayerBuffers {
         List<Buffer> buffers = new ArrayList<>(assayed(layer));
         Equivalents put = Equivalents.NONE;
         double carbonate = 0;
+        List<Double> carbonic = List.of();
         for (var part : flow.portion(layer.label()).parts().entrySet()) {
             Optional<Formula> formula = formula(part.getKey());
             double millimoles = formula.map(f -> 1000 * part.getValue().grams() / substances.molarMassGramsPerMole(f))
                     .orElse(0.0);
-            put = put.plus(acidsAndBases.of(formula, millimoles));
-            for (Known known : KNOWN) {
-                if (formula.filter(known.formula()::sameComposition).isPresent()) {
-                    if (known.pKa().equals(CARBONIC)) {
-                        carbonate += millimoles;
-                    } else {
-                        buffers.add(new Buffer(known.ions() * millimoles, known.pKa()));
-                    }
+            put = put.plus(acidsAndBases.of(part.getKey(), formula, millimoles));
+            Optional<Solute> solute = acidsAndBases
+                    .solute(part.getKey(), formula)
+                    .filter(s -> !s.pKa().isEmpty());
+            if (solute.isPresent() && millimoles > 0) {
+                double ions = solute.get().bufferingIonsPerMole().orElse(1) * millimoles;
+                if (isCarbonate(solute.get())) {
+                    carbonate += ions;
+                    carbonic = solute.get().pKa();
+                } else {
+                    buffers.add(new Buffer(ions, solute.get().pKa(), false));
                 }
             }
         }
         double left = carbonate - carbonDioxideLost(layer, put);
         if (left > 0) {
-            buffers.add(new Buffer(left, CARBONIC));
+            buffers.add(new Buffer(left, carbonic, true));
         }
         return buffers;
+    }
+
+    private static boolean isCarbonate(Solute solute) {
+        return solute.behaviour()
+                .filter(b -> b == Solute.Behaviour.CARBONATE || b == Solute.Behaviour.HYDROGENCARBONATE)
+                .isPresent();
     }
 
     /** What went off as gas by the acids that met the carbonate in this layer. */
@@ -128,7 +116,7 @@ public final class LayerBuffers {
             Optional<Double> pKa =
                     acidsAndBases.pKaOfAcid(content.substance()).or(() -> acidsAndBases.pKaOfBase(content.substance()));
             content.amountMillimoles()
-                    .ifPresent(n -> pKa.ifPresent(k -> buffers.add(new Buffer(n.value(), List.of(k)))));
+                    .ifPresent(n -> pKa.ifPresent(k -> buffers.add(new Buffer(n.value(), List.of(k), false))));
         }
         return buffers;
     }
@@ -152,13 +140,6 @@ public final class LayerBuffers {
         }
     }
 
-    /** Some of an acid or its ions, mmol, with its constants in rising order. */
-    private record Buffer(double millimoles, List<Double> pKa) {}
-
-    /** A listed substance with the number of buffering ions in it. */
-    private record Known(Formula formula, double ions, List<Double> pKa) {
-        Known(String formula, double ions, List<Double> pKa) {
-            this(Formula.parse(formula), ions, pKa);
-        }
-    }
+    /** Some of an acid or its ions, mmol, with its constants in rising order, and whether it gives carbon dioxide. */
+    private record Buffer(double millimoles, List<Double> pKa, boolean carbonate) {}
 }

@@ -12,6 +12,7 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
@@ -26,8 +27,6 @@ import workuptally.tally.amounts.Substances;
  * none. After a negative quench test no hydride is left. A stated composition or a measured mass overrides the estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
  */
 public final class LayerFlow {
-    /** Less of a phase than this is taken for a rounding of the estimates, mL. */
-    private static final double LEAST_PHASE_MILLILITRES = 0.5;
 
     /** Name of the part of a portion that its stated composition leaves out. */
     public static final String UNSTATED = "not stated";
@@ -270,8 +269,9 @@ public final class LayerFlow {
     }
 
     /** What stays a liquid without the solids that went into solution. */
-    private static boolean isLiquid(Ingredients phase) {
-        return phase.share(n -> n.equals(Materials.SOLIDS) ? 0 : 1).millilitres() > LEAST_PHASE_MILLILITRES;
+    private boolean isLiquid(Ingredients phase) {
+        return phase.share(n -> n.equals(Materials.SOLIDS) ? 0 : 1).millilitres()
+                > substances.value(Threshold.LEAST_PHASE);
     }
 
     private void leaveUnlabelled(Step step, Layer.Phase phase, Ingredients mixture) {

@@ -34,11 +34,11 @@ public record LayerIdentity(
         return recorded == Layer.Phase.ORGANIC ? expectedOrganic : expectedAqueous;
     }
 
-    /** True where the density lies within 3u of one expectation or the other; also true where nothing was measured. */
-    public boolean fitsEither() {
+    /** True where the density lies within so many u of one expectation or the other; also true where nothing was measured. */
+    public boolean fitsEither(double standardUncertainties) {
         return densityGramsPerMillilitre
                 .map(d -> {
-                    double reach = IdentityAccount.STANDARD_UNCERTAINTIES * d.standardUncertainty();
+                    double reach = standardUncertainties * d.standardUncertainty();
                     return expectedOrganic.distance(d.value()) <= reach || expectedAqueous.distance(d.value()) <= reach;
                 })
                 .orElse(true);

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
@@ -21,10 +20,6 @@ public final class LayerMakeUps {
     static final String SALTS = "salts of neutralisation";
 
     private static final double LEAST_GRAMS = 1e-9;
-
-    /** Acids too weak to free carbon dioxide for certain. */
-    private static final Set<String> WEAK_ACIDS =
-            Set.of("ammonium chloride", "ammonium sulfate", "potassium dihydrogenphosphate");
 
     private final Substances substances;
     private final LayerFlow flow;
@@ -116,8 +111,13 @@ public final class LayerMakeUps {
         components.merge(SALTS, salts, Double::sum);
     }
 
+    /** Very weak acids do not free carbon dioxide for certain. */
     private static double acidMolesPerMole(Solute solute) {
-        return WEAK_ACIDS.contains(solute.name()) ? 0 : solute.acidMolesPerMole();
+        return solute.behaviour()
+                        .filter(b -> b == Solute.Behaviour.VERY_WEAK_ACID)
+                        .isPresent()
+                ? 0
+                : solute.acidMolesPerMole();
     }
 
     private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {

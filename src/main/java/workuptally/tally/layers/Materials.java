@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.Hydride;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -13,6 +12,7 @@ import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
@@ -36,16 +36,17 @@ public final class Materials {
     /** What a hydride has become once a test found none left. */
     static final String QUENCHED = "salts of the quenched hydride";
 
-    /** Density that an organic solid has in solution, g/mL. Source: common practice. */
-    static final double ORGANIC_SOLID_GRAMS_PER_MILLILITRE = 1.2;
-
-    /** Density that a salt has in solution, g/mL. Source: common practice. */
-    static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
+    private static final String HYDRIDE = "hydride";
 
     private final Substances substances;
 
     public Materials(Substances substances) {
         this.substances = substances;
+    }
+
+    /** A figure of the bench, in the unit of its row. */
+    double value(Threshold threshold) {
+        return substances.value(threshold);
     }
 
     /**
@@ -94,13 +95,13 @@ public final class Materials {
             return millilitres > 0
                     ? Ingredients.of(charge.material(), grams, millilitres)
                     : Ingredients.of(charge.material(), grams, 0)
-                            .plus(Ingredients.of(SALTS, 0, grams / DISSOLVED_SALT_GRAMS_PER_MILLILITRE));
+                            .plus(Ingredients.of(SALTS, 0, grams / value(Threshold.DISSOLVED_SALT_DENSITY)));
         }
         if (millilitres > 0) {
             return Ingredients.of(REACTANTS, 0, millilitres);
         }
         boolean liquid = substances.liquid(charge.material()).isPresent();
-        double volume = liquid ? volume(charge.material(), grams) : grams / ORGANIC_SOLID_GRAMS_PER_MILLILITRE;
+        double volume = liquid ? volume(charge.material(), grams) : grams / value(Threshold.ORGANIC_SOLUTE_DENSITY);
         return Ingredients.of(liquid ? REACTANTS : SOLIDS, 0, volume);
     }
 
@@ -146,12 +147,7 @@ public final class Materials {
     }
 
     private boolean isHydride(Charge charge) {
-        try {
-            return !charge.formula().isBlank()
-                    && Hydride.of(substances.formula(charge.formula())).isPresent();
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
+        return substances.material(charge.material(), charge.formula()).is(HYDRIDE);
     }
 
     /** A workup addition, all portions. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import workuptally.chemistry.Distribution;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
+import workuptally.reference.Threshold;
 
 /**
  * How a product divides between a solvent and water, by the partition ratio, character and pKa of the Products table.
@@ -21,10 +22,6 @@ import workuptally.model.Product;
  */
 public record PartitionModel(
         double partitionRatio, Product.Character character, double pKa, double factor, String origin) {
-    private static final double OTHER_SOLVENT_FACTOR = 3;
-    private static final double OCTANOL_FACTOR = 10;
-    private static final double SAME_SOLVENT_FACTOR = 1.2;
-    private static final double PH_BEYOND_PKA = 2.2;
     private static final double NEUTRAL_PH = 7;
 
     /** The model of a product in a solvent; empty without P or log P, and for an acid or base without pKa. */
@@ -41,7 +38,7 @@ public record PartitionModel(
                     ratio.get().value(),
                     character,
                     pKa.orElse(NEUTRAL_PH),
-                    same ? SAME_SOLVENT_FACTOR : OTHER_SOLVENT_FACTOR,
+                    materials.value(same ? Threshold.PARTITION_SAME : Threshold.PARTITION_OTHER),
                     "P = " + ratio.get().asTyped()
                             + (product.partitionSolvent().isBlank() ? "" : " in " + product.partitionSolvent())));
         }
@@ -51,7 +48,7 @@ public record PartitionModel(
                         Math.pow(10, l.value()),
                         character,
                         pKa.orElse(NEUTRAL_PH),
-                        OCTANOL_FACTOR,
+                        materials.value(Threshold.PARTITION_OCTANOL),
                         "octanol log P = " + l.asTyped()));
     }
 
@@ -77,9 +74,9 @@ public record PartitionModel(
         };
     }
 
-    /** A pH at which more than 99 % is neutral, to one decimal. */
-    public double pHOfNeutralForm() {
-        double shift = character == Product.Character.ACID ? -PH_BEYOND_PKA : PH_BEYOND_PKA;
+    /** A pH that far from the pKa on the neutral side, to one decimal; 2.2 leaves less than 1 % of the ion. */
+    public double pHOfNeutralForm(double beyondPKa) {
+        double shift = character == Product.Character.ACID ? -beyondPKa : beyondPKa;
         return Math.round(10 * (pKa + shift)) / 10.0;
     }
 }

@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.function.Predicate;
 import workuptally.reference.Solvent;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 
@@ -13,11 +14,6 @@ import workuptally.tally.amounts.Substances;
  * practice), but for one that octanol prefers to water, such as tetrahydrofuran: it goes by its octanol ratio, which is a guide.
  */
 final class PhaseSplit {
-    private static final double MISCIBLE_SOLVENT_DISTRIBUTION = 0.3;
-    private static final double SALTING_OUT_FACTOR = 1.0 / 3;
-    private static final double SALT_FRACTION_THAT_SALTS_OUT = 0.1;
-    /** A solvent that takes up more water than this is reckoned with this much, mass %. */
-    private static final double MOST_WATER_MASS_PERCENT = 50;
 
     private final Substances substances;
     private final Predicate<String> goesWithWater;
@@ -76,11 +72,15 @@ final class PhaseSplit {
     private double dissolvedShare(String name, Solvent.WaterMixing mixing) {
         if (mixing.miscible() == Solvent.Miscibility.YES) {
             double organic = organicMillilitres
-                    * substances.ratioPreferredByOctanol(name).orElse(MISCIBLE_SOLVENT_DISTRIBUTION);
+                    * substances
+                            .ratioPreferredByOctanol(name)
+                            .orElse(substances.value(Threshold.MISCIBLE_DISTRIBUTION));
             return aqueousMillilitres == 0 ? 0 : aqueousMillilitres / (aqueousMillilitres + organic);
         }
         double massPercent = mixing.inWaterMassPercent().orElse(0)
-                * (saltFraction >= SALT_FRACTION_THAT_SALTS_OUT ? SALTING_OUT_FACTOR : 1);
+                * (saltFraction >= substances.value(Threshold.SALTING_OUT_FROM)
+                        ? substances.value(Threshold.SALTING_OUT_FACTOR)
+                        : 1);
         double dissolved = aqueousGrams * massPercent / (100 - massPercent);
         double grams = all.grams(name);
         return grams == 0 ? 0 : Math.min(dissolved, grams) / grams;
@@ -96,7 +96,9 @@ final class PhaseSplit {
                                 .waterInSolventMassPercent()
                                 .orElse(0))
                         .orElse(0.0);
-                water += part.getValue().grams() * massPercent / (100 - Math.min(massPercent, MOST_WATER_MASS_PERCENT));
+                water += part.getValue().grams()
+                        * massPercent
+                        / (100 - Math.min(massPercent, substances.value(Threshold.MOST_WATER_IN_SOLVENT)));
             }
         }
         return water;

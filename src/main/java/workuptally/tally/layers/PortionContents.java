@@ -31,7 +31,7 @@ import workuptally.tally.layers.Present.Share;
  * pairs name as its planned end. Acid and base put an end to each other where the recorded pH or the operation says so. All of that is
  * common practice. A layer whose density fits the other phase of its contact gets what that phase holds.
  */
-final class PortionContents {
+public final class PortionContents {
     private static final Set<Operation> CONTACTS = Set.of(
             Operation.QUENCH,
             Operation.DILUTE,
@@ -59,7 +59,12 @@ final class PortionContents {
     /** Names of persistent materials to which something was added that the pairs name as their planned end. */
     private final Set<String> treated = new LinkedHashSet<>();
 
-    PortionContents(Run run, Substances substances, Reactivity reactivity, Set<String> swapped) {
+    /**
+     * Of a run.
+     *
+     * @param swapped labels of layers that stand for each other
+     */
+    public PortionContents(Run run, Substances substances, Reactivity reactivity, Set<String> swapped) {
         this.run = run;
         this.swapped = swapped;
         this.substances = substances;
@@ -91,7 +96,8 @@ final class PortionContents {
         return byLabel.getOrDefault(label, List.of());
     }
 
-    List<Present> ofCharge(Charge charge, OptionalDouble millimoles) {
+    /** What a charge brings, part by part. */
+    public List<Present> ofCharge(Charge charge, OptionalDouble millimoles) {
         Material material = charge.formula().isBlank()
                 ? atStrength(
                         charge.material(),

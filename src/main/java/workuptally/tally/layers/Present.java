@@ -27,7 +27,7 @@ public record Present(
         TRACE
     }
 
-    Present as(Share other) {
+    public Present as(Share other) {
         return new Present(name, part, membership, other, millimoles, solvent);
     }
 

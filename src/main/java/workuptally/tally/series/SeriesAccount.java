@@ -22,8 +22,10 @@ import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.series.SeriesTally.Chart;
 import workuptally.tally.series.SeriesTally.Material;
@@ -35,10 +37,9 @@ import workuptally.tally.waste.WasteLine;
 
 /** Repeated preparations of a book. */
 public final class SeriesAccount {
-    /** Runs of one series in a book from which on it is a class. */
-    static final int CLASS_RUNS = 8;
 
     private final Book book;
+    private final Substances substances;
     private final List<RunTally> tallies;
 
     /**
@@ -47,8 +48,9 @@ public final class SeriesAccount {
      * @param book the entries
      * @param tallies results of its runs
      */
-    public SeriesAccount(Book book, List<RunTally> tallies) {
+    public SeriesAccount(Book book, List<RunTally> tallies, Substances substances) {
         this.book = book;
+        this.substances = substances;
         this.tallies = List.copyOf(tallies);
     }
 
@@ -97,7 +99,7 @@ public final class SeriesAccount {
                 chart.map(c -> new Chart(
                         c.centre(), c.lowerLimit(), c.upperLimit(), c.meanMovingRange(), c.movingRangeLimit())),
                 results,
-                runs.size() >= CLASS_RUNS ? Optional.of(together(runs)) : Optional.empty());
+                runs.size() >= substances.value(Threshold.CLASS_RUNS) ? Optional.of(together(runs)) : Optional.empty());
     }
 
     private static String key(String series) {

@@ -2,65 +2,48 @@ package workuptally.tally.waste;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import workuptally.chemistry.IllegalFormulaException;
-import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.reference.LayerFacts;
+import workuptally.reference.StreamRule;
 import workuptally.reference.WasteStream;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Meetings;
-import workuptally.tally.layers.Present;
-import workuptally.tally.layers.SolidStream;
+import workuptally.tally.layers.SolidOrigin;
 
 /**
  * The stream that a layer's make-up suggests, should somebody decide to let it go. The determination is made by trained people under the
- * local rules; the rules here are common practice and their streams come from the reference data.
+ * local rules; rules and streams come from the reference data.
  */
 public final class WasteAccount {
-    /** Metals whose aqueous solutions are collected apart (common practice; arsenic to mercury also in 40 CFR 261.24, table 1). */
-    private static final Set<String> HEAVY_METALS = Set.of(
-            "Cr", "Mn", "Co", "Ni", "Cu", "Zn", "Pd", "Ag", "Cd", "Sn", "Ba", "Pt", "Os", "Hg", "Pb", "Ru", "Rh", "As",
-            "Se");
-
-    /** Metals of supported catalysts, which can catch fire when dry (common practice). */
-    private static final Set<String> CATALYST_METALS = Set.of("Pd", "Pt", "Rh", "Ru");
-
     private static final String BY_VOLUME = "; mass by its volume (estimate)";
     private static final String NO_AMOUNT = "; amount not recorded: weigh it";
-    private static final String NO_PH = "pH not recorded: ask first";
-    private static final double ACIDIC_BELOW_PH = 5;
-    private static final double BASIC_ABOVE_PH = 9;
-    private static final double ORGANIC_PERCENT_IN_WATER = 10;
+    private static final String NO_RULE = "no rule for streams fits: ask first";
 
     private final Run run;
-    private final Meetings meetings;
     private final Limits limits;
     private final Substances substances;
-    private final SolidStream solids;
+    private final SolidOrigin solids;
+    private final PortionClasses classes;
 
-    /**
-     * Streams of a run.
-     *
-     * @param meetings what its portions may still hold
-     */
-    public WasteAccount(Run run, Limits limits, Substances substances, Meetings meetings) {
+    /** With what the layers may still hold. */
+    public WasteAccount(Run run, Limits limits, Substances substances, PortionClasses classes) {
         this.run = run;
-        this.meetings = meetings;
         this.limits = limits;
         this.substances = substances;
-        this.solids = new SolidStream(run, substances);
+        this.solids = new SolidOrigin(run, substances, LayerGraph.of(run));
+        this.classes = classes;
     }
 
     /**
@@ -76,13 +59,7 @@ public final class WasteAccount {
             if (layer.terminal() && counts) {
                 Ingredients portion = flow.portion(layer.label());
                 Layer.Phase phase = phaseByDensity(layer, identities);
-                boolean unknown = grams.isEmpty()
-                        && portion.parts().isEmpty()
-                        && phase != Layer.Phase.AQUEOUS
-                        && phase != Layer.Phase.SOLID;
-                Assignment assignment = unknown
-                        ? new Assignment("special", "make-up not known: ask first")
-                        : assign(layer.label(), pH(layer), portion, phase);
+                Assignment assignment = assign(layer.label(), pH(layer), portion, phase, grams.isPresent());
                 Optional<WasteStream> stream = substances.wasteStream(assignment.stream());
                 lines.add(new WasteLine(
                         layer.label(),
@@ -101,7 +78,7 @@ public final class WasteAccount {
         }
         if (run.status() != Run.Status.PLANNED) {
             flow.unnamedLiquors().forEach((name, portion) -> {
-                Assignment assignment = assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR);
+                Assignment assignment = assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR, false);
                 lines.add(new WasteLine(
                         name,
                         assignment.stream(),
@@ -132,8 +109,8 @@ public final class WasteAccount {
     /** The line of a layer that is only planned, by what it should be made of. An aqueous one without a pH is left to its pH. */
     public WasteLine expected(String label, Optional<Layer.Phase> phase, Ingredients mixture) {
         Layer.Phase assumed = phase.orElse(Layer.Phase.AQUEOUS);
-        Assignment assignment = assign(label, Optional.empty(), mixture, assumed);
-        boolean open = assignment.why().equals(NO_PH);
+        Assignment assignment = assign(label, Optional.empty(), mixture, assumed, true);
+        boolean open = assignment.waitsForPH();
         return new WasteLine(
                 label,
                 open ? "" : assignment.stream(),
@@ -159,54 +136,32 @@ public final class WasteAccount {
         return recorded == Layer.Phase.ORGANIC ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
     }
 
-    private Assignment assign(String label, Optional<Entered> pH, Ingredients mixture, Layer.Phase phase) {
-        Optional<Present> poison = meetings.holding(label, "azide")
-                .or(() -> meetings.holding(label, "organic-azide"))
-                .or(() -> meetings.holding(label, "cyanide"));
-        if (poison.isPresent()) {
-            return new Assignment("cyanide-azide", "may hold " + poison.get().name());
-        }
+    private Assignment assign(
+            String label, Optional<Entered> pH, Ingredients mixture, Layer.Phase phase, boolean amountKnown) {
         double halogenated = halogenatedPercent(mixture);
-        boolean isHalogenated = halogenated > limits.value(Limit.HALOGEN_LIMIT);
-        double organic = organicPercent(mixture);
-        if (phase == Layer.Phase.SOLID) {
-            if (isHalogenated) {
-                return new Assignment("filter-cake-halogenated", "solid wet with halogenated solvent");
-            }
-            SolidStream.Suggestion solid = solids.of(label, metal(), holdsAny(CATALYST_METALS));
-            return new Assignment(solid.stream(), solid.why());
-        }
-        if (isHalogenated && organic > 50) {
-            return new Assignment("halogenated-organic", percent(halogenated) + " halogenated solvent");
-        }
-        if (phase == Layer.Phase.RAG && holdsHeavyMetal()) {
-            return new Assignment("special", "rag layer with " + metal().orElse("metal") + " solids: ask first");
-        }
-        if (organic > 50 || (mixture.parts().isEmpty() && phase != Layer.Phase.AQUEOUS)) {
-            return new Assignment("non-halogenated-organic", percent(organic) + " organic solvent");
-        }
-        Optional<Present> held = meetings.in(label).stream()
-                .filter(p -> !p.part().heavyMetals().isEmpty())
-                .findFirst();
-        if (phase == Layer.Phase.AQUEOUS && held.isPresent() && !holdsHeavyMetal()) {
-            return new Assignment(
-                    "aqueous-heavy-metal", "may hold " + held.get().name());
-        }
-        if (phase == Layer.Phase.AQUEOUS && holdsHeavyMetal()) {
-            return new Assignment("aqueous-heavy-metal", "run charged with " + metal().orElse("a heavy metal"));
-        }
-        if (pH.isPresent() && pH.get().value() < ACIDIC_BELOW_PH) {
-            return new Assignment("aqueous-acidic", "aqueous, pH " + pH.get().asTyped());
-        }
-        if (pH.isPresent() && pH.get().value() > BASIC_ABOVE_PH) {
-            return new Assignment("aqueous-basic", "aqueous, pH " + pH.get().asTyped());
-        }
-        if (organic > ORGANIC_PERCENT_IN_WATER) {
-            return new Assignment("aqueous-organic", "aqueous with " + percent(organic) + " organic solvent");
-        }
-        return pH.isPresent()
-                ? new Assignment("aqueous-neutral", "aqueous, pH " + pH.get().asTyped())
-                : new Assignment("special", NO_PH);
+        Map<String, String> holds = classes.in(label, phase);
+        Optional<SolidOrigin.Origin> solid = Optional.of(phase)
+                .filter(p -> p == Layer.Phase.SOLID)
+                .map(p -> solids.of(label, Optional.ofNullable(holds.get(PortionClasses.HEAVY_METAL))));
+        LayerFacts facts = new LayerFacts(
+                phase.word(),
+                holds,
+                halogenated > limits.value(Limit.HALOGEN_LIMIT),
+                halogenated,
+                organicPercent(mixture),
+                pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
+                pH.map(Entered::asTyped).orElse(""),
+                mixture.parts().isEmpty()
+                        ? amountKnown ? LayerFacts.MakeUp.UNLISTED : LayerFacts.MakeUp.UNKNOWN
+                        : LayerFacts.MakeUp.KNOWN,
+                solid.map(SolidOrigin.Origin::kind),
+                solid.map(SolidOrigin.Origin::words).orElse(""));
+        Optional<StreamRule> rule = substances.streamRule(facts);
+        return rule.map(r -> new Assignment(
+                        r.stream(),
+                        r.because(facts),
+                        r.pHKnown().filter(known -> !known).isPresent()))
+                .orElseGet(() -> new Assignment(substances.askFirst().key(), NO_RULE, false));
     }
 
     private static Optional<Entered> pH(LayerTally layer) {
@@ -235,34 +190,5 @@ public final class WasteAccount {
                         / total;
     }
 
-    private boolean holdsHeavyMetal() {
-        return metal().isPresent();
-    }
-
-    private boolean holdsAny(Set<String> metals) {
-        return run.charges().stream().anyMatch(c -> elements(c).stream().anyMatch(metals::contains));
-    }
-
-    private Optional<String> metal() {
-        return run.charges().stream()
-                .filter(c -> elements(c).stream().anyMatch(HEAVY_METALS::contains))
-                .map(Charge::material)
-                .findFirst();
-    }
-
-    private Set<String> elements(Charge charge) {
-        try {
-            return charge.formula().isBlank()
-                    ? Set.of()
-                    : substances.formula(charge.formula()).composition().keySet();
-        } catch (IllegalFormulaException e) {
-            return Set.of();
-        }
-    }
-
-    private static String percent(double value) {
-        return String.format(Locale.ROOT, "%.0f %%", value);
-    }
-
-    private record Assignment(String stream, String why) {}
+    private record Assignment(String stream, String why, boolean waitsForPH) {}
 }

@@ -493,6 +493,7 @@ final class InventedReviews {
                                 3.2,
                                 26.3,
                                 31,
+                                6,
                                 0,
                                 List.of(),
                                 29.6)),

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.tally.RunTally;
 
@@ -96,6 +98,105 @@ class StepReactionsTest {
         assertEquals(20, reaction.expectedMillimoles(), 1e-9);
         assertEquals(30, reaction.worstMillimoles(), 1e-9);
         assertEquals(1.25, reaction.capacityRatio().orElseThrow(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // mmol taken by 10 mL at the strength named, down to about pH 7: phosphate 2, ammonia 1.
+        "0.5 M K3PO4, 10",
+        "0.3 M Na2HPO4, 3",
+        "1 M ammonia, 10"
+    })
+    void washesOfWeakBasesCountTheirCapacity(String material, double millimoles) {
+        assertEquals(
+                millimoles,
+                reaction(wash(SmallBook.reaction(), material, "10").but("workup", "Molarity", ""))
+                        .washMillimoles(),
+                0.05);
+    }
+
+    @Test
+    void acetateTakesUpMineralAcidOnly() {
+        // pKa 4.76: benzoic acid stays as it is, 2 mmol of hydrogen chloride do not.
+        StepReaction reaction = reaction(hydrogenChloride(wash(SmallBook.reaction(), "1 M sodium acetate", "10")));
+        assertEquals(10, reaction.washMillimoles(), 0.05);
+        assertEquals(2, reaction.worstToNeutraliseMillimoles(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // By stoichiometry: SOCl2 + H2O = 2 HCl + SO2; POCl3 + 3 H2O = 3 HCl + H3PO4, two more protons to pH 7 to 8;
+        // AcCl + H2O = HCl + AcOH; Ac2O + H2O = 2 AcOH.
+        "thionyl chloride, HCl SO2, 20 10, 20",
+        "POCl3, HCl, 30, 50",
+        "Acetylchlorid, HCl, 10, 20",
+        "acetic anhydride, '', '', 20"
+    })
+    void whatWaterMakesOfAcidChloridesCounts(String material, String gases, String litres, double acid) {
+        SmallBook book = SmallBook.empty()
+                .but("runs", "Status", "planned")
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
+                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Planned amount", "1")
+                .but("charges", "Planned unit", "mmol")
+                .row("charges", "Material", material, "Role", "reagent", "Molar mass", "100")
+                .but("charges", "Planned amount", "10")
+                .but("charges", "Planned unit", "mmol")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "sat. NaHCO3",
+                        "Volume",
+                        "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        List<StepReaction> reactions = book.tally().evidence().reactions();
+        List<StepReaction> released =
+                reactions.stream().filter(r -> r.washMillimoles() == 0).toList();
+        assertEquals(
+                gases, String.join(" ", released.stream().map(StepReaction::gas).toList()));
+        assertEquals(
+                litres,
+                String.join(
+                        " ",
+                        released.stream()
+                                .map(r -> String.valueOf(Math.round(r.worstMillimoles())))
+                                .toList()));
+        StepReaction wash = reactions.stream()
+                .filter(r -> r.washMillimoles() > 0)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(acid, wash.worstToNeutraliseMillimoles(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "NaH, 1",
+        "CaH2, 2",
+        "NaBH4, 4",
+        "LiAlH4, 4",
+        "DIBAL-H, 1",
+        "NaBH3CN, 3",
+        "lithium triethylborohydride, 1"
+    })
+    void hydridesGiveTheirHydrogens(String material, double hydrogens) {
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", material, "Role", "reagent", "Molar mass", "50", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "20");
+        assertEquals(
+                10 * hydrogens,
+                book.tally().evidence().reactions().stream()
+                        .filter(r -> r.gas().equals("H2"))
+                        .mapToDouble(StepReaction::worstMillimoles)
+                        .sum(),
+                1e-9);
     }
 
     @Test

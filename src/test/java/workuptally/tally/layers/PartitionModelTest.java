@@ -37,13 +37,13 @@ class PartitionModelTest {
                 2.0,
                 of("Partition ratio", "60", "Character", "acid", "pKa", "4.2")
                         .orElseThrow()
-                        .pHOfNeutralForm(),
+                        .pHOfNeutralForm(2.2),
                 1e-12);
         assertEquals(
                 11.4,
                 of("Partition ratio", "60", "Character", "base", "pKa", "9.2")
                         .orElseThrow()
-                        .pHOfNeutralForm(),
+                        .pHOfNeutralForm(2.2),
                 1e-12);
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
+import workuptally.examples.SmallBook;
 import workuptally.model.Book;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
@@ -26,7 +27,7 @@ class SeriesAccountTest {
     private static List<SeriesTally> series(Book book) {
         RunTallying tallying = new RunTallying(book.limits(), new Substances(Reference.load()));
         List<RunTally> tallies = book.runs().stream().map(tallying::tally).toList();
-        return new SeriesAccount(book, tallies).list();
+        return new SeriesAccount(book, tallies, SmallBook.substances()).list();
     }
 
     /** A class of students who make the same amide; each has a net mass in g and an assay of 99.0 %. */

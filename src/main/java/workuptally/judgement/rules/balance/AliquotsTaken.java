@@ -7,8 +7,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.layers.LayerTally;
 
@@ -16,7 +18,12 @@ import workuptally.tally.layers.LayerTally;
 public final class AliquotsTaken implements RunRule {
     static final String CODE = "aliquots-taken";
 
-    private static final double NOTE_PERCENT = 0.5;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public AliquotsTaken(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -36,7 +43,7 @@ public final class AliquotsTaken implements RunRule {
                     .mapToDouble(m -> m.value())
                     .sum();
             double percent = 100 * grams / theory.massGrams().value();
-            if (percent > NOTE_PERCENT) {
+            if (percent > substances.value(Threshold.ALIQUOTS_NOTE)) {
                 Optional<ProductYield> yield = tally.yields().stream()
                         .filter(y -> y.product() == theory.product()
                                 && y.aliquotCorrectedPercent().isPresent())

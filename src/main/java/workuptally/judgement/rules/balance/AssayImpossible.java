@@ -14,13 +14,20 @@ import workuptally.model.Limit;
 import workuptally.model.Lot;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** Components of one sample that add up to more than it weighs: above 102 % w/w and beyond U of the sum (common practice). */
 public final class AssayImpossible implements RunRule {
     static final String CODE = "assay-sum-impossible";
 
-    private static final double MOST_PERCENT = 102;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public AssayImpossible(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -66,7 +73,8 @@ public final class AssayImpossible implements RunRule {
         }
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         sums.forEach((sample, sum) -> {
-            if (sum.percent() > Math.max(MOST_PERCENT, 100 + factor * Math.sqrt(sum.variance()))) {
+            if (sum.percent()
+                    > Math.max(substances.value(Threshold.ASSAY_MOST), 100 + factor * Math.sqrt(sum.variance()))) {
                 findings.add(
                         CODE,
                         Severity.CHECK,

@@ -8,7 +8,9 @@ import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.MassBalance;
 
 /** Total mass: more out than in beyond 2u is a check; more missing than gas and evaporation explain is a note. */
@@ -16,7 +18,12 @@ public final class MassGap implements RunRule {
     static final String NEGATIVE = "mass-gap-negative";
     static final String LARGE = "mass-gap-large";
 
-    private static final double STANDARD_UNCERTAINTIES = 2;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public MassGap(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -36,13 +43,13 @@ public final class MassGap implements RunRule {
         String seen = FindingList.say(
                 "%.1f g in, %.1f g out, gap %.1f g",
                 balance.inGrams().value(), balance.outGrams().value(), gap);
-        if (gap < -STANDARD_UNCERTAINTIES * u) {
+        if (gap < -substances.value(Threshold.MASS_GAP) * u) {
             findings.add(
                     NEGATIVE,
                     Severity.CHECK,
                     place,
                     seen + ": more came out than went in",
-                    FindingList.say("no less than −%.1f g (2u)", STANDARD_UNCERTAINTIES * u),
+                    FindingList.say("no less than −%.1f g (2u)", substances.value(Threshold.MASS_GAP) * u),
                     "conservation of mass",
                     "Look for a layer counted twice, a wrong tare or a charge that was not entered.");
         } else if (balance.complete() && gap > balance.gasGrams() + balance.evaporationAllowanceGrams()) {

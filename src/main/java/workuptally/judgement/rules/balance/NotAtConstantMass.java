@@ -8,8 +8,10 @@ import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Substances;
 
 /**
  * A second weighing that differs: lighter or heavier by more than 0.5 % of the net mass and 3u (common practice) means the lot is not at
@@ -19,8 +21,12 @@ public final class NotAtConstantMass implements RunRule {
     static final String DIFFERS = "not-at-constant-mass";
     static final String WARM = "weighed-warm";
 
-    private static final double DIFFERENCE_FRACTION = 0.005;
-    private static final double STANDARD_UNCERTAINTIES = 3;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public NotAtConstantMass(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -40,13 +46,14 @@ public final class NotAtConstantMass implements RunRule {
         return findings.list();
     }
 
-    private static void judge(FindingList findings, LotTally lot, double change, Entered second) {
+    private void judge(FindingList findings, LotTally lot, double change, Entered second) {
         double net = lot.netGrams().orElseThrow().value();
-        double noise = STANDARD_UNCERTAINTIES * lot.netGrams().get().standardUncertainty();
+        double noise = substances.value(Threshold.CONSTANT_MASS_UNCERTAINTIES)
+                * lot.netGrams().get().standardUncertainty();
         String seen = FindingList.say(
                 "lot %s: the second weighing differs by %+.4f g (%+.2f %% of the net mass)",
                 lot.lot().label(), change, 100 * change / net);
-        if (Math.abs(change) > Math.max(noise, DIFFERENCE_FRACTION * net)) {
+        if (Math.abs(change) > Math.max(noise, substances.value(Threshold.CONSTANT_MASS) * net)) {
             findings.add(
                     DIFFERS,
                     Severity.CHECK,

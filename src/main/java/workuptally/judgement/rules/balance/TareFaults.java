@@ -16,8 +16,10 @@ import workuptally.model.Lot;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.model.VesselTare;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Substances;
 
 /**
  * A missing tare, a tare that the register of vessels contradicts, and a gross that is another vessel's tare. A register tare is offered as
@@ -28,9 +30,14 @@ public final class TareFaults implements RunRule {
     static final String REGISTER = "tare-register-differs";
     static final String GROSS_IS_TARE = "gross-equals-tare";
 
-    private static final double FINE_TOLERANCE_GRAMS = 0.005;
-    private static final double COARSE_TOLERANCE_GRAMS = 0.05;
     private static final int FINE_DECIMALS = 3;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public TareFaults(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -128,13 +135,15 @@ public final class TareFaults implements RunRule {
                 .toList();
     }
 
-    private static void register(FindingList findings, Book book, Weighing weighing, Entered tare) {
+    private void register(FindingList findings, Book book, Weighing weighing, Entered tare) {
         List<Entered> known = register(book, weighing.vessel());
         double nearest = known.stream()
                 .mapToDouble(k -> Math.abs(k.value() - tare.value()))
                 .min()
                 .orElse(0);
-        double tolerance = tare.decimals() >= FINE_DECIMALS ? FINE_TOLERANCE_GRAMS : COARSE_TOLERANCE_GRAMS;
+        double tolerance = tare.decimals() >= FINE_DECIMALS
+                ? substances.value(Threshold.TARE_FINE)
+                : substances.value(Threshold.TARE_COARSE);
         if (nearest > tolerance) {
             findings.add(
                     REGISTER,

@@ -11,6 +11,7 @@ import workuptally.model.Limit;
 import workuptally.model.Lot;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotMoleRatios;
 import workuptally.tally.amounts.LotTally;
@@ -25,8 +26,6 @@ public final class WetCrude implements RunRule {
     static final String NO_ASSAY = "crude-without-assay";
     static final String NOT_A_YIELD = "crude-not-a-yield";
     static final String RATIO_DIFFERS = "assay-below-mole-ratio";
-
-    private static final double NEAR_THEORY_PERCENT = 97;
 
     private final Substances substances;
 
@@ -77,7 +76,7 @@ public final class WetCrude implements RunRule {
                     corrected.isPresent()
                             ? "Report the assay-corrected yield; dry to constant mass before the final figure."
                             : "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then.");
-        } else if (lot.productFraction().isEmpty() && percent > NEAR_THEORY_PERCENT) {
+        } else if (lot.productFraction().isEmpty() && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)) {
             findings.add(
                     NO_ASSAY,
                     Severity.CHECK,
@@ -87,7 +86,7 @@ public final class WetCrude implements RunRule {
                     "97 %, common practice",
                     "Take an assay with an internal standard, or integrate the solvent signals.");
         } else if (tally.run().kind() != Run.Kind.SEPARATION
-                && percent > NEAR_THEORY_PERCENT
+                && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)
                 && corrected
                         .filter(c -> percent - c.value() > c.expandedUncertainty(factor))
                         .isPresent()) {

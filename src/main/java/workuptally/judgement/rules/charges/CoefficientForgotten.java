@@ -8,8 +8,10 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Closure;
 
 /**
@@ -19,10 +21,15 @@ import workuptally.tally.balance.Closure;
 public final class CoefficientForgotten implements RunRule {
     static final String CODE = "coefficient-suspect";
 
-    private static final double RATIO_TOLERANCE = 0.06;
-    private static final double CLOSED_WITHIN_PERCENT = 10;
     private static final double[] RATIOS = {1.0 / 3, 0.5, 2, 3};
     private static final String[] WORDS = {"a third", "a half", "twice", "three times"};
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public CoefficientForgotten(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -43,10 +50,11 @@ public final class CoefficientForgotten implements RunRule {
         return findings.list();
     }
 
-    private static void judge(FindingList findings, RunTally tally, ProductYield product) {
+    private void judge(FindingList findings, RunTally tally, ProductYield product) {
         double percent = product.percent().value();
         for (int i = 0; i < RATIOS.length; i++) {
-            boolean nearRatio = Math.abs(percent / 100 / RATIOS[i] - 1) <= RATIO_TOLERANCE;
+            boolean nearRatio =
+                    Math.abs(percent / 100 / RATIOS[i] - 1) <= substances.value(Threshold.COEFFICIENT_TOLERANCE);
             Optional<Closure> telling = nearRatio ? telling(tally, RATIOS[i]) : Optional.empty();
             if (telling.isPresent()) {
                 findings.add(
@@ -68,13 +76,14 @@ public final class CoefficientForgotten implements RunRule {
     }
 
     /** A balance that is near 100 % by wanted products, or as far off as the yield itself. */
-    private static Optional<Closure> telling(RunTally tally, double ratio) {
+    private Optional<Closure> telling(RunTally tally, double ratio) {
         return tally.closures().stream()
                 .filter(c -> {
                     double percent = c.percent().value();
-                    boolean closed = Math.abs(percent - 100) <= CLOSED_WITHIN_PERCENT
-                            && wantedPercent(tally.run(), c) > 100 - 2 * CLOSED_WITHIN_PERCENT;
-                    return closed || Math.abs(percent / 100 / ratio - 1) <= RATIO_TOLERANCE;
+                    boolean closed = Math.abs(percent - 100) <= substances.value(Threshold.COEFFICIENT_CLOSED)
+                            && wantedPercent(tally.run(), c) > 100 - 2 * substances.value(Threshold.COEFFICIENT_CLOSED);
+                    return closed
+                            || Math.abs(percent / 100 / ratio - 1) <= substances.value(Threshold.COEFFICIENT_TOLERANCE);
                 })
                 .findFirst();
     }

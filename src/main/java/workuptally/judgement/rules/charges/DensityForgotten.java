@@ -13,6 +13,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
@@ -22,11 +23,6 @@ public final class DensityForgotten implements RunRule {
     static final String MISSING = "density-missing";
     static final String UNLIKELY = "density-unlikely";
     static final String MASS_EQUALS_VOLUME = "mass-equals-volume";
-
-    private static final double LEAST_GRAMS_PER_MILLILITRE = 0.6;
-    private static final double MOST_GRAMS_PER_MILLILITRE = 3.4;
-    /** Own density and listed density may differ by this much before it is asked about; common practice. */
-    private static final double LISTED_FRACTION = 0.05;
 
     private final Substances substances;
 
@@ -74,7 +70,7 @@ public final class DensityForgotten implements RunRule {
 
     private void judgeDensity(FindingList findings, Charge charge, Entered density) {
         double value = density.value();
-        if (value < LEAST_GRAMS_PER_MILLILITRE || value > MOST_GRAMS_PER_MILLILITRE) {
+        if (value < substances.value(Threshold.DENSITY_LOW) || value > substances.value(Threshold.DENSITY_HIGH)) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,
@@ -89,7 +85,8 @@ public final class DensityForgotten implements RunRule {
         Optional<Double> listed = material.solvent()
                 .map(s -> s.density().gramsPerMillilitre())
                 .or(() -> material.liquid().map(Liquid::densityGramsPerMillilitre));
-        if (listed.filter(l -> Math.abs(value / l - 1) > LISTED_FRACTION).isPresent()) {
+        if (listed.filter(l -> Math.abs(value / l - 1) > substances.value(Threshold.DENSITY_LISTED))
+                .isPresent()) {
             findings.add(
                     UNLIKELY,
                     Severity.CHECK,

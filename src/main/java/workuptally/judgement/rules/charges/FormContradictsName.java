@@ -2,6 +2,8 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -10,12 +12,23 @@ import workuptally.model.Finding;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.reference.SaltForm;
 import workuptally.tally.RunTally;
 
 /** A name that speaks of a salt or hydrate beside a formula of another form; for a product this stops the yield. */
 public final class FormContradictsName implements RunRule {
     static final String CHARGE = "charge-form-mismatch";
     static final String PRODUCT = "product-form-mismatch";
+
+    private static final String WATER = "H2O";
+
+    private final Reference reference;
+
+    /** With the reference data in force. */
+    public FormContradictsName(Reference reference) {
+        this.reference = reference;
+    }
 
     @Override
     public List<String> codes() {
@@ -32,8 +45,8 @@ public final class FormContradictsName implements RunRule {
                             Severity.CHECK,
                             charge.row().at("Formula"),
                             "read '" + charge.material() + "' with formula " + charge.formula() + ", which shows no "
-                                    + form.sign(),
-                            "the formula of the form weighed, with " + form.sign(),
+                                    + form.shows(),
+                            "the formula of the form weighed, with " + form.shows(),
                             FindingList.PRACTICE,
                             "Compare with the label of the bottle and correct name or formula."));
         }
@@ -44,16 +57,16 @@ public final class FormContradictsName implements RunRule {
                             Severity.STOP,
                             product.row().at("Formula"),
                             "read product '" + product.name() + "' with formula " + product.formula()
-                                    + ", which shows no " + form.sign(),
+                                    + ", which shows no " + form.shows(),
                             "theory in the form that is isolated",
                             "definition of theory",
                             "Enter the formula of the form isolated; the yield rests on it."));
         }
         for (Lot lot : tally.run().lots()) {
             Optional<Product> product = tally.run().product(lot.product());
-            Optional<SaltForm> said = SaltForm.in(lot.label()).or(() -> SaltForm.in(lot.notes()));
+            Optional<SaltForm> said = reference.saltForm(lot.label()).or(() -> reference.saltForm(lot.notes()));
             if (product.isPresent()
-                    && said.filter(f -> !f.isShownBy(product.get().formula())).isPresent()) {
+                    && said.filter(f -> !isShownBy(f, product.get().formula())).isPresent()) {
                 findings.add(
                         PRODUCT,
                         Severity.STOP,
@@ -68,7 +81,23 @@ public final class FormContradictsName implements RunRule {
         return findings.list();
     }
 
-    private static Optional<SaltForm> contradiction(String name, String formula) {
-        return SaltForm.in(name).filter(form -> !form.isShownBy(formula));
+    private Optional<SaltForm> contradiction(String name, String formula) {
+        return reference.saltForm(name).filter(form -> !isShownBy(form, formula));
+    }
+
+    /** True where a formula shows the form; also true for a blank or unreadable formula, which cannot contradict. */
+    private static boolean isShownBy(SaltForm form, String formula) {
+        if (formula.isBlank()) {
+            return true;
+        }
+        try {
+            Formula parsed = Formula.parse(formula);
+            if (form.shows().equals(WATER)) {
+                return formula.contains("H2O") || formula.contains("H\u2082O") || formula.contains("OH2");
+            }
+            return parsed.count(form.shows()) > 0;
+        } catch (IllegalFormulaException e) {
+            return true;
+        }
     }
 }

@@ -14,6 +14,7 @@ import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
@@ -25,9 +26,6 @@ import workuptally.tally.amounts.Substances;
 public final class MolarMassMismatch implements RunRule {
     static final String MISMATCH = "molar-mass-mismatch";
     static final String ROUNDED = "molar-mass-rounded";
-
-    private static final double NOTE_FRACTION = 0.001;
-    private static final double STOP_FRACTION = 0.005;
 
     private final Substances substances;
 
@@ -68,10 +66,10 @@ public final class MolarMassMismatch implements RunRule {
         }
         double difference = entered.get().value() - computed.get();
         double relative = Math.abs(difference) / computed.get();
-        if (relative <= NOTE_FRACTION) {
+        if (relative <= substances.value(Threshold.MOLAR_MASS_DIFFERS)) {
             return;
         }
-        boolean stops = relative > STOP_FRACTION;
+        boolean stops = relative > substances.value(Threshold.MOLAR_MASS_WRONG);
         Optional<FormDifference> form =
                 stops ? FormDifference.of(difference, substances.atomicWeights()) : Optional.empty();
         findings.add(

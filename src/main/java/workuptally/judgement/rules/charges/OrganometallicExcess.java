@@ -14,6 +14,7 @@ import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
@@ -22,9 +23,6 @@ import workuptally.tally.balance.Closure;
 /** An organomagnesium or organolithium reagent in excess: its quench gives R–H, which goes with the solvent and the layers. */
 public final class OrganometallicExcess implements RunRule {
     static final String CODE = "quench-by-product";
-
-    /** Amount worth a word, mmol (common practice). */
-    private static final double LEAST_MILLIMOLES = 1;
 
     private static final String ORGANOMETALLIC = "organometallic";
     private static final Pattern METAL = Pattern.compile("(Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li)");
@@ -57,7 +55,7 @@ public final class OrganometallicExcess implements RunRule {
             double charged = amount.amountMillimoles().get().value();
             double used = usedMillimoles(tally, charge);
             double left = charged - used;
-            if (used > 0 && left > LEAST_MILLIMOLES) {
+            if (used > 0 && left > reference.value(Threshold.EXCESS_NOTE)) {
                 double grams = left * byProduct.get().molarMassGramsPerMole().orElse(0) / 1000;
                 findings.add(
                         CODE,

@@ -10,13 +10,20 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** Actual amounts that equal the plan to all digits on every line. */
 public final class PlanCopied implements RunRule {
     static final String CODE = "plan-copied";
 
-    private static final int LEAST_LINES = 3;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public PlanCopied(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -29,7 +36,8 @@ public final class PlanCopied implements RunRule {
         List<Charge> both = tally.run().charges().stream()
                 .filter(c -> c.planned().isPresent() && c.actual().isPresent())
                 .toList();
-        if (both.size() >= LEAST_LINES && both.stream().allMatch(PlanCopied::isSame)) {
+        if (both.size() >= substances.value(Threshold.PLAN_COPIED_LINES)
+                && both.stream().allMatch(PlanCopied::isSame)) {
             findings.add(
                     CODE,
                     Severity.NOTE,

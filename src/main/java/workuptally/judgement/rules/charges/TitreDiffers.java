@@ -10,6 +10,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
@@ -19,13 +20,12 @@ public final class TitreDiffers implements RunRule {
     static final String DIFFERS = "titre-differs";
     static final String MISSING = "titre-missing";
 
-    private static final double CHECK_PERCENT = 15;
     /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
     private static final double ROUNDING_PERCENT = 1e-9;
 
     private final Substances substances;
 
-    /** With the reader of names. */
+    /** With the reference data in force. */
     public TitreDiffers(Substances substances) {
         this.substances = substances;
     }
@@ -60,8 +60,7 @@ public final class TitreDiffers implements RunRule {
         return findings.list();
     }
 
-    private static void differs(
-            FindingList findings, ChargeAmount amount, Entered label, Entered titre, double notePercent) {
+    private void differs(FindingList findings, ChargeAmount amount, Entered label, Entered titre, double notePercent) {
         double percent = 100 * (titre.value() / label.value() - 1);
         if (Math.abs(percent) <= notePercent + ROUNDING_PERCENT) {
             return;
@@ -75,7 +74,7 @@ public final class TitreDiffers implements RunRule {
                 : "";
         findings.add(
                 DIFFERS,
-                Math.abs(percent) > CHECK_PERCENT ? Severity.CHECK : Severity.NOTE,
+                Math.abs(percent) > substances.value(Threshold.TITRE_CHECK) ? Severity.CHECK : Severity.NOTE,
                 titre.place(),
                 FindingList.say(
                         "titre of %s %s mol/L, label %s mol/L: %+.1f %%%s",

@@ -9,7 +9,9 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** An actual amount that differs from the plan by a power of ten, within 10 % (common practice). */
 public final class UnitSlip implements RunRule {
@@ -19,7 +21,12 @@ public final class UnitSlip implements RunRule {
     /** Actual over planned amount, either way, above which one of them is worth a look; common practice. */
     private static final double FAR_RATIO = 1.5;
 
-    private static final double WITHIN_FRACTION = 0.1;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public UnitSlip(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -37,14 +44,14 @@ public final class UnitSlip implements RunRule {
         return findings.list();
     }
 
-    private static void judge(FindingList findings, Charge charge, Amount planned, Amount actual) {
+    private void judge(FindingList findings, Charge charge, Amount planned, Amount actual) {
         double p = planned.value().entered().map(Entered::value).orElse(0.0);
         double a = actual.value().entered().map(Entered::value).orElse(0.0);
         if (planned.dimension() != actual.dimension() || !(p > 0 && a > 0)) {
             return;
         }
         double power = Math.pow(10, Math.rint(Math.log10(a / p)));
-        if (power != 1 && Math.abs(a / p / power - 1) <= WITHIN_FRACTION) {
+        if (power != 1 && Math.abs(a / p / power - 1) <= substances.value(Threshold.UNIT_SLIP_WITHIN)) {
             findings.add(
                     CODE,
                     Severity.CHECK,

@@ -9,11 +9,13 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
+import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Reconciliation;
 
 /** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
@@ -22,15 +24,13 @@ public final class ContainerContents implements ProposalRule {
     static final String DIFFERS = "container-weighing-differs";
     static final String ABBREVIATED = "container-name-short";
 
-    private static final double EMPTY_GRAMS = 20;
-
     /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
     private static final Pattern SHORT = Pattern.compile("\\S*[A-Z]\\S*[A-Z0-9]\\S*");
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public ContainerContents(Reference reference) {
-        this.reference = reference;
+    public ContainerContents(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -50,13 +50,13 @@ public final class ContainerContents implements ProposalRule {
         return findings.list();
     }
 
-    private static void unknown(FindingList findings, Container container) {
+    private void unknown(FindingList findings, Container container) {
         double net = container
                 .grossThenGrams()
                 .entered()
                 .flatMap(g -> container.tareGrams().entered().map(t -> g.value() - t.value()))
                 .orElse(0.0);
-        if (container.contentsThen().isEmpty() && net > EMPTY_GRAMS) {
+        if (container.contentsThen().isEmpty() && net > substances.value(Threshold.CONTAINER_EMPTY)) {
             findings.add(
                     UNKNOWN + " C37",
                     Severity.CHECK,
@@ -107,10 +107,6 @@ public final class ContainerContents implements ProposalRule {
     }
 
     private Optional<String> fullName(String name) {
-        return reference
-                .solvent(name)
-                .map(s -> s.name())
-                .or(() -> reference.solute(name).map(s -> s.name()))
-                .or(() -> reference.hazard(name).map(h -> h.name()));
+        return substances.material(name).main().substance().map(Substance::name);
     }
 }

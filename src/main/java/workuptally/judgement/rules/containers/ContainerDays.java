@@ -12,6 +12,8 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Age;
 
 /** A container that is open for longer than the local limit allows, or will be before the next weekly collection. */
@@ -19,8 +21,12 @@ public final class ContainerDays implements ProposalRule {
     static final String OVERDUE = "container-overdue";
     static final String SOON = "container-due-soon";
 
-    /** A weekly collection (common practice). */
-    private static final int DAYS_AHEAD = 7;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ContainerDays(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -33,8 +39,9 @@ public final class ContainerDays implements ProposalRule {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             container.tally().age().filter(a -> a.dueOn().isPresent()).ifPresent(age -> {
-                boolean soon =
-                        !age.lastWorkingDay().orElseThrow().isAfter(age.asOf().plusDays(DAYS_AHEAD));
+                boolean soon = !age.lastWorkingDay()
+                        .orElseThrow()
+                        .isAfter(age.asOf().plusDays((long) substances.value(Threshold.CONTAINER_DAYS_AHEAD)));
                 if (age.overdue() || soon) {
                     findings.add(
                             (age.overdue() ? OVERDUE : SOON) + " C39",

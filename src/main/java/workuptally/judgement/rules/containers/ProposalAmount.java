@@ -10,6 +10,8 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 
 /** A transfer of more than its layers weigh, and one of a layer that nobody weighed. */
@@ -18,8 +20,12 @@ public final class ProposalAmount implements ProposalRule {
     static final String ESTIMATED = "transfer-estimated";
     static final String UNKNOWN = "transfer-amount-unknown";
 
-    private static final double RELATIVE_TOLERANCE = 0.02;
-    private static final double LEAST_TOLERANCE_GRAMS = 0.5;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ProposalAmount(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -32,7 +38,7 @@ public final class ProposalAmount implements ProposalRule {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
-                    .filter(ProposalAmount::isTooMuch)
+                    .filter(this::isTooMuch)
                     .forEach(a -> findings.add(
                             CODE,
                             Severity.CHECK,
@@ -74,8 +80,10 @@ public final class ProposalAmount implements ProposalRule {
                         : "Weigh the layer before anything is moved; until then fill and contents of the container are not known.");
     }
 
-    private static boolean isTooMuch(ContainerAddition addition) {
-        double tolerance = Math.max(RELATIVE_TOLERANCE * addition.sourceGrams(), LEAST_TOLERANCE_GRAMS);
+    private boolean isTooMuch(ContainerAddition addition) {
+        double tolerance = Math.max(
+                substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * addition.sourceGrams(),
+                substances.value(Threshold.PROPOSAL_AMOUNT_LEAST));
         return addition.sourceGrams() > 0 && addition.totalGrams() > addition.sourceGrams() + tolerance;
     }
 }

@@ -12,13 +12,12 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
 
 /** A proposal whose evidence is complete, of an aqueous layer with dissolved solvents: the label of the container must name them. */
 public final class ProposalLabel implements ProposalRule {
     static final String CODE = "proposal-label";
-
-    private static final double LEAST_PERCENT = 0.1;
 
     private final Substances substances;
 
@@ -74,8 +73,9 @@ public final class ProposalLabel implements ProposalRule {
         boolean aqueous = fit.addition().grams().getOrDefault("water", 0.0) > total / 2;
         return fit.addition().grams().entrySet().stream()
                 .filter(e ->
-                        aqueous && substances.reference().solvent(e.getKey()).isPresent())
-                .filter(e -> !e.getKey().equals("water") && 100 * e.getValue() / total >= LEAST_PERCENT)
+                        aqueous && substances.material(e.getKey()).solvent().isPresent())
+                .filter(e -> !e.getKey().equals("water")
+                        && 100 * e.getValue() / total >= substances.value(Threshold.LABEL_LEAST_SHARE))
                 .map(e -> FindingList.say("%s %.1f %%", e.getKey(), 100 * e.getValue() / total))
                 .collect(Collectors.joining(", "));
     }

@@ -12,6 +12,8 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerState;
 
 /** The proposal that takes a container over its fill when they are added in order, a container that is over already, and one that is near. */
@@ -19,8 +21,12 @@ public final class ProposalOverfills implements ProposalRule {
     static final String OVERFULL = "container-overfull";
     static final String NEARLY = "container-nearly-full";
 
-    /** Three quarters, the lowest of the fills that laboratories use (common practice). */
-    private static final double NEARLY_FULL_PERCENT = 75;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ProposalOverfills(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -57,7 +63,7 @@ public final class ProposalOverfills implements ProposalRule {
                         FindingList.say("at most %.0f %% of its capacity", limit),
                         source,
                         "Close the container and have it collected.");
-            } else if (after >= NEARLY_FULL_PERCENT && after <= limit && after > now) {
+            } else if (after >= substances.value(Threshold.CONTAINER_NEARLY_FULL) && after <= limit && after > now) {
                 findings.add(
                         NEARLY,
                         Severity.NOTE,

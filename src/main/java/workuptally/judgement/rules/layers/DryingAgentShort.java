@@ -6,14 +6,21 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.DriedLayer;
 
 /** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
 public final class DryingAgentShort implements RunRule {
     static final String CODE = "drying-agent-short";
 
-    private static final double LEAST_RATIO = 1.5;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public DryingAgentShort(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -24,7 +31,7 @@ public final class DryingAgentShort implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (DriedLayer dried : tally.evidence().dried()) {
-            if (dried.capacityRatio() < LEAST_RATIO) {
+            if (dried.capacityRatio() < substances.value(Threshold.AGENT_SHORT)) {
                 findings.add(
                         CODE,
                         Severity.CHECK,

@@ -7,13 +7,22 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.ExtractionSplit;
 import workuptally.tally.bench.Plan;
 
 /** The volume of a planned extraction would take out clearly more in more and smaller portions: a note. */
 public final class ExtractionUndivided implements RunRule {
     static final String CODE = "extraction-split";
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ExtractionUndivided(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -26,7 +35,7 @@ public final class ExtractionUndivided implements RunRule {
         for (Plan.PlannedStep planned : tally.plan().map(Plan::steps).orElse(List.of())) {
             for (ExtractionSplit split : planned.splits()) {
                 double gainPercent = split.leftAsPlannedPercent() - split.leftAtBestPercent();
-                if (gainPercent >= ExtractionSplit.SMALLEST_GAIN_PERCENT) {
+                if (gainPercent >= substances.value(Threshold.SPLIT_GAIN)) {
                     findings.add(
                             CODE,
                             Severity.NOTE,

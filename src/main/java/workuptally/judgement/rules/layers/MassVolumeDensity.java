@@ -11,7 +11,9 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerIdentity;
 
 /**
@@ -23,9 +25,12 @@ public final class MassVolumeDensity implements RunRule {
     static final String STEP = "mass-volume-density";
     static final String LAYER = "layer-density-unexpected";
 
-    private static final double LARGE_MILLILITRES = 20;
-    private static final double LARGE_FRACTION = 0.03;
-    private static final double SMALL_FRACTION = 0.08;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public MassVolumeDensity(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -43,7 +48,7 @@ public final class MassVolumeDensity implements RunRule {
         return findings.list();
     }
 
-    private static void judge(FindingList findings, Step step) {
+    private void judge(FindingList findings, Step step) {
         Optional<Double> mass = step.massGrams().entered().map(Entered::value);
         Optional<Double> volume =
                 step.volumeMillilitres().entered().map(Entered::value).filter(v -> v > 0);
@@ -53,7 +58,9 @@ public final class MassVolumeDensity implements RunRule {
             return;
         }
         double measured = mass.get() / volume.get();
-        double allowed = volume.get() >= LARGE_MILLILITRES ? LARGE_FRACTION : SMALL_FRACTION;
+        double allowed = volume.get() >= substances.value(Threshold.LARGE_VOLUME)
+                ? substances.value(Threshold.LARGE_VOLUME_TOLERANCE)
+                : substances.value(Threshold.SMALL_VOLUME_TOLERANCE);
         if (Math.abs(measured / density.get() - 1) > allowed) {
             findings.add(
                     STEP,
@@ -68,15 +75,16 @@ public final class MassVolumeDensity implements RunRule {
         }
     }
 
-    private static void judge(FindingList findings, LayerIdentity identity, Layer layer) {
-        if (identity.densityGramsPerMillilitre().isEmpty() || identity.fitsEither()) {
+    private void judge(FindingList findings, LayerIdentity identity, Layer layer) {
+        if (identity.densityGramsPerMillilitre().isEmpty()
+                || identity.fitsEither(substances.value(Threshold.DENSITY_FIT))) {
             return;
         }
         MeasuredValue density = identity.densityGramsPerMillilitre().get();
         double off = Math.min(
                 identity.expectedOrganic().distance(density.value()),
                 identity.expectedAqueous().distance(density.value()));
-        if (off > SMALL_FRACTION * density.value()) {
+        if (off > substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()) {
             findings.add(
                     LAYER,
                     Severity.CHECK,

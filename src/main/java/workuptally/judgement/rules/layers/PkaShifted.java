@@ -9,14 +9,21 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.ContactMixture;
 
 /** More than 10 % w/w alcohol in the aqueous phase while pH, pKa and partition are used: the pKa is not the one in water. */
 public final class PkaShifted implements RunRule {
     static final String CODE = "pka-shifted";
 
-    private static final double NOTE_PERCENT = 10;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public PkaShifted(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -36,7 +43,7 @@ public final class PkaShifted implements RunRule {
             return findings.list();
         }
         for (ContactMixture contact : tally.evidence().contactMixtures()) {
-            if (contact.alcoholInAqueousPercent() > NOTE_PERCENT
+            if (contact.alcoholInAqueousPercent() > substances.value(Threshold.PKA_SHIFT_NOTE)
                     && contact.step().pHAfter().entered().isPresent()) {
                 findings.add(
                         CODE,

@@ -10,7 +10,9 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.bench.DriedLayer;
 
@@ -18,7 +20,12 @@ import workuptally.tally.bench.DriedLayer;
 public final class ProductOnCake implements RunRule {
     static final String CODE = "product-on-cake";
 
-    private static final double NOTE_PERCENT = 0.5;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ProductOnCake(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -42,7 +49,7 @@ public final class ProductOnCake implements RunRule {
             double low = dried.productLowGrams().getAsDouble();
             double high = dried.productHighGrams().getAsDouble();
             // Two portions of agent for one layer end on one cake.
-            if (100 * high / grams > NOTE_PERCENT && told.add(dried.cake())) {
+            if (100 * high / grams > substances.value(Threshold.CAKE_NOTE) && told.add(dried.cake())) {
                 findings.add(
                         CODE,
                         Severity.NOTE,

@@ -11,7 +11,9 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Route;
 
 /** Independent routes to the product in a layer, side by side: a note where their bands overlap, a check where two of them do not. */
@@ -19,8 +21,12 @@ public final class RoutesCompared implements RunRule {
     static final String AGREE = "routes-agree";
     static final String DISAGREE = "routes-disagree";
 
-    /** Routes are worth a line for a layer that holds this much, % of theory (common practice). */
-    private static final double LEAST_PERCENT = 1;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public RoutesCompared(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -37,7 +43,7 @@ public final class RoutesCompared implements RunRule {
         return findings.list();
     }
 
-    private static void compare(RunTally tally, List<Route> routes, FindingList findings) {
+    private void compare(RunTally tally, List<Route> routes, FindingList findings) {
         Route first = routes.get(0);
         double theory = tally.theory().stream()
                 .flatMap(t -> t.products().stream())
@@ -51,7 +57,7 @@ public final class RoutesCompared implements RunRule {
                 agree &= a.lowGrams() <= b.highGrams() && b.lowGrams() <= a.highGrams();
             }
         }
-        if (agree && 100 * first.massGrams() / theory < LEAST_PERCENT) {
+        if (agree && 100 * first.massGrams() / theory < substances.value(Threshold.ROUTES_NOTE)) {
             return;
         }
         Place place = tally.layer(first.layer())

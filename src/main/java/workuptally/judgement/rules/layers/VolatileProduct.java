@@ -11,13 +11,20 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** A product that boils below 150 °C in a run whose solvent is taken off (common practice): part of it can be in the distillate. */
 public final class VolatileProduct implements RunRule {
     static final String CODE = "product-volatile";
 
-    private static final double VOLATILE_BELOW_CELSIUS = 150;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public VolatileProduct(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -39,7 +46,8 @@ public final class VolatileProduct implements RunRule {
         for (Product product : tally.run().products()) {
             Optional<Double> boiling = product.boilingPointCelsius().entered().map(Entered::value);
             if (product.wanted()
-                    && boiling.filter(b -> b < VOLATILE_BELOW_CELSIUS).isPresent()) {
+                    && boiling.filter(b -> b < substances.value(Threshold.VOLATILE_BELOW))
+                            .isPresent()) {
                 findings.add(
                         CODE,
                         planned ? Severity.NOTE : Severity.CHECK,

@@ -6,15 +6,21 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.ContactMixture;
 
 /** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
 public final class WaterMiscibleSolvent implements RunRule {
     static final String CODE = "water-miscible-solvent";
 
-    private static final double NOTE_PERCENT = 10;
-    private static final double CHECK_PERCENT = 30;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public WaterMiscibleSolvent(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -25,16 +31,18 @@ public final class WaterMiscibleSolvent implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         tally.evidence().contactMixtures().stream()
-                .filter(c -> c.waterMisciblePercent() > NOTE_PERCENT)
+                .filter(c -> c.waterMisciblePercent() > substances.value(Threshold.MISCIBLE_NOTE))
                 .findFirst()
                 .ifPresent(contact -> judge(findings, contact));
         return findings.list();
     }
 
-    private static void judge(FindingList findings, ContactMixture contact) {
+    private void judge(FindingList findings, ContactMixture contact) {
         findings.add(
                 CODE,
-                contact.waterMisciblePercent() > CHECK_PERCENT ? Severity.CHECK : Severity.NOTE,
+                contact.waterMisciblePercent() > substances.value(Threshold.MISCIBLE_CHECK)
+                        ? Severity.CHECK
+                        : Severity.NOTE,
                 contact.step().row().at("From"),
                 FindingList.say(
                         "step %s: about %.0f %% v/v of the organic solvent is %s, which mixes with water (estimate)",

@@ -7,7 +7,9 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
 
@@ -15,8 +17,12 @@ import workuptally.tally.bench.StepReaction;
 public final class GasExpected implements RunRule {
     static final String CODE = "gas-expected";
 
-    /** Gas in one load that is worth a word, L (common practice). */
-    private static final double LITRES = 0.2;
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public GasExpected(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -30,7 +36,7 @@ public final class GasExpected implements RunRule {
             double perLoad = reaction.expectedLitres() / reaction.loads();
             OptionalDouble headspace = headspaceLitres(tally, reaction);
             boolean overHeadspace = headspace.isPresent() && perLoad > headspace.getAsDouble();
-            if (reaction.gas().isEmpty() || (perLoad <= LITRES && !overHeadspace)) {
+            if (reaction.gas().isEmpty() || (perLoad <= substances.value(Threshold.GAS_NOTE) && !overHeadspace)) {
                 continue;
             }
             String space = headspace.isPresent()
@@ -54,7 +60,9 @@ public final class GasExpected implements RunRule {
                             reaction.because(),
                             reaction.worstLitres(),
                             space),
-                    FindingList.say("%.1f L in a load, and less than the headspace, to go unmentioned", LITRES),
+                    FindingList.say(
+                            "%.1f L in a load, and less than the headspace, to go unmentioned",
+                            substances.value(Threshold.GAS_NOTE)),
                     FindingList.PRACTICE,
                     "Add in portions to the open vessel, let the gas off before stoppering, and vent often; follow the safety data"
                             + " sheet and the local rules.");

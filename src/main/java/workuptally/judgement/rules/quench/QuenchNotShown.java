@@ -2,7 +2,6 @@ package workuptally.judgement.rules.quench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -12,6 +11,7 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.ClassBehaviour;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
@@ -22,8 +22,6 @@ import workuptally.tally.amounts.Substances;
 public final class QuenchNotShown implements RunRule {
     static final String POSITIVE = "quench-test-positive";
     static final String MISSING = "quench-not-shown";
-
-    private static final Set<String> REACTIVE = Set.of("oxidiser", "hydride", "alkali-metal");
 
     private final Substances substances;
 
@@ -79,8 +77,10 @@ public final class QuenchNotShown implements RunRule {
     /** What has a test that shows it gone: a silver salt is an oxidiser by its counter-ion and needs none. */
     private boolean isReactive(Charge charge) {
         return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part -> part.classes().stream().anyMatch(REACTIVE::contains)
-                        && part.row().flatMap(row -> row.quenchTest()).isPresent());
+                .anyMatch(part -> part.row().flatMap(row -> row.quenchTest()).isPresent()
+                        && part.classes().stream()
+                                .flatMap(c -> substances.classBehaviour(c).stream())
+                                .anyMatch(ClassBehaviour::shownGoneByTest));
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {

@@ -8,6 +8,7 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.series.SeriesTally;
 import workuptally.tally.series.SeriesTally.Result;
@@ -15,6 +16,13 @@ import workuptally.tally.series.SeriesTally.Result;
 /** A repeated preparation whose new yield signals on the chart of its earlier results; judged against them, not added to them. */
 public final class SeriesOutOfControl implements BookRule {
     static final String CODE = "series-out-of-control";
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public SeriesOutOfControl(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -24,7 +32,7 @@ public final class SeriesOutOfControl implements BookRule {
     @Override
     public List<Finding> judge(Book book, List<RunTally> tallies) {
         List<Finding> findings = new ArrayList<>();
-        for (SeriesTally series : new SeriesAccount(book, tallies).list()) {
+        for (SeriesTally series : new SeriesAccount(book, tallies, substances).list()) {
             series.chart()
                     .ifPresent(chart -> series.results().stream()
                             .filter(r -> !r.signals().isEmpty())

@@ -8,50 +8,49 @@ import java.util.Set;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.reference.LayerFacts;
 import workuptally.tally.amounts.Substances;
 
 /**
- * Which stream a solid suggests by where it came from: a drying cake or sorbent, a catalyst filtered off, or a solid that nobody said the
+ * Where a solid came from: a drying cake or sorbent, a catalyst filtered off, or a solid that nobody said the
  * make-up of. A by-product or a salt is no drying agent.
  */
-public final class SolidStream {
+public final class SolidOrigin {
     private final Run run;
     private final Substances substances;
     private final LayerGraph graph;
 
-    public SolidStream(Run run, Substances substances) {
+    /** Over the steps of a run. */
+    public SolidOrigin(Run run, Substances substances, LayerGraph graph) {
         this.run = run;
         this.substances = substances;
-        this.graph = LayerGraph.of(run);
+        this.graph = graph;
     }
 
     /**
-     * Stream and reason.
+     * Where a solid comes from, with what a reader is told.
      *
      * @param label label of the solid
-     * @param metal heavy metal that the run was charged with
-     * @param noble true where that metal is one of a supported catalyst
+     * @param metal material that brings a heavy metal, if one does
      */
-    public Suggestion of(String label, Optional<String> metal, boolean noble) {
+    public Origin of(String label, Optional<String> metal) {
         Optional<Step> filter = graph.givenBy(label);
         Optional<Step> drying = filter.flatMap(this::dryingBefore);
         if (drying.isPresent()) {
-            return new Suggestion(
-                    "drying-agents-silica", "drying cake, step " + drying.get().number());
-        }
-        if (noble) {
-            return new Suggestion("catalyst-noble", "may hold " + metal.orElseThrow() + ": keep it wet");
+            return new Origin(
+                    LayerFacts.Origin.DRYING_CAKE,
+                    "drying cake, step " + drying.get().number());
         }
         if (filter.filter(this::isOnSorbent).isPresent() || isSaidToBeSorbent(label)) {
-            return new Suggestion(
-                    "drying-agents-silica",
+            return new Origin(
+                    LayerFacts.Origin.SORBENT,
                     metal.map(m -> "sorbent or filter aid, may hold " + m).orElse("sorbent or filter aid"));
         }
         boolean stated =
                 run.layer(label).filter(layer -> !layer.composition().isEmpty()).isPresent();
         String what = stated ? "no drying agent or sorbent" : "composition not recorded, organic or inorganic";
-        return new Suggestion(
-                "solids-other",
+        return new Origin(
+                LayerFacts.Origin.OTHER,
                 "solid, " + what + metal.map(m -> "; may hold " + m).orElse(""));
     }
 
@@ -107,10 +106,10 @@ public final class SolidStream {
     }
 
     /**
-     * A stream by its key, with the reason.
+     * Where a solid comes from.
      *
-     * @param stream key of the stream
-     * @param why what speaks for it
+     * @param kind for the rules of waste streams
+     * @param words for a reader
      */
-    public record Suggestion(String stream, String why) {}
+    public record Origin(LayerFacts.Origin kind, String words) {}
 }

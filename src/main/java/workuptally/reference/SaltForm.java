@@ -1,0 +1,54 @@
+package workuptally.reference;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * A word in a name that tells the form weighed.
+ *
+ * @param word the word, with or without a number word in front
+ * @param shows element, or {@code H2O}, that a formula of the form holds
+ * @param notIn names to which the word belongs itself, lower case
+ * @param sources keys of the bibliography
+ * @param basis how firmly the row is known
+ */
+public record SaltForm(String word, String shows, List<String> notIn, List<String> sources, Basis basis)
+        implements Cited {
+    /** Copies the lists. */
+    public SaltForm {
+        notIn = List.copyOf(notIn);
+        sources = List.copyOf(sources);
+    }
+
+    static SaltForm of(Cells row) throws IllegalReferenceException {
+        return new SaltForm(
+                row.text("word"),
+                row.text("shows"),
+                row.list("not in").stream()
+                        .map(name -> name.toLowerCase(Locale.ROOT))
+                        .toList(),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    /** True where a name or note speaks of this form. */
+    public boolean isIn(String text) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        return notIn.stream().noneMatch(lower::contains)
+                && Pattern.compile("(?<![a-z])(mono|di|tri|tetra|penta|hexa|hepta|octa|deca|hemi|sesqui)?"
+                                + Pattern.quote(word.toLowerCase(Locale.ROOT)) + "(?![a-z])")
+                        .matcher(lower)
+                        .find();
+    }
+
+    @Override
+    public String table() {
+        return "salt-forms";
+    }
+
+    @Override
+    public String key() {
+        return word;
+    }
+}

@@ -1,0 +1,83 @@
+package workuptally.reference;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Waste streams, the rules by which a layer suggests one, and the words by which a container tells its own; immutable. */
+public final class WasteStreams {
+    private final Map<String, WasteStream> byName = new LinkedHashMap<>();
+    private final List<WasteStream> all;
+    private final List<StreamRule> rules;
+    private final List<StreamWords> words;
+
+    private WasteStreams(List<WasteStream> all, List<StreamRule> rules, List<StreamWords> words) {
+        this.all = all;
+        this.rules = rules.stream()
+                .sorted(Comparator.comparingInt(StreamRule::priority))
+                .toList();
+        this.words = words;
+        all.forEach(row -> byName.putIfAbsent(Names.plain(row.key()), row));
+        all.forEach(row -> byName.putIfAbsent(Names.plain(row.name()), row));
+    }
+
+    static WasteStreams of(Map<Table, TableFile> files) throws IllegalReferenceException {
+        WasteStreams streams = new WasteStreams(
+                Reference.each(files, Table.WASTE_STREAMS, WasteStream::of),
+                Reference.each(files, Table.STREAM_RULES, StreamRule::of),
+                Reference.each(files, Table.STREAM_WORDS, StreamWords::of));
+        for (Table table : List.of(Table.STREAM_RULES, Table.STREAM_WORDS)) {
+            for (Cells row : files.get(table).rows()) {
+                if (streams.find(row.raw("stream")).isEmpty()) {
+                    throw row.wrong("stream", row.raw("stream"), "a key of waste-streams.csv");
+                }
+            }
+        }
+        if (streams.all.stream().noneMatch(WasteStream::asksFirst)) {
+            throw new IllegalReferenceException(
+                    Table.WASTE_STREAMS.fileName(), "no stream of the family 'ask first' is left");
+        }
+        return streams;
+    }
+
+    /** The stream with a key or name. */
+    public Optional<WasteStream> find(String name) {
+        return Optional.ofNullable(byName.get(Names.plain(name)));
+    }
+
+    /** The stream of a container by its label: a listed key or name, else by the words in it. */
+    public Optional<WasteStream> ofLabel(String label) {
+        return find(label)
+                .or(() -> words.stream()
+                        .filter(row -> row.standIn(label))
+                        .findFirst()
+                        .flatMap(row -> find(row.stream())));
+    }
+
+    /** The rule that decides the stream of a layer: of those that fit, the one with the lowest priority number. */
+    public Optional<StreamRule> ruleFor(LayerFacts layer) {
+        return rules.stream().filter(rule -> rule.fits(layer)).findFirst();
+    }
+
+    /** The stream for what fits no other: the first that asks first. */
+    public WasteStream askFirst() {
+        return all.stream().filter(WasteStream::asksFirst).findFirst().orElseThrow();
+    }
+
+    /** All streams. */
+    public List<WasteStream> all() {
+        return all;
+    }
+
+    /** All rules, the lowest priority number first. */
+    public List<StreamRule> rules() {
+        return rules;
+    }
+
+    /** All words of containers, in the order in which they are looked for. */
+    public List<StreamWords> words() {
+        return words;
+    }
+}

@@ -1,0 +1,82 @@
+package workuptally.architecture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import workuptally.reference.Cited;
+import workuptally.reference.Threshold;
+
+/** What the reference tables hold is read by code beside the loader; where a figure comes from is for people. */
+class EveryFigureIsReadTest {
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("workuptally");
+
+    /** For people who read the tables, and for the line that names a row. */
+    private static final Set<String> FOR_PEOPLE = Set.of("note", "cas", "basis", "sources", "meaning", "key");
+
+    /** Columns that say what a row is about, for people, and no account uses. */
+    private static final Set<String> DESCRIPTIONS = Set.of(
+            "AtomicWeight.element",
+            "DryingAgent.character",
+            "DryingAgent.formula",
+            "DryingAgent.molarMassGramsPerMole",
+            "HStatement.group",
+            "MaterialRow.rememberedStatements",
+            "Oxidant.acid",
+            "PartitionRow.formula",
+            "PartitionRow.molarMassGramsPerMole",
+            "PartitionRow.temperatureCelsius",
+            "ReactivityGroup.definition",
+            "ReactivityGroup.name",
+            "Solvent.statements",
+            "Wash.caution");
+
+    @Test
+    void everyColumnOfARowIsReadOutsideTheRow() {
+        Set<String> unread = new TreeSet<>();
+        for (JavaClass row : PROGRAM) {
+            if (row.isAssignableTo(Cited.class) && row.isRecord()) {
+                for (RecordComponent part : row.reflect().getRecordComponents()) {
+                    JavaMethod accessor = row.getMethod(part.getName());
+                    boolean read = Stream.concat(
+                                    accessor.getAccessesToSelf().stream().map(a -> a.getOriginOwner()),
+                                    accessor.getReferencesToSelf().stream().map(a -> a.getOriginOwner()))
+                            .anyMatch(owner -> !owner.equals(row));
+                    boolean readInside = row.getFieldAccessesToSelf().stream()
+                            .anyMatch(a -> a.getTarget().getName().equals(part.getName())
+                                    && !List.of(part.getName(), "<init>", "of", "toString", "hashCode", "equals")
+                                            .contains(a.getOrigin().getName()));
+                    if (!read && !readInside && !FOR_PEOPLE.contains(part.getName())) {
+                        unread.add(row.getSimpleName() + "." + part.getName());
+                    }
+                }
+            }
+        }
+        assertEquals(new TreeSet<>(DESCRIPTIONS), unread);
+    }
+
+    @Test
+    void everyFigureOfTheBenchIsRead() {
+        Set<String> unread = new TreeSet<>();
+        JavaClass thresholds = PROGRAM.get(Threshold.class);
+        for (Threshold threshold : Threshold.values()) {
+            boolean read = thresholds.getField(threshold.name()).getAccessesToSelf().stream()
+                    .anyMatch(access -> !access.getOriginOwner().equals(thresholds));
+            if (!read) {
+                unread.add(threshold.name());
+            }
+        }
+        assertEquals(Set.of(), unread);
+    }
+}
