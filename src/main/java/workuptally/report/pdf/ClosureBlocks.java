@@ -5,6 +5,7 @@ import java.util.List;
 import workuptally.judgement.RunReview;
 import workuptally.tally.Closure;
 import workuptally.tally.Route;
+import workuptally.report.view.ReadableNumbers;
 
 /** Where the units of each partner were found, and where the rest can be. */
 final class ClosureBlocks {
@@ -79,9 +80,9 @@ final class ClosureBlocks {
     }
 
     private String closureLine(Closure closure) {
-        Figures figures = look.figures();
-        Figures.Pair percent = figures.pair(closure.percent().value(), closure.expandedUncertaintyPercent());
-        Figures.Pair rest = figures.pair(closure.unaccountedPercent(), closure.expandedUncertaintyPercent());
+        ReadableNumbers figures = look.figures();
+        ReadableNumbers.Pair percent = figures.pair(closure.percent().value(), closure.expandedUncertaintyPercent());
+        ReadableNumbers.Pair rest = figures.pair(closure.unaccountedPercent(), closure.expandedUncertaintyPercent());
         String grams = closure.unaccountedAs().isBlank()
                 ? ""
                 : ", the same as " + figures.significant(closure.unaccountedGrams(), 2) + "\u00A0g "

@@ -6,6 +6,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.tally.Contact;
 import workuptally.tally.StepReaction;
+import workuptally.report.view.ReadableNumbers;
 
 /** The shakes of a run that need care: gas expected, or a funnel too full. */
 final class ContactBlocks {
@@ -39,7 +40,7 @@ final class ContactBlocks {
     }
 
     private void reactions(List<Block> blocks, List<StepReaction> reactions) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         List<List<TableCell>> rows = new ArrayList<>();
         for (StepReaction reaction : reactions) {
             String gas = reaction.gas().isEmpty()
@@ -71,7 +72,7 @@ final class ContactBlocks {
     }
 
     private void contacts(List<Block> blocks, List<Contact> care) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         List<List<TableCell>> rows = new ArrayList<>();
         for (Contact contact : care) {
             StringJoiner gas = new StringJoiner(", ");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import workuptally.tally.SeriesTally;
+import workuptally.report.view.ReadableNumbers;
 
 /**
  * Earlier results and those of this book in their order, with the limits that the earlier ones give, above the moving ranges. A signal is
@@ -50,7 +51,7 @@ final class ControlChart implements Picture {
 
     @Override
     public String alternative() {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         StringBuilder text = new StringBuilder("Control chart of series " + series.series() + ", yield in %. ");
         series.chart()
                 .ifPresent(c -> text.append("Mean ")

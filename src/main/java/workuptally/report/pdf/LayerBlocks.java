@@ -10,6 +10,7 @@ import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.tally.LayerTally;
 import workuptally.tally.MassBalance;
+import workuptally.report.view.ReadableNumbers;
 
 /** The layers of a run with what they hold and what the evidence amounts to, and the balance of total mass. */
 final class LayerBlocks {
@@ -86,7 +87,7 @@ final class LayerBlocks {
             return;
         }
         MassBalance balance = run.tally().massBalance().get();
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         String text = "Mass: in "
                 + figures.pair(balance.inGrams(), coverageFactor).together() + "\u00A0g, out "
                 + figures.pair(balance.outGrams(), coverageFactor).together() + "\u00A0g, gap "

@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import java.util.Optional;
+import workuptally.report.view.ReadableNumbers;
 
 /**
  * What all blocks of one document share.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param figures numbers
  * @param widthPoints width of the text area, points
  */
-record Look(Typeface typeface, Palette palette, Figures figures, float widthPoints) {
+record Look(Typeface typeface, Palette palette, ReadableNumbers figures, float widthPoints) {
     /** A heading inside a section. */
     Heading subheading(String text) {
         return new Heading(this, Heading.Level.SUBSECTION, text, Optional.empty());

@@ -2,6 +2,7 @@ package workuptally.report.pdf;
 
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
+import workuptally.report.view.ReadableNumbers;
 
 /**
  * A measured value and its expanded uncertainty as two cells.
@@ -9,7 +10,7 @@ import workuptally.measure.MeasuredValue;
  * @param figures numbers as text
  * @param coverageFactor k of the expanded uncertainty
  */
-record MeasuredCells(Figures figures, double coverageFactor) {
+record MeasuredCells(ReadableNumbers figures, double coverageFactor) {
     /** The value, to the place its uncertainty allows; a dash if there is none. */
     TableCell value(Optional<MeasuredValue> value) {
         return TableCell.of(

@@ -9,6 +9,7 @@ import workuptally.judgement.SecondSignature;
 import workuptally.model.Run;
 import workuptally.tally.NotComputed;
 import workuptally.tally.Theory;
+import workuptally.report.view.ReadableNumbers;
 
 /** One run: figures, findings, balance, layers, what was not computed, hazards. */
 final class RunBlock {
@@ -69,7 +70,7 @@ final class RunBlock {
 
     private void metrics(List<Block> blocks) {
         run.tally().metrics().ifPresent(m -> {
-            Figures figures = look.figures();
+            ReadableNumbers figures = look.figures();
             StringJoiner text = new StringJoiner(
                     "; ",
                     m.ofPurified()

@@ -17,6 +17,7 @@ import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
 import workuptally.tally.Theory;
 import workuptally.tally.YieldBasis;
+import workuptally.report.view.ReadableNumbers;
 
 /** Results of one run as short texts, the same on page one and in the run's own block. */
 final class RunWords {
@@ -58,7 +59,7 @@ final class RunWords {
                     NOTHING,
                     NOTHING,
                     NOTHING,
-                    new Figures.Pair(NOTHING, ""),
+                    new ReadableNumbers.Pair(NOTHING, ""),
                     Optional.empty(),
                     OptionalDouble.empty(),
                     tally.closures().stream().findFirst()));
@@ -85,7 +86,7 @@ final class RunWords {
                                 .value())
                         .orElse(NOTHING),
                 purified ? "" : crudeOverTheory(product),
-                found.map(this::yield).orElse(new Figures.Pair(NOTHING, "")),
+                found.map(this::yield).orElse(new ReadableNumbers.Pair(NOTHING, "")),
                 found,
                 purified
                         ? OptionalDouble.empty()
@@ -96,9 +97,9 @@ final class RunWords {
                 purified ? Optional.empty() : closure(product));
     }
 
-    Figures.Pair yield(ProductYield found) {
-        Figures.Pair pair = look.figures().pair(found.percent(), coverageFactor);
-        return found.basis().isUpperBound() ? new Figures.Pair("≤ " + pair.value(), "") : pair;
+    ReadableNumbers.Pair yield(ProductYield found) {
+        ReadableNumbers.Pair pair = look.figures().pair(found.percent(), coverageFactor);
+        return found.basis().isUpperBound() ? new ReadableNumbers.Pair("≤ " + pair.value(), "") : pair;
     }
 
     private Optional<Theory.ProductTheory> theory(Product product) {
@@ -157,7 +158,7 @@ final class RunWords {
 
     /** Gain of a further extraction. */
     String reextraction(Reextraction further) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
                 + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
                 + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
@@ -166,7 +167,7 @@ final class RunWords {
 
     /** The same in few words. */
     String gain(Reextraction further) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         return figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent()
                 + reagent(further) + ": about " + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
                 + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0%)";
@@ -203,7 +204,7 @@ final class RunWords {
             String theory,
             String theoryMillimoles,
             String crudeOverTheory,
-            Figures.Pair yield,
+            ReadableNumbers.Pair yield,
             Optional<ProductYield> found,
             OptionalDouble plannedPercent,
             Optional<Closure> closure) {

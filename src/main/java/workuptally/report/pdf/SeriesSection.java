@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.tally.SeriesTally;
+import workuptally.report.view.ReadableNumbers;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */
 final class SeriesSection {
@@ -86,7 +87,7 @@ final class SeriesSection {
     }
 
     private String basis(SeriesTally one) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         int earlier = one.history().size();
         String numbers = "No. " + (earlier == 1 ? "1" : "1 to " + earlier) + ": earlier results" + dates(one)
                 + " (hollow); filled: this book; square: signal. ";
@@ -157,7 +158,7 @@ final class SeriesSection {
     }
 
     private void totals(List<Block> blocks, SeriesTally.Together group) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         blocks.add(Paragraph.lead(
                 look,
                 "All runs together: organic solvents " + figures.fixed(group.solventGrams() / 1000, 2)

@@ -15,6 +15,7 @@ import workuptally.model.Limit;
 import workuptally.model.Severity;
 import workuptally.tally.Closure;
 import workuptally.tally.ProductYield;
+import workuptally.report.view.ReadableNumbers;
 
 /** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
 final class SupervisorPage {
@@ -133,9 +134,9 @@ final class SupervisorPage {
         for (int i = 0; i < lines.size(); i++) {
             RunWords.ProductLine line = lines.get(i);
             Optional<Closure> closure = line.closure();
-            Figures.Pair closed = closure.map(
+            ReadableNumbers.Pair closed = closure.map(
                             c -> look.figures().pair(c.percent().value(), c.expandedUncertaintyPercent()))
-                    .orElse(new Figures.Pair(line.leads() ? "–" : "", ""));
+                    .orElse(new ReadableNumbers.Pair(line.leads() ? "–" : "", ""));
             rows.add(List.of(
                     i == 0 ? places.link(run.id()) : TableCell.of(run.id()),
                     TableCell.of(line.name()),
@@ -227,7 +228,7 @@ final class SupervisorPage {
         blocks.add(look.heading("Solvent and waste"));
         double litres = period.solventInLitres();
         double kilograms = period.solventInGrams() / 1000;
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         List<PeriodTotals.StreamTotal> largest = period.waste().stream()
                 .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
                         .reversed())

@@ -1,6 +1,8 @@
 package workuptally.report.view;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 
 /** Short words that several tables use. */
 final class Words {
@@ -14,6 +16,27 @@ final class Words {
     /** Yes or no. */
     static Cell yesNo(boolean yes) {
         return Cell.of(yes ? "yes" : "no");
+    }
+
+    /** A number of things: {@code 1 run}, {@code 2 runs}. */
+    static String count(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    /**
+     * Parts in a row, as many as there is room for; the others are counted, never cut.
+     *
+     * @param parts parts
+     * @param between what stands between them
+     * @param most characters that the whole may have
+     * @param others how so many that are left are told of
+     */
+    static String listed(List<String> parts, String between, int most, IntFunction<String> others) {
+        String all = String.join(between, parts);
+        for (int shown = parts.size() - 1; all.length() > most && shown > 0; shown--) {
+            all = String.join(between, parts.subList(0, shown)) + between + others.apply(parts.size() - shown);
+        }
+        return all.length() > most && !parts.isEmpty() ? others.apply(parts.size()) : all;
     }
 
     /** What a coverage factor means, for the note above a table. */

@@ -47,6 +47,7 @@ import workuptally.tally.Closure;
 import workuptally.tally.Content;
 import workuptally.tally.LayerTally;
 import workuptally.tally.NotComputed;
+import workuptally.report.view.ReadableNumbers;
 
 class PdfReportTest {
     @ParameterizedTest
@@ -133,7 +134,7 @@ class PdfReportTest {
     @Test
     void everyContentAndOutcomeOfTheDemoWeekIsInTheLayerTables() throws IOException {
         Review review = InventedReviews.demoWeek();
-        Figures figures = new Figures(PdfOptions.DecimalMark.POINT);
+        ReadableNumbers figures = new ReadableNumbers('.');
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         int complete = 0;
         for (RunReview run : review.runs()) {
