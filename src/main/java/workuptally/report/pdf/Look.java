@@ -23,26 +23,31 @@ record Look(Typeface typeface, Palette palette, ReadableNumbers figures, float w
     }
 
     TextStyle title() {
-        return new TextStyle(15, true, palette.ink());
+        return new TextStyle(18, true, palette.ink());
     }
 
     TextStyle section() {
-        return new TextStyle(11.5f, true, palette.ink());
+        return new TextStyle(12.5f, true, palette.ink());
     }
 
     TextStyle subsection() {
-        return new TextStyle(8.8f, true, palette.ink());
+        return new TextStyle(10, true, palette.ink());
     }
 
     TextStyle body() {
-        return new TextStyle(8.5f, false, palette.ink());
+        return new TextStyle(9.5f, false, palette.ink());
     }
 
     TextStyle table() {
-        return new TextStyle(7.6f, false, palette.ink());
+        return new TextStyle(8.5f, false, palette.ink());
     }
 
     TextStyle caption() {
-        return new TextStyle(7.2f, false, palette.soft());
+        return new TextStyle(8.5f, false, palette.soft());
+    }
+
+    /** Words in a picture: the smallest that is printed. */
+    TextStyle chart() {
+        return new TextStyle(7.5f, false, palette.ink());
     }
 }

@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +24,9 @@ import workuptally.report.view.ReadableNumbers;
 final class RunWords {
     private static final String NOTHING = "–";
 
+    private static final List<Closure.Verdict> BADNESS = List.of(
+            Closure.Verdict.OVER, Closure.Verdict.OPEN, Closure.Verdict.CANNOT_DECIDE, Closure.Verdict.CLOSES);
+
     private final Look look;
     private final RunTally tally;
     private final double coverageFactor;
@@ -39,6 +43,14 @@ final class RunWords {
             case IN_WORKUP -> "in workup";
             case ISOLATED -> "isolated";
         };
+    }
+
+    /** The balance that is furthest from closing: what is over first, then open, then what cannot decide. */
+    Optional<Closure> worstClosure() {
+        return tally.closures().stream()
+                .min(Comparator.<Closure>comparingInt(c -> BADNESS.indexOf(c.verdict()))
+                        .thenComparing(Comparator.comparingDouble((Closure c) -> Math.abs(c.unaccountedPercent()))
+                                .reversed()));
     }
 
     /** A line per product and stage of yield; at least one line. */

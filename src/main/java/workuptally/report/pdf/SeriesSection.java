@@ -40,6 +40,14 @@ final class SeriesSection {
         return blocks;
     }
 
+    /** True where nothing signals and no yield of a class stands out. */
+    static boolean isQuiet(SeriesTally series) {
+        return series.results().stream().allMatch(r -> r.signals().isEmpty())
+                && series.together()
+                        .map(group -> group.outliers().isEmpty() && group.copies().isEmpty())
+                        .orElse(true);
+    }
+
     /** What signals in a series of this book, a sentence per series; for page one. */
     List<String> signals() {
         List<String> sentences = new ArrayList<>();
@@ -79,7 +87,7 @@ final class SeriesSection {
             return;
         }
         blocks.add(Paragraph.lead(look, basis(one), look.body()));
-        blocks.add(new Figure(look, new ControlChart(look, one)));
+        blocks.add(new Figure(look, ControlChart.ofYieldsAndRanges(look, one)));
         List<SeriesTally.Result> told = one.together().isPresent()
                 ? one.results().stream().filter(r -> !r.signals().isEmpty()).toList()
                 : one.results();

@@ -1,0 +1,34 @@
+package workuptally.report.view;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.HazardNote;
+
+/** The hazard notes of a run in two lines that say what to read first. */
+public final class HazardLine {
+    private static final int OPERATIONS_CHARACTERS = 90;
+    private static final int MATERIALS_CHARACTERS = 110;
+
+    private HazardLine() {}
+
+    /** The lines; empty for a run without notes. */
+    public static Optional<String> of(List<HazardNote> notes) {
+        if (notes.isEmpty()) {
+            return Optional.empty();
+        }
+        String operations = listed(notes, false, OPERATIONS_CHARACTERS);
+        String materials = listed(notes, true, MATERIALS_CHARACTERS);
+        return Optional.of("Hazards: " + operations + (operations.isEmpty() || materials.isEmpty() ? "" : "; ")
+                + materials
+                + ". Read their safety data sheets; local rules come first. The notes stand in the account for safety staff.");
+    }
+
+    private static String listed(List<HazardNote> notes, boolean ofMaterial, int most) {
+        List<String> subjects = notes.stream()
+                .filter(n -> n.ofMaterial() == ofMaterial)
+                .map(HazardNote::subject)
+                .distinct()
+                .toList();
+        return Words.listed(subjects, ", ", most, more -> more + " more");
+    }
+}

@@ -1,0 +1,67 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/**
+ * Like findings as one line.
+ *
+ * @param severity severity
+ * @param seen what was seen, of each of them
+ * @param action what to do
+ * @param places where they stand
+ */
+public record RunFindings(Severity severity, String seen, String action, String places) {
+    private static final int TOLD = 3;
+    private static final int NOTES_CHARACTERS = 420;
+
+    /** Stops, holds and checks, a line for each code, the most urgent first. */
+    public static List<RunFindings> toSettle(List<Finding> findings) {
+        List<RunFindings> lines = new ArrayList<>();
+        byCode(findings.stream()
+                        .filter(f -> f.severity() != Severity.NOTE)
+                        .toList())
+                .values()
+                .forEach(alike -> lines.add(of(alike)));
+        return lines;
+    }
+
+    private static Map<String, List<Finding>> byCode(List<Finding> findings) {
+        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            byCode.computeIfAbsent(finding.severity().word() + finding.code(), c -> new ArrayList<>())
+                    .add(finding);
+        }
+        return byCode;
+    }
+
+    private static RunFindings of(List<Finding> alike) {
+        return new RunFindings(
+                alike.get(0).severity(),
+                told(alike.stream().map(Finding::seen).distinct().toList(), "; "),
+                told(alike.stream().map(Finding::action).distinct().toList(), " "),
+                told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", "));
+    }
+
+    private static String told(List<String> parts, String between) {
+        String first = parts.stream().limit(TOLD).collect(Collectors.joining(between));
+        return parts.size() > TOLD ? first + between + (parts.size() - TOLD) + " more like it" : first;
+    }
+
+    /** The notes folded into a line, {@code titre differs (Charges!F8)}; empty without notes. */
+    public static String notes(List<Finding> findings) {
+        List<String> words = new ArrayList<>();
+        byCode(findings.stream()
+                        .filter(f -> f.severity() == Severity.NOTE)
+                        .toList())
+                .values()
+                .forEach(alike -> words.add(alike.get(0).code().replace('-', ' ') + " ("
+                        + told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", ") + ")"));
+        return Words.listed(words, "; ", NOTES_CHARACTERS, more -> more + " more");
+    }
+}
