@@ -26,7 +26,10 @@ enum ReportKind {
             case SAFETY -> List.of(book + "-safety.pdf");
             case LABELS -> List.of(book + "-labels.pdf");
             case JSON -> List.of(jsonName(book));
-            case CSV -> Ledgers.NAMES.stream().map(ledger -> book + "-" + ledger + ".csv").toList();
+            case CSV ->
+                Ledgers.NAMES.stream()
+                        .map(ledger -> book + "-" + ledger + ".csv")
+                        .toList();
         };
     }
 

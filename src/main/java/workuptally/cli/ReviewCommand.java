@@ -53,7 +53,8 @@ final class ReviewCommand implements Callable<Integer> {
             split = ",",
             paramLabel = "KIND",
             defaultValue = "workbook,pdf,safety,labels,json,csv",
-            description = "What to write: workbook, pdf, safety, labels, json, csv, with commas between; without it all of them.")
+            description =
+                    "What to write: workbook, pdf, safety, labels, json, csv, with commas between; without it all of them.")
     private EnumSet<ReportKind> reports;
 
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")

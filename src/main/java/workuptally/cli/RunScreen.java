@@ -9,7 +9,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
-import workuptally.tally.NotComputed;
+import workuptally.tally.amounts.NotComputed;
 
 /** One run on the terminal: its figures, its findings with the most urgent first, its layers and what is missing to judge them. */
 final class RunScreen {

@@ -10,7 +10,7 @@ import workuptally.model.Book;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
 import workuptally.reference.Cited;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /** What every figure rests on: input files, limits in force, reference rows used, equations. */
 final class BasisRows {

@@ -9,23 +9,24 @@ import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
+import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
-import workuptally.judgement.rules.Rules;
 import workuptally.judgement.rules.RunRule;
+import workuptally.judgement.totals.PeriodAccount;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
-import workuptally.tally.RunEstimates;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.SeriesAccount;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.series.SeriesAccount;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
@@ -122,7 +123,7 @@ public final class ReviewBuilder {
                 .map(tally -> {
                     Substances own = substances.apart();
                     List<Finding> findings = new ArrayList<>();
-                    for (RunRule rule : Rules.ofRun(own, new RunEstimates(book.limits(), own))) {
+                    for (RunRule rule : Rules.ofRun(own)) {
                         findings.addAll(rule.judge(tally, book));
                     }
                     return new OfRun<>(findings, own.used());

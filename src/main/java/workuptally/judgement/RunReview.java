@@ -2,6 +2,7 @@ package workuptally.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Severity;

@@ -16,8 +16,8 @@ import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Transfer;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Decisions about the kept layers of a run.

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import workuptally.judgement.PeriodTotals;
-import workuptally.tally.SolventUse;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.tally.waste.SolventUse;
 
 /** The tables of solvents and of streams, of a book or of a period. */
 final class AccountTables {
@@ -35,7 +35,7 @@ final class AccountTables {
     /** What became of each solvent, the largest first, with the total and a picture. */
     List<Block> solvents(List<SolventUse> solvents) {
         if (solvents.isEmpty()) {
-            return List.of(look.subheading("Solvents"), new Paragraph(look, "No solvent is recorded."));
+            return List.of(look.heading("Solvents"), new Paragraph(look, "No solvent is recorded."));
         }
         List<List<TableCell>> rows = new ArrayList<>();
         SolventFlow.largestFirst(solvents).forEach(use -> rows.add(row(TableCell.bold(use.solvent()), List.of(use))));
@@ -43,7 +43,7 @@ final class AccountTables {
             rows.add(row(TableCell.bold("all solvents"), solvents));
         }
         return List.of(
-                look.subheading("Solvents, and what became of them"),
+                look.heading("Solvents, and what became of them"),
                 new Figure(look, new SolventFlow(look, solvents)),
                 new TaggedTable(
                         look,
@@ -84,7 +84,7 @@ final class AccountTables {
     /** The mass of each stream, the largest first, with the total. */
     List<Block> streams(List<PeriodTotals.StreamTotal> streams) {
         if (streams.isEmpty()) {
-            return List.of(look.subheading("Streams"), new Paragraph(look, "No layer has a stream."));
+            return List.of(look.heading("Streams"), new Paragraph(look, "No layer has a stream."));
         }
         List<PeriodTotals.StreamTotal> sorted = streams.stream()
                 .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
@@ -108,7 +108,7 @@ final class AccountTables {
                             .sum())));
         }
         return List.of(
-                look.subheading("Layers by the stream that their make-up suggests"),
+                look.heading("Layers by the stream that their make-up suggests"),
                 new TaggedTable(
                         look,
                         List.of(

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.report.view.ReadableNumbers;
-import workuptally.tally.Closure;
-import workuptally.tally.MassBalance;
-import workuptally.tally.Route;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.MassBalance;
+import workuptally.tally.balance.Route;
 
 /** The balances of a run: a bar for each partner, where the rest can be, independent routes to a figure, and total mass in a line. */
 final class BalanceBlocks {
-    private static final int CANDIDATES = 3;
+    private static final int CANDIDATES = 2;
     private static final int MOST_BARS = 3;
 
     private final Look look;
@@ -24,24 +24,28 @@ final class BalanceBlocks {
         this.coverageFactor = coverageFactor;
     }
 
+    /** The bars with their figures. */
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         List<Closure> closures = run.tally().closures();
         for (Closure closure : closures.subList(0, Math.min(MOST_BARS, closures.size()))) {
             blocks.add(new ClosureRow(look, closureLine(closure), new ClosureBar(look, run).of(closure)));
         }
-        for (Closure closure : closures) {
-            if (!closure.candidates().isEmpty()) {
-                blocks.add(line(candidates(closure, closures.size() > 1)));
-            }
-        }
-        routes(blocks);
-        run.tally().massBalance().ifPresent(m -> blocks.add(line(mass(m))));
         return blocks;
     }
 
-    private Paragraph line(String text) {
-        return new Paragraph(look, text, look.caption().in(look.palette().ink()));
+    /** Where the rest can be, independent routes, and total mass. */
+    List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        List<Closure> closures = run.tally().closures();
+        for (Closure closure : closures) {
+            if (!closure.candidates().isEmpty()) {
+                sentences.add(candidates(closure, closures.size() > 1));
+            }
+        }
+        routes(sentences);
+        run.tally().massBalance().ifPresent(m -> sentences.add(mass(m)));
+        return sentences;
     }
 
     private String closureLine(Closure closure) {
@@ -57,8 +61,8 @@ final class BalanceBlocks {
     }
 
     private String candidates(Closure closure, boolean named) {
-        StringJoiner text = new StringJoiner(
-                "; ", "The rest" + (named ? " of " + closure.skeleton() : "") + " can be in ", ".");
+        StringJoiner text =
+                new StringJoiner("; ", "The rest" + (named ? " of " + closure.skeleton() : "") + " can be in ", ".");
         closure.candidates().stream()
                 .limit(CANDIDATES)
                 .forEach(c -> text.add(c.place() + ", " + range(c) + " (" + c.settledBy() + ")"));
@@ -76,7 +80,7 @@ final class BalanceBlocks {
     }
 
     /** Assay, charge balance and partition beside each other: they share no error, so their agreement says something. */
-    private void routes(List<Block> blocks) {
+    private void routes(List<String> sentences) {
         List<Route> routes = run.tally().evidence().routes();
         if (routes.isEmpty()) {
             return;
@@ -88,12 +92,13 @@ final class BalanceBlocks {
                     + look.figures().significant(route.lowGrams(), 3) + " to "
                     + look.figures().significant(route.highGrams(), 3) + ")");
         }
-        blocks.add(line(text.toString()));
+        sentences.add(text.toString());
     }
 
     private String mass(MassBalance balance) {
         ReadableNumbers figures = look.figures();
-        return "Total mass: in " + figures.pair(balance.inGrams(), coverageFactor).value() + "\u00A0g, out "
+        return "Total mass: in "
+                + figures.pair(balance.inGrams(), coverageFactor).value() + "\u00A0g, out "
                 + figures.pair(balance.outGrams(), coverageFactor).value() + "\u00A0g, gap "
                 + figures.pair(balance.gapGrams(), coverageFactor).together() + "\u00A0g; "
                 + (balance.gasGrams() > 0

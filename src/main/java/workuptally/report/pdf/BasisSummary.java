@@ -39,8 +39,10 @@ final class BasisSummary {
                 look,
                 "Every figure follows from the entries of the input with the settings below. Estimates are named as such and never"
                         + " become data. Uncertainties are propagated to first order over the entered numbers (JCGM 100:2008) and"
-                        + " expanded with k\u00A0=\u00A0" + look.figures().plain(review.period().coverageFactor())
-                        + ". " + SafetyWording.LIMITS_OF_INFERENCE));
+                        + " expanded with k\u00A0=\u00A0"
+                        + look.figures().plain(review.period().coverageFactor())
+                        + ". In the tables of layers a share is of theory, of other substances of what was charged; at most is"
+                        + " one-sided 95\u00A0%. " + SafetyWording.LIMITS_OF_INFERENCE));
         blocks.add(new Paragraph(look, settings()));
         blocks.add(new Paragraph(look, references()));
         equations(blocks);
@@ -53,6 +55,9 @@ final class BasisSummary {
         set.setEmptyValue("Nothing is set in the book. ");
         int defaults = 0;
         for (BasisRow row : rows("limit")) {
+            if (row.unit().isBlank()) {
+                continue;
+            }
             if (row.origin().equals(SET_IN_THE_BOOK)) {
                 set.add(row.name() + " " + value(row));
             } else {
@@ -96,12 +101,14 @@ final class BasisSummary {
         return text.toString();
     }
 
-    /** Findings that stand with no run. */
+    /** Findings that stand with no run; those about containers and transfers stand in the account for safety staff. */
     private void otherFindings(List<Block> blocks) {
         Set<String> ids = new HashSet<>();
         review.runs().forEach(r -> ids.add(r.id()));
-        List<Finding> others =
-                review.findings().stream().filter(f -> !ids.contains(f.run())).toList();
+        ContainerRows containers = new ContainerRows(review);
+        List<Finding> others = review.findings().stream()
+                .filter(f -> !ids.contains(f.run()) && containers.owner(f).isEmpty())
+                .toList();
         List<RunFindings> lines = RunFindings.toSettle(others);
         String notes = RunFindings.notes(others);
         if (others.isEmpty()) {

@@ -50,18 +50,40 @@ final class ContainerBoard implements Picture {
                     look.chart());
             float from = left + LABEL;
             if (line.nowPercent().isPresent()) {
-                float now = (float) (width * Math.min(END_PERCENT, line.nowPercent().getAsDouble()) / END_PERCENT);
+                float now =
+                        (float) (width * Math.min(END_PERCENT, line.nowPercent().getAsDouble()) / END_PERCENT);
                 float after = (float) (width
-                        * Math.min(END_PERCENT, line.afterPercent().orElse(line.nowPercent().getAsDouble()))
+                        * Math.min(
+                                END_PERCENT,
+                                line.afterPercent().orElse(line.nowPercent().getAsDouble()))
                         / END_PERCENT);
-                pen.area(from, y - BAR, now, BAR, look.palette().isolated(), look.palette().ink());
+                pen.area(
+                        from,
+                        y - BAR,
+                        now,
+                        BAR,
+                        look.palette().isolated(),
+                        look.palette().ink());
                 if (after > now) {
-                    pen.area(from + now, y - BAR, after - now, BAR, look.palette().portion(1), look.palette().ink());
+                    pen.area(
+                            from + now,
+                            y - BAR,
+                            after - now,
+                            BAR,
+                            look.palette().portion(1),
+                            look.palette().ink());
                 }
             }
-            pen.frame(from, y - BAR, (float) (width * 100 / END_PERCENT), BAR, 0.5f, look.palette().strongRule());
+            pen.frame(
+                    from,
+                    y - BAR,
+                    (float) (width * 100 / END_PERCENT),
+                    BAR,
+                    0.5f,
+                    look.palette().strongRule());
             float limit = (float) (from + width * line.limitPercent() / END_PERCENT);
-            pen.line(limit, y + 1.5f, limit, y - BAR - 1.5f, 1.6f, look.palette().ink());
+            pen.line(
+                    limit, y + 1.5f, limit, y - BAR - 1.5f, 1.6f, look.palette().ink());
             flow.text(
                     look.typeface().fit(line.fillWords() + " · " + line.dayWords(), look.chart(), WORDS - 6),
                     from + width + 6,

@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -19,9 +19,9 @@ import workuptally.model.Limits;
 import workuptally.model.Transfer;
 import workuptally.report.view.HazardClass;
 import workuptally.report.view.RunFindings;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /** One container as safety staff want it: fill, age, composition to 100 %, hazard classes, fields to fill in. The determination is theirs. */
 final class ContainerPart {
@@ -58,8 +58,8 @@ final class ContainerPart {
         List<RunFindings> own = RunFindings.toSettle(findings.getOrDefault(entry.id(), List.of()));
         if (!own.isEmpty()) {
             List<List<TableCell>> rows = new ArrayList<>();
-            own.forEach(f -> rows.add(
-                    List.of(TableCell.of(f.severity()), TableCell.of(f.seen()), TableCell.bold(f.action()))));
+            own.forEach(f ->
+                    rows.add(List.of(TableCell.of(f.severity()), TableCell.of(f.seen()), TableCell.bold(f.action()))));
             blocks.add(new TaggedTable(
                     look,
                     List.of(
@@ -69,9 +69,10 @@ final class ContainerPart {
                     rows));
         }
         facts(blocks, container);
-        blocks.add(new Paragraph(
-                look,
-                "Local waste code: ____________   pH: ______   flash point: ______   halogens: ______   metals: ______   physical state: liquid / solid / sludge"));
+        blocks.add(
+                new Paragraph(
+                        look,
+                        "Local waste code: ____________   pH: ______   flash point: ______   halogens: ______   metals: ______   physical state: liquid / solid / sludge"));
         blocks.add(new SignatureLines(look, List.of("Filled by", "Safety contact at collection")));
         return blocks;
     }

@@ -104,16 +104,16 @@ final class FirstPage {
         }
         List<List<TableCell>> rows = new ArrayList<>();
         for (UrgentAction action : actions) {
-            TableCell where = action.runs().size() == 1
-                    ? places.link(action.runs().get(0))
-                    : TableCell.bold(action.where());
+            TableCell where =
+                    action.runs().size() == 1 ? places.link(action.runs().get(0)) : TableCell.bold(action.where());
             rows.add(List.of(
                     TableCell.of(action.severity()),
                     where,
                     TableCell.of(action.text()),
                     TableCell.of(
                             action.gramsAtStake().isPresent()
-                                    ? look.figures().significant(action.gramsAtStake().getAsDouble(), 3)
+                                    ? look.figures()
+                                            .significant(action.gramsAtStake().getAsDouble(), 3)
                                     : "")));
         }
         blocks.add(new TaggedTable(
@@ -122,7 +122,7 @@ final class FirstPage {
                         TableColumn.word("State"),
                         TableColumn.word("Where"),
                         TableColumn.text("What to do, the gravest first"),
-                        TableColumn.number("At stake\n(g)")),
+                        TableColumn.number("At stake (g)")),
                 rows));
     }
 

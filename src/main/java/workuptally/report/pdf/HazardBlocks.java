@@ -2,16 +2,10 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.StringJoiner;
-import java.util.stream.Collectors;
-import workuptally.judgement.HazardNote;
-import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.hazards.HazardNote;
 
 /** Hazard notes, never without the sentence that defers to those who know better. Sources stand with the basis. */
 final class HazardBlocks {

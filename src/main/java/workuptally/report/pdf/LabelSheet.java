@@ -1,18 +1,15 @@
 package workuptally.report.pdf;
 
-import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import workuptally.judgement.MixtureStatements;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Product;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.Plan;
 
 /** A label to cut out for each portion that a planned run will give: run, layer, contents, hazard words, date, owner. */
 final class LabelSheet {

@@ -17,7 +17,7 @@ final class LayerMap implements Picture {
     private static final float LANE_LABEL = 38;
     private static final float LEAST_COLUMN = 26;
     private static final float WIDEST_COLUMN = 74;
-    private static final float WIDEST_OF_FURTHER = 48;
+    private static final float WIDEST_OF_FURTHER = 42;
     private static final float ROW_GAP = 5;
     private static final float BOX = 12;
     private static final float WIDEST_LINE = 13;

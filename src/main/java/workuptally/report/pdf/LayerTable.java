@@ -11,8 +11,8 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Layers with mass, volume and density, a row per substance with what is held and the most that can be, and the outcome; what the outcome
@@ -62,7 +62,9 @@ final class LayerTable {
             columns.add(TableColumn.text("Substance"));
         }
         columns.addAll(List.of(
-                TableColumn.number("Holds ± U\n(g)"), TableColumn.number("Share\n(%)"), TableColumn.number("At most\n(g)")));
+                TableColumn.number("Holds ± U\n(g)"),
+                TableColumn.number("Share\n(%)"),
+                TableColumn.number("At most\n(g)")));
         if (judged) {
             columns.add(TableColumn.number("At most\n(%)"));
             columns.add(TableColumn.text("Outcome"));
@@ -84,7 +86,10 @@ final class LayerTable {
                 value(layer.massGrams()),
                 value(layer.volumeMillilitres()));
         String outcome = decision.map(d -> d.outcome().word()).orElse("");
-        if (layer.contents().isEmpty()) {
+        List<Content> told = layer.contents().stream()
+                .filter(c -> c.massGrams().isPresent() || c.upperBoundGrams().isPresent())
+                .toList();
+        if (told.isEmpty()) {
             List<TableCell> row = new ArrayList<>(head);
             if (only.isEmpty()) {
                 row.add(TableCell.of("–"));
@@ -94,7 +99,7 @@ final class LayerTable {
             return List.of(row);
         }
         List<List<TableCell>> rows = new ArrayList<>();
-        for (Content content : layer.contents()) {
+        for (Content content : told) {
             boolean first = rows.isEmpty();
             List<TableCell> row = new ArrayList<>(
                     first ? head : head.stream().map(c -> TableCell.of("")).toList());
@@ -136,7 +141,9 @@ final class LayerTable {
                 TableCell.of(
                         held
                                 ? content.massGrams()
-                                        .map(m -> look.figures().pair(m, coverageFactor).together())
+                                        .map(m -> look.figures()
+                                                .pair(m, coverageFactor)
+                                                .together())
                                         .orElse("–")
                                 : "–"),
                 significant(content.percentOf(), SHARE_DIGITS),
@@ -174,9 +181,9 @@ final class LayerTable {
         Map<String, List<String>> byText = new LinkedHashMap<>();
         for (LayerTally layer : layers) {
             run.decision(layer.label())
-                    .filter(d -> d.outcome() != LayerDecision.Outcome.KEEP && !d.missing().isEmpty())
-                    .ifPresent(d -> byText.computeIfAbsent(
-                                    String.join("; ", d.missing()), t -> new ArrayList<>())
+                    .filter(d -> d.outcome() != LayerDecision.Outcome.KEEP
+                            && !d.missing().isEmpty())
+                    .ifPresent(d -> byText.computeIfAbsent(String.join("; ", d.missing()), t -> new ArrayList<>())
                             .add(layer.label()));
         }
         StringJoiner text = new StringJoiner(". ", "Missing for ", ".");

@@ -80,8 +80,7 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return "a person decides; settings and sources stand in the Basis of the review · "
-                + review.book().name() + hash;
+        return "a person decides · " + review.book().name() + hash;
     }
 
     private static Optional<LocalDate> date(Review review) {

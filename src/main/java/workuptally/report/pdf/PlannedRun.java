@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.report.view.ReadableNumbers;
-import workuptally.tally.Contact;
-import workuptally.tally.Plan;
-import workuptally.tally.StepReaction;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.bench.StepReaction;
 
 /** What a planned run asks for in short: theory, funnel fill and gas by step, waste to expect. The bench sheet has the rest. */
 final class PlannedRun {
@@ -30,18 +30,20 @@ final class PlannedRun {
                     + look.figures().significant(product.theoryGrams(), 4) + "\u00A0g"
                     + (product.expectedGrams().isPresent()
                             ? ", expected "
-                                    + look.figures().significant(product.expectedGrams().getAsDouble(), 3) + "\u00A0g."
+                                    + look.figures()
+                                            .significant(product.expectedGrams().getAsDouble(), 3) + "\u00A0g."
                             : "."));
         }
         if (!plan.waste().isEmpty()) {
             StringJoiner waste = new StringJoiner("; ", "Waste to expect, should somebody decide so: ", ".");
             plan.waste()
-                    .forEach(w -> waste.add(w.streamName() + ", about "
-                            + look.figures().significant(w.massGrams(), 2) + "\u00A0g"));
+                    .forEach(w -> waste.add(
+                            w.streamName() + ", about " + look.figures().significant(w.massGrams(), 2) + "\u00A0g"));
             text.add(waste.toString());
         }
         text.add("Amounts, steps, densities to expect and labels stand on the bench sheet.");
-        blocks.add(new Paragraph(look, text.toString(), look.caption().in(look.palette().ink())));
+        blocks.add(new Paragraph(
+                look, text.toString(), look.caption().in(look.palette().ink())));
         return blocks;
     }
 
@@ -88,8 +90,9 @@ final class PlannedRun {
                         + figures.significant(reaction.worstLitres(), 2) + "\u00A0L at worst");
             }
             if (reaction.capacityRatio().isPresent()) {
-                text.add("covers "
-                        + figures.fixed(100 * reaction.capacityRatio().getAsDouble(), 0) + "\u00A0% of what is expected");
+                text.add(
+                        "covers " + figures.fixed(100 * reaction.capacityRatio().getAsDouble(), 0)
+                                + "\u00A0% of what is expected");
             }
         }
         return text.toString();

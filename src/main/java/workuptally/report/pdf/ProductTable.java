@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
 
 /** Theory against what was isolated, a row per product and stage. */
 final class ProductTable {
+    private static final int PLANNED_COLUMN = 5;
+
     private final Look look;
     private final RunReview run;
     private final double coverageFactor;
@@ -23,35 +25,44 @@ final class ProductTable {
 
     List<Block> blocks() {
         List<List<TableCell>> rows = new ArrayList<>();
-        for (RunWords.ProductLine line : new RunWords(look, run, coverageFactor).productLines()) {
+        List<RunWords.ProductLine> lines = new RunWords(look, run, coverageFactor).productLines();
+        boolean planned = lines.stream().anyMatch(l -> l.plannedPercent().isPresent());
+        for (RunWords.ProductLine line : lines) {
             Optional<MeasuredValue> mass = line.found().map(ProductYield::massGrams);
-            rows.add(List.of(
+            List<TableCell> row = new ArrayList<>(List.of(
                     TableCell.bold(line.name()),
                     TableCell.of(line.theory()),
                     TableCell.of(line.crudeOverTheory()),
-                    TableCell.of(mass.map(m -> look.figures().pair(m, coverageFactor).together())
-                            .orElse("–")),
-                    TableCell.of(line.yield().together()),
                     TableCell.of(
-                            line.plannedPercent().isPresent()
-                                    ? look.figures().plain(line.plannedPercent().getAsDouble())
-                                    : ""),
+                            mass.map(m -> look.figures().pair(m, coverageFactor).together())
+                                    .orElse("–")),
+                    TableCell.of(line.yield().together()),
                     TableCell.of(line.found().map(this::restsOn).orElse("no yield stated"))));
+            if (planned) {
+                row.add(PLANNED_COLUMN, TableCell.of(planned(line)));
+            }
+            rows.add(row);
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Product"),
-                        TableColumn.number("Theory\n(g)"),
-                        TableColumn.number("Crude over\ntheory (%)"),
-                        TableColumn.number("Found ± U\n(g)"),
-                        TableColumn.number("Yield ± U\n(%)"),
-                        TableColumn.number("Planned\n(%)"),
-                        TableColumn.text("Rests on")),
-                rows));
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                TableColumn.text("Product"),
+                TableColumn.number("Theory\n(g)"),
+                TableColumn.number("Crude over\ntheory (%)"),
+                TableColumn.number("Found ± U\n(g)"),
+                TableColumn.number("Yield ± U\n(%)"),
+                TableColumn.text("Rests on")));
+        if (planned) {
+            columns.add(PLANNED_COLUMN, TableColumn.number("Planned\n(%)"));
+        }
+        blocks.add(new TaggedTable(look, columns, rows));
         asTyped(blocks);
         return blocks;
+    }
+
+    private String planned(RunWords.ProductLine line) {
+        return line.plannedPercent().isPresent()
+                ? look.figures().plain(line.plannedPercent().getAsDouble())
+                : "";
     }
 
     private String restsOn(ProductYield found) {

@@ -87,9 +87,21 @@ final class RecoveryStrip implements Picture {
             String label = look.typeface().fit(run.run(), look.chart(), LABEL - 4);
             flow.text(label, x, y - 7.2f, look.chart());
             float at = x + LABEL;
-            at = part(flow.pen(), at, y - LYING, width, run.isolatedPercent(), look.palette().isolated());
+            at = part(
+                    flow.pen(),
+                    at,
+                    y - LYING,
+                    width,
+                    run.isolatedPercent(),
+                    look.palette().isolated());
             at = part(flow.pen(), at, y - LYING, width, run.keptPercent(), kept());
-            part(flow.pen(), at, y - LYING, width, run.missingPercent(), look.palette().unaccounted());
+            part(
+                    flow.pen(),
+                    at,
+                    y - LYING,
+                    width,
+                    run.missingPercent(),
+                    look.palette().unaccounted());
             flow.text(words(run), x + LABEL + width + 6, y - 7.2f, look.chart());
             y -= LYING_STEP;
         }
@@ -114,13 +126,26 @@ final class RecoveryStrip implements Picture {
             Recovery run = runs.get(i);
             float at = x + i * step;
             float y = base;
-            y = stand(flow.pen(), at, y, bar, run.isolatedPercent(), look.palette().isolated());
+            y = stand(
+                    flow.pen(),
+                    at,
+                    y,
+                    bar,
+                    run.isolatedPercent(),
+                    look.palette().isolated());
             y = stand(flow.pen(), at, y, bar, run.keptPercent(), kept());
             stand(flow.pen(), at, y, bar, run.missingPercent(), look.palette().unaccounted());
             String label = look.typeface().line(run.run());
             float width = look.typeface().width(label, look.chart());
             if (at >= free && at + width <= x + look.widthPoints()) {
-                flow.pen().line(at + bar / 2, base, at + bar / 2, base - 2, 0.5f, look.palette().strongRule());
+                flow.pen()
+                        .line(
+                                at + bar / 2,
+                                base,
+                                at + bar / 2,
+                                base - 2,
+                                0.5f,
+                                look.palette().strongRule());
                 flow.text(label, at, base - 9, look.chart());
                 free = at + Math.max(LEAST_LABEL, width + 6);
             }
@@ -143,7 +168,8 @@ final class RecoveryStrip implements Picture {
         float at = x + (lies() ? LABEL : 0);
         at = sign(flow, at, y, look.palette().isolated(), "isolated");
         at = sign(flow, at, y, kept(), "in kept layers");
-        at = sign(flow, at, y, look.palette().unaccounted(), "not found as product (unreacted substrate is part of it)");
+        at = sign(
+                flow, at, y, look.palette().unaccounted(), "not found as product (unreacted substrate is part of it)");
         if (left > 0) {
             flow.text("+ " + left + " more runs", at, y + 1, look.chart());
         }

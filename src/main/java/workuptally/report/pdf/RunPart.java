@@ -7,14 +7,13 @@ import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
-import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.report.view.HazardLine;
 import workuptally.report.view.RunFindings;
-import workuptally.tally.LayerTally;
-import workuptally.tally.Metrics;
-import workuptally.tally.NotComputed;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.NotComputed;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.waste.Metrics;
 
 /** One run: layer map, what to settle, product, layers, balance, and the rest folded into lines. */
 final class RunPart {
@@ -38,13 +37,14 @@ final class RunPart {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         Run entry = run.tally().run();
-        blocks.add(new Gap(12));
+        blocks.add(new Gap(10));
         blocks.add(new Heading(
                 look,
                 Heading.Level.SECTION,
                 entry.reaction().isBlank() ? run.id() : run.id() + "  " + entry.reaction(),
                 places.of(run.id())));
-        blocks.add(new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
+        blocks.add(
+                new Paragraph(look, meta(entry), look.body().in(look.palette().soft())));
         blocks.addAll(new LayerMaps(look, run).blocks());
         toSettle(blocks);
         if (run.tally().plan().isPresent()) {
@@ -112,7 +112,8 @@ final class RunPart {
         if (lines.size() > MOST_TO_SETTLE) {
             blocks.add(new Paragraph(
                     look,
-                    (lines.size() - MOST_TO_SETTLE) + " more kinds of findings stand on the Findings sheet of the workbook.",
+                    (lines.size() - MOST_TO_SETTLE)
+                            + " more kinds of findings stand on the Findings sheet of the workbook.",
                     look.caption()));
         }
     }
@@ -125,44 +126,44 @@ final class RunPart {
         }
         LayerTable table = new LayerTable(look, run, shown, coverageFactor);
         blocks.addAll(table.blocks());
-        String limits = run.decisions().isEmpty()
-                ? ""
-                : " Limits: " + percent(Limit.LAYER_LIMIT) + " of theory a layer, " + percent(Limit.RUN_LIMIT)
-                        + " together.";
-        blocks.add(new Paragraph(
-                look,
-                table.onlySubstance().map(s -> "Holds: " + s + ". ").orElse("")
-                        + "Share: of theory, if not of charged. At most: one-sided 95\u00A0%." + limits,
-                look.caption()));
+        table.onlySubstance().ifPresent(s -> blocks.add(new Paragraph(look, "Holds: " + s + ".", look.caption())));
     }
 
-    private String percent(Limit limit) {
-        return look.figures().plain(review.book().limits().value(limit)) + "\u00A0%";
-    }
-
-    /** Layers that end here or hold something; what only passes on stands in the map. */
+    /** Layers that a decision is about, and others that end here and hold something; what passes on or was a sample stands in the map. */
     private boolean saysSomething(LayerTally layer) {
-        return layer.terminal() || !layer.contents().isEmpty() || run.decision(layer.label()).isPresent();
+        return run.decision(layer.label()).isPresent()
+                || layer.terminal() && !layer.aliquot() && !layer.contents().isEmpty();
     }
 
     private void folded(List<Block> blocks) {
-        run.tally().metrics().ifPresent(m -> fold(blocks, metrics(m)));
+        List<String> sentences = new ArrayList<>();
+        if (run.tally().plan().isEmpty()) {
+            sentences.addAll(new BalanceBlocks(look, run, coverageFactor).sentences());
+        }
+        run.tally().metrics().ifPresent(m -> sentences.add(metrics(m)));
         if (!run.tally().notComputed().isEmpty()) {
-            StringJoiner text = new StringJoiner("; ", "Not computed: ", ".");
-            List<NotComputed> missing = run.tally().notComputed();
-            missing.stream()
-                    .limit(MOST_NOT_COMPUTED)
-                    .forEach(n -> text.add(n.what() + ", because " + n.because() + " (enter " + n.unlockedBy() + ")"));
-            if (missing.size() > MOST_NOT_COMPUTED) {
-                text.add((missing.size() - MOST_NOT_COMPUTED) + " more on the sheet Not computed");
-            }
-            fold(blocks, text.toString());
+            sentences.add(notComputed());
         }
         String notes = RunFindings.notes(run.findings());
         if (!notes.isEmpty()) {
-            fold(blocks, "Notes, in full on the Findings sheet: " + notes + ".");
+            sentences.add("Notes, in full on the Findings sheet: " + notes + ".");
+        }
+        if (!sentences.isEmpty()) {
+            fold(blocks, String.join(" ", sentences));
         }
         HazardLine.of(run.hazards()).ifPresent(line -> fold(blocks, line));
+    }
+
+    private String notComputed() {
+        StringJoiner text = new StringJoiner("; ", "Not computed: ", ".");
+        List<NotComputed> missing = run.tally().notComputed();
+        missing.stream()
+                .limit(MOST_NOT_COMPUTED)
+                .forEach(n -> text.add(n.what() + ", because " + n.because() + " (enter " + n.unlockedBy() + ")"));
+        if (missing.size() > MOST_NOT_COMPUTED) {
+            text.add((missing.size() - MOST_NOT_COMPUTED) + " more on the sheet Not computed");
+        }
+        return text.toString();
     }
 
     private void fold(List<Block> blocks, String text) {
@@ -180,11 +181,10 @@ final class RunPart {
     private void secondSignature(List<Block> blocks) {
         List<String> reasons = SecondSignature.reasons(run);
         if (!reasons.isEmpty() && run.tally().run().status() != Run.Status.PLANNED) {
-            blocks.add(Paragraph.lead(
-                    look,
-                    "Second signature before a layer leaves the bench, because of " + String.join("; ", reasons) + ".",
-                    look.caption()));
-            blocks.add(new SignatureLines(look, List.of("Chemist", "Second person")));
+            fold(
+                    blocks,
+                    "Second signature, because of " + String.join("; ", reasons)
+                            + ": __________________ date __________");
         }
     }
 }

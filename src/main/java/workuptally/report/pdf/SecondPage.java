@@ -3,15 +3,15 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Severity;
 import workuptally.report.view.ContainerLine;
 import workuptally.report.view.SeriesVerdict;
 import workuptally.report.view.YieldAverages;
-import workuptally.tally.Closure;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.series.SeriesTally;
 
 /** Page two: the runs in a table, repeated preparations, waste and containers as pictures. What the page has no room for is counted. */
 final class SecondPage {
@@ -67,13 +67,17 @@ final class SecondPage {
         blocks.add(look.heading("Runs"));
         Paragraph averages =
                 new Paragraph(look, YieldAverages.of(review.period(), look.figures(), LEFT_OUT_CHARACTERS));
-        float taken = blocks.get(0).height() + averages.height() + key("").height() + look.body().leading();
+        float taken = blocks.get(0).height()
+                + averages.height()
+                + key("").height()
+                + look.body().leading();
         int count = review.runs().size();
         TaggedTable table = table(review.runs().subList(0, Math.min(MOST_TRIED, count)));
         String left = "";
         if (count > MOST_TRIED || taken + table.height() > room) {
             List<RunReview> ordered = settledLast();
-            int most = Math.min(Math.min(MOST_TRIED, count), (int) ((room - taken) / look.table().leading()));
+            int most = Math.min(Math.min(MOST_TRIED, count), (int)
+                    ((room - taken) / look.table().leading()));
             most = Math.max(most, Math.min(LEAST_ROWS, count));
             table = table(ordered.subList(0, most));
             while (most > LEAST_ROWS && taken + table.height() > room) {
@@ -115,7 +119,8 @@ final class SecondPage {
     private Paragraph key(String left) {
         return new Paragraph(
                 look,
-                left + "± U: expanded uncertainty, k\u00A0=\u00A0" + look.figures().plain(coverageFactor)
+                left + "± U: expanded uncertainty, k\u00A0=\u00A0"
+                        + look.figures().plain(coverageFactor)
                         + ". Crude over theory is never a yield. ≤: upper bound. –: not computed. Of several balances the worst is shown.",
                 look.caption());
     }
@@ -150,7 +155,12 @@ final class SecondPage {
                     TableCell.of(line.crudeOverTheory()),
                     TableCell.of(line.yield().together()),
                     TableCell.of(first ? words.worstClosure().map(this::closed).orElse("–") : ""),
-                    TableCell.of(first ? words.worstClosure().map(c -> c.verdict().word()).orElse("") : "")));
+                    TableCell.of(
+                            first
+                                    ? words.worstClosure()
+                                            .map(c -> c.verdict().word())
+                                            .orElse("")
+                                    : "")));
         }
         return rows;
     }
@@ -163,9 +173,7 @@ final class SecondPage {
 
     private static TableCell state(RunReview run) {
         Severity worst = worst(run);
-        return worst == Severity.NOTE
-                ? TableCell.of(RunWords.status(run.tally().run()))
-                : TableCell.of(worst);
+        return worst == Severity.NOTE ? TableCell.of(RunWords.status(run.tally().run())) : TableCell.of(worst);
     }
 
     /** What repeats, with its verdict as title. */
@@ -178,7 +186,10 @@ final class SecondPage {
                     blocks.add(look.subheading(SeriesVerdict.of(series, look.figures())));
                     if (series.together().isPresent()) {
                         if (!series.results().isEmpty()) {
-                            blocks.add(new Figure(look, new ClassStrip(look, series, series.together().get())));
+                            blocks.add(new Figure(
+                                    look,
+                                    new ClassStrip(
+                                            look, series, series.together().get())));
                         }
                     } else if (!series.history().isEmpty()) {
                         blocks.add(new Figure(look, ControlChart.ofYields(look, series)));
@@ -194,7 +205,9 @@ final class SecondPage {
         if (streams.isEmpty()) {
             return;
         }
-        double all = streams.stream().mapToDouble(PeriodTotals.StreamTotal::massGrams).sum();
+        double all = streams.stream()
+                .mapToDouble(PeriodTotals.StreamTotal::massGrams)
+                .sum();
         blocks.add(look.subheading("Layers by the stream that their make-up suggests, " + kilograms(all) + " in all"));
         List<ValueBars.Bar> bars = new ArrayList<>();
         streams.stream()
@@ -225,7 +238,6 @@ final class SecondPage {
         blocks.add(look.subheading("Containers: "
                 + (full == 0 ? "none above its largest fill now" : full + " above the largest fill now")
                 + (lines.size() > CONTAINERS ? "; " + CONTAINERS + " of " + lines.size() + " shown" : "")));
-        blocks.add(new Figure(
-                look, new ContainerBoard(look, lines.subList(0, Math.min(CONTAINERS, lines.size())))));
+        blocks.add(new Figure(look, new ContainerBoard(look, lines.subList(0, Math.min(CONTAINERS, lines.size())))));
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
-import workuptally.tally.SeriesTally;
 import workuptally.report.view.ReadableNumbers;
+import workuptally.tally.series.SeriesTally;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */
 final class SeriesSection {
@@ -20,7 +20,9 @@ final class SeriesSection {
 
     SeriesSection(Look look, Review review, RunPlaces places) {
         this.look = look;
-        this.series = review.series().stream().filter(SeriesTally::repeats).toList();
+        this.series = review.series().stream()
+                .filter(s -> s.repeats() && !(isQuiet(s) && s.together().isEmpty()))
+                .toList();
         this.places = places;
     }
 
@@ -44,37 +46,9 @@ final class SeriesSection {
     static boolean isQuiet(SeriesTally series) {
         return series.results().stream().allMatch(r -> r.signals().isEmpty())
                 && series.together()
-                        .map(group -> group.outliers().isEmpty() && group.copies().isEmpty())
+                        .map(group ->
+                                group.outliers().isEmpty() && group.copies().isEmpty())
                         .orElse(true);
-    }
-
-    /** What signals in a series of this book, a sentence per series; for page one. */
-    List<String> signals() {
-        List<String> sentences = new ArrayList<>();
-        for (SeriesTally one : series) {
-            StringJoiner text = new StringJoiner("; ", "Series " + one.series() + ": ", ".");
-            text.setEmptyValue("");
-            for (SeriesTally.Result result : one.results()) {
-                if (!result.signals().isEmpty()) {
-                    text.add(result.run() + " " + percent(result.yieldPercent()) + ", "
-                            + String.join(", ", result.signals()));
-                }
-            }
-            one.together().ifPresent(group -> {
-                add(text, "outliers", group.outliers());
-                add(text, "numbers equal to an earlier run's", group.copies());
-            });
-            if (!text.toString().isEmpty()) {
-                sentences.add(text.toString());
-            }
-        }
-        return sentences;
-    }
-
-    private static void add(StringJoiner text, String name, List<String> runs) {
-        if (!runs.isEmpty()) {
-            text.add(name + " " + String.join(", ", runs));
-        }
     }
 
     private void chart(List<Block> blocks, SeriesTally one) {

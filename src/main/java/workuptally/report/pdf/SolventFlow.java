@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.StringJoiner;
-import workuptally.tally.SolventUse;
+import workuptally.tally.waste.SolventUse;
 
 /** What became of each solvent as a stacked bar, the largest first: in distillates, in layers, on cakes and in lots, not found. */
 final class SolventFlow implements Picture {
@@ -21,7 +21,10 @@ final class SolventFlow implements Picture {
 
     SolventFlow(Look look, List<SolventUse> solvents) {
         this.look = look;
-        this.solvents = largestFirst(solvents).stream().limit(MOST).toList();
+        this.solvents = largestFirst(solvents).stream()
+                .filter(s -> s.inGrams() > 0)
+                .limit(MOST)
+                .toList();
         this.largest = this.solvents.stream()
                 .mapToDouble(s -> parts(s).stream().mapToDouble(Part::grams).sum())
                 .max()
@@ -37,10 +40,22 @@ final class SolventFlow implements Picture {
 
     private List<Part> parts(SolventUse use) {
         return List.of(
-                new Part("in distillates", Math.max(0, use.recoveredGrams()), look.palette().isolated()),
-                new Part("in layers", Math.max(0, use.inLayersGrams()), look.palette().portion(1)),
-                new Part("on cakes and in lots", Math.max(0, use.onCakesGrams() + use.inLotsGrams()), look.palette().portion(2)),
-                new Part("not found: air, pump, glassware", Math.max(0, use.notFoundGrams()), look.palette().unaccounted()));
+                new Part(
+                        "in distillates",
+                        Math.max(0, use.recoveredGrams()),
+                        look.palette().isolated()),
+                new Part(
+                        "in layers",
+                        Math.max(0, use.inLayersGrams()),
+                        look.palette().portion(1)),
+                new Part(
+                        "on cakes and in lots",
+                        Math.max(0, use.onCakesGrams() + use.inLotsGrams()),
+                        look.palette().portion(2)),
+                new Part(
+                        "not found: air, pump, glassware",
+                        Math.max(0, use.notFoundGrams()),
+                        look.palette().unaccounted()));
     }
 
     private String kilograms(double grams) {
@@ -57,7 +72,9 @@ final class SolventFlow implements Picture {
         StringJoiner text = new StringJoiner("; ", "What became of the solvents: ", ".");
         for (SolventUse use : solvents) {
             List<String> parts = new ArrayList<>();
-            parts(use).stream().filter(p -> p.grams() > 0).forEach(p -> parts.add(p.name() + " " + kilograms(p.grams())));
+            parts(use).stream()
+                    .filter(p -> p.grams() > 0)
+                    .forEach(p -> parts.add(p.name() + " " + kilograms(p.grams())));
             text.add(use.solvent() + " in " + kilograms(use.inGrams()) + ", " + String.join(", ", parts));
         }
         return text.toString();
@@ -73,7 +90,14 @@ final class SolventFlow implements Picture {
             for (Part part : parts(use)) {
                 float wide = (float) (width * part.grams() / largest);
                 if (part.grams() > 0) {
-                    flow.pen().area(x, y - BAR, wide, BAR, part.fill(), look.palette().ink());
+                    flow.pen()
+                            .area(
+                                    x,
+                                    y - BAR,
+                                    wide,
+                                    BAR,
+                                    part.fill(),
+                                    look.palette().ink());
                 }
                 x += wide;
             }
@@ -81,7 +105,7 @@ final class SolventFlow implements Picture {
             y -= STEP;
         }
         float at = left + LABEL;
-        for (Part part : parts(solvents.get(0))) {
+        for (Part part : solvents.isEmpty() ? List.<Part>of() : parts(solvents.get(0))) {
             flow.pen().area(at, y - 9, 7, 7, part.fill(), look.palette().ink());
             flow.text(part.name(), at + 10, y - 8.2f, look.chart());
             at += 10 + look.typeface().width(part.name(), look.chart()) + 12;

@@ -62,10 +62,9 @@ final class TopFigures implements Picture {
                     y - value().rise(),
                     value());
             y -= value().leading();
-            for (String line :
-                    look.typeface().wrap(figure.detail(), look.caption(), width - 2 * PAD).stream()
-                            .limit(DETAIL_LINES)
-                            .toList()) {
+            for (String line : look.typeface().wrap(figure.detail(), look.caption(), width - 2 * PAD).stream()
+                    .limit(DETAIL_LINES)
+                    .toList()) {
                 flow.text(line, x + PAD, y - look.caption().rise(), look.caption());
                 y -= look.caption().leading();
             }

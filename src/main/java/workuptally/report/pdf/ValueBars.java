@@ -46,8 +46,7 @@ final class ValueBars implements Picture {
         float width = look.widthPoints() - label - VALUE;
         float y = top;
         for (Bar bar : bars) {
-            flow.text(
-                    look.typeface().fit(bar.label(), look.chart(), label - 6), left, y - 7.5f, look.chart());
+            flow.text(look.typeface().fit(bar.label(), look.chart(), label - 6), left, y - 7.5f, look.chart());
             float wide = (float) (width * bar.value() / end);
             flow.pen()
                     .area(

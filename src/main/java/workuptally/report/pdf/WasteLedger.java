@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.WasteLine;
+import workuptally.tally.waste.WasteLine;
 
 /** The layers of each run with the stream that their make-up suggests. */
 final class WasteLedger {

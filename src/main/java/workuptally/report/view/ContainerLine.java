@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Limit;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /**
  * A container at a glance.
@@ -64,6 +64,8 @@ public record ContainerLine(
         long left = age.dueOn().get().toEpochDay() - age.asOf().toEpochDay();
         return left < 0
                 ? Words.count(-left, "day") + " overdue"
-                : left == 0 ? "due today" : Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + left, "day");
+                : left == 0
+                        ? "due today"
+                        : Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + left, "day");
     }
 }

@@ -1,7 +1,7 @@
 package workuptally.report.view;
 
 import java.util.List;
-import workuptally.judgement.HazardNote;
+import workuptally.judgement.hazards.HazardNote;
 
 /**
  * Groups of hazard statements, by the numbers of their codes. Source: GHS, United Nations, Annex 3, where 2xx are physical, 3xx health and

@@ -2,12 +2,12 @@ package workuptally.report.view;
 
 import java.util.List;
 import java.util.Optional;
-import workuptally.judgement.HazardNote;
+import workuptally.judgement.hazards.HazardNote;
 
 /** The hazard notes of a run in two lines that say what to read first. */
 public final class HazardLine {
-    private static final int OPERATIONS_CHARACTERS = 90;
-    private static final int MATERIALS_CHARACTERS = 110;
+    private static final int OPERATIONS_CHARACTERS = 70;
+    private static final int MATERIALS_CHARACTERS = 80;
 
     private HazardLine() {}
 
@@ -20,7 +20,7 @@ public final class HazardLine {
         String materials = listed(notes, true, MATERIALS_CHARACTERS);
         return Optional.of("Hazards: " + operations + (operations.isEmpty() || materials.isEmpty() ? "" : "; ")
                 + materials
-                + ". Read their safety data sheets; local rules come first. The notes stand in the account for safety staff.");
+                + ". Safety data sheets and local rules come first; notes in the account for safety staff.");
     }
 
     private static String listed(List<HazardNote> notes, boolean ofMaterial, int most) {

@@ -6,19 +6,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
-import workuptally.judgement.HazardNote;
-import workuptally.judgement.MixtureStatements;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Container;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
-import workuptally.tally.ContainerState;
-import workuptally.tally.LayerMakeUp;
-import workuptally.tally.LayerTally;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * The words of a label for a kept layer or a container.
@@ -53,9 +53,7 @@ public record LabelText(String name, String contents, String hazards, String mad
         contents.add("may hold "
                 + String.join(
                         ", ",
-                        run.tally().run().products().stream()
-                                .map(Product::name)
-                                .toList()));
+                        run.tally().run().products().stream().map(Product::name).toList()));
         Optional<Layer> entry = layer.entry();
         return new LabelText(
                 run.id() + "  " + layer.label(),
@@ -67,9 +65,13 @@ public record LabelText(String name, String contents, String hazards, String mad
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
                         + "    pH: "
-                        + entry.flatMap(l -> l.pH().entered()).map(e -> e.asTyped()).orElse("______"),
-                "Owner: " + (run.tally().run().chemist().isBlank() ? TO_FILL : run.tally().run().chemist())
-                        + "    Phone: " + TO_FILL);
+                        + entry.flatMap(l -> l.pH().entered())
+                                .map(e -> e.asTyped())
+                                .orElse("______"),
+                "Owner: "
+                        + (run.tally().run().chemist().isBlank()
+                                ? TO_FILL
+                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
     }
 
     /** The components in parts of a hundred, the largest first; what is left is counted. */
@@ -78,14 +80,16 @@ public record LabelText(String name, String contents, String hazards, String mad
         StringJoiner text = new StringJoiner(", ", "about ", "");
         grams.entrySet().stream()
                 .limit(NAMED)
-                .forEach(e -> text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
+                .forEach(e ->
+                        text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
         return grams.size() > NAMED ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
     }
 
     private static String hazards(List<String> phrases) {
         return phrases.isEmpty()
                 ? "Hazards: " + TO_FILL + TO_FILL + " Own compounds: as assessed by the group."
-                : String.join(" ", phrases) + " Own compounds: as assessed by the group. More in the safety data sheets.";
+                : String.join(" ", phrases)
+                        + " Own compounds: as assessed by the group. More in the safety data sheets.";
     }
 
     /** A label for each container. */

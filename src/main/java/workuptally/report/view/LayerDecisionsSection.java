@@ -7,7 +7,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.tally.Reextraction;
+import workuptally.tally.bench.Reextraction;
 
 /** What the evidence about each layer amounts to, with what is missing and what another extraction would bring. */
 public final class LayerDecisionsSection {

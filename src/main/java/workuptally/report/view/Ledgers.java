@@ -16,13 +16,13 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field;
 import workuptally.model.Transfer;
-import workuptally.tally.Content;
-import workuptally.tally.ContainerState;
-import workuptally.tally.LayerTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.SolventUse;
-import workuptally.tally.Theory;
-import workuptally.tally.WasteLine;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.waste.SolventUse;
+import workuptally.tally.waste.WasteLine;
 
 /**
  * The ledgers of one book, one fact a row, each row with its book and what it belongs to, so that the files of many books can be put one
@@ -30,7 +30,8 @@ import workuptally.tally.WasteLine;
  */
 public final class Ledgers {
     /** Names of the ledgers in the order of {@link #of}. */
-    public static final List<String> NAMES = List.of("yields", "layers", "solvents", "waste", "containers", "transfers");
+    public static final List<String> NAMES =
+            List.of("yields", "layers", "solvents", "waste", "containers", "transfers");
 
     private final Review review;
     private final double coverageFactor;
@@ -247,7 +248,8 @@ public final class Ledgers {
                                 Cell.of(review.book().name()),
                                 Cell.of(container.id()),
                                 Cell.of(container.tally().container().wasteStream()),
-                                Cell.of(container.tally()
+                                Cell.of(container
+                                        .tally()
                                         .container()
                                         .opened()
                                         .map(LocalDate::toString)
@@ -297,7 +299,8 @@ public final class Ledgers {
                         Cell.of(Words.of(transfer.status())),
                         Cell.of(transfer.by()),
                         Cell.of(proposal.map(p -> p.group().word()).orElse("")),
-                        Cell.of(proposal.map(p -> String.join("; ", p.reasons())).orElse(""))));
+                        Cell.of(proposal.map(p -> String.join("; ", p.reasons()))
+                                .orElse(""))));
     }
 
     private static Cell mass(Transfer transfer, Optional<ProposalLine> proposal) {

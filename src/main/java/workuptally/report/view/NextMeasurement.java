@@ -10,7 +10,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Severity;
-import workuptally.tally.Closure;
+import workuptally.tally.balance.Closure;
 
 /**
  * A measurement that would settle where product is, by what the balances and the layer decisions say is missing.
@@ -46,9 +46,9 @@ public record NextMeasurement(String run, String test, String settles, double gr
                     all.add(new NextMeasurement(
                             run.id(),
                             candidate.settledBy(),
-                            "up to " + numbers.significant(candidate.highGrams(), 2) + "\u00A0g of the "
-                                    + numbers.significant(Math.abs(closure.unaccountedGrams()), 2)
-                                    + "\u00A0g unaccounted can be there",
+                            numbers.significant(Math.abs(closure.unaccountedGrams()), 2)
+                                    + "\u00A0g is unaccounted; " + candidate.place() + " may hold up to "
+                                    + numbers.significant(candidate.highGrams(), 2) + "\u00A0g",
                             candidate.highGrams()));
                 }
             }
@@ -58,7 +58,8 @@ public record NextMeasurement(String run, String test, String settles, double gr
     private static void ofDecisions(
             RunReview run, ReadableNumbers numbers, Set<String> told, List<NextMeasurement> all) {
         for (LayerDecision decision : run.decisions()) {
-            if (decision.outcome() == Outcome.MEASURE_FIRST && !decision.missing().isEmpty()) {
+            if (decision.outcome() == Outcome.MEASURE_FIRST
+                    && !decision.missing().isEmpty()) {
                 String test = decision.layer() + ": " + decision.missing().get(0);
                 double grams =
                         decision.atMost().map(LayerDecision.AtMost::grams).orElse(0.0);

@@ -11,8 +11,8 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
 
 /**
  * A proposed transfer and what stands against it.
@@ -66,7 +66,10 @@ public record ProposalLine(
         for (Group group : Group.values()) {
             for (ContainerReview container : review.containers()) {
                 for (ProposalFit fit : container.proposals()) {
-                    ProposalLine line = of(container, fit, against.getOrDefault(fit.addition().transfer().id(), List.of()));
+                    ProposalLine line = of(
+                            container,
+                            fit,
+                            against.getOrDefault(fit.addition().transfer().id(), List.of()));
                     if (line.group() == group) {
                         lines.add(line);
                     }
@@ -81,8 +84,10 @@ public record ProposalLine(
         Map<String, List<Finding>> against = new HashMap<>();
         for (Finding finding : review.findings()) {
             if (finding.severity() != Severity.NOTE) {
-                transfers.of(finding).ifPresent(id -> against.computeIfAbsent(id, t -> new ArrayList<>())
-                        .add(finding));
+                transfers
+                        .of(finding)
+                        .ifPresent(id -> against.computeIfAbsent(id, t -> new ArrayList<>())
+                                .add(finding));
             }
         }
         return against;
@@ -92,7 +97,7 @@ public record ProposalLine(
         boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
         boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
         Set<String> reasons = new LinkedHashSet<>();
-        against.forEach(f -> reasons.add(f.code().replace('-', ' ')));
+        against.forEach(f -> reasons.add(Words.ofCode(f)));
         if (against.isEmpty() && !fit.fits()) {
             reasons.add("its make-up suggests " + fit.streamName());
         }

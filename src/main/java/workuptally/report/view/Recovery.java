@@ -7,11 +7,11 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Theory;
-import workuptally.tally.YieldBasis;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.YieldBasis;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Where the wanted product of one run is: isolated, in kept layers, or not found as product, which unreacted substrate is a part of.

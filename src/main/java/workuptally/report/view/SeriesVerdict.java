@@ -2,7 +2,7 @@ package workuptally.report.view;
 
 import java.util.List;
 import java.util.StringJoiner;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /** What a repeated preparation says, in a sentence that can stand over its picture. */
 public final class SeriesVerdict {
@@ -19,10 +19,11 @@ public final class SeriesVerdict {
 
     private static String ofClass(SeriesTally series, SeriesTally.Together group, ReadableNumbers numbers) {
         StringJoiner text = new StringJoiner("; ", "Class " + series.series() + ": ", ".");
-        text.add(group.medianPercent().isPresent()
-                ? Words.count(group.yields(), "yield") + ", median "
-                        + numbers.fixed(group.medianPercent().getAsDouble(), 1) + "\u00A0%"
-                : "no yield counts");
+        text.add(
+                group.medianPercent().isPresent()
+                        ? Words.count(group.yields(), "yield") + ", median "
+                                + numbers.fixed(group.medianPercent().getAsDouble(), 1) + "\u00A0%"
+                        : "no yield counts");
         text.add(group.outliers().isEmpty() ? "no outlier" : "outliers: " + named(group.outliers()));
         if (!group.copies().isEmpty()) {
             text.add("same numbers as an earlier run: " + named(group.copies()));
@@ -37,13 +38,14 @@ public final class SeriesVerdict {
     private static String ofRepeats(SeriesTally series, ReadableNumbers numbers) {
         String name = "Series " + series.series() + ": ";
         if (series.chart().isEmpty()) {
-            return name + "too few earlier results for limits (" + series.history().size() + " of 8).";
+            return name + "too few earlier results for limits ("
+                    + series.history().size() + " of 8).";
         }
         List<SeriesTally.Result> signals =
                 series.results().stream().filter(r -> !r.signals().isEmpty()).toList();
         SeriesTally.Chart chart = series.chart().get();
-        String range = numbers.fixed(chart.lowerLimitPercent(), 1) + " to " + numbers.fixed(chart.upperLimitPercent(), 1)
-                + "\u00A0%";
+        String range = numbers.fixed(chart.lowerLimitPercent(), 1) + " to "
+                + numbers.fixed(chart.upperLimitPercent(), 1) + "\u00A0%";
         if (series.results().isEmpty()) {
             return name + "no new result; limits of the earlier ones " + range + ".";
         }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Place;
-import workuptally.model.Run;
 import workuptally.model.RowPlace;
+import workuptally.model.Run;
 
 /** What stands in the row of the book that a finding points to: a layer, lot, step, charge, product or transfer by its short name. */
 final class Subjects {
@@ -46,7 +46,11 @@ final class Subjects {
 
     /** The names of what findings are about, each once, in their order. */
     List<String> of(List<Finding> findings) {
-        return findings.stream().map(this::of).flatMap(Optional::stream).distinct().toList();
+        return findings.stream()
+                .map(this::of)
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 
     private record Row(String file, String sheet, int row) {

@@ -2,10 +2,10 @@ package workuptally.report.view;
 
 import java.util.List;
 import java.util.StringJoiner;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Severity;
 
 /**
@@ -24,8 +24,7 @@ public record TopFigure(String label, String value, String detail) {
     }
 
     private static TopFigure needsYou(Review review) {
-        long runs =
-                review.runs().stream().filter(TopFigure::hasStopOrHold).count();
+        long runs = review.runs().stream().filter(TopFigure::hasStopOrHold).count();
         long stops = count(review, Severity.STOP);
         long holds = count(review, Severity.HOLD);
         StringJoiner detail = new StringJoiner(", ");
@@ -54,7 +53,7 @@ public record TopFigure(String label, String value, String detail) {
                 .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
                 .count();
         return new TopFigure(
-                "Layers, evidence complete",
+                "Evidence complete",
                 decisions.isEmpty() ? NONE : Words.count(complete, "layer"),
                 decisions.isEmpty() ? "no kept layer" : "of " + decisions.size() + " kept; a person decides");
     }
@@ -94,7 +93,7 @@ public record TopFigure(String label, String value, String detail) {
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
-                "found again in distillates " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, lost "
+                "in distillates " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, lost "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%");
     }
 }

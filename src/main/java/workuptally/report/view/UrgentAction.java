@@ -18,7 +18,7 @@ import workuptally.model.Severity;
 public record UrgentAction(
         Severity severity, String where, List<String> runs, String text, OptionalDouble gramsAtStake) {
     /** Characters that a line holds beside its run, state and grams. */
-    public static final int MOST_CHARACTERS = 84;
+    public static final int MOST_CHARACTERS = 100;
 
     /** Copies the list. */
     public UrgentAction {
@@ -41,10 +41,8 @@ public record UrgentAction(
                 rest.stream().flatMap(a -> a.runs().stream()).distinct().toList();
         String text = "More to settle, each with its run: "
                 + Words.listed(runs, ", ", MOST_CHARACTERS - 35, more -> Words.count(more, "more run"));
-        double grams = rest.stream()
-                .mapToDouble(a -> a.gramsAtStake().orElse(0))
-                .max()
-                .orElse(0);
+        double grams =
+                rest.stream().mapToDouble(a -> a.gramsAtStake().orElse(0)).max().orElse(0);
         shown.add(new UrgentAction(
                 rest.get(0).severity(),
                 rest.size() + " more",

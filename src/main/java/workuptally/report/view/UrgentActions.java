@@ -15,7 +15,7 @@ import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.tally.Reextraction;
+import workuptally.tally.bench.Reextraction;
 
 /**
  * Finds what has to be done, joins what is alike and ranks it: what can hurt somebody first, then what stops a result, then what keeps a
@@ -60,8 +60,7 @@ final class UrgentActions {
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
-                        .thenComparing(
-                                Comparator.comparingDouble(Ranked::grams).reversed()))
+                        .thenComparing(Comparator.comparingDouble(Ranked::grams).reversed()))
                 .map(Ranked::action)
                 .toList();
     }
@@ -73,8 +72,8 @@ final class UrgentActions {
         }
         Subjects subjects = Subjects.of(run.tally().run());
         Map<String, List<Finding>> byCode = new LinkedHashMap<>();
-        urgent.forEach(
-                f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
+        urgent.forEach(f ->
+                byCode.computeIfAbsent(Words.code(f), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             all.add(planned(run, byCode, subjects));
             return;
@@ -93,11 +92,11 @@ final class UrgentActions {
     private static List<Finding> urgent(RunReview run) {
         boolean stop = run.has(Severity.STOP);
         Set<String> codes = new LinkedHashSet<>();
-        run.findings().forEach(f -> codes.add(f.code()));
+        run.findings().forEach(f -> codes.add(Words.code(f)));
         return run.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD && !stop)
-                .filter(f -> !(f.code().equals(HOLDS_PRODUCT) && codes.contains(RAG)))
-                .filter(f -> !(f.code().equals(WAITS) && (codes.contains(RAG) || codes.contains(HOLDS_PRODUCT))))
+                .filter(f -> !(Words.code(f).equals(HOLDS_PRODUCT) && codes.contains(RAG)))
+                .filter(f -> !(Words.code(f).equals(WAITS) && (codes.contains(RAG) || codes.contains(HOLDS_PRODUCT))))
                 .toList();
     }
 
@@ -107,7 +106,8 @@ final class UrgentActions {
 
     private Ranked planned(RunReview run, Map<String, List<Finding>> byCode, Subjects subjects) {
         List<String> parts = new ArrayList<>();
-        byCode.forEach((code, findings) -> parts.add(words(code) + " (" + String.join(", ", subjects.of(findings)) + ")"));
+        byCode.forEach(
+                (code, findings) -> parts.add(words(code) + " (" + String.join(", ", subjects.of(findings)) + ")"));
         String text = "Before it starts: "
                 + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20, more -> more + " more");
         UrgentAction action = new UrgentAction(
@@ -132,7 +132,8 @@ final class UrgentActions {
         double gain = 0;
         double grams = 0;
         for (Item item : sorted) {
-            parts.add((items.size() == 1 ? "" : item.run().id() + "\u00A0") + String.join(", ", item.subjects())
+            parts.add((items.size() == 1 ? "" : item.run().id() + "\u00A0")
+                    + String.join(", ", item.subjects())
                     + (items.size() == 1 ? "" : "\u00A0" + numbers.significant(item.grams(), 2) + "\u00A0g"));
             grams += item.grams();
             for (String layer : item.subjects()) {
@@ -174,7 +175,9 @@ final class UrgentActions {
                 .filter(s -> !s.isEmpty())
                 .toList();
         double grams = sorted.stream().mapToDouble(Item::grams).sum();
-        int rank = first.severity() == Severity.STOP ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
+        int rank = first.severity() == Severity.STOP
+                ? isHarmful(Words.code(first)) ? 0 : 2
+                : isHarmful(Words.code(first)) ? 1 : 3;
         return new Ranked(
                 rank,
                 grams,
@@ -187,17 +190,16 @@ final class UrgentActions {
     }
 
     private static String text(Finding finding, List<String> about) {
-        String frame = ShortRemedies.of(finding.code()).orElseGet(() -> sentence(finding) + ": %s");
+        String frame = ShortRemedies.of(Words.code(finding)).orElseGet(() -> sentence(finding) + ": %s");
         int room = Math.max(12, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
-        String subject = about.isEmpty()
-                ? finding.place().inWords()
-                : Words.listed(about, ", ", room, more -> more + " more");
+        String subject =
+                about.isEmpty() ? finding.place().inWords() : Words.listed(about, ", ", room, more -> more + " more");
         return frame.replace("%s", subject);
     }
 
     /** A finding without a line of its own: its code as words. */
     private static String sentence(Finding finding) {
-        String words = words(finding.code());
+        String words = Words.ofCode(finding);
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
@@ -216,7 +218,7 @@ final class UrgentActions {
         if (stopped.isEmpty() && held.isEmpty()) {
             return;
         }
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped) + ", " + "which their containers cannot take";
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped);
         String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held);
         all.add(new Ranked(
                 stopped.isEmpty() ? 1 : 0,
@@ -225,7 +227,7 @@ final class UrgentActions {
                         stopped.isEmpty() ? Severity.HOLD : Severity.STOP,
                         "transfers",
                         List.of(),
-                        none + wait,
+                        none + wait + ": see the account for safety staff",
                         OptionalDouble.empty())));
     }
 
@@ -243,7 +245,7 @@ final class UrgentActions {
             if (urgent && !runs.contains(finding.run()) && transfers.of(finding).isEmpty()) {
                 String where = finding.run().isEmpty() ? "the book" : finding.run();
                 all.add(new Ranked(
-                        isHarmful(finding.code()) ? 0 : 2,
+                        isHarmful(Words.code(finding)) ? 0 : 2,
                         0,
                         new UrgentAction(
                                 finding.severity(),

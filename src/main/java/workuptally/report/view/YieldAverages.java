@@ -2,7 +2,7 @@ package workuptally.report.view;
 
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import workuptally.judgement.PeriodTotals;
+import workuptally.judgement.totals.PeriodTotals;
 
 /** Averages of the yields of a book in a sentence, with what was left out of them. */
 public final class YieldAverages {

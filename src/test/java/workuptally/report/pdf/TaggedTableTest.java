@@ -74,8 +74,7 @@ class TaggedTableTest {
 
     private static byte[] draw(List<List<TableCell>> rows) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Look look = new Look(
-                new Typeface(), new Palette(), new ReadableNumbers('.'), PageFlow.textWidth(WIDTH));
+        Look look = new Look(new Typeface(), new Palette(), new ReadableNumbers('.'), PageFlow.textWidth(WIDTH));
         TaggedTable table =
                 new TaggedTable(look, List.of(TableColumn.word("Key head"), TableColumn.text("Text")), rows);
         Document document = new Document(new Rectangle(WIDTH, 400), 0, 0, 0, 0);

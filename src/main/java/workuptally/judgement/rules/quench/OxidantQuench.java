@@ -1,0 +1,105 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.chemistry.Formula;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.reference.Oxidant;
+import workuptally.reference.Reference;
+import workuptally.reference.Wash;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+
+/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough, a note with the figures otherwise. */
+public final class OxidantQuench implements RunRule {
+    static final String SHORT = "reductant-short";
+    static final String COVERED = "oxidant-quench";
+
+    private static final Formula THIOSULFATE = Formula.parse("Na2S2O3");
+    private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
+
+    private final Reference reference;
+
+    public OxidantQuench(Reference reference) {
+        this.reference = reference;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(SHORT, COVERED);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ChargeAmount amount : tally.amounts()) {
+            Optional<Oxidant> oxidant = reference.oxidant(amount.charge().material());
+            double thiosulfate = thiosulfateMillimoles(tally);
+            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0) {
+                continue;
+            }
+            double charged = amount.amountMillimoles().get().value();
+            double used = Math.min(charged, usedMillimoles(tally, amount));
+            double needed = used * oxidant.get().reductantForUsed()
+                    + (charged - used) * oxidant.get().reductantForLeftOver();
+            boolean enough = thiosulfate >= needed;
+            findings.add(
+                    enough ? COVERED : SHORT,
+                    enough ? Severity.NOTE : Severity.STOP,
+                    amount.charge().row().at("Material"),
+                    FindingList.say(
+                            "thiosulfate %.1f mmol for about %.1f mmol that %s takes up (%.2g for each used, %.2g for each left over): ratio"
+                                    + " %.2f",
+                            thiosulfate,
+                            needed,
+                            amount.charge().material(),
+                            oxidant.get().reductantForUsed(),
+                            oxidant.get().reductantForLeftOver(),
+                            thiosulfate / needed),
+                    "at least 1.0, and a negative test",
+                    "stoichiometry; " + FindingList.PRACTICE,
+                    enough
+                            ? "Record the test for left-over oxidant before anything is concentrated."
+                            : "Do not concentrate: add reductant and test for left-over oxidant; follow the safety data sheet and the"
+                                    + " local rules.");
+        }
+        return findings.list();
+    }
+
+    private static double usedMillimoles(RunTally tally, ChargeAmount amount) {
+        double coefficient =
+                amount.charge().coefficient().entered().map(Entered::value).orElse(1.0);
+        return tally.theory().map(t -> t.extentMillimoles().value()).orElse(0.0) * coefficient;
+    }
+
+    private double thiosulfateMillimoles(RunTally tally) {
+        double millimoles = 0;
+        for (Step step : tally.run().steps()) {
+            Optional<Wash> wash = reference.wash(step.material()).filter(OxidantQuench::isThiosulfate);
+            boolean counts =
+                    step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
+            if (wash.isPresent() && counts) {
+                double molarity = step.molarityMolesPerLitre()
+                        .entered()
+                        .map(Entered::value)
+                        .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
+                millimoles += molarity
+                        * step.portionCount()
+                        * step.volumeMillilitres().entered().map(Entered::value).orElse(0.0);
+            }
+        }
+        return millimoles;
+    }
+
+    private static boolean isThiosulfate(Wash wash) {
+        return wash.formula().startsWith("Na2S2O3")
+                && Formula.parse(wash.formula()).sameComposition(THIOSULFATE);
+    }
+}
