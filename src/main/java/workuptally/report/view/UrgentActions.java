@@ -36,6 +36,7 @@ final class UrgentActions {
             "oxidant-quench");
 
     private static final String MEETING = "meeting";
+    private static final int LEAST_ROOM = 34;
 
     private final Review review;
     private final ReadableNumbers numbers;
@@ -49,10 +50,12 @@ final class UrgentActions {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
         Map<String, List<Item>> alike = new LinkedHashMap<>();
+        Map<Set<String>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
         for (RunReview run : review.runs()) {
-            ofRun(run, all, alike, product);
+            ofRun(run, planned, alike, product);
         }
+        planned.forEach((codes, items) -> all.add(planned(codes, items)));
         if (!product.isEmpty()) {
             all.add(product(product));
         }
@@ -65,7 +68,11 @@ final class UrgentActions {
                 .toList();
     }
 
-    private void ofRun(RunReview run, List<Ranked> all, Map<String, List<Item>> alike, List<Item> product) {
+    private void ofRun(
+            RunReview run,
+            Map<Set<String>, List<Item>> planned,
+            Map<String, List<Item>> alike,
+            List<Item> product) {
         List<Finding> urgent = urgent(run);
         if (urgent.isEmpty()) {
             return;
@@ -75,7 +82,8 @@ final class UrgentActions {
         urgent.forEach(f ->
                 byCode.computeIfAbsent(Words.code(f), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
-            all.add(planned(run, byCode, subjects));
+            planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
+                    .add(new Item(run, urgent, subjects.of(urgent)));
             return;
         }
         byCode.forEach((code, findings) -> {
@@ -104,19 +112,17 @@ final class UrgentActions {
         return HARMFUL.contains(code) || code.startsWith(MEETING);
     }
 
-    private Ranked planned(RunReview run, Map<String, List<Finding>> byCode, Subjects subjects) {
-        List<String> parts = new ArrayList<>();
-        byCode.forEach(
-                (code, findings) -> parts.add(words(code) + " (" + String.join(", ", subjects.of(findings)) + ")"));
-        String text = "Before it starts: "
-                + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20, more -> more + " more");
+    /** Planned runs that ask for the same before they start, on one line. */
+    private static Ranked planned(Set<String> codes, List<Item> items) {
+        List<String> parts = codes.stream().map(UrgentActions::words).toList();
+        String about = items.size() == 1 ? " (" + String.join(", ", items.get(0).subjects()) + ")" : "";
+        String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
+                + Words.listed(
+                        parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
+                + about;
         UrgentAction action = new UrgentAction(
-                byCode.values().iterator().next().get(0).severity(),
-                run.id(),
-                List.of(run.id()),
-                text,
-                OptionalDouble.empty());
-        return new Ranked(byCode.keySet().stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, 0, action);
+                items.get(0).findings().get(0).severity(), where(items), runs(items), text, OptionalDouble.empty());
+        return new Ranked(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, 0, action);
     }
 
     private static String words(String code) {
@@ -191,7 +197,7 @@ final class UrgentActions {
 
     private static String text(Finding finding, List<String> about) {
         String frame = ShortRemedies.of(Words.code(finding)).orElseGet(() -> sentence(finding) + ": %s");
-        int room = Math.max(12, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
+        int room = Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
         String subject =
                 about.isEmpty() ? finding.place().inWords() : Words.listed(about, ", ", room, more -> more + " more");
         return frame.replace("%s", subject);
