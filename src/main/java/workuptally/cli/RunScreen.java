@@ -56,7 +56,7 @@ final class RunScreen {
             String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";
             String next = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(decision.reason(), start, next).forEach(out::println);
+            Wrapped.lines(decision.reasonAndSilence(), start, next).forEach(out::println);
             conditions("not met: ", decision, State.NOT_MET);
             conditions("missing: ", decision, State.MISSING);
         }

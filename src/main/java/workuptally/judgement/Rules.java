@@ -6,6 +6,7 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.judgement.rules.RunRule;
 import workuptally.judgement.rules.balance.AliquotsTaken;
 import workuptally.judgement.rules.balance.AreaPercent;
+import workuptally.judgement.rules.balance.AssayFitsNothing;
 import workuptally.judgement.rules.balance.AssayImpossible;
 import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CropsIncomplete;
@@ -20,6 +21,7 @@ import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
 import workuptally.judgement.rules.charges.LimitingReagentUnclear;
+import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
@@ -80,19 +82,20 @@ public final class Rules {
                 new FunnelTooFull(),
                 new WashTooSmall(),
                 new ExtractionUndivided(),
-                new QuenchNotShown(substances.reference()),
-                new OxidantQuench(substances.reference()),
+                new QuenchNotShown(substances),
+                new OxidantQuench(substances),
                 new ClosureVerdict(),
                 new YieldLimits(),
                 new ResolutionAboveHalf(),
                 new TheoryNotComputed(),
-                new DensityForgotten(substances.reference()),
-                new StepMaterialUnknown(substances.reference()),
+                new DensityForgotten(substances),
+                new StepMaterialUnknown(substances),
+                new AssayFitsNothing(substances),
                 new AssayOfChargeForgotten(substances.reference()),
-                new TitreDiffers(),
+                new TitreDiffers(substances),
                 new RoutesCompared(),
                 new GasExpected(),
-                new OrganometallicExcess(substances.reference()),
+                new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new LimitingReagentUnclear(),
                 new CoefficientForgotten(),
@@ -119,8 +122,9 @@ public final class Rules {
     }
 
     /** Rules about the whole book. */
-    public static List<BookRule> ofBook() {
-        return List.of(new CopiedData(), new SeriesOutOfControl(), new RecordCorrected());
+    public static List<BookRule> ofBook(Substances substances) {
+        return List.of(
+                new CopiedData(), new SeriesOutOfControl(), new RecordCorrected(), new MaterialUnlisted(substances));
     }
 
     /** Rules about containers and what is proposed for them. */

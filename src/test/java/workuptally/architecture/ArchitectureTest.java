@@ -38,6 +38,7 @@ class ArchitectureTest {
     private static final String MEASURE = "workuptally.measure..";
     private static final String CHEMISTRY = "workuptally.chemistry..";
     private static final String REFERENCE = "workuptally.reference..";
+    private static final String MATERIAL = "workuptally.material..";
 
     @ArchTest
     static final ArchRule modelKnowsNoOtherPackage = knowsOnly(MODEL);
@@ -52,14 +53,17 @@ class ArchitectureTest {
     static final ArchRule referenceIsALeaf = knowsOnly(REFERENCE);
 
     @ArchTest
+    static final ArchRule materialRestsOnReferenceAndChemistry = knowsOnly(MATERIAL, CHEMISTRY, REFERENCE);
+
+    @ArchTest
     static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE);
 
     @ArchTest
-    static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+    static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
 
     @ArchTest
     static final ArchRule judgementKnowsTallyModelAndLeaves =
-            knowsOnly(JUDGEMENT, TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+            knowsOnly(JUDGEMENT, TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
 
     @ArchTest
     static final ArchRule reportKnowsFinishedResultsAndMeasuredValues =

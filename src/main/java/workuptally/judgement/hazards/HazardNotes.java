@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import workuptally.material.Material;
 import workuptally.model.Charge;
 import workuptally.model.Limits;
 import workuptally.model.Run;
@@ -19,24 +20,35 @@ import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
 import workuptally.reference.Source;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.amounts.Substances;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
     private final Reference reference;
+    private final Substances substances;
     private final OperationHazards operations;
     private final SolutionStrength strengths;
     private final Map<String, HazardNote> notesByHazard = new ConcurrentHashMap<>();
 
-    public HazardNotes(Reference reference, Limits limits) {
-        this.reference = reference;
+    public HazardNotes(Substances substances, Limits limits) {
+        this.reference = substances.reference();
+        this.substances = substances;
         this.strengths = new SolutionStrength(reference);
-        this.operations = new OperationHazards(reference, limits);
+        this.operations = new OperationHazards(substances, limits);
     }
 
-    /** What the run does first, then one note for each listed material in the order in which the run meets them. */
-    public List<HazardNote> of(Run run) {
+    /**
+     * What the run does first, then one note for each listed material in the order in which the run meets them, last the names for which no
+     * note is held: silence about a material would read as safety.
+     *
+     * @param materials what the names of the run mean
+     */
+    public List<HazardNote> of(Run run, List<RunMaterial> materials) {
         List<HazardNote> all = new ArrayList<>(operations.of(run));
         all.addAll(ofMaterials(run));
+        notHeld(materials).ifPresent(all::add);
+        ownCompounds(materials).ifPresent(all::add);
         return List.copyOf(all);
     }
 
@@ -49,8 +61,9 @@ public final class HazardNotes {
                 .forEach(names::add);
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         for (String name : names) {
-            listed(name).ifPresent(h -> {
-                OptionalDouble strength = strengths.massPercent(name, h);
+            Material material = substances.material(name);
+            material.hazard().ifPresent(h -> {
+                OptionalDouble strength = strengths.massPercent(material, h);
                 String key = h.key() + (strength.isPresent() ? " at " + strength.getAsDouble() : "");
                 notes.putIfAbsent(key, notesByHazard.computeIfAbsent(key, k -> note(h, strength)));
             });
@@ -63,19 +76,34 @@ public final class HazardNotes {
         return step.molarityMolesPerLitre()
                 .entered()
                 .map(m -> m.asTyped() + " M " + step.material())
-                .filter(name -> reference.wash(name).isPresent())
+                .filter(name -> substances.material(name).wash().isPresent())
                 .orElse(step.material());
     }
 
-    /** The material itself, or what is dissolved in it, {@code 1 M HCl} or {@code phenylmagnesium bromide in diethyl ether}. */
-    private Optional<Hazard> listed(String name) {
-        Optional<Hazard> own = reference.hazard(name);
-        if (own.isPresent()) {
-            return own;
-        }
-        int in = name.lastIndexOf(" in ");
-        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
-        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
+    private static Optional<HazardNote> notHeld(List<RunMaterial> materials) {
+        List<String> names = materials.stream()
+                .filter(m -> !m.own() && m.material().hazard().isEmpty())
+                .map(RunMaterial::written)
+                .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new HazardNote(
+                        "no hazard note held for " + String.join(", ", names),
+                        List.of(),
+                        "The tables say nothing about it, which is no sign of safety: read its safety data sheet before it is used.",
+                        "reference table of hazards"));
+    }
+
+    private static Optional<HazardNote> ownCompounds(List<RunMaterial> materials) {
+        List<String> names =
+                materials.stream().filter(RunMaterial::own).map(RunMaterial::written).toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new HazardNote(
+                        "own compounds: " + String.join(", ", names),
+                        List.of(),
+                        "Hazards as assessed by the group; the tables hold none.",
+                        "book"));
     }
 
     private HazardNote note(Hazard hazard, OptionalDouble massPercent) {

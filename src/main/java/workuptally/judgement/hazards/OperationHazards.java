@@ -12,6 +12,8 @@ import workuptally.chemistry.Antoine;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.charges.AirSensitive;
+import workuptally.material.Material;
+import workuptally.material.Part;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
@@ -26,6 +28,7 @@ import workuptally.reference.Incompatibility;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
+import workuptally.tally.amounts.Substances;
 
 /**
  * Cautions about what a run does: pressure in the funnel, gas, heat, hot mixtures, peroxide formers, reactive quenches, emulsions, and
@@ -49,10 +52,12 @@ final class OperationHazards {
             Set.of("hydride", "organometallic", "water-reactive", "acid-chloride", "alkali-metal");
 
     private final Reference reference;
+    private final Substances substances;
     private final double roomCelsius;
 
-    OperationHazards(Reference reference, Limits limits) {
-        this.reference = reference;
+    OperationHazards(Substances substances, Limits limits) {
+        this.reference = substances.reference();
+        this.substances = substances;
         this.roomCelsius = limits.value(Limit.ROOM_TEMPERATURE);
     }
 
@@ -125,10 +130,8 @@ final class OperationHazards {
 
     /** The solvent itself, or what a solution is in. */
     private Optional<Solvent> solvent(String material) {
-        int in = material.lastIndexOf(" in ");
-        return reference
-                .solvent(material)
-                .or(() -> in > 0 ? reference.solvent(material.substring(in + 4)) : Optional.empty());
+        Material meant = substances.material(material);
+        return meant.solvent().or(() -> meant.carrierSolvent().filter(s -> !meant.carrier().map(Part::isWater).orElse(false)));
     }
 
     private static boolean isShaken(Step step) {
@@ -156,8 +159,9 @@ final class OperationHazards {
 
     /** What acid sets free always, since acid can be left anywhere; what base sets free where the run holds base. */
     private Optional<HazardNote> gas(Step step, Run run) {
-        return reference
-                .wash(step.material())
+        return substances
+                .material(step.material())
+                .wash()
                 .flatMap(Wash::gas)
                 .filter(gas -> gas.setFreeBy().contains("acid") || holds(run, "base"))
                 .map(gas -> new HazardNote(
@@ -178,7 +182,7 @@ final class OperationHazards {
         boolean neutralises = step.operation()
                 .filter(o -> o == Operation.ACIDIFY || o == Operation.BASIFY || o == Operation.QUENCH)
                 .isPresent();
-        Optional<Wash> wash = reference.wash(step.material());
+        Optional<Wash> wash = substances.material(step.material()).wash();
         double strength = step.molarityMolesPerLitre()
                 .entered()
                 .map(Entered::value)
@@ -241,9 +245,9 @@ final class OperationHazards {
     }
 
     private Optional<HazardNote> quench(Charge charge) {
-        Optional<Hazard> listed = hazard(charge.material())
-                .filter(h -> h.materialClasses().stream().anyMatch(REACTIVE::contains));
-        if (listed.isEmpty() && !AirSensitive.is(charge.material())) {
+        Material material = substances.material(charge.material(), charge.formula());
+        Optional<Hazard> listed = material.hazard();
+        if (material.classes().stream().noneMatch(REACTIVE::contains) && !AirSensitive.is(material)) {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(
@@ -259,11 +263,7 @@ final class OperationHazards {
     }
 
     private Optional<Hazard> hazard(String material) {
-        int in = material.lastIndexOf(" in ");
-        return reference
-                .hazard(material)
-                .or(() -> in > 0 ? reference.hazard(material.substring(0, in)) : Optional.empty())
-                .or(() -> reference.wash(material).flatMap(Wash::solute).flatMap(reference::hazard));
+        return substances.material(material).hazard();
     }
 
     /** Pairs that must not meet in a funnel, of materials that the run uses; gas of a wanted neutralisation is noted elsewhere. */

@@ -5,22 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import workuptally.material.Material;
 import workuptally.reference.ConcentrationLimit;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
-import workuptally.reference.Wash;
 
 /**
  * Strength of a solution in water by its name, and the hazard statements that are left at that strength. A strength that is not known, or
  * another solvent, leaves every statement of the strong material.
  */
 final class SolutionStrength {
-    private static final Pattern PERCENT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
-    /** Water named as the solvent changes nothing; anything else behind "in" does. */
-    private static final Pattern OTHER_SOLVENT = Pattern.compile("(?i)\\bin\\s+(?!water\\b)|/|\\+");
-
     private final Reference reference;
 
     SolutionStrength(Reference reference) {
@@ -28,29 +22,10 @@ final class SolutionStrength {
     }
 
     /** Strength in water, mass %; empty where it is not known or the material has no concentration limits. */
-    OptionalDouble massPercent(String name, Hazard hazard) {
-        if (reference.concentrationLimits(hazard.key()).isEmpty()
-                || OTHER_SOLVENT.matcher(name).find()) {
-            return OptionalDouble.empty();
-        }
-        OptionalDouble listed = reference
-                .wash(name)
-                .filter(w -> w.solute()
-                        .flatMap(reference::hazard)
-                        .filter(h -> h.key().equals(hazard.key()))
-                        .isPresent())
-                .map(Wash::massPercent)
-                .orElse(OptionalDouble.empty());
-        return listed.isPresent() ? listed : typed(name);
-    }
-
-    private static OptionalDouble typed(String name) {
-        Matcher matcher = PERCENT.matcher(name);
-        if (!matcher.find()) {
-            return OptionalDouble.empty();
-        }
-        double percent = Double.parseDouble(matcher.group(1).replace(',', '.'));
-        return percent <= 100 && !matcher.find() ? OptionalDouble.of(percent) : OptionalDouble.empty();
+    OptionalDouble massPercent(Material material, Hazard hazard) {
+        return reference.concentrationLimits(hazard.key()).isEmpty()
+                ? OptionalDouble.empty()
+                : material.massPercentInWater();
     }
 
     /** Codes that hold at a strength: those without a limit, then those whose limits include it. */

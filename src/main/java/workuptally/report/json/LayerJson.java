@@ -78,6 +78,7 @@ final class LayerJson {
         json.text("outcome", decision.outcome().word());
         json.text("reason", decision.reason());
         json.texts("missing", decision.missing());
+        json.texts("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
                     json.text("product", most.product());

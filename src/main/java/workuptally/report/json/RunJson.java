@@ -13,6 +13,7 @@ import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.NotComputed;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
@@ -61,6 +62,7 @@ final class RunJson {
         tally.plan().ifPresent(plan -> json.object("plan", () -> new PlanJson(json).write(plan)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
+        json.array("materials", review.materials(), this::material);
     }
 
     private void head() {
@@ -274,6 +276,14 @@ final class RunJson {
         json.text("what", missing.what());
         json.text("because", missing.because());
         json.text("unlockedBy", missing.unlockedBy());
+    }
+
+    private void material(RunMaterial material) {
+        json.text("written", material.written());
+        json.text("state", material.state());
+        json.texts("means", material.meaning());
+        json.texts("classes", material.classes());
+        json.flag("ownCompound", material.own());
     }
 
     private void hazard(HazardNote note) {

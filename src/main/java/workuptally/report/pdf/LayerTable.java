@@ -186,9 +186,17 @@ final class LayerTable {
                     .ifPresent(d -> byText.computeIfAbsent(String.join("; ", d.missing()), t -> new ArrayList<>())
                             .add(layer.label()));
         }
-        StringJoiner text = new StringJoiner(". ", "Missing for ", ".");
+        Map<String, List<String>> silent = new LinkedHashMap<>();
+        for (LayerTally layer : layers) {
+            run.decision(layer.label())
+                    .filter(d -> !d.notJudged().isEmpty())
+                    .ifPresent(d -> silent.computeIfAbsent(d.silence(), t -> new ArrayList<>())
+                            .add(layer.label()));
+        }
+        StringJoiner text = new StringJoiner(". ", "", ".");
         text.setEmptyValue("");
-        byText.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
+        byText.forEach((remark, labels) -> text.add("Missing for " + String.join(", ", labels) + ": " + remark));
+        silent.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
         return text.toString();
     }
 }

@@ -40,7 +40,7 @@ public final class LayerDecisionsSection {
                         Cell.of(run.id()),
                         Cell.of(decision.layer()),
                         Cell.of(decision.outcome().word()),
-                        Cell.of(decision.reason()),
+                        Cell.of(decision.reasonAndSilence()),
                         Cell.of(conditions(decision, LayerDecision.State.MISSING)),
                         Cell.of(conditions(decision, LayerDecision.State.NOT_MET)),
                         Cell.of(decision.conditions().stream()

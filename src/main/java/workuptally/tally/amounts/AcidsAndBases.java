@@ -82,7 +82,7 @@ public final class AcidsAndBases {
                 .filter(p ->
                         p.character().filter(c -> c == Product.Character.ACID).isPresent());
         Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
-        return own.or(() -> Stream.of(substance, Substances.withoutGrade(substance))
+        return own.or(() -> Stream.of(substance, substances.material(substance).main().name())
                 .flatMap(name -> substances.reference().partition(name).stream())
                 .filter(r ->
                         r.character() == PartitionRow.Character.ACID && !r.pKa().isEmpty())

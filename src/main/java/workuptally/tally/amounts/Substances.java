@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,11 +15,11 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.chemistry.Mixture;
+import workuptally.material.Material;
+import workuptally.material.MaterialReader;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.DryingAgent;
-import workuptally.reference.GasRelease;
-import workuptally.reference.Hazard;
 import workuptally.reference.Liquid;
 import workuptally.reference.Oxidant;
 import workuptally.reference.PartitionRow;
@@ -46,10 +45,21 @@ public final class Substances {
     private final List<Cited> used = new ArrayList<>();
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
+    private final MaterialReader materials;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
+        this(reference, MaterialReader.of(reference));
+    }
+
+    /**
+     * Over the reference data in force.
+     *
+     * @param materials reader of names over the same data, shared by the books of a run of the program
+     */
+    public Substances(Reference reference, MaterialReader materials) {
         this.reference = reference;
+        this.materials = materials;
         Map<String, AtomicMass> elements = new LinkedHashMap<>();
         for (AtomicWeight weight : reference.atomicWeights()) {
             elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
@@ -62,6 +72,7 @@ public final class Substances {
         this.reference = shared.reference;
         this.atomicWeights = shared.atomicWeights;
         this.formulas = shared.formulas;
+        this.materials = shared.materials;
     }
 
     /** The same substances for work beside, with rows used of their own. */
@@ -82,6 +93,29 @@ public final class Substances {
     /** The atomic weights in force. */
     public AtomicWeights atomicWeights() {
         return atomicWeights;
+    }
+
+    /** What a written name means. */
+    public Material material(String name) {
+        return materials.read(name);
+    }
+
+    /**
+     * What a written name means.
+     *
+     * @param formula formula typed beside it; a blank one, and one that cannot be read, tells nothing
+     */
+    public Material material(String name, String formula) {
+        try {
+            return materials.read(name, formula.isBlank() ? Optional.empty() : Optional.of(formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return materials.read(name);
+        }
+    }
+
+    /** Listed names near one that no table has, at most three. */
+    public List<String> nearest(String name) {
+        return materials.nearest(name);
     }
 
     /** The reference data in force. */
@@ -201,46 +235,39 @@ public final class Substances {
 
     /** A listed solvent by name or alias. */
     public Optional<Solvent> solvent(String name) {
-        return reference.solvent(name).or(() -> reference.solvent(withoutGrade(name)));
-    }
-
-    /** A name without the grade behind a comma: {@code ethanol, absolute} is ethanol. */
-    static String withoutGrade(String name) {
-        int comma = name.indexOf(", ");
-        return comma > 0 ? name.substring(0, comma) : name;
+        return material(name).solvent();
     }
 
     /** A listed liquid reagent or product by name or alias. */
     public Optional<Liquid> liquid(String name) {
-        return reference.liquid(name).or(() -> reference.liquid(withoutGrade(name)));
+        return material(name).liquid();
     }
 
     /** The listed solvents of a mixture by volume; empty for anything else. */
     public List<SolventShare> blend(String name) {
-        return reference.solventBlend(name);
+        return material(name).blend();
     }
 
     /** A listed wash by name or alias. */
     public Optional<Wash> wash(String name) {
-        return reference.wash(name);
+        return material(name).wash();
     }
 
     /** A listed drying agent by name or alias. */
     public Optional<DryingAgent> dryingAgent(String name) {
-        return reference.dryingAgent(name);
+        return material(name).dryingAgent();
     }
 
     /** True for a listed sorbent, filter aid or drying agent. */
     public boolean isSorbent(String name) {
-        return reference
-                .hazard(name)
+        return material(name).hazard()
                 .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
                 .isPresent();
     }
 
     /** A listed oxidant by name or alias. */
     public Optional<Oxidant> oxidant(String name) {
-        return reference.oxidant(name);
+        return material(name).oxidant();
     }
 
     /** A waste stream by key. */
@@ -272,28 +299,15 @@ public final class Substances {
                 .isPresent();
     }
 
-    /** Classes of one material by its name: its hazard row, else that of what is dissolved in it, else its solute row. */
-    public Set<String> materialClasses(String name) {
-        Optional<Hazard> hazard = reference.hazard(name).or(() -> hazardOfDissolved(name));
-        if (hazard.isPresent()) {
-            return new LinkedHashSet<>(hazard.get().materialClasses());
-        }
-        Set<String> classes = new LinkedHashSet<>();
-        Optional<Solute> solute = reference.solute(name);
-        solute.filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
-        solute.filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
-        Optional<String> gas = solute.flatMap(Solute::gas).map(GasRelease::formula);
-        gas.filter("CO2"::equals).ifPresent(g -> classes.add("carbonate"));
-        gas.filter("SO2"::equals).ifPresent(g -> classes.add("sulfite"));
-        if (reference.solvent(name).filter(s -> !s.key().equals("water")).isPresent()) {
-            classes.add("organic");
-        }
-        return classes;
+    /** The solute that a name means, whatever its strength. */
+    public Optional<Solute> solute(String name) {
+        return material(name).solute();
     }
 
-    private Optional<Hazard> hazardOfDissolved(String name) {
-        int in = name.lastIndexOf(" in ");
-        Optional<Hazard> solute = in > 0 ? reference.hazard(name.substring(0, in)) : Optional.empty();
-        return solute.or(() -> reference.wash(name).flatMap(w -> w.solute()).flatMap(reference::hazard));
+    /** Classes of one material by its name, those of its solvent included. */
+    public Set<String> materialClasses(String name) {
+        Material material = material(name);
+        material.parts().forEach(part -> part.row().ifPresent(this::use));
+        return material.classes();
     }
 }

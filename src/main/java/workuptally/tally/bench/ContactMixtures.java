@@ -86,10 +86,6 @@ public final class ContactMixtures {
     }
 
     private boolean isAlcohol(String name) {
-        return substances
-                .reference()
-                .hazard(name)
-                .filter(h -> h.materialClasses().contains("alcohol"))
-                .isPresent();
+        return substances.material(name).is("alcohol");
     }
 }

@@ -165,7 +165,7 @@ public final class ContainerAccount {
     private String fullName(String name) {
         return materials
                 .solventName(name)
-                .or(() -> substances.reference().solute(name).map(s -> s.name()))
+                .or(() -> substances.solute(name).map(s -> s.name()))
                 .orElse(name)
                 .intern();
     }

@@ -140,7 +140,7 @@ public final class LayerBuffers {
                 .map(Charge::formula)
                 .filter(formula -> !formula.isBlank())
                 .findFirst();
-        return charged.or(() -> substances.reference().solute(component).map(Solute::formula))
+        return charged.or(() -> substances.solute(component).map(Solute::formula))
                 .flatMap(this::read);
     }
 

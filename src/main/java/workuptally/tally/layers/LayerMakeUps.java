@@ -85,7 +85,7 @@ public final class LayerMakeUps {
         }
         double salts = 0;
         for (Map.Entry<String, Double> component : components.entrySet()) {
-            Optional<Solute> solute = substances.reference().solute(component.getKey());
+            Optional<Solute> solute = substances.solute(component.getKey());
             double share = solute.filter(s -> acidMolesPerMole(s) > 0).isPresent()
                     ? reacting / acid
                     : solute.filter(s -> s.baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
@@ -101,9 +101,7 @@ public final class LayerMakeUps {
 
     private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
         return components.entrySet().stream()
-                .mapToDouble(e -> substances
-                        .reference()
-                        .solute(e.getKey())
+                .mapToDouble(e -> substances.solute(e.getKey())
                         .map(s -> perMole.applyAsDouble(s) * e.getValue() / s.molarMassGramsPerMole())
                         .orElse(0.0))
                 .sum();

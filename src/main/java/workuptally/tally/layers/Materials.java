@@ -25,8 +25,6 @@ public final class Materials {
     /** Organic reactants and products: they take up volume in a funnel; what is left of them is told by assays alone. */
     static final String REACTANTS = "organic reactants and products";
 
-    private static final String IN = " in ";
-
     private final Substances substances;
 
     public Materials(Substances substances) {
@@ -115,7 +113,7 @@ public final class Materials {
         }
         Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
         if (charge.isPresent() && formula.isEmpty()) {
-            return substances.reference().solute(component).isPresent()
+            return substances.solute(component).isPresent()
                     || substances.wash(component).isPresent();
         }
         return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
@@ -158,8 +156,7 @@ public final class Materials {
 
     /** The solvent of a solution, {@code 2 M HCl in ether}. */
     private Optional<String> carrier(String material) {
-        int in = material.lastIndexOf(IN);
-        return in > 0 ? solventName(material.substring(in + IN.length())) : Optional.empty();
+        return substances.material(material).carrierSolvent().map(Materials::inText);
     }
 
     private Optional<String> carrier(Charge charge) {

@@ -41,7 +41,7 @@ public final class NamedVolumes {
             }
         }
         boolean salt =
-                table.isPresent() || substances.reference().solute(name).isPresent() || name.equals(LayerMakeUps.SALTS);
+                table.isPresent() || substances.solute(name).isPresent() || name.equals(LayerMakeUps.SALTS);
         return salt ? 0 : grams;
     }
 }

@@ -31,7 +31,7 @@ class FindingExamplesTest {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
         Rules.ofRun(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofBook().forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         codes.addAll(HeldLayers.codes());
         return codes;

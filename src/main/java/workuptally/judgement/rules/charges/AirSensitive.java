@@ -1,19 +1,16 @@
 package workuptally.judgement.rules.charges;
 
-import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.Set;
+import workuptally.material.Material;
 
-/** Organometallics and active hydrides by their names: reagents that air and water spoil, and whose quench gives gas and heat. */
+/** Organometallics, strong amide bases and active hydrides: reagents that air and water spoil, and whose quench gives gas and heat. */
 public final class AirSensitive {
-    private static final Pattern NAMES =
-            Pattern.compile("lithium(?! (aluminium|chloride|bromide|hydroxide|borohydride))|\\b\\w*buli\\b|grignard"
-                    + "|yl\\w*magnesium|zinc (bromide|chloride|iodide) in|ylzinc|organozinc|\\bdibal|diisobutylalumin"
-                    + "|lialh4|lithium alumin");
+    private static final Set<String> CLASSES = Set.of("organometallic", "strong-amide-base", "hydride-strong", "borane");
 
     private AirSensitive() {}
 
-    /** True for a material whose name says so. */
-    public static boolean is(String material) {
-        return NAMES.matcher(material.toLowerCase(Locale.ROOT)).find();
+    /** True for a material of such a class. */
+    public static boolean is(Material material) {
+        return material.classes().stream().anyMatch(CLASSES::contains);
     }
 }

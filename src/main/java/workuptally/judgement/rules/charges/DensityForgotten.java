@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -12,9 +13,9 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
-import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** A liquid by volume without a density, a density that no liquid of a workup has, and a mass that equals the volume. */
 public final class DensityForgotten implements RunRule {
@@ -27,10 +28,10 @@ public final class DensityForgotten implements RunRule {
     /** Own density and listed density may differ by this much before it is asked about; common practice. */
     private static final double LISTED_FRACTION = 0.05;
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public DensityForgotten(Reference reference) {
-        this.reference = reference;
+    public DensityForgotten(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -84,10 +85,10 @@ public final class DensityForgotten implements RunRule {
                     "Check the unit and the number against the label.");
             return;
         }
-        Optional<Double> listed = reference
-                .solvent(charge.material())
+        Material material = substances.material(charge.material(), charge.formula());
+        Optional<Double> listed = material.solvent()
                 .map(s -> s.density().gramsPerMillilitre())
-                .or(() -> reference.liquid(charge.material()).map(Liquid::densityGramsPerMillilitre));
+                .or(() -> material.liquid().map(Liquid::densityGramsPerMillilitre));
         if (listed.filter(l -> Math.abs(value / l - 1) > LISTED_FRACTION).isPresent()) {
             findings.add(
                     UNLIKELY,

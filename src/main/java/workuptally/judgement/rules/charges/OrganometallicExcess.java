@@ -16,6 +16,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Closure;
 
 /** An organomagnesium or organolithium reagent in excess: its quench gives R–H, which goes with the solvent and the layers. */
@@ -25,12 +26,15 @@ public final class OrganometallicExcess implements RunRule {
     /** Amount worth a word, mmol (common practice). */
     private static final double LEAST_MILLIMOLES = 1;
 
+    private static final String ORGANOMETALLIC = "organometallic";
     private static final Pattern METAL = Pattern.compile("(Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li)");
 
     private final Reference reference;
+    private final Substances substances;
 
-    public OrganometallicExcess(Reference reference) {
-        this.reference = reference;
+    public OrganometallicExcess(Substances substances) {
+        this.reference = substances.reference();
+        this.substances = substances;
     }
 
     @Override
@@ -43,10 +47,12 @@ public final class OrganometallicExcess implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
-            Optional<Solvent> byProduct = byProduct(charge.formula());
-            if (byProduct.isEmpty()
-                    || amount.amountMillimoles().isEmpty()
-                    || !charge.formula().contains("C")) {
+            // An alkoxide of lithium and a salt of magnesium hold the metal too, but no bond from carbon to it.
+            boolean organometallic = substances
+                    .material(charge.material(), charge.formula())
+                    .is(ORGANOMETALLIC);
+            Optional<Solvent> byProduct = organometallic ? byProduct(charge.formula()) : Optional.empty();
+            if (byProduct.isEmpty() || amount.amountMillimoles().isEmpty()) {
                 continue;
             }
             double charged = amount.amountMillimoles().get().value();

@@ -1,30 +1,25 @@
 package workuptally.judgement.rules.charges;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
+import workuptally.material.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /** A liquid of a step that no table knows and whose density is not entered: it would pass for water in every account, unseen. */
 public final class StepMaterialUnknown implements RunRule {
     static final String CODE = "step-material-unknown";
 
-    private static final String IN = " in ";
+    private final Substances substances;
 
-    /** Words around a solute that tell no strength. */
-    private static final Pattern NO_STRENGTH = Pattern.compile(
-            "(?iu)(?<![\\p{L}\\p{N}])(dil\\.?|diluted?|verd\\.|verd\u00fcnnte?|aq\\.?|aqueous|soln\\.?|solution|l\u00f6sung)(?![\\p{L}\\p{N}])");
-
-    private final Reference reference;
-
-    public StepMaterialUnknown(Reference reference) {
-        this.reference = reference;
+    public StepMaterialUnknown(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -49,8 +44,9 @@ public final class StepMaterialUnknown implements RunRule {
                                 step.number(),
                                 step.volumeMillilitres().entered().get().value() * step.portionCount(),
                                 step.material(),
-                                isSolute(step.material()) ? "a solution without its strength" : "which no table lists"),
-                        "a listed solvent or wash, a solute with its strength, or a mixture with its ratio",
+                                why(substances.material(step.material()))),
+                        "a listed solvent or wash, a solute with its strength, or a mixture with its ratio"
+                                + nearest(step.material()),
                         "reference tables",
                         "Write it as 'ethyl acetate', 'sat. NaHCO3', '10 % NaOH', '1 M HCl' or 'hexane/EtOAc 4:1',"
                                 + " or enter its density.");
@@ -59,22 +55,32 @@ public final class StepMaterialUnknown implements RunRule {
         return findings.list();
     }
 
-    private boolean isSolute(String material) {
-        return reference
-                .solute(NO_STRENGTH.matcher(material).replaceAll(" ").strip())
-                .isPresent();
+    private static String why(Material material) {
+        if (material.isAmbiguous()) {
+            return "a name that means more than one thing";
+        }
+        if (material.state() != State.LISTED) {
+            return "which no table lists, so that what it does is not judged";
+        }
+        return material.parts().stream().filter(part -> !part.carrier()).count() > 1
+                ? "a mixture without its ratio"
+                : "a solution without its strength";
     }
 
-    private boolean isKnown(String material) {
-        int in = material.lastIndexOf(IN);
-        return reference.solvent(material).isPresent()
-                || reference.wash(material).isPresent()
-                || !reference.solventBlend(material).isEmpty()
-                || reference.liquid(material).isPresent()
-                || reference.dryingAgent(material).isPresent()
-                || in > 0
-                        && reference
-                                .solvent(material.substring(in + IN.length()))
-                                .isPresent();
+    private String nearest(String name) {
+        List<String> near = substances.material(name).state() == State.LISTED ? List.of() : substances.nearest(name);
+        return near.isEmpty() ? "" : "; the nearest: " + String.join(", ", near);
+    }
+
+    /** Solvents, washes at a strength, mixtures with a ratio, listed liquids, and solutions in a listed solvent: their volume is known. */
+    private boolean isKnown(String written) {
+        Material material = substances.material(written);
+        boolean otherSolvent = material.carrier().filter(c -> !c.isWater()).isPresent();
+        return material.solvent().isPresent()
+                || material.wash().isPresent()
+                || !material.blend().isEmpty()
+                || material.liquid().isPresent()
+                || material.dryingAgent().isPresent()
+                || otherSolvent;
     }
 }

@@ -12,6 +12,7 @@ import workuptally.model.Limit;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** A titre away from the label (note, above 15 % check), and an air-sensitive reagent used by its label alone (note). */
 public final class TitreDiffers implements RunRule {
@@ -21,6 +22,13 @@ public final class TitreDiffers implements RunRule {
     private static final double CHECK_PERCENT = 15;
     /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
     private static final double ROUNDING_PERCENT = 1e-9;
+
+    private final Substances substances;
+
+    /** With the reader of names. */
+    public TitreDiffers(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<String> codes() {
@@ -37,7 +45,8 @@ public final class TitreDiffers implements RunRule {
             Optional<Entered> titre = charge.titreMolesPerLitre().entered();
             if (label.isPresent() && titre.isPresent()) {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
-            } else if (label.isPresent() && AirSensitive.is(charge.material())) {
+            } else if (label.isPresent()
+                    && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
                 findings.add(
                         MISSING,
                         Severity.NOTE,

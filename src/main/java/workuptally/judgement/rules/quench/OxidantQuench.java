@@ -3,32 +3,32 @@ package workuptally.judgement.rules.quench;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.chemistry.Formula;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Oxidant;
-import workuptally.reference.Reference;
 import workuptally.reference.Wash;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
 
 /** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough, a note with the figures otherwise. */
 public final class OxidantQuench implements RunRule {
     static final String SHORT = "reductant-short";
     static final String COVERED = "oxidant-quench";
 
-    private static final Formula THIOSULFATE = Formula.parse("Na2S2O3");
+    private static final String THIOSULFATE = "thiosulfate";
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public OxidantQuench(Reference reference) {
-        this.reference = reference;
+    public OxidantQuench(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -40,7 +40,9 @@ public final class OxidantQuench implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (ChargeAmount amount : tally.amounts()) {
-            Optional<Oxidant> oxidant = reference.oxidant(amount.charge().material());
+            Optional<Oxidant> oxidant = substances
+                    .material(amount.charge().material(), amount.charge().formula())
+                    .oxidant();
             double thiosulfate = thiosulfateMillimoles(tally);
             if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0) {
                 continue;
@@ -49,6 +51,7 @@ public final class OxidantQuench implements RunRule {
             double used = Math.min(charged, usedMillimoles(tally, amount));
             double needed = used * oxidant.get().reductantForUsed()
                     + (charged - used) * oxidant.get().reductantForLeftOver();
+            substances.use(List.of(oxidant.get()));
             boolean enough = thiosulfate >= needed;
             findings.add(
                     enough ? COVERED : SHORT,
@@ -82,7 +85,8 @@ public final class OxidantQuench implements RunRule {
     private double thiosulfateMillimoles(RunTally tally) {
         double millimoles = 0;
         for (Step step : tally.run().steps()) {
-            Optional<Wash> wash = reference.wash(step.material()).filter(OxidantQuench::isThiosulfate);
+            Material material = substances.material(step.material());
+            Optional<Wash> wash = material.wash().filter(w -> material.is(THIOSULFATE));
             boolean counts =
                     step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
             if (wash.isPresent() && counts) {
@@ -96,10 +100,5 @@ public final class OxidantQuench implements RunRule {
             }
         }
         return millimoles;
-    }
-
-    private static boolean isThiosulfate(Wash wash) {
-        return wash.formula().startsWith("Na2S2O3")
-                && Formula.parse(wash.formula()).sameComposition(THIOSULFATE);
     }
 }

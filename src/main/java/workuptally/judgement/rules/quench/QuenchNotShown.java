@@ -12,8 +12,8 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 
 /**
  * An oxidant or hydride without a negative quench test: a positive test stops, a missing one holds what has not been evaporated yet, and a
@@ -26,10 +26,10 @@ public final class QuenchNotShown implements RunRule {
     private static final Set<String> REACTIVE =
             Set.of("oxidiser", "peroxide", "hypochlorite", "hydride", "halogen", "alkali-metal");
 
-    private final Reference reference;
+    private final Substances substances;
 
-    public QuenchNotShown(Reference reference) {
-        this.reference = reference;
+    public QuenchNotShown(Substances substances) {
+        this.substances = substances;
     }
 
     @Override
@@ -80,10 +80,8 @@ public final class QuenchNotShown implements RunRule {
     }
 
     private boolean isReactive(Charge charge) {
-        return reference
-                .hazard(charge.material())
-                .filter(h -> h.materialClasses().stream().anyMatch(REACTIVE::contains))
-                .isPresent();
+        return substances.material(charge.material(), charge.formula()).classes().stream()
+                .anyMatch(REACTIVE::contains);
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {
