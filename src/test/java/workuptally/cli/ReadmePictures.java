@@ -35,8 +35,10 @@ final class ReadmePictures {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<Line> lines = lines(document, page);
                 for (int i = 0; i < lines.size(); i++) {
-                    if (lines.get(i).text().startsWith(RUN.strip()) && lines.get(i).text().contains(" ")
-                            && lines.subList(i, Math.min(i + 4, lines.size())).stream().anyMatch(l -> l.text().startsWith("Where "))) {
+                    if (lines.get(i).text().startsWith(RUN.strip())
+                            && lines.get(i).text().contains(" ")
+                            && lines.subList(i, Math.min(i + 4, lines.size())).stream()
+                                    .anyMatch(l -> l.text().startsWith("Where "))) {
                         BufferedImage whole = renderer.renderImageWithDPI(page - 1, DOTS_PER_INCH, ImageType.RGB);
                         write(crop(whole, lines, i), folder.resolve(LAYER_MAP));
                         return;

@@ -137,8 +137,7 @@ class SamplesTest {
     @ParameterizedTest
     @ValueSource(strings = {ReadmePictures.PAGE_ONE, ReadmePictures.LAYER_MAP})
     void picturesOfTheReadmeShowWhatTheProgramDraws(String name) throws IOException {
-        double difference =
-                ReadmePictures.difference(fresh.resolve("review").resolve(name), SAMPLES.resolve(name));
+        double difference = ReadmePictures.difference(fresh.resolve("review").resolve(name), SAMPLES.resolve(name));
         assertTrue(difference < 0.005, name + " differs by " + difference);
     }
 

@@ -91,12 +91,14 @@ public final class HazardNotes {
                         "no hazard note held for " + String.join(", ", names),
                         List.of(),
                         "The tables say nothing about it, which is no sign of safety: read its safety data sheet before it is used.",
-                        "reference table of hazards"));
+                        HazardNote.NO_ROW));
     }
 
     private static Optional<HazardNote> ownCompounds(List<RunMaterial> materials) {
-        List<String> names =
-                materials.stream().filter(RunMaterial::own).map(RunMaterial::written).toList();
+        List<String> names = materials.stream()
+                .filter(RunMaterial::own)
+                .map(RunMaterial::written)
+                .toList();
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new HazardNote(

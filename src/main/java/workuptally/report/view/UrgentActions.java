@@ -69,10 +69,7 @@ final class UrgentActions {
     }
 
     private void ofRun(
-            RunReview run,
-            Map<Set<String>, List<Item>> planned,
-            Map<String, List<Item>> alike,
-            List<Item> product) {
+            RunReview run, Map<Set<String>, List<Item>> planned, Map<String, List<Item>> alike, List<Item> product) {
         List<Finding> urgent = urgent(run);
         if (urgent.isEmpty()) {
             return;
@@ -117,8 +114,7 @@ final class UrgentActions {
         List<String> parts = codes.stream().map(UrgentActions::words).toList();
         String about = items.size() == 1 ? " (" + String.join(", ", items.get(0).subjects()) + ")" : "";
         String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
-                + Words.listed(
-                        parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
+                + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
                 + about;
         UrgentAction action = new UrgentAction(
                 items.get(0).findings().get(0).severity(), where(items), runs(items), text, OptionalDouble.empty());
