@@ -33,6 +33,7 @@ final class ChoiceSynonyms {
         add(Charge.Role.ADDITIVE, "ligand", "other", "internal standard", "drying agent");
         add(Charge.Role.SOLVENT, "co solvent", "reaction solvent");
         add(Run.Status.ISOLATED, "done", "finished", "complete", "completed");
+        add(Run.Status.FAILED, "given up", "abandoned");
         add(Run.Status.IN_WORKUP, "ongoing", "in progress", "running");
         add(Run.Status.PLANNED, "plan", "to do");
         add(Assay.Method.HPLC, "UPLC", "UHPLC", "LC", "LCMS", "HPLC-UV");
@@ -88,6 +89,7 @@ final class ChoiceSynonyms {
         add(Layer.Position.UPPER, "top");
         add(Layer.Position.LOWER, "bottom");
         add(Layer.Status.KEPT, "keep", "stored", "retained");
+        add(Layer.Status.LOST, "spilled", "spilt");
         add(Lot.Stage.CRUDE, "crude product", "raw", "wet", "wet cake");
         add(Lot.Stage.CROP, "first crop", "second crop", "third crop", "1st crop", "2nd crop", "3rd crop");
         add(Lot.Stage.CROP, "crop 1", "crop 2", "crop 3");
