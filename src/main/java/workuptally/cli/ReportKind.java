@@ -1,16 +1,21 @@
 package workuptally.cli;
 
 import java.util.List;
+import workuptally.report.view.Ledgers;
 
 /** Kinds of files that a review writes, in the order in which a reader wants them. */
 enum ReportKind {
     /** The annotated workbook. */
     WORKBOOK,
-    /** The report for the supervisor. */
+    /** The report for the supervisor and the chemist. */
     PDF,
+    /** The account for safety staff. */
+    SAFETY,
+    /** Labels for kept layers and containers. */
+    LABELS,
     /** Every result and finding for other programs. */
     JSON,
-    /** The ledgers of solvents and waste. */
+    /** The ledgers, one fact a row. */
     CSV;
 
     /** Names of the files of this kind. */
@@ -18,8 +23,13 @@ enum ReportKind {
         return switch (this) {
             case WORKBOOK -> List.of(book + "-review" + workbookEnding);
             case PDF -> List.of(book + "-review.pdf");
+            case SAFETY -> List.of(book + "-safety.pdf");
+            case LABELS -> List.of(book + "-labels.pdf");
             case JSON -> List.of(jsonName(book));
-            case CSV -> List.of(book + "-solvents.csv", book + "-waste.csv");
+            case CSV ->
+                Ledgers.NAMES.stream()
+                        .map(ledger -> book + "-" + ledger + ".csv")
+                        .toList();
         };
     }
 

@@ -48,8 +48,9 @@ final class ReviewCommand implements Callable<Integer> {
             names = "--reports",
             split = ",",
             paramLabel = "KIND",
-            defaultValue = "workbook,pdf,json,csv",
-            description = "What to write: workbook, pdf, json, csv, with commas between; without it all of them.")
+            defaultValue = "workbook,pdf,safety,labels,json,csv",
+            description =
+                    "What to write: workbook, pdf, safety, labels, json, csv, with commas between; without it all of them.")
     private EnumSet<ReportKind> reports;
 
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")

@@ -15,12 +15,14 @@ import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.report.csv.CsvLedgers;
 import workuptally.report.json.JsonReport;
+import workuptally.report.pdf.LabelReport;
 import workuptally.report.pdf.PdfAttachment;
 import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.report.pdf.SafetyReport;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
-/** Writes the files of one review into a folder: annotated workbook, PDF, JSON, ledgers of solvents and waste. */
+/** Writes the files of one review into a folder: annotated workbook, documents, JSON, ledgers. */
 final class ReviewFiles {
     private final Path target;
     private final TakenFiles taken;
@@ -75,11 +77,10 @@ final class ReviewFiles {
         switch (kind) {
             case WORKBOOK -> workbook(book, files, staged.get(0), review);
             case PDF -> pdf(review, staged.get(0));
+            case SAFETY -> write(staged.get(0), out -> SafetyReport.write(review, plain(), out));
+            case LABELS -> write(staged.get(0), out -> LabelReport.write(review, plain(), out));
             case JSON -> json(review, staged.get(0));
-            case CSV -> {
-                CsvLedgers.writeSolvents(staged.get(0), review);
-                CsvLedgers.writeWaste(staged.get(1), review);
-            }
+            case CSV -> CsvLedgers.write(staged, review);
         }
     }
 
@@ -100,15 +101,26 @@ final class ReviewFiles {
         PdfAttachment attachment =
                 new PdfAttachment(ReportKind.jsonName(review.book().name()), json.toByteArray());
         PdfOptions options = new PdfOptions(settings.paper(), settings.decimalMark(), Optional.of(attachment));
+        write(file, out -> PdfReport.write(review, options, out));
+    }
+
+    private PdfOptions plain() {
+        return new PdfOptions(settings.paper(), settings.decimalMark(), Optional.empty());
+    }
+
+    private static void write(Path file, Content content) throws IOException {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            PdfReport.write(review, options, out);
+            content.write(out);
         }
     }
 
+    /** Writes a document. */
+    private interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
     private static void json(Review review, Path file) throws IOException {
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            JsonReport.write(review, out);
-        }
+        write(file, out -> JsonReport.write(review, out));
     }
 
     /** A workbook with macros keeps its ending, without which a spreadsheet program refuses it. */

@@ -50,7 +50,7 @@ class ReadmeTest {
 
     @Test
     void theListShownGivesTheOutputShown() throws IOException {
-        List<String> lines = readme();
+        List<String> lines = Files.readAllLines(Path.of("reference", "lists.md"));
         List<String> commands = lines.stream()
                 .filter(line -> line.startsWith("target/workup-tally "))
                 .toList();
@@ -76,7 +76,7 @@ class ReadmeTest {
 
     @Test
     void everyHeadingOfTheTemplateIsListed() throws IOException {
-        String text = String.join("\n", readme());
+        String text = Files.readString(Path.of("reference", "book.md"));
         List<String> missing = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("input-templates", "csv"))) {
             for (Path file : files.toList()) {
@@ -88,6 +88,18 @@ class ReadmeTest {
             }
         }
         assertEquals(List.of(), missing);
+    }
+
+    @Test
+    void readmeIsShortAndItsLinksLeadSomewhere() throws IOException {
+        List<String> lines = readme();
+        assertTrue(lines.size() < 120, lines.size() + " lines");
+        List<String> pictures = lines.stream().filter(l -> l.startsWith("![")).toList();
+        assertEquals(2, pictures.size());
+        for (String picture : pictures) {
+            Path file = Path.of(picture.substring(picture.indexOf("](") + 2, picture.length() - 1));
+            assertTrue(Files.isRegularFile(file), file + " is made with the samples");
+        }
     }
 
     @Test

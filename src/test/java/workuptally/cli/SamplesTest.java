@@ -2,6 +2,7 @@ package workuptally.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -47,6 +48,7 @@ class SamplesTest {
         }
         write("review", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"), "--quiet");
         write("bench", TEMPLATES.resolve("demo-week.xlsx"), "--out", fresh.resolve("review"));
+        ReadmePictures.draw(fresh.resolve("review").resolve("demo-week-review.pdf"), fresh.resolve("review"));
         Path period = fresh.resolve("review").resolve("period");
         Path demo = TEMPLATES.resolve("demo-week");
         write("period", demo, "--from", "2026-03-02", "--to", "2026-03-08", "--out", period, "--quiet");
@@ -105,8 +107,12 @@ class SamplesTest {
     @ValueSource(
             strings = {
                 "demo-week-review.json",
+                "demo-week-yields.csv",
+                "demo-week-layers.csv",
                 "demo-week-solvents.csv",
                 "demo-week-waste.csv",
+                "demo-week-containers.csv",
+                "demo-week-transfers.csv",
                 "period/period.json",
                 "period/period-solvents.csv",
                 "period/period-waste.csv"
@@ -125,9 +131,24 @@ class SamplesTest {
 
     /** Compression differs between systems, so that the text is compared. */
     @ParameterizedTest
-    @ValueSource(strings = {"demo-week-review.pdf", "demo-week-bench.pdf", "period/period.pdf"})
+    @ValueSource(
+            strings = {
+                "demo-week-review.pdf",
+                "demo-week-safety.pdf",
+                "demo-week-labels.pdf",
+                "demo-week-bench.pdf",
+                "period/period.pdf"
+            })
     void pdfSaysWhatTheProgramWrites(String name) throws IOException {
         assertEquals(text(fresh.resolve("review").resolve(name)), text(SAMPLES.resolve(name)));
+    }
+
+    /** The pictures of README.md show the review as it is now; the limit lets a renderer draw the edges of letters its own way. */
+    @ParameterizedTest
+    @ValueSource(strings = {ReadmePictures.PAGE_ONE, ReadmePictures.LAYER_MAP})
+    void picturesOfTheReadmeShowWhatTheProgramDraws(String name) throws IOException {
+        double difference = ReadmePictures.difference(fresh.resolve("review").resolve(name), SAMPLES.resolve(name));
+        assertTrue(difference < 0.005, name + " differs by " + difference);
     }
 
     private static String text(Path pdf) throws IOException {

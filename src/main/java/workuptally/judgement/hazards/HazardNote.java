@@ -12,12 +12,20 @@ import java.util.List;
  * @param ofMaterial true for a note about a material, which says the same in every run
  */
 public record HazardNote(String subject, List<String> statements, String caution, String source, boolean ofMaterial) {
+    /** Source of a note that says that no row is held. */
+    static final String NO_ROW = "reference table of hazards";
+
     /** Copies the list, and shares words that are equal in many runs. */
     public HazardNote {
         subject = subject.intern();
         statements = List.copyOf(statements);
         caution = caution.intern();
         source = source.intern();
+    }
+
+    /** True for a note that says that nothing is known: no reader may leave it out. */
+    public boolean isSilence() {
+        return source.equals(NO_ROW);
     }
 
     /** A note about what a run does. */

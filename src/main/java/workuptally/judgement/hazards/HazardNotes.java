@@ -93,7 +93,7 @@ public final class HazardNotes {
                         "no hazard note held for " + String.join(", ", names),
                         List.of(),
                         "The tables say nothing about it, which is no sign of safety: read its safety data sheet before it is used.",
-                        "reference table of hazards"));
+                        HazardNote.NO_ROW));
     }
 
     private static Optional<HazardNote> ownCompounds(List<RunMaterial> materials) {

@@ -9,16 +9,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import workuptally.judgement.Review;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.report.view.Cell;
 import workuptally.report.view.Column;
+import workuptally.report.view.Ledgers;
 import workuptally.report.view.PeriodLedgers;
-import workuptally.report.view.SolventsSection;
 import workuptally.report.view.TableView;
-import workuptally.report.view.WasteSection;
 
 /**
  * Writes ledgers as CSV: UTF-8, line feeds, units in the headings, a decimal point, numbers unrounded, empty where nothing is known.
@@ -33,25 +33,17 @@ public final class CsvLedgers {
     private CsvLedgers() {}
 
     /**
-     * Writes the solvent ledger, one line per run and solvent.
+     * Writes the ledgers of a review.
      *
-     * @param file file to write; an existing one is replaced
+     * @param files a file for each of {@link Ledgers#NAMES}, in that order; an existing one is replaced
      * @param review the review
-     * @throws IOException if the file cannot be written
+     * @throws IOException if a file cannot be written
      */
-    public static void writeSolvents(Path file, Review review) throws IOException {
-        write(file, SolventsSection.of(review));
-    }
-
-    /**
-     * Writes the waste ledger, one line per run and layer.
-     *
-     * @param file file to write; an existing one is replaced
-     * @param review the review
-     * @throws IOException if the file cannot be written
-     */
-    public static void writeWaste(Path file, Review review) throws IOException {
-        write(file, WasteSection.of(review));
+    public static void write(List<Path> files, Review review) throws IOException {
+        Map<String, TableView> ledgers = Ledgers.of(review);
+        for (int i = 0; i < files.size(); i++) {
+            write(files.get(i), ledgers.get(Ledgers.NAMES.get(i)));
+        }
     }
 
     /**

@@ -1,7 +1,9 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.tally.waste.SolventUse;
 
@@ -30,65 +32,83 @@ final class AccountTables {
                 : kilogramsText(total.massGrams()) + " + " + total.withoutMass() + "\u00A0not recorded";
     }
 
-    /** What became of each solvent, from charged to not found. */
+    /** What became of each solvent, the largest first, with the total and a picture. */
     List<Block> solvents(List<SolventUse> solvents) {
         if (solvents.isEmpty()) {
-            return List.of(look.subheading("Solvents"), new Paragraph(look, "No solvent is recorded."));
+            return List.of(look.heading("Solvents"), new Paragraph(look, "No solvent is recorded."));
         }
         List<List<TableCell>> rows = new ArrayList<>();
-        for (SolventUse use : solvents) {
-            rows.add(List.of(
-                    TableCell.bold(use.solvent()),
-                    TableCell.of(look.figures().fixed(use.inLitres(), 3)),
-                    TableCell.bold(kilogramsText(use.inGrams())),
-                    kilograms(use.chargedGrams()),
-                    kilograms(use.workupGrams()),
-                    kilograms(use.recoveredGrams()),
-                    kilograms(use.inLayersGrams()),
-                    kilograms(use.onCakesGrams()),
-                    kilograms(use.inLotsGrams()),
-                    kilograms(use.notFoundGrams()),
-                    kilograms(use.purificationGrams())));
+        SolventFlow.largestFirst(solvents).forEach(use -> rows.add(row(TableCell.bold(use.solvent()), List.of(use))));
+        if (solvents.size() > 1) {
+            rows.add(row(TableCell.bold("all solvents"), solvents));
         }
         return List.of(
-                look.subheading("Solvents"),
+                look.heading("Solvents, and what became of them"),
+                new Figure(look, new SolventFlow(look, solvents)),
                 new TaggedTable(
                         look,
                         List.of(
                                 TableColumn.text("Solvent"),
                                 TableColumn.number("In\n(L)"),
                                 TableColumn.number("In\n(kg)"),
-                                TableColumn.number("Charged\n(kg)"),
-                                TableColumn.number("Workup\n(kg)"),
-                                TableColumn.number("Recovered\n(kg)"),
+                                TableColumn.number("Distillates\n(kg)"),
                                 TableColumn.number("In layers\n(kg)"),
-                                TableColumn.number("On cakes\n(kg)"),
-                                TableColumn.number("In lots\n(kg)"),
+                                TableColumn.number("Cakes, lots\n(kg)"),
                                 TableColumn.number("Not found\n(kg)"),
                                 TableColumn.number("Purification\n(kg)")),
                         rows),
                 new Paragraph(
                         look,
-                        "In = charged + workup = recovered + in layers + on cakes + in lots + not found. Layers and cakes are estimates where"
-                                + " no composition is stated. Not found: air, pump, glassware. Purification stands outside this sum. Litres"
-                                + " follow from mass and density.",
+                        "In = distillates + in layers + on cakes and in lots + not found (air, pump, glassware). Layers and cakes are estimates"
+                                + " where no composition is stated. Purification stands outside this sum.",
                         look.caption()));
     }
 
-    /** The mass of each stream. */
+    private List<TableCell> row(TableCell name, List<SolventUse> uses) {
+        return List.of(
+                name,
+                TableCell.of(look.figures()
+                        .fixed(uses.stream().mapToDouble(SolventUse::inLitres).sum(), 3)),
+                sum(uses, SolventUse::inGrams),
+                sum(uses, SolventUse::recoveredGrams),
+                sum(uses, SolventUse::inLayersGrams),
+                sum(uses, u -> u.onCakesGrams() + u.inLotsGrams()),
+                sum(uses, SolventUse::notFoundGrams),
+                sum(uses, SolventUse::purificationGrams));
+    }
+
+    private TableCell sum(List<SolventUse> uses, ToDoubleFunction<SolventUse> part) {
+        return kilograms(uses.stream().mapToDouble(part).sum());
+    }
+
+    /** The mass of each stream, the largest first, with the total. */
     List<Block> streams(List<PeriodTotals.StreamTotal> streams) {
         if (streams.isEmpty()) {
-            return List.of(look.subheading("Streams"), new Paragraph(look, "No layer has a stream."));
+            return List.of(look.heading("Streams"), new Paragraph(look, "No layer has a stream."));
         }
+        List<PeriodTotals.StreamTotal> sorted = streams.stream()
+                .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
+                        .reversed())
+                .toList();
         List<List<TableCell>> rows = new ArrayList<>();
-        for (PeriodTotals.StreamTotal total : streams) {
+        for (PeriodTotals.StreamTotal total : sorted) {
             rows.add(List.of(
                     TableCell.bold(total.streamName()),
                     TableCell.of(Integer.toString(total.layers())),
                     TableCell.of(leastKilograms(total))));
         }
+        if (sorted.size() > 1) {
+            rows.add(List.of(
+                    TableCell.bold("all streams"),
+                    TableCell.of(Integer.toString(sorted.stream()
+                            .mapToInt(PeriodTotals.StreamTotal::layers)
+                            .sum())),
+                    kilograms(sorted.stream()
+                            .mapToDouble(PeriodTotals.StreamTotal::massGrams)
+                            .sum())));
+        }
         return List.of(
-                look.subheading("Streams"),
+                look.heading("Layers by the stream that their make-up suggests"),
                 new TaggedTable(
                         look,
                         List.of(

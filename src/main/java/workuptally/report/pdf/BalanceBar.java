@@ -35,11 +35,11 @@ final class BalanceBar implements Picture {
 
     private String legendText(Part part) {
         float room = widthPoints / 2;
-        return look.typeface().fit(part.label(), look.caption(), room) + " " + part.value();
+        return look.typeface().fit(part.label(), look.chart(), room) + " " + part.value();
     }
 
     private float legendWidth(Part part) {
-        return SWATCH + 3 + look.typeface().width(look.typeface().line(legendText(part)), look.caption()) + 8;
+        return SWATCH + 3 + look.typeface().width(look.typeface().line(legendText(part)), look.chart()) + 8;
     }
 
     private List<List<Part>> breakLegend() {
@@ -61,7 +61,7 @@ final class BalanceBar implements Picture {
 
     @Override
     public float height() {
-        return BAR + 4 + legend.size() * (look.caption().leading() + 1);
+        return BAR + 4 + legend.size() * (look.chart().leading() + 1);
     }
 
     @Override
@@ -108,16 +108,16 @@ final class BalanceBar implements Picture {
                 flow.text(
                         look.typeface().line(legendText(part)),
                         at + SWATCH + 3,
-                        y - look.caption().rise(),
-                        look.caption().in(look.palette().ink()));
+                        y - look.chart().rise(),
+                        look.chart());
                 at += legendWidth(part);
             }
-            y -= look.caption().leading() + 1;
+            y -= look.chart().leading() + 1;
         }
     }
 
     private void label(PageFlow flow, Pen pen, Part part, float x, float bottom, float width) {
-        TextStyle style = look.caption()
+        TextStyle style = look.chart()
                 .in(
                         part.fill().lightLabel()
                                 ? java.awt.Color.WHITE

@@ -55,7 +55,7 @@ final class Bars {
     }
 
     private TextStyle small() {
-        return new TextStyle(6.4f, false, look.palette().soft());
+        return look.chart().in(look.palette().soft());
     }
 
     private float at(double value, float left, float width) {

@@ -109,7 +109,7 @@ final class ClassStrip implements Picture {
                 base,
                 0.6f,
                 look.palette().strongRule());
-        TextStyle style = new TextStyle(6.4f, false, look.palette().ink());
+        TextStyle style = look.chart();
         int every = (high - low) / TICK_PERCENT > 16 ? 5 * TICK_PERCENT : TICK_PERCENT;
         for (double percent = low; percent <= high; percent += every) {
             float x = left + x(percent);

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 
 /**
@@ -25,13 +26,15 @@ final class ControlChart implements Picture {
 
     private final Look look;
     private final SeriesTally series;
+    private final boolean withRanges;
     private final List<Point> points = new ArrayList<>();
     private final TextStyle small;
 
-    ControlChart(Look look, SeriesTally series) {
+    private ControlChart(Look look, SeriesTally series, boolean withRanges) {
         this.look = look;
+        this.withRanges = withRanges;
         this.series = series;
-        this.small = new TextStyle(6.4f, false, look.palette().ink());
+        this.small = look.chart();
         for (int i = 0; i < series.history().size(); i++) {
             points.add(new Point(series.history().get(i).yieldPercent(), series.movingRangePercent(i), Kind.EARLIER));
         }
@@ -43,14 +46,24 @@ final class ControlChart implements Picture {
         }
     }
 
+    /** Yields above their moving ranges. */
+    static ControlChart ofYieldsAndRanges(Look look, SeriesTally series) {
+        return new ControlChart(look, series, true);
+    }
+
+    /** Yields alone. */
+    static ControlChart ofYields(Look look, SeriesTally series) {
+        return new ControlChart(look, series, false);
+    }
+
     @Override
     public float height() {
-        return VALUES + BETWEEN + RANGES + AXIS;
+        return VALUES + (withRanges ? BETWEEN + RANGES : 0) + AXIS;
     }
 
     @Override
     public String alternative() {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         StringBuilder text = new StringBuilder("Control chart of series " + series.series() + ", yield in %. ");
         series.chart()
                 .ifPresent(c -> text.append("Mean ")
@@ -91,6 +104,10 @@ final class ControlChart implements Picture {
         List<OptionalDouble> values =
                 points.stream().map(p -> OptionalDouble.of(p.percent())).toList();
         panel(flow, pen, "yield, %", levels, values, scale(values, levels, false, top, VALUES), left);
+        if (!withRanges) {
+            axis(flow, left, top - VALUES);
+            return;
+        }
         List<OptionalDouble> moving = points.stream().map(Point::movingRange).toList();
         float below = top - VALUES - BETWEEN;
         panel(flow, pen, "range, %", ranges, moving, scale(moving, ranges, true, below, RANGES), left);

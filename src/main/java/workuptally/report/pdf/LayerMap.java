@@ -12,15 +12,15 @@ import workuptally.model.Step;
 
 /** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
 final class LayerMap implements Picture {
-    private static final float HEAD = 22;
-    private static final float TEXT_LINE = 7.2f;
-    private static final float LANE_LABEL = 34;
+    private static final float HEAD = 34;
+    private static final float TEXT_LINE = 8.8f;
+    private static final float LANE_LABEL = 38;
     private static final float LEAST_COLUMN = 26;
-    private static final float WIDEST_COLUMN = 64;
-    private static final float WIDEST_OF_FURTHER = 43;
-    private static final float ROW_GAP = 4.5f;
-    private static final float BOX = 10.5f;
-    private static final float WIDEST_LINE = 11;
+    private static final float WIDEST_COLUMN = 74;
+    private static final float WIDEST_OF_FURTHER = 42;
+    private static final float ROW_GAP = 5;
+    private static final float BOX = 12;
+    private static final float WIDEST_LINE = 13;
     private static final float THINNEST_LINE = 0.5f;
 
     private final Look look;
@@ -36,7 +36,7 @@ final class LayerMap implements Picture {
         this.look = look;
         this.graph = graph;
         this.caption = caption;
-        this.small = new TextStyle(6.2f, false, look.palette().ink());
+        this.small = look.chart();
         this.columnWidth = Math.min(
                 widestColumn, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
         for (MapNode.Lane lane : MapNode.Lane.values()) {
@@ -50,9 +50,8 @@ final class LayerMap implements Picture {
         return new LayerMap(
                 look,
                 graph,
-                "Share of " + graph.product().name()
-                        + " by line width; a stretch without assay is drawn with what was found after it. Thick frame: ends here."
-                        + (complete ? " " + LayerMapGraph.COMPLETE + ": the evidence." : ""),
+                "Where " + graph.product().name() + " went: line width is its share, thick frame ends here"
+                        + (complete ? ", " + LayerMapGraph.COMPLETE + " is the evidence" : "") + ".",
                 WIDEST_COLUMN);
     }
 
@@ -171,8 +170,12 @@ final class LayerMap implements Picture {
         TextStyle soft = small.in(look.palette().soft());
         for (int i = 0; i < graph.steps().size(); i++) {
             Step step = graph.steps().get(i);
-            String word = look.typeface().fit(step.number() + " " + operation(step), soft, columnWidth - 2);
-            flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, top - 17.5f, soft);
+            float y = top - 20;
+            for (String line : List.of(step.number(), operation(step))) {
+                String word = look.typeface().fit(line, soft, columnWidth - 2);
+                flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, y, soft);
+                y -= soft.leading();
+            }
         }
     }
 
@@ -244,12 +247,12 @@ final class LayerMap implements Picture {
                     1.3f,
                     look.palette().ink());
         }
-        flow.text(label, centre - width / 2 + 3, middle - 2.2f, bold);
+        flow.text(label, centre - width / 2 + 3, middle - 2.7f, bold);
         float y = middle - BOX / 2 - 1;
         for (String text : below(node)) {
             float textWidth = look.typeface().width(text, small);
-            pen.plain(centre - textWidth / 2 - 1, y - 7, textWidth + 2, 7, Color.WHITE);
-            flow.text(text, centre - textWidth / 2, y - 6, small);
+            pen.plain(centre - textWidth / 2 - 1, y - 8.4f, textWidth + 2, 8.4f, Color.WHITE);
+            flow.text(text, centre - textWidth / 2, y - 7, small);
             y -= TEXT_LINE;
         }
     }

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.model.Finding;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
@@ -20,8 +19,6 @@ import workuptally.tally.layers.LayerTally;
  * rests on beside these figures, what is missing and what a further extraction would bring stand below, once for all layers that share it.
  */
 final class LayerTable {
-    private static final Set<String> HELD = Set.of("layer-holds-product", "layer-waits");
-    private static final String MISSING = "missing: ";
     private static final int MOST_DIGITS = 3;
     private static final int SHARE_DIGITS = 2;
 
@@ -29,8 +26,6 @@ final class LayerTable {
     private final RunReview run;
     private final List<LayerTally> layers;
     private final double coverageFactor;
-    private final RunWords words;
-    private final MeasuredCells cells;
     private final boolean judged;
     private final Optional<String> only;
 
@@ -38,8 +33,6 @@ final class LayerTable {
         this.look = look;
         this.run = run;
         this.coverageFactor = coverageFactor;
-        this.words = new RunWords(look, run, coverageFactor);
-        this.cells = new MeasuredCells(look.figures(), coverageFactor);
         this.judged = !run.decisions().isEmpty();
         List<String> substances = layers.stream()
                 .flatMap(l -> l.contents().stream())
@@ -64,15 +57,12 @@ final class LayerTable {
                 TableColumn.word("Layer"),
                 TableColumn.text("Phase, standing"),
                 TableColumn.number("Mass\n(g)"),
-                TableColumn.number("± U\n(g)"),
-                TableColumn.number("Volume\n(mL)"),
-                TableColumn.number("Density\n(g/mL)")));
+                TableColumn.number("Volume\n(mL)")));
         if (only.isEmpty()) {
             columns.add(TableColumn.text("Substance"));
         }
         columns.addAll(List.of(
-                TableColumn.number("Holds\n(g)"),
-                TableColumn.number("± U\n(g)"),
+                TableColumn.number("Holds ± U\n(g)"),
                 TableColumn.number("Share\n(%)"),
                 TableColumn.number("At most\n(g)")));
         if (judged) {
@@ -93,24 +83,23 @@ final class LayerTable {
         List<TableCell> head = List.of(
                 TableCell.bold(layer.label()),
                 TableCell.of(layer.phase().map(p -> p.word()).orElse("not stated") + ", " + standing(layer)),
-                cells.value(layer.massGrams()),
-                cells.uncertainty(layer.massGrams()),
-                cells.value(layer.volumeMillilitres()),
-                TableCell.of(layer.densityGramsPerMillilitre()
-                        .map(d -> look.figures().pair(d, coverageFactor).value())
-                        .orElse("–")));
+                value(layer.massGrams()),
+                value(layer.volumeMillilitres()));
         String outcome = decision.map(d -> d.outcome().word()).orElse("");
-        if (layer.contents().isEmpty()) {
+        List<Content> told = layer.contents().stream()
+                .filter(c -> c.massGrams().isPresent() || c.upperBoundGrams().isPresent())
+                .toList();
+        if (told.isEmpty()) {
             List<TableCell> row = new ArrayList<>(head);
             if (only.isEmpty()) {
                 row.add(TableCell.of("–"));
             }
-            row.addAll(List.of(TableCell.of("–"), TableCell.of(""), TableCell.of("–"), TableCell.of("–")));
+            row.addAll(List.of(TableCell.of("–"), TableCell.of("–"), TableCell.of("–")));
             end(row, "", outcome);
             return List.of(row);
         }
         List<List<TableCell>> rows = new ArrayList<>();
-        for (Content content : layer.contents()) {
+        for (Content content : told) {
             boolean first = rows.isEmpty();
             List<TableCell> row = new ArrayList<>(
                     first ? head : head.stream().map(c -> TableCell.of("")).toList());
@@ -149,10 +138,21 @@ final class LayerTable {
                 && (content.kind() != Content.Kind.BOUND
                         || content.upperBoundGrams().isEmpty());
         return List.of(
-                held ? cells.value(content.massGrams()) : TableCell.of("–"),
-                held ? cells.uncertainty(content.massGrams()) : TableCell.of(""),
+                TableCell.of(
+                        held
+                                ? content.massGrams()
+                                        .map(m -> look.figures()
+                                                .pair(m, coverageFactor)
+                                                .together())
+                                        .orElse("–")
+                                : "–"),
                 significant(content.percentOf(), SHARE_DIGITS),
                 significant(content.upperBoundGrams(), MOST_DIGITS));
+    }
+
+    private TableCell value(Optional<MeasuredValue> value) {
+        return TableCell.of(
+                value.map(v -> look.figures().pair(v, coverageFactor).value()).orElse("–"));
     }
 
     private TableCell significant(OptionalDouble value, int digits) {
@@ -176,48 +176,27 @@ final class LayerTable {
         return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
     }
 
-    /** What outcomes rest on beside the figures, each once with the layers it is said of. */
+    /** What is missing and was not asked for by a finding of the run, each once with the layers it is said of. */
     private String remarks() {
         Map<String, List<String>> byText = new LinkedHashMap<>();
         for (LayerTally layer : layers) {
             run.decision(layer.label())
-                    .ifPresent(d -> remarks(d)
-                            .forEach(text -> byText.computeIfAbsent(text, t -> new ArrayList<>())
-                                    .add(layer.label())));
+                    .filter(d -> d.outcome() != LayerDecision.Outcome.KEEP
+                            && !d.missing().isEmpty())
+                    .ifPresent(d -> byText.computeIfAbsent(String.join("; ", d.missing()), t -> new ArrayList<>())
+                            .add(layer.label()));
+        }
+        Map<String, List<String>> silent = new LinkedHashMap<>();
+        for (LayerTally layer : layers) {
+            run.decision(layer.label())
+                    .filter(d -> !d.notJudged().isEmpty())
+                    .ifPresent(d -> silent.computeIfAbsent(d.silence(), t -> new ArrayList<>())
+                            .add(layer.label()));
         }
         StringJoiner text = new StringJoiner(". ", "", ".");
         text.setEmptyValue("");
-        byText.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
+        byText.forEach((remark, labels) -> text.add("Missing for " + String.join(", ", labels) + ": " + remark));
+        silent.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
         return text.toString();
-    }
-
-    private List<String> remarks(LayerDecision decision) {
-        List<String> remarks = new ArrayList<>();
-        boolean missing = decision.reason().startsWith(MISSING);
-        if (!decision.restsOnTheBound() && !missing && !decision.reason().isBlank()) {
-            remarks.add(decision.reason());
-        }
-        // a layer on hold has a finding of its own, which says the rest
-        boolean held = run.findings().stream().anyMatch(f -> HELD.contains(f.code()) && names(f, decision.layer()));
-        if (!decision.missing().isEmpty() && (missing || !held)) {
-            remarks.add(MISSING + String.join("; ", decision.missing()));
-        }
-        if (!decision.notJudged().isEmpty()) {
-            remarks.add(decision.silence());
-        }
-        if (!held) {
-            run.tally().evidence().bestGain(decision.layer()).ifPresent(gain -> remarks.add(words.reextraction(gain)));
-        }
-        return remarks;
-    }
-
-    private static boolean names(Finding finding, String layer) {
-        int colon = finding.seen().indexOf(": ");
-        return colon > 0
-                && List.of(finding.seen()
-                                .substring(0, colon)
-                                .replaceFirst("^layers? ", "")
-                                .split(", "))
-                        .contains(layer);
     }
 }

@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import java.util.Optional;
+import workuptally.report.view.ReadableNumbers;
 
 /**
  * What all blocks of one document share.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param figures numbers
  * @param widthPoints width of the text area, points
  */
-record Look(Typeface typeface, Palette palette, Figures figures, float widthPoints) {
+record Look(Typeface typeface, Palette palette, ReadableNumbers figures, float widthPoints) {
     /** A heading inside a section. */
     Heading subheading(String text) {
         return new Heading(this, Heading.Level.SUBSECTION, text, Optional.empty());
@@ -22,26 +23,31 @@ record Look(Typeface typeface, Palette palette, Figures figures, float widthPoin
     }
 
     TextStyle title() {
-        return new TextStyle(15, true, palette.ink());
+        return new TextStyle(18, true, palette.ink());
     }
 
     TextStyle section() {
-        return new TextStyle(11.5f, true, palette.ink());
+        return new TextStyle(12.5f, true, palette.ink());
     }
 
     TextStyle subsection() {
-        return new TextStyle(8.8f, true, palette.ink());
+        return new TextStyle(10, true, palette.ink());
     }
 
     TextStyle body() {
-        return new TextStyle(8.5f, false, palette.ink());
+        return new TextStyle(9.5f, false, palette.ink());
     }
 
     TextStyle table() {
-        return new TextStyle(7.6f, false, palette.ink());
+        return new TextStyle(8.5f, false, palette.ink());
     }
 
     TextStyle caption() {
-        return new TextStyle(7.2f, false, palette.soft());
+        return new TextStyle(8.5f, false, palette.soft());
+    }
+
+    /** Words in a picture: the smallest that is printed. */
+    TextStyle chart() {
+        return new TextStyle(7.5f, false, palette.ink());
     }
 }

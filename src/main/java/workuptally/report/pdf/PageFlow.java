@@ -30,8 +30,8 @@ final class PageFlow {
     private static final float SIDE = 36;
     private static final float TOP = 34;
     private static final float BOTTOM = 46;
+
     private static final float LARGEST_GAP = 0.4f;
-    private static final float LEAST_START = 0.2f;
 
     private final Document document;
     private final PdfWriter writer;
@@ -110,13 +110,6 @@ final class PageFlow {
         y = top();
     }
 
-    /** Turns the page unless more than that share of it is still empty. */
-    void turnUnlessLeft(float share) {
-        if (remaining() <= fullHeight() * share) {
-            turn();
-        }
-    }
-
     /** Adds blocks one after the other; a heading goes with what follows it. */
     void add(List<Block> blocks) {
         for (int i = 0; i < blocks.size(); i++) {
@@ -138,17 +131,13 @@ final class PageFlow {
         return height;
     }
 
-    /**
-     * Adds blocks that belong together: on this page if it holds them, on a new page if that one does and little of this one would stay
-     * empty. What is longer begins here unless next to nothing of it would.
-     */
+    /** Adds blocks that belong together: on this page if it holds them or a good part of it is free, else on a new one. */
     void addTogether(List<Block> blocks) {
         float height = 0;
         for (Block block : blocks) {
             height += block.height();
         }
-        float spare = height > fullHeight() ? LEAST_START : LARGEST_GAP;
-        if (height > remaining() && remaining() < fullHeight() * spare) {
+        if (height > remaining() && remaining() < fullHeight() * LARGEST_GAP) {
             turn();
         }
         add(blocks);

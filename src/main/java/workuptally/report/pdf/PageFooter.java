@@ -16,12 +16,12 @@ final class PageFooter {
     PageFooter(Look look, PdfContentByte canvas, String words) {
         this.look = look;
         this.canvas = canvas;
-        this.words = new MeasuredText(look.typeface(), words, look.caption());
+        this.words = new MeasuredText(look.typeface(), words, look.chart());
         this.total = canvas.createTemplate(40, 12);
     }
 
     void draw(PageFlow flow, float baseline, int page) {
-        TextStyle style = look.caption();
+        TextStyle style = look.chart().in(look.palette().soft());
         flow.rule(
                 flow.left(),
                 baseline + 10,
@@ -41,7 +41,7 @@ final class PageFooter {
 
     /** Fills in the number of pages on all of them. */
     void finish(int pages) {
-        TextStyle style = look.caption();
+        TextStyle style = look.chart().in(look.palette().soft());
         total.beginText();
         total.setColorFill(style.colour());
         total.setFontAndSize(look.typeface().font(style), style.size());

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import workuptally.report.view.ReadableNumbers;
 
 /**
  * What stands around the content of every document: fonts, page frame, and what makes it archivable and accessible.
@@ -45,7 +46,7 @@ record PdfDocument(String title, String toolVersion, String about, Optional<Loca
         Look look = new Look(
                 new Typeface(),
                 new Palette(),
-                new Figures(options.decimalMark()),
+                new ReadableNumbers(options.decimalMark().mark()),
                 PageFlow.textWidth(paper.widthPoints()));
         Document document = new Document(new Rectangle(paper.widthPoints(), paper.heightPoints()), 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, out);

@@ -19,9 +19,6 @@ import workuptally.model.Limit;
  * the same bytes.
  */
 public final class PdfReport {
-    private static final float MOSTLY = 0.7f;
-    private static final float HALF = 0.5f;
-
     private PdfReport() {}
 
     /**
@@ -47,27 +44,22 @@ public final class PdfReport {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         RunPlaces places = new RunPlaces(review);
-        ContainerRows containers = new ContainerRows(review);
-        section(flow, new SupervisorPage(look, review, places, title).blocks());
-        if (!review.runs().isEmpty()) {
-            flow.turnUnlessLeft(MOSTLY);
+        section(flow, new FirstPage(look, review, places, title).blocks());
+        List<Block> second = new SecondPage(look, review, places).blocks(flow.fullHeight());
+        if (!second.isEmpty()) {
+            flow.turn();
+            section(flow, second);
         }
-        HazardBlocks hazards = new HazardBlocks(look, review);
+        if (!review.runs().isEmpty()) {
+            flow.turn();
+        }
         for (RunReview run : review.runs()) {
             flow.openSection();
-            flow.addTogether(new RunBlock(look, review, run, places, hazards).blocks());
+            flow.addTogether(new RunPart(look, review, run, places).blocks());
             flow.closeSection();
         }
         section(flow, new SeriesSection(look, review, places).blocks());
-        section(flow, hazards.shared());
-        flow.turnUnlessLeft(HALF);
-        section(flow, new WasteAccountSection(look, review, places).blocks());
-        for (List<Block> container : new ContainerBlocks(look, review, containers).blocks()) {
-            flow.openSection();
-            flow.addTogether(container);
-            flow.closeSection();
-        }
-        section(flow, new BasisSection(look, review, containers).blocks());
+        section(flow, new BasisSummary(look, review).blocks());
     }
 
     static void section(PageFlow flow, List<Block> blocks) {
@@ -88,8 +80,7 @@ public final class PdfReport {
                 ? " (first of " + review.book().files().size() + " files)"
                 : "";
         String hash = inputs.isEmpty() ? "" : " · input SHA-256 " + inputs + "…" + more;
-        return "a person decides; settings and sources stand in the Basis of the review · "
-                + review.book().name() + hash;
+        return "a person decides · " + review.book().name() + hash;
     }
 
     private static Optional<LocalDate> date(Review review) {

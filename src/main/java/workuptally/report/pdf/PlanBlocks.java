@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
+import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.ExtractionSplit;
 import workuptally.tally.bench.Plan;
@@ -156,7 +157,7 @@ final class PlanBlocks {
     }
 
     private String care(Plan.PlannedStep planned) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         StringJoiner care = new StringJoiner("\n");
         care.setEmptyValue("–");
         run.tally().contacts().stream()
@@ -178,7 +179,7 @@ final class PlanBlocks {
     }
 
     private String split(ExtractionSplit split) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         String planned = "By " + split.origin() + ": about " + figures.significant(split.leftAsPlannedPercent(), 2)
                 + "\u00A0% of " + split.product() + " stays behind ("
                 + figures.significant(split.leastLeftAsPlannedPercent(), 2) + " to "
@@ -191,7 +192,7 @@ final class PlanBlocks {
     }
 
     private String funnel(Contact contact) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         return figures.significant(contact.volumeMillilitres(), 3) + "\u00A0mL in a funnel of "
                 + figures.significant(contact.funnelMillilitres(), 3) + "\u00A0mL"
                 + (contact.funnelRecorded() ? "" : " (not stated)") + ": "
@@ -203,7 +204,7 @@ final class PlanBlocks {
     }
 
     private List<String> reaction(StepReaction reaction) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         List<String> lines = new ArrayList<>();
         if (reaction.worstLitres() > 0) {
             lines.add("Gas: " + reaction.gas().replace('2', '\u2082') + ", "

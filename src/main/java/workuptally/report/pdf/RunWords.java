@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
@@ -21,6 +23,9 @@ import workuptally.tally.bench.Reextraction;
 /** Results of one run as short texts, the same on page one and in the run's own block. */
 final class RunWords {
     private static final String NOTHING = "–";
+
+    private static final List<Closure.Verdict> BADNESS =
+            List.of(Closure.Verdict.OVER, Closure.Verdict.OPEN, Closure.Verdict.CANNOT_DECIDE, Closure.Verdict.CLOSES);
 
     private final Look look;
     private final RunTally tally;
@@ -41,6 +46,14 @@ final class RunWords {
         };
     }
 
+    /** The balance that is furthest from closing: what is over first, then open, then what cannot decide. */
+    Optional<Closure> worstClosure() {
+        return tally.closures().stream()
+                .min(Comparator.<Closure>comparingInt(c -> BADNESS.indexOf(c.verdict()))
+                        .thenComparing(Comparator.comparingDouble((Closure c) -> Math.abs(c.unaccountedPercent()))
+                                .reversed()));
+    }
+
     /** A line per product and stage of yield; at least one line. */
     List<ProductLine> productLines() {
         List<ProductLine> lines = new ArrayList<>();
@@ -59,7 +72,7 @@ final class RunWords {
                     NOTHING,
                     NOTHING,
                     NOTHING,
-                    new Figures.Pair(NOTHING, ""),
+                    new ReadableNumbers.Pair(NOTHING, ""),
                     Optional.empty(),
                     OptionalDouble.empty(),
                     tally.closures().stream().findFirst()));
@@ -86,7 +99,7 @@ final class RunWords {
                                 .value())
                         .orElse(NOTHING),
                 purified ? "" : crudeOverTheory(product),
-                found.map(this::yield).orElse(new Figures.Pair(NOTHING, "")),
+                found.map(this::yield).orElse(new ReadableNumbers.Pair(NOTHING, "")),
                 found,
                 purified
                         ? OptionalDouble.empty()
@@ -97,9 +110,9 @@ final class RunWords {
                 purified ? Optional.empty() : closure(product));
     }
 
-    Figures.Pair yield(ProductYield found) {
-        Figures.Pair pair = look.figures().pair(found.percent(), coverageFactor);
-        return found.basis().isUpperBound() ? new Figures.Pair("≤ " + pair.value(), "") : pair;
+    ReadableNumbers.Pair yield(ProductYield found) {
+        ReadableNumbers.Pair pair = look.figures().pair(found.percent(), coverageFactor);
+        return found.basis().isUpperBound() ? new ReadableNumbers.Pair("≤ " + pair.value(), "") : pair;
     }
 
     private Optional<Theory.ProductTheory> theory(Product product) {
@@ -158,7 +171,7 @@ final class RunWords {
 
     /** Gain of a further extraction. */
     String reextraction(Reextraction further) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         return "One more extraction, " + (further.portions() == 1 ? "" : further.portions() + " × ")
                 + figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent() + ": about "
                 + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
@@ -167,7 +180,7 @@ final class RunWords {
 
     /** The same in few words. */
     String gain(Reextraction further) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         return figures.significant(further.volumeMillilitres(), 2) + "\u00A0mL " + further.solvent()
                 + reagent(further) + ": about " + figures.significant(further.gainGrams(), 2) + "\u00A0g ("
                 + figures.significant(further.gainPercentOfTheory(), 2) + "\u00A0%)";
@@ -204,7 +217,7 @@ final class RunWords {
             String theory,
             String theoryMillimoles,
             String crudeOverTheory,
-            Figures.Pair yield,
+            ReadableNumbers.Pair yield,
             Optional<ProductYield> found,
             OptionalDouble plannedPercent,
             Optional<Closure> closure) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
+import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */
@@ -19,7 +20,9 @@ final class SeriesSection {
 
     SeriesSection(Look look, Review review, RunPlaces places) {
         this.look = look;
-        this.series = review.series().stream().filter(SeriesTally::repeats).toList();
+        this.series = review.series().stream()
+                .filter(s -> s.repeats() && !(isQuiet(s) && s.together().isEmpty()))
+                .toList();
         this.places = places;
     }
 
@@ -39,33 +42,13 @@ final class SeriesSection {
         return blocks;
     }
 
-    /** What signals in a series of this book, a sentence per series; for page one. */
-    List<String> signals() {
-        List<String> sentences = new ArrayList<>();
-        for (SeriesTally one : series) {
-            StringJoiner text = new StringJoiner("; ", "Series " + one.series() + ": ", ".");
-            text.setEmptyValue("");
-            for (SeriesTally.Result result : one.results()) {
-                if (!result.signals().isEmpty()) {
-                    text.add(result.run() + " " + percent(result.yieldPercent()) + ", "
-                            + String.join(", ", result.signals()));
-                }
-            }
-            one.together().ifPresent(group -> {
-                add(text, "outliers", group.outliers());
-                add(text, "numbers equal to an earlier run's", group.copies());
-            });
-            if (!text.toString().isEmpty()) {
-                sentences.add(text.toString());
-            }
-        }
-        return sentences;
-    }
-
-    private static void add(StringJoiner text, String name, List<String> runs) {
-        if (!runs.isEmpty()) {
-            text.add(name + " " + String.join(", ", runs));
-        }
+    /** True where nothing signals and no yield of a class stands out. */
+    static boolean isQuiet(SeriesTally series) {
+        return series.results().stream().allMatch(r -> r.signals().isEmpty())
+                && series.together()
+                        .map(group ->
+                                group.outliers().isEmpty() && group.copies().isEmpty())
+                        .orElse(true);
     }
 
     private void chart(List<Block> blocks, SeriesTally one) {
@@ -78,7 +61,7 @@ final class SeriesSection {
             return;
         }
         blocks.add(Paragraph.lead(look, basis(one), look.body()));
-        blocks.add(new Figure(look, new ControlChart(look, one)));
+        blocks.add(new Figure(look, ControlChart.ofYieldsAndRanges(look, one)));
         List<SeriesTally.Result> told = one.together().isPresent()
                 ? one.results().stream().filter(r -> !r.signals().isEmpty()).toList()
                 : one.results();
@@ -86,7 +69,7 @@ final class SeriesSection {
     }
 
     private String basis(SeriesTally one) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         int earlier = one.history().size();
         String numbers = "No. " + (earlier == 1 ? "1" : "1 to " + earlier) + ": earlier results" + dates(one)
                 + " (hollow); filled: this book; square: signal. ";
@@ -157,7 +140,7 @@ final class SeriesSection {
     }
 
     private void totals(List<Block> blocks, SeriesTally.Together group) {
-        Figures figures = look.figures();
+        ReadableNumbers figures = look.figures();
         blocks.add(Paragraph.lead(
                 look,
                 "All runs together: organic solvents " + figures.fixed(group.solventGrams() / 1000, 2)

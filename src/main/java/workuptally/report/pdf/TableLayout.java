@@ -102,7 +102,7 @@ final class TableLayout {
     }
 
     TextStyle headStyle() {
-        return new TextStyle(7.2f, true, look.palette().soft());
+        return look.table().inBold().in(look.palette().soft());
     }
 
     private MeasuredText measured(String text, TextStyle style) {

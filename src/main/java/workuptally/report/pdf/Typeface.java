@@ -87,9 +87,18 @@ final class Typeface {
         int[] ends = new int[text.length()];
         int count = 0;
         for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
-            ends[count++] = end;
+            if (!isInsideName(text, end)) {
+                ends[count++] = end;
+            }
         }
         return Arrays.copyOf(ends, count);
+    }
+
+    /** A name like R-26 or 2-propanol is not parted behind its hyphen. */
+    private static boolean isInsideName(String text, int end) {
+        return end < text.length()
+                && text.charAt(end - 1) == '-'
+                && (Character.isDigit(text.charAt(end)) || end > 1 && Character.isDigit(text.charAt(end - 2)));
     }
 
     /** Number of characters replaced so far. */

@@ -13,7 +13,7 @@ public final class PeriodLedgers {
 
     /** Solvents of every run of the period. */
     public static TableView solvents(PeriodReview review) {
-        List<Column> columns = columns();
+        List<Column> columns = Ledgers.runColumns();
         columns.addAll(SolventsSection.columns());
         return TableView.of(
                 SolventsSection.TITLE,
@@ -31,35 +31,18 @@ public final class PeriodLedgers {
 
     /** Layers of every run of the period, with the stream that their make-up suggests. */
     public static TableView waste(PeriodReview review) {
-        List<Column> columns = columns();
-        columns.addAll(List.of(
-                Column.text("Layer", 14),
-                Column.text("Stream key", 24),
-                Column.text("Stream", 34),
-                Column.text("Why", 50),
-                Column.number("Mass", "g", 1),
-                Column.text("Kept", 8)));
         return TableView.of(
                 WasteSection.TITLE,
                 WasteSection.NOTE,
-                columns,
+                Ledgers.wasteColumns(),
                 review.lines(),
                 line -> line.run().waste().stream().map(waste -> row(line, waste)));
     }
 
     private static TableView.Row row(PeriodReview.Line line, WasteLine waste) {
         List<Cell> cells = head(line);
-        cells.add(Cell.of(waste.layer()));
-        cells.add(Cell.of(waste.stream()));
-        cells.add(Cell.of(waste.streamName()));
-        cells.add(Cell.of(waste.why()));
-        cells.add(Cell.of(waste.massGrams()));
-        cells.add(Words.yesNo(waste.kept()));
+        cells.addAll(Ledgers.waste(waste));
         return new TableView.Row(cells, Optional.empty());
-    }
-
-    private static List<Column> columns() {
-        return new ArrayList<>(List.of(Column.text("Book", 24), Column.text("Date", 12), Column.text("Run", 14)));
     }
 
     private static List<Cell> head(PeriodReview.Line line) {

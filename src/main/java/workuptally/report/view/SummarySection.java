@@ -26,6 +26,9 @@ public final class SummarySection {
     /** A line with the runs of a whole quarter would make the sheet print too small to read. */
     private static final int MOST_LEFT_OUT_NAMED = 6;
 
+    private static final int MOST_ACTIONS = 7;
+    private static final int MOST_MEASUREMENTS = 3;
+
     /** Title of the table. */
     public static final String TITLE = "Summary";
 
@@ -59,7 +62,7 @@ public final class SummarySection {
                 Column.text("Verdict", 16),
                 Column.text("Worst", 8),
                 Column.text("Findings", 11),
-                Column.text("Action asked", 50));
+                Column.text("Action asked", 60));
     }
 
     private static TableView.Row row(
@@ -170,6 +173,7 @@ public final class SummarySection {
         if (!where.isEmpty()) {
             lines.add(where);
         }
+        lines.addAll(toDo(review));
         lines.add(count(review, Severity.STOP) + " stop, " + count(review, Severity.HOLD) + " hold, "
                 + count(review, Severity.CHECK) + " check, " + count(review, Severity.NOTE) + " note. Runs: "
                 + period.runsIsolated() + " isolated, " + period.runsInWorkup() + " in workup, "
@@ -186,6 +190,19 @@ public final class SummarySection {
         lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
                 + SafetyWording.A_PERSON_DECIDES);
         return String.join("\n", lines);
+    }
+
+    /** What to do first and to measure next, a line each, so that it stands in the first screen of the workbook. */
+    private static List<String> toDo(Review review) {
+        ReadableNumbers numbers = new ReadableNumbers('.');
+        List<String> lines = new ArrayList<>();
+        for (UrgentAction action : UrgentAction.of(review, numbers, MOST_ACTIONS)) {
+            lines.add(action.severity().word() + "  " + action.where() + ": " + action.text());
+        }
+        for (NextMeasurement next : NextMeasurement.of(review, numbers, MOST_MEASUREMENTS)) {
+            lines.add("measure next  " + next.run() + ": " + next.test() + "; " + next.settles());
+        }
+        return lines;
     }
 
     private static long count(Review review, Severity severity) {

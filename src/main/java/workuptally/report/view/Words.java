@@ -1,6 +1,9 @@
 package workuptally.report.view;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
+import workuptally.model.Finding;
 
 /** Short words that several tables use. */
 final class Words {
@@ -11,9 +14,41 @@ final class Words {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /** The stable word of a finding without the number of the catalogue behind it. */
+    static String code(Finding finding) {
+        int number = finding.code().indexOf(' ');
+        return number < 0 ? finding.code() : finding.code().substring(0, number);
+    }
+
+    /** The same as plain words: {@code tare missing}. */
+    static String ofCode(Finding finding) {
+        return code(finding).replace('-', ' ');
+    }
+
     /** Yes or no. */
     static Cell yesNo(boolean yes) {
         return Cell.of(yes ? "yes" : "no");
+    }
+
+    /** A number of things: {@code 1 run}, {@code 2 runs}. */
+    static String count(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    /**
+     * Parts in a row, as many as there is room for; the others are counted, never cut.
+     *
+     * @param parts parts
+     * @param between what stands between them
+     * @param most characters that the whole may have
+     * @param others how so many that are left are told of
+     */
+    static String listed(List<String> parts, String between, int most, IntFunction<String> others) {
+        String all = String.join(between, parts);
+        for (int shown = parts.size() - 1; all.length() > most && shown > 0; shown--) {
+            all = String.join(between, parts.subList(0, shown)) + between + others.apply(parts.size() - shown);
+        }
+        return all.length() > most && !parts.isEmpty() ? others.apply(parts.size()) : all;
     }
 
     /** What a coverage factor means, for the note above a table. */

@@ -1,6 +1,7 @@
 package workuptally.report.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Ledgers;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.WorkupEvidence;
 import workuptally.tally.waste.WasteLine;
@@ -21,32 +23,54 @@ class CsvLedgersTest {
     @TempDir
     Path folder;
 
+    private Path ledger(String name, Review review) throws IOException {
+        List<Path> files = Ledgers.NAMES.stream()
+                .map(n -> folder.resolve("week-" + n + ".csv"))
+                .toList();
+        CsvLedgers.write(files, review);
+        return folder.resolve("week-" + name + ".csv");
+    }
+
     @Test
     void solventsHaveOneLinePerRunAndSolventWithUnitsInTheHeading() throws IOException {
-        Path file = folder.resolve("week-solvents.csv");
-        CsvLedgers.writeSolvents(file, ExampleReview.of(2));
         assertEquals("""
-                Run,Solvent,In by volume (L),In by mass (kg),Charged (g),Workup (g),Recovered (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Density (g/mL)
-                R-001,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0.901
-                R-002,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0.901
-                """, Files.readString(file));
+                Book,Date,Run,Solvent,In by volume (L),In by mass (kg),Charged (g),Workup (g),Recovered (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Purification recovered (g),Purification in layers (g),Purification not found (g),Density (g/mL)
+                week,,R-001,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0,0,0,0.901
+                week,,R-002,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0,0,0,0.901
+                """, Files.readString(ledger("solvents", ExampleReview.of(2))));
     }
 
     @Test
     void wasteHasOneLinePerLayerAndQuotesCommas() throws IOException {
-        Path file = folder.resolve("week-waste.csv");
-        CsvLedgers.writeWaste(file, ExampleReview.of(1));
         assertEquals("""
-                Run,Layer,Stream,Why,Mass (g),Kept
-                R-001,A1,"aqueous, acid","aqueous, pH 1.8",1500,yes
-                """, Files.readString(file));
+                Book,Date,Run,Layer,Stream key,Stream,Why,Waste (g),Reuse or used up (g),Amount known
+                week,,R-001,A1,aqueous,"aqueous, acid","aqueous, pH 1.8",1500,,yes
+                """, Files.readString(ledger("waste", ExampleReview.of(1))));
+    }
+
+    /** What is to be re-used stands in a column of its own, so that a plain sum of the other is the waste. */
+    @Test
+    void plainSumOverTheWasteColumnIsTheWaste() throws IOException {
+        List<String> lines = Files.readAllLines(ledger("waste", withLayer("A9")));
+        assertEquals("A9,aqueous,aqueous,'-,,2.5,yes", lines.get(1).split(",", 4)[3]);
     }
 
     @Test
     void textThatLooksLikeAFormulaStaysText() throws IOException {
-        Path file = folder.resolve("week-waste.csv");
-        CsvLedgers.writeWaste(file, withLayer("=1+1"));
-        assertEquals("R-001,'=1+1,aqueous,'-,2.5,no", Files.readAllLines(file).get(1));
+        String line = Files.readAllLines(ledger("waste", withLayer("=1+1"))).get(1);
+        assertEquals("'=1+1,aqueous,aqueous,'-,,2.5,yes", line.split(",", 4)[3]);
+    }
+
+    @Test
+    void everyLedgerOfTheDemoWeekBeginsWithItsBook() throws IOException {
+        Review week = ExampleReview.of(3);
+        for (String name : Ledgers.NAMES) {
+            List<String> lines = Files.readAllLines(ledger(name, week));
+            assertTrue(lines.get(0).startsWith("Book,"), name);
+            lines.stream()
+                    .skip(1)
+                    .forEach(line -> assertTrue(line.startsWith(week.book().name() + ","), name + ": " + line));
+        }
     }
 
     private static Review withLayer(String label) {

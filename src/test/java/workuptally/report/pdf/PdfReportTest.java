@@ -35,79 +35,43 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.SafetyWording;
-import workuptally.judgement.containers.ContainerReview;
-import workuptally.judgement.containers.RegulatoryFact;
-import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.tally.amounts.Content;
+import workuptally.report.view.RunFindings;
 import workuptally.tally.amounts.NotComputed;
-import workuptally.tally.balance.Closure;
-import workuptally.tally.layers.LayerTally;
 
 class PdfReportTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 12, 200})
-    void everyRunFindingLayerAndReasonIsInTheText(int runs) throws IOException {
+    void everyRunAndWhatIsToSettleInItIsInTheText(int runs) throws IOException {
         Review review = InventedReviews.ofRuns(runs);
         String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
         for (RunReview run : review.runs()) {
             Run entry = run.tally().run();
             assertTrue(text.contains(PdfText.dense(run.id() + entry.reaction())), run.id());
-            for (LayerTally layer : run.tally().layers()) {
-                String line = layer.label() + layer.phase().orElseThrow().word();
-                assertTrue(text.contains(PdfText.dense(line)), line);
+            for (RunFindings line : RunFindings.toSettle(run.findings())) {
+                assertTrue(text.contains(PdfText.dense(line.seen())), line.seen());
+                assertTrue(text.contains(PdfText.dense(line.action())), line.action());
+            }
+            for (LayerDecision decision : run.decisions()) {
+                assertTrue(text.contains(decision.outcome().word().replace(" ", "")), decision.layer());
             }
             for (NotComputed missing : run.tally().notComputed()) {
-                String row = missing.what() + missing.because() + missing.unlockedBy();
-                assertTrue(text.contains(PdfText.dense(row)), row);
+                assertTrue(text.contains(PdfText.dense(missing.what() + ", because " + missing.because())));
             }
-            for (HazardNote note : run.hazards()) {
-                assertTrue(text.contains(PdfText.dense(note.caution())), note.caution());
-            }
-            for (Closure closure : run.tally().closures()) {
-                for (Closure.Candidate candidate : closure.candidates()) {
-                    assertTrue(text.contains(PdfText.dense(candidate.settledBy())), candidate.settledBy());
-                }
-            }
-        }
-        for (Finding finding : review.findings()) {
-            assertTrue(text.contains(PdfText.dense(finding.seen())), finding.seen());
-            assertTrue(text.contains(PdfText.dense(finding.action())), finding.action());
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(ints = {1, 12, 200})
-    void findingsInAreFindingsOut(int runs) throws IOException {
-        Review review = InventedReviews.ofRuns(runs);
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        String full = text.substring(text.indexOf(PdfText.dense("Crude over theory (%) Yield")));
-        for (Finding kind : List.copyOf(review.findings())) {
-            String seen = kind.seen();
-            long all = review.findings().stream()
-                    .filter(f -> f.seen().equals(seen))
-                    .count();
-            assertEquals(all, PdfText.count(full, PdfText.dense(seen)), seen);
-        }
-    }
-
-    @ParameterizedTest
-    @ValueSource(ints = {1, 12, 200})
-    void everyRunWithAStopOrHoldHasOneLineAmongTheDecisions(int runs) throws IOException {
-        Review review = InventedReviews.ofRuns(runs);
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        String lines = text.substring(
-                text.indexOf("Whatneedsadecision"), text.indexOf(PdfText.dense("Crude over theory (%) Yield")));
-        for (RunReview run : review.runs()) {
-            boolean urgent = run.has(Severity.STOP) || run.has(Severity.HOLD);
-            int expected = urgent ? 1 : 0;
-            int found = PdfText.count(lines, run.id() + "■stop") + PdfText.count(lines, run.id() + "▲hold");
-            assertEquals(expected, found, run.id());
-        }
+    @Test
+    void likeFindingsOfARunAreOneLineWithTheirList() {
+        Finding one = InventedReviews.finding("R-1", Severity.HOLD, "rag-not-assayed", "rag R1", "Assay it.");
+        Finding two = InventedReviews.finding("R-1", Severity.HOLD, "rag-not-assayed", "rag R2", "Assay it.");
+        List<RunFindings> lines = RunFindings.toSettle(List.of(one, two));
+        assertEquals(1, lines.size());
+        assertEquals("rag R1; rag R2", lines.get(0).seen());
+        assertEquals("Assay it.", lines.get(0).action());
     }
 
     @Test
@@ -127,50 +91,6 @@ class PdfReportTest {
             }
             assertTrue(first.toString().contains("C.Safetycontact"), first.toString());
         }
-    }
-
-    /** A row for each substance of a layer, with the most it may hold of the product where that is told. */
-    @Test
-    void everyContentAndOutcomeOfTheDemoWeekIsInTheLayerTables() throws IOException {
-        Review review = InventedReviews.demoWeek();
-        Figures figures = new Figures(PdfOptions.DecimalMark.POINT);
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        int complete = 0;
-        for (RunReview run : review.runs()) {
-            String own = text.substring(
-                    text.lastIndexOf(PdfText.dense(run.id() + run.tally().run().reaction())));
-            for (LayerDecision decision : run.decisions()) {
-                complete += decision.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE ? 1 : 0;
-                LayerTally layer = run.tally().layer(decision.layer()).orElseThrow();
-                String row = own.substring(own.indexOf(PdfText.dense(
-                        layer.label() + layer.phase().orElseThrow().word() + ",")));
-                for (Content content : layer.contents()) {
-                    String most = content.upperBoundGrams().isPresent()
-                            ? figures.significant(content.upperBoundGrams().getAsDouble(), 3)
-                            : "–";
-                    assertTrue(row.contains(most), run.id() + " " + layer.label() + " " + most);
-                }
-            }
-        }
-        long told = review.findings().stream()
-                .filter(f -> f.seen().contains("evidence complete"))
-                .count();
-        assertEquals(complete + told, PdfText.count(text, "evidencecomplete"));
-    }
-
-    @Test
-    void containerShowsTheRegulationsThatMayBearOnItWithTheirCitations() throws IOException {
-        Review review = InventedReviews.demoWeek();
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertFalse(review.containers().isEmpty());
-        for (ContainerReview container : review.containers()) {
-            String own = text.substring(text.indexOf("Container" + container.id() + ","));
-            for (RegulatoryFact fact : container.facts()) {
-                String shown = PdfText.dense(fact.text() + " [" + fact.citation() + "]");
-                assertTrue(own.contains(shown), shown);
-            }
-        }
-        assertTrue(text.contains(PdfText.dense("[40 CFR 262.15, satellite accumulation]")));
     }
 
     @Test
@@ -206,39 +126,7 @@ class PdfReportTest {
     @Test
     void negativeNumbersKeepTheirSign() throws IOException {
         String text = PdfText.dense(PdfText.bytes(InventedReviews.ofRuns(2), PdfOptions.standard()));
-        assertTrue(text.contains("over;unaccounted\u22124.6%,thesameas\u22120.66gtriphenylmethanol"), text);
-    }
-
-    @Test
-    void hazardNotesNeverStandWithoutTheSentenceThatDefers() throws IOException {
-        Review review = InventedReviews.ofRuns(12);
-        long runs = review.runs().stream().filter(r -> !r.hazards().isEmpty()).count();
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertEquals(
-                runs + 1,
-                PdfText.count(text, PdfText.dense(SafetyWording.DEFERS)),
-                "each run, and the notes about materials");
-    }
-
-    @Test
-    void noteAboutAMaterialStandsOnceAndIsNamedByEachRun() throws IOException {
-        Review review = InventedReviews.ofRuns(12);
-        HazardNote note = InventedReviews.hazard();
-        long runs =
-                review.runs().stream().filter(r -> r.hazards().contains(note)).count();
-        assertTrue(runs > 1, "the case needs more than one run");
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertEquals(1, PdfText.count(text, PdfText.dense(note.caution())));
-        assertEquals(runs, PdfText.count(text, PdfText.dense("“Hazard notes about materials”: diethyl ether.")));
-    }
-
-    @Test
-    void noteAboutAMaterialStaysWithTheOnlyRun() throws IOException {
-        Review review = InventedReviews.ofRuns(1);
-        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
-        assertEquals(
-                1, PdfText.count(text, PdfText.dense(InventedReviews.hazard().caution())));
-        assertFalse(text.contains(PdfText.dense("Hazard notes about materials")), text);
+        assertTrue(text.contains("over;unaccounted\u22124.6%(\u22120.66gtriphenylmethanol)"), text);
     }
 
     @ParameterizedTest
@@ -319,17 +207,16 @@ class PdfReportTest {
                         .findNamedDestinationPage(name)
                         .getPage();
                 assertTrue(document.getPages().indexOf(page) > 0, name.getNamedDestination());
-                links += name.getNamedDestination().equals("hazards") ? 0 : 1;
+                links++;
             }
-            assertEquals(
-                    12 + 7 + 3, links, "a link per run, per run with a stop or hold, per layer that holds product");
+            assertTrue(links >= 12, "a link per run on the first two pages: " + links);
             int bookmarks = 0;
             for (PDOutlineItem item :
                     document.getDocumentCatalog().getDocumentOutline().children()) {
                 assertTrue(item.findDestinationPage(document) != null, item.getTitle());
                 bookmarks++;
             }
-            assertEquals(12 + 4, bookmarks, "top, runs, hazards, waste, basis");
+            assertTrue(bookmarks >= 12 + 2, "top, runs, basis: " + bookmarks);
         }
     }
 

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import workuptally.report.view.ReadableNumbers;
 
 /** Guards against rows that vanish without an error. */
 class TaggedTableTest {
@@ -73,8 +74,7 @@ class TaggedTableTest {
 
     private static byte[] draw(List<List<TableCell>> rows) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Look look = new Look(
-                new Typeface(), new Palette(), new Figures(PdfOptions.DecimalMark.POINT), PageFlow.textWidth(WIDTH));
+        Look look = new Look(new Typeface(), new Palette(), new ReadableNumbers('.'), PageFlow.textWidth(WIDTH));
         TaggedTable table =
                 new TaggedTable(look, List.of(TableColumn.word("Key head"), TableColumn.text("Text")), rows);
         Document document = new Document(new Rectangle(WIDTH, 400), 0, 0, 0, 0);

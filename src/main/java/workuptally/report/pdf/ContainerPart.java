@@ -1,36 +1,44 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Transfer;
+import workuptally.report.view.HazardClass;
+import workuptally.report.view.RunFindings;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
 
-/** One container as safety staff want it: fill, age, composition to 100 %, additions and proposals. The determination is theirs. */
-final class ContainerBlocks {
+/** One container as safety staff want it: fill, age, composition to 100 %, hazard classes, fields to fill in. The determination is theirs. */
+final class ContainerPart {
     private static final String FACTS =
             "Limits of regulations that may bear on it, as facts. Whether one applies is for trained people to"
                     + " determine, and the local rule comes first: ";
+    private static final double NAMED_PERCENT = 1;
 
     private final Look look;
     private final Review review;
     private final Map<String, List<Finding>> findings;
     private final Limits limits;
 
-    ContainerBlocks(Look look, Review review, ContainerRows rows) {
+    ContainerPart(Look look, Review review) {
         this.look = look;
         this.review = review;
-        this.findings = rows.findings();
+        this.findings = new ContainerRows(review).findings();
         this.limits = review.book().limits();
     }
 
@@ -42,32 +50,46 @@ final class ContainerBlocks {
     private List<Block> of(ContainerReview container) {
         List<Block> blocks = new ArrayList<>();
         Container entry = container.tally().container();
-        blocks.add(look.subheading("Container " + entry.id() + ", " + entry.wasteStream()));
+        blocks.add(new Gap(8));
+        blocks.add(look.heading("Container " + entry.id() + ", " + entry.wasteStream()));
         blocks.add(Paragraph.lead(look, standing(container, entry), look.body()));
-        composition(blocks, container);
+        composition(blocks, container.tally().now());
         additions(blocks, container);
-        List<Finding> own = findings.getOrDefault(entry.id(), List.of());
+        List<RunFindings> own = RunFindings.toSettle(findings.getOrDefault(entry.id(), List.of()));
         if (!own.isEmpty()) {
-            blocks.add(new FindingTable(look).of(own));
+            List<List<TableCell>> rows = new ArrayList<>();
+            own.forEach(f ->
+                    rows.add(List.of(TableCell.of(f.severity()), TableCell.of(f.seen()), TableCell.bold(f.action()))));
+            blocks.add(new TaggedTable(
+                    look,
+                    List.of(
+                            TableColumn.word("State"),
+                            TableColumn.text("What was seen"),
+                            TableColumn.text("What to do")),
+                    rows));
         }
         facts(blocks, container);
+        blocks.add(
+                new Paragraph(
+                        look,
+                        "Local waste code: ____________   pH: ______   flash point: ______   halogens: ______   metals: ______   physical state: liquid / solid / sludge"));
         blocks.add(new SignatureLines(look, List.of("Filled by", "Safety contact at collection")));
         return blocks;
     }
 
-    /** What regulations say that may bear on the container. */
     private void facts(List<Block> blocks, ContainerReview container) {
-        if (container.facts().isEmpty()) {
-            return;
+        if (!container.facts().isEmpty()) {
+            StringJoiner text = new StringJoiner("; ", FACTS, ".");
+            container.facts().forEach(fact -> text.add(fact.text() + " [" + fact.citation() + "]"));
+            blocks.add(new Paragraph(look, text.toString(), look.caption()));
         }
-        StringJoiner text = new StringJoiner("; ", FACTS, ".");
-        container.facts().forEach(fact -> text.add(fact.text() + " [" + fact.citation() + "]"));
-        blocks.add(new Paragraph(look, text.toString(), look.caption()));
     }
 
     private String standing(ContainerReview reviewed, Container container) {
         ContainerTally tally = reviewed.tally();
         StringJoiner text = new StringJoiner("; ", "", ".");
+        text.add("Holds " + mass(tally.now().totalGrams()) + ", " + fill(tally.now()) + " (largest fill "
+                + look.figures().plain(limits.value(Limit.CONTAINER_FILL)) + "\u00A0%)");
         text.add(container.opened().map(d -> "opened " + d).orElse("day of opening not stated"));
         tally.age().ifPresent(a -> {
             text.add("open " + a.daysOpen() + " days on " + a.asOf());
@@ -81,18 +103,13 @@ final class ContainerBlocks {
                 text.add("overdue");
             }
         });
-        text.add("holds " + mass(tally.now().totalGrams()) + ", " + fill(tally.now()));
-        if (!reviewed.proposals().isEmpty()) {
-            text.add("with the proposals that fit "
-                    + mass(reviewed.afterProposals().totalGrams()) + ", "
-                    + fill(reviewed.afterProposals()) + " (limit "
-                    + look.figures().plain(limits.value(Limit.CONTAINER_FILL)) + "\u00A0%)");
-        }
         tally.reconciliation()
                 .ifPresent(
                         r -> text.add("ledger " + look.figures().fixed(r.ledgerGrams(), 0) + "\u00A0g against bottle "
                                 + look.figures().fixed(r.weighedGrams(), 0) + "\u00A0g: "
                                 + (r.agrees() ? "agree" : "do not agree")));
+        String producer = limits.text(Limit.GROUP);
+        text.add("producer " + (producer.isBlank() ? "not stated" : producer));
         String place = (container.location() + " " + container.contact()).strip();
         text.add(place.isEmpty() ? "place and contact not stated" : place);
         return text.toString();
@@ -108,19 +125,38 @@ final class ContainerBlocks {
                 + (percent.isPresent() ? " = " + look.figures().fixed(percent.getAsDouble(), 1) + "\u00A0%" : "");
     }
 
-    private void composition(List<Block> blocks, ContainerReview container) {
-        blocks.add(new Paragraph(look, "Now: " + parts(container.tally().now())));
-        if (!container.proposals().isEmpty()) {
-            blocks.add(new Paragraph(look, "With the proposals that fit: " + parts(container.afterProposals())));
+    private void composition(List<Block> blocks, ContainerState state) {
+        if (state.totalGrams() <= 0) {
+            blocks.add(new Paragraph(look, "Contents not known."));
+            return;
         }
-    }
-
-    private String parts(ContainerState state) {
-        StringJoiner text = new StringJoiner("; ", "", " (% by mass).");
+        StringJoiner text = new StringJoiner("; ", "Composition, % by mass: ", ".");
         for (ContainerState.Part part : state.composition(limits.optional(Limit.CONTAINER_TRACE))) {
             text.add(part.substance() + " " + look.figures().fixed(part.massPercent(), 1));
         }
-        return state.totalGrams() > 0 ? text.toString() : "contents not known.";
+        blocks.add(new Paragraph(look, text.toString()));
+        blocks.add(new Paragraph(look, classes(state)));
+    }
+
+    /** Hazard classes of the components from 1 % on, as far as a run of the book has a note about them. */
+    private String classes(ContainerState state) {
+        Set<String> names = state.grams().entrySet().stream()
+                .filter(e -> 100 * e.getValue() / state.totalGrams() >= NAMED_PERCENT)
+                .map(e -> e.getKey().toLowerCase(Locale.ROOT))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        List<HazardNote> notes = review.runs().stream()
+                .flatMap(r -> r.hazards().stream())
+                .filter(n -> n.ofMaterial() && names.contains(n.subject().toLowerCase(Locale.ROOT)))
+                .distinct()
+                .toList();
+        StringJoiner text = new StringJoiner(", ", "Hazard classes of its components from 1\u00A0% on: ", ".");
+        text.setEmptyValue("No hazard note is held for its components; the safety data sheets say.");
+        for (HazardClass group : HazardClass.values()) {
+            if (notes.stream().anyMatch(group::of)) {
+                text.add(group.word());
+            }
+        }
+        return text.toString();
     }
 
     private void additions(List<Block> blocks, ContainerReview container) {
@@ -132,26 +168,20 @@ final class ContainerBlocks {
                     look,
                     List.of(
                             TableColumn.word("Addition"),
-                            TableColumn.word("Run"),
-                            TableColumn.text("Layer or material"),
+                            TableColumn.text("Of"),
                             TableColumn.number("Mass\n(g)"),
                             TableColumn.word("Status"),
-                            TableColumn.word("By, on")),
+                            TableColumn.text("By, on")),
                     rows));
         }
-    }
-
-    private TableCell number(double grams) {
-        return TableCell.of(look.figures().significant(grams, 4));
     }
 
     private List<TableCell> row(ContainerAddition addition, String status) {
         Transfer transfer = addition.transfer();
         return List.of(
                 TableCell.bold(transfer.id()),
-                TableCell.of(transfer.run()),
-                TableCell.of(transfer.layers().isEmpty() ? transfer.material() : String.join(" + ", transfer.layers())),
-                number(addition.totalGrams()),
+                TableCell.of(addition.source()),
+                TableCell.of(look.figures().significant(addition.totalGrams(), 4)),
                 TableCell.of(status),
                 TableCell.of((transfer.by() + " "
                                 + transfer.date().map(Object::toString).orElse(""))

@@ -1,4 +1,4 @@
-package workuptally.report.pdf;
+package workuptally.report.view;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -7,29 +7,35 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
 
 /** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
-final class Figures {
+public final class ReadableNumbers {
     private static final char MINUS = '\u2212';
     private static final String NOT_A_NUMBER = "–";
 
     private final char mark;
     private final Rounding rounding;
 
-    Figures(PdfOptions.DecimalMark decimalMark) {
-        this.mark = decimalMark.mark();
-        this.rounding = Rounding.in(decimalMark == PdfOptions.DecimalMark.COMMA ? Locale.GERMANY : Locale.ROOT);
+    /**
+     * Numbers for one reader.
+     *
+     * @param mark decimal mark, a point or a comma
+     */
+    public ReadableNumbers(char mark) {
+        this.mark = mark;
+        this.rounding = Rounding.in(mark == ',' ? Locale.GERMANY : Locale.ROOT);
     }
 
-    char mark() {
+    /** The decimal mark. */
+    public char mark() {
         return mark;
     }
 
     /** A number with that many decimals. */
-    String fixed(double value, int decimals) {
+    public String fixed(double value, int decimals) {
         return Double.isFinite(value) ? signed(rounding.toDecimals(value, decimals)) : NOT_A_NUMBER;
     }
 
     /** A number with that many significant digits, never in powers of ten. */
-    String significant(double value, int digits) {
+    public String significant(double value, int digits) {
         if (value == 0) {
             return "0";
         }
@@ -37,7 +43,7 @@ final class Figures {
     }
 
     /** A number that is at most this much, rounded up to two significant digits: {@code ≤ 0.031}. */
-    String bound(double value) {
+    public String bound(double value) {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
@@ -45,7 +51,7 @@ final class Figures {
     }
 
     /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */
-    String plain(double value) {
+    public String plain(double value) {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
@@ -57,18 +63,18 @@ final class Figures {
     }
 
     /** A number with at most four significant digits and no zeros at its end: 0.0005 is 0.0005, 66.6667 is 66.67. */
-    String compact(double value) {
+    public String compact(double value) {
         String text = significant(value, 4);
         return text.indexOf(mark) < 0 ? text : text.replaceFirst("0+$", "").replaceFirst("\\D$", "");
     }
 
     /** A value and its expanded uncertainty. */
-    Pair pair(MeasuredValue value, double coverageFactor) {
+    public Pair pair(MeasuredValue value, double coverageFactor) {
         return pair(value.value(), value.expandedUncertainty(coverageFactor));
     }
 
     /** A value and its expanded uncertainty; without uncertainty four significant digits. */
-    Pair pair(double value, double expandedUncertainty) {
+    public Pair pair(double value, double expandedUncertainty) {
         if (!Double.isFinite(value) || !Double.isFinite(expandedUncertainty)) {
             return new Pair(NOT_A_NUMBER, "");
         }
@@ -90,9 +96,9 @@ final class Figures {
      * @param value the value
      * @param uncertainty U; empty where there is none
      */
-    record Pair(String value, String uncertainty) {
+    public record Pair(String value, String uncertainty) {
         /** {@code 84.5 ± 1.9}, not to be broken. */
-        String together() {
+        public String together() {
             return uncertainty.isEmpty() ? value : value + "\u00A0±\u00A0" + uncertainty;
         }
     }

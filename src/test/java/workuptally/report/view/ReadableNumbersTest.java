@@ -1,4 +1,4 @@
-package workuptally.report.pdf;
+package workuptally.report.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Expected texts by hand from the rule: at most two digits of U, the value to the same place (JCGM 100:2008, 7.2.6). */
-class FiguresTest {
-    private final Figures figures = new Figures(PdfOptions.DecimalMark.POINT);
+class ReadableNumbersTest {
+    private final ReadableNumbers figures = new ReadableNumbers('.');
 
     @ParameterizedTest
     @CsvSource({
@@ -54,7 +54,7 @@ class FiguresTest {
 
     @Test
     void commaIsUsedWhereAskedFor() {
-        assertEquals("−0,50", new Figures(PdfOptions.DecimalMark.COMMA).fixed(-0.5, 2));
+        assertEquals("−0,50", new ReadableNumbers(',').fixed(-0.5, 2));
     }
 
     @Test

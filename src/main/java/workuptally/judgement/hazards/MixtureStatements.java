@@ -1,0 +1,113 @@
+package workuptally.judgement.hazards;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The hazard statements that go with a portion because of what it holds: those of each component from the share on from which a mixture
+ * bears them. A water layer with a little ethyl acetate is not highly flammable; that it may give off flammable vapour is said instead.
+ *
+ * <p>Shares are the generic concentration limits of Regulation (EC) 1272/2008, Annex I, parts 3 and 4 (from memory, to be checked), those of
+ * one component taken by itself. The regulation has no limit for flammable liquids, whose flash point is to be measured, for peroxides and
+ * for drying of the skin; a tenth and a fifth are common practice. A statement without a figure holds from 1 % on. The label of a supplier and the local rules come first.
+ */
+public final class MixtureStatements {
+    private static final double FLAMMABLE_PERCENT = 10;
+    private static final double TRACE_PERCENT = 1;
+    private static final Set<String> FLAMMABLE = Set.of("H224", "H225", "H226");
+    private static final Map<String, Double> LEAST_PERCENT = Map.ofEntries(
+            Map.entry("EUH019", 10.0),
+            Map.entry("EUH066", 20.0),
+            Map.entry("H300", 0.1),
+            Map.entry("H310", 0.1),
+            Map.entry("H330", 0.1),
+            Map.entry("H302", 25.0),
+            Map.entry("H312", 25.0),
+            Map.entry("H332", 25.0),
+            Map.entry("H304", 10.0),
+            Map.entry("H314", 5.0),
+            Map.entry("H315", 10.0),
+            Map.entry("H318", 3.0),
+            Map.entry("H319", 10.0),
+            Map.entry("H335", 20.0),
+            Map.entry("H336", 20.0),
+            Map.entry("H340", 0.1),
+            Map.entry("H350", 0.1),
+            Map.entry("H360", 0.3),
+            Map.entry("H361", 3.0),
+            Map.entry("H370", 10.0),
+            Map.entry("H371", 10.0),
+            Map.entry("H372", 10.0),
+            Map.entry("H373", 10.0),
+            Map.entry("H400", 25.0),
+            Map.entry("H410", 25.0),
+            Map.entry("H411", 25.0),
+            Map.entry("H412", 25.0));
+    /**
+     * Statements that need not stand beside a graver one of the same kind: flammable liquids, burns and irritation. Source: Regulation (EC)
+     * 1272/2008, Article 27, statements that plainly repeat another need not be shown.
+     */
+    private static final Map<String, Set<String>> SAID_BY = Map.of(
+            "H224", Set.of("H225", "H226"),
+            "H225", Set.of("H226"),
+            "H314", Set.of("H315", "H318", "H319"),
+            "H318", Set.of("H319"));
+
+    private MixtureStatements() {}
+
+    /**
+     * The statements of a portion in words, without their codes.
+     *
+     * @param grams mass of each component by full name, g
+     * @param notes hazard notes of the run, of which those about its materials count
+     * @return statements in order of the components; empty where no component has one
+     */
+    public static List<String> of(Map<String, Double> grams, List<HazardNote> notes) {
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        Map<String, String> phrases = new LinkedHashMap<>();
+        Set<String> vapour = new LinkedHashSet<>();
+        grams.forEach((name, mass) -> {
+            double percent = total > 0 ? 100 * mass / total : 0;
+            for (HazardNote note : notes) {
+                if (note.ofMaterial() && isSame(note.subject(), name)) {
+                    note.statements().forEach(s -> add(s, name, percent, phrases, vapour));
+                }
+            }
+        });
+        SAID_BY.forEach((graver, milder) -> {
+            if (phrases.containsKey(graver)) {
+                phrases.keySet().removeAll(milder);
+            }
+        });
+        List<String> words = new ArrayList<>(phrases.values());
+        if (!vapour.isEmpty() && FLAMMABLE.stream().noneMatch(phrases::containsKey)) {
+            words.add("May give off flammable vapour (" + String.join(", ", vapour) + ").");
+        }
+        return words;
+    }
+
+    private static void add(
+            String statement, String name, double percent, Map<String, String> phrases, Set<String> vapour) {
+        int end = statement.indexOf(' ');
+        String code = end < 0 ? statement : statement.substring(0, end);
+        if (FLAMMABLE.contains(code) && percent < FLAMMABLE_PERCENT) {
+            if (percent >= TRACE_PERCENT) {
+                vapour.add(name);
+            }
+        } else if (percent >= LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT)) {
+            phrases.put(code, end < 0 ? statement : statement.substring(end).strip());
+        }
+    }
+
+    /** A grade behind a comma may stand or not: {@code acetic acid, glacial}. */
+    private static boolean isSame(String subject, String typed) {
+        String name = typed.toLowerCase(Locale.ROOT);
+        String plain = subject.toLowerCase(Locale.ROOT);
+        return name.equals(plain) || name.startsWith(plain + ", ");
+    }
+}

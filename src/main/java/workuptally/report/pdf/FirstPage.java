@@ -1,0 +1,200 @@
+package workuptally.report.pdf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+import java.util.stream.Stream;
+import workuptally.judgement.Review;
+import workuptally.judgement.SafetyWording;
+import workuptally.judgement.SecondSignature;
+import workuptally.model.Limit;
+import workuptally.model.Run;
+import workuptally.report.view.LayerBoard;
+import workuptally.report.view.NextMeasurement;
+import workuptally.report.view.Recovery;
+import workuptally.report.view.TopFigure;
+import workuptally.report.view.UrgentAction;
+
+/** Page one: four figures, what to do first, what to measure next, the kept layers, what was recovered, signatures. */
+final class FirstPage {
+    private static final int ACTIONS = 7;
+    private static final int MEASUREMENTS = 3;
+    private static final int LABEL_CHARACTERS = 200;
+
+    private final Look look;
+    private final Review review;
+    private final RunPlaces places;
+    private final String title;
+
+    FirstPage(Look look, Review review, RunPlaces places, String title) {
+        this.look = look;
+        this.review = review;
+        this.places = places;
+        this.title = title;
+    }
+
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
+        blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
+        if (review.runs().isEmpty()) {
+            blocks.add(new Paragraph(look, "The book holds no runs."));
+        } else {
+            blocks.add(new Gap(3));
+            blocks.add(new Figure(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
+        }
+        actions(blocks);
+        measurements(blocks);
+        layers(blocks);
+        recovery(blocks);
+        signatures(blocks);
+        return blocks;
+    }
+
+    private String origin() {
+        StringJoiner parts = new StringJoiner(" · ");
+        for (Limit limit : List.of(Limit.GROUP, Limit.SITE)) {
+            String text = review.book().limits().text(limit);
+            if (!text.isBlank()) {
+                parts.add(text);
+            }
+        }
+        List<LocalDate> dates = review.runs().stream()
+                .flatMap(r -> r.tally().run().date().stream())
+                .sorted()
+                .toList();
+        if (!dates.isEmpty()) {
+            LocalDate first = dates.get(0);
+            LocalDate last = dates.get(dates.size() - 1);
+            parts.add(first.equals(last) ? first.toString() : first + " to " + last);
+        }
+        String asOf = review.book().limits().text(Limit.AS_OF);
+        if (!asOf.isBlank()) {
+            parts.add("as of " + asOf);
+        }
+        if (!review.runs().isEmpty()) {
+            parts.add(runs());
+        }
+        return parts.length() == 0 ? "Group, site and period are not stated in the book." : parts.toString();
+    }
+
+    private String runs() {
+        StringJoiner text = new StringJoiner(
+                ", ", review.runs().size() == 1 ? "1 run: " : review.runs().size() + " runs: ", "");
+        add(text, review.period().runsIsolated(), "isolated");
+        add(text, review.period().runsInWorkup(), "in workup");
+        add(text, review.period().runsPlanned(), "planned");
+        return text.toString();
+    }
+
+    private static void add(StringJoiner text, int count, String state) {
+        if (count > 0) {
+            text.add(count + " " + state);
+        }
+    }
+
+    private void actions(List<Block> blocks) {
+        List<UrgentAction> actions = UrgentAction.of(review, look.figures(), ACTIONS);
+        blocks.add(look.heading("What to do first"));
+        if (actions.isEmpty()) {
+            blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));
+            return;
+        }
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (UrgentAction action : actions) {
+            TableCell where =
+                    action.runs().size() == 1 ? places.link(action.runs().get(0)) : TableCell.bold(action.where());
+            rows.add(List.of(
+                    TableCell.of(action.severity()),
+                    where,
+                    TableCell.of(action.text()),
+                    TableCell.of(
+                            action.gramsAtStake().isPresent()
+                                    ? look.figures()
+                                            .significant(action.gramsAtStake().getAsDouble(), 3)
+                                    : "")));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("State"),
+                        TableColumn.word("Where"),
+                        TableColumn.text("What to do, the gravest first"),
+                        TableColumn.number("At stake (g)")),
+                rows));
+    }
+
+    private void measurements(List<Block> blocks) {
+        List<NextMeasurement> next = NextMeasurement.of(review, look.figures(), MEASUREMENTS);
+        if (next.isEmpty()) {
+            return;
+        }
+        blocks.add(look.heading("What to measure next"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (NextMeasurement one : next) {
+            rows.add(List.of(places.link(one.run()), TableCell.of(one.test()), TableCell.of(one.settles())));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(TableColumn.word("Run"), TableColumn.text("Measurement"), TableColumn.text("What it settles")),
+                rows));
+    }
+
+    private void layers(List<Block> blocks) {
+        List<LayerBoard> board = LayerBoard.of(review);
+        if (board.isEmpty()) {
+            return;
+        }
+        blocks.add(look.heading("Kept layers by what the evidence says"));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (LayerBoard line : board) {
+            rows.add(List.of(
+                    TableCell.bold(line.outcome().word()),
+                    TableCell.of(Integer.toString(line.layers())),
+                    TableCell.of(line.shortly(LABEL_CHARACTERS)),
+                    TableCell.of(look.figures().significant(line.mostGrams(), 3))));
+        }
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.word("Outcome"),
+                        TableColumn.number("Layers"),
+                        TableColumn.text("Which"),
+                        TableColumn.number("Product at\nmost (g)")),
+                rows));
+    }
+
+    private void recovery(List<Block> blocks) {
+        List<Recovery> runs = Recovery.of(review);
+        if (!runs.isEmpty()) {
+            blocks.add(look.heading("Where the product is, % of theory by run"));
+            blocks.add(new Figure(look, new RecoveryStrip(look, runs)));
+        }
+    }
+
+    private void signatures(List<Block> blocks) {
+        List<String> reviewers = new ArrayList<>();
+        Stream.of(review.book().limits().text(Limit.REVIEWERS).split(";"))
+                .map(String::strip)
+                .filter(r -> !r.isEmpty())
+                .forEach(reviewers::add);
+        if (reviewers.isEmpty()) {
+            reviewers.addAll(List.of("Chemist", "Supervisor"));
+        }
+        long second = review.runs().stream()
+                .filter(r -> r.tally().run().status() != Run.Status.PLANNED
+                        && !SecondSignature.reasons(r).isEmpty())
+                .count();
+        blocks.add(Paragraph.lead(
+                look,
+                SafetyWording.A_PERSON_DECIDES
+                        + (second == 0
+                                ? ""
+                                : " A second person signs too for " + (second == 1 ? "1 run" : second + " runs")
+                                        + ", each marked (common practice; a site rule comes first)."),
+                look.body()));
+        blocks.add(new SignatureLines(look, reviewers));
+    }
+}

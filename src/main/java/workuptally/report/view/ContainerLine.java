@@ -1,0 +1,71 @@
+package workuptally.report.view;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import workuptally.judgement.Review;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.model.Limit;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
+
+/**
+ * A container at a glance.
+ *
+ * @param id id
+ * @param stream stream as named by the lab
+ * @param nowPercent fill now, % of the capacity
+ * @param afterPercent fill with the proposals that fit, %
+ * @param limitPercent largest fill, %
+ * @param fillWords fill in words
+ * @param dayWords days that are left, in words
+ */
+public record ContainerLine(
+        String id,
+        String stream,
+        OptionalDouble nowPercent,
+        OptionalDouble afterPercent,
+        double limitPercent,
+        String fillWords,
+        String dayWords) {
+    /** The containers of a book in its order. */
+    public static List<ContainerLine> of(Review review, ReadableNumbers numbers) {
+        double limit = review.book().limits().value(Limit.CONTAINER_FILL);
+        List<ProposalLine> proposals = ProposalLine.of(review);
+        return review.containers().stream()
+                .map(c -> of(c, ProposalLine.after(c, proposals, ProposalLine.Group.FITS), limit, numbers))
+                .toList();
+    }
+
+    private static ContainerLine of(
+            ContainerReview review, ContainerState fitting, double limit, ReadableNumbers numbers) {
+        ContainerTally tally = review.tally();
+        OptionalDouble now = tally.now().fillPercent();
+        OptionalDouble after = review.proposals().isEmpty() ? OptionalDouble.empty() : fitting.fillPercent();
+        String words = now.isPresent() ? numbers.fixed(now.getAsDouble(), 0) : "fill not known";
+        if (now.isPresent()) {
+            words += after.isPresent() && !numbers.fixed(after.getAsDouble(), 0).equals(words)
+                    ? " to " + numbers.fixed(after.getAsDouble(), 0) + "\u00A0%"
+                    : "\u00A0%";
+        }
+        return new ContainerLine(
+                review.id(),
+                tally.container().wasteStream(),
+                now,
+                after,
+                limit,
+                words,
+                tally.age().map(ContainerLine::days).orElse("opened on: not stated"));
+    }
+
+    private static String days(ContainerTally.Age age) {
+        if (age.dueOn().isEmpty()) {
+            return "open " + Words.count(age.daysOpen(), "day") + ", no limit set";
+        }
+        long left = age.dueOn().get().toEpochDay() - age.asOf().toEpochDay();
+        return left < 0
+                ? Words.count(-left, "day") + " overdue"
+                : left == 0
+                        ? "due today"
+                        : Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + left, "day");
+    }
+}

@@ -1,0 +1,40 @@
+package workuptally.report.view;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import workuptally.judgement.hazards.HazardNote;
+
+/** The hazard notes of a run in two lines that say what to read first. */
+public final class HazardLine {
+    private static final int OPERATIONS_CHARACTERS = 70;
+    private static final int MATERIALS_CHARACTERS = 80;
+
+    private HazardLine() {}
+
+    /** The lines; empty for a run without notes. */
+    public static Optional<String> of(List<HazardNote> notes) {
+        if (notes.isEmpty()) {
+            return Optional.empty();
+        }
+        String silence = notes.stream()
+                .filter(HazardNote::isSilence)
+                .map(n -> n.subject() + "; ")
+                .collect(Collectors.joining());
+        String operations = listed(notes, false, OPERATIONS_CHARACTERS);
+        String materials = listed(notes, true, MATERIALS_CHARACTERS);
+        return Optional.of(
+                "Hazards: " + silence + operations + (operations.isEmpty() || materials.isEmpty() ? "" : "; ")
+                        + materials
+                        + ". Safety data sheets and local rules come first; notes in the account for safety staff.");
+    }
+
+    private static String listed(List<HazardNote> notes, boolean ofMaterial, int most) {
+        List<String> subjects = notes.stream()
+                .filter(n -> n.ofMaterial() == ofMaterial && !n.isSilence())
+                .map(HazardNote::subject)
+                .distinct()
+                .toList();
+        return Words.listed(subjects, ", ", most, more -> more + " more");
+    }
+}

@@ -1,0 +1,125 @@
+package workuptally.report.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.hazards.MixtureStatements;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Container;
+import workuptally.model.Layer;
+import workuptally.model.Limit;
+import workuptally.model.Product;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * The words of a label for a kept layer or a container.
+ *
+ * @param name run and layer, or container
+ * @param contents what it is and holds
+ * @param hazards hazard words by what it holds
+ * @param made day and pH, or lines to fill in
+ * @param owner owner and place, or lines to fill in
+ */
+public record LabelText(String name, String contents, String hazards, String made, String owner) {
+    private static final int NAMED = 5;
+    private static final String TO_FILL = "____________";
+
+    /** A label for each layer that a decision is about. */
+    public static List<LabelText> ofLayers(Review review, ReadableNumbers numbers) {
+        List<LabelText> labels = new ArrayList<>();
+        for (RunReview run : review.runs()) {
+            for (LayerDecision decision : run.decisions()) {
+                run.tally().layer(decision.layer()).ifPresent(layer -> labels.add(of(run, layer, numbers)));
+            }
+        }
+        return labels;
+    }
+
+    private static LabelText of(RunReview run, LayerTally layer, ReadableNumbers numbers) {
+        Optional<LayerMakeUp> makeUp = run.tally().makeUp(layer.label());
+        Map<String, Double> grams = makeUp.map(LayerMakeUp::grams).orElse(Map.of());
+        StringJoiner contents = new StringJoiner("; ");
+        contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
+        contents.add(grams.isEmpty() ? "contents: " + TO_FILL + TO_FILL : parts(grams, numbers));
+        contents.add("may hold "
+                + String.join(
+                        ", ",
+                        run.tally().run().products().stream().map(Product::name).toList()));
+        Optional<Layer> entry = layer.entry();
+        return new LabelText(
+                run.id() + "  " + layer.label(),
+                contents.toString(),
+                hazards(MixtureStatements.of(grams, run.hazards())),
+                "Made on: "
+                        + entry.flatMap(Layer::madeOn)
+                                .or(() -> run.tally().run().date())
+                                .map(LocalDate::toString)
+                                .orElse(TO_FILL)
+                        + "    pH: "
+                        + entry.flatMap(l -> l.pH().entered())
+                                .map(e -> e.asTyped())
+                                .orElse("______"),
+                "Owner: "
+                        + (run.tally().run().chemist().isBlank()
+                                ? TO_FILL
+                                : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+    }
+
+    /** The components in parts of a hundred, the largest first; what is left is counted. */
+    private static String parts(Map<String, Double> grams, ReadableNumbers numbers) {
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        StringJoiner text = new StringJoiner(", ", "about ", "");
+        grams.entrySet().stream()
+                .limit(NAMED)
+                .forEach(e ->
+                        text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
+        return grams.size() > NAMED ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+    }
+
+    private static String hazards(List<String> phrases) {
+        return phrases.isEmpty()
+                ? "Hazards: " + TO_FILL + TO_FILL + " Own compounds: as assessed by the group."
+                : String.join(" ", phrases)
+                        + " Own compounds: as assessed by the group. More in the safety data sheets.";
+    }
+
+    /** A label for each container. */
+    public static List<LabelText> ofContainers(Review review, ReadableNumbers numbers) {
+        List<HazardNote> notes = review.runs().stream()
+                .flatMap(r -> r.hazards().stream())
+                .filter(HazardNote::ofMaterial)
+                .distinct()
+                .toList();
+        List<LabelText> labels = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            labels.add(of(container, notes, review.book().limits().text(Limit.GROUP), numbers));
+        }
+        return labels;
+    }
+
+    private static LabelText of(
+            ContainerReview container, List<HazardNote> notes, String group, ReadableNumbers numbers) {
+        Container entry = container.tally().container();
+        ContainerState now = container.tally().now();
+        StringJoiner contents = new StringJoiner(", ", entry.wasteStream() + ": ", "");
+        now.composition(java.util.OptionalDouble.empty())
+                .forEach(p -> contents.add(p.substance() + " " + numbers.fixed(p.massPercent(), 1) + "\u00A0%"));
+        String place = (entry.location() + " " + entry.contact()).strip();
+        return new LabelText(
+                entry.id(),
+                now.totalGrams() > 0 ? contents.toString() : entry.wasteStream() + "; contents: " + TO_FILL,
+                hazards(MixtureStatements.of(now.grams(), notes)),
+                "Opened: " + entry.opened().map(LocalDate::toString).orElse(TO_FILL) + "    Local code: " + TO_FILL,
+                (group.isBlank() ? "Producer: " + TO_FILL : "Producer: " + group)
+                        + (place.isEmpty() ? "    Place: " + TO_FILL : "    " + place));
+    }
+}

@@ -1,0 +1,314 @@
+package workuptally.report.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field;
+import workuptally.model.Transfer;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.waste.SolventUse;
+import workuptally.tally.waste.WasteLine;
+
+/**
+ * The ledgers of one book, one fact a row, each row with its book and what it belongs to, so that the files of many books can be put one
+ * under the other and summed.
+ */
+public final class Ledgers {
+    /** Names of the ledgers in the order of {@link #of}. */
+    public static final List<String> NAMES =
+            List.of("yields", "layers", "solvents", "waste", "containers", "transfers");
+
+    private final Review review;
+    private final double coverageFactor;
+
+    private Ledgers(Review review) {
+        this.review = review;
+        this.coverageFactor = review.period().coverageFactor();
+    }
+
+    /** The ledgers by their names, in order. */
+    public static Map<String, TableView> of(Review review) {
+        Ledgers ledgers = new Ledgers(review);
+        Map<String, TableView> all = new LinkedHashMap<>();
+        all.put("yields", ledgers.yields());
+        all.put("layers", ledgers.layers());
+        all.put("solvents", ledgers.solvents());
+        all.put("waste", ledgers.waste());
+        all.put("containers", ledgers.containers());
+        all.put("transfers", ledgers.transfers());
+        return all;
+    }
+
+    /** Columns that every ledger of runs begins with. */
+    static List<Column> runColumns() {
+        return new ArrayList<>(List.of(Column.text("Book", 24), Column.text("Date", 12), Column.text("Run", 14)));
+    }
+
+    private static List<Column> columns(Column... more) {
+        List<Column> columns = runColumns();
+        columns.addAll(List.of(more));
+        return columns;
+    }
+
+    private List<Cell> head(RunReview run) {
+        return new ArrayList<>(List.of(
+                Cell.of(review.book().name()),
+                Cell.of(run.tally().run().date().map(LocalDate::toString).orElse("")),
+                Cell.of(run.id())));
+    }
+
+    private static TableView.Row row(List<Cell> head, List<Cell> more) {
+        List<Cell> cells = new ArrayList<>(head);
+        cells.addAll(more);
+        return new TableView.Row(cells, Optional.empty());
+    }
+
+    private static Cell value(Optional<MeasuredValue> value) {
+        return value.map(v -> Cell.of(v.value())).orElseGet(() -> new Cell.Missing(""));
+    }
+
+    private TableView yields() {
+        return TableView.of(
+                "Yields",
+                "",
+                columns(
+                        Column.text("Product", 28),
+                        Column.text("Stage", 10),
+                        Column.text("Lots", 14),
+                        Column.number("Theory", "g", 3),
+                        Column.number("Found", "g", 3),
+                        Column.number("Yield", "%", 1),
+                        Column.number("U", "%", 1),
+                        Column.text("Percent of", 10),
+                        Column.text("Basis", 20),
+                        Column.text("Upper bound", 10)),
+                review.runs(),
+                run -> run.tally().yields().stream().map(y -> row(head(run), found(run, y))));
+    }
+
+    private List<Cell> found(RunReview run, ProductYield found) {
+        Optional<MeasuredValue> theory = run.tally().theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().name().equals(found.product().name()))
+                .map(Theory.ProductTheory::massGrams)
+                .findFirst();
+        return List.of(
+                Cell.of(found.product().name()),
+                Cell.of(Words.of(found.stage())),
+                Cell.of(String.join(" + ", found.lots())),
+                value(theory),
+                Cell.of(found.massGrams().value()),
+                Cell.of(found.percent().value()),
+                Cell.of(found.percent().expandedUncertainty(coverageFactor)),
+                Cell.of(Words.of(found.percentOf())),
+                Cell.of(found.basis().word()),
+                Words.yesNo(found.basis().isUpperBound()));
+    }
+
+    private TableView layers() {
+        return TableView.of(
+                "Layers",
+                "",
+                columns(
+                        Column.text("Layer", 14),
+                        Column.text("Phase", 14),
+                        Column.text("Ends here", 10),
+                        Column.text("Status", 12),
+                        Column.number("Mass", "g", 2),
+                        Column.number("Volume", "mL", 1),
+                        Column.text("Substance", 28),
+                        Column.text("Known as", 12),
+                        Column.number("Holds", "g", 3),
+                        Column.number("At most", "g", 3),
+                        Column.number("Share", "%", 2),
+                        Column.text("Outcome", 18)),
+                review.runs(),
+                run -> run.tally().layers().stream().flatMap(layer -> layer(run, layer)));
+    }
+
+    /** A row for each substance; a layer of which none is known has one row. Mass and volume stand in the first one only. */
+    private Stream<TableView.Row> layer(RunReview run, LayerTally layer) {
+        List<Optional<Content>> contents =
+                new ArrayList<>(layer.contents().stream().map(Optional::of).toList());
+        if (contents.isEmpty()) {
+            contents.add(Optional.empty());
+        }
+        List<TableView.Row> rows = new ArrayList<>();
+        for (Optional<Content> content : contents) {
+            boolean first = rows.isEmpty();
+            rows.add(row(
+                    head(run),
+                    List.of(
+                            Cell.of(layer.label()),
+                            Cell.of(layer.phase().map(p -> p.word()).orElse("")),
+                            Words.yesNo(layer.terminal()),
+                            Cell.of(layer.entry()
+                                    .flatMap(l -> l.status())
+                                    .map(s -> s.word())
+                                    .orElse("")),
+                            first ? value(layer.massGrams()) : new Cell.Missing(""),
+                            first ? value(layer.volumeMillilitres()) : new Cell.Missing(""),
+                            Cell.of(content.map(Content::substance).orElse("")),
+                            Cell.of(content.map(c -> c.kind().word()).orElse("")),
+                            value(content.flatMap(Content::massGrams)),
+                            Cell.of(content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty())),
+                            Cell.of(content.map(Content::percentOf).orElse(OptionalDouble.empty())),
+                            Cell.of(run.decision(layer.label())
+                                    .map(LayerDecision::outcome)
+                                    .map(LayerDecision.Outcome::word)
+                                    .orElse("")))));
+        }
+        return rows.stream();
+    }
+
+    private TableView solvents() {
+        List<Column> columns = runColumns();
+        columns.addAll(SolventsSection.columns());
+        return TableView.of(
+                SolventsSection.TITLE,
+                SolventsSection.NOTE,
+                columns,
+                review.runs(),
+                run -> run.tally().solvents().stream().map(use -> solvent(run, use)));
+    }
+
+    private TableView.Row solvent(RunReview run, SolventUse use) {
+        return row(head(run), SolventsSection.cells(use));
+    }
+
+    private TableView waste() {
+        return TableView.of(
+                WasteSection.TITLE,
+                WasteSection.NOTE,
+                wasteColumns(),
+                review.runs(),
+                run -> run.tally().waste().stream().map(line -> row(head(run), waste(line))));
+    }
+
+    static List<Column> wasteColumns() {
+        return columns(
+                Column.text("Layer", 14),
+                Column.text("Stream key", 24),
+                Column.text("Stream", 34),
+                Column.text("Why", 50),
+                Column.number("Waste", "g", 1),
+                Column.number("Reuse or used up", "g", 1),
+                Column.text("Amount known", 8));
+    }
+
+    /** What is to be re-used or was used up has its own column, so that the plain sum of the other is the waste. */
+    static List<Cell> waste(WasteLine line) {
+        return List.of(
+                Cell.of(line.layer()),
+                Cell.of(line.stream()),
+                Cell.of(line.streamName()),
+                Cell.of(line.why()),
+                line.kept() ? Cell.of(line.massGrams()) : new Cell.Missing(""),
+                line.kept() ? new Cell.Missing("") : Cell.of(line.massGrams()),
+                Words.yesNo(line.massGrams().isPresent()));
+    }
+
+    private TableView containers() {
+        return TableView.of(
+                "Containers",
+                "",
+                List.of(
+                        Column.text("Book", 24),
+                        Column.text("Container", 14),
+                        Column.text("Stream as named", 28),
+                        Column.text("Opened", 12),
+                        Column.number("Capacity", "L", 2),
+                        Column.text("Substance", 28),
+                        Column.number("Mass", "g", 1),
+                        Column.number("Share", "%", 2)),
+                review.containers(),
+                this::container);
+    }
+
+    private Stream<TableView.Row> container(ContainerReview container) {
+        ContainerState now = container.tally().now();
+        return now.grams().entrySet().stream()
+                .map(part -> row(
+                        List.of(
+                                Cell.of(review.book().name()),
+                                Cell.of(container.id()),
+                                Cell.of(container.tally().container().wasteStream()),
+                                Cell.of(container
+                                        .tally()
+                                        .container()
+                                        .opened()
+                                        .map(LocalDate::toString)
+                                        .orElse("")),
+                                Cell.of(now.capacityLitres())),
+                        List.of(
+                                Cell.of(part.getKey()),
+                                Cell.of(part.getValue()),
+                                Cell.of(100 * part.getValue() / now.totalGrams()))));
+    }
+
+    private TableView transfers() {
+        Map<String, ProposalLine> proposals = new HashMap<>();
+        ProposalLine.of(review).forEach(line -> proposals.put(line.transfer(), line));
+        return TableView.of(
+                "Transfers",
+                "",
+                List.of(
+                        Column.text("Book", 24),
+                        Column.text("Date", 12),
+                        Column.text("Transfer", 12),
+                        Column.text("Run", 14),
+                        Column.text("Layers", 14),
+                        Column.text("Material", 20),
+                        Column.text("Container", 14),
+                        Column.number("Mass", "g", 1),
+                        Column.text("Status", 10),
+                        Column.text("By", 12),
+                        Column.text("Fits", 10),
+                        Column.text("Against it", 40)),
+                review.book().transfers(),
+                transfer -> Stream.of(transfer(transfer, Optional.ofNullable(proposals.get(transfer.id())))));
+    }
+
+    private TableView.Row transfer(Transfer transfer, Optional<ProposalLine> proposal) {
+        return row(
+                List.of(
+                        Cell.of(review.book().name()),
+                        Cell.of(transfer.date().map(LocalDate::toString).orElse("")),
+                        Cell.of(transfer.id()),
+                        Cell.of(transfer.run()),
+                        Cell.of(String.join(" + ", transfer.layers())),
+                        Cell.of(transfer.material()),
+                        Cell.of(transfer.container())),
+                List.of(
+                        mass(transfer, proposal),
+                        Cell.of(Words.of(transfer.status())),
+                        Cell.of(transfer.by()),
+                        Cell.of(proposal.map(p -> p.group().word()).orElse("")),
+                        Cell.of(proposal.map(p -> String.join("; ", p.reasons()))
+                                .orElse(""))));
+    }
+
+    private static Cell mass(Transfer transfer, Optional<ProposalLine> proposal) {
+        return transfer.massGrams()
+                .entered()
+                .map(Field.Entered::value)
+                .or(() -> proposal.map(ProposalLine::grams))
+                .map(Cell::of)
+                .orElseGet(() -> new Cell.Missing(""));
+    }
+}

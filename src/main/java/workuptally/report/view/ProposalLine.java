@@ -1,0 +1,127 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import workuptally.judgement.Review;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
+
+/**
+ * A proposed transfer and what stands against it.
+ *
+ * @param group whether it fits
+ * @param transfer id
+ * @param source run and layers, or the free material
+ * @param container container it is proposed for
+ * @param grams mass, g
+ * @param reasons what stands against it, in few words; empty where nothing does
+ * @param addition what it would bring
+ */
+public record ProposalLine(
+        Group group,
+        String transfer,
+        String source,
+        String container,
+        double grams,
+        List<String> reasons,
+        ContainerAddition addition) {
+    /** Copies the list. */
+    public ProposalLine {
+        reasons = List.copyOf(reasons);
+    }
+
+    /** What can be said of a proposal. */
+    public enum Group {
+        /** Nothing that the record knows stands against it; a person decides. */
+        FITS("fits"),
+        /** A hold or a check stands against it. */
+        ASK("ask"),
+        /** A stop stands against it. */
+        DO_NOT("do not");
+
+        private final String word;
+
+        Group(String word) {
+            this.word = word;
+        }
+
+        /** The word in reports. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** All proposals of a book: those that fit first, then those to ask about, then those that must not be made. */
+    public static List<ProposalLine> of(Review review) {
+        Map<String, List<Finding>> against = against(review);
+        List<ProposalLine> lines = new ArrayList<>();
+        for (Group group : Group.values()) {
+            for (ContainerReview container : review.containers()) {
+                for (ProposalFit fit : container.proposals()) {
+                    ProposalLine line = of(
+                            container,
+                            fit,
+                            against.getOrDefault(fit.addition().transfer().id(), List.of()));
+                    if (line.group() == group) {
+                        lines.add(line);
+                    }
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static Map<String, List<Finding>> against(Review review) {
+        Subjects transfers = Subjects.ofTransfers(review);
+        Map<String, List<Finding>> against = new HashMap<>();
+        for (Finding finding : review.findings()) {
+            if (finding.severity() != Severity.NOTE) {
+                transfers
+                        .of(finding)
+                        .ifPresent(id -> against.computeIfAbsent(id, t -> new ArrayList<>())
+                                .add(finding));
+            }
+        }
+        return against;
+    }
+
+    private static ProposalLine of(ContainerReview container, ProposalFit fit, List<Finding> against) {
+        boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
+        boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
+        Set<String> reasons = new LinkedHashSet<>();
+        against.forEach(f -> reasons.add(Words.ofCode(f)));
+        if (against.isEmpty() && !fit.fits()) {
+            reasons.add("its make-up suggests " + fit.streamName());
+        }
+        if (fit.isOver()) {
+            reasons.add("above the largest fill");
+        }
+        return new ProposalLine(
+                stop ? Group.DO_NOT : open ? Group.ASK : Group.FITS,
+                fit.addition().transfer().id(),
+                fit.addition().source(),
+                container.id(),
+                fit.addition().totalGrams(),
+                List.copyOf(reasons),
+                fit.addition());
+    }
+
+    /** A container with the proposals of that group made. */
+    static ContainerState after(ContainerReview container, List<ProposalLine> proposals, Group group) {
+        ContainerState state = container.tally().now();
+        for (ProposalLine line : proposals) {
+            if (line.group() == group && line.container().equals(container.id())) {
+                state = state.plus(line.addition());
+            }
+        }
+        return state;
+    }
+}

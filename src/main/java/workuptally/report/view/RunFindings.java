@@ -1,0 +1,69 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/**
+ * Like findings as one line.
+ *
+ * @param severity severity
+ * @param seen what was seen, of each of them
+ * @param action what to do
+ * @param places where they stand
+ */
+public record RunFindings(Severity severity, String seen, String action, String places) {
+    private static final int TOLD = 3;
+    private static final int TOLD_CHARACTERS = 200;
+    private static final int NOTES_CHARACTERS = 260;
+
+    /** Stops, holds and checks, a line for each code, the most urgent first. */
+    public static List<RunFindings> toSettle(List<Finding> findings) {
+        List<RunFindings> lines = new ArrayList<>();
+        byCode(findings.stream().filter(f -> f.severity() != Severity.NOTE).toList())
+                .values()
+                .forEach(alike -> lines.add(of(alike)));
+        return lines;
+    }
+
+    private static Map<String, List<Finding>> byCode(List<Finding> findings) {
+        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            byCode.computeIfAbsent(finding.severity().word() + Words.code(finding), c -> new ArrayList<>())
+                    .add(finding);
+        }
+        return byCode;
+    }
+
+    private static RunFindings of(List<Finding> alike) {
+        return new RunFindings(
+                alike.get(0).severity(),
+                told(alike.stream().map(Finding::seen).distinct().toList(), "; "),
+                told(alike.stream().map(Finding::action).distinct().toList(), " "),
+                told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", "));
+    }
+
+    private static String told(List<String> parts, String between) {
+        StringBuilder text = new StringBuilder(parts.get(0));
+        for (int i = 1; i < parts.size(); i++) {
+            if (i == TOLD || text.length() + parts.get(i).length() > TOLD_CHARACTERS) {
+                return text + between + (parts.size() - i) + " more like it";
+            }
+            text.append(between).append(parts.get(i));
+        }
+        return text.toString();
+    }
+
+    /** The notes folded into a line, {@code titre differs; gas expected (2)}; empty without notes. */
+    public static String notes(List<Finding> findings) {
+        List<String> words = new ArrayList<>();
+        byCode(findings.stream().filter(f -> f.severity() == Severity.NOTE).toList())
+                .values()
+                .forEach(alike ->
+                        words.add(Words.ofCode(alike.get(0)) + (alike.size() == 1 ? "" : " (" + alike.size() + ")")));
+        return Words.listed(words, "; ", NOTES_CHARACTERS, more -> more + " more");
+    }
+}

@@ -1,0 +1,99 @@
+package workuptally.report.view;
+
+import java.util.List;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.model.Severity;
+
+/**
+ * One of the four figures that a review opens with.
+ *
+ * @param label what it is
+ * @param value the figure, with its unit
+ * @param detail what stands behind it, in a few words
+ */
+public record TopFigure(String label, String value, String detail) {
+    private static final String NONE = "–";
+
+    /** The four figures of a review: what waits for a person, what is settled, what was recovered, what it cost in solvent. */
+    public static List<TopFigure> of(Review review, ReadableNumbers numbers) {
+        return List.of(needsYou(review), complete(review), recovered(review, numbers), solvent(review, numbers));
+    }
+
+    private static TopFigure needsYou(Review review) {
+        long runs = review.runs().stream().filter(TopFigure::hasStopOrHold).count();
+        long stops = count(review, Severity.STOP);
+        long holds = count(review, Severity.HOLD);
+        StringJoiner detail = new StringJoiner(", ");
+        detail.add(Words.count(stops, "stop"));
+        detail.add(Words.count(holds, "hold"));
+        return new TopFigure(
+                "Needs you today",
+                stops + holds == 0 ? "nothing" : Words.count(runs, "run"),
+                stops + holds == 0
+                        ? "no stop and no hold"
+                        : "of " + review.runs().size() + ": " + detail);
+    }
+
+    private static boolean hasStopOrHold(RunReview run) {
+        return run.has(Severity.STOP) || run.has(Severity.HOLD);
+    }
+
+    private static long count(Review review, Severity severity) {
+        return review.findings().stream().filter(f -> f.severity() == severity).count();
+    }
+
+    private static TopFigure complete(Review review) {
+        List<LayerDecision> decisions =
+                review.runs().stream().flatMap(r -> r.decisions().stream()).toList();
+        long complete = decisions.stream()
+                .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
+                .count();
+        return new TopFigure(
+                "Evidence complete",
+                decisions.isEmpty() ? NONE : Words.count(complete, "layer"),
+                decisions.isEmpty() ? "no kept layer" : "of " + decisions.size() + " kept; a person decides");
+    }
+
+    private static TopFigure recovered(Review review, ReadableNumbers numbers) {
+        double theory = 0;
+        double isolated = 0;
+        double kept = 0;
+        double all = 0;
+        for (Recovery run : Recovery.of(review)) {
+            kept += run.keptGrams();
+            all += run.theoryGrams();
+            if (run.isolatedGrams().isPresent()) {
+                isolated += run.isolatedGrams().get();
+                theory += run.theoryGrams();
+            }
+        }
+        String inLayers = all == 0
+                ? "no theory could be computed"
+                : numbers.significant(100 * isolated / Math.max(theory, 1e-9), 3) + "\u00A0% of theory; in layers "
+                        + numbers.significant(kept, 2) + "\u00A0g, " + numbers.significant(100 * kept / all, 2)
+                        + "\u00A0%";
+        if (theory == 0) {
+            return new TopFigure(
+                    "Product recovered",
+                    NONE,
+                    all == 0 ? inLayers : "no yield yet; in layers " + numbers.significant(kept, 2) + "\u00A0g");
+        }
+        return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", inLayers);
+    }
+
+    private static TopFigure solvent(Review review, ReadableNumbers numbers) {
+        PeriodTotals period = review.period();
+        if (period.solventInGrams() == 0) {
+            return new TopFigure("Solvent in", NONE, "no solvent is recorded");
+        }
+        return new TopFigure(
+                "Solvent in",
+                numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
+                "in distillates " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, lost "
+                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%");
+    }
+}

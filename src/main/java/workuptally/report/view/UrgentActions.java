@@ -1,0 +1,310 @@
+package workuptally.report.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.bench.Reextraction;
+
+/**
+ * Finds what has to be done, joins what is alike and ranks it: what can hurt somebody first, then what stops a result, then what keeps a
+ * layer, each by the product at stake.
+ */
+final class UrgentActions {
+    private static final String HOLDS_PRODUCT = "layer-holds-product";
+    private static final String WAITS = "layer-waits";
+    private static final String RAG = "rag-not-assayed";
+    /** Codes whose stops are about people rather than about a figure. */
+    private static final Set<String> HARMFUL = Set.of(
+            "wash-too-small",
+            "funnel-overfull",
+            "gas-expected",
+            "quench-not-shown",
+            "quench-test-positive",
+            "reductant-short",
+            "oxidant-quench");
+
+    private static final String MEETING = "meeting";
+    private static final int LEAST_ROOM = 34;
+
+    private final Review review;
+    private final ReadableNumbers numbers;
+
+    UrgentActions(Review review, ReadableNumbers numbers) {
+        this.review = review;
+        this.numbers = numbers;
+    }
+
+    List<UrgentAction> ranked() {
+        List<Ranked> all = new ArrayList<>();
+        transfers(all);
+        Map<String, List<Item>> alike = new LinkedHashMap<>();
+        Map<Set<String>, List<Item>> planned = new LinkedHashMap<>();
+        List<Item> product = new ArrayList<>();
+        for (RunReview run : review.runs()) {
+            ofRun(run, planned, alike, product);
+        }
+        planned.forEach((codes, items) -> all.add(planned(codes, items)));
+        if (!product.isEmpty()) {
+            all.add(product(product));
+        }
+        alike.values().forEach(items -> all.add(alike(items)));
+        book(all);
+        return all.stream()
+                .sorted(Comparator.comparingInt(Ranked::rank)
+                        .thenComparing(Comparator.comparingDouble(Ranked::grams).reversed()))
+                .map(Ranked::action)
+                .toList();
+    }
+
+    private void ofRun(
+            RunReview run, Map<Set<String>, List<Item>> planned, Map<String, List<Item>> alike, List<Item> product) {
+        List<Finding> urgent = urgent(run);
+        if (urgent.isEmpty()) {
+            return;
+        }
+        Subjects subjects = Subjects.of(run.tally().run());
+        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
+        urgent.forEach(f ->
+                byCode.computeIfAbsent(Words.code(f), c -> new ArrayList<>()).add(f));
+        if (run.tally().run().status() == Run.Status.PLANNED) {
+            planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
+                    .add(new Item(run, urgent, subjects.of(urgent)));
+            return;
+        }
+        byCode.forEach((code, findings) -> {
+            Item item = new Item(run, findings, subjects.of(findings));
+            if (code.equals(HOLDS_PRODUCT)) {
+                product.add(item);
+            } else {
+                alike.computeIfAbsent(code, c -> new ArrayList<>()).add(item);
+            }
+        });
+    }
+
+    /** Stops and holds of a run without those that follow from others of it. */
+    private static List<Finding> urgent(RunReview run) {
+        boolean stop = run.has(Severity.STOP);
+        Set<String> codes = new LinkedHashSet<>();
+        run.findings().forEach(f -> codes.add(Words.code(f)));
+        return run.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD && !stop)
+                .filter(f -> !(Words.code(f).equals(HOLDS_PRODUCT) && codes.contains(RAG)))
+                .filter(f -> !(Words.code(f).equals(WAITS) && (codes.contains(RAG) || codes.contains(HOLDS_PRODUCT))))
+                .toList();
+    }
+
+    private static boolean isHarmful(String code) {
+        return HARMFUL.contains(code) || code.startsWith(MEETING);
+    }
+
+    /** Planned runs that ask for the same before they start, on one line. */
+    private static Ranked planned(Set<String> codes, List<Item> items) {
+        List<String> parts = codes.stream().map(UrgentActions::words).toList();
+        String about = items.size() == 1 ? " (" + String.join(", ", items.get(0).subjects()) + ")" : "";
+        String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
+                + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
+                + about;
+        UrgentAction action = new UrgentAction(
+                items.get(0).findings().get(0).severity(), where(items), runs(items), text, OptionalDouble.empty());
+        return new Ranked(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, 0, action);
+    }
+
+    private static String words(String code) {
+        return code.replace('-', ' ');
+    }
+
+    /** One line for all layers on hold because of what they hold: where it is, and what a further extraction would bring back. */
+    private Ranked product(List<Item> items) {
+        List<Item> sorted = items.stream()
+                .sorted(Comparator.comparingDouble(Item::grams).reversed())
+                .toList();
+        List<String> parts = new ArrayList<>();
+        double gain = 0;
+        double grams = 0;
+        for (Item item : sorted) {
+            parts.add((items.size() == 1 ? "" : item.run().id() + "\u00A0")
+                    + String.join(", ", item.subjects())
+                    + (items.size() == 1 ? "" : "\u00A0" + numbers.significant(item.grams(), 2) + "\u00A0g"));
+            grams += item.grams();
+            for (String layer : item.subjects()) {
+                gain += item.run().tally().evidence().bestGain(layer).stream()
+                        .mapToDouble(Reextraction::gainGrams)
+                        .sum();
+            }
+        }
+        String recover = gain > 0
+                ? "; one more extraction brings " + numbers.significant(gain, 2) + "\u00A0g"
+                : "; recover it, or say why not";
+        String text = "Keep "
+                + Words.listed(
+                        parts,
+                        ", ",
+                        UrgentAction.MOST_CHARACTERS - 5 - recover.length(),
+                        more -> Words.count(more, "more run"))
+                + recover;
+        return new Ranked(
+                3, grams, new UrgentAction(Severity.HOLD, where(sorted), runs(sorted), text, OptionalDouble.of(grams)));
+    }
+
+    private static String where(List<Item> items) {
+        return items.size() == 1 ? items.get(0).run().id() : items.size() + " runs";
+    }
+
+    private static List<String> runs(List<Item> items) {
+        return items.stream().map(i -> i.run().id()).toList();
+    }
+
+    private Ranked alike(List<Item> items) {
+        List<Item> sorted = items.stream()
+                .sorted(Comparator.comparingDouble(Item::grams).reversed())
+                .toList();
+        Finding first = sorted.get(0).findings().get(0);
+        List<String> about = sorted.stream()
+                .map(i -> (items.size() == 1 ? "" : i.run().id() + "\u00A0") + String.join(", ", i.subjects()))
+                .map(String::strip)
+                .filter(s -> !s.isEmpty())
+                .toList();
+        double grams = sorted.stream().mapToDouble(Item::grams).sum();
+        int rank = first.severity() == Severity.STOP
+                ? isHarmful(Words.code(first)) ? 0 : 2
+                : isHarmful(Words.code(first)) ? 1 : 3;
+        return new Ranked(
+                rank,
+                grams,
+                new UrgentAction(
+                        first.severity(),
+                        where(sorted),
+                        runs(sorted),
+                        text(first, about),
+                        grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()));
+    }
+
+    private static String text(Finding finding, List<String> about) {
+        String frame = ShortRemedies.of(Words.code(finding)).orElseGet(() -> sentence(finding) + ": %s");
+        int room = Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
+        String subject =
+                about.isEmpty() ? finding.place().inWords() : Words.listed(about, ", ", room, more -> more + " more");
+        return frame.replace("%s", subject);
+    }
+
+    /** A finding without a line of its own: its code as words. */
+    private static String sentence(Finding finding) {
+        String words = Words.ofCode(finding);
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** Proposed transfers that should not be made or should wait, on one line. */
+    private void transfers(List<Ranked> all) {
+        Subjects subjects = Subjects.ofTransfers(review);
+        Set<String> stopped = new LinkedHashSet<>();
+        Set<String> held = new LinkedHashSet<>();
+        for (Finding finding : review.findings()) {
+            if (finding.run().isEmpty() && finding.severity() == Severity.STOP) {
+                subjects.of(finding).ifPresent(stopped::add);
+            } else if (finding.run().isEmpty() && finding.severity() == Severity.HOLD) {
+                subjects.of(finding).filter(t -> !stopped.contains(t)).ifPresent(held::add);
+            }
+        }
+        if (stopped.isEmpty() && held.isEmpty()) {
+            return;
+        }
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped);
+        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held);
+        all.add(new Ranked(
+                stopped.isEmpty() ? 1 : 0,
+                Double.MAX_VALUE,
+                new UrgentAction(
+                        stopped.isEmpty() ? Severity.HOLD : Severity.STOP,
+                        "transfers",
+                        List.of(),
+                        none + wait + ": see the account for safety staff",
+                        OptionalDouble.empty())));
+    }
+
+    private static String ids(Set<String> ids) {
+        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
+    }
+
+    /** Stops and holds about the book itself: lines of tables that belong to no run. */
+    private void book(List<Ranked> all) {
+        Subjects transfers = Subjects.ofTransfers(review);
+        Set<String> runs = new LinkedHashSet<>();
+        review.runs().forEach(r -> runs.add(r.id()));
+        for (Finding finding : review.findings()) {
+            boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
+            if (urgent && !runs.contains(finding.run()) && transfers.of(finding).isEmpty()) {
+                String where = finding.run().isEmpty() ? "the book" : finding.run();
+                all.add(new Ranked(
+                        isHarmful(Words.code(finding)) ? 0 : 2,
+                        0,
+                        new UrgentAction(
+                                finding.severity(),
+                                where,
+                                List.of(),
+                                text(finding, List.of(finding.place().inWords())),
+                                OptionalDouble.empty())));
+            }
+        }
+    }
+
+    /**
+     * Findings of one code in one run.
+     *
+     * @param run run
+     * @param findings findings
+     * @param subjects what they are about
+     */
+    private record Item(RunReview run, List<Finding> findings, List<String> subjects) {
+        /** With a stop the whole of the product is at stake, else the most that the layers may hold, g. */
+        double grams() {
+            return run.has(Severity.STOP) ? theory() : most();
+        }
+
+        private double theory() {
+            return run.tally().theory().stream()
+                    .flatMap(t -> t.products().stream())
+                    .filter(p -> p.product().wanted())
+                    .mapToDouble(p -> p.massGrams().value())
+                    .max()
+                    .orElse(0);
+        }
+
+        private double most() {
+            double sum = 0;
+            for (LayerDecision decision : run.decisions()) {
+                if (subjects.contains(decision.layer())) {
+                    sum += decision.atMost()
+                            .filter(m -> run.tally()
+                                    .run()
+                                    .product(m.product())
+                                    .filter(Product::wanted)
+                                    .isPresent())
+                            .map(LayerDecision.AtMost::grams)
+                            .orElse(0.0);
+                }
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * An action with what it is ranked by.
+     *
+     * @param rank 0 harm, 1 possible harm, 2 a stop, 3 a hold
+     * @param grams product at stake, g
+     * @param action the action
+     */
+    private record Ranked(int rank, double grams, UrgentAction action) {}
+}

@@ -1,0 +1,117 @@
+package workuptally.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.core.VeraPDFException;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import workuptally.judgement.Review;
+import workuptally.judgement.SafetyWording;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.hazards.MixtureStatements;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.report.view.LabelText;
+import workuptally.report.view.ProposalLine;
+import workuptally.report.view.ReadableNumbers;
+
+/** The account for safety staff, and the labels. */
+class SafetyReportTest {
+    private static byte[] safety(Review review, PdfOptions.Paper paper) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SafetyReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.COMMA, Optional.empty()), out);
+        return out.toByteArray();
+    }
+
+    private static byte[] labels(Review review, PdfOptions.Paper paper) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        LabelReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty()), out);
+        return out.toByteArray();
+    }
+
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void bothAreArchivableAccessibleAndTidy(PdfOptions.Paper paper) throws IOException, VeraPDFException {
+        for (Review review : List.of(InventedReviews.demoWeek(), InventedReviews.empty(), InventedReviews.ofRuns(12))) {
+            for (byte[] pdf : List.of(safety(review, paper), labels(review, paper))) {
+                assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFA_3_A));
+                assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
+                PdfReportTest.assertTidy(pdf, paper);
+            }
+        }
+    }
+
+    @Test
+    void everyContainerHazardAndTransferIsInTheAccount() throws IOException {
+        Review week = InventedReviews.demoWeek();
+        String text = PdfText.dense(safety(week, PdfOptions.Paper.A4));
+        assertTrue(text.contains(PdfText.dense(SafetyWording.DEFERS)));
+        assertTrue(text.contains(PdfText.dense(SafetyWording.WASTE_DETERMINATION)));
+        for (ContainerReview container : week.containers()) {
+            assertTrue(text.contains("Container" + container.id() + ","), container.id());
+        }
+        week.runs().stream()
+                .flatMap(r -> r.hazards().stream())
+                .forEach(n -> assertTrue(text.contains(PdfText.dense(n.caution())), n.subject()));
+        week.book().transfers().forEach(t -> assertTrue(text.contains(PdfText.dense(t.id())), t.id()));
+    }
+
+    @Test
+    void noProposalWithAStopOrHoldCountsAmongThoseThatFit() throws IOException {
+        Review week = InventedReviews.demoWeek();
+        List<ProposalLine> lines = ProposalLine.of(week);
+        for (ProposalLine line : lines) {
+            boolean urgent = week.findings().stream()
+                    .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
+                    .map(Finding::seen)
+                    .anyMatch(seen -> seen.startsWith(line.transfer() + ": "));
+            assertEquals(urgent, line.group() != ProposalLine.Group.FITS && urgent, line.transfer());
+        }
+        assertTrue(lines.stream().anyMatch(l -> l.group() == ProposalLine.Group.FITS));
+        assertTrue(lines.stream().anyMatch(l -> l.group() == ProposalLine.Group.DO_NOT));
+    }
+
+    /** A wash with a few per cent of a solvent is no highly flammable liquid; the organic layer of the same run is. */
+    @Test
+    void labelBearsTheHazardsOfWhatTheLayerHolds() throws IOException {
+        List<LabelText> labels = LabelText.ofLayers(InventedReviews.demoWeek(), new ReadableNumbers('.'));
+        LabelText wash = labels.stream()
+                .filter(l -> l.name().equals("R26-042  A2"))
+                .findFirst()
+                .orElseThrow();
+        LabelText organic = labels.stream()
+                .filter(l -> l.name().equals("R26-042  O0"))
+                .findFirst()
+                .orElseThrow();
+        assertFalse(wash.hazards().contains("Highly flammable"), wash.hazards());
+        assertTrue(wash.hazards().contains("flammable vapour"), wash.hazards());
+        assertTrue(organic.hazards().contains("Highly flammable"), organic.hazards());
+    }
+
+    @Test
+    void graverStatementTakesTheMilderOfItsKindAway() {
+        HazardNote solvent = new HazardNote(
+                "ether", List.of("H224 Extremely flammable.", "H302 Harmful if swallowed."), "", "", true);
+        HazardNote other = new HazardNote("spirit", List.of("H225 Highly flammable."), "", "", true);
+        Map<String, Double> grams = new LinkedHashMap<>();
+        grams.put("ether", 50.0);
+        grams.put("spirit", 40.0);
+        grams.put("water", 10.0);
+        assertEquals(
+                List.of("Extremely flammable.", "Harmful if swallowed."),
+                MixtureStatements.of(grams, List.of(solvent, other)));
+        grams.put("water", 5000.0);
+        assertEquals(List.of(), MixtureStatements.of(grams, List.of(solvent, other)), "below 1 % of each");
+    }
+}
