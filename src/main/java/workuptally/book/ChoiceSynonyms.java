@@ -88,6 +88,7 @@ final class ChoiceSynonyms {
         add(Layer.Position.UPPER, "top");
         add(Layer.Position.LOWER, "bottom");
         add(Layer.Status.KEPT, "keep", "stored", "retained");
+        add(Layer.Status.LOST, "spilled", "spilt");
         add(Lot.Stage.CRUDE, "crude product", "raw", "wet", "wet cake");
         add(Lot.Stage.CROP, "first crop", "second crop", "third crop", "1st crop", "2nd crop", "3rd crop");
         add(Lot.Stage.CROP, "crop 1", "crop 2", "crop 3");

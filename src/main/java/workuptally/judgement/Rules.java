@@ -59,6 +59,7 @@ import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotShown;
+import workuptally.judgement.rules.quench.StepAmountMissing;
 import workuptally.judgement.rules.quench.WashTooSmall;
 import workuptally.judgement.rules.series.CopiedData;
 import workuptally.judgement.rules.series.RecordCorrected;
@@ -81,6 +82,7 @@ public final class Rules {
                 new RagNotAssayed(),
                 new FunnelTooFull(),
                 new WashTooSmall(),
+                new StepAmountMissing(),
                 new ExtractionUndivided(),
                 new QuenchNotShown(substances),
                 new OxidantQuench(substances),

@@ -44,6 +44,12 @@ record LayerEvidence(
                 .toList();
     }
 
+    /** True for a content that was looked for or is bounded; what nobody looked for beside another product is asked for by R8. */
+    static boolean isBounded(Content content) {
+        return content.kind() != Content.Kind.UNKNOWN
+                && content.upperBoundGrams().isPresent();
+    }
+
     /** Theory of a product, g. */
     static Optional<Double> theoryGrams(RunTally run, String product) {
         return run.theory()

@@ -159,6 +159,9 @@ final class RunJson {
         json.number("percent", closure.percent().value());
         json.number("expandedUncertaintyPercent", closure.expandedUncertaintyPercent());
         json.text("verdict", closure.verdict().word());
+        if (!closure.because().isEmpty()) {
+            json.text("because", closure.because());
+        }
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());
         json.number("unaccountedGrams", closure.unaccountedGrams());

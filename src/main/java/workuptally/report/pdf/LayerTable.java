@@ -152,7 +152,11 @@ final class LayerTable {
                 held ? cells.value(content.massGrams()) : TableCell.of("–"),
                 held ? cells.uncertainty(content.massGrams()) : TableCell.of(""),
                 significant(content.percentOf(), SHARE_DIGITS),
-                significant(content.upperBoundGrams(), MOST_DIGITS));
+                most(content.upperBoundGrams()));
+    }
+
+    private TableCell most(OptionalDouble bound) {
+        return TableCell.of(bound.isPresent() ? look.figures().most(bound.getAsDouble(), MOST_DIGITS) : "–");
     }
 
     private TableCell significant(OptionalDouble value, int digits) {

@@ -61,7 +61,7 @@ class SumOfLayersTest {
         // 10 % of 0.10 g and of 0.10 g: u = 0.014142 g; 0.20 + 1.645 × 0.014142 = 0.223264 g, not 0.2329 g.
         SumOfLayers sums = of("10", "0.10", "0.10");
         assertEquals(0.223264, sum(sums).restGrams(), 1e-5);
-        assertEquals(0.20, sum(sums).allGrams(), 1e-9);
+        assertEquals(0.223264, sum(sums).allGrams(), 1e-5);
     }
 
     @Test
@@ -83,6 +83,21 @@ class SumOfLayersTest {
                 .orElseThrow();
         assertTrue(each >= 1.0);
         assertEquals(each, sum(SumOfLayers.of(tally, book.limits())).allGrams(), 1e-9);
+    }
+
+    @Test
+    void layerWithoutAnAssayIsNotSetApartSoThatAnotherPasses() {
+        // 0.25 + 0.20 = 0.45 g holds A1. Without its assay A2 may hold as much as A1, and A1 stays held.
+        assertTrue(sums("0.25", "0.20").isSetApart("A1"));
+        assertTrue(sums("0.25", "").isSetApart("A1"));
+        // 0.15 + 0.15 g fits, whatever more there may be in A2.
+        assertFalse(sums("0.15", "").isSetApart("A1"));
+    }
+
+    @Test
+    void nonDetectMayHoldAsMuchAsALayerThatIsSetApart() {
+        // A1 is held, but A2 <0.25 g beside as much of A1 is 0.50 g.
+        assertTrue(sums("0.30", "<0.25").isSetApart("A2"));
     }
 
     @Test
