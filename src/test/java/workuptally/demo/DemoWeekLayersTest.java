@@ -74,6 +74,15 @@ class DemoWeekLayersTest {
     }
 
     @Test
+    void otherProductsAreAskedForWithWhatTheRunLacksOfThem() {
+        assertEquals(
+                "missing: assay of A3 for benzoic acid, of which at most 2.7 % of theory is unaccounted for, and benzocaine, of which at"
+                        + " most 3.5 % of theory is unaccounted for; limit 2.0 %",
+                run("R26-041").decision("A3").orElseThrow().reason());
+        assertTrue(run("R26-052").decision("A2").orElseThrow().reason().contains("4-chlorobenzoic acid"));
+    }
+
+    @Test
     void onceTheMolarMassIsCorrectedNothingElseHoldsItsLayers() {
         for (LayerDecision decision : run("R26-044").decisions()) {
             List<String> notMet = decision.conditions().stream()

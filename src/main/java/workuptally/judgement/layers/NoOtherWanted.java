@@ -2,7 +2,6 @@ package workuptally.judgement.layers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
@@ -23,6 +22,7 @@ final class NoOtherWanted implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
+        List<String> asked = new ArrayList<>();
         List<String> elsewhere = new ArrayList<>();
         List<String> unassayed = new ArrayList<>();
         for (Product product : evidence.run().run().products()) {
@@ -38,15 +38,16 @@ final class NoOtherWanted implements LayerCondition {
                 return missing(assay + ", of which nothing bounds what is here");
             }
             if (most.get() > limit || !isBalanced(evidence, product, limit)) {
-                return missing(String.format(
-                        Locale.ROOT,
-                        "%s, of which at most %s %% of theory is unaccounted for, limit %s %%",
-                        assay,
-                        Figures.atMost(most.get(), 2),
-                        Figures.of(limit, 2)));
+                asked.add(product.name() + ", of which at most " + Figures.atMost(most.get(), 2)
+                        + " % of theory is unaccounted for");
+                continue;
             }
             elsewhere.add(product.name());
             unassayed.add(assay);
+        }
+        if (!asked.isEmpty()) {
+            return missing("assay of " + evidence.layer().label() + " for " + String.join(", and ", asked) + "; limit "
+                    + Figures.of(limit, 2) + " %");
         }
         List<String> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()
