@@ -22,6 +22,9 @@ final class MatchedHeadings {
     /** A number with one point that no comma follows, or with commas between its thousands. */
     private static final Pattern DECIMAL_POINT = Pattern.compile("[^.]*\\d\\.\\d[^,.]*|.*,.*,.*");
 
+    /** Column of what stands in no cell of a list but holds for all its rows. */
+    private static final int NO_COLUMN = -1;
+
     private final RawRow headingRow;
     private final RawTable raw;
     private final HeadingAliases aliases;
@@ -30,11 +33,16 @@ final class MatchedHeadings {
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
-    private MatchedHeadings(RawTable raw, HeadingAliases aliases, Candidate candidate, FindingLog log) {
+    private final Map<String, String> constants;
+
+    private MatchedHeadings(
+            RawTable raw, HeadingAliases aliases, Candidate candidate, Map<String, String> constants, FindingLog log) {
         this.headingRow = candidate.row();
         this.raw = raw;
         this.aliases = aliases;
+        this.constants = Map.copyOf(constants);
         Map<String, Integer> columns = new HashMap<>();
+        constants.keySet().forEach(heading -> columns.put(heading, NO_COLUMN));
         candidate
                 .first()
                 .forEach((column, typed) ->
@@ -95,7 +103,70 @@ final class MatchedHeadings {
                 break;
             }
         }
-        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, aliases, best, log));
+        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, aliases, best, Map.of(), log));
+    }
+
+    /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
+    static MatchedHeadings ofList(
+            RawTable raw, OwnListFeed feed, OwnListHeader header, HeadingAliases aliases, FindingLog log) {
+        Candidate candidate = new Candidate(header.lastRow(), new LinkedHashMap<>(), new LinkedHashMap<>());
+        feed.columns().forEach((column, names) -> {
+            Optional<OwnListHeader.Heading> own = header.heading(names.get(0));
+            if (own.isPresent()) {
+                String unit = Optional.ofNullable(feed.units().get(column))
+                        .or(() -> OwnHeadingUnit.of(own.get().text()).map(OwnHeadingUnit::text))
+                        .orElse("");
+                candidate.add(
+                        column,
+                        new Typed(
+                                RawCell.text(own.get().column(), own.get().key()),
+                                unit.isEmpty() ? column.heading() : column.heading() + " (" + unit + ")"));
+            } else {
+                log.add(
+                        "list-heading-missing",
+                        column.need().severity(),
+                        "",
+                        new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),
+                        "the headings file names '" + names.get(0) + "' for " + column.heading() + " of "
+                                + feed.table().name() + ", which the list lacks",
+                        "a heading of the list",
+                        "Correct the name in the headings file or in the list and run again; until then it counts as"
+                                + " blank.");
+            }
+        });
+        Map<String, String> constants = new LinkedHashMap<>();
+        feed.constants().forEach((column, text) -> constants.put(column.heading(), text));
+        MatchedHeadings matched = new MatchedHeadings(raw, aliases, candidate, constants, log);
+        candidate.first().forEach((column, typed) -> matched.requireUnit(column, typed, log));
+        return matched;
+    }
+
+    /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */
+    private void requireUnit(Column column, Typed typed, FindingLog log) {
+        boolean sized = column.unit()
+                .map(Unit::quantity)
+                .filter(q -> q == Quantity.MASS || q == Quantity.VOLUME || q == Quantity.AMOUNT)
+                .isPresent();
+        if (!sized || units.containsKey(column.heading()) || withoutReadableUnit.contains(column.heading())) {
+            return;
+        }
+        boolean bare = raw.rows().stream()
+                .filter(row -> row.row() > headingRow.row())
+                .flatMap(row -> row.cell(typed.cell().column()).stream())
+                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number number
+                        && number.unit().isEmpty());
+        if (bare) {
+            withoutReadableUnit.add(column.heading());
+            log.add(
+                    "unit-missing",
+                    column.need().severity(),
+                    "",
+                    cellPlace(typed.cell()),
+                    "read the heading '" + typed.cell().text() + "' without a unit over numbers without one",
+                    "a unit for " + column.expected(),
+                    "Write the unit in the headings file, such as \"" + column.heading() + " (mg)\", and run again; the"
+                            + " numbers of this column were not used.");
+        }
     }
 
     private static Optional<Column> columnOf(Table table, String heading) {
@@ -204,7 +275,18 @@ final class MatchedHeadings {
 
     Optional<RawCell> cell(RawRow row, String heading) {
         Integer column = place.columns().get(heading);
-        return column == null ? Optional.empty() : row.cell(column);
+        if (column == null) {
+            return Optional.empty();
+        }
+        return column == NO_COLUMN
+                ? Optional.of(RawCell.text(
+                        NO_COLUMN, constants.get(heading).replace(OwnListFeed.ROW_NUMBER, String.valueOf(row.row()))))
+                : row.cell(column);
+    }
+
+    /** False for what holds for all rows and for a heading that the table lacks. */
+    boolean isColumn(String heading) {
+        return place.columns().getOrDefault(heading, NO_COLUMN) != NO_COLUMN;
     }
 
     /** Unit in the heading, if it names one. */

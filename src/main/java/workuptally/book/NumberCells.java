@@ -108,7 +108,12 @@ final class NumberCells {
         }
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
         return row.entered(
-                new Field.Figure(value, number.qualifier(), decimals, CellNumber.shown(cell, number)),
+                new Field.Figure(
+                        value,
+                        number.qualifier(),
+                        decimals,
+                        CellNumber.shown(cell, number),
+                        CellNumber.showsItsDigits(cell)),
                 column.heading());
     }
 

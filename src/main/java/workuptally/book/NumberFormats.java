@@ -76,6 +76,7 @@ final class NumberFormats {
             return date(from1904);
         }
         return switch (id) {
+            case 1, 3, 5, 6, 37, 38, 41, 42 -> new ShownAs(ShownAs.Kind.PLAIN, 0, "");
             case 2, 4, 7, 8, 11, 39, 40, 43, 44 -> new ShownAs(ShownAs.Kind.PLAIN, 2, "");
             case 48 -> new ShownAs(ShownAs.Kind.PLAIN, 1, "");
             case 9 -> new ShownAs(ShownAs.Kind.PERCENT, 0, "");

@@ -40,6 +40,11 @@ final class RunParts {
         return head.id();
     }
 
+    /** True where the run's own row stands there. */
+    boolean standsAt(String sheet, int row) {
+        return head.row().row() == row && head.row().table().sheet().equals(sheet);
+    }
+
     /** Remembers how a label is spelled where it is defined. */
     void defineLabel(String label) {
         spellings.put(label, label);

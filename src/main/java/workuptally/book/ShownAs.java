@@ -22,5 +22,10 @@ record ShownAs(Kind kind, int decimals, String unitText) {
         return kind == Kind.DATE_FROM_1900 || kind == Kind.DATE_FROM_1904;
     }
 
+    /** True where the cell has no number format of its own; the format {@code 0} is one. */
+    boolean isGeneral() {
+        return this == GENERAL;
+    }
+
     static final ShownAs GENERAL = new ShownAs(Kind.PLAIN, 0, "");
 }

@@ -38,7 +38,11 @@ import workuptally.report.pdf.PeriodReport;
             "Writes period.pdf, period.json, period-solvents.csv and period-waste.csv. A book that cannot be read is listed, the others count."
         })
 final class PeriodCommand implements Callable<Integer> {
+    private static final String PDF = "period.pdf";
     private static final String JSON = "period.json";
+    private static final String SOLVENTS = "period-solvents.csv";
+    private static final String WASTE = "period-waste.csv";
+    private static final List<String> NAMES = List.of(PDF, JSON, SOLVENTS, WASTE);
 
     private final boolean interactive;
 
@@ -92,15 +96,28 @@ final class PeriodCommand implements Callable<Integer> {
             unreadable = new PeriodBooks(folder, options, ledger).add(books, progress::done);
         }
         PeriodReview review = ledger.review(Version.number());
-        List<Path> written = write(target(books), review);
+        Path target = target(books);
+        taken(books).requireFree(target, NAMES);
+        Placed written = write(target, review);
         unreadable.forEach(err::println);
         if (!quiet) {
             PeriodSummary.print(
                     review, Rounding.in(paper.locale()), spec.commandLine().getOut());
             spec.commandLine().getOut().println("Written:");
-            written.forEach(file -> spec.commandLine().getOut().println("  " + file));
+            written.files()
+                    .forEach(file -> spec.commandLine().getOut().println("  " + Failure.printable(file.toString())));
         }
+        written.keptAsideInWords().forEach(err::println);
         return (!unreadable.isEmpty() ? ExitCode.UNUSABLE : ExitCode.DONE).number();
+    }
+
+    private TakenFiles taken(List<Path> books) throws IOException {
+        TakenFiles taken = new TakenFiles();
+        for (Path book : books) {
+            taken.addInput(book);
+        }
+        options.addInputs(taken);
+        return taken;
     }
 
     /** Beside the folder where it is itself a book. */
@@ -110,9 +127,9 @@ final class PeriodCommand implements Callable<Integer> {
     }
 
     /** The PDF takes its attachment from the file just written, so that many books need no more memory. */
-    private List<Path> write(Path target, PeriodReview review) throws IOException {
-        try (StagedFiles files = new StagedFiles(target)) {
-            Path pdf = files.add("period.pdf");
+    private Placed write(Path target, PeriodReview review) throws IOException {
+        try (StagedFiles files = new StagedFiles(target, "period")) {
+            Path pdf = files.add(PDF);
             Path json = files.add(JSON);
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(json))) {
                 JsonReport.write(review, out);
@@ -120,9 +137,9 @@ final class PeriodCommand implements Callable<Integer> {
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(pdf))) {
                 PeriodReport.write(review, paper.with(Optional.of(PdfAttachment.ofFile(JSON, json))), out);
             }
-            CsvLedgers.writeSolvents(files.add("period-solvents.csv"), review);
-            CsvLedgers.writeWaste(files.add("period-waste.csv"), review);
-            return files.place();
+            CsvLedgers.writeSolvents(files.add(SOLVENTS), review);
+            CsvLedgers.writeWaste(files.add(WASTE), review);
+            return files.place(List.of());
         }
     }
 }

@@ -13,10 +13,12 @@ import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
+import workuptally.judgement.rules.balance.StatedYieldDiffers;
 import workuptally.judgement.rules.balance.TareFaults;
 import workuptally.judgement.rules.balance.WetCrude;
 import workuptally.judgement.rules.balance.YieldLimits;
 import workuptally.judgement.rules.charges.AssayOfChargeForgotten;
+import workuptally.judgement.rules.charges.BelowOneEquivalent;
 import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
@@ -26,6 +28,7 @@ import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
+import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
 import workuptally.judgement.rules.charges.TitreDiffers;
@@ -88,6 +91,7 @@ public final class Rules {
                 new OxidantQuench(substances),
                 new ClosureVerdict(),
                 new YieldLimits(),
+                new StatedYieldDiffers(),
                 new ResolutionAboveHalf(),
                 new TheoryNotComputed(),
                 new DensityForgotten(substances),
@@ -100,6 +104,8 @@ public final class Rules {
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new LimitingReagentUnclear(),
+                new BelowOneEquivalent(),
+                new StatedAmountDiffers(),
                 new CoefficientForgotten(),
                 new UnitSlip(),
                 new PlanCopied(),

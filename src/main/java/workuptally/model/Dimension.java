@@ -7,5 +7,7 @@ public enum Dimension {
     /** Volume in mL. */
     VOLUME,
     /** Amount of substance in mmol. */
-    AMOUNT
+    AMOUNT,
+    /** Moles per mole of the substrate. */
+    EQUIVALENTS
 }

@@ -28,8 +28,14 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
+     * @param digitsKnown false for a number cell without a number format, which loses its trailing zeros
      */
-    record Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
+    record Figure(double value, Qualifier qualifier, int decimals, String asTyped, boolean digitsKnown) {
+        /** A number whose digits stand as typed. */
+        public Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
+            this(value, qualifier, decimals, asTyped, true);
+        }
+
         /** Equal numbers written alike; see the contributor guide on records as keys. */
         @Override
         public boolean equals(Object other) {
@@ -37,6 +43,7 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
                     && Double.compare(value, figure.value) == 0
                     && qualifier == figure.qualifier
                     && decimals == figure.decimals
+                    && digitsKnown == figure.digitsKnown
                     && asTyped.equals(figure.asTyped);
         }
 
@@ -67,6 +74,11 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
         /** Decimals shown, see {@link Figure#decimals}. */
         public int decimals() {
             return figure.decimals;
+        }
+
+        /** Whether these are the digits that were typed, see {@link Figure#digitsKnown}. */
+        public boolean digitsKnown() {
+            return figure.digitsKnown;
         }
 
         /** The text as a reader of the book sees it. */

@@ -31,7 +31,7 @@ public record TablePlace(String file, String sheet, boolean spreadsheet, Map<Str
     }
 
     /** Letters of a column counted from 0: 0 is {@code A}, 26 is {@code AA}. */
-    static String columnLetters(int column) {
+    public static String columnLetters(int column) {
         String letters = "";
         for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
             letters = (char) ('A' + rest % 26) + letters;

@@ -50,7 +50,7 @@ class ReviewCommandTest {
             assertTrue(Files.size(folder.resolve(file)) > 0, file);
             assertTrue(call.out().contains(file), call::out);
         }
-        assertEquals(FILES.size() + before.size(), Folder.content(folder).size());
+        assertEquals(FILES.size() + before.size(), Folder.reports(folder).size());
     }
 
     @Test
@@ -68,7 +68,7 @@ class ReviewCommandTest {
         assertEquals(0, call.code(), call::err);
         assertEquals(
                 Set.of("demo-week-review.json", "demo-week-solvents.csv", "demo-week-waste.csv"),
-                Folder.content(folder).keySet());
+                Folder.reports(folder));
     }
 
     @Test
@@ -87,7 +87,7 @@ class ReviewCommandTest {
     void strictEndsWithOneWhereStopsOrHoldsWereFoundAndStillWrites() throws IOException {
         Call call = Call.of("review", DEMO, "--out", folder, "--strict");
         assertEquals(1, call.code(), call::err);
-        assertEquals(FILES, Folder.content(folder).keySet());
+        assertEquals(FILES, Folder.reports(folder));
     }
 
     @Test
@@ -101,7 +101,7 @@ class ReviewCommandTest {
         Call.of("review", DEMO, "--out", folder, "--quiet");
         Map<String, String> first = Folder.content(folder);
         Call.of("review", DEMO, "--out", folder, "--quiet");
-        assertEquals(FILES, first.keySet());
+        assertEquals(FILES, Folder.reports(folder));
         for (String file : FILES) {
             assertEquals(
                     first.get(file).hashCode(), Folder.content(folder).get(file).hashCode(), file);
@@ -134,7 +134,7 @@ class ReviewCommandTest {
         Call call = Call.of("review", folder.resolve("none.xlsx"), DEMO, "--out", folder);
         assertEquals(2, call.code());
         assertEquals(1, call.err().lines().count(), call::err);
-        assertEquals(FILES, Folder.content(folder).keySet());
+        assertEquals(FILES, Folder.reports(folder));
     }
 
     @Test

@@ -69,7 +69,12 @@ public final class Undecided {
                         && graph.givenBy(l.lot().label()).isEmpty());
         boolean becameThatLot = lotOfUnstatedOrigin
                 && layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
-        return layer.entry().isEmpty() && !becameThatLot && !run.steps().isEmpty();
+        // without a row only a drying cake is known for a solid: a place of product by the agent on it, and no layer
+        boolean dryingCake = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
+        return layer.entry().isEmpty()
+                && !becameThatLot
+                && !dryingCake
+                && !run.steps().isEmpty();
     }
 
     /**

@@ -257,6 +257,7 @@ public final class SeriesAccount {
             case MASS -> "g";
             case VOLUME -> "mL";
             case AMOUNT -> "mmol";
+            case EQUIVALENTS -> "equiv";
         };
     }
 }

@@ -89,6 +89,21 @@ public final class WasteAccount {
                                 .orElse(true)));
             }
         }
+        if (run.status() != Run.Status.PLANNED) {
+            flow.unnamedLiquors().forEach((name, portion) -> {
+                Assignment assignment = assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR);
+                lines.add(new WasteLine(
+                        name,
+                        assignment.stream(),
+                        substances
+                                .wasteStream(assignment.stream())
+                                .map(WasteStream::name)
+                                .orElse(assignment.stream()),
+                        assignment.why() + NO_AMOUNT,
+                        OptionalDouble.empty(),
+                        true));
+            });
+        }
         return lines;
     }
 

@@ -52,6 +52,20 @@ final class FindingExamples {
                 "product-form-mismatch",
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
+        add(
+                "below-one-equivalent",
+                Severity.CHECK,
+                clean().with("charges", "C4H6O3,102.09,1,6.0,g,6.012", "C4H6O3,102.09,,4.0,g,4.012"));
+        add(
+                "stated-amount-differs",
+                Severity.CHECK,
+                clean().with("charges", "Supplier lot", "Supplier lot,Amount of substance (mmol)")
+                        .with("charges", "4.661,g,99.5,,,,", "4.661,g,99.5,,,,,60"));
+        add(
+                "stated-yield-differs",
+                Severity.CHECK,
+                clean().with("isolated", "Second weighing (g),Notes", "Second weighing (g),Stated yield (%),Notes")
+                        .with("isolated", "melting point,,", "melting point,,50,"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
         add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
         add(
@@ -419,5 +433,13 @@ final class FindingExamples {
                 proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").table("limits", TODAY + "Waiting days,30,d\n"));
         add("proposal-label", Severity.NOTE, proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed"));
         add("transfer-exceeds-layer", Severity.CHECK, proposal(AQUEOUS, "T1,X1,A2,,W1,40,done"));
+        add(
+                "transfer-estimated",
+                Severity.CHECK,
+                proposal(AQUEOUS, "T1,X1,A2,,W1,,done").with("layers", "21,85.02,60.26", "21,,"));
+        add(
+                "transfer-amount-unknown",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,K1,,W1,,done").with("layers", ",,6.92", ",,"));
     }
 }
