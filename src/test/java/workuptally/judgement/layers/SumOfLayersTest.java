@@ -58,10 +58,11 @@ class SumOfLayersTest {
 
     @Test
     void uncertaintyOfTheSumIsAddedOnce() {
-        // 10 % of 0.10 g and of 0.10 g: u = 0.014142 g; 0.20 + 1.645 × 0.014142 = 0.223264 g, not 0.2329 g.
+        // 10 % of 0.10 g twice, half of each variance that of the calibration they share: u² = 0.0001 + 0.0002 g²;
+        // 0.20 + 1.645 × 0.0173205 = 0.228492 g, not 0.2329 g.
         SumOfLayers sums = of("10", "0.10", "0.10");
-        assertEquals(0.223264, sum(sums).restGrams(), 1e-5);
-        assertEquals(0.223264, sum(sums).allGrams(), 1e-5);
+        assertEquals(0.228492, sum(sums).restGrams(), 1e-5);
+        assertEquals(0.228492, sum(sums).allGrams(), 1e-5);
     }
 
     @Test
