@@ -50,6 +50,17 @@ public final class BookReader {
     }
 
     /**
+     * True where the headings file says how lists of the laboratory's own are read; then a CSV file alone can be a book.
+     *
+     * @throws UnreadableBookException if it is no headings file
+     * @throws IOException if it cannot be accessed
+     */
+    public boolean readsLists() throws UnreadableBookException, IOException {
+        return options.headingsFile().isPresent()
+                && !HeadingsFile.read(options.headingsFile().get()).lists().isEmpty();
+    }
+
+    /**
      * Checks that the files of a book still hold what was read.
      *
      * @param book workbook file, or folder of CSV files

@@ -33,6 +33,7 @@ final class ChoiceSynonyms {
         add(Charge.Role.ADDITIVE, "ligand", "other", "internal standard", "drying agent");
         add(Charge.Role.SOLVENT, "co solvent", "reaction solvent");
         add(Run.Status.ISOLATED, "done", "finished", "complete", "completed");
+        add(Run.Status.FAILED, "given up", "abandoned");
         add(Run.Status.IN_WORKUP, "ongoing", "in progress", "running");
         add(Run.Status.PLANNED, "plan", "to do");
         add(Assay.Method.HPLC, "UPLC", "UHPLC", "LC", "LCMS", "HPLC-UV");

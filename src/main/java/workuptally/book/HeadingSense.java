@@ -23,6 +23,6 @@ record HeadingSense(String subject, int number, String quantity, Optional<Unit> 
     String inWords() {
         String what = quantity.isEmpty() ? "name" : quantity;
         String whom = subject + (number > 1 ? " " + number : "");
-        return subject.isEmpty() || subject.equals("run") ? what : what + " of the " + whom;
+        return subject.isEmpty() ? what : what + " of the " + whom;
     }
 }

@@ -70,7 +70,9 @@ public record HeadingsProposal(String json, List<OfList> lists) {
         Map<List<String>, List<String>> sheets = new LinkedHashMap<>();
         try (OpenBook book = OpenBook.of(list, HeadingAliases.NONE, true, caps)) {
             for (String name : book.tables().names()) {
-                Optional<RawTable> raw = book.tables().sheet(withoutEnding(name), new FindingLog());
+                Optional<RawTable> raw = book.tables()
+                        .sheet(withoutEnding(name), new FindingLog())
+                        .filter(table -> !isOfTheForm(table));
                 Optional<OwnListReading> reading = raw.flatMap(table -> best(table, words));
                 if (reading.isPresent()) {
                     List<String> key = key(reading.get());
@@ -81,7 +83,8 @@ public record HeadingsProposal(String json, List<OfList> lists) {
             }
             if (layouts.isEmpty()) {
                 throw new UnreadableBookException(book.tables().bookName()
-                        + " has no row with headings of a list that are understood: a heading for the run, for what was"
+                        + " has no list with one row a run whose headings are understood (tables of the form need none): a"
+                        + " heading for the run, for what was"
                         + " charged and for what was isolated are looked for in the first " + OwnListHeader.DEEPEST_ROW
                         + " rows.");
             }
@@ -108,6 +111,16 @@ public record HeadingsProposal(String json, List<OfList> lists) {
 
     private static String withoutEnding(String name) {
         return CsvFile.isOne(Path.of(name.replace('\0', ' '))) ? name.substring(0, name.length() - 4) : name;
+    }
+
+    /** True for a table of the form, which needs no mapping. */
+    private static boolean isOfTheForm(RawTable raw) {
+        return HeadingAliases.NONE
+                .table(raw.sheet())
+                .filter(table -> MatchedHeadings.find(raw, table, HeadingAliases.NONE, new FindingLog())
+                        .filter(found -> found.missing(table).isEmpty())
+                        .isPresent())
+                .isPresent();
     }
 
     private static Optional<OwnListReading> best(RawTable raw, HeadingWords words) {

@@ -36,7 +36,12 @@ final class MatchedHeadings {
     private final Map<String, String> constants;
 
     private MatchedHeadings(
-            RawTable raw, HeadingAliases aliases, Candidate candidate, Map<String, String> constants, FindingLog log) {
+            RawTable raw,
+            HeadingAliases aliases,
+            Candidate candidate,
+            Map<String, String> constants,
+            boolean isList,
+            FindingLog log) {
         this.headingRow = candidate.row();
         this.raw = raw;
         this.aliases = aliases;
@@ -47,7 +52,14 @@ final class MatchedHeadings {
                 .first()
                 .forEach((column, typed) ->
                         columns.put(column.heading(), typed.cell().column()));
-        this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns);
+        Map<String, String> own = new HashMap<>();
+        if (isList) {
+            candidate
+                    .first()
+                    .forEach((column, typed) ->
+                            own.put(column.heading(), typed.cell().text()));
+        }
+        this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns, own);
         candidate.first().forEach((column, typed) -> readUnit(column, typed, log));
         candidate
                 .repeated()
@@ -103,7 +115,9 @@ final class MatchedHeadings {
                 break;
             }
         }
-        return best == null ? Optional.empty() : Optional.of(new MatchedHeadings(raw, aliases, best, Map.of(), log));
+        return best == null
+                ? Optional.empty()
+                : Optional.of(new MatchedHeadings(raw, aliases, best, Map.of(), false, log));
     }
 
     /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
@@ -136,7 +150,7 @@ final class MatchedHeadings {
         });
         Map<String, String> constants = new LinkedHashMap<>();
         feed.constants().forEach((column, text) -> constants.put(column.heading(), text));
-        MatchedHeadings matched = new MatchedHeadings(raw, aliases, candidate, constants, log);
+        MatchedHeadings matched = new MatchedHeadings(raw, aliases, candidate, constants, true, log);
         candidate.first().forEach((column, typed) -> matched.requireUnit(column, typed, log));
         return matched;
     }

@@ -107,15 +107,16 @@ final class OwnListHeader {
         List<RawTable.MergedRegion> merged = raw.mergedRegions().stream()
                 .filter(region -> region.firstRow() == upper.row() && region.lastColumn() > region.firstColumn())
                 .toList();
+        int to = lower.keySet().stream().mapToInt(column -> column).max().orElse(-1);
         for (RawTable.MergedRegion region : merged) {
             String text = own.get(region.firstColumn());
-            for (int column = region.firstColumn(); text != null && column <= region.lastColumn(); column++) {
+            int last = Math.min(region.lastColumn(), to);
+            for (int column = region.firstColumn(); text != null && column <= last; column++) {
                 spread.putIfAbsent(column, text);
             }
         }
         if (merged.isEmpty()) {
             String last = "";
-            int to = lower.keySet().stream().mapToInt(column -> column).max().orElse(-1);
             for (int column = 0; column <= to; column++) {
                 if (own.containsKey(column)) {
                     last = lower.containsKey(column) ? own.get(column) : "";

@@ -53,7 +53,8 @@ final class OwnListSheet {
             throw new UnreadableBookException("The list " + raw.sheet() + " in " + raw.file()
                     + " has none of the headings that the headings file names: correct one of the two and run again.");
         }
-        OwnListSheet sheet = new OwnListSheet(raw, layout, header.get(), aliases, log);
+        OwnListSheet sheet =
+                new OwnListSheet(OwnListCells.of(raw, header.get(), log), layout, header.get(), aliases, log);
         sheet.requireRun();
         sheet.leaveOutRows();
         sheet.reportHeadings();

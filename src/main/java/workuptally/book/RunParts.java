@@ -127,10 +127,15 @@ final class RunParts {
                 head.row());
     }
 
+    private static boolean wasCharged(Charge charge) {
+        return charge.actual().isPresent() || !charge.statedMillimoles().isBlank();
+    }
+
     private Run.Status statusByRecord() {
         if (!lots.isEmpty()) {
             return Run.Status.ISOLATED;
         }
-        return layers.isEmpty() ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+        boolean begun = !layers.isEmpty() || charges.stream().anyMatch(RunParts::wasCharged);
+        return begun ? Run.Status.IN_WORKUP : Run.Status.PLANNED;
     }
 }

@@ -19,6 +19,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import workuptally.book.BookReader;
+import workuptally.book.UnreadableBookException;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.Span;
@@ -88,8 +90,13 @@ final class PeriodCommand implements Callable<Integer> {
         if (!Files.isDirectory(folder)) {
             throw new NotDirectoryException(folder.toString());
         }
-        List<Path> books = BookFinder.in(folder);
         PrintWriter err = spec.commandLine().getErr();
+        List<Path> books;
+        try {
+            books = BookFinder.in(folder, new BookReader(options.reading()).readsLists());
+        } catch (UnreadableBookException unusable) {
+            return Failure.report(unusable, err).number();
+        }
         PeriodLedger ledger = new PeriodLedger(new Span(from, to));
         List<String> unreadable;
         try (Progress progress = Progress.ofBooks(err, books.size(), interactive && !quiet)) {

@@ -55,6 +55,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")
     private boolean strict;
 
+    @Option(names = "--all", description = "Print every run and every stop and hold, instead of one screen.")
+    private boolean all;
+
     @Option(names = "--quiet", description = "Print nothing but faults.")
     private boolean quiet;
 
@@ -97,8 +100,13 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void print(Review review, List<Path> written) {
         PrintWriter terminal = spec.commandLine().getOut();
-        ReviewSummary.print(review, Rounding.in(paper.locale()), terminal);
-        terminal.println("Written:");
+        Rounding rounding = Rounding.in(paper.locale());
+        if (all) {
+            ReviewSummary.print(review, rounding, terminal);
+        } else {
+            ReviewScreen.print(review, rounding, terminal);
+        }
+        terminal.println(all ? "Written:" : "Written (all runs and findings stand there, or with --all here):");
         written.forEach(file -> terminal.println("  " + Failure.printable(file.toString())));
         terminal.println();
     }

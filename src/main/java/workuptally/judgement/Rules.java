@@ -27,6 +27,7 @@ import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
+import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
 import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
@@ -41,10 +42,12 @@ import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
 import workuptally.judgement.rules.layers.DryingAgentShort;
 import workuptally.judgement.rules.layers.ExtractionUndivided;
+import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
@@ -103,11 +106,14 @@ public final class Rules {
                 new GasExpected(),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
+                new ContentAgainstPh(substances),
+                new LayerLost(),
                 new LimitingReagentUnclear(),
                 new BelowOneEquivalent(),
                 new StatedAmountDiffers(),
                 new CoefficientForgotten(),
                 new UnitSlip(),
+                new ReagentInExcess(substances),
                 new PlanCopied(),
                 new LayerVolumeImpossible(),
                 new MassVolumeDensity(),

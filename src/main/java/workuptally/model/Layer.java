@@ -81,7 +81,7 @@ public record Layer(
         TO_REUSE,
         CONSUMED,
         RELEASED,
-        /** Spilled, or gone without a record. */
+        /** Spilled, or gone unrecorded: no longer there to be assayed. */
         LOST;
 
         /** The word in books and reports, for example {@code used up}. */

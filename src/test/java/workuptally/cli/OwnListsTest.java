@@ -124,6 +124,29 @@ class OwnListsTest {
     }
 
     @Test
+    void periodCountsTheRunsOfListsBetweenTwoDays() throws IOException {
+        Path list = OwnLists.csv(folder);
+        review(list);
+        Path headings = folder.resolve("headings.json");
+        Call.of("review", list, "--headings", headings); // its ledgers then stand beside the list
+        Call call = Call.of(
+                "period",
+                folder,
+                "--from",
+                "2026-01-13",
+                "--to",
+                "2026-01-31",
+                "--headings",
+                headings,
+                "--out",
+                folder.resolve("sum"));
+        JsonNode period = new ObjectMapper()
+                .readTree(Files.readString(folder.resolve("sum").resolve("period.json")));
+        assertEquals(3, period.get("runs").size(), period::toString);
+        assertTrue(call.out().contains("solvents") || call.out().contains("Solvents"), call::out);
+    }
+
+    @Test
     void annotatedWorkbookIsTheListItself() throws IOException {
         Path list = OwnLists.csv(folder);
         review(list);

@@ -54,12 +54,44 @@ class ReviewCommandTest {
     }
 
     @Test
-    void terminalShowsYieldsClosuresAndWhatToSettle() {
-        Call call = Call.of("review", DEMO, "--out", folder);
+    void allShowsYieldsClosuresAndWhatToSettle() {
+        Call call = Call.of("review", DEMO, "--out", folder, "--all");
         String run42 = line(call.out(), "R26-042");
         assertTrue(run42.contains("66.9 ± ") && run42.contains(" open"), run42);
         assertTrue(line(call.out(), "R26-047").contains("not computed"), call::out);
         assertTrue(line(call.out(), "stop   R26-047").contains("tare"), call::out);
+    }
+
+    @Test
+    void terminalShowsOneScreenOfLinesThatFitIt() {
+        Call call = Call.of("review", DEMO, "--out", folder, "--reports", "json");
+        List<String> lines = call.out().lines().toList();
+        assertTrue(lines.size() <= 60, call::out);
+        assertTrue(
+                lines.stream().takeWhile(line -> !line.startsWith("Written")).allMatch(line -> line.length() <= 100),
+                call::out);
+        for (String part : List.of("To do", "Layers", "Product", "Solvent", "Written", "--all")) {
+            assertTrue(lines.stream().anyMatch(line -> line.contains(part)), part);
+        }
+    }
+
+    @Test
+    void aThousandRunsPrintLessThanTwoHundredLines() throws IOException {
+        StringBuilder rows = new StringBuilder("Run,SM,MW,mg,Product,MW,mg isolated,Yield (%)\n");
+        for (int i = 0; i < 1000; i++) {
+            rows.append("B-")
+                    .append(i)
+                    .append(",acid,100,500,ester,120,")
+                    .append(300 + i % 7 * 50)
+                    .append(",70\n");
+        }
+        Path list = Files.writeString(folder.resolve("many.csv"), rows);
+        Path headings = folder.resolve("headings.json");
+        assertEquals(0, Call.of("headings", list, "--out", headings).code());
+        Call call = Call.of("review", list, "--headings", headings, "--out", folder, "--reports", "json");
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("1000 runs"), call::out);
+        assertTrue(call.out().lines().count() < 200, call::out);
     }
 
     @Test
@@ -207,9 +239,9 @@ class ReviewCommandTest {
         Path book = folder.resolve("demo-week.xlsx");
         Call.of("template", book, "--example");
         String fromFolder =
-                Call.of("review", DEMO, "--out", folder.resolve("a")).out();
+                Call.of("review", DEMO, "--out", folder.resolve("a"), "--all").out();
         String fromWorkbook =
-                Call.of("review", book, "--out", folder.resolve("b")).out();
+                Call.of("review", book, "--out", folder.resolve("b"), "--all").out();
         assertEquals(table(fromFolder), table(fromWorkbook));
     }
 

@@ -24,9 +24,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class OwnLists {
     private OwnLists() {}
 
-    /** A CSV file with amounts in mmol and products by formula. */
+    /** The CSV file of the README, with amounts in mmol and products by formula. */
     public static Path csv(Path folder) throws IOException {
-        return Files.writeString(folder.resolve("yields.csv"), text("yields"));
+        return Files.copy(Path.of("input-templates", "own-list.csv"), folder.resolve("yields.csv"));
     }
 
     /** A German workbook with a title and a row of sums. */

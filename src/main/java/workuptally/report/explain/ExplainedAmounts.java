@@ -35,7 +35,7 @@ final class ExplainedAmounts {
         Optional<Amount> entry = amount.planned() ? charge.planned() : charge.actual();
         Optional<Entered> entered = entry.flatMap(a -> a.value().entered());
         Dimension dimension = entry.map(Amount::dimension).orElse(Dimension.AMOUNT);
-        String typed = entered.map(e -> numbers.entry(e, unit(dimension))).orElse("");
+        String typed = entered.map(e -> numbers.entry(e, dimension.unit())).orElse("");
         Optional<Entered> strength = charge.titreMolesPerLitre()
                 .entered()
                 .or(() -> charge.molarityMolesPerLitre().entered());
@@ -83,15 +83,6 @@ final class ExplainedAmounts {
                 && (entered.isEmpty()
                         || amount.massGrams().isEmpty() && !inSolution
                         || amount.molarMassGramsPerMole().isEmpty() && !inSolution);
-    }
-
-    private static String unit(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> "g";
-            case VOLUME -> "mL";
-            case AMOUNT -> "mmol";
-            case EQUIVALENTS -> "equiv";
-        };
     }
 
     private String density(ChargeAmount amount) {

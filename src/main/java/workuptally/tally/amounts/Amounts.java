@@ -108,24 +108,15 @@ public final class Amounts {
         }
         MeasuredValue value = readings.enter(
                 "amount of " + charge.material(),
-                unit(amount.get().dimension()),
+                amount.get().dimension().unit(),
                 entered.get().value(),
                 uncertainty.amount(amount.get(), entered.get()),
                 () -> entered.get().place().inWords());
         return switch (amount.get().dimension()) {
             case AMOUNT -> byAmount(charge, planned, value, molarMass, "n as entered");
             case EQUIVALENTS -> byEquivalents(charge, planned, value, reference, molarMass);
-            case MASS -> byMass(charge, planned, value, volumeOf(charge, value), molarMass);
+            case MASS -> byMass(charge, planned, value, volumeOf(charge, planned, value), molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
-        };
-    }
-
-    private static String unit(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> "g";
-            case VOLUME -> "mL";
-            case AMOUNT -> "mmol";
-            case EQUIVALENTS -> "equiv";
         };
     }
 
@@ -343,8 +334,11 @@ public final class Amounts {
                 amount.isPresent() ? "n as typed" : "");
     }
 
-    /** Volume of a weighed liquid whose density is entered. */
-    private static Optional<MeasuredValue> volumeOf(Charge charge, MeasuredValue massGrams) {
+    /** Volume of a weighed liquid whose density is entered; in a plan, by which it is measured out, the reference data will do too. */
+    private Optional<MeasuredValue> volumeOf(Charge charge, boolean planned, MeasuredValue massGrams) {
+        if (planned) {
+            return content.density(charge).filter(d -> d.value() > 0).map(massGrams::over);
+        }
         return charge.densityGramsPerMillilitre()
                 .entered()
                 .filter(d -> d.value() > 0)

@@ -44,7 +44,11 @@ public final class Undecided {
     List<String> labels(Predicate<String> counts) {
         List<String> labels = new ArrayList<>();
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer, counts))) {
+            // what was lost is a place where the rest can be, and no layer that could still be assayed
+            if (layer.terminal()
+                    && layer.endsWorkup()
+                    && !layer.isLost()
+                    && (isMissing(layer) || isUnbounded(layer, counts))) {
                 labels.add(layer.label());
             }
         }

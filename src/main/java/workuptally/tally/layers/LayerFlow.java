@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Layer;
 import workuptally.model.Run;
@@ -36,10 +35,10 @@ public final class LayerFlow {
     private final Run run;
     private final Substances substances;
     private final Materials materials;
-    private final Map<String, LayerTally> layers;
     private final Map<Step, Addition> additions;
     private final StepOutputs outputs;
     private final MeasuredPortions measured;
+    private final FunnelShakes shakes;
     private final Map<String, Ingredients> portions = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new IdentityHashMap<>();
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
@@ -50,10 +49,10 @@ public final class LayerFlow {
         this.run = run;
         this.substances = substances;
         this.materials = new Materials(substances);
-        this.layers = layers;
         this.additions = additions;
         this.outputs = new StepOutputs(run, LayerGraph.of(run), substances);
         this.measured = new MeasuredPortions(substances, layers);
+        this.shakes = new FunnelShakes(substances, measured);
     }
 
     /** Follows the steps of a run. */
@@ -252,7 +251,7 @@ public final class LayerFlow {
         PhaseSplit split = new PhaseSplit(substances, this::goesWithWater, all);
         Phases both = new Phases(split.organic(), split.aqueous());
         phases.put(step, both);
-        rememberVolumes(step, source, added);
+        volumesInFunnel.put(step, shakes.volumes(step, source, added));
         for (String label : step.givesOther()) {
             portions.put(label, measured.of(label, Ingredients.EMPTY));
         }
@@ -329,40 +328,6 @@ public final class LayerFlow {
                 .skip(1)
                 .anyMatch(later -> later.from().contains(label));
         return laterStep || run.lots().stream().anyMatch(lot -> lot.from().contains(label));
-    }
-
-    /** First shake: all of source and the portion. Later shakes: the portion and the phase that stays. */
-    private void rememberVolumes(Step step, Ingredients source, Ingredients added) {
-        if (added.millilitres() == 0) {
-            volumesInFunnel.put(step, List.of(sourceMillilitres(step, source)));
-            return;
-        }
-        int portionCount = (int) Math.max(1, Math.round(step.portionCount()));
-        double portion = added.millilitres() / portionCount;
-        boolean organicAdded = materials.isOrganic(step);
-        Ingredients staying = source.share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
-        boolean twoPhases = staying.millilitres() > 0;
-        List<Double> volumes = new ArrayList<>();
-        for (int i = 0; i < portionCount; i++) {
-            double stays = i == 0 || !twoPhases
-                    ? sourceMillilitres(step, source)
-                    : Math.min(staying.millilitres(), sourceMillilitres(step, source));
-            volumes.add(stays + portion);
-        }
-        volumesInFunnel.put(step, volumes);
-    }
-
-    private double sourceMillilitres(Step step, Ingredients source) {
-        double measured = 0;
-        for (String label : step.from()) {
-            Optional<MeasuredValue> volume =
-                    Optional.ofNullable(layers.get(label)).flatMap(LayerTally::volumeMillilitres);
-            if (volume.isEmpty()) {
-                return source.millilitres();
-            }
-            measured += volume.get().value();
-        }
-        return measured;
     }
 
     private void give(List<String> labels, Ingredients mixture) {

@@ -70,7 +70,7 @@ public final class SolventAccount {
                         layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
                 (distillate ? recoveredAfter : inLiquors).add(flow.portion(layer.label()));
             }
-            if (layer.terminal() && layer.endsWorkup()) {
+            if (layer.terminal() && layer.endsWorkup() && !layer.isLost()) {
                 switch (layer.phase().orElse(Layer.Phase.AQUEOUS)) {
                     case DISTILLATE -> recovered.add(flow.portion(layer.label()));
                     case SOLID -> onCakes.add(onCake(layer, cakes, flow));

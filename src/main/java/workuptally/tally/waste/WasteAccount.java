@@ -62,7 +62,8 @@ public final class WasteAccount {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
-            boolean counts = grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED;
+            boolean counts =
+                    !layer.isLost() && (grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED);
             if (layer.terminal() && counts) {
                 Ingredients portion = flow.portion(layer.label());
                 Layer.Phase phase = phaseByDensity(layer, identities);

@@ -103,6 +103,32 @@ final class FindingExamples {
                 "resolution-halved-twice",
                 Severity.CHECK,
                 clean().with("runs", "reaction,S-1", "resolution,S-1").with("products", "135.17,1,", "135.17,0.5,"));
+        add(
+                "conversion-below-yield",
+                Severity.CHECK,
+                clean().table(
+                                "runs",
+                                "Run,Date,Chemist,Reaction,Kind,Series,Status,Conversion (%)\n"
+                                        + "X1,2026-03-02,C1,acetylation of aniline,reaction,S-1,isolated,60\n"));
+        add(
+                "content-against-ph",
+                Severity.CHECK,
+                clean().with("products", "neutral,,,304", "acid,4.2,,304")
+                        .with("workup", "0.998,250,1,,,", "0.998,250,1,9,,")
+                        .plus("layers", "X1,O1,organic,upper,E-09,66,,,,,consumed")
+                        .plus("assays", "X1,O1,acetanilide,,HPLC,50,mg/mL,2.0,"));
+        add(
+                "wash-takes-product",
+                Severity.CHECK,
+                planned()
+                        .with("products", "neutral,,,304", "acid,4.2,,304")
+                        .with("workup", "water,1,30,,,0.998", "1 M NaOH,1,30,,,1.04"));
+        add("layer-lost", Severity.CHECK, clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,lost"));
+        add("amount-far-from-plan", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,2.33,g"));
+        add(
+                "reagent-in-large-excess",
+                Severity.CHECK,
+                clean().plus("charges", "X1,a reagent,reagent,,10,1,,,50,g,,,,,"));
         add("unit-slip", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,4.66,mg"));
         add(
                 "plan-copied",

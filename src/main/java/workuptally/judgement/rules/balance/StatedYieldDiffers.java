@@ -44,9 +44,8 @@ public final class StatedYieldDiffers implements RunRule {
                         Severity.CHECK,
                         stated.get().place(),
                         FindingList.say(
-                                "typed yield %s %%; %s %s weighs %.1f %% of theory",
+                                "typed yield %s %% where lot %s weighs %.1f %% of theory",
                                 stated.get().asTyped().replace("%", "").strip(),
-                                lot.lot().product(),
                                 lot.lot().label(),
                                 overTheory.get().value()),
                         "the yield that mass, amounts and molar masses give",

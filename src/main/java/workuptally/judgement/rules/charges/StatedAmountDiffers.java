@@ -38,7 +38,7 @@ public final class StatedAmountDiffers implements RunRule {
                         Severity.CHECK,
                         stated.get().place(),
                         FindingList.say(
-                                "%s mmol of %s as typed; the amount charged gives %.3g mmol",
+                                "%s mmol of %s as typed where the amount charged gives %.3g mmol",
                                 stated.get().asTyped().replace("mmol", "").strip(),
                                 amount.charge().material(),
                                 own.get().value()),
