@@ -97,7 +97,7 @@ final class RunParts {
         }
     }
 
-    /** False for a layer that was consumed or used up, whose vessel may have been taken again. */
+    /** False for a layer that was consumed, used up or lost, whose vessel may have been taken again. */
     static boolean stillInItsVessel(Layer layer) {
         return layer.status()
                 .map(status -> status != Layer.Status.CONSUMED

@@ -66,6 +66,7 @@ import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
 import workuptally.judgement.rules.quench.OxidantQuench;
 import workuptally.judgement.rules.quench.QuenchNotShown;
+import workuptally.judgement.rules.quench.StepAmountMissing;
 import workuptally.judgement.rules.quench.WashTooSmall;
 import workuptally.judgement.rules.series.CopiedData;
 import workuptally.judgement.rules.series.RecordCorrected;
@@ -88,6 +89,7 @@ public final class Rules {
                 new RagNotAssayed(),
                 new FunnelTooFull(),
                 new WashTooSmall(),
+                new StepAmountMissing(),
                 new ExtractionUndivided(substances),
                 new QuenchNotShown(substances),
                 new OxidantQuench(substances),

@@ -38,6 +38,8 @@ public record Assay(
     public enum Method {
         HPLC("HPLC"),
         GC("GC"),
+        /** A spot on a plate: a bound at best, and only where the laboratory says so. */
+        TLC("TLC"),
         NMR("NMR"),
         QNMR("qNMR"),
         TITRATION("titration"),

@@ -28,6 +28,12 @@ public enum Limit {
             Limit.PRACTICE),
     CLOSURE_WIDTH(
             "Closure width", 10, "%", "expanded uncertainty of a closure above which it cannot decide", Limit.PRACTICE),
+    CLOSURE_RESOLUTION(
+            "Closure resolution",
+            5,
+            "%",
+            "expanded uncertainty of a closure above which it is too coarse to be said to close",
+            Limit.PRACTICE),
     TITRE_BELOW_LABEL("Titre below label", 5, "%", "difference between titre and label that is noted", Limit.PRACTICE),
     WEIGHING_TOLERANCE("Weighing tolerance", 1, "%", "how close to a planned amount is close enough", Limit.PRACTICE),
     NEUTRALISATION_RATIO(
@@ -166,6 +172,7 @@ public enum Limit {
             "halogenated solvent above which a liquid counts as halogenated waste",
             Limit.PRACTICE),
     AS_OF("As of", "day for which ages are computed"),
+    TLC_COUNTS("TLC counts", "yes where the laboratory takes a spot on a TLC plate for evidence; no unless set"),
     GROUP("Group", "group that the report names"),
     SITE("Site", "laboratory that the report names"),
     REVIEWERS("Reviewers", "who signs, joined by ;"),

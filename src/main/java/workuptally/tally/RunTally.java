@@ -2,7 +2,9 @@ package workuptally.tally;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.NotComputed;
@@ -74,6 +76,36 @@ public record RunTally(
         return evidence.identities().stream()
                 .filter(i -> i.label().equals(label))
                 .findFirst();
+    }
+
+    /**
+     * Whether it is known which phase a layer is: its density fits what it is recorded as, or the other phase, which is then reported; the
+     * check at the bench counts where the density cannot tell; and a portion whose step gave no second liquid can be mistaken for none.
+     */
+    public boolean isPhaseKnown(String label) {
+        Optional<LayerIdentity> identity = identity(label);
+        if (identity.isPresent()) {
+            LayerIdentity.Verdict verdict = identity.get().verdict();
+            return verdict == LayerIdentity.Verdict.CONSISTENT
+                    || verdict == LayerIdentity.Verdict.SWAPPED
+                    || isChecked(identity.get().step());
+        }
+        boolean rag = layer(label)
+                .flatMap(LayerTally::phase)
+                .filter(p -> p == Layer.Phase.RAG)
+                .isPresent();
+        return rag
+                || run.orderedSteps().stream()
+                        .filter(s -> s.gives().contains(label) && !s.from().contains(label))
+                        .filter(s ->
+                                !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
+                        .findFirst()
+                        .map(RunTally::isChecked)
+                        .orElse(true);
+    }
+
+    private static boolean isChecked(Step step) {
+        return step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
     }
 
     /** What a terminal layer is made of, if it was followed. */

@@ -217,7 +217,8 @@ public final class RunTallying {
                     followed.cakes(),
                     followed.flow().unlabelledPhases(),
                     charged.theory(),
-                    portions.found());
+                    portions,
+                    molarMasses);
             List<Closure> closures = new ClosureAccount(
                             run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
                     .of(portions, undecided, whereabouts);

@@ -40,7 +40,7 @@ public final class SmallBook {
             "charges", List.of("Run", "Material"),
             "isolated", List.of("Run", "Lot", "Product"));
 
-    private static final Set<String> OF_THE_BOOK = Set.of("limits", "containers", "vessels");
+    private static final Set<String> OF_THE_BOOK = Set.of("limits", "containers", "vessels", "corrections");
 
     private final Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
 

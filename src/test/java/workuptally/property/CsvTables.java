@@ -77,6 +77,24 @@ final class CsvTables {
         }
     }
 
+    /** File names of the tables. */
+    List<String> names() {
+        return List.copyOf(tables.keySet());
+    }
+
+    /** Headings of a table. */
+    List<String> headings(String table) {
+        return tables.get(table).get(0);
+    }
+
+    /** Tables of the same headings without rows, but for those named. */
+    CsvTables emptied(List<String> kept) {
+        CsvTables book = new CsvTables();
+        tables.forEach((table, all) ->
+                book.tables.put(table, new ArrayList<>(kept.contains(table) ? all : all.subList(0, 1))));
+        return book;
+    }
+
     List<Row> rows(String table) {
         List<List<String>> all = tables.get(table);
         return all.subList(1, all.size()).stream()

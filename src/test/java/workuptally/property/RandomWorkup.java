@@ -23,19 +23,36 @@ final class RandomWorkup {
         final double millilitres;
         boolean consumed;
 
-        Portion(String label, String phase, double grams, double product) {
+        Portion(String label, String phase, double grams, double product, double waterGramsPerMillilitre) {
             this.label = label;
             this.phase = phase;
             this.grams = grams;
             this.product = product;
-            this.millilitres = grams / (phase.equals("organic") ? 0.9 : 1.05);
+            this.millilitres = grams / (phase.equals("organic") ? 0.9 : waterGramsPerMillilitre);
         }
     }
+
+    /** How well a workup is recorded. */
+    enum Style {
+        /** Every portion left is weighed and assayed, without error of measurement. */
+        COMPLETE,
+        /** Some assays are left out. */
+        WITH_GAPS,
+        /**
+         * As at a bench: nearly all product stays organic, readings scatter by their uncertainty, what lies below the limit is not detected,
+         * one in eight assays is left out, and now and then a rag, a purified lot or a proposed transfer comes with it.
+         */
+        SOUND
+    }
+
+    /** Limit of detection of a sound workup's assays, mg/mL. */
+    private static final double DETECTION_LIMIT = 0.1;
 
     final String run;
     final double chargedGrams;
     private final Random random;
-    private final boolean complete;
+    private final Style style;
+    private final List<List<String>> transfers = new ArrayList<>();
     private final Map<String, Portion> portions = new LinkedHashMap<>();
     private final List<List<String>> workup = new ArrayList<>();
     private final List<List<String>> layers = new ArrayList<>();
@@ -50,21 +67,26 @@ final class RandomWorkup {
     /**
      * A workup.
      *
-     * @param complete true where every portion left is weighed and assayed
+     * @param style how well it is recorded
      */
-    RandomWorkup(String run, long seed, boolean complete) {
+    RandomWorkup(String run, long seed, Style style) {
         this.run = run;
         this.random = new Random(seed);
-        this.complete = complete;
+        this.style = style;
         this.productGrams = rounded(1 + 19 * random.nextDouble());
         this.chargedGrams = productGrams + 100;
-        portions.put("RM", new Portion("RM", "organic", chargedGrams, productGrams));
+        portions.put("RM", new Portion("RM", "organic", chargedGrams, productGrams, water()));
         int steps = 2 + random.nextInt(MOST_STEPS);
         for (int i = 0; i < steps; i++) {
             step();
         }
         isolate();
         portions.values().stream().filter(p -> !p.consumed).forEach(this::record);
+    }
+
+    /** Density of the water layers, g/mL: as a wash with water has it, or off by what makes a density doubtful. */
+    private double water() {
+        return style == Style.SOUND ? 1.0 : 1.05;
     }
 
     double productGrams() {
@@ -96,6 +118,14 @@ final class RandomWorkup {
         return String.format(Locale.ROOT, "%.7f", number);
     }
 
+    /** As it is read: with scatter and decimals of a sound workup, else exactly. */
+    private String read(double number, double relativeScatter, int decimals) {
+        return style == Style.SOUND
+                ? String.format(
+                        Locale.ROOT, "%." + decimals + "f", number * (1 + relativeScatter * random.nextGaussian()))
+                : text(number);
+    }
+
     private Portion anyOpen(String phase) {
         List<Portion> open = portions.values().stream()
                 .filter(p -> !p.consumed && p.phase.equals(phase))
@@ -106,7 +136,7 @@ final class RandomWorkup {
     private Portion give(String phase, double grams, double product) {
         labels++;
         String prefix = phase.equals("organic") ? "O" : phase.equals("aqueous") ? "A" : "K";
-        Portion portion = new Portion(prefix + labels, phase, grams, product);
+        Portion portion = new Portion(prefix + labels, phase, grams, product, water());
         portions.put(portion.label, portion);
         return portion;
     }
@@ -130,7 +160,7 @@ final class RandomWorkup {
         addedGrams += added;
         double staysOrganic = phase.equals("organic") ? source.grams : added;
         double crossing = staysOrganic * 0.05 * random.nextDouble();
-        double share = random.nextDouble();
+        double share = style == Style.SOUND ? 1 - 0.02 * Math.pow(random.nextDouble(), 3) : random.nextDouble();
         Portion organic = give("organic", staysOrganic - crossing, source.product * share);
         Portion aqueous = give("aqueous", source.grams + added - organic.grams, source.product - organic.product);
         row(operation, source.label, material, added, organic.label, aqueous.label, "");
@@ -175,7 +205,7 @@ final class RandomWorkup {
         source.consumed = true;
         lotGrams = source.product;
         double solvent = source.grams - source.product;
-        Portion distillate = new Portion("D1", "distillate", solvent, 0);
+        Portion distillate = new Portion("D1", "distillate", solvent, 0, water());
         portions.put(distillate.label, distillate);
         row("concentrate", source.label, "", 0, "", "", "D1+CR1");
     }
@@ -201,14 +231,19 @@ final class RandomWorkup {
     }
 
     private void record(Portion portion) {
-        boolean assayed = complete || random.nextInt(4) > 0;
+        boolean assayed = style == Style.COMPLETE || random.nextInt(style == Style.SOUND ? 8 : 4) > 0;
+        boolean rag = style == Style.SOUND && portion.phase.equals("aqueous") && random.nextInt(25) == 0;
         layers.add(List.of(
                 run,
                 portion.label,
-                portion.phase,
-                text(portion.millilitres),
-                text(portion.grams),
+                rag ? "rag" : portion.phase,
+                read(portion.millilitres, 0.01, 1),
+                read(portion.grams, 0, 2),
                 portion.phase.equals("distillate") ? "to reuse" : "kept"));
+        if (style == Style.SOUND && portion.phase.equals("aqueous") && random.nextInt(3) == 0) {
+            transfers.add(
+                    List.of("T" + portion.label, run, portion.label, "BIN", read(portion.grams, 0, 2), "proposed"));
+        }
         if (portion.phase.equals("distillate")) {
             return;
         }
@@ -216,7 +251,15 @@ final class RandomWorkup {
             boolean solid = portion.phase.equals("solid");
             double result =
                     solid ? 100 * portion.product / portion.grams : 1000 * portion.product / portion.millilitres;
-            assays.add(List.of(run, portion.label, "product", "HPLC", text(result), solid ? "% w/w" : "mg/mL"));
+            boolean found = style != Style.SOUND || result >= DETECTION_LIMIT;
+            assays.add(List.of(
+                    run,
+                    portion.label,
+                    "product",
+                    "HPLC",
+                    found ? read(result, 0.02, 4) : "<" + DETECTION_LIMIT,
+                    solid ? "% w/w" : "mg/mL",
+                    ""));
         } else {
             missingProductGrams += portion.product;
             if (!portion.phase.equals("solid")) {
@@ -234,8 +277,41 @@ final class RandomWorkup {
         layers.forEach(row -> book.add("layers.csv", row));
         assays.forEach(row -> book.add("assays.csv", row));
         if (workup.stream().anyMatch(row -> row.get(8).endsWith("CR1"))) {
-            book.add("isolated.csv", List.of(run, "CR1", "product", "crude", text(lotGrams), "100", "NMR"));
+            isolated().forEach(lot -> book.add("isolated.csv", lot));
         }
+        if (!transfers.isEmpty()) {
+            book.add("containers.csv", List.of("BIN", "aqueous, neutral", "10", "400", "3400", "water 3000 g"));
+            transfers.forEach(row -> book.add("transfers.csv", row));
+        }
+    }
+
+    private List<List<String>> isolated() {
+        if (style != Style.SOUND) {
+            return List.of(List.of(run, "CR1", "product", "crude", "", text(lotGrams), "100", "", "NMR"));
+        }
+        double purity = 0.9 + 0.1 * random.nextDouble();
+        String crude = read(lotGrams / purity, 0, 4);
+        String assay = read(100 * purity, 0.01, 1);
+        return switch (random.nextInt(5)) {
+            case 0 ->
+                List.of(
+                        List.of(run, "CR1", "product", "crude", "", crude, "", "", "NMR"),
+                        List.of(
+                                run,
+                                "P1",
+                                "product",
+                                "purified",
+                                "CR1",
+                                read(0.95 * lotGrams, 0, 4),
+                                "99.5",
+                                "1",
+                                "NMR"));
+            case 1 ->
+                List.of(
+                        List.of(run, "CR1", "product", "crude", "", crude, assay, "1", "NMR"),
+                        List.of(run, "P1", "product", "purified", "CR1", read(0.95 * lotGrams, 0, 4), "", "", "NMR"));
+            default -> List.of(List.of(run, "CR1", "product", "crude", "", crude, assay, "1", "NMR"));
+        };
     }
 
     static CsvTables emptyBook() {
@@ -264,7 +340,34 @@ final class RandomWorkup {
                                 "Gives aqueous",
                                 "Gives other"),
                 "layers.csv", List.of("Run", "Layer", "Phase", "Volume (mL)", "Net (g)", "Status"),
-                "assays.csv", List.of("Run", "Sample", "Substance", "Method", "Result", "Unit"),
-                "isolated.csv", List.of("Run", "Lot", "Product", "Stage", "Net (g)", "Assay (% w/w)", "Identity by")));
+                "assays.csv",
+                        List.of(
+                                "Run",
+                                "Sample",
+                                "Substance",
+                                "Method",
+                                "Result",
+                                "Unit",
+                                "Relative standard uncertainty (%)"),
+                "isolated.csv",
+                        List.of(
+                                "Run",
+                                "Lot",
+                                "Product",
+                                "Stage",
+                                "From",
+                                "Net (g)",
+                                "Assay (% w/w)",
+                                "Relative standard uncertainty (%)",
+                                "Identity by"),
+                "containers.csv",
+                        List.of(
+                                "Container",
+                                "Waste stream",
+                                "Capacity (L)",
+                                "Tare (g)",
+                                "Gross then (g)",
+                                "Contents then"),
+                "transfers.csv", List.of("Transfer", "Run", "Layer", "Container", "Amount (g)", "Status")));
     }
 }

@@ -37,8 +37,8 @@ class RandomWorkupsTest {
     @BeforeAll
     static void reviewTheBooks() throws IOException {
         for (int seed = 1; seed <= RUNS; seed++) {
-            COMPLETE.add(new RandomWorkup("seed-" + seed, seed, true));
-            WITH_GAPS.add(new RandomWorkup("seed-" + (RUNS + seed), RUNS + seed, false));
+            COMPLETE.add(new RandomWorkup("seed-" + seed, seed, RandomWorkup.Style.COMPLETE));
+            WITH_GAPS.add(new RandomWorkup("seed-" + (RUNS + seed), RUNS + seed, RandomWorkup.Style.WITH_GAPS));
         }
         complete = review(COMPLETE);
         withGaps = review(WITH_GAPS);
@@ -65,7 +65,7 @@ class RandomWorkupsTest {
             Closure closure = tally.closures().get(0);
             assertEquals(100, closure.percent().value(), 1e-4, truth.run);
             boolean tooWide = closure.expandedUncertaintyPercent()
-                    > complete.book().limits().value(Limit.CLOSURE_WIDTH);
+                    > complete.book().limits().value(Limit.CLOSURE_RESOLUTION);
             assertEquals(
                     tooWide ? Closure.Verdict.CANNOT_DECIDE : Closure.Verdict.CLOSES, closure.verdict(), truth.run);
             assertEquals(

@@ -35,6 +35,7 @@ public final class ContainerReviews {
     private final ContainerStreams streams;
     private final CarriedMaterials carried;
     private final Reactivity reactivity;
+    private final Map<String, RunTally> runs;
 
     /**
      * Reviews of the containers of a book.
@@ -48,7 +49,7 @@ public final class ContainerReviews {
         this.reference = substances.reference();
         this.substances = substances;
         this.ledgers = new ContainerAccount(book, tallies, substances).ledgers();
-        Map<String, RunTally> runs = new LinkedHashMap<>();
+        this.runs = new LinkedHashMap<>();
         tallies.forEach(t -> runs.put(t.run().id(), t));
         this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
@@ -73,7 +74,7 @@ public final class ContainerReviews {
         List<ProposalFit> proposals = new ArrayList<>();
         for (ContainerAddition addition : ledger.proposed()) {
             List<String> incoming = streams.ofAddition(addition);
-            StreamFit fit = streams.fit(incoming, stream);
+            StreamFit fit = isPhaseKnown(addition) ? streams.fit(incoming, stream) : StreamFit.UNKNOWN;
             List<Carried> brought = carried.ofAddition(addition);
             ContainerState after = state.plus(addition);
             List<Clash> clashes = clashes(brought, present, earlier);
@@ -88,6 +89,15 @@ public final class ContainerReviews {
             proposals.add(proposal);
         }
         return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()));
+    }
+
+    /** False where a layer of a contact has no density that tells which phase it is, and no check at the bench says so: its stream is a guess. */
+    private boolean isPhaseKnown(ContainerAddition addition) {
+        Optional<RunTally> run =
+                Optional.ofNullable(runs.get(addition.transfer().run()));
+        return run.isEmpty()
+                || addition.transfer().layers().stream()
+                        .allMatch(label -> run.get().isPhaseKnown(label));
     }
 
     private static boolean isOver(ContainerState state, double limitPercent) {

@@ -3,9 +3,11 @@ package workuptally.judgement.layers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Layer;
+import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure;
@@ -13,9 +15,13 @@ import workuptally.tally.balance.Closure.Verdict;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * R6: the run's balances close, or their open part cannot be in this layer because the layer has its own assay or true non-detect of a
- * product that the open balance counts. A rag that
- * was not assayed, or a portion that a step gave and nobody recorded, leaves every layer of the run open.
+ * R6: what the run's balances lack is not in this layer. Met by a layer's own assay or true non-detect of a product that the balance counts,
+ * or where what is unaccounted for is small at its upper 95 % bound. No decision rests on the word "closes": coarser readings close more.
+ *
+ * <p>Own evidence does not suffice while a rag was not assayed or a portion that a step gave was not recorded, where a balance is over, or
+ * where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then something that was measured is
+ * wrong, or it is in a kept portion that an assay must show first. The small rest must leave room for U, by which a balance may read too
+ * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */
 final class BalanceSettled implements LayerCondition {
     private static final String ID = "R6";
@@ -39,16 +45,21 @@ final class BalanceSettled implements LayerCondition {
                 return new Condition(ID, TITLE, State.NOT_MET, words(closure));
             }
         }
+        double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         List<String> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
-            if (closure.verdict() != Verdict.CLOSES) {
-                if (!hasOwnAssay(evidence, closure)) {
+            if (closure.unaccountedAtLeastPercent() > closure.candidatesAtMostPercent() + limit) {
+                return new Condition(ID, TITLE, State.NOT_MET, tooMuchMissing(closure));
+            }
+            if (!hasOwnAssay(evidence, closure)) {
+                if (!isSmall(closure, limit) && !isAskedForByItsName(evidence, closure)) {
                     return new Condition(
                             ID,
                             TITLE,
                             State.NOT_MET,
                             words(closure) + ", and this layer has no assay of its own" + forWhat(evidence, closure));
                 }
+            } else if (closure.verdict() != Verdict.CLOSES) {
                 elsewhere.add(words(closure));
             }
         }
@@ -59,10 +70,42 @@ final class BalanceSettled implements LayerCondition {
         return new Condition(ID, TITLE, State.MET, words(closures.get(0)));
     }
 
+    /** True where the part that a balance lacks, at its upper 95 % bound and with room for U, is within a limit in %. */
+    static boolean isSmall(Closure closure, double limitPercent) {
+        return closure.unaccountedAtMostPercent() + closure.expandedUncertaintyPercent() <= limitPercent;
+    }
+
+    private static String tooMuchMissing(Closure closure) {
+        String lacks = String.format(
+                Locale.ROOT,
+                "balance on %s lacks at least %.1f %%",
+                closure.skeleton(),
+                closure.unaccountedAtLeastPercent());
+        String unassayed = closure.candidates().stream()
+                .filter(Closure.Candidate::keptWithoutAssay)
+                .map(Closure.Candidate::settledBy)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return lacks
+                + (unassayed.isEmpty()
+                        ? ", more than every place named can hold: something that was measured is wrong"
+                        : "; first " + unassayed);
+    }
+
+    /** True where the layer was assayed for a wanted product, so that R8 asks for each other one that this balance counts. */
+    private static boolean isAskedForByItsName(LayerEvidence evidence, Closure closure) {
+        List<Content> wanted = evidence.wanted();
+        return wanted.stream().anyMatch(Content::isOwnEvidence)
+                && wanted.stream()
+                        .anyMatch(c -> c.kind() == Content.Kind.UNKNOWN
+                                && c.isBoundedByConservation()
+                                && closure.counts(c.substance()));
+    }
+
     /** An assay or true non-detect of a wanted product that this balance counts. */
     private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
         return evidence.wanted().stream()
-                .filter(c -> c.kind() == Content.Kind.MEASURED || c.kind() == Content.Kind.BOUND)
+                .filter(c -> c.isOwnEvidence() || c.rests() == Content.Rests.PARENT)
                 .filter(c -> c.massGrams().isPresent())
                 .anyMatch(c -> closure.counts(c.substance()));
     }
@@ -80,7 +123,8 @@ final class BalanceSettled implements LayerCondition {
                 continue;
             }
             boolean rag = layer.phase().filter(p -> p == Layer.Phase.RAG).isPresent();
-            boolean measured = layer.contents().stream().anyMatch(c -> c.kind() == Content.Kind.MEASURED);
+            boolean measured =
+                    LayerEvidence.wanted(layer, evidence.run()).stream().anyMatch(Content::isOwnEvidence);
             if (rag && !measured) {
                 labels.add("rag " + layer.label());
             }

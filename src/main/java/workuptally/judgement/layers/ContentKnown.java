@@ -1,11 +1,12 @@
 package workuptally.judgement.layers;
 
 import java.util.List;
+import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.tally.amounts.Content;
 
-/** R3: product in this layer measured or bounded, by its own assay, a real non-detect, conservation or the strongest solution. */
+/** R3: product in this layer measured or bounded, by its own assay, a real non-detect, or conservation, and no two readings gainsay each other. */
 final class ContentKnown implements LayerCondition {
     private static final String ID = "R3";
     private static final String TITLE = "product measured or bounded";
@@ -13,14 +14,22 @@ final class ContentKnown implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         List<Content> wanted = evidence.wanted();
-        if (wanted.stream().noneMatch(c -> c.upperBoundGrams().isPresent())) {
+        Optional<Content> disputed = wanted.stream()
+                .filter(c -> c.rests() == Content.Rests.DISPUTED_READINGS)
+                .findFirst();
+        if (disputed.isPresent()) {
+            return new Condition(
+                    ID,
+                    TITLE,
+                    State.NOT_MET,
+                    disputed.get().substance() + ": " + disputed.get().evidence());
+        }
+        if (wanted.stream().noneMatch(LayerEvidence::isBounded)) {
             return new Condition(
                     ID, TITLE, State.MISSING, "assay of " + evidence.layer().label());
         }
-        Content known = wanted.stream()
-                .filter(c -> c.upperBoundGrams().isPresent())
-                .findFirst()
-                .orElseThrow();
+        Content known =
+                wanted.stream().filter(LayerEvidence::isBounded).findFirst().orElseThrow();
         return new Condition(ID, TITLE, State.MET, known.substance() + ": " + known.evidence());
     }
 }

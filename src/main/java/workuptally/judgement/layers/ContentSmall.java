@@ -26,9 +26,9 @@ final class ContentSmall implements LayerCondition {
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
                         String.format(
                                 "at most %s g %s = %s %% of theory, limit %s %%",
-                                Figures.of(most.grams(), 3),
+                                Figures.atMost(most.grams(), 3),
                                 most.product(),
-                                Figures.of(most.percentOfTheory(), 2),
+                                Figures.atMost(most.percentOfTheory(), 2),
                                 Figures.of(limit, 2))))
                 .orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
     }
@@ -38,7 +38,7 @@ final class ContentSmall implements LayerCondition {
         Optional<AtMost> worst = Optional.empty();
         for (Content content : evidence.wanted()) {
             Optional<Double> theory = LayerEvidence.theoryGrams(evidence.run(), content.substance());
-            if (theory.isEmpty() || content.upperBoundGrams().isEmpty()) {
+            if (theory.isEmpty() || !LayerEvidence.isBounded(content)) {
                 continue;
             }
             double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());

@@ -45,6 +45,12 @@ record LayerEvidence(
                 .toList();
     }
 
+    /** True for a content that was looked for or is bounded; what nobody looked for beside another product is asked for by R8. */
+    static boolean isBounded(Content content) {
+        return content.kind() != Content.Kind.UNKNOWN
+                && content.upperBoundGrams().isPresent();
+    }
+
     /**
      * What a layer holds at most as a share of theory, %, with the guard band of both: 100/θ·(m + √((b − m)² + (1.645·b·u(θ)/θ)²)), θ the
      * theory, m what was measured (b itself where it was not) and b its one-sided bound, all in g.

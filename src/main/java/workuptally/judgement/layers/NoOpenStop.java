@@ -1,24 +1,31 @@
 package workuptally.judgement.layers;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Finding;
+import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Step;
 import workuptally.tally.layers.Meeting;
 
-/** R7: no open stop on the run, until it is settled the layer may be the evidence; and nothing in the layer that must not have met. */
+/**
+ * R7: no open stop on the run, no open hold on a quench or an emulsion that the layer went through, and nothing in the layer that must not
+ * have met; until it is settled the layer may be the evidence. A named person's dated row in Corrections settles what was seen at the bench.
+ */
 final class NoOpenStop implements LayerCondition {
     private static final String ID = "R7";
     private static final String TITLE = "no open stop on the run";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
-        List<String> stops = evidence.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP)
-                .map(Finding::code)
-                .distinct()
+        List<Finding> open = evidence.findings().stream()
+                .filter(f -> !SettledByHand.settles(evidence.book().corrections(), f))
+                .filter(f -> f.severity() == Severity.STOP
+                        || (f.severity() == Severity.HOLD && SettledByHand.isOfTheBench(f) && wentThrough(evidence, f)))
                 .toList();
         Optional<Meeting> met = evidence
                 .run()
@@ -36,8 +43,35 @@ final class NoOpenStop implements LayerCondition {
                     String.join(" met ", met.get().with()) + " in step "
                             + met.get().place() + ": " + met.get().consequence());
         }
-        return stops.isEmpty()
-                ? new Condition(ID, TITLE, State.MET, "no stop on record")
-                : new Condition(ID, TITLE, State.NOT_MET, "open: " + String.join(", ", stops));
+        if (open.isEmpty()) {
+            return new Condition(ID, TITLE, State.MET, "no stop on record");
+        }
+        List<String> codes = open.stream().map(Finding::code).distinct().toList();
+        return new Condition(ID, TITLE, State.NOT_MET, "open: " + String.join(", ", codes));
+    }
+
+    /** True unless the finding is about a step of which the layer is no outcome: given before it, or beside it. */
+    private static boolean wentThrough(LayerEvidence evidence, Finding finding) {
+        List<Step> steps = evidence.run().run().orderedSteps();
+        Optional<Step> where = steps.stream().filter(s -> isAt(s, finding)).findFirst();
+        if (where.isEmpty()) {
+            return true;
+        }
+        Set<String> outcomes = new LinkedHashSet<>(where.get().gives());
+        if (outcomes.isEmpty()) {
+            outcomes.addAll(where.get().from());
+        }
+        for (Step step : steps.subList(steps.indexOf(where.get()) + 1, steps.size())) {
+            if (step.from().stream().anyMatch(outcomes::contains)) {
+                outcomes.addAll(step.gives());
+            }
+        }
+        return outcomes.contains(evidence.layer().label());
+    }
+
+    private static boolean isAt(Step step, Finding finding) {
+        Place row = step.row().at("Step");
+        return row.sheet().equals(finding.place().sheet())
+                && row.row() == finding.place().row();
     }
 }

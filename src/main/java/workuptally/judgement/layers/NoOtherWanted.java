@@ -1,22 +1,19 @@
 package workuptally.judgement.layers;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.tally.RunTally;
-import workuptally.tally.balance.Closure;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * R8: no second wanted component. Met where every other wanted product was looked for in this layer, or was found in other portions of the
- * run so far that no more than the run limit of it is unaccounted for; the assay that was not made is named all the same. Where one was
- * found nowhere, somebody must say whether it is wanted from here.
+ * R8: no second wanted component. Another wanted product that was not looked for in this layer counts by its own bound, like the first one:
+ * what the run lacks of it at most, which must be within the layer limit, with room for what the balance may read too high unnoticed. The
+ * assay that was not made is named all the same. Where one was found nowhere, somebody must say whether it is wanted from here.
  */
 final class NoOtherWanted implements LayerCondition {
     private static final String ID = "R8";
@@ -24,6 +21,8 @@ final class NoOtherWanted implements LayerCondition {
 
     @Override
     public Condition judge(LayerEvidence evidence) {
+        double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
+        List<String> asked = new ArrayList<>();
         List<String> elsewhere = new ArrayList<>();
         List<String> unassayed = new ArrayList<>();
         for (Product product : evidence.run().run().products()) {
@@ -34,16 +33,21 @@ final class NoOtherWanted implements LayerCondition {
                 return missing("ask whether " + product.name() + " is wanted from this layer");
             }
             String assay = "assay of " + evidence.layer().label() + " for " + product.name();
-            Optional<Closure> open = tooOpen(evidence, product);
-            if (open.isPresent()) {
-                return missing(String.format(
-                        Locale.ROOT,
-                        "%s, of which %.1f %% is unaccounted for",
-                        assay,
-                        open.get().unaccountedPercent()));
+            Optional<Double> most = atMostPercent(evidence, product);
+            if (most.isEmpty()) {
+                return missing(assay + ", of which nothing bounds what is here");
+            }
+            if (most.get() > limit || !isBalanced(evidence, product, limit)) {
+                asked.add(product.name() + ", of which at most " + Figures.atMost(most.get(), 2)
+                        + " % of theory is unaccounted for");
+                continue;
             }
             elsewhere.add(product.name());
             unassayed.add(assay);
+        }
+        if (!asked.isEmpty()) {
+            return missing("assay of " + evidence.layer().label() + " for " + String.join(", and ", asked) + "; limit "
+                    + Figures.of(limit, 2) + " %");
         }
         List<String> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()
@@ -74,18 +78,24 @@ final class NoOtherWanted implements LayerCondition {
                                 && l.pureGrams().isPresent());
     }
 
-    /** A balance of the workup that counts the product and lacks more of it than the run limit: that may be in this layer. */
-    private static Optional<Closure> tooOpen(LayerEvidence evidence, Product product) {
-        double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
+    /** What the run lacks of a product at most, % of theory. */
+    private static Optional<Double> atMostPercent(LayerEvidence evidence, Product product) {
+        Optional<Double> theory = LayerEvidence.theoryGrams(evidence.run(), product.name());
+        return evidence.layer().contents().stream()
+                .filter(c -> c.substance().equalsIgnoreCase(product.name()) && c.isBoundedByConservation())
+                .findFirst()
+                .flatMap(c -> theory.filter(t -> t > 0)
+                        .map(t -> 100 * c.upperBoundGrams().orElse(Double.POSITIVE_INFINITY) / t));
+    }
+
+    private static boolean isBalanced(LayerEvidence evidence, Product product, double limit) {
         return evidence.run().closures().stream()
-                .filter(c -> evidence.layer().endsWorkup() && c.counts(product.name()))
-                .filter(c -> c.unaccountedPercent() > limit)
-                .max(Comparator.comparingDouble(Closure::unaccountedPercent));
+                .filter(c -> c.counts(product.name()))
+                .allMatch(c -> BalanceSettled.isSmall(c, limit));
     }
 
     private static boolean isLookedForIn(LayerTally layer, Product product) {
         return layer.contents().stream()
-                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
-                        && c.upperBoundGrams().isPresent());
+                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name()) && LayerEvidence.isBounded(c));
     }
 }

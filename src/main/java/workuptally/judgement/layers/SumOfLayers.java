@@ -1,7 +1,6 @@
 package workuptally.judgement.layers;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,10 +16,14 @@ import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * What the kept layers of a run hold together, per product: Σ m + 1.645·u(Σ m), with non-detects and bounds at their limit. What was not
- * found can be in one layer only, so layers bounded by conservation count once, together.
+ * What the kept layers of a run hold together, per product: the 95 % quantile of their sum, Σ m + 1.645·u(Σ m), non-detects and other bounds
+ * at their limit, and never less than its largest part. What was not found can be in one layer only, so layers bounded by conservation count
+ * once, together.
  *
  * <p>Layers that fail the limit on their own are set apart first; then the largest of the rest, until what is left fits the run's limit.
+ * Only layers that were measured are set apart as larger than another one. A layer that was not measured, or of which only a bound is known,
+ * counts beside each other one, at most at the size of that one: it may hold as little, so that a reading that is worse or gone never lets
+ * another layer pass.
  * Liquors of a purification belong to another balance and are not summed.
  */
 final class SumOfLayers {
@@ -65,46 +68,74 @@ final class SumOfLayers {
         List<LayerTally> holding =
                 kept.stream().filter(l -> content(l, name).isPresent()).toList();
         List<LayerTally> rest = new ArrayList<>();
+        double most = 0;
         for (LayerTally layer : holding) {
-            if (guarded(List.of(layer), name) > layerLimit) {
+            double together = besideOthers(layer, kept, name, layerLimit);
+            if (guarded(List.of(layer), name) > layerLimit || together > runLimit) {
                 heldBySum.add(layer.label());
             } else {
                 rest.add(layer);
+                most = Math.max(most, together);
             }
         }
-        while (!rest.isEmpty() && guarded(rest, name) > runLimit) {
-            LayerTally largest = rest.stream()
-                    .max(Comparator.comparingDouble(l -> guarded(List.of(l), name)))
-                    .orElseThrow();
-            rest.remove(largest);
-            heldBySum.add(largest.label());
-        }
+        double all = guarded(holding, name);
         sums.put(
                 name,
                 new Sum(
-                        plain(holding, name),
-                        100 * plain(holding, name) / theory,
+                        all,
+                        100 * all / theory,
                         rest.stream().map(LayerTally::label).toList(),
-                        guarded(rest, name),
-                        100 * guarded(rest, name) / theory));
+                        most,
+                        100 * most / theory));
+    }
+
+    /** Undisputed result of the layer itself, g; empty where only a bound is known. */
+    private static Optional<Double> measured(LayerTally layer, String product) {
+        return content(layer, product)
+                .filter(c -> c.kind() == Content.Kind.MEASURED && c.isOwnEvidence())
+                .flatMap(Content::massGrams)
+                .map(MeasuredValue::value);
+    }
+
+    /** What a layer and those that are not set apart before it hold together, g. */
+    private static double besideOthers(LayerTally layer, List<LayerTally> kept, String product, double layerLimit) {
+        double own = guarded(List.of(layer), product);
+        Optional<Double> ownMeasured = measured(layer, product);
+        boolean conserved =
+                content(layer, product).filter(Content::isBoundedByConservation).isPresent();
+        List<LayerTally> counted = new ArrayList<>(List.of(layer));
+        int atOwnSize = 0;
+        for (LayerTally other : kept) {
+            Optional<Content> content = content(other, product);
+            Optional<Double> measured = measured(other, product);
+            boolean sharesTheRest = conserved
+                    && content.filter(Content::isBoundedByConservation).isPresent();
+            if (other == layer
+                    || sharesTheRest
+                    || measured.filter(m -> m > layerLimit).isPresent()) {
+                continue;
+            }
+            if (measured.isPresent()) {
+                if (measured.get() <= ownMeasured.orElse(own)) {
+                    counted.add(other);
+                } else if (ownMeasured.isEmpty()) {
+                    atOwnSize++;
+                }
+            } else if (content.filter(c -> !c.isBoundedByConservation()).isPresent()
+                    && guarded(List.of(other), product) <= own) {
+                counted.add(other);
+            } else {
+                atOwnSize++;
+            }
+        }
+        return guarded(counted, product) + atOwnSize * own;
     }
 
     private static Optional<Content> content(LayerTally layer, String product) {
         return layer.contents().stream()
                 .filter(c -> c.substance().equalsIgnoreCase(product))
-                .filter(c -> c.upperBoundGrams().isPresent())
+                .filter(LayerEvidence::isBounded)
                 .findFirst();
-    }
-
-    private static double plain(List<LayerTally> layers, String product) {
-        return conservation(layers, product)
-                + layers.stream()
-                        .flatMap(l -> content(l, product).stream())
-                        .filter(c -> !c.isBoundedByConservation())
-                        .mapToDouble(c -> c.kind() == Content.Kind.BOUND
-                                ? c.upperBoundGrams().orElse(0)
-                                : c.massGrams().map(MeasuredValue::value).orElse(0.0))
-                        .sum();
     }
 
     /** What all layers bounded by conservation hold together at most, g. */
@@ -117,9 +148,10 @@ final class SumOfLayers {
                 .orElse(0);
     }
 
-    /** Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g. */
+    /** Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g; at least the largest bound of one of them. */
     static double guarded(List<LayerTally> layers, String product) {
         double bounds = conservation(layers, product);
+        double largest = bounds;
         Optional<MeasuredValue> measured = Optional.empty();
         for (LayerTally layer : layers) {
             Optional<Content> content = content(layer, product);
@@ -127,24 +159,27 @@ final class SumOfLayers {
                 continue;
             }
             Optional<MeasuredValue> mass = content.get().massGrams();
+            largest = Math.max(largest, content.get().upperBoundGrams().orElse(0));
             if (content.get().kind() == Content.Kind.BOUND || mass.isEmpty()) {
                 bounds += content.get().upperBoundGrams().orElse(0);
             } else {
                 measured = Optional.of(measured.map(m -> m.plus(mass.get())).orElse(mass.get()));
             }
         }
-        return bounds
-                + measured.map(m -> m.value() + ONE_SIDED_95 * m.standardUncertainty())
-                        .orElse(0.0);
+        return Math.max(
+                largest,
+                bounds
+                        + measured.map(m -> m.value() + ONE_SIDED_95 * m.standardUncertainty())
+                                .orElse(0.0));
     }
 
     /**
      * A product over the kept layers.
      *
-     * @param allGrams over all kept layers, non-detects at their limit, g
+     * @param allGrams what all kept layers hold at most, one-sided 95 %, g
      * @param allPercent the same, % of theory
      * @param rest labels left after setting the largest apart
-     * @param restGrams what they hold at most, one-sided 95 %, g
+     * @param restGrams what the largest of them and the others, at most of its size each, hold together at most, one-sided 95 %, g
      * @param restPercent the same, % of theory
      */
     record Sum(double allGrams, double allPercent, List<String> rest, double restGrams, double restPercent) {

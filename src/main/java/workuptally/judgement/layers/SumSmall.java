@@ -20,19 +20,19 @@ final class SumSmall implements LayerCondition {
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         for (Content content : evidence.wanted()) {
             Optional<Sum> sum = evidence.sums().sum(content.substance());
-            if (sum.isPresent() && content.upperBoundGrams().isPresent()) {
+            if (sum.isPresent() && LayerEvidence.isBounded(content)) {
                 boolean apart = evidence.sums().isSetApart(evidence.layer().label());
                 String text = String.format(
                         "all kept layers hold up to %s g %s = %s %% of theory; ",
-                        Figures.of(sum.get().allGrams(), 3),
+                        Figures.atMost(sum.get().allGrams(), 3),
                         content.substance(),
-                        Figures.of(sum.get().allPercent(), 2));
+                        Figures.atMost(sum.get().allPercent(), 2));
                 String rest = sum.get().rest().isEmpty()
                         ? "none fits"
                         : String.format(
                                 "%s at most %s %%, limit %s %%",
                                 String.join(" + ", sum.get().rest()),
-                                Figures.of(sum.get().restPercent(), 2),
+                                Figures.atMost(sum.get().restPercent(), 2),
                                 Figures.of(limit, 2));
                 return new Condition(ID, TITLE, apart ? State.NOT_MET : State.MET, text + rest);
             }

@@ -34,6 +34,14 @@ public final class FindingList {
         return LargeFigures.in(String.format(Locale.ROOT, format, numbers));
     }
 
+    /** An upper bound, rounded up to so many decimals. */
+    public static String atMost(double bound, int decimals) {
+        return new java.math.BigDecimal(bound)
+                .setScale(decimals + 6, java.math.RoundingMode.HALF_UP)
+                .setScale(decimals, java.math.RoundingMode.UP)
+                .toPlainString();
+    }
+
     /** A number with up to four digits and no trailing zeros. */
     public static String plain(double number) {
         return new java.math.BigDecimal(number)

@@ -55,9 +55,10 @@ final class ExplainedLayers {
     private Explanation content(RunTally tally, LayerTally layer, Content content) {
         String title = content.substance() + " in layer " + layer.label();
         Draft draft = new Draft(FigureKind.LAYERS, title);
-        Optional<Assay> assay = tally.run().assays().stream()
+        List<Assay> rows = tally.run().assays().stream()
                 .filter(a -> a.sample().equals(layer.label()) && a.substance().equalsIgnoreCase(content.substance()))
-                .findFirst();
+                .toList();
+        Optional<Assay> assay = rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
         boolean byOwnAssay = assay.isPresent()
                 && (content.kind() == Content.Kind.MEASURED
                         || content.massGrams().isPresent());

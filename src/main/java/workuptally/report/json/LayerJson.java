@@ -62,6 +62,7 @@ final class LayerJson {
         json.text("kind", content.kind().word());
         json.number("upperBoundGrams", content.upperBoundGrams());
         json.text("evidence", content.evidence());
+        json.text("restsOn", content.rests().word());
     }
 
     /** Whole make-up with full names; an estimate unless the book states it. */

@@ -175,6 +175,9 @@ final class RunJson {
         json.number("expandedUncertaintyPercent", closure.expandedUncertaintyPercent());
         json.coverage(closure.percent());
         json.text("verdict", closure.verdict().word());
+        if (!closure.because().isEmpty()) {
+            json.text("because", closure.because());
+        }
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());
         json.number("unaccountedGrams", closure.unaccountedGrams());

@@ -147,7 +147,11 @@ final class LayerTable {
                                         .orElse("–")
                                 : "–"),
                 significant(content.percentOf(), SHARE_DIGITS),
-                significant(content.upperBoundGrams(), MOST_DIGITS));
+                most(content.upperBoundGrams()));
+    }
+
+    private TableCell most(OptionalDouble bound) {
+        return TableCell.of(bound.isPresent() ? look.figures().most(bound.getAsDouble(), MOST_DIGITS) : "–");
     }
 
     private TableCell value(Optional<MeasuredValue> value) {

@@ -75,9 +75,13 @@ public final class LayerBalanceSection {
     }
 
     private static Optional<Live> byAssay(RunReview run, LayerTally layer, Content content) {
-        return run.tally().run().assays().stream()
+        List<Assay> rows = run.tally().run().assays().stream()
                 .filter(assay -> assay.sample().equals(layer.label())
                         && assay.substance().equalsIgnoreCase(content.substance()))
+                .toList();
+        // Pooled results and limits are no product of one cell and another.
+        return rows.stream()
+                .filter(assay -> rows.size() == 1 && content.kind() == Content.Kind.MEASURED)
                 .flatMap(assay -> assay.unit().flatMap(unit -> byAssay(assay, unit)).stream())
                 .findFirst();
     }

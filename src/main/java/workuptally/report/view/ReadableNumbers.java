@@ -50,6 +50,13 @@ public final class ReadableNumbers {
         return "≤\u00A0" + (value > 0 ? rounding.upperBound(value, 2).replaceFirst("^< ", "") : "0");
     }
 
+    /** An upper bound, rounded up to that many significant digits. */
+    public String most(double value, int digits) {
+        return value > 0 && Double.isFinite(value)
+                ? rounding.upperBound(value, digits).replaceFirst("^< ", "")
+                : significant(value, digits);
+    }
+
     /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */
     public String plain(double value) {
         if (!Double.isFinite(value)) {

@@ -11,9 +11,10 @@ import workuptally.measure.MeasuredValue;
  * @param kind how it is known
  * @param massGrams best estimate, g: the assay, or half the limit of a non-detect; empty where only a bound is known
  * @param amountMillimoles the same as amount of substance, mmol; empty without a molar mass
- * @param upperBoundGrams one-sided 95 % upper bound, g
+ * @param upperBoundGrams one-sided 95 % upper bound, g; of a content not looked for, what the run lacks of it at most
  * @param percentOf mass over theory (wanted products) or over the amount charged (others), %
  * @param evidence the evidence in words, for example {@code HPLC 31.4 mg/mL × 104 mL}
+ * @param rests what the figure rests on
  */
 public record Content(
         String substance,
@@ -22,21 +23,23 @@ public record Content(
         Optional<MeasuredValue> amountMillimoles,
         OptionalDouble upperBoundGrams,
         OptionalDouble percentOf,
-        String evidence) {
+        String evidence,
+        Rests rests) {
     /** Many contents rest on the same words. */
     public Content {
         evidence = evidence.intern();
     }
 
-    /** Evidence of a bound by conservation. */
-    public static final String BY_CONSERVATION = "not assayed; at most theory less what was found elsewhere";
-
-    /**
-     * True for a bound by conservation: what all such layers of a run hold together is within the same bound, since it is theory less what
-     * was found.
-     */
-    public boolean isBoundedByConservation() {
-        return evidence.equals(BY_CONSERVATION);
+    /** A content that rests on readings of its own portion. */
+    public Content(
+            String substance,
+            Kind kind,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> amountMillimoles,
+            OptionalDouble upperBoundGrams,
+            OptionalDouble percentOf,
+            String evidence) {
+        this(substance, kind, massGrams, amountMillimoles, upperBoundGrams, percentOf, evidence, Rests.OWN_READING);
     }
 
     /** A content of which nothing is known but why. */
@@ -48,7 +51,53 @@ public record Content(
                 Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                evidence);
+                evidence,
+                Rests.NOTHING);
+    }
+
+    /** The same, where nobody looked for the substance, at most what the run lacks of it, g. */
+    public Content atMostByConservation(Kind as, double grams, String words) {
+        return new Content(
+                substance,
+                as,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(grams),
+                OptionalDouble.empty(),
+                words,
+                Rests.CONSERVATION);
+    }
+
+    /** True where a reading of the portion itself, or of the one portion it was made from, tells it, and no other reading gainsays it. */
+    public boolean isOwnEvidence() {
+        return massGrams.isPresent() && rests == Rests.OWN_READING;
+    }
+
+    /**
+     * True for a bound by conservation: what all such layers of a run hold together is within the same bound, since it is theory less what
+     * was found.
+     */
+    public boolean isBoundedByConservation() {
+        return rests == Rests.CONSERVATION;
+    }
+
+    /** What a content rests on. */
+    public enum Rests {
+        /** A reading of the portion. */
+        OWN_READING,
+        /** Readings of the portion that do not agree: the larger counts meanwhile. */
+        DISPUTED_READINGS,
+        /** What was read in the portion it was made from. */
+        PARENT,
+        /** Theory less what was found elsewhere. */
+        CONSERVATION,
+        /** Nothing. */
+        NOTHING;
+
+        /** The words in JSON, for example {@code own reading}. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /** How a content is known. */

@@ -1,8 +1,10 @@
 package workuptally.tally.amounts;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -50,7 +52,8 @@ public final class Contents {
     }
 
     /**
-     * Contents of a sample by its assays, one per row; mole ratios need {@code productMillimoles}.
+     * Contents of a sample by its assays, one for each substance; rows about one substance are pooled. Mole ratios need
+     * {@code productMillimoles}.
      *
      * @param label label of the layer or lot
      * @param massGrams its mass, if known
@@ -62,13 +65,16 @@ public final class Contents {
             Optional<MeasuredValue> massGrams,
             Optional<MeasuredValue> volumeMillilitres,
             Optional<MeasuredValue> productMillimoles) {
-        List<Content> contents = new ArrayList<>();
+        Map<String, List<Content>> rows = new LinkedHashMap<>();
         for (Assay assay : run.assays()) {
             if (assay.sample().equals(label)) {
-                of(assay, massGrams, volumeMillilitres, productMillimoles).ifPresent(contents::add);
+                of(assay, massGrams, volumeMillilitres, productMillimoles)
+                        .ifPresent(content -> rows.computeIfAbsent(
+                                        content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
+                                .add(content));
             }
         }
-        return contents;
+        return rows.values().stream().map(PooledReadings::of).toList();
     }
 
     private Optional<Content> of(
@@ -87,13 +93,32 @@ public final class Contents {
             omissions.add(what, "area % is not an assay", "a calibrated result in Assays");
             return Optional.empty();
         }
+        if (assay.method().filter(m -> m == Assay.Method.TLC).isPresent()
+                && !limits.text(Limit.TLC_COUNTS).strip().equalsIgnoreCase("yes")) {
+            omissions.add(
+                    what,
+                    "TLC is shown and does not count here",
+                    "another assay, or 'TLC counts' in Limits where the laboratory takes it for evidence");
+            return Optional.empty();
+        }
         Optional<Entered> result = result(assay);
         if (result.isEmpty()) {
             omissions.add(what, "the result is missing or cannot be read", "Result in Assays");
             return Optional.empty();
         }
+        if (result.get().qualifier() == Qualifier.ABOVE) {
+            omissions.add(what, "a lower limit bounds nothing from above", "a result, or '<limit', in Assays");
+            return Optional.empty();
+        }
         OptionalDouble limit = nonDetectLimit(assay, result.get());
-        if (isNonDetect(result.get()) && limit.isEmpty()) {
+        if (result.get().value() <= 0 && result.get().qualifier() != Qualifier.NOT_DETECTED) {
+            omissions.add(
+                    what,
+                    "0 is no result: what the method would have seen is not known",
+                    "the limit as '<0.10' in Result, or 'n.d.' with the detection limit of the method in Limits");
+            return Optional.empty();
+        }
+        if (result.get().qualifier() == Qualifier.NOT_DETECTED && limit.isEmpty()) {
             omissions.add(
                     what,
                     "not detected, but no detection limit is set for the method",
@@ -147,18 +172,24 @@ public final class Contents {
                 residue.get().heading()));
     }
 
-    private static boolean isNonDetect(Entered result) {
-        return result.qualifier() == Qualifier.BELOW || result.qualifier() == Qualifier.NOT_DETECTED;
-    }
-
+    /**
+     * The limit that a result stands for, above 0: typed as {@code <x}, or that of its method where nothing was detected or the figure lies
+     * below it; empty for a result.
+     */
     private OptionalDouble nonDetectLimit(Assay assay, Entered result) {
         if (result.qualifier() == Qualifier.BELOW) {
-            return OptionalDouble.of(result.value());
+            return result.value() > 0 ? OptionalDouble.of(result.value()) : OptionalDouble.empty();
         }
-        if (result.qualifier() != Qualifier.NOT_DETECTED
-                || assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()) {
-            return OptionalDouble.empty();
-        }
+        OptionalDouble ofMethod =
+                assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()
+                        ? OptionalDouble.empty()
+                        : detectionLimit(assay);
+        boolean below = result.qualifier() == Qualifier.NOT_DETECTED
+                || (ofMethod.isPresent() && result.value() > 0 && result.value() < ofMethod.getAsDouble());
+        return below ? ofMethod : OptionalDouble.empty();
+    }
+
+    private OptionalDouble detectionLimit(Assay assay) {
         return switch (assay.method().orElse(Assay.Method.OTHER)) {
             case HPLC -> limits.optional(Limit.DETECTION_HPLC);
             case GC -> limits.optional(Limit.DETECTION_GC);
@@ -218,9 +249,9 @@ public final class Contents {
         if (residueStrength(assay).isPresent()) {
             return method + " " + result.asTyped();
         }
-        String number = result.qualifier() == Qualifier.NOT_DETECTED
-                ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
-                : result.asTyped();
+        boolean belowLimit = limit.isPresent() && result.qualifier() != Qualifier.BELOW;
+        String number =
+                belowLimit ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0)) : result.asTyped();
         return method + " " + number + (number.endsWith(unit) ? "" : " " + unit);
     }
 }

@@ -3,6 +3,7 @@ package workuptally.tally.balance;
 import java.util.List;
 import workuptally.measure.MeasuredValue;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Contents;
 
 /**
  * Units of one skeleton found, over units charged.
@@ -13,6 +14,7 @@ import workuptally.tally.amounts.Content;
  * @param expandedUncertaintyPercent U(B), %
  * @param coverageFactor k used
  * @param verdict what it says
+ * @param because why it cannot be decided, in words; empty for another verdict
  * @param z (1 − B)/u(B)
  * @param unaccountedPercent 100 − B, %
  * @param unaccountedGrams the same as grams of the first wanted product with this skeleton, g
@@ -27,6 +29,7 @@ public record Closure(
         double expandedUncertaintyPercent,
         double coverageFactor,
         Verdict verdict,
+        String because,
         double z,
         double unaccountedPercent,
         double unaccountedGrams,
@@ -37,6 +40,61 @@ public record Closure(
     public Closure {
         terms = List.copyOf(terms);
         candidates = List.copyOf(candidates);
+    }
+
+    /** A closure that was decided, or whose reason is not told. */
+    public Closure(
+            String skeleton,
+            MeasuredValue chargedMillimoles,
+            MeasuredValue percent,
+            double expandedUncertaintyPercent,
+            double coverageFactor,
+            Verdict verdict,
+            double z,
+            double unaccountedPercent,
+            double unaccountedGrams,
+            String unaccountedAs,
+            List<Term> terms,
+            List<Candidate> candidates) {
+        this(
+                skeleton,
+                chargedMillimoles,
+                percent,
+                expandedUncertaintyPercent,
+                coverageFactor,
+                verdict,
+                "",
+                z,
+                unaccountedPercent,
+                unaccountedGrams,
+                unaccountedAs,
+                terms,
+                candidates);
+    }
+
+    /** What the run lacks of this balance at most, one-sided 95 %, %; a balance above 100 % lacks no less than its own 1.645·u. */
+    public double unaccountedAtMostPercent() {
+        return Math.max(0, unaccountedPercent) + Contents.ONE_SIDED_95 * percent.standardUncertainty();
+    }
+
+    /** What it lacks at least, one-sided 95 %, %; 0 or less where nothing need be missing. */
+    public double unaccountedAtLeastPercent() {
+        return unaccountedPercent - Contents.ONE_SIDED_95 * percent.standardUncertainty();
+    }
+
+    /**
+     * What its candidates can hold together at most, % of the units charged, but for kept portions that nobody assayed: they can hold
+     * anything, and an assay is to show it.
+     */
+    public double candidatesAtMostPercent() {
+        double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
+        return gramsPerPercent <= 0
+                ? Double.POSITIVE_INFINITY
+                : candidates.stream()
+                                .filter(c -> !c.keptWithoutAssay())
+                                .mapToDouble(Candidate::highGrams)
+                                .sum()
+                        / gramsPerPercent;
     }
 
     /** True for a substance that was found in this balance, or in which its unaccounted part is told. */
@@ -71,18 +129,30 @@ public record Closure(
      * @param highGrams upper bound or high end, g
      * @param evidence what the figure rests on
      * @param settledBy the cheapest test that would settle it
+     * @param keptWithoutAssay true for a kept portion that nobody assayed: it can hold all that is missing, and an assay would show it
      */
-    public record Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {}
+    public record Candidate(
+            String place,
+            double lowGrams,
+            double highGrams,
+            String evidence,
+            String settledBy,
+            boolean keptWithoutAssay) {
+        /** A place that no assay of a kept portion would settle. */
+        public Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {
+            this(place, lowGrams, highGrams, evidence, settledBy, false);
+        }
+    }
 
     /** What a closure says. */
     public enum Verdict {
-        /** |1 − B| ≤ U. */
+        /** |1 − B| ≤ U, with U no wider than the resolution that this needs, and no upper bound in B. */
         CLOSES("closes"),
         /** 1 − B &gt; U. */
         OPEN("open"),
         /** B − 1 &gt; U. */
         OVER("over"),
-        /** U is too wide, or a layer has neither assay nor bound. */
+        /** U is too wide, readings do not agree, B is an upper bound, or a layer has neither assay nor bound. */
         CANNOT_DECIDE("cannot decide");
 
         private final String word;

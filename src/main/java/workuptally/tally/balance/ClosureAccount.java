@@ -27,9 +27,7 @@ import workuptally.tally.balance.Closure.Verdict;
 /**
  * Closure B = Σ aⱼ·nⱼ / n₀ over each partner's skeleton, with a the units of the partner per molecule and n in mmol.
  *
- * <p>Closes when |1 − B| ≤ U, open when 1 − B &gt; U, over when B − 1 &gt; U. Cannot decide when U is wider than the limit, or when a layer
- * that may hold product has neither an assay nor a bound of its own. Nor is a gap called open where no figure bounds what can fill it: the
- * loss of a purification whose crude was not assayed, or an excess of the partner that nobody looked for. The form is the constraint test for gross errors in a balance.
+ * <p>The form is the constraint test for gross errors in a balance; {@link VerdictOnClosure} judges it.
  */
 public final class ClosureAccount {
     private final Run run;
@@ -94,7 +92,17 @@ public final class ClosureAccount {
         double unaccounted = 100 - percent.value();
         Predicate<String> counts = substance -> skeletons.units(substance, partner) > 0;
         List<Unknown> unknowns = unknowns(partner, charged.get(), portions);
-        Verdict verdict = verdict(unaccounted, expanded, undecided.labels(counts), unknowns);
+        VerdictOnClosure.Result test = new VerdictOnClosure(limits)
+                .judge(
+                        percent,
+                        expanded,
+                        new VerdictOnClosure.Doubts(
+                                undecided.labels(counts),
+                                undecided.boundedByTheBalance(counts),
+                                disputed(portions.found(), counts),
+                                upperBounds(portions, counts),
+                                unknowns.stream().map(Unknown::place).toList()));
+        Verdict verdict = test.verdict();
         Optional<Product> as = skeletons.wantedProduct(partner);
         double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
         List<Candidate> candidates = verdict == Verdict.OPEN || verdict == Verdict.CANNOT_DECIDE
@@ -113,6 +121,7 @@ public final class ClosureAccount {
                 expanded,
                 factor,
                 verdict,
+                test.because(),
                 percent.standardUncertainty() == 0 ? 0 : unaccounted / percent.standardUncertainty(),
                 unaccounted,
                 unaccounted * gramsPerPercent,
@@ -182,17 +191,25 @@ public final class ClosureAccount {
         return unknowns;
     }
 
-    private Verdict verdict(double unaccounted, double expanded, List<String> undecided, List<Unknown> unknowns) {
-        if (-unaccounted > expanded) {
-            return Verdict.OVER;
-        }
-        if (!undecided.isEmpty() || expanded > limits.value(Limit.CLOSURE_WIDTH)) {
-            return Verdict.CANNOT_DECIDE;
-        }
-        if (unaccounted <= expanded) {
-            return Verdict.CLOSES;
-        }
-        return unknowns.isEmpty() ? Verdict.OPEN : Verdict.CANNOT_DECIDE;
+    /** Portions whose readings of something that counts do not agree. */
+    private static List<String> disputed(Found found, Predicate<String> counts) {
+        return found.terms().stream()
+                .filter(t ->
+                        counts.test(t.content().substance()) && t.content().rests() == Content.Rests.DISPUTED_READINGS)
+                .map(Found.Term::label)
+                .distinct()
+                .toList();
+    }
+
+    /** Lots in the balance of whose product only an upper bound is known. */
+    private static List<String> upperBounds(Portions portions, Predicate<String> counts) {
+        return portions.lots().stream()
+                .filter(l -> counts.test(l.lot().product())
+                        && l.basis().isUpperBound()
+                        && portions.found().terms().stream()
+                                .anyMatch(t -> t.label().equals(l.lot().label())))
+                .map(l -> l.lot().label())
+                .toList();
     }
 
     /** The unknowns first, as nothing but the gap bounds them. */

@@ -5,14 +5,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import workuptally.chemistry.Drying;
+import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.reference.Threshold;
+import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
@@ -35,6 +40,8 @@ public final class ProductWhereabouts implements Whereabouts {
     private final List<UnlabelledPhase> unlabelled;
     private final Optional<Theory> theory;
     private final Found found;
+    private final List<LotTally> lots;
+    private final MolarMasses molarMasses;
 
     public ProductWhereabouts(
             Run run,
@@ -43,14 +50,17 @@ public final class ProductWhereabouts implements Whereabouts {
             List<DryingCake> cakes,
             List<UnlabelledPhase> unlabelled,
             Optional<Theory> theory,
-            Found found) {
+            Portions portions,
+            MolarMasses molarMasses) {
         this.run = run;
         this.substances = substances;
         this.layers = layers;
         this.cakes = cakes;
         this.unlabelled = unlabelled;
         this.theory = theory;
-        this.found = found;
+        this.found = portions.found();
+        this.lots = portions.lots();
+        this.molarMasses = molarMasses;
     }
 
     @Override
@@ -76,9 +86,13 @@ public final class ProductWhereabouts implements Whereabouts {
                 0,
                 most,
                 "given by a step, without a label",
-                "find the portion, label it in Workup and enter it in Layers")));
+                "find the portion, label it in Workup and enter it in Layers",
+                true)));
         for (Product other : run.products()) {
             byProduct(other, counts, most).ifPresent(candidates::add);
+        }
+        for (Charge charge : run.charges()) {
+            unreacted(charge, product, counts, most).ifPresent(candidates::add);
         }
         theory.flatMap(t -> t.products().stream()
                         .filter(p -> p.product() == product)
@@ -100,7 +114,8 @@ public final class ProductWhereabouts implements Whereabouts {
                     0,
                     most,
                     "given by a step, never recorded",
-                    "find the portion and enter it in Layers"));
+                    "find the portion and enter it in Layers",
+                    true));
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
@@ -112,7 +127,17 @@ public final class ProductWhereabouts implements Whereabouts {
                         0,
                         Math.min(most, c.upperBoundGrams().orElse(most)),
                         c.evidence(),
-                        "assay " + layer.label() + (several ? " for " + c.substance() : "")));
+                        isLost(layer)
+                                ? "say in Corrections what became of " + layer.label()
+                                : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
+                        !isLost(layer)));
+    }
+
+    private static boolean isLost(LayerTally layer) {
+        return layer.entry()
+                .flatMap(Layer::status)
+                .filter(s -> s == Layer.Status.LOST)
+                .isPresent();
     }
 
     private Optional<Candidate> cake(LayerTally layer, Product product) {
@@ -143,6 +168,39 @@ public final class ProductWhereabouts implements Whereabouts {
                 most,
                 product.name() + " boils at " + b.asTyped() + " °C",
                 "assay " + distillate.label()));
+    }
+
+    /** A partner that nobody looked for: what is left of it is in the lots at most for what they weigh beyond their product. */
+    private Optional<Candidate> unreacted(Charge charge, Product product, Predicate<String> counts, double most) {
+        String name = charge.material();
+        OptionalDouble ofPartner = molarMasses.of(name);
+        OptionalDouble ofProduct = molarMasses.of(product.name());
+        boolean lookedFor = isFound(name);
+        boolean isProduct = run.product(name).isPresent();
+        if (!counts.test(name) || lookedFor || isProduct || ofPartner.isEmpty() || ofProduct.isEmpty()) {
+            return Optional.empty();
+        }
+        double grams = 0;
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                grams += lot.netGrams()
+                        .flatMap(net -> lot.pureGrams().map(net::minus))
+                        .map(rest -> Math.max(0, rest.value()) + Contents.ONE_SIDED_95 * rest.standardUncertainty())
+                        .orElse(Double.POSITIVE_INFINITY);
+            }
+        }
+        return Optional.of(new Candidate(
+                "unreacted " + name,
+                0,
+                Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
+                "assayed nowhere; in the lots at most for what they weigh beyond their product",
+                "assay the crude for " + name));
+    }
+
+    private boolean isFound(String substance) {
+        return found.terms().stream()
+                .map(Found.Term::content)
+                .anyMatch(c -> c.substance().equalsIgnoreCase(substance) && c.kind() != Content.Kind.UNKNOWN);
     }
 
     private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {

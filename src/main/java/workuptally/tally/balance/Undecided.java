@@ -40,7 +40,7 @@ public final class Undecided {
         this.unlabelled = List.copyOf(unlabelled);
     }
 
-    /** Labels of those that leave a balance over some substances undecided. */
+    /** Labels of those that leave a balance over some substances undecided, whatever it lacks: nothing bounds what they hold. */
     List<String> labels(Predicate<String> counts) {
         List<String> labels = new ArrayList<>();
         for (LayerTally layer : layers) {
@@ -81,12 +81,25 @@ public final class Undecided {
                 && !run.steps().isEmpty();
     }
 
+    /**
+     * Labels of layers that nobody assayed and that nothing but the balance itself bounds: what it lacks may be in them, and where it lacks
+     * nothing they have not been shown to hold nothing.
+     */
+    List<String> boundedByTheBalance(Predicate<String> counts) {
+        return layers.stream()
+                .filter(l -> l.terminal() && l.endsWorkup() && !bounds.isAssayedForAnother(l))
+                .filter(l -> unknown(l, counts)
+                        .anyMatch(c -> bounds.conservationGrams(c.substance()).isPresent()))
+                .map(LayerTally::label)
+                .toList();
+    }
+
     private boolean isUnbounded(LayerTally layer, Predicate<String> counts) {
-        boolean assayedForAnother = bounds.isAssayedForAnother(layer);
-        return layer.contents().stream()
-                .filter(c -> c.kind() == Content.Kind.UNKNOWN && counts.test(c.substance()))
-                .filter(c -> bounds.mixedGrams(layer, c.substance()).isEmpty())
-                .anyMatch(c -> !assayedForAnother
-                        || bounds.conservationGrams(c.substance()).isEmpty());
+        return unknown(layer, counts)
+                .anyMatch(c -> bounds.conservationGrams(c.substance()).isEmpty());
+    }
+
+    private static Stream<Content> unknown(LayerTally layer, Predicate<String> counts) {
+        return layer.contents().stream().filter(c -> c.kind() == Content.Kind.UNKNOWN && counts.test(c.substance()));
     }
 }

@@ -124,13 +124,19 @@ public final class ContainerAccount {
                 millilitres += ofLayer;
             }
         }
-        double amount = value(transfer.massGrams()).orElse(source);
+        double amount = positive(transfer.massGrams()).orElse(source);
         if (source <= 0) {
             return new ContainerAddition(transfer, Map.of(LayerFlow.UNSTATED, amount), amount, 0, unweighed);
         }
         double share = amount / source;
         parts.replaceAll((name, grams) -> grams * share);
         return new ContainerAddition(transfer, parts, millilitres * share, source, unweighed);
+    }
+
+    /** An amount of 0 is none: what is proposed is then taken to be all of the layer. */
+    private static OptionalDouble positive(Field field) {
+        OptionalDouble value = value(field);
+        return value.isPresent() && value.getAsDouble() > 0 ? value : OptionalDouble.empty();
     }
 
     private Optional<Reconciliation> reconciliation(Container container, ContainerState then) {

@@ -102,7 +102,10 @@ final class CarriedContents {
                 sources.stream()
                                 .map(s -> s.content().evidence() + " in " + s.label())
                                 .collect(Collectors.joining("; "))
-                        + ", carried on");
+                        + ", carried on",
+                parts.stream().allMatch(c -> c.rests() != Content.Rests.DISPUTED_READINGS)
+                        ? Content.Rests.PARENT
+                        : Content.Rests.DISPUTED_READINGS);
     }
 
     private static OptionalDouble sum(List<OptionalDouble> parts) {

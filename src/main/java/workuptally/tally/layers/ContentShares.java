@@ -31,7 +31,8 @@ public final class ContentShares {
                 content.amountMillimoles(),
                 content.upperBoundGrams(),
                 share(content),
-                content.evidence());
+                content.evidence(),
+                content.rests());
     }
 
     private OptionalDouble share(Content content) {

@@ -1,8 +1,10 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
@@ -91,7 +93,10 @@ public final class IdentityAccount {
             LayerTally layer = given.get(i);
             Expected organic = densities.get(i).organic();
             Expected aqueous = densities.get(i).aqueous();
-            Verdict verdict = verdicts.get(i) == Verdict.SWAPPED && !allTell ? Verdict.CANNOT_TELL : verdicts.get(i);
+            boolean isGuess = verdicts.get(i) == Verdict.CONSISTENT
+                    ? !isMeasured(step)
+                    : verdicts.get(i) == Verdict.SWAPPED && !allTell;
+            Verdict verdict = isGuess ? Verdict.CANNOT_TELL : verdicts.get(i);
             identities.add(new LayerIdentity(
                     layer.label(),
                     step,
@@ -103,6 +108,31 @@ public final class IdentityAccount {
                     position(layer, given, verdict, organic, aqueous)));
         }
         return identities;
+    }
+
+    /** False where this contact, or a step that its portions went through, added something of unknown amount: densities expected are guesses. */
+    private boolean isMeasured(Step contact) {
+        Set<String> upstream = new LinkedHashSet<>(contact.from());
+        if (addsUnknown(contact)) {
+            return false;
+        }
+        List<Step> before = run.orderedSteps();
+        for (int i = before.indexOf(contact) - 1; i >= 0; i--) {
+            Step step = before.get(i);
+            if (step.gives().stream().anyMatch(upstream::contains)) {
+                upstream.addAll(step.from());
+                if (addsUnknown(step)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean addsUnknown(Step step) {
+        return !step.material().isBlank()
+                && step.volumeMillilitres().entered().filter(v -> v.value() > 0).isEmpty()
+                && step.massGrams().entered().filter(m -> m.value() > 0).isEmpty();
     }
 
     /** Temperature at which the volume of a layer was read; that of the tables where none is entered, or one beyond their reach. */

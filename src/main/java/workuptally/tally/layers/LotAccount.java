@@ -21,6 +21,7 @@ import workuptally.tally.amounts.MoleRatios;
 import workuptally.tally.amounts.NetMass;
 import workuptally.tally.amounts.NmrPurity;
 import workuptally.tally.amounts.Omissions;
+import workuptally.tally.amounts.PooledReadings;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.amounts.YieldBasis;
@@ -123,6 +124,13 @@ public final class LotAccount {
             return Optional.empty();
         }
         Optional<Entered> typed = lot.assayPercent().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
+        if (typed.filter(e -> e.value() <= 0).isPresent()) {
+            omissions.add(
+                    "assay of lot " + lot.label(),
+                    "0 is no result: what the method would have seen is not known",
+                    "the assay of the lot, or the limit as '<x', in Isolated");
+            return Optional.empty();
+        }
         if (typed.isPresent()) {
             return Optional.of(new Fraction(
                     readings.enter(
@@ -138,25 +146,49 @@ public final class LotAccount {
         return byAssayRow(lot).or(() -> byInternalStandard(lot)).or(() -> byMoleRatios(lot));
     }
 
+    /** By the assay rows of the lot: their mean where they agree; where they do not, the largest, as no more than an upper limit. */
     private Optional<Fraction> byAssayRow(Lot lot) {
+        List<Fraction> rows = new ArrayList<>();
         for (Assay assay : run.assays()) {
             boolean massPercent =
                     assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
             if (massPercent
                     && assay.sample().equals(lot.label())
                     && assay.substance().equalsIgnoreCase(lot.product())) {
-                Optional<Entered> result =
-                        assay.result().entered().filter(e -> e.qualifier() != Qualifier.NOT_DETECTED);
-                if (result.isPresent()) {
-                    return Optional.of(new Fraction(
-                            calibrations
-                                    .result("assay of lot " + lot.label(), assay, result.get())
-                                    .over(100),
-                            result.get().qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY));
-                }
+                assay.result()
+                        .entered()
+                        .filter(e -> e.qualifier() != Qualifier.NOT_DETECTED && e.value() > 0)
+                        .map(e -> new Fraction(
+                                calibrations
+                                        .result("assay of lot " + lot.label(), assay, e)
+                                        .over(100),
+                                e.qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY))
+                        .ifPresent(rows::add);
             }
         }
-        return Optional.empty();
+        return rows.size() < 2 ? rows.stream().findFirst() : Optional.of(pooled(rows));
+    }
+
+    private static Fraction pooled(List<Fraction> rows) {
+        List<MeasuredValue> results = rows.stream()
+                .filter(r -> r.basis() == YieldBasis.ASSAY)
+                .map(Fraction::value)
+                .toList();
+        boolean agree = results.size() == rows.size()
+                && results.stream()
+                        .allMatch(one -> results.stream().allMatch(other -> PooledReadings.agree(one, other)));
+        MeasuredValue largest = rows.stream()
+                .map(Fraction::value)
+                .reduce((a, b) -> b.value() > a.value() ? b : a)
+                .orElseThrow();
+        return agree
+                ? new Fraction(
+                        results.stream()
+                                .reduce(MeasuredValue::plus)
+                                .orElseThrow()
+                                .over(results.size()),
+                        YieldBasis.ASSAY)
+                : new Fraction(largest, YieldBasis.UPPER_LIMIT);
     }
 
     private Optional<Fraction> byInternalStandard(Lot lot) {

@@ -120,14 +120,14 @@ class LayerConditionsTest {
 
     @Test
     void largestOfTheLayersThatTogetherDoNotFitIsHeld() {
-        // 0.30 g + <0.25 g = 2.8 % of 20.0 g: without A1 the rest is 1.25 %.
+        // 0.30 g + 0.15 g + <0.02 g = 2.4 % of 20.0 g: without A1 the rest is 0.9 %.
         SmallBook book = WashedRun.book()
                 .but("assays", "Result", "0.30")
                 .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
                 .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
                 .but("workup", "Gives organic", "RM")
                 .but("workup", "Gives aqueous", "A3")
-                .row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC", "Result", "<0.25", "Unit", "g");
+                .row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC", "Result", "0.15", "Unit", "g");
         assertState(State.NOT_MET, "R5", book);
         assertEquals(
                 State.MET, WashedRun.decision(book, "A3").conditions().get(4).state());
@@ -142,10 +142,28 @@ class LayerConditionsTest {
 
     @Test
     void openBalanceIsMetByALayerWithItsOwnAssay() {
-        // 17.0 g of 20.0 g: open by 14 %.
-        Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "17.00"), "R6");
+        // 19.2 g of 20.0 g: open by 3.4 %.
+        Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "19.20"), "R6");
         assertEquals(State.MET, condition.state());
         assertTrue(condition.evidence().endsWith("but this layer has its own assay"));
+    }
+
+    @Test
+    void moreIsMissingThanAnyPlaceCanHoldSoThatAReadingMustBeWrong() {
+        // 17.0 g of 20.0 g: at least 12.8 % is missing; glass 2 %, unreacted S in a pure lot 2.8 %, run limit 2 %.
+        Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "17.00"), "R6");
+        assertEquals(State.NOT_MET, condition.state());
+        assertTrue(condition.evidence().endsWith("something that was measured is wrong"), condition.evidence());
+    }
+
+    @Test
+    void muchThatIsMissingWithALayerNotAssayedAsksForThatAssayFirst() {
+        SmallBook book = WashedRun.book()
+                .but("isolated", "Net", "17.00")
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept");
+        Condition condition = WashedRun.condition(book, "R6");
+        assertEquals(State.NOT_MET, condition.state());
+        assertTrue(condition.evidence().endsWith("first assay A3"), condition.evidence());
     }
 
     @Test
@@ -187,6 +205,48 @@ class LayerConditionsTest {
         assertTrue(condition.evidence().contains("tare-missing"));
     }
 
+    private static SmallBook withHydride() {
+        return WashedRun.book()
+                .row("charges", "Material", "sodium borohydride", "Role", "reagent", "Actual amount", "1.00")
+                .but("charges", "Actual unit", "g");
+    }
+
+    @Test
+    void quenchThatNobodyTestedKeepsTheLayers() {
+        Condition condition = WashedRun.condition(withHydride(), "R7");
+        assertEquals(State.NOT_MET, condition.state());
+        assertTrue(condition.evidence().contains("quench-not-shown"), condition.evidence());
+    }
+
+    @Test
+    void namedPersonMaySettleWhatWasSeenAtTheBench() {
+        SmallBook settled = withHydride()
+                .row(
+                        "corrections",
+                        "When",
+                        "2026-03-05",
+                        "Who",
+                        "C1",
+                        "Record",
+                        "X1 quench-not-shown",
+                        "New",
+                        "settled")
+                .but("corrections", "Reason", "no more gas with acid, seen by two");
+        assertState(State.MET, "R7", settled);
+        assertState(State.NOT_MET, "R7", settled.but("corrections", "Who", ""));
+    }
+
+    @Test
+    void lastingEmulsionKeepsTheLayersThatWentThroughIt() {
+        SmallBook first = WashedRun.book().but("workup", "Emulsion", "persistent");
+        assertState(State.NOT_MET, "R7", first);
+        SmallBook later = WashedRun.book();
+        later.row("workup", "Step", "4", "Operation", "wash", "From", "O9", "Material", "water", "Volume", "50")
+                .but("workup", "Emulsion", "persistent")
+                .but("workup", "Gives aqueous", "A9");
+        assertState(State.MET, "R7", later);
+    }
+
     @Test
     void runWithoutAStopIsMet() {
         assertState(State.MET, "R7", WashedRun.book());
@@ -202,10 +262,12 @@ class LayerConditionsTest {
     }
 
     @Test
-    void secondWantedProductFoundInALotIsMet() {
+    void secondWantedProductOfWhichTheRunLacksMoreThanTheLimitIsAskedFor() {
         SmallBook book = withSecondProduct()
                 .row("isolated", "Lot", "C2", "Product", "Q", "Stage", "crude", "Net", "1.00", "Assay", "99");
-        assertState(State.MET, "R8", book);
+        Condition condition = WashedRun.condition(book, "R8");
+        assertEquals(State.MISSING, condition.state());
+        assertTrue(condition.evidence().startsWith("assay of A1 for Q, of which at most "), condition.evidence());
     }
 
     // R9

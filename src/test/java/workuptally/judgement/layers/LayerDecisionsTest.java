@@ -16,7 +16,7 @@ class LayerDecisionsTest {
         LayerDecision decision = WashedRun.decision(WashedRun.book());
         assertEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
         // 0.10 g × (1 + 1.645 × 0.02) = 0.10329 g.
-        assertEquals("at most 0.103 g P = 0.52 % of theory, limit 2.0 %", decision.reason());
+        assertEquals("at most 0.104 g P = 0.52 % of theory, limit 2.0 %", decision.reason());
     }
 
     @Test
@@ -76,14 +76,22 @@ class LayerDecisionsTest {
 
     @Test
     void onlyKeptLiquidsAreDecidedAbout() {
-        // D1 is a distillate, O1 and O2 were used, and A2 is set aside to be re-used.
+        // D1 is a distillate, O1 and O2 were used; A9, set aside to be re-used, is there all the same, A8 is lost.
         SmallBook book = WashedRun.book();
         book.row("layers", "Layer", "A9", "Phase", "aqueous", "Net", "1.00", "Status", "to reuse");
+        book.row("layers", "Layer", "A8", "Phase", "aqueous", "Net", "1.00", "Status", "lost");
         assertEquals(
-                List.of("A1", "A2"),
+                List.of("A1", "A2", "A9"),
                 book.reviewOfRun().decisions().stream()
                         .map(LayerDecision::layer)
                         .toList());
+    }
+
+    @Test
+    void distillateToReuseThatHoldsProductIsKept() {
+        SmallBook book = WashedRun.book()
+                .row("assays", "Sample", "D1", "Substance", "P", "Method", "GC", "Result", "9.00", "Unit", "g");
+        assertEquals(Outcome.KEEP, WashedRun.decision(book, "D1").outcome());
     }
 
     @Test

@@ -58,12 +58,11 @@ class SumOfLayersTest {
 
     @Test
     void uncertaintyOfTheSumIsAddedOnce() {
-        // 10 % of 0.10 g and of 0.10 g, half of the variance from one calibration: u = √(0.014142² + 0.01²) = 0.017321
-        // g;
-        // 0.20 + 1.645 × 0.017321 = 0.228492 g, not 0.2329 g.
+        // 10 % of 0.10 g twice, half of each variance that of the calibration they share: u² = 0.0001 + 0.0002 g²;
+        // 0.20 + 1.645 × 0.0173205 = 0.228492 g, not 0.2329 g.
         SumOfLayers sums = of("10", "0.10", "0.10");
         assertEquals(0.228492, sum(sums).restGrams(), 1e-5);
-        assertEquals(0.20, sum(sums).allGrams(), 1e-9);
+        assertEquals(0.228492, sum(sums).allGrams(), 1e-5);
     }
 
     @Test
@@ -85,6 +84,21 @@ class SumOfLayersTest {
                 .orElseThrow();
         assertTrue(each >= 1.0);
         assertEquals(each, sum(SumOfLayers.of(tally, book.limits())).allGrams(), 1e-9);
+    }
+
+    @Test
+    void layerWithoutAnAssayIsNotSetApartSoThatAnotherPasses() {
+        // 0.25 + 0.20 = 0.45 g holds A1. Without its assay A2 may hold as much as A1, and A1 stays held.
+        assertTrue(sums("0.25", "0.20").isSetApart("A1"));
+        assertTrue(sums("0.25", "").isSetApart("A1"));
+        // 0.15 + 0.15 g fits, whatever more there may be in A2.
+        assertFalse(sums("0.15", "").isSetApart("A1"));
+    }
+
+    @Test
+    void nonDetectMayHoldAsMuchAsALayerThatIsSetApart() {
+        // A1 is held, but A2 <0.25 g beside as much of A1 is 0.50 g.
+        assertTrue(sums("0.30", "<0.25").isSetApart("A2"));
     }
 
     @Test

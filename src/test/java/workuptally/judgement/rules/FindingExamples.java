@@ -133,7 +133,9 @@ final class FindingExamples {
         add(
                 "plan-copied",
                 Severity.NOTE,
-                clean().with("charges", "4.66,g,4.661,g", "4.661,g,4.661,g").with("charges", "6.0,g", "6.012,g"));
+                clean().with("charges", "4.66,g,4.661,g", "4.661,g,4.661,g")
+                        .with("charges", "6.0,g", "6.012,g")
+                        .plus("charges", "X1,sodium acetate,additive,C2H3NaO2,82.03,,1.234,g,1.234,g,99,,,,"));
         add(
                 "recovered-solvent-as-pure",
                 Severity.CHECK,
@@ -156,6 +158,7 @@ final class FindingExamples {
                 Severity.STOP,
                 clean().plus("workup", "X1,7,combine,A1,,,,,,,,,,,,,,,B1,")
                         .plus("workup", "X1,8,combine,B1,,,,,,,,,,,,,,,A1,"));
+        add("step-amount-missing", Severity.HOLD, planned().with("workup", "wash,O1,brine,1,20,", "wash,O1,brine,1,,"));
         add("funnel-overfull", Severity.STOP, planned().with("workup", "0.998,250", "0.998,50"));
         add(
                 "loads-not-recorded",
@@ -219,11 +222,11 @@ final class FindingExamples {
                         .with("layers", "E-01,34,", "E-01,64,"));
         add("layer-density-unexpected", Severity.CHECK, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
         add("rag-not-assayed", Severity.HOLD, rag());
+        add("emulsion-not-recorded", Severity.HOLD, clean().with("workup", "density,none,O1", "density,persistent,O1"));
         add(
-                "emulsion-not-recorded",
-                Severity.CHECK,
-                clean().with("workup", "density,none,O1", "density,persistent,O1"));
-        add("product-on-cake", Severity.NOTE, clean().with("layers", "6.92", "9.40"));
+                "product-on-cake",
+                Severity.NOTE,
+                clean().with("layers", "6.92", "9.40").with("isolated", "96.9022", "96.3022"));
         add(
                 "liquor-not-recorded",
                 Severity.CHECK,
@@ -300,8 +303,9 @@ final class FindingExamples {
                 clean().plus("assays", "X1,CR1,ethyl acetate,C4H8O2,NMR,6.5,% w/w,,"));
         add(
                 "component-counted-twice",
-                Severity.CHECK,
+                Severity.NOTE,
                 clean().plus("assays", "X1,A1,acetanilide,,HPLC,1.49,mg/mL,2.0,"));
+        add("assays-disagree", Severity.HOLD, clean().plus("assays", "X1,A1,acetanilide,,HPLC,0.49,mg/mL,2.0,"));
         add("lot-assay-differs", Severity.CHECK, clean().plus("assays", "X1,CR1,acetanilide,,HPLC,98.0,% w/w,1.0,"));
     }
 

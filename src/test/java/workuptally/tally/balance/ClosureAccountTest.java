@@ -69,13 +69,49 @@ class ClosureAccountTest {
     }
 
     @Test
-    void layerWithoutAssayOrBoundCannotDecide() {
+    void balanceIsOpenWhereTheLayerThatNobodyAssayedMayHoldTheGap() {
         SmallBook book = lot("19.00", "1")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "100.00", "Status", "kept");
         Closure closure = closure(book);
-        assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
+        assertEquals(Verdict.OPEN, closure.verdict());
         assertEquals("layer A1", closure.candidates().get(0).place());
         assertEquals("assay A1", closure.candidates().get(0).settledBy());
+    }
+
+    @Test
+    void balanceWithALayerThatNobodyAssayedDoesNotClose() {
+        SmallBook book = lot("20.00", "1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "100.00", "Status", "kept");
+        assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
+        assertEquals("not assayed: A1", closure(book).because());
+    }
+
+    @Test
+    void balanceThatIsTooCoarseDoesNotClose() {
+        // 18.38 of 20.0 g at 4.7 %: 91.9 ± 8.7 % is compatible with 100 % and says nothing.
+        Closure closure = closure(lot("18.38", "4.7"));
+        assertEquals(91.9, closure.percent().value(), 1e-9);
+        assertEquals(8.7, closure.expandedUncertaintyPercent(), 0.1);
+        assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
+        assertTrue(closure.because().startsWith("too coarse, ± 8.7 % for a limit of ± 5.0 %, most of it from "));
+    }
+
+    @Test
+    void purifiedLotWithoutAnAssayClosesNoBalance() {
+        SmallBook book =
+                SmallBook.reaction().row("isolated", "Lot", "C1", "Product", "P", "Stage", "purified", "Net", "20.00");
+        assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
+        assertEquals("an upper bound, as is the content of C1", closure(book).because());
+    }
+
+    @Test
+    void readingsThatDoNotAgreeCloseNoBalance() {
+        SmallBook book = lot("19.00", "1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "100.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "0.5", "Unit", "g")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.0", "Unit", "g");
+        assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
+        assertEquals("readings do not agree in A1", closure(book).because());
     }
 
     @Test

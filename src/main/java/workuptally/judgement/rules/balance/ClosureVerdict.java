@@ -52,10 +52,11 @@ public final class ClosureVerdict implements RunRule {
                             CANNOT_DECIDE,
                             isOfReagent(tally, closure) ? Severity.NOTE : Severity.CHECK,
                             place(tally, closure),
-                            seen(closure) + ": it cannot be decided whether it closes",
+                            seen(closure) + ": it cannot be decided whether it closes"
+                                    + (closure.because().isEmpty() ? "" : "; " + closure.because()),
                             FindingList.say(
-                                    "U of %.0f %% at most, and an assay or bound for every layer",
-                                    book.limits().value(Limit.CLOSURE_WIDTH)),
+                                    "U of %.0f %% at most, and an assay or bound for every layer and lot",
+                                    book.limits().value(Limit.CLOSURE_RESOLUTION)),
                             SOURCE,
                             next(closure));
                 case CLOSES -> {

@@ -52,7 +52,9 @@ public final class MassGap implements RunRule {
                     FindingList.say("no less than −%.1f g (2u)", substances.value(Threshold.MASS_GAP) * u),
                     "conservation of mass",
                     "Look for a layer counted twice, a wrong tare or a charge that was not entered.");
-        } else if (balance.complete() && gap > balance.gasGrams() + balance.evaporationAllowanceGrams()) {
+        } else if (balance.complete()
+                && gap > substances.value(Threshold.MASS_GAP) * u
+                && gap > balance.gasGrams() + balance.evaporationAllowanceGrams()) {
             findings.add(
                     LARGE,
                     Severity.NOTE,

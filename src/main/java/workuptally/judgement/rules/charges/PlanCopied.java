@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
@@ -17,6 +18,8 @@ import workuptally.tally.amounts.Substances;
 /** Actual amounts that equal the plan to all digits on every line. */
 public final class PlanCopied implements RunRule {
     static final String CODE = "plan-copied";
+
+    private static final int LEAST_DECIMALS = 2;
 
     private final Substances substances;
 
@@ -34,7 +37,7 @@ public final class PlanCopied implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         List<Charge> both = tally.run().charges().stream()
-                .filter(c -> c.planned().isPresent() && c.actual().isPresent())
+                .filter(c -> c.planned().isPresent() && c.actual().isPresent() && isWeighed(c))
                 .toList();
         if (both.size() >= substances.value(Threshold.PLAN_COPIED_LINES)
                 && both.stream().allMatch(PlanCopied::isSame)) {
@@ -42,12 +45,22 @@ public final class PlanCopied implements RunRule {
                     CODE,
                     Severity.NOTE,
                     both.get(0).row().at("Actual amount"),
-                    "all " + both.size() + " actual amounts equal the planned ones to the last digit",
+                    "all " + both.size() + " weighed amounts equal the planned ones to the last digit",
                     "weighings that differ a little from the plan",
                     FindingList.PRACTICE,
                     "Enter what was weighed; theory and balance rest on it.");
         }
         return findings.list();
+    }
+
+    /** Weighed to 10 mg or finer: volumes and round masses are met exactly at the bench. */
+    private static boolean isWeighed(Charge charge) {
+        Amount actual = charge.actual().orElseThrow();
+        return actual.dimension() == Dimension.MASS
+                && actual.value()
+                        .entered()
+                        .filter(e -> e.decimals() >= LEAST_DECIMALS)
+                        .isPresent();
     }
 
     private static boolean isSame(Charge charge) {

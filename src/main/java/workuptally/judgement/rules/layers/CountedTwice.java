@@ -14,15 +14,20 @@ import workuptally.model.Finding;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.YieldBasis;
 
-/** A substance assayed twice in one sample, so that it counts twice, and a lot whose two assays differ. */
+/**
+ * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
+ */
 public final class CountedTwice implements RunRule {
     static final String TWICE = "component-counted-twice";
+    static final String DISAGREE = "assays-disagree";
     static final String LOT = "lot-assay-differs";
 
     @Override
     public List<String> codes() {
-        return List.of(TWICE, LOT);
+        return List.of(TWICE, DISAGREE, LOT);
     }
 
     @Override
@@ -34,20 +39,53 @@ public final class CountedTwice implements RunRule {
                 String key = assay.sample() + "|" + assay.substance().toLowerCase(Locale.ROOT);
                 Assay before = first.putIfAbsent(key, assay);
                 if (before != null) {
-                    findings.add(
-                            TWICE,
-                            Severity.CHECK,
-                            assay.row().at("Substance"),
-                            assay.substance() + " in " + assay.sample() + " stands in two rows of Assays ("
-                                    + typed(before) + " and " + typed(assay) + "); both count in the balance",
-                            "each substance once for each sample",
-                            FindingList.PRACTICE,
-                            "Keep the better result and note the other beside it.");
+                    twice(findings, tally, before, assay);
                 }
             }
         }
         tally.run().lots().forEach(lot -> lot(findings, tally, lot));
         return findings.list();
+    }
+
+    private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
+        String seen = assay.substance() + " in " + assay.sample() + " stands in two rows of Assays (" + typed(before)
+                + " and " + typed(assay) + ")";
+        if (isDisputed(tally, assay)) {
+            findings.add(
+                    DISAGREE,
+                    Severity.HOLD,
+                    assay.row().at("Result"),
+                    seen + ", which differ by more than their uncertainties explain; the larger counts meanwhile",
+                    "two results of one portion within 2u of each other",
+                    FindingList.PRACTICE,
+                    "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it.");
+        } else {
+            findings.add(
+                    TWICE,
+                    Severity.NOTE,
+                    assay.row().at("Substance"),
+                    seen + ", which agree; their mean counts, with the larger of both bounds",
+                    "each substance once for each sample",
+                    FindingList.PRACTICE,
+                    "Nothing needs doing; one row with the number of replicates says the same.");
+        }
+    }
+
+    private static boolean isDisputed(RunTally tally, Assay assay) {
+        boolean isOfLot = tally.lots().stream()
+                .anyMatch(l -> l.lot().label().equals(assay.sample())
+                        && l.lot().product().equalsIgnoreCase(assay.substance())
+                        && l.lot().assayPercent().isBlank()
+                        && l.basis() == YieldBasis.UPPER_LIMIT);
+        return isOfLot || isOfLayer(tally, assay);
+    }
+
+    private static boolean isOfLayer(RunTally tally, Assay assay) {
+        return tally.layers().stream()
+                .filter(l -> l.label().equals(assay.sample()))
+                .flatMap(l -> l.contents().stream())
+                .anyMatch(c -> c.substance().equalsIgnoreCase(assay.substance())
+                        && c.rests() == Content.Rests.DISPUTED_READINGS);
     }
 
     private static boolean isContent(Assay.Unit unit) {

@@ -37,7 +37,7 @@ public final class LayersSwapped implements RunRule {
             } else if (identity.verdict() == Verdict.CANNOT_TELL && !isChecked(identity.step())) {
                 unclear(findings, identity, layer);
             }
-            if (identity.position() == PositionCheck.CONTRADICTS) {
+            if (identity.position() == PositionCheck.CONTRADICTS && identity.verdict() != Verdict.SWAPPED) {
                 position(findings, identity, layer);
             }
             phase(findings, identity, layer);
@@ -107,9 +107,7 @@ public final class LayersSwapped implements RunRule {
     }
 
     private static boolean isChecked(Step step) {
-        return step.checkedBy()
-                .filter(c -> c == Step.CheckedBy.DENSITY || c == Step.CheckedBy.WATER_DROP)
-                .isPresent();
+        return step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
     }
 
     private static String density(LayerIdentity identity) {

@@ -14,6 +14,7 @@ import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.balance.Closure;
 import workuptally.tally.bench.DriedLayer;
 
 /** Solution that a drying-agent cake may hold back, above 0.5 % of theory (common practice). A range, since part of the gain is water. */
@@ -42,7 +43,13 @@ public final class ProductOnCake implements RunRule {
                             .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))
                             .findFirst());
             Optional<Layer> cake = tally.run().layer(dried.cake());
-            if (theory.isEmpty() || cake.isEmpty() || dried.productHighGrams().isEmpty()) {
+            boolean balanced = tally.closures().stream()
+                    .filter(c -> c.counts(dried.product()))
+                    .anyMatch(c -> c.verdict() == Closure.Verdict.CLOSES);
+            if (balanced
+                    || theory.isEmpty()
+                    || cake.isEmpty()
+                    || dried.productHighGrams().isEmpty()) {
                 continue;
             }
             double grams = theory.get().massGrams().value();

@@ -59,7 +59,7 @@ public final class RagNotAssayed implements RunRule {
                         .product(c.substance())
                         .filter(p -> p.wanted())
                         .isPresent())
-                .anyMatch(c -> c.massGrams().isPresent());
+                .anyMatch(Content::isOwnEvidence);
     }
 
     private static String volume(LayerTally layer) {
@@ -72,9 +72,9 @@ public final class RagNotAssayed implements RunRule {
         Optional<Content> bounded = layer.contents().stream()
                 .filter(c -> c.upperBoundGrams().isPresent())
                 .findFirst();
-        return bounded.map(c -> FindingList.say(
-                        "; it may hold up to %.2f g of %s (one-sided 95 %%; %s)",
-                        c.upperBoundGrams().getAsDouble(), c.substance(), c.evidence()))
+        return bounded.map(c -> "; it may hold up to "
+                        + FindingList.atMost(c.upperBoundGrams().getAsDouble(), 2) + " g of " + c.substance()
+                        + " (one-sided 95 %; " + c.evidence() + ")")
                 .orElse("; nothing bounds what it may hold");
     }
 
@@ -97,12 +97,13 @@ public final class RagNotAssayed implements RunRule {
             if (step.emulsion().filter(e -> e == Step.Emulsion.PERSISTENT).isPresent()) {
                 findings.add(
                         EMULSION,
-                        Severity.CHECK,
+                        Severity.HOLD,
                         step.row().at("Emulsion"),
                         "step " + step.number() + " left a lasting emulsion, but the run records no rag layer",
                         "a row for the rag, or a note with which layer it was drained",
                         FindingList.PRACTICE,
-                        "Record where the emulsion went; it can hold product or water.");
+                        "Record where the emulsion went, or settle it by a row in Corrections (run, step and this code under Record,"
+                                + " 'settled' under New, and why); the layers of that step stay meanwhile.");
             }
         }
     }

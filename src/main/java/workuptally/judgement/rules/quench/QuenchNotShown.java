@@ -69,7 +69,9 @@ public final class QuenchNotShown implements RunRule {
                     FindingList.PRACTICE,
                     planned
                             ? "Plan quench and test, and have the strips at hand."
-                            : "Test what is left (peroxide strip, starch iodide, gas) and enter the result.");
+                            : "Test what is left (peroxide strip, starch iodide, gas) and enter the result; the layers of the run stay"
+                                    + " meanwhile, or until a row in Corrections settles it (run and this code under Record, 'settled'"
+                                    + " under New, and why).");
         }
         return findings.list();
     }

@@ -1,0 +1,40 @@
+package workuptally.judgement.layers;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import workuptally.model.Correction;
+import workuptally.model.Finding;
+
+/**
+ * What a named person has settled in Corrections: a dated row with the run, the step and the code of the finding under Record, {@code
+ * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
+ */
+final class SettledByHand {
+    /** Findings about a quench or an emulsion. */
+    static final Set<String> CODES = Set.of("quench-not-shown", "quench-test-positive", "emulsion-not-recorded");
+
+    private static final String SETTLED = "settled";
+
+    private SettledByHand() {}
+
+    /** True for a finding about a quench or an emulsion. */
+    static boolean isOfTheBench(Finding finding) {
+        return CODES.contains(finding.code().split(" ")[0]);
+    }
+
+    /** True where a row settles the finding. */
+    static boolean settles(List<Correction> corrections, Finding finding) {
+        return isOfTheBench(finding) && corrections.stream().anyMatch(c -> settles(c, finding));
+    }
+
+    private static boolean settles(Correction correction, Finding finding) {
+        String record = " " + correction.record().toLowerCase(Locale.ROOT).replaceAll("[,;:]", " ") + " ";
+        return correction.newValue().strip().equalsIgnoreCase(SETTLED)
+                && record.contains(" " + finding.run().toLowerCase(Locale.ROOT) + " ")
+                && record.contains(" " + finding.code().split(" ")[0] + " ")
+                && !correction.who().isBlank()
+                && !correction.when().isBlank()
+                && !correction.reason().isBlank();
+    }
+}

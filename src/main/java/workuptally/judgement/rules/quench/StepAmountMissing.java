@@ -1,0 +1,60 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.List;
+import java.util.Set;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.tally.RunTally;
+
+/** A planned step that adds a liquid and does not say how much: funnel, capacity and gas of the plan cannot be judged, which is no all-clear. */
+public final class StepAmountMissing implements RunRule {
+    static final String CODE = "step-amount-missing";
+
+    private static final Set<Operation> ADDING = Set.of(
+            Operation.QUENCH,
+            Operation.DILUTE,
+            Operation.EXTRACT,
+            Operation.WASH,
+            Operation.BACK_EXTRACT,
+            Operation.ACIDIFY,
+            Operation.BASIFY);
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.run().status() != Run.Status.PLANNED) {
+            return findings.list();
+        }
+        for (Step step : tally.run().orderedSteps()) {
+            boolean adds = step.operation().filter(ADDING::contains).isPresent()
+                    && !step.material().isBlank();
+            if (adds && !isAmount(step.volumeMillilitres()) && !isAmount(step.massGrams())) {
+                findings.add(
+                        CODE,
+                        Severity.HOLD,
+                        step.row().at("Volume"),
+                        "step " + step.number() + " adds " + step.material() + " and does not say how much",
+                        "a volume or a mass above 0",
+                        "the plan",
+                        "Enter the volume; funnel fill, capacity and gas of this step and those after it are not judged without it.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static boolean isAmount(Field field) {
+        return field.entered().filter(e -> e.value() > 0).isPresent();
+    }
+}

@@ -1,0 +1,99 @@
+package workuptally.tally.balance;
+
+import java.util.List;
+import java.util.Locale;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.tally.balance.Closure.Verdict;
+
+/**
+ * What a closure B with expanded uncertainty U says.
+ *
+ * <p>Over where B − 1 &gt; U, open where 1 − B &gt; U. It closes where |1 − B| ≤ U and U is no wider than the resolution that this takes: a
+ * balance of 92 ± 9 % is compatible with 100 % and says nothing. It cannot be decided where readings do not agree, where U is wider than the
+ * limit, where a layer that may hold product has neither assay nor bound, and, unless it is open all the same, where a layer is bounded by
+ * nothing but this balance or a lot is known as an upper bound only, since B is then an upper bound as well. Nor is a gap called open where no
+ * figure bounds what can fill it.
+ */
+final class VerdictOnClosure {
+    private final Limits limits;
+
+    VerdictOnClosure(Limits limits) {
+        this.limits = limits;
+    }
+
+    /**
+     * Judges a closure.
+     *
+     * @param percent B, %
+     * @param expanded U(B), %
+     * @param doubts what stands against a verdict
+     */
+    Result judge(MeasuredValue percent, double expanded, Doubts doubts) {
+        double unaccounted = 100 - percent.value();
+        if (!doubts.disputed().isEmpty()) {
+            return undecided("readings do not agree in " + String.join(", ", doubts.disputed()));
+        }
+        if (-unaccounted > expanded && doubts.upperBounds().isEmpty()) {
+            return new Result(Verdict.OVER, "");
+        }
+        if (!doubts.unbounded().isEmpty()) {
+            return undecided("neither assay nor bound of " + String.join(", ", doubts.unbounded()));
+        }
+        if (expanded > limits.value(Limit.CLOSURE_WIDTH)) {
+            return tooCoarse(percent, expanded, Limit.CLOSURE_WIDTH);
+        }
+        if (unaccounted > expanded) {
+            return doubts.unknowns().isEmpty()
+                    ? new Result(Verdict.OPEN, "")
+                    : undecided("nothing bounds what is in " + String.join(", ", doubts.unknowns()));
+        }
+        if (!doubts.upperBounds().isEmpty()) {
+            return undecided("an upper bound, as is the content of " + String.join(", ", doubts.upperBounds()));
+        }
+        if (!doubts.boundedByTheBalance().isEmpty()) {
+            return undecided("not assayed: " + String.join(", ", doubts.boundedByTheBalance()));
+        }
+        return expanded > limits.value(Limit.CLOSURE_RESOLUTION)
+                ? tooCoarse(percent, expanded, Limit.CLOSURE_RESOLUTION)
+                : new Result(Verdict.CLOSES, "");
+    }
+
+    private Result tooCoarse(MeasuredValue percent, double expanded, Limit limit) {
+        String most = percent.budget().stream()
+                .findFirst()
+                .map(c -> ", most of it from " + c.reading().name())
+                .orElse("");
+        return undecided(String.format(
+                Locale.ROOT, "too coarse, ± %.1f %% for a limit of ± %.1f %%%s", expanded, limits.value(limit), most));
+    }
+
+    private static Result undecided(String because) {
+        return new Result(Verdict.CANNOT_DECIDE, because);
+    }
+
+    /**
+     * What stands against a verdict.
+     *
+     * @param unbounded layers that nothing bounds
+     * @param boundedByTheBalance layers without an assay that only this balance bounds
+     * @param disputed portions whose readings do not agree
+     * @param upperBounds lots of which only an upper bound is known
+     * @param unknowns places that nothing but a gap bounds
+     */
+    record Doubts(
+            List<String> unbounded,
+            List<String> boundedByTheBalance,
+            List<String> disputed,
+            List<String> upperBounds,
+            List<String> unknowns) {}
+
+    /**
+     * A verdict.
+     *
+     * @param verdict what the balance says
+     * @param because why it cannot be decided; else empty
+     */
+    record Result(Verdict verdict, String because) {}
+}

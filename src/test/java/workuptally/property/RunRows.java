@@ -1,0 +1,119 @@
+package workuptally.property;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import workuptally.property.CsvTables.Row;
+
+/** The rows of one run, with the containers its transfers name, to be put into a book as often as wanted, each time under another name. */
+final class RunRows {
+    private static final List<String> OF_THE_BOOK =
+            List.of("limits.csv", "vessels.csv", "history.csv", "corrections.csv");
+
+    private final String run;
+    private final CsvTables book;
+    private final Map<String, List<List<String>>> rows = new LinkedHashMap<>();
+
+    private RunRows(CsvTables book, String run) {
+        this.run = run;
+        this.book = book;
+        for (String table : book.names()) {
+            if (!OF_THE_BOOK.contains(table) && !table.equals("containers.csv")) {
+                rows.put(table, cells(table, "Run", List.of(run)));
+            }
+        }
+        if (book.names().contains("containers.csv")) {
+            List<String> used = book.rows("transfers.csv").stream()
+                    .filter(r -> r.is("Run", run))
+                    .map(r -> r.get("Container"))
+                    .distinct()
+                    .toList();
+            rows.put("containers.csv", cells("containers.csv", "Container", used));
+        }
+    }
+
+    static List<RunRows> of(CsvTables book) {
+        return book.rows("runs.csv").stream()
+                .map(r -> new RunRows(book, r.get("Run")))
+                .toList();
+    }
+
+    String run() {
+        return run;
+    }
+
+    private List<List<String>> cells(String table, String heading, List<String> wanted) {
+        return book.rows(table).stream()
+                .filter(r -> wanted.contains(r.get(heading)))
+                .map(Row::cells)
+                .toList();
+    }
+
+    /** Everything that can happen to one of its readings. */
+    List<Reading> readings() {
+        List<Reading> readings = new ArrayList<>();
+        Reading.COLUMNS.forEach((table, headings) -> {
+            List<List<String>> cells = rows.getOrDefault(table, List.of());
+            for (int row : IntStream.range(0, cells.size()).toArray()) {
+                Row typed = new Row(book.headings(table), cells.get(row));
+                boolean deleted = false;
+                for (String heading : headings) {
+                    for (Reading.Worse worse : Reading.Worse.values()) {
+                        Reading reading = new Reading(table, row, heading, worse);
+                        boolean again = worse == Reading.Worse.DELETED && deleted;
+                        if (!again && reading.applies(typed)) {
+                            readings.add(reading);
+                            deleted |= worse == Reading.Worse.DELETED;
+                        }
+                    }
+                }
+            }
+        });
+        readings.sort(java.util.Comparator.comparing(Reading::table).thenComparing(Reading::row));
+        return readings;
+    }
+
+    /** Puts the run into a book under another name, with containers and a series of its own. */
+    void addTo(CsvTables target, String name, List<Reading> worsened) {
+        for (Map.Entry<String, List<List<String>>> table : rows.entrySet()) {
+            List<String> headings = book.headings(table.getKey());
+            List<List<String>> copies = new ArrayList<>();
+            table.getValue().forEach(cells -> copies.add(new ArrayList<>(cells)));
+            List<Row> as =
+                    copies.stream().map(cells -> new Row(headings, cells)).toList();
+            worsened.stream().filter(w -> w.table().equals(table.getKey())).forEach(w -> w.worsen(as, copies));
+            for (List<String> cells : copies) {
+                Row row = new Row(headings, cells);
+                rename(row, name);
+                target.add(table.getKey(), cells);
+            }
+        }
+        if (book.names().contains("corrections.csv")) {
+            for (Row row : book.rows("corrections.csv")) {
+                if (row.get("Record").contains(run)) {
+                    Row copy = new Row(row.headings(), new ArrayList<>(row.cells()));
+                    copy.set("Record", row.get("Record").replace(run, name));
+                    target.add("corrections.csv", copy.cells());
+                }
+            }
+        }
+    }
+
+    private void rename(Row row, String name) {
+        if (row.headings().contains("Run")) {
+            row.set("Run", name);
+        }
+        for (String own : List.of("Series", "Container", "Transfer")) {
+            if (row.headings().contains(own) && !row.get(own).isBlank()) {
+                row.set(own, row.get(own) + "~" + name);
+            }
+        }
+    }
+
+    String describe(Reading reading) {
+        List<String> cells = rows.get(reading.table()).get(reading.row());
+        return run + " " + reading + " of " + cells;
+    }
+}
