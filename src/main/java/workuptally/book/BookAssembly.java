@@ -28,9 +28,16 @@ final class BookAssembly {
     private final FindingLog log = new FindingLog();
     private final RunIndex runs = new RunIndex();
 
+    private final BookMarks marks;
+
     BookAssembly(TableSource source, HeadingAliases aliases) {
+        this(source, aliases, BookMarks.unknown());
+    }
+
+    private BookAssembly(TableSource source, HeadingAliases aliases, BookMarks marks) {
         this.source = source;
         this.aliases = aliases;
+        this.marks = marks;
     }
 
     /**
@@ -64,6 +71,9 @@ final class BookAssembly {
                 new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows))),
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
+        if (marks.decideMore()) {
+            return new BookAssembly(source, aliases, marks.learnt()).read(headingsFile);
+        }
         reportNoRuns();
         return new Book(
                 source.bookName(),
@@ -111,7 +121,8 @@ final class BookAssembly {
             for (Reading reading : readings) {
                 Optional<RawTable> raw = ahead.next(log);
                 if (raw.isPresent()) {
-                    TableRows.of(raw.get(), reading.table(), aliases, log).ifPresent(reading.rows());
+                    TableRows.of(raw.get(), reading.table(), aliases, marks, log)
+                            .ifPresent(reading.rows());
                 }
             }
         }

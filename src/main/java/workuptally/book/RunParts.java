@@ -20,7 +20,14 @@ final class RunParts {
     /** The run as its own row says, still without parts and perhaps without a status. */
     private final Run head;
 
-    private final boolean statusTyped;
+    /** How the status of a run was found; one that was not understood must not pass for isolated. */
+    enum StatusEntry {
+        TYPED,
+        BLANK,
+        UNREAD
+    }
+
+    private final StatusEntry status;
     final List<Product> products = new ArrayList<>();
     final List<Charge> charges = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
@@ -31,9 +38,9 @@ final class RunParts {
     private final Map<String, String> spellings = new HashMap<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
 
-    RunParts(Run head, boolean statusTyped) {
+    RunParts(Run head, StatusEntry status) {
         this.head = head;
-        this.statusTyped = statusTyped;
+        this.status = status;
     }
 
     String id() {
@@ -53,6 +60,11 @@ final class RunParts {
                 .orElse(label);
     }
 
+    /** True for a label that is defined somewhere. */
+    boolean knows(String label) {
+        return spellings.containsKey(label) || spellings.containsKey(loose(label));
+    }
+
     List<String> spelling(List<String> labels) {
         return labels.stream().map(this::spelling).distinct().toList();
     }
@@ -62,13 +74,11 @@ final class RunParts {
     }
 
     Optional<Product> product(String name) {
-        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+        return SameName.of(products, Product::name, name);
     }
 
     Optional<Charge> charge(String material) {
-        return charges.stream()
-                .filter(charge -> charge.material().equalsIgnoreCase(material))
-                .findFirst();
+        return SameName.of(charges, Charge::material, material);
     }
 
     Optional<Layer> layer(String label) {
@@ -107,7 +117,7 @@ final class RunParts {
                 head.reaction(),
                 head.kind(),
                 head.series(),
-                statusTyped ? head.status() : statusByRecord(),
+                status(),
                 head.conversionPercent(),
                 head.notes(),
                 products,
@@ -118,6 +128,14 @@ final class RunParts {
                 nmrAssays,
                 lots,
                 head.row());
+    }
+
+    private Run.Status status() {
+        return switch (status) {
+            case TYPED -> head.status();
+            case BLANK -> statusByRecord();
+            case UNREAD -> statusByRecord() == Run.Status.PLANNED ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+        };
     }
 
     private Run.Status statusByRecord() {

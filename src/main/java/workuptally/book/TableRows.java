@@ -43,9 +43,9 @@ final class TableRows {
      * @return the rows, or nothing if the table lacks the headings that place a row; this is reported
      * @throws UnreadableBookException if that table is one a book needs
      */
-    static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, FindingLog log)
+    static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, FindingLog log)
             throws UnreadableBookException {
-        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, log);
+        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, marks, log);
         List<String> missing = headings.map(found -> found.missing(table)).orElse(table.keyHeadings());
         if (headings.isPresent() && missing.isEmpty()) {
             return Optional.of(new TableRows(raw, table, headings.get(), log));
@@ -84,11 +84,17 @@ final class TableRows {
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }
+        MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
             if (row.row() > headings.row()) {
-                TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
-                if (!tableRow.isBlank()) {
-                    reader.accept(tableRow);
+                Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
+                if (own.isPresent()) {
+                    inForce = own.get();
+                } else if (!inForce.takeUnits(row, table, log)) {
+                    TableRow tableRow = new TableRow(withMerged(row), inForce, columns, log, recurring);
+                    if (!tableRow.isBlank()) {
+                        reader.accept(tableRow);
+                    }
                 }
             }
         }

@@ -28,8 +28,14 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
+     * @param halfWidth half of what the entry spans, in the unit of the field's name: 0.5 for {@code 1-2}; 0 for one number
      */
-    record Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
+    record Figure(double value, Qualifier qualifier, int decimals, String asTyped, double halfWidth) {
+        /** A figure that spans nothing. */
+        public Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
+            this(value, qualifier, decimals, asTyped, 0);
+        }
+
         /** Equal numbers written alike; see the contributor guide on records as keys. */
         @Override
         public boolean equals(Object other) {
@@ -37,6 +43,7 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
                     && Double.compare(value, figure.value) == 0
                     && qualifier == figure.qualifier
                     && decimals == figure.decimals
+                    && Double.compare(halfWidth, figure.halfWidth) == 0
                     && asTyped.equals(figure.asTyped);
         }
 
@@ -74,6 +81,11 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
             return figure.asTyped;
         }
 
+        /** Half of what the entry spans, see {@link Figure#halfWidth}. */
+        public double halfWidth() {
+            return figure.halfWidth;
+        }
+
         /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
         public Place place() {
             return row.at(heading);
@@ -109,6 +121,8 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
         EXACT,
         /** {@code ca. 40}: a wider uncertainty applies. */
         ABOUT,
+        /** {@code 1-2}: a range, of which the value is the middle. */
+        RANGE,
         /** {@code 3 drops}: a volume counted in drops, known only roughly. */
         DROPS,
         /** {@code <0.10}: an upper limit. */

@@ -14,6 +14,9 @@ final class InstrumentUncertainty {
     /** A drop is 0.03 to 0.07 mL by dropper and liquid: a rectangle of that width has a standard deviation of a quarter; common practice. */
     private static final double DROPS_FRACTION = 0.25;
 
+    /** Half the width of a rectangular distribution over its standard uncertainty (JCGM 100:2008, 4.3.7). */
+    private static final double RECTANGULAR = Math.sqrt(3);
+
     private final Limits limits;
 
     InstrumentUncertainty(Limits limits) {
@@ -89,6 +92,9 @@ final class InstrumentUncertainty {
     }
 
     private double widenedFraction(Entered number, double fraction) {
+        if (number.qualifier() == Qualifier.RANGE && number.value() > 0) {
+            return Math.hypot(fraction, number.halfWidth() / RECTANGULAR / number.value());
+        }
         return number.qualifier() == Qualifier.ABOUT
                 ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
                 : fraction;
@@ -117,6 +123,9 @@ final class InstrumentUncertainty {
     }
 
     private double widened(Entered number, double standardUncertainty) {
+        if (number.qualifier() == Qualifier.RANGE) {
+            return Math.hypot(standardUncertainty, number.halfWidth() / RECTANGULAR);
+        }
         double relative = switch (number.qualifier()) {
             case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;
             case DROPS -> DROPS_FRACTION;
