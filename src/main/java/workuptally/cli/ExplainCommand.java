@@ -23,7 +23,7 @@ import workuptally.model.Book;
 import workuptally.report.explain.Explanation;
 import workuptally.report.explain.Explanations;
 import workuptally.report.explain.FigureKind;
-import workuptally.tally.NotComputed;
+import workuptally.tally.amounts.NotComputed;
 
 /** Shows how the figures of a run follow from its entries. */
 @Command(

@@ -3,8 +3,8 @@ package workuptally.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.OptionalDouble;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.period.PeriodReview;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
 
 /** A period in short on the terminal: runs, yields, solvents, waste, the spans before, and books that are not counted in full. */

@@ -9,7 +9,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
-import workuptally.tally.NotComputed;
+import workuptally.tally.amounts.NotComputed;
 
 /** One run on the terminal: its figures, its findings with the most urgent first, its layers and what is missing to judge them. */
 final class RunScreen {
@@ -56,7 +56,7 @@ final class RunScreen {
             String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";
             String next = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(decision.reason(), start, next).forEach(out::println);
+            Wrapped.lines(decision.reasonAndSilence(), start, next).forEach(out::println);
             conditions("not met: ", decision, State.NOT_MET);
             conditions("missing: ", decision, State.MISSING);
         }

@@ -11,9 +11,9 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.Closure;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.balance.Closure;
 
 /** The runs of a review on the terminal: yields and closures with their uncertainty, one line per product. */
 final class RunTable {

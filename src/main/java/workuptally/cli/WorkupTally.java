@@ -18,7 +18,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
-import workuptally.reference.Reference;
+import workuptally.material.MaterialReader;
 
 /** The program {@code workup-tally}. */
 @Command(
@@ -71,7 +71,7 @@ public final class WorkupTally implements Runnable {
         List<Object> asked = asked(args, commands(interactive));
         if (asked.size() == 1) {
             // Nearly every command needs the tables; they are read while the command line and the book are.
-            CompletableFuture.runAsync(Reference::load);
+            CompletableFuture.runAsync(MaterialReader::packed);
         }
         CommandLine commands = new CommandLine(new WorkupTally());
         asked.forEach(commands::addSubcommand);

@@ -1,6 +1,7 @@
 package workuptally.judgement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,8 +10,9 @@ import java.util.OptionalDouble;
 import workuptally.model.Book;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
+import workuptally.reference.Basis;
 import workuptally.reference.Cited;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /** What every figure rests on: input files, limits in force, reference rows used, equations. */
 final class BasisRows {
@@ -41,7 +43,11 @@ final class BasisRows {
             }
         }
         Map<List<String>, BasisRow> used = new LinkedHashMap<>();
-        for (Cited row : substances.used()) {
+        // What a laboratory has set itself comes first and is named so: it is what a reader would not expect.
+        List<Cited> localFirst = substances.used().stream()
+                .sorted(Comparator.comparing(row -> row.basis() != Basis.LOCAL))
+                .toList();
+        for (Cited row : localFirst) {
             BasisRow shown = ReferenceRow.of(row, substances.reference());
             used.putIfAbsent(List.of(shown.kind(), shown.name(), shown.value(), shown.unit(), shown.origin()), shown);
         }

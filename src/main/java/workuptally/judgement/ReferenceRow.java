@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import workuptally.reference.Basis;
 import workuptally.reference.Cited;
 import workuptally.reference.Liquid;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Source;
@@ -44,6 +46,15 @@ final class ReferenceRow {
                     row,
                     reference);
         }
+        if (row instanceof MaterialRow material) {
+            return line(
+                    "classes of " + material.name(),
+                    String.join(", ", material.classes()),
+                    "",
+                    material.sources(),
+                    row,
+                    reference);
+        }
         if (row instanceof WasteStream stream) {
             return line("waste stream " + stream.name(), stream.rule(), "", stream.sources(), row, reference);
         }
@@ -55,8 +66,13 @@ final class ReferenceRow {
         String cited = sources.stream()
                 .map(key -> reference.source(key).map(Source::citation).orElse(key))
                 .collect(Collectors.joining("; "));
+        boolean local = row.basis() == Basis.LOCAL;
         return new BasisRow(
-                "reference", name, value, unit, cited + " (" + row.basis().word() + ")");
+                "reference",
+                local ? "local override, " + name : name,
+                value,
+                unit,
+                cited + " (" + row.basis().word() + ")");
     }
 
     private static String number(OptionalDouble value) {

@@ -2,9 +2,10 @@ package workuptally.judgement;
 
 import java.util.List;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Book;
 import workuptally.model.Finding;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /**
  * The whole review of one book: what every report is made from.

@@ -9,27 +9,32 @@ import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ContainerReviews;
+import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
-import workuptally.judgement.rules.Rules;
 import workuptally.judgement.rules.RunRule;
+import workuptally.judgement.totals.PeriodAccount;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.material.MaterialReader;
 import workuptally.model.Limit;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.SeriesAccount;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.series.SeriesAccount;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
     private final Reference reference;
     private final String toolVersion;
+    private final MaterialReader materials;
 
     /**
      * With the reference data in force.
@@ -39,6 +44,7 @@ public final class ReviewBuilder {
     public ReviewBuilder(Reference reference, String toolVersion) {
         this.reference = reference;
         this.toolVersion = toolVersion;
+        this.materials = MaterialReader.of(reference);
     }
 
     /** The review of a book. */
@@ -53,15 +59,16 @@ public final class ReviewBuilder {
      * @param progress told the number of runs done so far, by one thread at a time
      */
     public Review review(Book book, IntConsumer progress) {
-        Substances substances = new Substances(reference);
+        Substances substances = new Substances(reference, materials);
         List<RunTally> tallies = tallies(book, substances, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
-        for (BookRule rule : Rules.ofBook()) {
+        for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
-        LayerDecisions layerDecisions = new LayerDecisions(book, containers);
+        Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
+        LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
         Map<String, List<Finding>> before = byRun(findings);
         Map<String, List<LayerDecision>> decisions = new LinkedHashMap<>();
         List<List<LayerDecision>> byTally = tallies.parallelStream()
@@ -77,14 +84,15 @@ public final class ReviewBuilder {
         List<Finding> ordered = findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        HazardNotes hazardNotes = new HazardNotes(reference, book.limits());
+        HazardNotes hazardNotes = new HazardNotes(substances, book.limits());
         Map<String, List<Finding>> orderedByRun = byRun(ordered);
         List<RunReview> runs = tallies.parallelStream()
                 .map(tally -> new RunReview(
                         tally,
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
-                        hazardNotes.of(tally.run())))
+                        hazardNotes.of(tally.run(), materialsByRun.get(tally.run().id())),
+                        materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(
                 book,

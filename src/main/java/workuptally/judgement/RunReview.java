@@ -2,10 +2,12 @@ package workuptally.judgement;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.RunMaterial;
 
 /**
  * Results and judgement of one run.
@@ -14,14 +16,26 @@ import workuptally.tally.RunTally;
  * @param findings findings of the run, the most urgent first
  * @param decisions decisions about its kept layers, in order of the steps
  * @param hazards hazard notes
+ * @param materials what the names of its materials mean, in the order in which the run meets them
  */
 public record RunReview(
-        RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
+        RunTally tally,
+        List<Finding> findings,
+        List<LayerDecision> decisions,
+        List<HazardNote> hazards,
+        List<RunMaterial> materials) {
     /** Copies the lists. */
     public RunReview {
+        materials = List.copyOf(materials);
         findings = List.copyOf(findings);
         decisions = List.copyOf(decisions);
         hazards = List.copyOf(hazards);
+    }
+
+    /** A review without materials. */
+    public RunReview(
+            RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
+        this(tally, findings, decisions, hazards, List.of());
     }
 
     /** Run id. */

@@ -2,21 +2,17 @@ package workuptally.judgement;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.model.Charge;
 import workuptally.model.Severity;
+import workuptally.tally.amounts.RunMaterial;
 
 /**
  * Why the layers of a run want a second signature before anybody lets them go: a stop, product above the limit in a kept layer, or a quench
  * of something reactive. Common practice; a site rule comes first.
  */
 public final class SecondSignature {
-    private static final Pattern ORGANOMETALLIC = Pattern.compile("Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li$|^Li");
-    private static final Pattern TOXIC_SALT = Pattern.compile("azide|cyanide");
-
     private SecondSignature() {}
 
     /** The reasons as short phrases; empty where one signature is enough. */
@@ -31,21 +27,19 @@ public final class SecondSignature {
         if (run.tally().evidence().reactions().stream().anyMatch(r -> r.gas().equals("H2"))) {
             reasons.add("a hydride quench");
         }
-        charged(
-                        run,
-                        c -> c.formula().contains("C")
-                                && ORGANOMETALLIC.matcher(c.formula()).find())
-                .ifPresent(c -> reasons.add("an organometallic quench (" + c.material() + ")"));
-        charged(
-                        run,
-                        c -> TOXIC_SALT
-                                .matcher(c.material().toLowerCase(Locale.ROOT))
-                                .find())
-                .ifPresent(c -> reasons.add(c.material()));
+        first(run, "organometallic").ifPresent(name -> reasons.add("an organometallic quench (" + name + ")"));
+        first(run, "azide", "organic-azide", "cyanide").ifPresent(reasons::add);
         return List.copyOf(reasons);
     }
 
-    private static Optional<Charge> charged(RunReview run, java.util.function.Predicate<Charge> asks) {
-        return run.tally().run().charges().stream().filter(asks).findFirst();
+    /** The first material charged that belongs to one of the classes. */
+    private static Optional<String> first(RunReview run, String... classes) {
+        List<String> charged =
+                run.tally().run().charges().stream().map(Charge::material).toList();
+        return run.materials().stream()
+                .filter(m -> charged.contains(m.written()))
+                .filter(m -> List.of(classes).stream().anyMatch(m.material()::is))
+                .map(RunMaterial::written)
+                .findFirst();
     }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Names as people type them, brought to one form for comparison. */
-final class Names {
+public final class Names {
     /** Words that say how a material was kept or made, not what it is. Dry ice is no water. */
     private static final Pattern STATE = Pattern.compile(
             "(?iu)(?<![\\p{L}\\p{N}])(?:ice[- ]?cold|eiskalt\\p{L}*|cold|kalt\\p{L}*|chilled|cooled|hot|warm"
@@ -27,8 +27,9 @@ final class Names {
     }
 
     /** Lower case without spaces, hyphens, commas, brackets and full stops; subscripts as plain digits; one spelling of sulfur and aluminium. */
-    static String plain(String name) {
-        String text = Normalizer.normalize(name, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+    public static String plain(String name) {
+        String text = (isPlainAscii(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFKC))
+                .toLowerCase(Locale.ROOT);
         StringBuilder kept = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -37,6 +38,16 @@ final class Names {
             }
         }
         return kept.toString().replace("sulph", "sulf").replace("aluminum", "aluminium");
+    }
+
+    /** Most names are, and bringing them to a normal form would cost more than all the rest. */
+    private static boolean isPlainAscii(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            if (name.charAt(i) > 0x7F) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isIgnored(char c) {

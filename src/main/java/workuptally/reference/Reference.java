@@ -23,10 +23,14 @@ public final class Reference {
     private static final Pattern DRY_WORDS = Pattern.compile("(?i)[,\\s(]*\\b(?:anhydrous|anhyd\\.|anh\\.|dried)\\)?");
 
     private final Map<Table, TableFile> files;
+    private final boolean packed;
     private final Map<String, Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
+    private final List<NameWord> nameWords;
+    private final List<NameClass> nameClasses;
+    private final List<HeavyMetal> heavyMetals;
     private final List<AqueousDensity> aqueousDensities;
     private final List<Solute> solutes;
     private final List<Wash> washes;
@@ -35,6 +39,8 @@ public final class Reference {
     private final List<Hazard> hazards;
     private final Map<String, List<ConcentrationLimit>> concentrationLimits;
     private final Map<String, HStatement> hStatements;
+    private final List<MaterialRow> materials;
+    private final Reactivity reactivity;
     private final List<Incompatibility> incompatibilities;
     private final List<Glassware> glassware;
     private final List<Balance> balances;
@@ -52,6 +58,7 @@ public final class Reference {
     private final Map<String, DryingAgent> dryingAgentsByName = new LinkedHashMap<>();
     private final Map<String, Oxidant> oxidantsByName = new LinkedHashMap<>();
     private final Map<String, Hazard> hazardsByName = new LinkedHashMap<>();
+    private final Map<String, MaterialRow> materialsByName = new LinkedHashMap<>();
     private final Map<String, WasteStream> wasteStreamsByName = new LinkedHashMap<>();
     private final Map<String, List<PartitionRow>> partitionByCompound;
     private final Answers<Spelling> spellings = new Answers<>();
@@ -60,16 +67,21 @@ public final class Reference {
     private final Answers<Optional<DryingAgent>> dryingAgentsMeant = new Answers<>();
     private final Answers<List<SolventShare>> blendsMeant = new Answers<>();
 
+    private final Solutions solutions;
     private final WashNames washNames;
     private final SolventBlends blends;
 
-    private Reference(Map<Table, TableFile> files) throws IllegalReferenceException {
+    private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
+        this.packed = packed;
         sources = byKey(each(files, Table.SOURCES, Source::of), Source::key);
         checkSources(files);
         atomicWeights = each(files, Table.ATOMIC_WEIGHTS, AtomicWeight::of);
         solvents = each(files, Table.SOLVENTS, Solvent::of);
         liquids = each(files, Table.LIQUIDS, Liquid::of);
+        nameWords = each(files, Table.NAME_WORDS, NameWord::of);
+        nameClasses = each(files, Table.NAME_CLASSES, NameClass::of);
+        heavyMetals = each(files, Table.HEAVY_METALS, HeavyMetal::of);
         aqueousDensities = densities(files.get(Table.AQUEOUS_DENSITIES));
         solutes = each(files, Table.SOLUTES, Solute::of);
         washes = each(files, Table.WASHES, Wash::of);
@@ -79,6 +91,11 @@ public final class Reference {
         concentrationLimits = each(files, Table.CONCENTRATION_LIMITS, ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
         hStatements = byKey(each(files, Table.H_STATEMENTS, HStatement::of), HStatement::code);
+        materials = each(files, Table.MATERIALS, MaterialRow::of);
+        reactivity = new Reactivity(
+                each(files, Table.REACTIVITY_GROUPS, ReactivityGroup::of),
+                each(files, Table.REACTIVITY_PAIRS, ReactivityPair::of),
+                each(files, Table.REACTIVITY_STRENGTHS, ReactivityStrength::of));
         incompatibilities = each(files, Table.INCOMPATIBILITIES, Incompatibility::of);
         glassware = each(files, Table.GLASSWARE, Glassware::of);
         balances = each(files, Table.BALANCES, Balance::of);
@@ -90,6 +107,7 @@ public final class Reference {
                 .collect(Collectors.groupingBy(
                         row -> Names.plain(row.compound()), LinkedHashMap::new, Collectors.toUnmodifiableList()));
         indexNames();
+        solutions = new Solutions(washes, washesByName, solutesByName, densitiesByName);
         washNames = new WashNames(washes, washesByName, solutesByName, densitiesByName);
         blends = new SolventBlends(this::solvent);
     }
@@ -108,7 +126,7 @@ public final class Reference {
 
         private static Reference read() {
             try {
-                return new Reference(TableFiles.packed());
+                return new Reference(TableFiles.packed(), true);
             } catch (IllegalReferenceException e) {
                 throw new IllegalStateException(e.getMessage(), e);
             }
@@ -123,7 +141,12 @@ public final class Reference {
      * @throws IllegalReferenceException if a file is unknown, too large (4 MB), not UTF-8, malformed, or holds a value out of range
      */
     public static Reference load(Path overrideDirectory) throws IllegalReferenceException {
-        return new Reference(TableFiles.overriddenBy(overrideDirectory));
+        return new Reference(TableFiles.overriddenBy(overrideDirectory), false);
+    }
+
+    /** True for the tables packed with the program, which are read once; false with a laboratory's own rows over them. */
+    public boolean isPacked() {
+        return packed;
     }
 
     private interface RowReader<T> {
@@ -194,6 +217,11 @@ public final class Reference {
             wasteStreamsByName.putIfAbsent(Names.plain(row.key()), row);
             wasteStreamsByName.putIfAbsent(Names.plain(row.name()), row);
         });
+        materials.forEach(row -> {
+            materialsByName.put(Names.plain(row.name()), row);
+            row.aliases().forEach(alias -> materialsByName.putIfAbsent(Names.plain(alias), row));
+        });
+        materials.forEach(row -> materialsByName.putIfAbsent(Names.plain(row.key()), row));
         hazards.forEach(row -> index(hazardsByName, row, row.key(), row.name(), row.aliases()));
     }
 
@@ -277,6 +305,26 @@ public final class Reference {
     /** All liquid reagents and products. */
     public List<Liquid> liquids() {
         return liquids;
+    }
+
+    /** The words that stand around names of materials. */
+    public List<NameWord> nameWords() {
+        return nameWords;
+    }
+
+    /** The words in a name that tell a class. */
+    public List<NameClass> nameClasses() {
+        return nameClasses;
+    }
+
+    /** The elements that count as heavy metals. */
+    public List<HeavyMetal> heavyMetals() {
+        return heavyMetals;
+    }
+
+    /** Solutions in water at any strength that the tables know. */
+    public Solutions solutions() {
+        return solutions;
     }
 
     /** Density table of the solute a name or formula means. */
@@ -369,6 +417,21 @@ public final class Reference {
     /** All hazard statements. */
     public List<HStatement> hStatements() {
         return List.copyOf(hStatements.values());
+    }
+
+    /** The material a name, alias or key means; a name that several rows share means none. */
+    public Optional<MaterialRow> material(String name) {
+        return find(materialsByName, name);
+    }
+
+    /** All materials. */
+    public List<MaterialRow> materials() {
+        return materials;
+    }
+
+    /** Classes of materials and what happens where they meet. */
+    public Reactivity reactivity() {
+        return reactivity;
     }
 
     /** All pairs that must not meet. */

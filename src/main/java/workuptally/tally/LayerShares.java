@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.model.Product;
 import workuptally.model.Step;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Shares of one product in the portions of a workup: what each was found to hold, and for a stretch without assay what was found in the

@@ -3,6 +3,22 @@ package workuptally.tally;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Run;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.NotComputed;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.MassBalance;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.bench.WorkupEvidence;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.waste.Metrics;
+import workuptally.tally.waste.SolventUse;
+import workuptally.tally.waste.WasteLine;
 
 /**
  * All results of one run.

@@ -7,6 +7,64 @@ import java.util.Optional;
 import workuptally.measure.Readings;
 import workuptally.model.Limits;
 import workuptally.model.Run;
+import workuptally.tally.amounts.AcidsAndBases;
+import workuptally.tally.amounts.Addition;
+import workuptally.tally.amounts.Amounts;
+import workuptally.tally.amounts.Calibrations;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.InstrumentUncertainty;
+import workuptally.tally.amounts.LotContents;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.Omissions;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Skeletons;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.TheoryAccount;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.ClosureAccount;
+import workuptally.tally.balance.ContentBounds;
+import workuptally.tally.balance.Found;
+import workuptally.tally.balance.MassAccount;
+import workuptally.tally.balance.MassBalance;
+import workuptally.tally.balance.Portions;
+import workuptally.tally.balance.ProductWhereabouts;
+import workuptally.tally.balance.PurifiedLots;
+import workuptally.tally.balance.Route;
+import workuptally.tally.balance.RouteAccount;
+import workuptally.tally.balance.Undecided;
+import workuptally.tally.balance.Whereabouts;
+import workuptally.tally.balance.YieldAccount;
+import workuptally.tally.bench.ContactAccount;
+import workuptally.tally.bench.ContactMixtures;
+import workuptally.tally.bench.DriedLayer;
+import workuptally.tally.bench.DryingAccount;
+import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.bench.Reextraction;
+import workuptally.tally.bench.ReextractionAccount;
+import workuptally.tally.bench.StepReaction;
+import workuptally.tally.bench.StepReactions;
+import workuptally.tally.bench.WorkupEvidence;
+import workuptally.tally.layers.Additions;
+import workuptally.tally.layers.CakeContents;
+import workuptally.tally.layers.ContentShares;
+import workuptally.tally.layers.DryingCake;
+import workuptally.tally.layers.IdentityAccount;
+import workuptally.tally.layers.LayerAccount;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerMakeUps;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.LotAccount;
+import workuptally.tally.waste.Metrics;
+import workuptally.tally.waste.MetricsAccount;
+import workuptally.tally.waste.SolventAccount;
+import workuptally.tally.waste.SolventUse;
+import workuptally.tally.waste.WasteAccount;
 
 /** Puts the accounts of one run in order: amounts and theory, lots and layers, then what is made from them. */
 public final class RunTallying {
@@ -226,7 +284,7 @@ public final class RunTallying {
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
-                    Mixtures.of(run, portions.layers(), substances, followed.flow()),
+                    ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
                     metrics,
                     Optional.empty());

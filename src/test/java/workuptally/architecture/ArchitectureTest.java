@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -37,6 +38,7 @@ class ArchitectureTest {
     private static final String MEASURE = "workuptally.measure..";
     private static final String CHEMISTRY = "workuptally.chemistry..";
     private static final String REFERENCE = "workuptally.reference..";
+    private static final String MATERIAL = "workuptally.material..";
 
     @ArchTest
     static final ArchRule modelKnowsNoOtherPackage = knowsOnly(MODEL);
@@ -51,14 +53,17 @@ class ArchitectureTest {
     static final ArchRule referenceIsALeaf = knowsOnly(REFERENCE);
 
     @ArchTest
+    static final ArchRule materialRestsOnReferenceAndChemistry = knowsOnly(MATERIAL, CHEMISTRY, REFERENCE);
+
+    @ArchTest
     static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE);
 
     @ArchTest
-    static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+    static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
 
     @ArchTest
     static final ArchRule judgementKnowsTallyModelAndLeaves =
-            knowsOnly(JUDGEMENT, TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+            knowsOnly(JUDGEMENT, TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
 
     @ArchTest
     static final ArchRule reportKnowsFinishedResultsAndMeasuredValues =
@@ -87,6 +92,49 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule packagesHaveNoCycle =
             slices().matching("workuptally.(*)..").should().beFreeOfCycles();
+
+    /** Rooms of the tally in the order in which a run goes through them; the root above puts the accounts of a run together. */
+    @ArchTest
+    static final ArchRule tallyRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(TALLY)
+            .layer("amounts")
+            .definedBy(room("amounts"))
+            .layer("layers")
+            .definedBy(room("layers"))
+            .layer("balance")
+            .definedBy(room("balance"))
+            .layer("waste")
+            .definedBy(room("waste"))
+            .layer("bench")
+            .definedBy(room("bench"))
+            .layer("run")
+            .definedBy("workuptally.tally")
+            .layer("containers")
+            .definedBy(room("containers"))
+            .layer("series")
+            .definedBy(room("series"))
+            .whereLayer("series")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("containers")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("run")
+            .mayOnlyBeAccessedByLayers("containers", "series")
+            .whereLayer("bench")
+            .mayOnlyBeAccessedByLayers("run", "containers", "series")
+            .whereLayer("waste")
+            .mayOnlyBeAccessedByLayers("bench", "run", "containers", "series")
+            .whereLayer("balance")
+            .mayOnlyBeAccessedByLayers("waste", "bench", "run", "containers", "series")
+            .whereLayer("layers")
+            .mayOnlyBeAccessedByLayers("balance", "waste", "bench", "run", "containers", "series");
+
+    @ArchTest
+    static final ArchRule judgementRoomsHaveNoCycle =
+            slices().matching("workuptally.judgement.(*)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule noRuleReadsARuleOfAnotherRoom =
+            slices().matching("workuptally.judgement.rules.(*)").should().notDependOnEachOther();
 
     @ArchTest
     static final ArchRule reportPackagesHaveNoCycle =
@@ -188,6 +236,10 @@ class ArchitectureTest {
             .haveSimpleNameEndingWith("Manager")
             .orShould()
             .haveSimpleNameEndingWith("Impl");
+
+    private static String room(String name) {
+        return "workuptally.tally." + name + "..";
+    }
 
     private static ArchRule knowsOnly(String own, String... others) {
         String[] known = new String[others.length + 1];

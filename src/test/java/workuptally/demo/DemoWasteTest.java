@@ -25,8 +25,8 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
-import workuptally.tally.ContainerState;
-import workuptally.tally.SolventUse;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.waste.SolventUse;
 
 /** Containers and proposals of the invented week, against what its authors planted and computed by hand. */
 class DemoWasteTest {

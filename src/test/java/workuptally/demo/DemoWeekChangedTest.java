@@ -16,7 +16,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
+import workuptally.tally.balance.Closure;
 
 /** One entry of the invented demo week changed, and what must follow from it. */
 class DemoWeekChangedTest {

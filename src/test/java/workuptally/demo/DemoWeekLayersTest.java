@@ -21,10 +21,10 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
-import workuptally.tally.Reextraction;
-import workuptally.tally.Route;
-import workuptally.tally.StepReaction;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.Route;
+import workuptally.tally.bench.Reextraction;
+import workuptally.tally.bench.StepReaction;
 
 /** The invented demo week: which layers are held and which have their evidence complete, and the figures behind them. */
 class DemoWeekLayersTest {

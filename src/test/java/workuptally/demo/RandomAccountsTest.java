@@ -19,9 +19,9 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.reference.Reference;
-import workuptally.tally.ContainerState;
-import workuptally.tally.LayerMakeUp;
-import workuptally.tally.SolventUse;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.waste.SolventUse;
 
 /** Balances that hold for any book, tried on books of random workups; masses are drawn, nothing checks chemistry against the world. */
 class RandomAccountsTest {

@@ -22,7 +22,7 @@ import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /**
  * An invented book of one run, X1, written as rows of headings and cells and read the way a user's book is.

@@ -23,10 +23,10 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.property.CsvTables.Row;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
-import workuptally.tally.Content;
-import workuptally.tally.LayerIdentity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.layers.LayerIdentity;
 
 /** The demo week, changed in a way whose effect is known without computing it. */
 class DemoWeekPropertiesTest {

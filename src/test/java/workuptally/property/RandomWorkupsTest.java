@@ -18,9 +18,9 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
-import workuptally.tally.MassBalance;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.MassBalance;
 
 /** Two thousand random workups whose truth is known, half of them with gaps; the run id of a failure names its seed. */
 class RandomWorkupsTest {

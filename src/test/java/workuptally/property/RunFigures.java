@@ -6,16 +6,16 @@ import java.util.TreeMap;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
-import workuptally.tally.Contact;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.Reextraction;
+import workuptally.tally.layers.LayerTally;
 
 /** The figures of every run by name, to compare two readings of a book. */
 final class RunFigures {

@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import workuptally.book.BookReader;
 import workuptally.model.Book;
 import workuptally.reference.Reference;
-import workuptally.tally.Metrics;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.waste.Metrics;
 
 /** Mass metrics: of a run of the book in {@code metrics/}, or straight from molar masses. */
 final class MetricsFigures {

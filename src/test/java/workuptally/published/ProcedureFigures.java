@@ -3,10 +3,10 @@ package workuptally.published;
 import java.util.NoSuchElementException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
-import workuptally.tally.Contact;
-import workuptally.tally.ProductYield;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.bench.Contact;
 
 /** Looks up the figures of a tallied run that a published procedure is checked by. */
 final class ProcedureFigures {

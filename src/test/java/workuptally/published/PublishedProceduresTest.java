@@ -22,7 +22,7 @@ import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /** Whole published procedures, read as a book by the reader that users have, and tallied. */
 class PublishedProceduresTest {

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,7 +42,9 @@ class TablesTest {
                 Stream.of(Table.values()).map(Table::title).toList(),
                 REFERENCE.tables().stream().map(ReferenceTable::name).toList());
         assertEquals(
-                List.of(81, 49, 124, 543, 44, 45, 9, 7, 291, 37, 124, 70, 119, 5, 6, 19, 30, 111),
+                List.of(
+                        84, 49, 208, 332, 100, 29, 543, 44, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 119, 5, 6, 19,
+                        30, 111),
                 REFERENCE.tables().stream()
                         .skip(1)
                         .map(table -> table.rows().size())
@@ -282,6 +285,105 @@ class TablesTest {
             assertTrue(classes.contains(pair.classA()), pair.classA());
             assertTrue(classes.contains(pair.classB()), pair.classB());
             assertFalse(pair.appliesTo().isEmpty(), pair.key());
+        }
+    }
+
+    @Test
+    void everyClassOfAMaterialIsKnown() {
+        Reactivity reactivity = REFERENCE.reactivity();
+        for (MaterialRow row : REFERENCE.materials()) {
+            Stream.concat(row.classes().stream(), row.parentClasses().stream())
+                    .forEach(name ->
+                            assertTrue(reactivity.group(name).isPresent(), row.key() + " is of the class " + name));
+            assertFalse(row.classes().stream().anyMatch(name -> name.startsWith(ReactivityPair.CHART)), row.key());
+        }
+    }
+
+    @Test
+    void noClassIsAboveItself() {
+        for (ReactivityGroup group : REFERENCE.reactivity().groups()) {
+            Set<String> above = REFERENCE.reactivity().ancestors(group.key());
+            assertFalse(above.contains(group.key()), group.key());
+            assertTrue(above.containsAll(group.parentClasses()), group.key());
+            group.laboratoryClasses()
+                    .forEach(name ->
+                            assertTrue(REFERENCE.reactivity().group(name).isPresent(), group.key() + " holds " + name));
+        }
+    }
+
+    @Test
+    void aPairStandsOnceInEitherOrder() {
+        Map<String, String> seen = new HashMap<>();
+        for (ReactivityPair pair : REFERENCE.reactivity().pairs()) {
+            List<String> classes =
+                    Stream.of(pair.classA(), pair.classB()).sorted().toList();
+            String key = classes + pair.thirdClass().orElse("");
+            assertEquals(null, seen.put(key, pair.key()), key);
+            pair.thirdClass()
+                    .ifPresent(third ->
+                            assertTrue(REFERENCE.reactivity().group(third).isPresent(), third));
+            assertEquals(pair.classA().startsWith("epa-"), pair.classB().startsWith("epa-"), key);
+        }
+    }
+
+    @Test
+    void everyClassOfAPairIsThatOfAMaterialOrAStep() {
+        Set<String> there = new HashSet<>(Set.of("evaporation", "non-halogenated"));
+        for (MaterialRow row : REFERENCE.materials()) {
+            there.addAll(REFERENCE
+                    .reactivity()
+                    .membership(row, OptionalDouble.empty(), OptionalDouble.empty())
+                    .classes());
+        }
+        for (ReactivityPair pair : REFERENCE.reactivity().pairs()) {
+            if (!pair.ofChart()) {
+                assertTrue(there.contains(pair.classA()), pair.classA());
+                assertTrue(there.contains(pair.classB()), pair.classB());
+            }
+        }
+    }
+
+    @Test
+    void aNameMeansOneMaterialSaveTheSharedOnes() {
+        Map<String, String> seen = new HashMap<>();
+        Map<String, Integer> shared = new HashMap<>();
+        for (MaterialRow row : REFERENCE.materials()) {
+            row.sharedAliases().forEach(alias -> shared.merge(Names.plain(alias), 1, Integer::sum));
+        }
+        for (MaterialRow row : REFERENCE.materials()) {
+            for (String name :
+                    Stream.concat(Stream.of(row.name()), row.aliases().stream()).toList()) {
+                String other = seen.putIfAbsent(Names.plain(name), row.key());
+                assertTrue(other == null || other.equals(row.key()), name + ": " + other + ", " + row.key());
+                assertFalse(shared.containsKey(Names.plain(name)), name);
+                assertEquals(Optional.of(row.key()), REFERENCE.material(name).map(MaterialRow::key), name);
+            }
+        }
+        shared.forEach((alias, rows) -> assertTrue(rows > 1, alias));
+    }
+
+    @Test
+    void aMaterialAgreesWithTheOtherTables() {
+        for (MaterialRow row : REFERENCE.materials()) {
+            row.hazards().ifPresent(key -> {
+                assertTrue(REFERENCE.hazards().stream().anyMatch(h -> h.key().equals(key)), key);
+                assertTrue(row.rememberedStatements().isEmpty(), row.key());
+            });
+            row.rememberedStatements()
+                    .forEach(code -> assertTrue(REFERENCE.hStatement(code).isPresent(), row.key() + ": " + code));
+            for (Solute solute : REFERENCE.solutes()) {
+                if (row.cas().equals(Optional.of(solute.cas()))) {
+                    assertEquals(
+                            solute.acidMolesPerMole(), row.acidMolesPerMole().orElseThrow(), 0, row.key());
+                    assertEquals(
+                            solute.baseMolesPerMole(), row.baseMolesPerMole().orElseThrow(), 0, row.key());
+                }
+            }
+        }
+        for (Hazard hazard : REFERENCE.hazards()) {
+            assertTrue(
+                    REFERENCE.materials().stream().anyMatch(row -> row.hazards().equals(Optional.of(hazard.key()))),
+                    hazard.key());
         }
     }
 

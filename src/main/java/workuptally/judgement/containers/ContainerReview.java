@@ -3,8 +3,8 @@ package workuptally.judgement.containers;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Transfer;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /**
  * A container with what is proposed for it.

@@ -14,12 +14,12 @@ import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Incompatibility;
 import workuptally.reference.Reference;
-import workuptally.tally.ContainerAccount;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.containers.ContainerAccount;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /**
  * Looks at every proposed transfer in order of the table. A proposal of another stream, or one that meets what it must not, is not added

@@ -10,9 +10,9 @@ import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.WasteStream;
-import workuptally.tally.ContainerAddition;
 import workuptally.tally.RunTally;
-import workuptally.tally.WasteLine;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {

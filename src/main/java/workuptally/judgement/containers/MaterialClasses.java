@@ -11,10 +11,10 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.LayerMakeUp;
 import workuptally.tally.RunTally;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.layers.LayerMakeUp;
 
 /**
  * Material classes of what an addition brings, each with the material it comes from, judged by its make-up and by what its run contained.

@@ -3,8 +3,8 @@ package workuptally.judgement.containers;
 import java.util.List;
 import java.util.Optional;
 import workuptally.reference.Incompatibility;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
 
 /**
  * How one proposed transfer fits its container, the proposals before it in the table added first.

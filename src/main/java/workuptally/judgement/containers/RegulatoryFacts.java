@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import workuptally.reference.Reference;
 import workuptally.reference.RegulatoryLimit;
 import workuptally.reference.Source;
-import workuptally.tally.ContainerState;
+import workuptally.tally.containers.ContainerState;
 
 /** Picks the limits that speak about a container: where waste gathers, corrosive water, flammable liquids, and substances by name. */
 final class RegulatoryFacts {

@@ -7,10 +7,10 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Layer;
 import workuptally.model.Product;
-import workuptally.tally.Closure;
-import workuptally.tally.Closure.Verdict;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.Closure.Verdict;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * R6: the run's balances close, or their open part cannot be in this layer because the layer has its own assay or true non-detect of a

@@ -11,7 +11,7 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
 import workuptally.model.Transfer;
-import workuptally.tally.ContainerTally.Age;
+import workuptally.tally.containers.ContainerTally.Age;
 
 /** R10, asked for a proposed transfer: right stream, nothing that must not meet, room, within its days, contents known. */
 final class ContainerFits implements LayerCondition {

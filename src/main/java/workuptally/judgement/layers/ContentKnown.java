@@ -3,7 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
-import workuptally.tally.Content;
+import workuptally.tally.amounts.Content;
 
 /** R3: product in this layer measured or bounded, by its own assay, a real non-detect, conservation or the strongest solution. */
 final class ContentKnown implements LayerCondition {

@@ -6,7 +6,7 @@ import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
-import workuptally.tally.Content;
+import workuptally.tally.amounts.Content;
 
 /**
  * R4: what the layer holds at most is within the layer limit, m + 1.645·u (one-sided 95 %), non-detects at their limit. The guard band

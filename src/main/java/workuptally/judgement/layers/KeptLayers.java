@@ -3,8 +3,8 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.model.Layer;
 import workuptally.model.Run;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.layers.LayerTally;
 
 /** Which layers a decision is about: terminal liquids and rags that are kept. Cakes, distillates and aliquots are not. */
 final class KeptLayers {

@@ -12,12 +12,35 @@ import java.util.Optional;
  * @param reason the outcome's reason in a sentence
  * @param conditions conditions R1 to R12 in order
  * @param atMost the most it holds of a wanted product; empty where that cannot be told
+ * @param notJudged materials it can hold whose reactivity no table tells, as typed
  */
 public record LayerDecision(
-        String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<AtMost> atMost) {
-    /** Copies the list. */
+        String layer,
+        Outcome outcome,
+        String reason,
+        List<Condition> conditions,
+        Optional<AtMost> atMost,
+        List<String> notJudged) {
+    /** Copies the lists. */
     public LayerDecision {
         conditions = List.copyOf(conditions);
+        notJudged = List.copyOf(notJudged);
+    }
+
+    /** A decision about a layer all of whose materials are listed. */
+    public LayerDecision(
+            String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<AtMost> atMost) {
+        this(layer, outcome, reason, conditions, atMost, List.of());
+    }
+
+    /** What the decision says nothing about: {@code not judged: reactivity of X}; empty where all is listed. */
+    public String silence() {
+        return notJudged.isEmpty() ? "" : "not judged: reactivity of " + String.join(", ", notJudged);
+    }
+
+    /** The reason, and behind it what the decision says nothing about. */
+    public String reasonAndSilence() {
+        return notJudged.isEmpty() ? reason : reason.isBlank() ? silence() : reason + "; " + silence();
     }
 
     /** True where the outcome rests on nothing but the layer limit, so that {@link #atMost} says why. */

@@ -16,8 +16,9 @@ import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Transfer;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Decisions about the kept layers of a run.
@@ -45,6 +46,7 @@ public final class LayerDecisions {
     private final Book book;
     private final Map<String, List<ContainerReview>> containersByRun;
     private final Map<String, List<Transfer>> transfersByRun;
+    private final Map<String, List<RunMaterial>> materialsByRun;
 
     /** The conditions so far, each by itself: layers of many runs rest on the same words. Runs may be judged beside each other. */
     private final Map<Condition, Condition> shared = new ConcurrentHashMap<>();
@@ -53,8 +55,11 @@ public final class LayerDecisions {
      * With the limits and transfers of a book.
      *
      * @param containers its containers with what is proposed for them
+     * @param materialsByRun what the names of each run mean
      */
-    public LayerDecisions(Book book, List<ContainerReview> containers) {
+    public LayerDecisions(
+            Book book, List<ContainerReview> containers, Map<String, List<RunMaterial>> materialsByRun) {
+        this.materialsByRun = materialsByRun;
         this.book = book;
         this.containersByRun = byRun(containers);
         this.transfersByRun = book.transfers().stream().collect(Collectors.groupingBy(Transfer::run));
@@ -84,6 +89,7 @@ public final class LayerDecisions {
         List<Transfer> transfers = transfersByRun.getOrDefault(run.run().id(), List.of());
         List<ContainerReview> containers =
                 containersByRun.getOrDefault(run.run().id(), List.of());
+        List<RunMaterial> materials = materialsByRun.getOrDefault(run.run().id(), List.of());
         List<LayerDecision> decisions = new ArrayList<>();
         for (LayerTally layer : KeptLayers.of(run)) {
             LayerEvidence evidence = new LayerEvidence(layer, run, book, transfers, findings, sums, containers);
@@ -92,27 +98,29 @@ public final class LayerDecisions {
                     CONDITIONS.stream()
                             .map(c -> shared.computeIfAbsent(c.judge(evidence), first -> first))
                             .toList(),
-                    ContentSmall.atMost(evidence)));
+                    ContentSmall.atMost(evidence),
+                    NotJudged.in(layer.label(), run.run(), materials)));
         }
         return decisions;
     }
 
-    private static LayerDecision decide(String layer, List<Condition> conditions, Optional<AtMost> atMost) {
+    private static LayerDecision decide(
+            String layer, List<Condition> conditions, Optional<AtMost> atMost, List<String> notJudged) {
         Optional<Condition> notMet = first(conditions, State.NOT_MET);
         Optional<Condition> missing = first(conditions, State.MISSING);
         if (notMet.isPresent()) {
-            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost);
+            return new LayerDecision(layer, Outcome.KEEP, notMet.get().evidence(), conditions, atMost, notJudged);
         }
         if (missing.isPresent()) {
             return new LayerDecision(
-                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions, atMost);
+                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions, atMost, notJudged);
         }
         String bound = conditions.stream()
                 .filter(c -> c.id().equals("R4"))
                 .map(Condition::evidence)
                 .findFirst()
                 .orElse("");
-        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost);
+        return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost, notJudged);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */

@@ -7,10 +7,10 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Transfer;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory.ProductTheory;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * What the conditions may read about one layer.

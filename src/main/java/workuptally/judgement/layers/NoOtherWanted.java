@@ -9,9 +9,9 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
 import workuptally.model.Product;
-import workuptally.tally.Closure;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * R8: no second wanted component. Met where every other wanted product was looked for in this layer, or was found in other portions of the

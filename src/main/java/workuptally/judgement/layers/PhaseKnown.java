@@ -6,7 +6,7 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Layer;
 import workuptally.model.Step;
-import workuptally.tally.LayerIdentity;
+import workuptally.tally.layers.LayerIdentity;
 
 /**
  * R1: which phase the layer is. Met where its density fits the recorded phase or the step gave one liquid; where the density cannot tell,

@@ -3,7 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
-import workuptally.tally.LotTally;
+import workuptally.tally.amounts.LotTally;
 
 /** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity. */
 final class ProductIsolated implements LayerCondition {

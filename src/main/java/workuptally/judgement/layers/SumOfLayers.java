@@ -11,10 +11,10 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory.ProductTheory;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * What the kept layers of a run hold together, per product: Σ m + 1.645·u(Σ m), with non-detects and bounds at their limit. What was not

@@ -5,7 +5,7 @@ import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.judgement.layers.SumOfLayers.Sum;
 import workuptally.model.Limit;
-import workuptally.tally.Content;
+import workuptally.tally.amounts.Content;
 
 /** R5: all kept layers of the run together stay within the run limit, the largest set apart first until the rest fits. */
 final class SumSmall implements LayerCondition {

@@ -10,15 +10,15 @@ import java.util.stream.Stream;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.Container;
 import workuptally.model.Field;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
-import workuptally.tally.ContainerTally.Age;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.containers.ContainerTally.Age;
+import workuptally.tally.series.SeriesTally.Together;
 
 /**
  * What one book adds to a period. It names no person.

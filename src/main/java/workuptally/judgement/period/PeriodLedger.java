@@ -12,9 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import workuptally.judgement.PeriodAccount;
-import workuptally.judgement.PeriodTotals;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.BookShare.CorrectionShare;
@@ -25,6 +22,9 @@ import workuptally.judgement.period.PeriodReview.Line;
 import workuptally.judgement.period.PeriodReview.NotCounted;
 import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.period.PeriodReview.Week;
+import workuptally.judgement.totals.PeriodAccount;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.judgement.totals.RunShare;
 
 /**
  * Collects books one after the other and gives the accounts of a period. A run id counts once, see {@link RunRegister}; a book with the same

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
-import workuptally.judgement.PeriodTotals;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.BookShare.CorrectionShare;
 import workuptally.judgement.period.BookShare.LimitShare;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.InputFile;
 
 /**

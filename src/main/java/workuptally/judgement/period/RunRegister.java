@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.PeriodReview.Line;
 import workuptally.judgement.period.PeriodReview.NotCounted;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.Run.Status;
 
 /**

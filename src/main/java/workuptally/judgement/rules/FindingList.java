@@ -8,33 +8,34 @@ import workuptally.model.Place;
 import workuptally.model.Severity;
 
 /** Findings about one run, in the order in which they are met. */
-final class FindingList {
+public final class FindingList {
     /** Source of a threshold that the trade uses without a single origin. */
-    static final String PRACTICE = "common practice";
+    public static final String PRACTICE = "common practice";
 
     private final String run;
     private final List<Finding> findings = new ArrayList<>();
 
     /** @param run run id; empty for findings about no run */
-    FindingList(String run) {
+    public FindingList(String run) {
         this.run = run;
     }
 
-    void add(String code, Severity severity, Place place, String seen, String expected, String source, String action) {
+    public void add(
+            String code, Severity severity, Place place, String seen, String expected, String source, String action) {
         findings.add(new Finding(code, severity, run, place, seen, expected, source, action));
     }
 
-    List<Finding> list() {
+    public List<Finding> list() {
         return List.copyOf(findings);
     }
 
     /** A sentence with numbers put in, with a decimal point whatever the locale; large volumes and masses in L and kg. */
-    static String say(String format, Object... numbers) {
+    public static String say(String format, Object... numbers) {
         return LargeFigures.in(String.format(Locale.ROOT, format, numbers));
     }
 
     /** A number with up to four digits and no trailing zeros. */
-    static String plain(double number) {
+    public static String plain(double number) {
         return new java.math.BigDecimal(number)
                 .round(new java.math.MathContext(4))
                 .stripTrailingZeros()

@@ -15,8 +15,8 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Place;
 import workuptally.model.Severity;
-import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
+import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
 public final class HeldLayers {

@@ -8,8 +8,8 @@ import workuptally.model.Amount;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
-import workuptally.tally.ChargeAmount;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
 
 /** Charges as amounts of substance: weighed, measured by volume and density, or by volume and strength. */
 final class ExplainedAmounts {

@@ -2,8 +2,8 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.tally.Closure;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.Closure;
 
 /** Closure on each skeleton: what was found where, over what was charged, and where the rest can be. */
 final class ExplainedClosures {

@@ -3,8 +3,8 @@ package workuptally.report.explain;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.model.Step;
-import workuptally.tally.Contact;
 import workuptally.tally.RunTally;
+import workuptally.tally.bench.Contact;
 
 /** Fill of the funnel at every shake. */
 final class ExplainedContacts {

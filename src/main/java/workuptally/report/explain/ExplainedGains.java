@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
-import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.bench.Reextraction;
+import workuptally.tally.layers.LayerTally;
 
 /** What a further extraction of a layer would bring. */
 final class ExplainedGains {

@@ -3,7 +3,7 @@ package workuptally.report.explain;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.tally.RunTally;
-import workuptally.tally.StepReaction;
+import workuptally.tally.bench.StepReaction;
 
 /** Gas and neutralisation at each step. */
 final class ExplainedGas {

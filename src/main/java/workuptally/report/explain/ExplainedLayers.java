@@ -6,9 +6,9 @@ import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
 import workuptally.model.Layer;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /** Layers: mass by difference, density, and what they hold by their assays. */
 final class ExplainedLayers {

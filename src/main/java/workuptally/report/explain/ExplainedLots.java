@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.LotTally;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Theory;
 
 /** Lots: net mass, net mass over theory, product in the lot. */
 final class ExplainedLots {

@@ -7,9 +7,9 @@ import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Step;
-import workuptally.tally.ChargeAmount;
-import workuptally.tally.MassBalance;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.balance.MassBalance;
 
 /** Total mass in, total mass out, and the gap. */
 final class ExplainedMass {

@@ -2,8 +2,8 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.tally.Metrics;
 import workuptally.tally.RunTally;
+import workuptally.tally.waste.Metrics;
 
 /** Mass metrics, each from the same few masses. */
 final class ExplainedMetrics {

@@ -2,9 +2,9 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.tally.Route;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Route;
 
 /** The product of a layer by ways that share no reading: assay, charge balance, partition at the pH. */
 final class ExplainedRoutes {

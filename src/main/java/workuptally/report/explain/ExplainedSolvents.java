@@ -3,7 +3,7 @@ package workuptally.report.explain;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.tally.RunTally;
-import workuptally.tally.SolventUse;
+import workuptally.tally.waste.SolventUse;
 
 /** Where each solvent went. */
 final class ExplainedSolvents {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import workuptally.model.Field.Entered;
 import workuptally.model.Run;
-import workuptally.tally.ChargeAmount;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Theory;
 
 /** The limiting reagent and what it allows of each product. */
 final class ExplainedTheory {

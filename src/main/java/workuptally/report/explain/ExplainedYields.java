@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.Closure;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.layers.LayerTally;
 
 /** Yields, and beside them the figures with conversion and with aliquots put back. */
 final class ExplainedYields {

@@ -1,13 +1,13 @@
 package workuptally.report.json;
 
 import java.util.List;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.BookShare.CorrectionShare;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.BookLine;
 import workuptally.judgement.period.PeriodReview.LimitInForce;
+import workuptally.judgement.totals.RunShare;
 
 /** The accounts of a period: totals, runs, containers, the spans before, the books, and what is in force. Names no chemist. */
 final class BooksJson {

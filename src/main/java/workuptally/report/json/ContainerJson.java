@@ -5,9 +5,9 @@ import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Container;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /** Waste containers: what stands in them, what is proposed, how full and how old they are. */
 final class ContainerJson {

@@ -4,12 +4,12 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
-import workuptally.tally.Content;
-import workuptally.tally.LayerIdentity;
-import workuptally.tally.LayerMakeUp;
-import workuptally.tally.LayerTally;
-import workuptally.tally.Reextraction;
-import workuptally.tally.Route;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.balance.Route;
+import workuptally.tally.bench.Reextraction;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerTally;
 
 /** One layer with what it holds and what the evidence about it amounts to. */
 final class LayerJson {
@@ -78,6 +78,7 @@ final class LayerJson {
         json.text("outcome", decision.outcome().word());
         json.text("reason", decision.reason());
         json.texts("missing", decision.missing());
+        json.texts("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
                     json.text("product", most.product());

@@ -1,6 +1,6 @@
 package workuptally.report.json;
 
-import workuptally.judgement.PeriodMetrics;
+import workuptally.judgement.totals.PeriodMetrics;
 
 /** Mass metrics of the book. */
 final class PeriodMetricsJson {

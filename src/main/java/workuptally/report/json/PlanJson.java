@@ -2,9 +2,9 @@ package workuptally.report.json;
 
 import java.util.Map;
 import workuptally.model.Step;
-import workuptally.tally.ExtractionSplit;
-import workuptally.tally.LayerIdentity;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.ExtractionSplit;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.LayerIdentity;
 
 /** What to expect of a planned run. */
 final class PlanJson {

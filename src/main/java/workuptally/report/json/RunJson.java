@@ -3,24 +3,25 @@ package workuptally.report.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.ChargeAmount;
-import workuptally.tally.Closure;
-import workuptally.tally.Contact;
-import workuptally.tally.LayerIdentity;
 import workuptally.tally.LayerShares;
-import workuptally.tally.LotTally;
-import workuptally.tally.MassBalance;
-import workuptally.tally.Metrics;
-import workuptally.tally.NotComputed;
-import workuptally.tally.ProductYield;
 import workuptally.tally.RunTally;
-import workuptally.tally.StepReaction;
-import workuptally.tally.Theory;
-import workuptally.tally.WasteLine;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.NotComputed;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.MassBalance;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.StepReaction;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.waste.Metrics;
+import workuptally.tally.waste.WasteLine;
 
 /** One run with its results. */
 final class RunJson {
@@ -61,6 +62,7 @@ final class RunJson {
         tally.plan().ifPresent(plan -> json.object("plan", () -> new PlanJson(json).write(plan)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
+        json.array("materials", review.materials(), this::material);
     }
 
     private void head() {
@@ -274,6 +276,14 @@ final class RunJson {
         json.text("what", missing.what());
         json.text("because", missing.because());
         json.text("unlockedBy", missing.unlockedBy());
+    }
+
+    private void material(RunMaterial material) {
+        json.text("written", material.written());
+        json.text("state", material.state());
+        json.texts("means", material.meaning());
+        json.texts("classes", material.classes());
+        json.flag("ownCompound", material.own());
     }
 
     private void hazard(HazardNote note) {

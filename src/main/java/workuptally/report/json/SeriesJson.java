@@ -1,7 +1,7 @@
 package workuptally.report.json;
 
-import workuptally.tally.SeriesTally;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.series.SeriesTally;
+import workuptally.tally.series.SeriesTally.Together;
 
 /** The chart of a repeated preparation, its new results, and the class where there is one. */
 final class SeriesJson {

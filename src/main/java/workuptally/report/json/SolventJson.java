@@ -1,7 +1,7 @@
 package workuptally.report.json;
 
 import java.util.List;
-import workuptally.tally.SolventUse;
+import workuptally.tally.waste.SolventUse;
 
 /** The account of solvents, of a run or of the book. */
 final class SolventJson {

@@ -2,8 +2,8 @@ package workuptally.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.judgement.PeriodTotals;
-import workuptally.tally.SolventUse;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.tally.waste.SolventUse;
 
 /** The tables of solvents and of streams, of a book or of a period. */
 final class AccountTables {

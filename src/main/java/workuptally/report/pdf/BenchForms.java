@@ -10,7 +10,7 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.Plan;
 
 /**
  * Boxes to write in at the bench. Each table is a part of a table of the book: the same headings in the same order, a row for a row, so that

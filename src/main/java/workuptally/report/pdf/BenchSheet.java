@@ -10,7 +10,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.model.Severity;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.Plan;
 
 /**
  * A sheet for the bench: for each planned run what to weigh, the steps, what to expect, boxes to fill in for each layer, and labels. Archivable

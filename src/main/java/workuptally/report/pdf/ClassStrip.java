@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /** All yields of a class on one scale, equal ones one above the other; what does not count is hollow, an outlier square. */
 final class ClassStrip implements Picture {

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.judgement.RunReview;
-import workuptally.tally.Closure;
-import workuptally.tally.LotTally;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.balance.Closure;
 
 /** Turns a closure into a bar: lots first, then layers in order, then what is unaccounted. */
 final class ClosureBar {

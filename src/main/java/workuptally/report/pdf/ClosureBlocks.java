@@ -3,8 +3,8 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.judgement.RunReview;
-import workuptally.tally.Closure;
-import workuptally.tally.Route;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.Route;
 
 /** Where the units of each partner were found, and where the rest can be. */
 final class ClosureBlocks {

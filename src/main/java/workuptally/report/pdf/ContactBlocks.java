@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
-import workuptally.tally.Contact;
-import workuptally.tally.StepReaction;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.StepReaction;
 
 /** The shakes of a run that need care: gas expected, or a funnel too full. */
 final class ContactBlocks {

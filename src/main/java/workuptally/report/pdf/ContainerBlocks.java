@@ -12,9 +12,9 @@ import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Transfer;
-import workuptally.tally.ContainerAddition;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally;
+import workuptally.tally.containers.ContainerAddition;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally;
 
 /** One container as safety staff want it: fill, age, composition to 100 %, additions and proposals. The determination is theirs. */
 final class ContainerBlocks {

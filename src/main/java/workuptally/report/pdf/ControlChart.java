@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /**
  * Earlier results and those of this book in their order, with the limits that the earlier ones give, above the moving ranges. A signal is

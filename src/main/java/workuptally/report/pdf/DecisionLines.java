@@ -16,8 +16,8 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Finding;
 import workuptally.model.Product;
 import workuptally.model.Severity;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /** Stops and holds as one short line per run; their full texts stand in the run's own block. */
 final class DecisionLines {

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.hazards.HazardNote;
 
 /**
  * Hazard notes, never without the sentence that defers to those who know better. In a document about several runs the notes about

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Charge;
 import workuptally.model.Product;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.Plan;
 
 /** A label to cut out for each portion that a planned run will give: run, layer, contents, hazard words, date, owner. */
 final class LabelSheet {

@@ -8,8 +8,8 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.model.Limit;
 import workuptally.model.Run;
-import workuptally.tally.LayerTally;
-import workuptally.tally.MassBalance;
+import workuptally.tally.balance.MassBalance;
+import workuptally.tally.layers.LayerTally;
 
 /** The layers of a run with what they hold and what the evidence amounts to, and the balance of total mass. */
 final class LayerBlocks {

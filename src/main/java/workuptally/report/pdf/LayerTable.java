@@ -12,8 +12,8 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Product;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Layers with mass, volume and density, a row per substance with what is held and the most that can be, and the outcome; what the outcome
@@ -201,6 +201,9 @@ final class LayerTable {
         boolean held = run.findings().stream().anyMatch(f -> HELD.contains(f.code()) && names(f, decision.layer()));
         if (!decision.missing().isEmpty() && (missing || !held)) {
             remarks.add(MISSING + String.join("; ", decision.missing()));
+        }
+        if (!decision.notJudged().isEmpty()) {
+            remarks.add(decision.silence());
         }
         if (!held) {
             run.tally().evidence().bestGain(decision.layer()).ifPresent(gain -> remarks.add(words.reextraction(gain)));

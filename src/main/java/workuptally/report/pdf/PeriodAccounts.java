@@ -11,8 +11,8 @@ import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.LimitInForce;
 import workuptally.model.Limit;
-import workuptally.tally.SeriesTally.Material;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.series.SeriesTally.Material;
+import workuptally.tally.series.SeriesTally.Together;
 
 /** The accounts of a period for safety staff: solvents, streams, containers, and classes. */
 final class PeriodAccounts {

@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import workuptally.judgement.PeriodMetrics;
-import workuptally.judgement.PeriodTotals;
-import workuptally.judgement.RunShare.LeftOut;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.BookLine;
 import workuptally.judgement.period.PeriodReview.Comparison;
 import workuptally.judgement.period.PeriodReview.Line;
 import workuptally.judgement.period.PeriodReview.Standing;
+import workuptally.judgement.totals.PeriodMetrics;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.judgement.totals.RunShare.LeftOut;
 
 /** Page one of a period: what it cost, which books and runs that rests on, which were left out and why, signatures. */
 final class PeriodPage {

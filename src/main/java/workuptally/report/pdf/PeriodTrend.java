@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.Earlier;
 import workuptally.judgement.period.Span;
+import workuptally.judgement.totals.PeriodTotals;
 
 /** The period beside those before it: solvent put in, and process mass intensity, a bar each. */
 final class PeriodTrend {

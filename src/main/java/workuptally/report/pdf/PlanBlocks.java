@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
-import workuptally.tally.Contact;
-import workuptally.tally.ExtractionSplit;
-import workuptally.tally.Plan;
-import workuptally.tally.StepReaction;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.ExtractionSplit;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.bench.StepReaction;
 
 /** What a planned run can expect: amounts, steps, layers, waste. The same tables stand in the review and on the bench sheet. */
 final class PlanBlocks {

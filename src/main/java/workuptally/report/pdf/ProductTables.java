@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Theory;
-import workuptally.tally.YieldBasis;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.YieldBasis;
 
 /** The key figures of a run: products with theory, what was found and yield, and the lots that were weighed. */
 final class ProductTables {

@@ -8,8 +8,8 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Severity;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /** Wanted product that layers still hold above the layer limit, the largest mass first, with the gain of a further extraction. */
 final class RecoverableProduct {

@@ -7,8 +7,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
 import workuptally.model.Run;
-import workuptally.tally.NotComputed;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.NotComputed;
+import workuptally.tally.amounts.Theory;
 
 /** One run: figures, findings, balance, layers, what was not computed, hazards. */
 final class RunBlock {

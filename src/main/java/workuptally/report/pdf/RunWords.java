@@ -9,14 +9,14 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.tally.Closure;
-import workuptally.tally.Content;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Reextraction;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
-import workuptally.tally.YieldBasis;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.YieldBasis;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.bench.Reextraction;
 
 /** Results of one run as short texts, the same on page one and in the run's own block. */
 final class RunWords {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */
 final class SeriesSection {

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
-import workuptally.tally.Closure;
-import workuptally.tally.ProductYield;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.balance.Closure;
 
 /** Page one: what needs a decision, the runs at a glance, yields, solvent and waste, what was left out, signatures. */
 final class SupervisorPage {

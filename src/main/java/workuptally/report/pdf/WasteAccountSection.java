@@ -10,7 +10,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Container;
 import workuptally.model.Limit;
 import workuptally.model.Transfer;
-import workuptally.tally.WasteLine;
+import workuptally.tally.waste.WasteLine;
 
 /** The account for safety staff: solvents, streams, layers, containers and transfers as recorded; each container follows by itself. */
 final class WasteAccountSection {

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.SeriesTally;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.series.SeriesTally;
+import workuptally.tally.series.SeriesTally.Together;
 
 /** Many runs of one preparation side by side: what counts, how far each lies from the median, and what the class used against the plan. */
 public final class ClassSection {

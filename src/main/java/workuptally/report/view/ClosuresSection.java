@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.ChargeAmount;
-import workuptally.tally.Closure;
-import workuptally.tally.LotTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.balance.Closure;
 
 /** Closures per skeleton: what is isolated, what stands in layers, what is not accounted for and where it can be. */
 public final class ClosuresSection {

@@ -10,8 +10,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
-import workuptally.tally.ContainerState;
-import workuptally.tally.ContainerTally.Age;
+import workuptally.tally.containers.ContainerState;
+import workuptally.tally.containers.ContainerTally.Age;
 
 /** Fill, age and composition of each waste container. */
 public final class ContainersSection {

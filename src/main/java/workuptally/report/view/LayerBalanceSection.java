@@ -10,8 +10,8 @@ import workuptally.judgement.SafetyWording;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
 import workuptally.model.Layer;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
 
 /** Layers and what they hold, one line per layer and substance. */
 public final class LayerBalanceSection {

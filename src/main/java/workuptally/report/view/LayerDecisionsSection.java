@@ -7,7 +7,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.tally.Reextraction;
+import workuptally.tally.bench.Reextraction;
 
 /** What the evidence about each layer amounts to, with what is missing and what another extraction would bring. */
 public final class LayerDecisionsSection {
@@ -40,7 +40,7 @@ public final class LayerDecisionsSection {
                         Cell.of(run.id()),
                         Cell.of(decision.layer()),
                         Cell.of(decision.outcome().word()),
-                        Cell.of(decision.reason()),
+                        Cell.of(decision.reasonAndSilence()),
                         Cell.of(conditions(decision, LayerDecision.State.MISSING)),
                         Cell.of(conditions(decision, LayerDecision.State.NOT_MET)),
                         Cell.of(decision.conditions().stream()

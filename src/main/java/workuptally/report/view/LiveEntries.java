@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Field;
-import workuptally.tally.ChargeAmount;
 import workuptally.tally.RunTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Theory;
 
 /** Expressions over the entries of the book that several tables use. */
 final class LiveEntries {

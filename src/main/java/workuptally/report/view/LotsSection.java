@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Lot;
-import workuptally.tally.LotTally;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Theory;
 
 /** Weighed lots: net mass, its ratio to theory, and the product in it. */
 public final class LotsSection {

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.ChargeAmount;
-import workuptally.tally.MassBalance;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.balance.MassBalance;
 
 /** Total mass of each workup: in, out, and the gap against gas and evaporation. */
 public final class MassBalanceSection {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.judgement.PeriodMetrics;
 import workuptally.judgement.Review;
+import workuptally.judgement.totals.PeriodMetrics;
 import workuptally.measure.MeasuredValue;
-import workuptally.tally.Metrics;
+import workuptally.tally.waste.Metrics;
 
 /** Mass metrics per run, and of all runs whose yield can be stated as sum over sum. */
 public final class MetricsSection {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.NotComputed;
+import workuptally.tally.amounts.NotComputed;
 
 /** Figures that were not computed, and the entry that would unlock each. */
 public final class NotComputedSection {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.period.PeriodReview;
-import workuptally.tally.SolventUse;
-import workuptally.tally.WasteLine;
+import workuptally.tally.waste.SolventUse;
+import workuptally.tally.waste.WasteLine;
 
 /** The ledgers of a period over many books, one line per run and solvent, and one per run and layer. */
 public final class PeriodLedgers {

@@ -8,10 +8,10 @@ import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Step;
-import workuptally.tally.Contact;
-import workuptally.tally.ExtractionSplit;
-import workuptally.tally.Plan;
-import workuptally.tally.StepReaction;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.ExtractionSplit;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.bench.StepReaction;
 
 /** What planned runs can expect: a row per amount, product, step, layer and stream. */
 public final class PlanSection {

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 /**
  * Repeated preparations: the earlier results and those of this book, point after point, with the limits that the earlier ones give. A chart

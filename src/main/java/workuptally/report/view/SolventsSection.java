@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.tally.SolventUse;
+import workuptally.tally.waste.SolventUse;
 
 /** What became of each solvent of each run. */
 public final class SolventsSection {

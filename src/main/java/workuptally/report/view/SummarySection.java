@@ -8,18 +8,18 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import workuptally.judgement.PeriodTotals;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Severity;
-import workuptally.tally.Closure;
-import workuptally.tally.LotTally;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure;
 
 /** One line per run and wanted product: what was found, and what the run asks of the reader. */
 public final class SummarySection {

@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
-import workuptally.tally.WasteLine;
+import workuptally.tally.waste.WasteLine;
 
 /** The stream that each layer's composition suggests. */
 public final class WasteSection {

@@ -8,8 +8,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Field;
 import workuptally.model.Product;
-import workuptally.tally.ProductYield;
-import workuptally.tally.Theory;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory;
 
 /** Yields by product and stage, and the theory of products that have no yield yet. */
 public final class YieldsSection {

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.PeriodReview.NotCounted;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.InputFile;
 import workuptally.model.Run.Status;
-import workuptally.tally.SolventUse;
+import workuptally.tally.waste.SolventUse;
 
 class PeriodLedgerTest {
     private final PeriodLedger ledger = new PeriodLedger(new Span(LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8)));

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
-import workuptally.tally.AcidGas;
-import workuptally.tally.Reextraction;
+import workuptally.tally.amounts.AcidGas;
+import workuptally.tally.bench.Reextraction;
 
 /**
  * Advice to acidify a layer in which a run may have left what gives a toxic gas with acid.

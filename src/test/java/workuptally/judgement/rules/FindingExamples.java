@@ -54,6 +54,19 @@ final class FindingExamples {
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
         add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
+        add(
+                "material-unlisted",
+                Severity.CHECK,
+                clean().plus("charges", "X1,unobtainium dust,additive,,,,,,0.5,g,99,,,,"));
+        add("material-ambiguous", Severity.CHECK, clean().plus("charges", "X1,EDC,additive,,,,,,0.5,g,99,,,,"));
+        add(
+                "assay-sample-unknown",
+                Severity.CHECK,
+                clean().plus("assays", "X1,A9,acetanilide,,HPLC,0.20,mg/mL,2.0,"));
+        add(
+                "assay-substance-unknown",
+                Severity.CHECK,
+                clean().plus("assays", "X1,A1,acetanilid,,HPLC,0.20,mg/mL,2.0,"));
         add("density-unlikely", Severity.CHECK, clean().with("charges", "60,mL,,,,0.902", "60,mL,,,,1.0"));
         add("mass-equals-volume", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,2.5,mL,2.5,g,,,,,"));
         add(

@@ -13,9 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import workuptally.judgement.Rules;
 import workuptally.model.Finding;
 import workuptally.reference.Reference;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
 class FindingExamplesTest {
@@ -30,7 +31,7 @@ class FindingExamplesTest {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
         Rules.ofRun(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofBook().forEach(rule -> codes.addAll(rule.codes()));
+        Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         codes.addAll(HeldLayers.codes());
         return codes;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
-import workuptally.judgement.HazardNote;
+import workuptally.judgement.hazards.HazardNote;
 
 /** Cautions about operations. That ethers form peroxides and that bicarbonate gives gas with acid is common knowledge of the trade. */
 class HazardNotesTest {

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import workuptally.tally.LayerIdentity;
-import workuptally.tally.LayerIdentity.PositionCheck;
-import workuptally.tally.LayerIdentity.Verdict;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerIdentity.PositionCheck;
+import workuptally.tally.layers.LayerIdentity.Verdict;
 
 /**
  * Which layer is which by its density. Densities of the liquids at 20 °C, from memory of the CRC Handbook of Chemistry and Physics:

@@ -14,8 +14,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.report.ExampleReview;
 import workuptally.tally.RunTally;
-import workuptally.tally.WasteLine;
-import workuptally.tally.WorkupEvidence;
+import workuptally.tally.bench.WorkupEvidence;
+import workuptally.tally.waste.WasteLine;
 
 class CsvLedgersTest {
     @TempDir

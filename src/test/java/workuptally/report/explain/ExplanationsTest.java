@@ -19,7 +19,7 @@ import workuptally.model.Run;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
-import workuptally.tally.Substances;
+import workuptally.tally.amounts.Substances;
 
 /** The demo week is invented; what is checked is that its figures can be redone from what an explanation prints. */
 class ExplanationsTest {

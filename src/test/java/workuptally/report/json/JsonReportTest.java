@@ -24,18 +24,18 @@ import tools.jackson.databind.json.JsonMapper;
 import workuptally.book.BookReader;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.BookShare;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.period.Span;
+import workuptally.judgement.totals.RunShare;
 import workuptally.measure.Contribution;
 import workuptally.reference.Reference;
-import workuptally.tally.Closure;
-import workuptally.tally.SeriesTally.Material;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.series.SeriesTally.Material;
+import workuptally.tally.series.SeriesTally.Together;
 
 class JsonReportTest {
     /** Endings that name a unit. */

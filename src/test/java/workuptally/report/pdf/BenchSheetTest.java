@@ -30,7 +30,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.tally.Plan;
+import workuptally.tally.bench.Plan;
 
 class BenchSheetTest {
     private static byte[] sheet(Review review, PdfOptions.Paper paper) throws IOException {

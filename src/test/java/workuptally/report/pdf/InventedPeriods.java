@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.judgement.RunShare;
 import workuptally.judgement.period.BookShare;
 import workuptally.judgement.period.BookShare.ClassShare;
 import workuptally.judgement.period.BookShare.ContainerShare;
@@ -14,9 +13,10 @@ import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.period.Span;
+import workuptally.judgement.totals.RunShare;
 import workuptally.model.InputFile;
-import workuptally.tally.SeriesTally.Material;
-import workuptally.tally.SeriesTally.Together;
+import workuptally.tally.series.SeriesTally.Material;
+import workuptally.tally.series.SeriesTally.Together;
 
 /** Periods for the tests of the report: the demo week, copied under other names and days. */
 final class InventedPeriods {

@@ -33,20 +33,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import workuptally.judgement.HazardNote;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.RegulatoryFact;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.tally.Closure;
-import workuptally.tally.Content;
-import workuptally.tally.LayerTally;
-import workuptally.tally.NotComputed;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.NotComputed;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.layers.LayerTally;
 
 class PdfReportTest {
     @ParameterizedTest

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import workuptally.judgement.Review;
-import workuptally.tally.SeriesTally;
+import workuptally.tally.series.SeriesTally;
 
 class SeriesSectionTest {
     private static String text(Review review) throws IOException {

@@ -1,0 +1,142 @@
+package workuptally.judgement;
+
+import java.util.List;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.judgement.rules.RunRule;
+import workuptally.judgement.rules.balance.AliquotsTaken;
+import workuptally.judgement.rules.balance.AreaPercent;
+import workuptally.judgement.rules.balance.AssayFitsNothing;
+import workuptally.judgement.rules.balance.AssayImpossible;
+import workuptally.judgement.rules.balance.ClosureVerdict;
+import workuptally.judgement.rules.balance.CropsIncomplete;
+import workuptally.judgement.rules.balance.MassGap;
+import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.ResolutionAboveHalf;
+import workuptally.judgement.rules.balance.TareFaults;
+import workuptally.judgement.rules.balance.WetCrude;
+import workuptally.judgement.rules.balance.YieldLimits;
+import workuptally.judgement.rules.charges.AssayOfChargeForgotten;
+import workuptally.judgement.rules.charges.CoefficientForgotten;
+import workuptally.judgement.rules.charges.DensityForgotten;
+import workuptally.judgement.rules.charges.FormContradictsName;
+import workuptally.judgement.rules.charges.LimitingReagentUnclear;
+import workuptally.judgement.rules.charges.MaterialUnlisted;
+import workuptally.judgement.rules.charges.MolarMassMismatch;
+import workuptally.judgement.rules.charges.OrganometallicExcess;
+import workuptally.judgement.rules.charges.PlanCopied;
+import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
+import workuptally.judgement.rules.charges.StepMaterialUnknown;
+import workuptally.judgement.rules.charges.TheoryNotComputed;
+import workuptally.judgement.rules.charges.TitreDiffers;
+import workuptally.judgement.rules.charges.UnitSlip;
+import workuptally.judgement.rules.containers.ContainerContents;
+import workuptally.judgement.rules.containers.ContainerDays;
+import workuptally.judgement.rules.containers.ProposalAmount;
+import workuptally.judgement.rules.containers.ProposalHeldByLayer;
+import workuptally.judgement.rules.containers.ProposalInWrongStream;
+import workuptally.judgement.rules.containers.ProposalIncompatible;
+import workuptally.judgement.rules.containers.ProposalLabel;
+import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.ContentCarried;
+import workuptally.judgement.rules.layers.CountedTwice;
+import workuptally.judgement.rules.layers.DryingAgentShort;
+import workuptally.judgement.rules.layers.ExtractionUndivided;
+import workuptally.judgement.rules.layers.LayerNotRecorded;
+import workuptally.judgement.rules.layers.LayerVolumeImpossible;
+import workuptally.judgement.rules.layers.LayersSwapped;
+import workuptally.judgement.rules.layers.LoadsNotRecorded;
+import workuptally.judgement.rules.layers.MassVolumeDensity;
+import workuptally.judgement.rules.layers.PkaShifted;
+import workuptally.judgement.rules.layers.ProductOnCake;
+import workuptally.judgement.rules.layers.RagNotAssayed;
+import workuptally.judgement.rules.layers.ReviewDatePassed;
+import workuptally.judgement.rules.layers.RoutesCompared;
+import workuptally.judgement.rules.layers.StepsDoNotFit;
+import workuptally.judgement.rules.layers.VolatileProduct;
+import workuptally.judgement.rules.layers.WaterMiscibleSolvent;
+import workuptally.judgement.rules.quench.FunnelTooFull;
+import workuptally.judgement.rules.quench.GasExpected;
+import workuptally.judgement.rules.quench.OxidantQuench;
+import workuptally.judgement.rules.quench.QuenchNotShown;
+import workuptally.judgement.rules.quench.WashTooSmall;
+import workuptally.judgement.rules.series.CopiedData;
+import workuptally.judgement.rules.series.RecordCorrected;
+import workuptally.judgement.rules.series.SeriesOutOfControl;
+import workuptally.tally.amounts.Substances;
+
+/** Every rule, in the order in which findings of one severity are listed. Adding a rule touches the rule, its test, its page and this list. */
+public final class Rules {
+    private Rules() {}
+
+    /** Rules about one run. */
+    public static List<RunRule> ofRun(Substances substances) {
+        return List.of(
+                new MolarMassMismatch(substances),
+                new FormContradictsName(),
+                new StepsDoNotFit(),
+                new TareFaults(),
+                new LayersSwapped(),
+                new LayerNotRecorded(),
+                new RagNotAssayed(),
+                new FunnelTooFull(),
+                new WashTooSmall(),
+                new ExtractionUndivided(),
+                new QuenchNotShown(substances),
+                new OxidantQuench(substances),
+                new ClosureVerdict(),
+                new YieldLimits(),
+                new ResolutionAboveHalf(),
+                new TheoryNotComputed(),
+                new DensityForgotten(substances),
+                new StepMaterialUnknown(substances),
+                new AssayFitsNothing(substances),
+                new AssayOfChargeForgotten(substances.reference()),
+                new TitreDiffers(substances),
+                new RoutesCompared(),
+                new GasExpected(),
+                new OrganometallicExcess(substances),
+                new ContentCarried(),
+                new LimitingReagentUnclear(),
+                new CoefficientForgotten(),
+                new UnitSlip(),
+                new PlanCopied(),
+                new LayerVolumeImpossible(),
+                new MassVolumeDensity(),
+                new LoadsNotRecorded(),
+                new DryingAgentShort(),
+                new ProductOnCake(),
+                new WetCrude(substances),
+                new NotAtConstantMass(),
+                new VolatileProduct(),
+                new AreaPercent(),
+                new AssayImpossible(),
+                new CountedTwice(),
+                new AliquotsTaken(),
+                new CropsIncomplete(),
+                new WaterMiscibleSolvent(),
+                new PkaShifted(),
+                new RecoveredSolventTakenAsPure(),
+                new MassGap(),
+                new ReviewDatePassed());
+    }
+
+    /** Rules about the whole book. */
+    public static List<BookRule> ofBook(Substances substances) {
+        return List.of(
+                new CopiedData(), new SeriesOutOfControl(), new RecordCorrected(), new MaterialUnlisted(substances));
+    }
+
+    /** Rules about containers and what is proposed for them. */
+    public static List<ProposalRule> ofProposals(Substances substances) {
+        return List.of(
+                new ProposalInWrongStream(),
+                new ProposalIncompatible(),
+                new ProposalOverfills(),
+                new ProposalHeldByLayer(),
+                new ContainerContents(substances.reference()),
+                new ContainerDays(),
+                new ProposalAmount(),
+                new ProposalLabel(substances));
+    }
+}

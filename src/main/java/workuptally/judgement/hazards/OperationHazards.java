@@ -1,0 +1,302 @@
+package workuptally.judgement.hazards;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.chemistry.Antoine;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.judgement.rules.charges.AirSensitive;
+import workuptally.material.Material;
+import workuptally.material.Part;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.Basis;
+import workuptally.reference.Hazard;
+import workuptally.reference.Incompatibility;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.reference.Wash;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * Cautions about what a run does: pressure in the funnel, gas, heat, hot mixtures, peroxide formers, reactive quenches, emulsions, and
+ * materials that should not meet. Reminders; the safety data sheet and the local rules win.
+ */
+final class OperationHazards {
+    private static final String PRACTICE = "common practice";
+    /** Vapour pressure from which a closed funnel asks for care; common practice. */
+    private static final double PRESSURE_KILOPASCALS = 30;
+    /** Distance to the boiling point below which nothing is shaken; common practice. */
+    private static final double NEAR_BOILING_KELVIN = 15;
+    /** Strength from which a neutralisation is felt; common practice. */
+    private static final double HEAT_MOLES_PER_LITRE = 3;
+
+    /** Carbon and oxygen over nitrogen below which an organic azide is commonly not isolated; common practice. */
+    private static final double LEAST_CARBON_AND_OXYGEN_PER_NITROGEN = 3;
+
+    private static final Set<String> STRONG = Set.of("HCl", "HBr", "HNO3", "H2SO4", "H3PO4", "NaOH", "KOH", "LiOH");
+
+    private static final Set<String> REACTIVE =
+            Set.of("hydride", "organometallic", "water-reactive", "acid-chloride", "alkali-metal");
+
+    private final Reference reference;
+    private final Substances substances;
+    private final double roomCelsius;
+
+    OperationHazards(Substances substances, Limits limits) {
+        this.reference = substances.reference();
+        this.substances = substances;
+        this.roomCelsius = limits.value(Limit.ROOM_TEMPERATURE);
+    }
+
+    /** The cautions of a run, pressure and gas first. */
+    List<HazardNote> of(Run run) {
+        List<HazardNote> notes = new ArrayList<>();
+        List<Solvent> solvents = materials(run).stream()
+                .flatMap(m -> solvent(m).stream())
+                .distinct()
+                .toList();
+        boolean shaken = run.orderedSteps().stream().anyMatch(OperationHazards::isShaken);
+        if (shaken) {
+            solvents.forEach(s -> pressure(s).ifPresent(notes::add));
+        }
+        run.orderedSteps().forEach(step -> {
+            gas(step, run).ifPresent(notes::add);
+            heat(step).ifPresent(notes::add);
+            hot(step, solvents).ifPresent(notes::add);
+            emulsion(step).ifPresent(notes::add);
+        });
+        peroxides(run, solvents).ifPresent(notes::add);
+        run.charges().forEach(charge -> quench(charge).ifPresent(notes::add));
+        notes.addAll(meetings(run));
+        azides(run).forEach(notes::add);
+        return notes.stream().distinct().toList();
+    }
+
+    /** A product of a run with azide that holds little carbon and oxygen for its nitrogen. */
+    private List<HazardNote> azides(Run run) {
+        if (!holds(run, "azide")) {
+            return List.of();
+        }
+        List<HazardNote> notes = new ArrayList<>();
+        for (Product product : run.products()) {
+            carbonAndOxygenPerNitrogen(product.formula())
+                    .filter(ratio -> ratio < LEAST_CARBON_AND_OXYGEN_PER_NITROGEN)
+                    .ifPresent(ratio -> notes.add(new HazardNote(
+                            "product " + product.name(),
+                            List.of(),
+                            say(
+                                    "If it keeps the azide: carbon and oxygen over nitrogen are %.1f, below 3. Such azides can"
+                                            + " explode when concentrated, distilled or scraped; usual practice keeps them"
+                                            + " dilute and small and does not isolate them.",
+                                    ratio),
+                            PRACTICE)));
+        }
+        return notes;
+    }
+
+    /** Atoms of carbon and oxygen for each of nitrogen; empty with fewer than three nitrogens and for no formula. */
+    private static Optional<Double> carbonAndOxygenPerNitrogen(String formula) {
+        try {
+            Formula read = Formula.parse(formula);
+            double nitrogen = read.count("N");
+            return nitrogen < 3 ? Optional.empty() : Optional.of((read.count("C") + read.count("O")) / nitrogen);
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static List<String> materials(Run run) {
+        Set<String> names = new LinkedHashSet<>();
+        run.charges().stream().map(Charge::material).forEach(names::add);
+        run.orderedSteps().stream()
+                .map(Step::material)
+                .filter(m -> !m.isBlank())
+                .forEach(names::add);
+        return List.copyOf(names);
+    }
+
+    /** The solvent itself, or what a solution is in. */
+    private Optional<Solvent> solvent(String material) {
+        Material meant = substances.material(material);
+        return meant.solvent().or(() -> meant.carrierSolvent().filter(s -> !meant.carrier().map(Part::isWater).orElse(false)));
+    }
+
+    private static boolean isShaken(Step step) {
+        boolean shaken = step.operation()
+                .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
+                .isPresent();
+        return shaken || (!step.givesOrganic().isEmpty() && !step.givesAqueous().isEmpty());
+    }
+
+    private Optional<HazardNote> pressure(Solvent solvent) {
+        return solvent.antoine()
+                .map(a -> new Antoine(a.a(), a.b(), a.c(), a.fromCelsius(), a.toCelsius()))
+                .filter(a -> a.holdsAt(roomCelsius))
+                .map(a -> a.kilopascals(roomCelsius))
+                .filter(p -> p > PRESSURE_KILOPASCALS)
+                .map(p -> new HazardNote(
+                        "shaking with " + solvent.name(),
+                        List.of(),
+                        say(
+                                "Vapour pressure about %.0f kPa at %.0f °C: swirl open first, vent after the first shake and"
+                                        + " often, stem pointing into the hood.",
+                                p, roomCelsius),
+                        "vapour pressure equation of the reference table; threshold " + PRACTICE));
+    }
+
+    /** What acid sets free always, since acid can be left anywhere; what base sets free where the run holds base. */
+    private Optional<HazardNote> gas(Step step, Run run) {
+        return substances
+                .material(step.material())
+                .wash()
+                .flatMap(Wash::gas)
+                .filter(gas -> gas.setFreeBy().contains("acid") || holds(run, "base"))
+                .map(gas -> new HazardNote(
+                        "step " + step.number() + ", " + step.material(),
+                        List.of(),
+                        gas.formula() + " comes off where it meets " + gas.setFreeBy()
+                                + ": add slowly, swirl in the open until it is quiet, only then stopper, and vent often.",
+                        "reference table of washes"));
+    }
+
+    private boolean holds(Run run, String materialClass) {
+        return materials(run).stream()
+                .flatMap(m -> hazard(m).stream())
+                .anyMatch(h -> h.materialClasses().contains(materialClass));
+    }
+
+    private Optional<HazardNote> heat(Step step) {
+        boolean neutralises = step.operation()
+                .filter(o -> o == Operation.ACIDIFY || o == Operation.BASIFY || o == Operation.QUENCH)
+                .isPresent();
+        Optional<Wash> wash = substances.material(step.material()).wash();
+        double strength = step.molarityMolesPerLitre()
+                .entered()
+                .map(Entered::value)
+                .orElseGet(
+                        () -> wash.map(w -> w.molarityMolesPerLitre().orElse(0)).orElse(0.0));
+        boolean acidOrBase = wash.filter(w -> STRONG.contains(w.formula())).isPresent();
+        if (!neutralises || !acidOrBase || strength < HEAT_MOLES_PER_LITRE) {
+            return Optional.empty();
+        }
+        return Optional.of(new HazardNote(
+                "step " + step.number() + ", " + step.material(),
+                List.of(),
+                "Heat of neutralisation: cool the mixture, add in portions, watch the temperature.",
+                PRACTICE));
+    }
+
+    private Optional<HazardNote> hot(Step step, List<Solvent> solvents) {
+        Optional<Double> temperature = step.temperatureCelsius().entered().map(Entered::value);
+        if (!isShaken(step) || temperature.isEmpty() || temperature.get() <= roomCelsius) {
+            return Optional.empty();
+        }
+        return solvents.stream()
+                .filter(s -> temperature.get() > s.boilingPointCelsius() - NEAR_BOILING_KELVIN)
+                .findFirst()
+                .map(s -> new HazardNote(
+                        "step " + step.number() + " at " + say("%.0f °C", temperature.get()),
+                        List.of(),
+                        say(
+                                "%s boils at %.0f °C: a warm mixture is not shaken in a closed funnel; let it cool first.",
+                                s.name(), s.boilingPointCelsius()),
+                        PRACTICE));
+    }
+
+    private static Optional<HazardNote> emulsion(Step step) {
+        return step.emulsion()
+                .filter(e -> e == Step.Emulsion.PERSISTENT)
+                .map(e -> new HazardNote(
+                        "emulsion in step " + step.number(),
+                        List.of(),
+                        "Swirl instead of shaking, add brine, or filter; an emulsion can hold gas and hide the interface.",
+                        PRACTICE));
+    }
+
+    private static Optional<HazardNote> peroxides(Run run, List<Solvent> solvents) {
+        boolean evaporates = run.orderedSteps().stream()
+                .flatMap(s -> s.operation().stream())
+                .anyMatch(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL);
+        List<String> formers = solvents.stream()
+                .filter(Solvent::peroxideFormer)
+                .map(Solvent::name)
+                .toList();
+        if (!evaporates || formers.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new HazardNote(
+                "evaporating " + String.join(", ", formers),
+                List.of("EUH019 May form explosive peroxides."),
+                "Forms peroxides on standing: test before evaporating, and do not take it to dryness.",
+                "reference table of solvents"));
+    }
+
+    private Optional<HazardNote> quench(Charge charge) {
+        Material material = substances.material(charge.material(), charge.formula());
+        Optional<Hazard> listed = material.hazard();
+        if (material.classes().stream().noneMatch(REACTIVE::contains) && !AirSensitive.is(material)) {
+            return Optional.empty();
+        }
+        return Optional.of(new HazardNote(
+                "quench of " + charge.material(),
+                List.of(),
+                "Reacts with water: quench cold, slowly and in the open, away from ignition; gas and heat come late"
+                        + " when it is rushed.",
+                listed.map(h -> origin(h.basis(), h.sources())).orElse(PRACTICE)));
+    }
+
+    private static String origin(Basis basis, List<String> sources) {
+        return basis == Basis.SOURCE ? String.join("; ", sources) : basis.word();
+    }
+
+    private Optional<Hazard> hazard(String material) {
+        return substances.material(material).hazard();
+    }
+
+    /** Pairs that must not meet in a funnel, of materials that the run uses; gas of a wanted neutralisation is noted elsewhere. */
+    private List<HazardNote> meetings(Run run) {
+        Map<String, Hazard> hazards = new LinkedHashMap<>();
+        materials(run).forEach(m -> hazard(m).ifPresent(h -> hazards.putIfAbsent(m, h)));
+        List<HazardNote> notes = new ArrayList<>();
+        for (Incompatibility pair : reference.incompatibilities()) {
+            if (!pair.appliesTo().contains("funnel") || pair.severity() == Incompatibility.Severity.CAUTION) {
+                continue;
+            }
+            Optional<String> one = of(hazards, pair.classA());
+            Optional<String> other = of(hazards, pair.classB());
+            if (one.isPresent() && other.isPresent() && !one.equals(other)) {
+                notes.add(new HazardNote(
+                        one.get() + " and " + other.get(),
+                        List.of(),
+                        pair.message(),
+                        origin(pair.basis(), pair.sources())));
+            }
+        }
+        return notes;
+    }
+
+    private static Optional<String> of(Map<String, Hazard> hazards, String materialClass) {
+        return hazards.entrySet().stream()
+                .filter(e -> e.getValue().materialClasses().contains(materialClass))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    /** A sentence with numbers put in, with a decimal point whatever the locale. */
+    private static String say(String format, Object... numbers) {
+        return String.format(Locale.ROOT, format, numbers);
+    }
+}

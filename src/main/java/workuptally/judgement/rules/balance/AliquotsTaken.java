@@ -1,0 +1,63 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.LayerTally;
+
+/** Product taken out in aliquots, above 0.5 % of theory (common practice): the corrected yield stands beside the yield. */
+public final class AliquotsTaken implements RunRule {
+    static final String CODE = "aliquots-taken";
+
+    private static final double NOTE_PERCENT = 0.5;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ProductTheory theory : tally.theory().map(t -> t.products()).orElse(List.of())) {
+            String name = theory.product().name();
+            double grams = tally.layers().stream()
+                    .filter(LayerTally::aliquot)
+                    .flatMap(l -> l.contents().stream())
+                    .filter(c -> c.substance().equalsIgnoreCase(name))
+                    .flatMap(c -> c.massGrams().stream())
+                    .mapToDouble(m -> m.value())
+                    .sum();
+            double percent = 100 * grams / theory.massGrams().value();
+            if (percent > NOTE_PERCENT) {
+                Optional<ProductYield> yield = tally.yields().stream()
+                        .filter(y -> y.product() == theory.product()
+                                && y.aliquotCorrectedPercent().isPresent())
+                        .findFirst();
+                findings.add(
+                        CODE,
+                        Severity.NOTE,
+                        theory.product().row().at("Product"),
+                        FindingList.say("aliquots took %.3f g of %s, %.1f %% of theory", grams, name, percent)
+                                + yield.map(y -> FindingList.say(
+                                                "; yield %.1f %%, with the aliquots put back %.1f %%",
+                                                y.percent().value(),
+                                                y.aliquotCorrectedPercent()
+                                                        .get()
+                                                        .value()))
+                                        .orElse(""),
+                        "0.5 % at most, or both figures reported",
+                        "Y / Π(1 − f), f the share taken; threshold common practice",
+                        "Report both figures, the yield first.");
+            }
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,62 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Assay;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Lot;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+
+/** A share of chromatographic area where an assay is asked for. */
+public final class AreaPercent implements RunRule {
+    static final String CODE = "area-percent";
+
+    private static final Pattern AREA = Pattern.compile("area ?-?(%|percent)|% ?area|\\ba%");
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Assay assay : tally.run().assays()) {
+            boolean unit =
+                    assay.unit().filter(u -> u == Assay.Unit.AREA_PERCENT).isPresent();
+            if (unit || isArea(assay.notes())) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        assay.row().at("Unit"),
+                        assay.substance() + " in " + assay.sample() + " is given as area %"
+                                + (unit ? "; it is not used" : " in the notes"),
+                        "a calibrated result: mg/mL, % w/w or mol/L",
+                        FindingList.PRACTICE,
+                        "Calibrate against a weighed standard, or take an internal-standard NMR.");
+            }
+        }
+        for (Lot lot : tally.run().lots()) {
+            if (lot.assayPercent().entered().isPresent() && isArea(lot.notes())) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        lot.row().at("Assay"),
+                        "the notes of lot " + lot.label() + " call its assay area %",
+                        "mass per cent",
+                        FindingList.PRACTICE,
+                        "Enter a calibrated assay, or leave the cell blank; area % knows no water, salt or solvent.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static boolean isArea(String notes) {
+        return AREA.matcher(notes.toLowerCase(Locale.ROOT)).find();
+    }
+}

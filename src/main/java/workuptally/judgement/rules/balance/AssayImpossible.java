@@ -1,0 +1,104 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Assay;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Lot;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+
+/** Components of one sample that add up to more than it weighs: above 102 % w/w and beyond U of the sum (common practice). */
+public final class AssayImpossible implements RunRule {
+    static final String CODE = "assay-sum-impossible";
+
+    private static final double MOST_PERCENT = 102;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Map<String, Sum> sums = new LinkedHashMap<>();
+        for (Lot lot : tally.run().lots()) {
+            lot.assayPercent()
+                    .entered()
+                    .filter(AssayImpossible::isNumber)
+                    .ifPresent(a -> sums.put(
+                            lot.label(),
+                            new Sum(a.place())
+                                    .plus(
+                                            lot.product(),
+                                            a.value(),
+                                            lot.relativeStandardUncertaintyPercent()
+                                                    .entered()
+                                                    .map(Entered::value)
+                                                    .orElse(book.limits().value(Limit.ASSAY_OTHER)))));
+        }
+        for (Assay assay : tally.run().assays()) {
+            boolean massPercent =
+                    assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
+            if (massPercent) {
+                assay.result().entered().filter(AssayImpossible::isNumber).ifPresent(r -> {
+                    Sum sum = sums.getOrDefault(assay.sample(), new Sum(r.place()));
+                    sums.put(
+                            assay.sample(),
+                            sum.plus(
+                                    assay.substance(),
+                                    r.value(),
+                                    assay.relativeStandardUncertaintyPercent()
+                                            .entered()
+                                            .map(Entered::value)
+                                            .orElse(book.limits().value(Limit.ASSAY_OTHER))));
+                });
+            }
+        }
+        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
+        sums.forEach((sample, sum) -> {
+            if (sum.percent() > Math.max(MOST_PERCENT, 100 + factor * Math.sqrt(sum.variance()))) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        sum.place(),
+                        FindingList.say(
+                                "%s: %s add up to %.1f %% w/w", sample, String.join(" + ", sum.parts()), sum.percent()),
+                        "102 % at most, and no more than 100 % + U",
+                        FindingList.PRACTICE,
+                        "Check units, weighing of the standard and whether a result is area %.");
+            }
+        });
+        return findings.list();
+    }
+
+    private static boolean isNumber(Entered entered) {
+        return entered.qualifier() == Qualifier.EXACT || entered.qualifier() == Qualifier.ABOUT;
+    }
+
+    private record Sum(Place place, double percent, double variance, List<String> parts) {
+        Sum(Place place) {
+            this(place, 0, 0, List.of());
+        }
+
+        /** The same substance assayed twice counts once. */
+        Sum plus(String substance, double value, double relativePercent) {
+            if (parts.stream().anyMatch(substance::equalsIgnoreCase)) {
+                return this;
+            }
+            List<String> more = new java.util.ArrayList<>(parts);
+            more.add(substance);
+            double u = value * relativePercent / 100;
+            return new Sum(place, percent + value, variance + u * u, more);
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.layers.LayerTally;
+
+/** A crystallisation whose mother liquor is not recorded or not assayed: it always keeps some product. */
+public final class CropsIncomplete implements RunRule {
+    static final String NOT_RECORDED = "liquor-not-recorded";
+    static final String NOT_ASSAYED = "liquor-not-assayed";
+
+    @Override
+    public List<String> codes() {
+        return List.of(NOT_RECORDED, NOT_ASSAYED);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        List<LayerTally> liquors = tally.layers().stream()
+                .filter(l ->
+                        l.phase().filter(p -> p == Layer.Phase.MOTHER_LIQUOR).isPresent())
+                .toList();
+        for (LayerTally liquor : liquors) {
+            boolean assayed = liquor.contents().stream()
+                    .filter(c -> tally.run()
+                            .product(c.substance())
+                            .filter(p -> p.wanted())
+                            .isPresent())
+                    .anyMatch(c -> c.massGrams().isPresent());
+            if (!assayed && liquor.terminal() && liquor.entry().isPresent()) {
+                findings.add(
+                        NOT_ASSAYED,
+                        Severity.CHECK,
+                        liquor.entry().get().row().at("Layer"),
+                        "mother liquor " + liquor.label() + " has no assay for the product",
+                        "an assay or a dry residue of the liquor",
+                        FindingList.PRACTICE,
+                        "Evaporate a measured aliquot to dryness, or assay it, before the yield of the crops is final.");
+            }
+        }
+        Optional<Lot> crop = tally.run().lots().stream()
+                .filter(l -> l.stage().filter(s -> s == Lot.Stage.CROP).isPresent())
+                .findFirst();
+        if (crop.isPresent() && liquors.isEmpty()) {
+            findings.add(
+                    NOT_RECORDED,
+                    Severity.CHECK,
+                    crop.get().row().at("Stage"),
+                    "lot " + crop.get().label() + " is a crop, but no mother liquor is recorded"
+                            + crystallisation(tally),
+                    "the liquor as a layer, with its volume and an assay",
+                    FindingList.PRACTICE,
+                    "Enter the liquor in Layers; what it holds belongs beside the crops.");
+        }
+        return findings.list();
+    }
+
+    private static String crystallisation(RunTally tally) {
+        return tally.run().orderedSteps().stream()
+                .filter(s -> s.operation()
+                        .filter(o -> o == Step.Operation.CRYSTALLISE)
+                        .isPresent())
+                .findFirst()
+                .map(s -> " (step " + s.number() + ")")
+                .orElse("");
+    }
+}

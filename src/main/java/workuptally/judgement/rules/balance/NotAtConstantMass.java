@@ -1,0 +1,71 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.LotTally;
+
+/**
+ * A second weighing that differs: lighter or heavier by more than 0.5 % of the net mass and 3u (common practice) means the lot is not at
+ * constant mass; heavier by less than that but more than 3u, that it was weighed warm.
+ */
+public final class NotAtConstantMass implements RunRule {
+    static final String DIFFERS = "not-at-constant-mass";
+    static final String WARM = "weighed-warm";
+
+    private static final double DIFFERENCE_FRACTION = 0.005;
+    private static final double STANDARD_UNCERTAINTIES = 3;
+
+    @Override
+    public List<String> codes() {
+        return List.of(DIFFERS, WARM);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (LotTally lot : tally.lots()) {
+            Optional<Entered> first = lot.lot().grossGrams().entered();
+            Optional<Entered> second = lot.lot().secondWeighingGrams().entered();
+            if (first.isPresent() && second.isPresent() && lot.netGrams().isPresent()) {
+                judge(findings, lot, second.get().value() - first.get().value(), second.get());
+            }
+        }
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, LotTally lot, double change, Entered second) {
+        double net = lot.netGrams().orElseThrow().value();
+        double noise = STANDARD_UNCERTAINTIES * lot.netGrams().get().standardUncertainty();
+        String seen = FindingList.say(
+                "lot %s: the second weighing differs by %+.4f g (%+.2f %% of the net mass)",
+                lot.lot().label(), change, 100 * change / net);
+        if (Math.abs(change) > Math.max(noise, DIFFERENCE_FRACTION * net)) {
+            findings.add(
+                    DIFFERS,
+                    Severity.CHECK,
+                    second.place(),
+                    seen,
+                    "within 0.5 % and 3u of the first",
+                    FindingList.PRACTICE,
+                    change < 0
+                            ? "Dry on until two weighings agree; the first mass still held solvent or water."
+                            : "Look for moisture taken up or a flask not cooled, and weigh again.");
+        } else if (change > noise) {
+            findings.add(
+                    WARM,
+                    Severity.NOTE,
+                    second.place(),
+                    seen,
+                    "a weighing at the temperature of the balance",
+                    "a warm vessel weighs light: common practice",
+                    "Let the flask stand half an hour by the balance before the weighing that counts.");
+        }
+    }
+}

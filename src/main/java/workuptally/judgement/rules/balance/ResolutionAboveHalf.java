@@ -1,0 +1,64 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ProductYield;
+
+/** More than half of a racemate as one enantiomer without racemisation, or theory halved twice. */
+public final class ResolutionAboveHalf implements RunRule {
+    static final String ABOVE_HALF = "resolution-above-half";
+    static final String HALVED_TWICE = "resolution-halved-twice";
+
+    @Override
+    public List<String> codes() {
+        return List.of(ABOVE_HALF, HALVED_TWICE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.run().kind() != Run.Kind.RESOLUTION) {
+            return findings.list();
+        }
+        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
+        for (ProductYield product : tally.yields()) {
+            double expanded = product.percent().expandedUncertainty(factor);
+            if (product.percent().value() > 100 + expanded) {
+                findings.add(
+                        ABOVE_HALF,
+                        Severity.STOP,
+                        product.product().row().at("Product"),
+                        FindingList.say(
+                                "%s: %.1f ± %.1f %% of the racemate",
+                                product.product().name(), product.percent().value() / 2, expanded / 2),
+                        "50 % of the racemate at most",
+                        "definition of a resolution without racemisation",
+                        "Measure the enantiomeric excess and the assay of the lot, or correct Kind if the substrate racemises.");
+            }
+        }
+        for (Product product : tally.run().products()) {
+            product.coefficient()
+                    .entered()
+                    .map(Entered::value)
+                    .filter(c -> product.wanted() && c == 0.5)
+                    .ifPresent(c -> findings.add(
+                            HALVED_TWICE,
+                            Severity.CHECK,
+                            product.row().at("Coefficient"),
+                            "coefficient 0.5 for " + product.name() + " in a run of kind resolution",
+                            "coefficient 1; the kind halves theory already",
+                            "definition of the kind resolution",
+                            "Enter 1, or set Kind to reaction."));
+        }
+        return findings.list();
+    }
+}

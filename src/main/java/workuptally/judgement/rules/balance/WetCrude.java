@@ -1,0 +1,148 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Lot;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.LotMoleRatios;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * A crude mass at or above theory: over 100 % it holds solvent or water; near 100 % without an assay it says nothing; with an assay well
+ * below it, crude over theory is not the yield. Where mole ratios were read as well, they are compared with the assay.
+ */
+public final class WetCrude implements RunRule {
+    static final String ABOVE = "crude-above-theory";
+    static final String NO_ASSAY = "crude-without-assay";
+    static final String NOT_A_YIELD = "crude-not-a-yield";
+    static final String RATIO_DIFFERS = "assay-below-mole-ratio";
+
+    private static final double NEAR_THEORY_PERCENT = 97;
+
+    private final Substances substances;
+
+    public WetCrude(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(ABOVE, NO_ASSAY, NOT_A_YIELD, RATIO_DIFFERS);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (LotTally lot : tally.lots()) {
+            boolean crude = lot.lot().stage().filter(s -> s != Lot.Stage.CRUDE).isEmpty();
+            if (crude && lot.endsWorkup() && lot.overTheoryPercent().isPresent()) {
+                judge(findings, tally, book, lot, lot.overTheoryPercent().get());
+            }
+            ratioAgainstAssay(findings, tally, book, lot);
+        }
+        return findings.list();
+    }
+
+    private void judge(FindingList findings, RunTally tally, Book book, LotTally lot, MeasuredValue overTheory) {
+        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
+        double percent = overTheory.value();
+        Optional<MeasuredValue> corrected = lot.productFraction()
+                .map(f -> f.times(overTheory))
+                .filter(c -> lot.pureGrams().isPresent());
+        String seen = FindingList.say(
+                "lot %s: crude mass over theory %.1f %%%s", lot.lot().label(), percent, ratio(tally, book, lot));
+        if (percent > 100 + overTheory.expandedUncertainty(factor)) {
+            findings.add(
+                    ABOVE,
+                    Severity.CHECK,
+                    lot.lot().row().at("Gross"),
+                    seen
+                            + corrected
+                                    .map(c -> FindingList.say(
+                                            "; with its assay the yield is %.1f ± %.1f %%",
+                                            c.value(), c.expandedUncertainty(factor)))
+                                    .orElse(FindingList.say(
+                                            "; at least %.1f %% of it is not product", 100 - 10_000 / percent)),
+                    "100 % at most for dry product",
+                    "conservation of mass",
+                    corrected.isPresent()
+                            ? "Report the assay-corrected yield; dry to constant mass before the final figure."
+                            : "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then.");
+        } else if (lot.productFraction().isEmpty() && percent > NEAR_THEORY_PERCENT) {
+            findings.add(
+                    NO_ASSAY,
+                    Severity.CHECK,
+                    lot.lot().row().at("Assay"),
+                    seen + " without an assay",
+                    "an assay before a crude this near to theory is reported",
+                    "97 %, common practice",
+                    "Take an assay with an internal standard, or integrate the solvent signals.");
+        } else if (tally.run().kind() != Run.Kind.SEPARATION
+                && percent > NEAR_THEORY_PERCENT
+                && corrected
+                        .filter(c -> percent - c.value() > c.expandedUncertainty(factor))
+                        .isPresent()) {
+            findings.add(
+                    NOT_A_YIELD,
+                    Severity.CHECK,
+                    lot.lot().row().at("Assay"),
+                    seen
+                            + FindingList.say(
+                                    "; with its assay the yield is %.1f ± %.1f %%",
+                                    corrected.get().value(), corrected.get().expandedUncertainty(factor)),
+                    "the assay-corrected figure as the yield",
+                    "Y = m·w / m(theory)",
+                    "Report the corrected yield; crude over theory is not a yield.");
+        }
+    }
+
+    private String ratio(RunTally tally, Book book, LotTally lot) {
+        return LotMoleRatios.of(tally.run(), lot.lot(), book.limits(), substances)
+                .map(r -> FindingList.say(
+                        "; the mole ratios (%s) allow %.1f %% w/w product at most%s",
+                        r.counted(),
+                        100 * r.value(),
+                        lot.productFraction()
+                                .map(f -> FindingList.say(", the assay gives %.1f %%", 100 * f.value()))
+                                .orElse("")))
+                .orElse("");
+    }
+
+    private void ratioAgainstAssay(FindingList findings, RunTally tally, Book book, LotTally lot) {
+        Optional<LotMoleRatios.Fraction> ratio = LotMoleRatios.of(tally.run(), lot.lot(), book.limits(), substances);
+        if (ratio.isEmpty()
+                || lot.productFraction().isEmpty()
+                || lot.basis() != workuptally.tally.amounts.YieldBasis.ASSAY) {
+            return;
+        }
+        MeasuredValue assay = lot.productFraction().get();
+        double u = Math.hypot(assay.standardUncertainty(), ratio.get().standardUncertainty());
+        double below = ratio.get().value() - assay.value();
+        if (Math.abs(below) > 2 * u) {
+            findings.add(
+                    RATIO_DIFFERS,
+                    Severity.CHECK,
+                    lot.lot().row().at("Assay"),
+                    FindingList.say(
+                            "lot %s: assay %.1f %% w/w, mole ratios %.1f %%, apart by more than 2u (%.1f %%)",
+                            lot.lot().label(),
+                            100 * assay.value(),
+                            100 * ratio.get().value(),
+                            200 * u),
+                    "an assay equal to the mole-ratio figure, or below it where water or salts are present",
+                    "w = M/(M + Σ r·M)",
+                    below > 0
+                            ? "Look for water or inorganic matter: Karl Fischer, ash, or a sulfated residue."
+                            : "An assay above its upper bound cannot be: check integrals, standard and weighing.");
+        }
+    }
+}

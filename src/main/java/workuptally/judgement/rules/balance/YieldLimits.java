@@ -1,0 +1,59 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ProductYield;
+
+/** A yield above 100 % by more than U stops; a yield that is only an upper bound is a note. */
+public final class YieldLimits implements RunRule {
+    static final String ABOVE = "yield-above-100";
+    static final String BOUND = "yield-upper-bound";
+
+    @Override
+    public List<String> codes() {
+        return List.of(ABOVE, BOUND);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        double factor = book.limits().value(Limit.COVERAGE_FACTOR);
+        for (ProductYield product : tally.yields()) {
+            double percent = product.percent().value();
+            double expanded = product.percent().expandedUncertainty(factor);
+            String seen = FindingList.say(
+                    "%s %.1f ± %.1f %% (%s)",
+                    product.product().name(),
+                    percent,
+                    expanded,
+                    product.stage().name().toLowerCase(java.util.Locale.ROOT));
+            if (product.basis().isUpperBound()) {
+                findings.add(
+                        BOUND,
+                        Severity.NOTE,
+                        product.product().row().at("Product"),
+                        seen + " is an upper bound: " + product.basis().word(),
+                        "an assay of lot " + String.join(", ", product.lots()),
+                        "Y = m·w / m(theory)",
+                        "Assay the lot; until then it stays out of the means of the week.");
+            } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
+                findings.add(
+                        ABOVE,
+                        Severity.STOP,
+                        product.product().row().at("Product"),
+                        seen,
+                        "100 % + U at most",
+                        "conservation of mass",
+                        "Look at molar masses, coefficients, tare, assay and rows counted twice; the figure enters no mean.");
+            }
+        }
+        return findings.list();
+    }
+}

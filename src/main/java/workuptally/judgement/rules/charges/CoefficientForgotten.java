@@ -1,0 +1,88 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.balance.Closure;
+
+/**
+ * A yield near a simple fraction or multiple that the balance does not share: nearly all substrate is found again in products, yet the
+ * yield reads a half or a third; or the yield reads double. Within 6 % of the ratio (common practice).
+ */
+public final class CoefficientForgotten implements RunRule {
+    static final String CODE = "coefficient-suspect";
+
+    private static final double RATIO_TOLERANCE = 0.06;
+    private static final double CLOSED_WITHIN_PERCENT = 10;
+    private static final double[] RATIOS = {1.0 / 3, 0.5, 2, 3};
+    private static final String[] WORDS = {"a third", "a half", "twice", "three times"};
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.run().kind() != Run.Kind.REACTION) {
+            return findings.list();
+        }
+        for (ProductYield product : tally.yields()) {
+            if (product.stage() == ProductYield.Stage.WORKUP && product.percentOf() == ProductYield.PercentOf.THEORY) {
+                judge(findings, tally, product);
+            }
+        }
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, RunTally tally, ProductYield product) {
+        double percent = product.percent().value();
+        for (int i = 0; i < RATIOS.length; i++) {
+            boolean nearRatio = Math.abs(percent / 100 / RATIOS[i] - 1) <= RATIO_TOLERANCE;
+            Optional<Closure> telling = nearRatio ? telling(tally, RATIOS[i]) : Optional.empty();
+            if (telling.isPresent()) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        product.product().row().at("Coefficient"),
+                        FindingList.say(
+                                "yield of %s %.1f %%, near %s of theory, while the balance on %s finds %.1f %%",
+                                product.product().name(),
+                                percent,
+                                WORDS[i],
+                                telling.get().skeleton(),
+                                telling.get().percent().value()),
+                        "coefficients of substrate and product as in the equation of the reaction",
+                        FindingList.PRACTICE,
+                        "Write the balanced equation beside the coefficients of Charges and Products and correct them.");
+            }
+        }
+    }
+
+    /** A balance that is near 100 % by wanted products, or as far off as the yield itself. */
+    private static Optional<Closure> telling(RunTally tally, double ratio) {
+        return tally.closures().stream()
+                .filter(c -> {
+                    double percent = c.percent().value();
+                    boolean closed = Math.abs(percent - 100) <= CLOSED_WITHIN_PERCENT
+                            && wantedPercent(tally.run(), c) > 100 - 2 * CLOSED_WITHIN_PERCENT;
+                    return closed || Math.abs(percent / 100 / ratio - 1) <= RATIO_TOLERANCE;
+                })
+                .findFirst();
+    }
+
+    private static double wantedPercent(Run run, Closure closure) {
+        return closure.terms().stream()
+                .filter(t -> run.product(t.substance()).filter(p -> p.wanted()).isPresent())
+                .mapToDouble(Closure.Term::percent)
+                .sum();
+    }
+}

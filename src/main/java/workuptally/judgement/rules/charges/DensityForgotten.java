@@ -1,0 +1,120 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
+import workuptally.model.Amount;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.reference.Liquid;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+
+/** A liquid by volume without a density, a density that no liquid of a workup has, and a mass that equals the volume. */
+public final class DensityForgotten implements RunRule {
+    static final String MISSING = "density-missing";
+    static final String UNLIKELY = "density-unlikely";
+    static final String MASS_EQUALS_VOLUME = "mass-equals-volume";
+
+    private static final double LEAST_GRAMS_PER_MILLILITRE = 0.6;
+    private static final double MOST_GRAMS_PER_MILLILITRE = 3.4;
+    /** Own density and listed density may differ by this much before it is asked about; common practice. */
+    private static final double LISTED_FRACTION = 0.05;
+
+    private final Substances substances;
+
+    public DensityForgotten(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(MISSING, UNLIKELY, MASS_EQUALS_VOLUME);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
+            if (amount.volumeMillilitres().isPresent() && amount.massGrams().isEmpty()) {
+                findings.add(
+                        MISSING,
+                        Severity.CHECK,
+                        charge.row().at("Density"),
+                        FindingList.say(
+                                "%.4g mL of %s without a density",
+                                amount.volumeMillilitres().get().value(), charge.material()),
+                        "a density in g/mL; without it neither mass nor amount can be computed",
+                        "n = V·ρ·w/M",
+                        "Enter the density from the label or the safety data sheet.");
+            }
+            charge.densityGramsPerMillilitre().entered().ifPresent(d -> judgeDensity(findings, charge, d));
+            if (massEqualsVolume(charge)) {
+                findings.add(
+                        MASS_EQUALS_VOLUME,
+                        Severity.CHECK,
+                        charge.row().at("Actual amount"),
+                        "planned and actual amount of " + charge.material()
+                                + " are the same number, one in mL and one in g",
+                        "two numbers that differ by the density",
+                        FindingList.PRACTICE,
+                        "Look up which of the two was measured and enter the density.");
+            }
+        }
+        return findings.list();
+    }
+
+    private void judgeDensity(FindingList findings, Charge charge, Entered density) {
+        double value = density.value();
+        if (value < LEAST_GRAMS_PER_MILLILITRE || value > MOST_GRAMS_PER_MILLILITRE) {
+            findings.add(
+                    UNLIKELY,
+                    Severity.CHECK,
+                    density.place(),
+                    "read density " + density.asTyped() + " g/mL for " + charge.material(),
+                    "0.6 to 3.4 g/mL",
+                    FindingList.PRACTICE,
+                    "Check the unit and the number against the label.");
+            return;
+        }
+        Material material = substances.material(charge.material(), charge.formula());
+        Optional<Double> listed = material.solvent()
+                .map(s -> s.density().gramsPerMillilitre())
+                .or(() -> material.liquid().map(Liquid::densityGramsPerMillilitre));
+        if (listed.filter(l -> Math.abs(value / l - 1) > LISTED_FRACTION).isPresent()) {
+            findings.add(
+                    UNLIKELY,
+                    Severity.CHECK,
+                    density.place(),
+                    "read density " + density.asTyped() + " g/mL for " + charge.material(),
+                    FindingList.say("about %.3f g/mL near 20 °C", listed.get()),
+                    "reference tables of solvents and liquids",
+                    "Check the number; a density of 1 is often a blank that was filled in.");
+        }
+    }
+
+    private static boolean massEqualsVolume(Charge charge) {
+        return charge.planned()
+                .flatMap(p -> charge.actual().map(a -> differInDimension(p, a) && sameNumber(p, a)))
+                .orElse(false);
+    }
+
+    private static boolean differInDimension(Amount planned, Amount actual) {
+        return planned.dimension() != actual.dimension()
+                && planned.dimension() != Dimension.AMOUNT
+                && actual.dimension() != Dimension.AMOUNT;
+    }
+
+    private static boolean sameNumber(Amount planned, Amount actual) {
+        Optional<Double> p = planned.value().entered().map(Entered::value);
+        return p.isPresent() && p.equals(actual.value().entered().map(Entered::value));
+    }
+}

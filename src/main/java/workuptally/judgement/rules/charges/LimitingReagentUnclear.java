@@ -1,0 +1,75 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Theory;
+
+/** Two charges that cannot be told apart as limiting, or a limiting charge that is not the substrate. */
+public final class LimitingReagentUnclear implements RunRule {
+    static final String AMBIGUOUS = "limiting-ambiguous";
+    static final String NOT_SUBSTRATE = "limiting-not-substrate";
+
+    @Override
+    public List<String> codes() {
+        return List.of(AMBIGUOUS, NOT_SUBSTRATE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.theory().isEmpty() || tally.theory().get().limiting().isEmpty()) {
+            return findings.list();
+        }
+        List<Theory.Limiting> limiting = tally.theory().get().limiting();
+        String named = limiting.stream()
+                .map(l -> FindingList.say(
+                        "%s %.2f mmol", l.material(), l.amountMillimoles().value()))
+                .collect(Collectors.joining(", "));
+        if (limiting.size() > 1) {
+            findings.add(
+                    AMBIGUOUS,
+                    Severity.CHECK,
+                    charge(tally.run(), limiting.get(0).material()).row().at("Actual amount"),
+                    "the smallest amounts cannot be told apart: " + named,
+                    "one smallest n/ν by more than twice the standard uncertainty of the difference",
+                    "definition of the limiting reagent",
+                    "Theory rests on the smallest; name the limiting reagent in the write-up, or weigh more exactly.");
+            return findings.list();
+        }
+        Charge only = charge(tally.run(), limiting.get(0).material());
+        boolean hasSubstrate = tally.amounts().stream()
+                .map(ChargeAmount::charge)
+                .anyMatch(c -> isSubstrate(c) && c.coefficient().entered().isPresent());
+        if (hasSubstrate && !isSubstrate(only)) {
+            findings.add(
+                    NOT_SUBSTRATE,
+                    Severity.CHECK,
+                    only.row().at("Actual amount"),
+                    "limiting by the amounts charged: " + named + ", which is not entered as a substrate",
+                    "the substrate as limiting reagent, or the role corrected",
+                    "definition of the limiting reagent",
+                    "See whether amount, coefficient and role are as meant; theory follows the smallest n/ν.");
+        }
+        return findings.list();
+    }
+
+    private static boolean isSubstrate(Charge charge) {
+        return charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent();
+    }
+
+    private static Charge charge(Run run, String material) {
+        return run.charges().stream()
+                .filter(c -> c.material().equals(material))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,117 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.FindingList;
+import workuptally.material.Material;
+import workuptally.material.State;
+import workuptally.material.Substance;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * A reagent, solvent or wash that no table knows, or whose name means more than one thing: said once a book. What it does with water, acid,
+ * base or anything else is then not judged, and silence about it is no safety. It holds nothing.
+ */
+public final class MaterialUnlisted implements BookRule {
+    static final String UNLISTED = "material-unlisted";
+    static final String AMBIGUOUS = "material-ambiguous";
+
+    private final Substances substances;
+
+    /** With the reader of names. */
+    public MaterialUnlisted(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(UNLISTED, AMBIGUOUS);
+    }
+
+    @Override
+    public List<Finding> judge(Book book, List<RunTally> tallies) {
+        Map<String, Met> met = new LinkedHashMap<>();
+        RunMaterial.ofBook(book, substances).forEach((run, materials) -> {
+            for (RunMaterial material : materials) {
+                // A liquid of a step that no table has is a finding of its own, which says this too.
+                boolean said = material.stepLiquid()
+                        && material.material().parts().size() == 1
+                        && !material.material().isAmbiguous();
+                if (material.isUnjudged() && !said) {
+                    met.computeIfAbsent(
+                                    material.written().toLowerCase(Locale.ROOT),
+                                    name -> new Met(material.written(), material.material(), material.place()))
+                            .runs()
+                            .add(run);
+                }
+            }
+        });
+        List<Finding> findings = new ArrayList<>();
+        met.values().forEach(each -> findings.add(each.material().isAmbiguous() ? ambiguous(each) : unlisted(each)));
+        return List.copyOf(findings);
+    }
+
+    private record Met(String written, Material material, Place place, Set<String> runs) {
+        Met(String written, Material material, Place place) {
+            this(written, material, place, new LinkedHashSet<>());
+        }
+
+        String inRuns() {
+            return (runs.size() == 1 ? "run " : "runs ") + String.join(", ", runs);
+        }
+
+        String firstRun() {
+            return runs.iterator().next();
+        }
+    }
+
+    private Finding unlisted(Met met) {
+        List<String> nearest = substances.nearest(met.written());
+        boolean described = met.material().state() == State.DESCRIBED;
+        return new Finding(
+                UNLISTED,
+                Severity.CHECK,
+                met.firstRun(),
+                met.place(),
+                "no table knows '" + met.written() + "' (" + met.inRuns() + ")"
+                        + (described ? "; its formula gives its mass, not what it does" : "")
+                        + ": its reactivity is not judged",
+                nearest.isEmpty()
+                        ? "a listed name; none is near"
+                        : "a listed name; the nearest: " + String.join(", ", nearest),
+                "reference table of materials",
+                "Write the full name or the usual abbreviation, or add a row of your own to the table of materials; until then judge"
+                        + " what it meets by its safety data sheet.");
+    }
+
+    private static Finding ambiguous(Met met) {
+        List<String> choices = met.material().parts().stream()
+                .flatMap(part -> part.choices().stream())
+                .map(Substance::name)
+                .distinct()
+                .toList();
+        return new Finding(
+                AMBIGUOUS,
+                Severity.CHECK,
+                met.firstRun(),
+                met.place(),
+                "'" + met.written() + "' (" + met.inRuns() + ") is not certain; its reactivity is not judged",
+                choices.size() == 1
+                        ? choices.get(0) + " in its usual spelling"
+                        : "one of: " + String.join(", ", choices),
+                FindingList.PRACTICE,
+                "Write the full name, or enter the formula beside the charge.");
+    }
+}

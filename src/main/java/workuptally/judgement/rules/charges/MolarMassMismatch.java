@@ -1,0 +1,103 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.chemistry.FormDifference;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.model.RowPlace;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * A typed molar mass that the formula does not give. Above 0.5 % it stops, above 0.1 % it is a note (common practice). A difference that
+ * equals HCl, water, sodium for hydrogen or another usual form is named. The formula wins.
+ */
+public final class MolarMassMismatch implements RunRule {
+    static final String MISMATCH = "molar-mass-mismatch";
+    static final String ROUNDED = "molar-mass-rounded";
+
+    private static final double NOTE_FRACTION = 0.001;
+    private static final double STOP_FRACTION = 0.005;
+
+    private final Substances substances;
+
+    public MolarMassMismatch(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(MISMATCH, ROUNDED);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
+            String effect = amount.asTypedMillimoles().isPresent()
+                            && amount.amountMillimoles().isPresent()
+                    ? FindingList.say(
+                            "; that would be %.2f mmol, the formula gives %.2f mmol",
+                            amount.asTypedMillimoles().getAsDouble(),
+                            amount.amountMillimoles().get().value())
+                    : "";
+            judge(findings, charge.material(), charge.formula(), charge.molarMassGramsPerMole(), charge.row(), effect);
+        }
+        for (Product product : tally.run().products()) {
+            judge(findings, product.name(), product.formula(), product.molarMassGramsPerMole(), product.row(), "");
+        }
+        return findings.list();
+    }
+
+    private void judge(FindingList findings, String name, String formula, Field typed, RowPlace row, String effect) {
+        Optional<Double> computed = molarMass(formula);
+        Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
+        if (computed.isEmpty() || entered.isEmpty()) {
+            return;
+        }
+        double difference = entered.get().value() - computed.get();
+        double relative = Math.abs(difference) / computed.get();
+        if (relative <= NOTE_FRACTION) {
+            return;
+        }
+        boolean stops = relative > STOP_FRACTION;
+        Optional<FormDifference> form =
+                stops ? FormDifference.of(difference, substances.atomicWeights()) : Optional.empty();
+        findings.add(
+                stops ? MISMATCH : ROUNDED,
+                stops ? Severity.STOP : Severity.NOTE,
+                row.at("Molar mass"),
+                FindingList.say(
+                                "read molar mass %s g/mol for %s; its formula %s gives %.2f g/mol",
+                                entered.get().asTyped(), name, formula, computed.get())
+                        + form.map(f -> "; the difference is that of " + f.words())
+                                .orElse("")
+                        + effect,
+                FindingList.say("within 0.1 %% of %.2f g/mol", computed.get()),
+                "standard atomic weights; thresholds common practice",
+                "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
+                        + " the formula is used meanwhile.");
+    }
+
+    private Optional<Double> molarMass(String formula) {
+        if (formula.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(substances.molarMassGramsPerMole(substances.formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+}

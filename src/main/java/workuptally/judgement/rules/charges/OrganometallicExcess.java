@@ -1,0 +1,119 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Closure;
+
+/** An organomagnesium or organolithium reagent in excess: its quench gives R–H, which goes with the solvent and the layers. */
+public final class OrganometallicExcess implements RunRule {
+    static final String CODE = "quench-by-product";
+
+    /** Amount worth a word, mmol (common practice). */
+    private static final double LEAST_MILLIMOLES = 1;
+
+    private static final String ORGANOMETALLIC = "organometallic";
+    private static final Pattern METAL = Pattern.compile("(Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li)");
+
+    private final Reference reference;
+    private final Substances substances;
+
+    public OrganometallicExcess(Substances substances) {
+        this.reference = substances.reference();
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
+            // An alkoxide of lithium and a salt of magnesium hold the metal too, but no bond from carbon to it.
+            boolean organometallic = substances
+                    .material(charge.material(), charge.formula())
+                    .is(ORGANOMETALLIC);
+            Optional<Solvent> byProduct = organometallic ? byProduct(charge.formula()) : Optional.empty();
+            if (byProduct.isEmpty() || amount.amountMillimoles().isEmpty()) {
+                continue;
+            }
+            double charged = amount.amountMillimoles().get().value();
+            double used = usedMillimoles(tally, charge);
+            double left = charged - used;
+            if (used > 0 && left > LEAST_MILLIMOLES) {
+                double grams = left * byProduct.get().molarMassGramsPerMole().orElse(0) / 1000;
+                findings.add(
+                        CODE,
+                        Severity.NOTE,
+                        charge.row().at("Material"),
+                        FindingList.say(
+                                "%.1f mmol %s charged, %.1f mmol found in products: the quench of the rest gives up to %.1f mmol %s (%.2f g)",
+                                charged,
+                                charge.material(),
+                                used,
+                                left,
+                                byProduct.get().name().toLowerCase(Locale.ROOT),
+                                grams),
+                        "no more of it than the run needs",
+                        "stoichiometry of the quench",
+                        "Expect it in the distillate and the layers and name it for the waste; follow its safety data sheet and the"
+                                + " local rules.");
+            }
+        }
+        return findings.list();
+    }
+
+    /** R–H by the formula of R–MgX or R–Li, where it is a listed solvent. */
+    private Optional<Solvent> byProduct(String formula) {
+        Matcher metal = METAL.matcher(formula);
+        if (!metal.find()) {
+            return Optional.empty();
+        }
+        String rest = metal.replaceFirst("");
+        Matcher hydrogens = Pattern.compile("H(\\d*)").matcher(rest);
+        if (!hydrogens.find()) {
+            return Optional.empty();
+        }
+        int count = hydrogens.group(1).isEmpty() ? 1 : Integer.parseInt(hydrogens.group(1));
+        String protonated = hydrogens.replaceFirst("H" + (count + 1));
+        return reference.solvents().stream()
+                .filter(s -> s.formula().filter(protonated::equals).isPresent())
+                .findFirst();
+    }
+
+    /** Units of the reagent in its products: by their skeleton where they name it, else one in each wanted product. */
+    private static double usedMillimoles(RunTally tally, Charge charge) {
+        double used = 0;
+        for (Closure closure : tally.closures()) {
+            for (Closure.Term term : closure.terms()) {
+                Optional<Product> product = tally.run().product(term.substance());
+                boolean names = product.stream()
+                        .flatMap(p -> p.skeleton().stream())
+                        .anyMatch(s -> s.partner().equalsIgnoreCase(charge.material()));
+                boolean wanted = product.filter(Product::wanted).isPresent();
+                if (wanted && !names && term.unitsPerMolecule() > 0) {
+                    used += term.unitsMillimoles().value() / term.unitsPerMolecule();
+                }
+            }
+        }
+        return used;
+    }
+}

@@ -1,0 +1,61 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+
+/** A recovered solvent without a composition: product, water or acid that it carries enters the balance unseen. */
+public final class RecoveredSolventTakenAsPure implements RunRule {
+    static final String CODE = "recovered-solvent-as-pure";
+
+    private static final Pattern RECOVERED =
+            Pattern.compile("\\b(recovered|recycled|regenerated|re-?used|reclaimed|redistilled)\\b");
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Charge charge : tally.run().charges()) {
+            boolean recovered = isRecovered(charge.material()) || isRecovered(charge.supplierLot());
+            if (recovered && charge.assayPercent().isBlank()) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        charge.row().at("Assay"),
+                        charge.material() + " is recovered solvent and is counted as pure",
+                        "its content in % w/w",
+                        FindingList.PRACTICE,
+                        "Enter its content (GC, density, Karl Fischer) before it goes into a balance.");
+            }
+        }
+        for (Step step : tally.run().orderedSteps()) {
+            if (isRecovered(step.material()) && !step.notes().contains("%")) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        step.row().at("Material"),
+                        "step " + step.number() + " uses " + step.material() + ", which is counted as pure",
+                        "its content in the notes, for example 97 % ethyl acetate",
+                        FindingList.PRACTICE,
+                        "Note its content, and whether it carries product, acid or water.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static boolean isRecovered(String text) {
+        return RECOVERED.matcher(text.toLowerCase(Locale.ROOT)).find();
+    }
+}

@@ -1,0 +1,86 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
+import workuptally.material.State;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
+
+/** A liquid of a step that no table knows and whose density is not entered: it would pass for water in every account, unseen. */
+public final class StepMaterialUnknown implements RunRule {
+    static final String CODE = "step-material-unknown";
+
+    private final Substances substances;
+
+    public StepMaterialUnknown(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Step step : tally.run().orderedSteps()) {
+            if (!step.material().isBlank()
+                    && step.volumeMillilitres().entered().isPresent()
+                    && step.densityGramsPerMillilitre().entered().isEmpty()
+                    && !isKnown(step.material())) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        step.row().at("Material"),
+                        FindingList.say(
+                                "step %s: %.4g mL of '%s', %s; it is counted as so much water",
+                                step.number(),
+                                step.volumeMillilitres().entered().get().value() * step.portionCount(),
+                                step.material(),
+                                why(substances.material(step.material()))),
+                        "a listed solvent or wash, a solute with its strength, or a mixture with its ratio"
+                                + nearest(step.material()),
+                        "reference tables",
+                        "Write it as 'ethyl acetate', 'sat. NaHCO3', '10 % NaOH', '1 M HCl' or 'hexane/EtOAc 4:1',"
+                                + " or enter its density.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static String why(Material material) {
+        if (material.isAmbiguous()) {
+            return "a name that means more than one thing";
+        }
+        if (material.state() != State.LISTED) {
+            return "which no table lists, so that what it does is not judged";
+        }
+        return material.parts().stream().filter(part -> !part.carrier()).count() > 1
+                ? "a mixture without its ratio"
+                : "a solution without its strength";
+    }
+
+    private String nearest(String name) {
+        List<String> near = substances.material(name).state() == State.LISTED ? List.of() : substances.nearest(name);
+        return near.isEmpty() ? "" : "; the nearest: " + String.join(", ", near);
+    }
+
+    /** Solvents, washes at a strength, mixtures with a ratio, listed liquids, and solutions in a listed solvent: their volume is known. */
+    private boolean isKnown(String written) {
+        Material material = substances.material(written);
+        boolean otherSolvent = material.carrier().filter(c -> !c.isWater()).isPresent();
+        return material.solvent().isPresent()
+                || material.wash().isPresent()
+                || !material.blend().isEmpty()
+                || material.liquid().isPresent()
+                || material.dryingAgent().isPresent()
+                || otherSolvent;
+    }
+}

@@ -1,0 +1,88 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+
+/** A titre away from the label (note, above 15 % check), and an air-sensitive reagent used by its label alone (note). */
+public final class TitreDiffers implements RunRule {
+    static final String DIFFERS = "titre-differs";
+    static final String MISSING = "titre-missing";
+
+    private static final double CHECK_PERCENT = 15;
+    /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
+    private static final double ROUNDING_PERCENT = 1e-9;
+
+    private final Substances substances;
+
+    /** With the reader of names. */
+    public TitreDiffers(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(DIFFERS, MISSING);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        double notePercent = book.limits().value(Limit.TITRE_BELOW_LABEL);
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
+            Optional<Entered> label = charge.molarityMolesPerLitre().entered().filter(e -> e.value() > 0);
+            Optional<Entered> titre = charge.titreMolesPerLitre().entered();
+            if (label.isPresent() && titre.isPresent()) {
+                differs(findings, amount, label.get(), titre.get(), notePercent);
+            } else if (label.isPresent()
+                    && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
+                findings.add(
+                        MISSING,
+                        Severity.NOTE,
+                        charge.row().at("Titre"),
+                        "the amount of " + charge.material() + " rests on the label, "
+                                + label.get().asTyped() + " mol/L",
+                        "a titre; solutions of air-sensitive reagents lose strength",
+                        FindingList.PRACTICE,
+                        "Titrate before the next use and enter titre and date.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static void differs(
+            FindingList findings, ChargeAmount amount, Entered label, Entered titre, double notePercent) {
+        double percent = 100 * (titre.value() / label.value() - 1);
+        if (Math.abs(percent) <= notePercent + ROUNDING_PERCENT) {
+            return;
+        }
+        String amounts = amount.amountMillimoles().isPresent()
+                        && amount.labelAmountMillimoles().isPresent()
+                ? FindingList.say(
+                        "; %.2f mmol by the titre, %.2f mmol by the label",
+                        amount.amountMillimoles().get().value(),
+                        amount.labelAmountMillimoles().getAsDouble())
+                : "";
+        findings.add(
+                DIFFERS,
+                Math.abs(percent) > CHECK_PERCENT ? Severity.CHECK : Severity.NOTE,
+                titre.place(),
+                FindingList.say(
+                        "titre of %s %s mol/L, label %s mol/L: %+.1f %%%s",
+                        amount.charge().material(), titre.asTyped(), label.asTyped(), percent, amounts),
+                "within " + FindingList.plain(notePercent) + " % of the label",
+                "limit 'Titre below label'; check above 15 %, common practice",
+                "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still suffices.");
+    }
+}

@@ -1,0 +1,60 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Amount;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+
+/** An actual amount that differs from the plan by a power of ten, within 10 % (common practice). */
+public final class UnitSlip implements RunRule {
+    static final String CODE = "unit-slip";
+
+    private static final double WITHIN_FRACTION = 0.1;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Charge charge : tally.run().charges()) {
+            if (charge.planned().isPresent() && charge.actual().isPresent()) {
+                judge(findings, charge, charge.planned().get(), charge.actual().get());
+            }
+        }
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, Charge charge, Amount planned, Amount actual) {
+        double p = planned.value().entered().map(Entered::value).orElse(0.0);
+        double a = actual.value().entered().map(Entered::value).orElse(0.0);
+        if (planned.dimension() != actual.dimension() || !(p > 0 && a > 0)) {
+            return;
+        }
+        double power = Math.pow(10, Math.rint(Math.log10(a / p)));
+        if (power != 1 && Math.abs(a / p / power - 1) <= WITHIN_FRACTION) {
+            findings.add(
+                    CODE,
+                    Severity.CHECK,
+                    charge.row().at("Actual amount"),
+                    FindingList.say(
+                            "actual amount of %s is %.3g times the planned one (%s against %s)",
+                            charge.material(), a / p, words(actual), words(planned)),
+                    "amounts that differ by less than a power of ten",
+                    FindingList.PRACTICE,
+                    "Check the unit (g or mg, mL or µL) of both entries.");
+        }
+    }
+
+    private static String words(Amount amount) {
+        return amount.value().entered().map(Entered::asTyped).orElse("") + " " + amount.unitAsTyped();
+    }
+}

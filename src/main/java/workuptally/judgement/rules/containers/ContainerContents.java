@@ -1,0 +1,116 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Container;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.reference.Reference;
+import workuptally.tally.containers.ContainerTally.Reconciliation;
+
+/** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
+public final class ContainerContents implements ProposalRule {
+    static final String UNKNOWN = "container-content-unknown";
+    static final String DIFFERS = "container-weighing-differs";
+    static final String ABBREVIATED = "container-name-short";
+
+    private static final double EMPTY_GRAMS = 20;
+
+    /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
+    private static final Pattern SHORT = Pattern.compile("\\S*[A-Z]\\S*[A-Z0-9]\\S*");
+
+    private final Reference reference;
+
+    public ContainerContents(Reference reference) {
+        this.reference = reference;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(UNKNOWN, DIFFERS, ABBREVIATED);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            unknown(findings, container.tally().container());
+            container.tally().reconciliation().ifPresent(r -> differs(findings, container, r));
+            abbreviated(findings, container.tally().container());
+        }
+        return findings.list();
+    }
+
+    private static void unknown(FindingList findings, Container container) {
+        double net = container
+                .grossThenGrams()
+                .entered()
+                .flatMap(g -> container.tareGrams().entered().map(t -> g.value() - t.value()))
+                .orElse(0.0);
+        if (container.contentsThen().isEmpty() && net > EMPTY_GRAMS) {
+            findings.add(
+                    UNKNOWN + " C37",
+                    Severity.CHECK,
+                    container.row().at("Contents then"),
+                    FindingList.say("%s held %.0f g of unknown contents", container.id(), net),
+                    "every component by its full name and mass",
+                    FindingList.PRACTICE,
+                    "Find out what is in it from its label; nothing is added meanwhile.");
+        }
+    }
+
+    private static void differs(FindingList findings, ContainerReview container, Reconciliation reconciliation) {
+        if (!reconciliation.agrees()) {
+            findings.add(
+                    DIFFERS + " C37",
+                    Severity.CHECK,
+                    container.tally().container().row().at("Gross then"),
+                    FindingList.say(
+                            "%s: contents add up to %.0f g, the bottle weighs %.0f g net, a difference of %+.0f g",
+                            container.id(),
+                            reconciliation.ledgerGrams(),
+                            reconciliation.weighedGrams(),
+                            reconciliation.differenceGrams()),
+                    FindingList.say("within %.0f g (the larger of 2 %% and 20 g)", reconciliation.toleranceGrams()),
+                    FindingList.PRACTICE,
+                    "Look for an addition that was not written down, or for evaporation.");
+        }
+    }
+
+    private void abbreviated(FindingList findings, Container container) {
+        List<String> shortNames = container.contentsThen().stream()
+                .map(Container.Content::substance)
+                .filter(name -> SHORT.matcher(name).matches())
+                .filter(name -> fullName(name)
+                        .filter(full -> !full.equalsIgnoreCase(name))
+                        .isPresent())
+                .toList();
+        if (!shortNames.isEmpty()) {
+            findings.add(
+                    ABBREVIATED + " C37",
+                    Severity.CHECK,
+                    container.row().at("Contents then"),
+                    container.id() + " names " + String.join(", ", shortNames),
+                    shortNames.stream().map(n -> fullName(n).orElse(n)).collect(Collectors.joining(", ")),
+                    FindingList.PRACTICE,
+                    "Write full names on the label and in the book.");
+        }
+    }
+
+    private Optional<String> fullName(String name) {
+        return reference
+                .solvent(name)
+                .map(s -> s.name())
+                .or(() -> reference.solute(name).map(s -> s.name()))
+                .or(() -> reference.hazard(name).map(h -> h.name()));
+    }
+}

@@ -1,0 +1,69 @@
+package workuptally.judgement.rules.containers;
+
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Severity;
+import workuptally.tally.containers.ContainerTally.Age;
+
+/** A container that is open for longer than the local limit allows, or will be before the next weekly collection. */
+public final class ContainerDays implements ProposalRule {
+    static final String OVERDUE = "container-overdue";
+    static final String SOON = "container-due-soon";
+
+    /** A weekly collection (common practice). */
+    private static final int DAYS_AHEAD = 7;
+
+    @Override
+    public List<String> codes() {
+        return List.of(OVERDUE, SOON);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            container.tally().age().filter(a -> a.dueOn().isPresent()).ifPresent(age -> {
+                boolean soon =
+                        !age.lastWorkingDay().orElseThrow().isAfter(age.asOf().plusDays(DAYS_AHEAD));
+                if (age.overdue() || soon) {
+                    findings.add(
+                            (age.overdue() ? OVERDUE : SOON) + " C39",
+                            age.overdue() ? Severity.CHECK : Severity.NOTE,
+                            container.tally().container().row().at("Opened"),
+                            words(container.id(), age),
+                            FindingList.say(
+                                    "at most %.0f days from the first addition",
+                                    book.limits().optional(Limit.CONTAINER_DAYS).orElse(0)),
+                            "Container days, " + book.limits().origin(Limit.CONTAINER_DAYS),
+                            age.overdue()
+                                    ? "Close the container and have it collected; ask the waste contact."
+                                    : "Have it collected by then.");
+                }
+            });
+        }
+        return findings.list();
+    }
+
+    private static String words(String id, Age age) {
+        return id + " is open for " + age.daysOpen() + " days on " + age.asOf() + "; due "
+                + day(age.dueOn().orElseThrow())
+                + (age.dueOn().equals(age.lastWorkingDay())
+                        ? ""
+                        : ", so that the last working day in time is "
+                                + day(age.lastWorkingDay().orElseThrow()));
+    }
+
+    private static String day(java.time.LocalDate day) {
+        return day + " (" + day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + ")";
+    }
+}

@@ -1,0 +1,114 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.LayerDecision.Condition;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
+public final class ProposalHeldByLayer implements ProposalRule {
+    static final String PRODUCT = "proposal-holds-product";
+    static final String EVIDENCE = "proposal-is-evidence";
+    static final String OPEN = "proposal-evidence-open";
+
+    private static final String OPEN_STOP = "R7";
+    private static final List<String> CONTENT = List.of("R4", "R5");
+
+    @Override
+    public List<String> codes() {
+        return List.of(PRODUCT, EVIDENCE, OPEN);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            for (ProposalFit fit : container.proposals()) {
+                List<LayerDecision> ofLayers =
+                        ProposalWords.decisions(fit.addition().transfer(), decisions);
+                product(findings, fit, ofLayers);
+                evidence(findings, fit, ofLayers);
+                open(findings, fit, ofLayers);
+            }
+        }
+        return findings.list();
+    }
+
+    private static void product(FindingList findings, ProposalFit fit, List<LayerDecision> decisions) {
+        List<LayerDecision> holding = decisions.stream()
+                .filter(d -> CONTENT.stream().anyMatch(c -> ProposalWords.isNotMet(d, c)))
+                .toList();
+        if (!holding.isEmpty()) {
+            add(
+                    findings,
+                    PRODUCT,
+                    fit,
+                    evidence(holding, CONTENT),
+                    "a layer whose product lies within the limits of layer and run",
+                    "Keep the layer; see the decision about it for what a re-extraction would give.");
+        }
+    }
+
+    private static void evidence(FindingList findings, ProposalFit fit, List<LayerDecision> decisions) {
+        List<LayerDecision> held = ProposalWords.notMet(decisions, OPEN_STOP).toList();
+        if (!held.isEmpty()) {
+            add(
+                    findings,
+                    EVIDENCE,
+                    fit,
+                    "the run has an open stop, for which the layer may be the evidence; "
+                            + evidence(held, List.of(OPEN_STOP)),
+                    "a run without an open stop",
+                    "Keep the layer until the stop is settled.");
+        }
+    }
+
+    private static void open(FindingList findings, ProposalFit fit, List<LayerDecision> decisions) {
+        List<LayerDecision> open = decisions.stream()
+                .filter(d -> d.outcome() != Outcome.EVIDENCE_COMPLETE)
+                .filter(d -> !ProposalWords.isNotMet(d, OPEN_STOP))
+                .filter(d -> CONTENT.stream().noneMatch(c -> ProposalWords.isNotMet(d, c)))
+                .toList();
+        if (!open.isEmpty()) {
+            add(
+                    findings,
+                    OPEN,
+                    fit,
+                    open.stream().map(d -> d.layer() + ": " + d.reason()).collect(Collectors.joining("; ")),
+                    "a layer whose evidence is complete",
+                    "Keep the layer until what is missing is there.");
+        }
+    }
+
+    private static String evidence(List<LayerDecision> decisions, List<String> conditions) {
+        return decisions.stream()
+                .flatMap(d -> d.conditions().stream()
+                        .filter(c -> conditions.contains(c.id()) && c.state() == State.NOT_MET)
+                        .map(Condition::evidence)
+                        .map(e -> d.layer() + ": " + e))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static void add(
+            FindingList findings, String code, ProposalFit fit, String seen, String expected, String action) {
+        findings.add(
+                code,
+                Severity.HOLD,
+                fit.addition().transfer().row().at("Layer"),
+                ProposalWords.title(fit) + "; " + seen,
+                expected,
+                FindingList.PRACTICE,
+                action);
+    }
+}

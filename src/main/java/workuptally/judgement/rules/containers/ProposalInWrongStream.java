@@ -1,0 +1,90 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** A proposal whose make-up suggests another stream than the container's. */
+public final class ProposalInWrongStream implements ProposalRule {
+    static final String WRONG = "proposal-wrong-stream";
+    static final String UNKNOWN = "proposal-stream-unknown";
+
+    @Override
+    public List<String> codes() {
+        return List.of(WRONG, UNKNOWN);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            for (ProposalFit fit : container.proposals()) {
+                judge(findings, container, fit);
+            }
+        }
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, ContainerReview container, ProposalFit fit) {
+        String label = container.tally().container().wasteStream();
+        switch (fit.streamFit()) {
+            case SAME -> {
+                // Nothing to say.
+            }
+            case OTHER ->
+                add(
+                        findings,
+                        WRONG,
+                        Severity.STOP,
+                        fit,
+                        "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
+                        "Do not make this transfer; ask the person responsible for waste which container takes it.");
+            case ASK_FIRST ->
+                add(
+                        findings,
+                        WRONG,
+                        Severity.HOLD,
+                        fit,
+                        "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
+                        "Keep it and ask the person responsible for waste.");
+            case DEARER ->
+                add(
+                        findings,
+                        WRONG,
+                        Severity.CHECK,
+                        fit,
+                        "its make-up suggests '" + fit.streamName() + "'; it would fill the dearer stream '" + label
+                                + "'",
+                        "Look whether a container of its own stream is there.");
+            case UNKNOWN ->
+                add(
+                        findings,
+                        UNKNOWN,
+                        Severity.CHECK,
+                        fit,
+                        "its stream is '" + fit.streamName() + "', the container's is '" + label
+                                + "'; they cannot be compared",
+                        "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container.");
+        }
+    }
+
+    private static void add(
+            FindingList findings, String code, Severity severity, ProposalFit fit, String seen, String action) {
+        findings.add(
+                code,
+                severity,
+                fit.addition().transfer().row().at("Container"),
+                ProposalWords.title(fit) + "; " + seen,
+                "a container of the same stream; local rules and the safety data sheets win",
+                FindingList.PRACTICE,
+                action);
+    }
+}

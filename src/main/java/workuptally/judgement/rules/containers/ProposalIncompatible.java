@@ -1,0 +1,72 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.containers.ProposalFit.Clash;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** A proposal that brings together what must not meet: a stop; where only a missing quench test says so, a hold; a mere caution, a check. */
+public final class ProposalIncompatible implements ProposalRule {
+    static final String CODE = "proposal-incompatible";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            for (ProposalFit fit : container.proposals()) {
+                if (!fit.clashes().isEmpty()) {
+                    findings.add(
+                            CODE + " C38",
+                            severity(fit),
+                            fit.addition().transfer().row().at("Container"),
+                            ProposalWords.title(fit) + "; "
+                                    + fit.clashes().stream()
+                                            .map(ProposalIncompatible::words)
+                                            .collect(Collectors.joining("; ")),
+                            fit.clashes().stream()
+                                    .map(c -> c.row().message())
+                                    .distinct()
+                                    .collect(Collectors.joining(" ")),
+                            fit.clashes().stream()
+                                    .flatMap(c -> c.row().sources().stream())
+                                    .distinct()
+                                    .collect(Collectors.joining("; ")),
+                            "Do not make this transfer; ask the person responsible for waste. The list of pairs is not complete:"
+                                    + " read the safety data sheets.");
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private static Severity severity(ProposalFit fit) {
+        List<Clash> hazardous =
+                fit.clashes().stream().filter(Clash::isHazardous).toList();
+        if (hazardous.isEmpty()) {
+            return Severity.CHECK;
+        }
+        return hazardous.stream().anyMatch(Clash::shownPresent) ? Severity.STOP : Severity.HOLD;
+    }
+
+    private static String words(Clash clash) {
+        return clash.incoming() + " meets " + clash.present()
+                + (clash.earlierTransfer().isEmpty() ? "" : " of the earlier proposal " + clash.earlierTransfer())
+                + ": " + clash.row().consequence()
+                + clash.row().gas().map(g -> " (" + g + ")").orElse("")
+                + (clash.shownPresent() ? "" : ", unless a quench test shows that it is gone");
+    }
+}

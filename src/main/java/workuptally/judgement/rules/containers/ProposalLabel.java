@@ -1,0 +1,82 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.ProposalRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.amounts.Substances;
+
+/** A proposal whose evidence is complete, of an aqueous layer with dissolved solvents: the label of the container must name them. */
+public final class ProposalLabel implements ProposalRule {
+    static final String CODE = "proposal-label";
+
+    private static final double LEAST_PERCENT = 0.1;
+
+    private final Substances substances;
+
+    public ProposalLabel(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(
+            Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            for (ProposalFit fit : container.proposals()) {
+                List<LayerDecision> ofLayers =
+                        ProposalWords.decisions(fit.addition().transfer(), decisions);
+                boolean complete = !ofLayers.isEmpty()
+                        && ofLayers.stream().allMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE);
+                String dissolved = dissolved(fit);
+                if (complete && fit.fits() && !fit.isOver() && !dissolved.isEmpty()) {
+                    findings.add(
+                            CODE + " C37",
+                            Severity.NOTE,
+                            fit.addition().transfer().row().at("Layer"),
+                            ProposalWords.title(fit) + "; evidence complete ("
+                                    + ofLayers.stream()
+                                            .map(d -> d.layer() + ": " + d.reason())
+                                            .collect(Collectors.joining("; "))
+                                    + FindingList.say(
+                                            "); with it the container would be %.1f %% full",
+                                            container
+                                                    .tally()
+                                                    .now()
+                                                    .plus(fit.addition())
+                                                    .fillPercent()
+                                                    .orElse(0))
+                                    + "; dissolved in it: " + dissolved,
+                            "every component on the label by its full name, not 'aqueous' alone",
+                            FindingList.PRACTICE,
+                            "Should the responsible person decide for the transfer, add these to the label.");
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private String dissolved(ProposalFit fit) {
+        double total = fit.addition().totalGrams();
+        boolean aqueous = fit.addition().grams().getOrDefault("water", 0.0) > total / 2;
+        return fit.addition().grams().entrySet().stream()
+                .filter(e ->
+                        aqueous && substances.reference().solvent(e.getKey()).isPresent())
+                .filter(e -> !e.getKey().equals("water") && 100 * e.getValue() / total >= LEAST_PERCENT)
+                .map(e -> FindingList.say("%s %.1f %%", e.getKey(), 100 * e.getValue() / total))
+                .collect(Collectors.joining(", "));
+    }
+}

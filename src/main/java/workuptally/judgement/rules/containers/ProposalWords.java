@@ -1,0 +1,39 @@
+package workuptally.judgement.rules.containers;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.rules.FindingList;
+import workuptally.model.Transfer;
+
+/** How findings name a proposal, and the decisions about the layers it names. */
+final class ProposalWords {
+    private ProposalWords() {}
+
+    /** {@code T9: 1123 g of R26-050 A2 into W-AQB-05}. */
+    static String title(ProposalFit fit) {
+        Transfer transfer = fit.addition().transfer();
+        return FindingList.say(
+                "%s: %.4g g of %s into %s",
+                transfer.id(), fit.addition().totalGrams(), fit.addition().source(), transfer.container());
+    }
+
+    /** The decisions about the layers of a transfer; layers nobody decides about, as distillates, have none. */
+    static List<LayerDecision> decisions(Transfer transfer, Map<String, List<LayerDecision>> decisions) {
+        return decisions.getOrDefault(transfer.run(), List.of()).stream()
+                .filter(d -> transfer.layers().contains(d.layer()))
+                .toList();
+    }
+
+    /** Decisions in which that condition is not met. */
+    static Stream<LayerDecision> notMet(List<LayerDecision> decisions, String condition) {
+        return decisions.stream().filter(d -> isNotMet(d, condition));
+    }
+
+    static boolean isNotMet(LayerDecision decision, String condition) {
+        return decision.conditions().stream()
+                .anyMatch(c -> c.id().equals(condition) && c.state() == LayerDecision.State.NOT_MET);
+    }
+}

@@ -1,0 +1,46 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.DriedLayer;
+
+/** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
+public final class DryingAgentShort implements RunRule {
+    static final String CODE = "drying-agent-short";
+
+    private static final double LEAST_RATIO = 1.5;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (DriedLayer dried : tally.evidence().dried()) {
+            if (dried.capacityRatio() < LEAST_RATIO) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        dried.step().row().at("Mass"),
+                        FindingList.say(
+                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g: ratio %.2f",
+                                dried.agentGrams(),
+                                dried.agent(),
+                                dried.agentGrams() * dried.capacityGramsPerGram(),
+                                dried.waterGrams(),
+                                dried.capacityRatio()),
+                        "1.5 at least",
+                        "practical uptake of the reference table; ratio common practice",
+                        "Expect water in the crude: determine it (Karl Fischer), or dry again with fresh agent.");
+            }
+        }
+        return findings.list();
+    }
+}

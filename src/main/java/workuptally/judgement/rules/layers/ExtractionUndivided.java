@@ -1,0 +1,60 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.ExtractionSplit;
+import workuptally.tally.bench.Plan;
+
+/** The volume of a planned extraction would take out clearly more in more and smaller portions: a note. */
+public final class ExtractionUndivided implements RunRule {
+    static final String CODE = "extraction-split";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Plan.PlannedStep planned : tally.plan().map(Plan::steps).orElse(List.of())) {
+            for (ExtractionSplit split : planned.splits()) {
+                double gainPercent = split.leftAsPlannedPercent() - split.leftAtBestPercent();
+                if (gainPercent >= ExtractionSplit.SMALLEST_GAIN_PERCENT) {
+                    findings.add(
+                            CODE,
+                            Severity.NOTE,
+                            planned.step().row().at("Portions"),
+                            seen(planned.step(), split),
+                            FindingList.say(
+                                    "%d portions of %.0f mL: about %.2g %% left",
+                                    split.bestPortions(),
+                                    split.totalMillilitres() / split.bestPortions(),
+                                    split.leftAtBestPercent()),
+                            split.origin() + ", equal portions at equilibrium",
+                            "Divide the volume, or plan another extraction; an assay of both layers gives the true ratio.");
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private static String seen(Step step, ExtractionSplit split) {
+        return FindingList.say(
+                "step %s (%s): %.0f mL in %s leaves about %.2g %% of %s behind (%.2g to %.2g %% as the ratio is uncertain)",
+                step.number(),
+                step.material(),
+                split.totalMillilitres(),
+                split.plannedPortions() == 1 ? "one portion" : split.plannedPortions() + " portions",
+                split.leftAsPlannedPercent(),
+                split.product(),
+                split.leastLeftAsPlannedPercent(),
+                split.mostLeftAsPlannedPercent());
+    }
+}

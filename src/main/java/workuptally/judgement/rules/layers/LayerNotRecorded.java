@@ -1,0 +1,109 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.UnlabelledPhase;
+
+/**
+ * A layer that a step gives, nothing consumes and no row of Layers records, or a phase of a contact without any label; it holds the balance of
+ * the whole run.
+ */
+public final class LayerNotRecorded implements RunRule {
+    static final String CODE = "layer-missing";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.run().status() == Run.Status.PLANNED) {
+            return findings.list();
+        }
+        notInLayers(tally, findings);
+        tally.evidence().unlabelledPhases().forEach(phase -> withoutLabel(phase, findings));
+        tally.run().orderedSteps().stream()
+                .filter(step -> isShaken(step) && step.gives().isEmpty())
+                .filter(step -> tally.evidence().unlabelledPhases().stream().noneMatch(phase -> phase.step() == step))
+                .forEach(step -> givesNone(step, findings));
+        return findings.list();
+    }
+
+    private static void notInLayers(RunTally tally, FindingList findings) {
+        LayerGraph graph = LayerGraph.of(tally.run());
+        for (LayerTally layer : tally.layers()) {
+            if (layer.terminal() && layer.entry().isEmpty() && !becameLot(tally, graph, layer)) {
+                graph.givenBy(layer.label())
+                        .ifPresent(
+                                step -> findings.add(
+                                        CODE,
+                                        Severity.HOLD,
+                                        step.row().at(column(step, layer.label())),
+                                        "step " + step.number() + " gives " + layer.label()
+                                                + ", which no row of Layers records and no later step takes",
+                                        "a row for every layer that still exists",
+                                        FindingList.PRACTICE,
+                                        "Find the vessel, weigh it and enter the row; until then the other layers of the run stay too."));
+            }
+        }
+    }
+
+    private static void withoutLabel(UnlabelledPhase phase, FindingList findings) {
+        Step step = phase.step();
+        findings.add(
+                CODE,
+                Severity.HOLD,
+                step.row().at(phase.phase() == Layer.Phase.ORGANIC ? "Gives organic" : "Gives aqueous"),
+                "step " + step.number() + " (" + step.material() + ") gives no label to its "
+                        + phase.phase().word() + " layer",
+                "the labels of both layers of a contact",
+                FindingList.PRACTICE,
+                "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the run stay too.");
+    }
+
+    private static boolean isShaken(Step step) {
+        return step.operation()
+                .filter(o ->
+                        o == Step.Operation.WASH || o == Step.Operation.EXTRACT || o == Step.Operation.BACK_EXTRACT)
+                .isPresent();
+    }
+
+    private static void givesNone(Step step, FindingList findings) {
+        findings.add(
+                CODE,
+                Severity.HOLD,
+                step.row().at("Gives aqueous"),
+                "step " + step.number() + " (" + step.material() + ") gives no layer",
+                "the layers that the contact gave",
+                FindingList.PRACTICE,
+                "Enter the labels of both layers and their rows in Layers.");
+    }
+
+    /** An organic layer of which a lot without a stated origin was made. */
+    private static boolean becameLot(RunTally tally, LayerGraph graph, LayerTally layer) {
+        boolean organic = layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
+        return organic
+                && tally.lots().stream()
+                        .anyMatch(l -> l.lot().from().isEmpty()
+                                && graph.givenBy(l.lot().label()).isEmpty());
+    }
+
+    private static String column(Step step, String label) {
+        if (step.givesOrganic().contains(label)) {
+            return "Gives organic";
+        }
+        return step.givesAqueous().contains(label) ? "Gives aqueous" : "Gives other";
+    }
+}

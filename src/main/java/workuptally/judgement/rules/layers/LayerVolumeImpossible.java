@@ -1,0 +1,47 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.chemistry.Contraction;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.ContactMixture;
+
+/** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
+public final class LayerVolumeImpossible implements RunRule {
+    static final String CODE = "layer-volume-impossible";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ContactMixture contact : tally.evidence().contactMixtures()) {
+            if (contact.outMillilitres().isPresent() && contact.inMillilitres() > 0) {
+                double out = contact.outMillilitres().getAsDouble();
+                double percent = Contraction.changePercent(contact.inMillilitres(), out);
+                if (!Contraction.isPlausible(percent)) {
+                    findings.add(
+                            CODE,
+                            Severity.CHECK,
+                            contact.step().row().at("Volume"),
+                            FindingList.say(
+                                    "step %s: about %.0f mL went in, the layers measure %.0f mL (%+.0f %%)",
+                                    contact.step().number(), contact.inMillilitres(), out, percent),
+                            FindingList.say(
+                                    "between %.0f %% less and %.0f %% more",
+                                    Contraction.MOST_SHRINKAGE_PERCENT, Contraction.MOST_GROWTH_PERCENT),
+                            FindingList.PRACTICE,
+                            "Read the volumes again, and look for a layer without a row or a portion not entered.");
+                }
+            }
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,51 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+
+/** A step of several funnel loads that gives neither one combined layer nor one for each load. */
+public final class LoadsNotRecorded implements RunRule {
+    static final String CODE = "loads-not-recorded";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        if (tally.run().status() == Run.Status.PLANNED) {
+            return findings.list();
+        }
+        for (Step step : tally.run().orderedSteps()) {
+            long loads = Math.round(step.loads().entered().map(Entered::value).orElse(1.0));
+            judge(findings, step, loads, step.givesAqueous(), "Gives aqueous");
+            judge(findings, step, loads, step.givesOrganic(), "Gives organic");
+        }
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, Step step, long loads, List<String> labels, String column) {
+        boolean fits = labels.size() <= 1 || labels.size() == loads;
+        if (loads > 1 && !fits) {
+            findings.add(
+                    CODE,
+                    Severity.CHECK,
+                    step.row().at(column),
+                    "step " + step.number() + " went in " + loads + " loads and gives " + labels.size() + " layers ("
+                            + String.join(", ", labels) + ")",
+                    "one combined layer, or " + loads + " layers",
+                    FindingList.PRACTICE,
+                    "Add the layer of the missing load, or correct Loads.");
+        }
+    }
+}

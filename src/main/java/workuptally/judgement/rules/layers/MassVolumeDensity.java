@@ -1,0 +1,97 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.layers.LayerIdentity;
+
+/**
+ * Mass, volume and density that do not go together: in a step that gives all three, and in a layer whose mass over volume fits no phase of
+ * its contact. For a typed density 3 % from 20 mL up, 8 % below (common practice, from the tolerance of cylinders); for an estimated one
+ * 8 % beyond 3u.
+ */
+public final class MassVolumeDensity implements RunRule {
+    static final String STEP = "mass-volume-density";
+    static final String LAYER = "layer-density-unexpected";
+
+    private static final double LARGE_MILLILITRES = 20;
+    private static final double LARGE_FRACTION = 0.03;
+    private static final double SMALL_FRACTION = 0.08;
+
+    @Override
+    public List<String> codes() {
+        return List.of(STEP, LAYER);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        tally.run().orderedSteps().forEach(step -> judge(findings, step));
+        tally.evidence()
+                .identities()
+                .forEach(identity -> judge(
+                        findings, identity, tally.run().layer(identity.label()).orElseThrow()));
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, Step step) {
+        Optional<Double> mass = step.massGrams().entered().map(Entered::value);
+        Optional<Double> volume =
+                step.volumeMillilitres().entered().map(Entered::value).filter(v -> v > 0);
+        Optional<Double> density =
+                step.densityGramsPerMillilitre().entered().map(Entered::value).filter(d -> d > 0);
+        if (mass.isEmpty() || volume.isEmpty() || density.isEmpty()) {
+            return;
+        }
+        double measured = mass.get() / volume.get();
+        double allowed = volume.get() >= LARGE_MILLILITRES ? LARGE_FRACTION : SMALL_FRACTION;
+        if (Math.abs(measured / density.get() - 1) > allowed) {
+            findings.add(
+                    STEP,
+                    Severity.CHECK,
+                    step.row().at("Density"),
+                    FindingList.say(
+                            "step %s: %.4g g in %.4g mL is %.3f g/mL; the density entered is %.3f g/mL",
+                            step.number(), mass.get(), volume.get(), measured, density.get()),
+                    FindingList.say("within %.0f %%", 100 * allowed),
+                    FindingList.PRACTICE,
+                    "Check which of the three was measured and correct the others.");
+        }
+    }
+
+    private static void judge(FindingList findings, LayerIdentity identity, Layer layer) {
+        if (identity.densityGramsPerMillilitre().isEmpty() || identity.fitsEither()) {
+            return;
+        }
+        MeasuredValue density = identity.densityGramsPerMillilitre().get();
+        double off = Math.min(
+                identity.expectedOrganic().distance(density.value()),
+                identity.expectedAqueous().distance(density.value()));
+        if (off > SMALL_FRACTION * density.value()) {
+            findings.add(
+                    LAYER,
+                    Severity.CHECK,
+                    layer.row().at("Volume"),
+                    FindingList.say(
+                            "layer %s: net mass over volume is %.3f g/mL (u %.3f), %.2f g/mL off either phase",
+                            identity.label(), density.value(), density.standardUncertainty(), off),
+                    FindingList.say(
+                            "organic %.2f to %.2f, aqueous %.2f to %.2f g/mL (estimate)",
+                            identity.expectedOrganic().lowGramsPerMillilitre(),
+                            identity.expectedOrganic().highGramsPerMillilitre(),
+                            identity.expectedAqueous().lowGramsPerMillilitre(),
+                            identity.expectedAqueous().highGramsPerMillilitre()),
+                    "densities of the reference tables; 8 % common practice",
+                    "Read the volume and weigh the vessel again; check the tare.");
+        }
+    }
+}

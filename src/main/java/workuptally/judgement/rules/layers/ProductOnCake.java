@@ -1,0 +1,66 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.bench.DriedLayer;
+
+/** Solution that a drying-agent cake may hold back, above 0.5 % of theory (common practice). A range, since part of the gain is water. */
+public final class ProductOnCake implements RunRule {
+    static final String CODE = "product-on-cake";
+
+    private static final double NOTE_PERCENT = 0.5;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Set<String> told = new HashSet<>();
+        for (DriedLayer dried : tally.evidence().dried()) {
+            Optional<ProductTheory> theory = tally.theory()
+                    .flatMap(t -> t.products().stream()
+                            .filter(p -> p.product().name().equalsIgnoreCase(dried.product()))
+                            .findFirst());
+            Optional<Layer> cake = tally.run().layer(dried.cake());
+            if (theory.isEmpty() || cake.isEmpty() || dried.productHighGrams().isEmpty()) {
+                continue;
+            }
+            double grams = theory.get().massGrams().value();
+            double low = dried.productLowGrams().getAsDouble();
+            double high = dried.productHighGrams().getAsDouble();
+            // Two portions of agent for one layer end on one cake.
+            if (100 * high / grams > NOTE_PERCENT && told.add(dried.cake())) {
+                findings.add(
+                        CODE,
+                        Severity.NOTE,
+                        cake.get().row().at("Net"),
+                        FindingList.say(
+                                "cake %s (%s) may hold %.2f to %.2f g of %s, %.1f to %.1f %% of theory (estimate)",
+                                dried.cake(),
+                                dried.rinsed() ? "rinsed" : "not rinsed",
+                                low,
+                                high,
+                                dried.product(),
+                                100 * low / grams,
+                                100 * high / grams),
+                        "0.5 % of theory at most",
+                        "held = cake − agent − water, a third of it left after a rinse: common practice",
+                        "Rinse the cake with a little solvent and weigh what that brings, if the balance is open.");
+            }
+        }
+        return findings.list();
+    }
+}

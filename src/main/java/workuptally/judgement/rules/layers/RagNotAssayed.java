@@ -1,0 +1,109 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.balance.Closure;
+import workuptally.tally.layers.LayerTally;
+
+/** A rag or middle layer without an assay for the product, and a lasting emulsion of which no rag layer was recorded. */
+public final class RagNotAssayed implements RunRule {
+    static final String RAG = "rag-not-assayed";
+    static final String EMULSION = "emulsion-not-recorded";
+
+    @Override
+    public List<String> codes() {
+        return List.of(RAG, EMULSION);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (LayerTally layer : tally.layers()) {
+            if (layer.terminal() && layer.entry().isPresent() && isRag(layer) && !isAssayed(tally, layer)) {
+                findings.add(
+                        RAG,
+                        Severity.HOLD,
+                        layer.entry().get().row().at("Phase"),
+                        "rag layer " + layer.label() + volume(layer) + " has no assay for the product" + bound(layer)
+                                + gap(tally),
+                        "an assay, or the emulsion broken and both parts recorded",
+                        FindingList.PRACTICE,
+                        "Keep it. Add brine or filter through a pad to break it, or take a homogeneous aliquot and assay that.");
+            }
+        }
+        emulsion(findings, tally);
+        return findings.list();
+    }
+
+    private static boolean isRag(LayerTally layer) {
+        return layer.phase().filter(p -> p == Layer.Phase.RAG).isPresent()
+                || layer.entry()
+                        .flatMap(Layer::position)
+                        .filter(p -> p == Layer.Position.MIDDLE)
+                        .isPresent();
+    }
+
+    private static boolean isAssayed(RunTally tally, LayerTally layer) {
+        return layer.contents().stream()
+                .filter(c -> tally.run()
+                        .product(c.substance())
+                        .filter(p -> p.wanted())
+                        .isPresent())
+                .anyMatch(c -> c.massGrams().isPresent());
+    }
+
+    private static String volume(LayerTally layer) {
+        return layer.volumeMillilitres()
+                .map(v -> FindingList.say(" (%.3g mL)", v.value()))
+                .orElse("");
+    }
+
+    private static String bound(LayerTally layer) {
+        Optional<Content> bounded = layer.contents().stream()
+                .filter(c -> c.upperBoundGrams().isPresent())
+                .findFirst();
+        return bounded.map(c -> FindingList.say(
+                        "; it may hold up to %.2f g of %s (one-sided 95 %%; %s)",
+                        c.upperBoundGrams().getAsDouble(), c.substance(), c.evidence()))
+                .orElse("; nothing bounds what it may hold");
+    }
+
+    private static String gap(RunTally tally) {
+        return tally.closures().stream()
+                .filter(c -> c.verdict() != Closure.Verdict.CLOSES && c.unaccountedPercent() > 0)
+                .findFirst()
+                .map(c -> FindingList.say(
+                        "; %.2f g (%.1f %%) of the run is not accounted for",
+                        c.unaccountedGrams(), c.unaccountedPercent()))
+                .orElse("");
+    }
+
+    private static void emulsion(FindingList findings, RunTally tally) {
+        boolean ragRecorded = tally.layers().stream().anyMatch(RagNotAssayed::isRag);
+        if (ragRecorded || tally.run().status() == Run.Status.PLANNED) {
+            return;
+        }
+        for (Step step : tally.run().orderedSteps()) {
+            if (step.emulsion().filter(e -> e == Step.Emulsion.PERSISTENT).isPresent()) {
+                findings.add(
+                        EMULSION,
+                        Severity.CHECK,
+                        step.row().at("Emulsion"),
+                        "step " + step.number() + " left a lasting emulsion, but the run records no rag layer",
+                        "a row for the rag, or a note with which layer it was drained",
+                        FindingList.PRACTICE,
+                        "Record where the emulsion went; it can hold product or water.");
+            }
+        }
+    }
+}

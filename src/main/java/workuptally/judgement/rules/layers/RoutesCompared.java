@@ -1,0 +1,79 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Place;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.balance.Route;
+
+/** Independent routes to the product in a layer, side by side: a note where their bands overlap, a check where two of them do not. */
+public final class RoutesCompared implements RunRule {
+    static final String AGREE = "routes-agree";
+    static final String DISAGREE = "routes-disagree";
+
+    /** Routes are worth a line for a layer that holds this much, % of theory (common practice). */
+    private static final double LEAST_PERCENT = 1;
+
+    @Override
+    public List<String> codes() {
+        return List.of(AGREE, DISAGREE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Map<String, List<Route>> byLayer = tally.evidence().routes().stream()
+                .collect(Collectors.groupingBy(
+                        r -> r.layer() + "/" + r.substance(), LinkedHashMap::new, Collectors.toList()));
+        byLayer.values().forEach(routes -> compare(tally, routes, findings));
+        return findings.list();
+    }
+
+    private static void compare(RunTally tally, List<Route> routes, FindingList findings) {
+        Route first = routes.get(0);
+        double theory = tally.theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().name().equalsIgnoreCase(first.substance()))
+                .mapToDouble(p -> p.massGrams().value())
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
+        boolean agree = true;
+        for (Route a : routes) {
+            for (Route b : routes) {
+                agree &= a.lowGrams() <= b.highGrams() && b.lowGrams() <= a.highGrams();
+            }
+        }
+        if (agree && 100 * first.massGrams() / theory < LEAST_PERCENT) {
+            return;
+        }
+        Place place = tally.layer(first.layer())
+                .flatMap(l -> l.entry())
+                .map(Layer::row)
+                .map(r -> r.at("Layer"))
+                .orElse(tally.run().row().at("Run"));
+        String seen = routes.stream()
+                .map(r -> FindingList.say(
+                        "%s %.2f g (%.2f to %.2f; %s)",
+                        r.route(), r.massGrams(), r.lowGrams(), r.highGrams(), r.equation()))
+                .collect(Collectors.joining("; "));
+        findings.add(
+                agree ? AGREE : DISAGREE,
+                agree ? Severity.NOTE : Severity.CHECK,
+                place,
+                "layer " + first.layer() + ", " + first.substance() + ": " + seen,
+                "bands that overlap",
+                "assay; charge balance; partition at the pH of the layer",
+                agree
+                        ? "Independent routes agree; the assay is used."
+                        : "One of pH, layer identity, pKa or the compound is not what the record says: measure the pH again and repeat"
+                                + " the assay.");
+    }
+}

@@ -1,0 +1,57 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+
+/** A product that boils below 150 °C in a run whose solvent is taken off (common practice): part of it can be in the distillate. */
+public final class VolatileProduct implements RunRule {
+    static final String CODE = "product-volatile";
+
+    private static final double VOLATILE_BELOW_CELSIUS = 150;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Optional<Step> evaporation = tally.run().orderedSteps().stream()
+                .filter(s -> s.operation()
+                        .filter(o -> o == Step.Operation.CONCENTRATE || o == Step.Operation.STRIP)
+                        .isPresent())
+                .reduce((a, b) -> b);
+        if (evaporation.isEmpty()) {
+            return findings.list();
+        }
+        boolean planned = tally.run().status() == Run.Status.PLANNED;
+        for (Product product : tally.run().products()) {
+            Optional<Double> boiling = product.boilingPointCelsius().entered().map(Entered::value);
+            if (product.wanted()
+                    && boiling.filter(b -> b < VOLATILE_BELOW_CELSIUS).isPresent()) {
+                findings.add(
+                        CODE,
+                        planned ? Severity.NOTE : Severity.CHECK,
+                        product.row().at("Boiling point"),
+                        FindingList.say(
+                                "%s boils at %.0f °C; step %s takes the solvent off",
+                                product.name(), boiling.get(), evaporation.get().number()),
+                        "a product that boils above 150 °C, or gentle evaporation",
+                        FindingList.PRACTICE,
+                        "Use a column or little vacuum, and keep the distillate until the crude is assayed.");
+            }
+        }
+        return findings.list();
+    }
+}

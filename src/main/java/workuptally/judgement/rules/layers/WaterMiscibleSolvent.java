@@ -1,0 +1,46 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.ContactMixture;
+
+/** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
+public final class WaterMiscibleSolvent implements RunRule {
+    static final String CODE = "water-miscible-solvent";
+
+    private static final double NOTE_PERCENT = 10;
+    private static final double CHECK_PERCENT = 30;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        tally.evidence().contactMixtures().stream()
+                .filter(c -> c.waterMisciblePercent() > NOTE_PERCENT)
+                .findFirst()
+                .ifPresent(contact -> judge(findings, contact));
+        return findings.list();
+    }
+
+    private static void judge(FindingList findings, ContactMixture contact) {
+        findings.add(
+                CODE,
+                contact.waterMisciblePercent() > CHECK_PERCENT ? Severity.CHECK : Severity.NOTE,
+                contact.step().row().at("From"),
+                FindingList.say(
+                        "step %s: about %.0f %% v/v of the organic solvent is %s, which mixes with water (estimate)",
+                        contact.step().number(), contact.waterMisciblePercent(), contact.waterMiscible()),
+                "10 % at most",
+                FindingList.PRACTICE,
+                "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting.");
+    }
+}

@@ -1,0 +1,74 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BinaryOperator;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Limit;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.Contact;
+
+/** A funnel filled above its limit: a stop for a planned run above the stop limit, a check below that; a note once it has been done. */
+public final class FunnelTooFull implements RunRule {
+    static final String CODE = "funnel-overfull";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        Map<Step, Contact> fullest = new LinkedHashMap<>();
+        for (Contact contact : tally.contacts()) {
+            fullest.merge(
+                    contact.step(), contact, BinaryOperator.maxBy(Comparator.comparingDouble(Contact::fillPercent)));
+        }
+        double stopPercent = book.limits().value(Limit.FUNNEL_FILL_STOP);
+        boolean planned = tally.run().status() == Run.Status.PLANNED;
+        for (Contact contact : fullest.values()) {
+            if (contact.fillPercent() > contact.fillLimitPercent()) {
+                Severity severity =
+                        !planned ? Severity.NOTE : contact.fillPercent() > stopPercent ? Severity.STOP : Severity.CHECK;
+                findings.add(
+                        CODE,
+                        severity,
+                        contact.step().row().at("Funnel"),
+                        seen(contact),
+                        FindingList.say(
+                                "%.0f %% at most (%.0f mL)",
+                                contact.fillLimitPercent(),
+                                contact.fillLimitPercent() / 100 * contact.funnelMillilitres()),
+                        book.limits().isSetByBook(Limit.FUNNEL_FILL)
+                                ? "limit 'Funnel fill' of the book"
+                                : FindingList.PRACTICE,
+                        FindingList.say(
+                                "Use %d loads, or a funnel of %.0f mL at least.",
+                                contact.loadsNeeded(),
+                                Math.ceil(contact.volumeMillilitres() / contact.fillLimitPercent() * 100)));
+            }
+        }
+        return findings.list();
+    }
+
+    private static String seen(Contact contact) {
+        return FindingList.say(
+                "step %s (%s): %.0f mL in %s a funnel of %.0f mL%s is %.0f %%",
+                contact.step().number(),
+                contact.step().material(),
+                contact.volumeMillilitres(),
+                contact.loads() == 1 ? "one load in" : contact.loads() + " loads in",
+                contact.funnelMillilitres(),
+                contact.funnelRecorded() ? "" : " (assumed)",
+                contact.fillPercent());
+    }
+}

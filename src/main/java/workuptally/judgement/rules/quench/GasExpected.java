@@ -1,0 +1,75 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.StepReaction;
+
+/** Gas at a wash or quench that is more than 0.2 L in a load, or more than the headspace of the funnel. */
+public final class GasExpected implements RunRule {
+    static final String CODE = "gas-expected";
+
+    /** Gas in one load that is worth a word, L (common practice). */
+    private static final double LITRES = 0.2;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (StepReaction reaction : tally.evidence().reactions()) {
+            double perLoad = reaction.expectedLitres() / reaction.loads();
+            OptionalDouble headspace = headspaceLitres(tally, reaction);
+            boolean overHeadspace = headspace.isPresent() && perLoad > headspace.getAsDouble();
+            if (reaction.gas().isEmpty() || (perLoad <= LITRES && !overHeadspace)) {
+                continue;
+            }
+            String space = headspace.isPresent()
+                    ? FindingList.say("; the headspace of a load is about %.2f L", headspace.getAsDouble())
+                    : "";
+            String loads = reaction.loads() > 1
+                    ? FindingList.say(", %.2g L in each of %d loads", perLoad, reaction.loads())
+                    : "";
+            findings.add(
+                    CODE,
+                    Severity.NOTE,
+                    reaction.step().row().at("Operation"),
+                    FindingList.say(
+                            "step %s (%s): about %.0f mmol %s, %.2f L%s (%s); %.2f L in the worst case%s",
+                            reaction.step().number(),
+                            reaction.step().material(),
+                            reaction.expectedMillimoles(),
+                            reaction.gas().equals("CO2") ? "CO₂" : "H₂",
+                            reaction.expectedLitres(),
+                            loads,
+                            reaction.because(),
+                            reaction.worstLitres(),
+                            space),
+                    FindingList.say("%.1f L in a load, and less than the headspace, to go unmentioned", LITRES),
+                    FindingList.PRACTICE,
+                    "Add in portions to the open vessel, let the gas off before stoppering, and vent often; follow the safety data"
+                            + " sheet and the local rules.");
+        }
+        return findings.list();
+    }
+
+    private static OptionalDouble headspaceLitres(RunTally tally, StepReaction reaction) {
+        return tally.contacts().stream()
+                .filter(c -> c.step() == reaction.step())
+                .mapToDouble(GasExpected::headspaceLitres)
+                .min();
+    }
+
+    private static double headspaceLitres(Contact contact) {
+        return Math.max(0, contact.funnelMillilitres() - contact.volumeMillilitres() / contact.loads()) / 1000;
+    }
+}

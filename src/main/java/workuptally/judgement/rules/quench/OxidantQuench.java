@@ -1,0 +1,104 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.material.Material;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.reference.Oxidant;
+import workuptally.reference.Wash;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+
+/** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough, a note with the figures otherwise. */
+public final class OxidantQuench implements RunRule {
+    static final String SHORT = "reductant-short";
+    static final String COVERED = "oxidant-quench";
+
+    private static final String THIOSULFATE = "thiosulfate";
+    private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
+
+    private final Substances substances;
+
+    public OxidantQuench(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(SHORT, COVERED);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (ChargeAmount amount : tally.amounts()) {
+            Optional<Oxidant> oxidant = substances
+                    .material(amount.charge().material(), amount.charge().formula())
+                    .oxidant();
+            double thiosulfate = thiosulfateMillimoles(tally);
+            if (oxidant.isEmpty() || amount.amountMillimoles().isEmpty() || thiosulfate == 0) {
+                continue;
+            }
+            double charged = amount.amountMillimoles().get().value();
+            double used = Math.min(charged, usedMillimoles(tally, amount));
+            double needed = used * oxidant.get().reductantForUsed()
+                    + (charged - used) * oxidant.get().reductantForLeftOver();
+            substances.use(List.of(oxidant.get()));
+            boolean enough = thiosulfate >= needed;
+            findings.add(
+                    enough ? COVERED : SHORT,
+                    enough ? Severity.NOTE : Severity.STOP,
+                    amount.charge().row().at("Material"),
+                    FindingList.say(
+                            "thiosulfate %.1f mmol for about %.1f mmol that %s takes up (%.2g for each used, %.2g for each left over): ratio"
+                                    + " %.2f",
+                            thiosulfate,
+                            needed,
+                            amount.charge().material(),
+                            oxidant.get().reductantForUsed(),
+                            oxidant.get().reductantForLeftOver(),
+                            thiosulfate / needed),
+                    "at least 1.0, and a negative test",
+                    "stoichiometry; " + FindingList.PRACTICE,
+                    enough
+                            ? "Record the test for left-over oxidant before anything is concentrated."
+                            : "Do not concentrate: add reductant and test for left-over oxidant; follow the safety data sheet and the"
+                                    + " local rules.");
+        }
+        return findings.list();
+    }
+
+    private static double usedMillimoles(RunTally tally, ChargeAmount amount) {
+        double coefficient =
+                amount.charge().coefficient().entered().map(Entered::value).orElse(1.0);
+        return tally.theory().map(t -> t.extentMillimoles().value()).orElse(0.0) * coefficient;
+    }
+
+    private double thiosulfateMillimoles(RunTally tally) {
+        double millimoles = 0;
+        for (Step step : tally.run().steps()) {
+            Material material = substances.material(step.material());
+            Optional<Wash> wash = material.wash().filter(w -> material.is(THIOSULFATE));
+            boolean counts =
+                    step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
+            if (wash.isPresent() && counts) {
+                double molarity = step.molarityMolesPerLitre()
+                        .entered()
+                        .map(Entered::value)
+                        .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
+                millimoles += molarity
+                        * step.portionCount()
+                        * step.volumeMillilitres().entered().map(Entered::value).orElse(0.0);
+            }
+        }
+        return millimoles;
+    }
+}

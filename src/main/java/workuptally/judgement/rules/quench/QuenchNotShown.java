@@ -1,0 +1,95 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * An oxidant or hydride without a negative quench test: a positive test stops, a missing one holds what has not been evaporated yet, and a
+ * plan is reminded.
+ */
+public final class QuenchNotShown implements RunRule {
+    static final String POSITIVE = "quench-test-positive";
+    static final String MISSING = "quench-not-shown";
+
+    private static final Set<String> REACTIVE =
+            Set.of("oxidiser", "peroxide", "hypochlorite", "hydride", "halogen", "alkali-metal");
+
+    private final Substances substances;
+
+    public QuenchNotShown(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(POSITIVE, MISSING);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        List<Charge> reactive =
+                tally.run().charges().stream().filter(this::isReactive).toList();
+        if (reactive.isEmpty()) {
+            return findings.list();
+        }
+        String names = reactive.stream().map(Charge::material).collect(Collectors.joining(", "));
+        Optional<Step> last = tally.run().orderedSteps().stream()
+                .filter(s -> s.quenchTest()
+                        .filter(q -> q != Step.QuenchTest.NOT_DONE)
+                        .isPresent())
+                .reduce((a, b) -> b);
+        boolean positive = last.flatMap(Step::quenchTest)
+                .filter(q -> q == Step.QuenchTest.POSITIVE)
+                .isPresent();
+        if (positive) {
+            findings.add(
+                    POSITIVE,
+                    Severity.STOP,
+                    last.get().row().at("Quench test"),
+                    "the last quench test, in step " + last.get().number() + ", is positive; charged was " + names,
+                    "a negative test before anything is concentrated or put into a closed bottle",
+                    FindingList.PRACTICE,
+                    "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile.");
+        } else if (last.isEmpty()) {
+            boolean planned = tally.run().status() == Run.Status.PLANNED;
+            findings.add(
+                    MISSING,
+                    planned ? Severity.NOTE : Severity.HOLD,
+                    place(tally, reactive.get(0)),
+                    "no quench test is recorded; charged was " + names,
+                    "a negative test (peroxide strip, starch iodide, no more gas) before evaporation",
+                    FindingList.PRACTICE,
+                    planned
+                            ? "Plan quench and test, and have the strips at hand."
+                            : "Test what is left (peroxide strip, starch iodide, gas) and enter the result.");
+        }
+        return findings.list();
+    }
+
+    private boolean isReactive(Charge charge) {
+        return substances.material(charge.material(), charge.formula()).classes().stream()
+                .anyMatch(REACTIVE::contains);
+    }
+
+    private static workuptally.model.Place place(RunTally tally, Charge charge) {
+        return tally.run().orderedSteps().stream()
+                .filter(s ->
+                        s.operation().filter(o -> o == Step.Operation.QUENCH).isPresent())
+                .findFirst()
+                .map(s -> s.row().at("Quench test"))
+                .orElse(charge.row().at("Material"));
+    }
+}

@@ -1,0 +1,134 @@
+package workuptally.judgement.rules.series;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.FindingList;
+import workuptally.model.Assay;
+import workuptally.model.Book;
+import workuptally.model.Field;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Finding;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Place;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+
+/** Gross and tare both equal to those of another row, or assay and net mass both equal, to the last digit. */
+public final class CopiedData implements BookRule {
+    static final String WEIGHING = "copied-weighing";
+    static final String ASSAY = "copied-assay";
+
+    @Override
+    public List<String> codes() {
+        return List.of(WEIGHING, ASSAY);
+    }
+
+    @Override
+    public List<Finding> judge(Book book, List<RunTally> tallies) {
+        List<Finding> findings = new ArrayList<>();
+        Map<String, Row> weighings = new LinkedHashMap<>();
+        Map<String, Row> assays = new LinkedHashMap<>();
+        for (Row row : rows(book)) {
+            if (row.weighing().isPresent()) {
+                compare(
+                        findings,
+                        weighings,
+                        row.weighing().get(),
+                        row,
+                        WEIGHING,
+                        "gross and tare of " + row.name() + " equal those of ");
+            }
+            if (row.weighing().isPresent() && row.assay().isPresent()) {
+                compare(
+                        findings,
+                        assays,
+                        row.net().orElse(row.weighing().get()) + "|"
+                                + row.assay().get(),
+                        row,
+                        ASSAY,
+                        "net mass and assay of " + row.name() + " equal those of ");
+            }
+        }
+        return List.copyOf(findings);
+    }
+
+    private static void compare(
+            List<Finding> findings, Map<String, Row> seen, String key, Row row, String code, String words) {
+        Row first = seen.putIfAbsent(key, row);
+        if (first != null) {
+            findings.add(new Finding(
+                    code,
+                    Severity.CHECK,
+                    row.run(),
+                    row.place(),
+                    words + first.name() + " of run " + first.run() + " to the last digit",
+                    "numbers of its own for each weighing",
+                    FindingList.PRACTICE,
+                    "Compare with the balance printout; correct the copied row."));
+        }
+    }
+
+    private record Row(
+            String run,
+            String name,
+            Optional<String> weighing,
+            Optional<String> net,
+            Optional<String> assay,
+            Place place) {}
+
+    private static List<Row> rows(Book book) {
+        List<Row> rows = new ArrayList<>();
+        for (Run run : book.runs()) {
+            for (Layer layer : run.layers()) {
+                rows.add(new Row(
+                        run.id(),
+                        "layer " + layer.label(),
+                        weighing(layer.grossGrams(), layer.tareGrams()),
+                        net(layer.grossGrams(), layer.tareGrams()),
+                        assay(run, layer.label()),
+                        layer.row().at("Gross")));
+            }
+            for (Lot lot : run.lots()) {
+                rows.add(new Row(
+                        run.id(),
+                        "lot " + lot.label(),
+                        weighing(lot.grossGrams(), lot.tareGrams()),
+                        net(lot.grossGrams(), lot.tareGrams()),
+                        lot.assayPercent().entered().map(e -> lot.product() + " " + e.asTyped()),
+                        lot.row().at("Gross")));
+            }
+        }
+        return rows;
+    }
+
+    private static Optional<String> weighing(Field gross, Field tare) {
+        return gross.entered().flatMap(g -> tare.entered().map(t -> g.asTyped() + "|" + t.asTyped()));
+    }
+
+    private static Optional<String> net(Field gross, Field tare) {
+        return gross.entered().flatMap(g -> tare.entered().map(t -> FindingList.say("%.4f", g.value() - t.value())));
+    }
+
+    /** The first number assayed in a layer; a non-detect is no sign, since many layers share a limit. */
+    private static Optional<String> assay(Run run, String label) {
+        return run.assays().stream()
+                .filter(a -> a.sample().equals(label))
+                .flatMap(a -> a
+                        .result()
+                        .entered()
+                        .filter(r -> r.qualifier() == Qualifier.EXACT)
+                        .map(r -> a.substance() + " " + r.asTyped() + unit(a))
+                        .stream())
+                .findFirst();
+    }
+
+    private static String unit(Assay assay) {
+        return assay.unit().map(Assay.Unit::word).orElse("");
+    }
+}

@@ -1,0 +1,61 @@
+package workuptally.judgement.rules.series;
+
+import java.util.ArrayList;
+import java.util.List;
+import workuptally.judgement.rules.BookRule;
+import workuptally.judgement.rules.FindingList;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.series.SeriesAccount;
+import workuptally.tally.series.SeriesTally;
+import workuptally.tally.series.SeriesTally.Result;
+
+/** A repeated preparation whose new yield signals on the chart of its earlier results; judged against them, not added to them. */
+public final class SeriesOutOfControl implements BookRule {
+    static final String CODE = "series-out-of-control";
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(Book book, List<RunTally> tallies) {
+        List<Finding> findings = new ArrayList<>();
+        for (SeriesTally series : new SeriesAccount(book, tallies).list()) {
+            series.chart()
+                    .ifPresent(chart -> series.results().stream()
+                            .filter(r -> !r.signals().isEmpty())
+                            .forEach(r -> findings.add(finding(series, chart, r, run(r.run(), tallies)))));
+        }
+        return List.copyOf(findings);
+    }
+
+    private static RunTally run(String id, List<RunTally> tallies) {
+        return tallies.stream().filter(t -> t.run().id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static Finding finding(SeriesTally series, SeriesTally.Chart chart, Result result, RunTally run) {
+        return new Finding(
+                CODE,
+                Severity.CHECK,
+                result.run(),
+                run.run().row().at("Series"),
+                FindingList.say(
+                        "%s %.1f %% in series %s: %s",
+                        result.product(),
+                        result.yieldPercent(),
+                        run.run().series(),
+                        String.join("; ", result.signals())),
+                FindingList.say(
+                        "%.1f to %.1f %% (mean %.1f %% of %d earlier results)",
+                        chart.lowerLimitPercent(),
+                        chart.upperLimitPercent(),
+                        chart.centrePercent(),
+                        series.history().size()),
+                "individuals and moving-range chart, x̄ ± 2.66·MR̄",
+                "Look for what was different this time; a result above the limits is as suspicious as one below.");
+    }
+}

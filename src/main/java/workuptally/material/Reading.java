@@ -1,0 +1,452 @@
+package workuptally.material;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import workuptally.chemistry.Formula;
+import workuptally.material.PartMaker.Around;
+import workuptally.material.Strength.Kind;
+import workuptally.reference.NameWord;
+import workuptally.reference.Reference;
+import workuptally.reference.Solvent.Miscibility;
+import workuptally.reference.Wash;
+
+/** Reads one written name into its parts. */
+final class Reading {
+    private static final int DEEPEST = 3;
+    private static final String IN = " in ";
+    /** Per cent of a solvent that mixes with water from which the rest is its grade, not added water (common practice). */
+    private static final double LEAST_PURE_PERCENT = 98;
+
+    private static final Pattern JOINTS_OF_A_RATIO = Pattern.compile("\\s+-\\s+|\\s*[\u2013\u2014]\\s*|-");
+    private static final List<Pattern> JOINTS =
+            List.of(Pattern.compile("\\s*[/:+&]\\s*|\\s+and\\s+|\\s+und\\s+"), JOINTS_OF_A_RATIO);
+
+    private final Reference reference;
+    private final SubstanceIndex index;
+    private final NameWords words;
+    private final PartMaker maker;
+    private final Adducts adducts;
+
+    Reading(Reference reference, SubstanceIndex index) {
+        this.reference = reference;
+        this.index = index;
+        this.words = new NameWords(reference.nameWords());
+        this.maker = new PartMaker(reference);
+        this.adducts = new Adducts(reference.nameWords().stream()
+                .filter(word -> word.meaning() == NameWord.Meaning.SALT)
+                .flatMap(word -> word.value().flatMap(SubstanceIndex::formula).stream())
+                .distinct()
+                .toList());
+    }
+
+    /** A text of which nothing is understood but its words. */
+    Parsed unlisted(String text, Optional<Formula> given) {
+        return new Parsed(List.of(maker.unlisted(text, given, List.of(), Around.NOTHING)), Optional.empty(), false);
+    }
+
+    /** The parts of a text, as far as they are understood; empty where not even one of them is. */
+    Optional<Parsed> read(String text, Optional<Formula> given) {
+        return read(text, given, 0);
+    }
+
+    /** One of several materials in a row, each with its share by mass. */
+    Optional<Parsed> readShare(String text) {
+        Optional<Figure> share = Figure.trailing(text).filter(f -> f.from() > 0);
+        String name = share.map(f -> text.substring(0, f.from()).strip()).orElse(Amounts.without(text));
+        Optional<Parsed> parsed = read(name, Optional.empty(), 1);
+        if (share.isEmpty() || parsed.isEmpty() || parsed.get().parts().size() > 1) {
+            return parsed;
+        }
+        Part part = parsed.get().parts().get(0);
+        Around around = new Around(share.map(Figure::strength), part.form(), false, false);
+        return Optional.of(new Parsed(
+                List.of(part.substance()
+                        .map(s -> maker.listed(part.written(), s, around))
+                        .orElseGet(() -> maker.unlisted(part.written(), part.formula(), part.choices(), around))),
+                share.map(Figure::strength),
+                parsed.get().recovered()));
+    }
+
+    /**
+     * What a text says.
+     *
+     * @param parts its parts
+     * @param strength what it says about a solution, for the solvent behind "in"
+     * @param recovered true where it was used before
+     */
+    record Parsed(List<Part> parts, Optional<Strength> strength, boolean recovered) {
+        boolean isLiquid() {
+            return parts.stream()
+                    .allMatch(p -> p.substance()
+                            .filter(s -> s.solvent().isPresent() || s.liquid().isPresent())
+                            .isPresent());
+        }
+
+        boolean isListed() {
+            return parts.stream().allMatch(p -> p.state() == State.LISTED);
+        }
+    }
+
+    private Optional<Parsed> read(String text, Optional<Formula> given, int depth) {
+        Qualifiers q = new Qualifiers(text, words);
+        do {
+            Optional<List<Part>> parts = named(q, given, depth);
+            if (parts.isPresent()) {
+                return parsed(parts.get(), q);
+            }
+        } while (q.peel());
+        if (depth >= DEEPEST) {
+            return Optional.empty();
+        }
+        Optional<List<Part>> parts = carried(q, given, depth)
+                .or(() -> mixed(q, depth))
+                .or(() -> adduct(q, given, depth))
+                .or(() -> byFormula(q, given));
+        return parts.flatMap(found -> parsed(found, q));
+    }
+
+    private static Optional<Parsed> parsed(List<Part> parts, Qualifiers q) {
+        return Optional.of(new Parsed(parts, q.strength(), q.isRecovered()));
+    }
+
+    private Optional<List<Part>> named(Qualifiers q, Optional<Formula> given, int depth) {
+        Optional<Wash> named = depth == 0 ? ownName(q.rest()) : Optional.empty();
+        if (named.isPresent()) {
+            Optional<List<Part>> parts = ofWash(q, named.get());
+            if (parts.isPresent()) {
+                return parts;
+            }
+        }
+        SubstanceIndex.Answer answer = index.find(q.rest());
+        Optional<Substance> only = answer.only()
+                .or(() -> ofGiven(answer, given))
+                .or(() -> onSupport(q))
+                .or(() -> synonyms(q));
+        if (only.isPresent()) {
+            return Optional.of(of(q, only.get(), depth));
+        }
+        if (answer.isAmbiguous()) {
+            return Optional.of(List.of(maker.unlisted(q.rest(), given, answer.substances(), Around.of(q, false))));
+        }
+        return reference.solutions().named(q.rest()).flatMap(wash -> ofWash(q, wash));
+    }
+
+    /** A solution whose name is not that of its solute: brine, but not bicarbonate. */
+    private Optional<Wash> ownName(String name) {
+        return reference
+                .solutions()
+                .named(name)
+                .filter(wash -> wash.solute().isPresent())
+                .filter(wash -> index.find(name)
+                        .only()
+                        .filter(s -> s.solute().isEmpty()
+                                || !s.solute().get().name().equals(wash.solute().orElse("")))
+                        .isEmpty())
+                .filter(wash -> index.find(name).substances().isEmpty());
+    }
+
+    /** A catalyst whose support is written in other words than the tables use, {@code Pd on carbon}. */
+    private Optional<Substance> onSupport(Qualifiers q) {
+        Optional<Form> support = q.form().filter(f -> f.kind() == Form.Kind.SUPPORTED);
+        return support.flatMap(form -> words.spellingsOf(form.of()).stream()
+                .flatMap(spelling -> index.find(q.rest() + spelling).only().stream())
+                .findFirst());
+    }
+
+    /** A name with a second one behind it in brackets, {@code tetrahydrofuran (THF)}: what both can mean. */
+    private Optional<Substance> synonyms(Qualifiers q) {
+        int open = q.rest().lastIndexOf('(');
+        if (open <= 0 || !q.rest().endsWith(")")) {
+            return Optional.empty();
+        }
+        List<Substance> outside =
+                index.find(q.rest().substring(0, open).strip()).substances();
+        List<Substance> inside = index.find(
+                        q.rest().substring(open + 1, q.rest().length() - 1).strip())
+                .substances();
+        List<Substance> both = outside.stream().filter(inside::contains).toList();
+        return both.size() == 1 ? Optional.of(both.get(0)) : Optional.empty();
+    }
+
+    private static Optional<Substance> ofGiven(SubstanceIndex.Answer answer, Optional<Formula> given) {
+        List<Substance> fitting = given.isEmpty()
+                ? List.of()
+                : answer.substances().stream()
+                        .filter(s -> s.formula()
+                                .flatMap(SubstanceIndex::formula)
+                                .filter(f -> f.sameComposition(given.get()))
+                                .isPresent())
+                        .toList();
+        return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
+    }
+
+    /** A solution that has a name of its own: what is dissolved, at the strength of the row, in water. */
+    private Optional<List<Part>> ofWash(Qualifiers q, Wash wash) {
+        Optional<Substance> solute = wash.solute()
+                .or(() -> Optional.of(wash.formula()))
+                .flatMap(name -> index.find(name).only());
+        Optional<Substance> water = index.find("water").only();
+        boolean strengthWritten =
+                q.strength().filter(s -> s.value().isPresent()).isPresent();
+        if (solute.isEmpty() || water.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Wash> atStrength = strengthWritten
+                ? maker.solution(solute.get(), q.strength())
+                : q.strength().filter(s -> s.kind() == Kind.HALF_SATURATED).isPresent()
+                        ? reference.solutions().halved(wash)
+                        : Optional.of(wash);
+        return Optional.of(List.of(
+                maker.listed(q.rest(), solute.get(), Around.of(q, true), atStrength),
+                maker.listed("water", water.get(), Around.CARRIER)));
+    }
+
+    private List<Part> of(Qualifiers q, Substance substance, int depth) {
+        List<Part> carrier = q.carrier().map(text -> carrier(text, depth)).orElse(List.of());
+        boolean percent = q.strength()
+                .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
+                .isPresent();
+        if (carrier.isEmpty() && percent && !q.isAqueous() && substance.solute().isEmpty()) {
+            Optional<List<Part>> withWater = withWater(q, substance);
+            if (withWater.isPresent()) {
+                return withWater.get();
+            }
+            if (isGrade(q.strength())) {
+                return List.of(maker.listed(q.rest(), substance, new Around(Optional.empty(), q.form(), false, false)));
+            }
+        }
+        boolean water = carrier.isEmpty()
+                ? q.isAqueous() || isSolutionOfSolute(q, substance)
+                : carrier.size() == 1 && isWater(carrier.get(0));
+        if (water
+                && percent
+                && !q.isAqueous()
+                && maker.solution(substance, q.strength()).isEmpty()) {
+            // Beyond what dissolves: the assay of a solid, as of potassium hydroxide at 85 %.
+            water = false;
+        }
+        List<Part> parts = new ArrayList<>();
+        parts.add(maker.listed(q.rest(), withRowOfItsOwn(substance, carrier), Around.of(q, water)));
+        if (water && carrier.isEmpty() && !substance.isWater()) {
+            index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
+        }
+        parts.addAll(carrier);
+        return parts;
+    }
+
+    private Substance withRowOfItsOwn(Substance solute, List<Part> carrier) {
+        return carrier.size() == 1
+                ? index.solution(solute, carrier.get(0).substance().orElseThrow())
+                        .orElse(solute)
+                : solute;
+    }
+
+    private static boolean isGrade(Optional<Strength> strength) {
+        return strength.map(Strength::value).orElseThrow().orElse(0) >= Qualifiers.LEAST_GRADE_PERCENT;
+    }
+
+    private static boolean isWater(Part part) {
+        return part.substance().filter(Substance::isWater).isPresent();
+    }
+
+    /** A strength beside a solute of the washes is one in water, unless the form is a solid one. */
+    private static boolean isSolutionOfSolute(Qualifiers q, Substance substance) {
+        boolean solid = q.form()
+                .filter(f -> f.kind() == Form.Kind.SUPPORTED || f.kind() == Form.Kind.DISPERSION)
+                .isPresent();
+        return substance.solute().isPresent() && q.strength().isPresent() && !solid;
+    }
+
+    /** A solvent that mixes with water, at a strength by volume: the rest is water, unless it is its grade. */
+    private Optional<List<Part>> withWater(Qualifiers q, Substance substance) {
+        double value = q.strength().map(Strength::value).orElseThrow().orElse(0);
+        boolean miscible = substance
+                .solvent()
+                .filter(s -> !substance.isWater() && s.waterMixing().miscible() == Miscibility.YES)
+                .isPresent();
+        Optional<Substance> water = index.find("water").only();
+        if (!miscible || value <= 0 || value >= LEAST_PURE_PERCENT || water.isEmpty()) {
+            return Optional.empty();
+        }
+        Part first = maker.listed(q.rest(), substance, Around.NOTHING);
+        Part rest = maker.listed("water", water.get(), Around.NOTHING);
+        return Optional.of(
+                List.of(PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
+    }
+
+    private List<Part> carrier(String text, int depth) {
+        return depth >= DEEPEST
+                ? List.of()
+                : read(text, Optional.empty(), depth + 1)
+                        .filter(Parsed::isLiquid)
+                        .map(parsed -> asCarrier(parsed.parts()))
+                        .orElse(List.of());
+    }
+
+    private List<Part> asCarrier(List<Part> parts) {
+        return parts.stream()
+                .map(p -> maker.listed(p.written(), p.substance().orElseThrow(), Around.CARRIER))
+                .toList();
+    }
+
+    /** What stands before the last "in" is dissolved in what stands behind it. */
+    private Optional<List<Part>> carried(Qualifiers q, Optional<Formula> given, int depth) {
+        int in = q.rest().lastIndexOf(IN);
+        if (in <= 0) {
+            return Optional.empty();
+        }
+        Optional<Parsed> right = read(q.rest().substring(in + IN.length()), Optional.empty(), depth + 1)
+                .filter(Parsed::isLiquid);
+        if (right.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = q.rest().substring(0, in).strip();
+        Optional<Parsed> left = read(name, given, depth + 1);
+        Optional<Strength> strength = q.strength()
+                .or(() -> left.flatMap(Parsed::strength))
+                .or(() -> right.get().strength());
+        return dissolved(name, left, right.get(), given, new Around(strength, q.form(), false, false));
+    }
+
+    private Optional<List<Part>> dissolved(
+            String name, Optional<Parsed> left, Parsed right, Optional<Formula> given, Around around) {
+        List<Part> carrier = asCarrier(right.parts());
+        if (left.isEmpty() || left.get().parts().get(0).substance().isEmpty()) {
+            List<Part> parts = new ArrayList<>();
+            parts.add(maker.unlisted(
+                    left.map(l -> l.parts().get(0).written()).orElse(name),
+                    given,
+                    left.map(l -> l.parts().get(0).choices()).orElse(List.of()),
+                    around));
+            parts.addAll(carrier);
+            return Optional.of(parts);
+        }
+        Part solute = left.get().parts().get(0);
+        Substance substance = solute.substance().orElseThrow();
+        boolean percent = around.strength()
+                .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
+                .filter(s -> s.value().isPresent())
+                .isPresent();
+        if (percent && substance.solvent().isPresent() && carrier.size() == 1) {
+            double share = around.strength().orElseThrow().value().getAsDouble() / 100;
+            if (share > 0 && share < 1) {
+                return Optional.of(List.of(
+                        PartMaker.inMixture(maker.listed(solute.written(), substance, Around.NOTHING), share),
+                        PartMaker.inMixture(
+                                maker.listed(
+                                        carrier.get(0).written(),
+                                        carrier.get(0).substance().orElseThrow(),
+                                        Around.NOTHING),
+                                1 - share)));
+            }
+        }
+        boolean water = carrier.size() == 1 && isWater(carrier.get(0));
+        List<Part> parts = new ArrayList<>();
+        parts.add(maker.listed(
+                solute.written(),
+                withRowOfItsOwn(substance, carrier),
+                new Around(around.strength(), around.form().or(solute::form), water, false)));
+        parts.addAll(carrier);
+        return Optional.of(parts);
+    }
+
+    /** Several materials: a mixture of solvents with its ratio, a solute and its solvent, or things put together. */
+    private Optional<List<Part>> mixed(Qualifiers q, int depth) {
+        for (Pattern joint : JOINTS) {
+            if (joint != JOINTS_OF_A_RATIO || !q.ratio().isEmpty()) {
+                List<Parsed> pieces = pieces(joint.split(q.rest()), depth);
+                if (pieces.size() > 1 && (q.ratio().isEmpty() || q.ratio().size() == pieces.size())) {
+                    return Optional.of(mixture(q, pieces));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Parsed> pieces(String[] texts, int depth) {
+        List<Parsed> pieces = new ArrayList<>();
+        for (String text : texts) {
+            Optional<Parsed> piece = text.isBlank()
+                    ? Optional.empty()
+                    : read(text.strip(), Optional.empty(), depth + 1).filter(Parsed::isListed);
+            if (piece.isEmpty()) {
+                return List.of();
+            }
+            pieces.add(piece.get());
+        }
+        return pieces;
+    }
+
+    private List<Part> mixture(Qualifiers q, List<Parsed> pieces) {
+        boolean two = pieces.size() == 2;
+        boolean intoSolvent = two && pieces.get(1).isLiquid() && q.ratio().isEmpty();
+        if (intoSolvent && (!pieces.get(0).isLiquid() || q.strength().isPresent())) {
+            return dissolved(
+                            pieces.get(0).parts().get(0).written(),
+                            Optional.of(pieces.get(0)),
+                            pieces.get(1),
+                            Optional.empty(),
+                            new Around(q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
+                    .orElseThrow();
+        }
+        double sum = q.ratio().stream().mapToDouble(Double::doubleValue).sum();
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            List<Part> piece = pieces.get(i).parts();
+            if (sum > 0 && piece.size() == 1) {
+                parts.add(PartMaker.inMixture(piece.get(0), q.ratio().get(i) / sum));
+            } else {
+                parts.addAll(piece);
+            }
+        }
+        return parts;
+    }
+
+    /** A hydrate or salt written with a dot, {@code CuSO4.5H2O}. */
+    private Optional<List<Part>> adduct(Qualifiers q, Optional<Formula> given, int depth) {
+        int dot = q.rest().lastIndexOf('.');
+        if (dot <= 0 || dot == q.rest().length() - 1) {
+            return Optional.empty();
+        }
+        Optional<Form> form = adducts.form(q.rest().substring(dot + 1));
+        Optional<Substance> core = form.flatMap(f -> read(q.rest().substring(0, dot), Optional.empty(), depth + 1))
+                .map(parsed -> parsed.parts().get(0))
+                .flatMap(Part::substance);
+        if (core.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean water = q.isAqueous() || isSolutionOfSolute(q, core.get());
+        List<Part> parts = new ArrayList<>();
+        parts.add(maker.listed(q.rest(), core.get(), new Around(q.strength(), form, water, false)));
+        if (water) {
+            index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
+        }
+        return Optional.of(parts);
+    }
+
+    /** A name that is a formula of its own, or a formula given beside it. */
+    private Optional<List<Part>> byFormula(Qualifiers q, Optional<Formula> given) {
+        Optional<Formula> own =
+                Adducts.looksLikeFormula(q.rest()) ? SubstanceIndex.formula(q.rest()) : Optional.empty();
+        Optional<Formula> formula = given.or(() -> own);
+        List<Substance> same =
+                formula.map(f -> List.copyOf(index.ofComposition(f))).orElse(List.of());
+        if (same.size() == 1) {
+            return Optional.of(of(q, same.get(0), DEEPEST));
+        }
+        boolean solution =
+                q.isAqueous() || q.strength().isPresent() || q.carrier().isPresent();
+        if (formula.isEmpty() && !solution) {
+            return Optional.empty();
+        }
+        List<Part> parts = new ArrayList<>();
+        parts.add(maker.unlisted(q.rest(), formula, same, Around.of(q, q.isAqueous())));
+        parts.addAll(q.carrier().map(text -> carrier(text, 0)).orElse(List.of()));
+        if (parts.size() == 1 && q.isAqueous()) {
+            index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
+        }
+        return Optional.of(parts);
+    }
+}

@@ -1,0 +1,57 @@
+package workuptally.material;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import workuptally.reference.Cited;
+import workuptally.reference.DryingAgent;
+import workuptally.reference.Hazard;
+import workuptally.reference.Liquid;
+import workuptally.reference.MaterialRow;
+import workuptally.reference.Oxidant;
+import workuptally.reference.Solute;
+import workuptally.reference.Solvent;
+
+/**
+ * One listed substance: the rows of all tables that are about it.
+ *
+ * @param name what is printed
+ * @param formula formula, where a row gives one
+ * @param row what it is and does
+ * @param hazard its hazards
+ * @param solvent its properties as a solvent
+ * @param liquid its properties as a liquid reagent
+ * @param solute what it does in water
+ * @param oxidant what quenches it
+ * @param dryingAgent its properties as a drying agent
+ */
+public record Substance(
+        String name,
+        Optional<String> formula,
+        Optional<MaterialRow> row,
+        Optional<Hazard> hazard,
+        Optional<Solvent> solvent,
+        Optional<Liquid> liquid,
+        Optional<Solute> solute,
+        Optional<Oxidant> oxidant,
+        Optional<DryingAgent> dryingAgent) {
+    private static final String WATER = "water";
+
+    /** True for water. */
+    public boolean isWater() {
+        return solvent.filter(s -> s.key().equals(WATER)).isPresent();
+    }
+
+    /** The same with the hazards of another one. */
+    Substance withHazard(Optional<Hazard> other) {
+        return new Substance(name, formula, row, other, solvent, liquid, solute, oxidant, dryingAgent);
+    }
+
+    /** All rows about it. */
+    public List<Cited> rows() {
+        return Stream.of(row, hazard, solvent, liquid, solute, oxidant, dryingAgent)
+                .flatMap(Optional::stream)
+                .map(Cited.class::cast)
+                .toList();
+    }
+}

@@ -1,0 +1,228 @@
+package workuptally.tally.amounts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Assay;
+import workuptally.model.Assay.Unit;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+
+/**
+ * What layers and lots hold by their assays.
+ *
+ * <p>A non-detect at the limit L counts in a balance as L/2 with u = L/(2√3) (a rectangular distribution between 0 and L) and as L
+ * where a bound is asked for: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
+ * normal quantile). Assays that share a calibration share its uncertainty.
+ */
+public final class Contents {
+    /** One-sided 95 % quantile of the normal distribution. */
+    public static final double ONE_SIDED_95 = 1.645;
+
+    private final Run run;
+    private final Readings readings;
+    private final Limits limits;
+    private final Calibrations calibrations;
+    private final MolarMasses molarMasses;
+    private final Omissions omissions;
+
+    public Contents(
+            Run run,
+            Readings readings,
+            Limits limits,
+            Calibrations calibrations,
+            MolarMasses molarMasses,
+            Omissions omissions) {
+        this.run = run;
+        this.readings = readings;
+        this.limits = limits;
+        this.calibrations = calibrations;
+        this.molarMasses = molarMasses;
+        this.omissions = omissions;
+    }
+
+    /**
+     * Contents of a sample by its assays, one per row; mole ratios need {@code productMillimoles}.
+     *
+     * @param label label of the layer or lot
+     * @param massGrams its mass, if known
+     * @param volumeMillilitres its volume, if known
+     * @param productMillimoles product it holds, for mole ratios
+     */
+    public List<Content> of(
+            String label,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            Optional<MeasuredValue> productMillimoles) {
+        List<Content> contents = new ArrayList<>();
+        for (Assay assay : run.assays()) {
+            if (assay.sample().equals(label)) {
+                of(assay, massGrams, volumeMillilitres, productMillimoles).ifPresent(contents::add);
+            }
+        }
+        return contents;
+    }
+
+    private Optional<Content> of(
+            Assay assay,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            Optional<MeasuredValue> productMillimoles) {
+        String what = assay.substance() + " in " + assay.sample();
+        boolean byResidue = residueStrength(assay).isPresent();
+        if (assay.unit().isEmpty() && !byResidue) {
+            omissions.add(what, "the unit of the assay is missing or cannot be read", "Unit in Assays");
+            return Optional.empty();
+        }
+        Unit unit = byResidue ? Unit.MILLIGRAMS_PER_MILLILITRE : assay.unit().orElseThrow();
+        if (unit == Unit.AREA_PERCENT) {
+            omissions.add(what, "area % is not an assay", "a calibrated result in Assays");
+            return Optional.empty();
+        }
+        Optional<Entered> result = result(assay);
+        if (result.isEmpty()) {
+            omissions.add(what, "the result is missing or cannot be read", "Result in Assays");
+            return Optional.empty();
+        }
+        OptionalDouble limit = nonDetectLimit(assay, result.get());
+        if (isNonDetect(result.get()) && limit.isEmpty()) {
+            omissions.add(
+                    what,
+                    "not detected, but no detection limit is set for the method",
+                    "Detection limit " + assay.method().map(Assay.Method::word).orElse("")
+                            + " in Limits, or '<limit' as Result");
+            return Optional.empty();
+        }
+        Optional<MeasuredValue> carrier = carrier(unit, massGrams, volumeMillilitres, productMillimoles, assay);
+        if (carrier.isEmpty()) {
+            omissions.add(what, carrierMissing(unit), "the layer's weighing or volume, or the molar mass");
+            return Optional.empty();
+        }
+        MeasuredValue number = limit.isPresent()
+                ? halfLimit(assay, limit.getAsDouble())
+                : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
+        MeasuredValue mass = carrier.get().times(number);
+        double bound = limit.isPresent()
+                ? carrier.get().value() * limit.getAsDouble()
+                : mass.value() + ONE_SIDED_95 * mass.standardUncertainty();
+        OptionalDouble molarMass = molarMasses.of(assay.substance());
+        return Optional.of(new Content(
+                assay.substance(),
+                limit.isPresent() ? Content.Kind.BOUND : Content.Kind.MEASURED,
+                Optional.of(mass),
+                molarMass.isPresent() ? Optional.of(mass.over(molarMass.getAsDouble() / 1000)) : Optional.empty(),
+                OptionalDouble.of(Math.max(bound, 0)),
+                OptionalDouble.empty(),
+                evidence(assay, result.get(), limit)));
+    }
+
+    private static Optional<Entered> result(Assay assay) {
+        return residueStrength(assay).or(() -> assay.result().entered());
+    }
+
+    /** Dry residue by its weighing where no result was entered: mg of residue per mL of aliquot, whatever unit stands beside. */
+    private static Optional<Entered> residueStrength(Assay assay) {
+        Optional<Entered> residue = assay.residueMilligrams().entered();
+        Optional<Entered> aliquot = assay.aliquotMillilitres().entered().filter(a -> a.value() > 0);
+        boolean byResidue =
+                assay.method().filter(m -> m == Assay.Method.DRY_RESIDUE).isPresent();
+        if (!assay.result().isBlank() || !byResidue || residue.isEmpty() || aliquot.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean about =
+                residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
+        return Optional.of(new Entered(
+                new Field.Figure(
+                        residue.get().value() / aliquot.get().value(),
+                        about ? Qualifier.ABOUT : residue.get().qualifier(),
+                        residue.get().decimals(),
+                        residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL"),
+                residue.get().row(),
+                residue.get().heading()));
+    }
+
+    private static boolean isNonDetect(Entered result) {
+        return result.qualifier() == Qualifier.BELOW || result.qualifier() == Qualifier.NOT_DETECTED;
+    }
+
+    private OptionalDouble nonDetectLimit(Assay assay, Entered result) {
+        if (result.qualifier() == Qualifier.BELOW) {
+            return OptionalDouble.of(result.value());
+        }
+        if (result.qualifier() != Qualifier.NOT_DETECTED
+                || assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return switch (assay.method().orElse(Assay.Method.OTHER)) {
+            case HPLC -> limits.optional(Limit.DETECTION_HPLC);
+            case GC -> limits.optional(Limit.DETECTION_GC);
+            case NMR, QNMR -> limits.optional(Limit.DETECTION_NMR);
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** What the result is multiplied with to give grams, per unit of the result. */
+    private Optional<MeasuredValue> carrier(
+            Unit unit,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            Optional<MeasuredValue> productMillimoles,
+            Assay assay) {
+        OptionalDouble molarMass = molarMasses.of(assay.substance());
+        return switch (unit) {
+            case MILLIGRAMS_PER_MILLILITRE -> volumeMillilitres.map(v -> v.times(0.001));
+            case MASS_PERCENT -> massGrams.map(m -> m.times(0.01));
+            case MOLES_PER_LITRE ->
+                molarMass.isPresent()
+                        ? volumeMillilitres.map(v -> v.times(molarMass.getAsDouble() / 1000))
+                        : Optional.empty();
+            case GRAMS -> Optional.of(readings.exact(1));
+            case MILLIMOLES ->
+                molarMass.isPresent() ? Optional.of(readings.exact(molarMass.getAsDouble() / 1000)) : Optional.empty();
+            case MOLE_RATIO_TO_PRODUCT ->
+                molarMass.isPresent()
+                        ? productMillimoles.map(n -> n.times(molarMass.getAsDouble() / 1000))
+                        : Optional.empty();
+            case AREA_PERCENT -> Optional.empty();
+        };
+    }
+
+    private static String carrierMissing(Unit unit) {
+        return switch (unit) {
+            case MILLIGRAMS_PER_MILLILITRE -> "the volume of the layer is not known";
+            case MASS_PERCENT -> "the mass of the sample is not known";
+            case MOLES_PER_LITRE -> "volume or molar mass is not known";
+            case MOLE_RATIO_TO_PRODUCT -> "the product in the sample or the molar mass is not known";
+            default -> "the molar mass is not known";
+        };
+    }
+
+    private MeasuredValue halfLimit(Assay assay, double limit) {
+        return readings.enter(
+                "half the limit of " + assay.substance() + " in " + assay.sample(),
+                assay.unit().map(Unit::word).orElse(""),
+                limit / 2,
+                limit / (2 * Math.sqrt(3)),
+                () -> assay.row().at("Result").inWords());
+    }
+
+    private static String evidence(Assay assay, Entered result, OptionalDouble limit) {
+        String method = assay.method().map(Assay.Method::word).orElse("assay");
+        String unit = assay.unit().map(Unit::word).orElse("");
+        if (residueStrength(assay).isPresent()) {
+            return method + " " + result.asTyped();
+        }
+        String number = result.qualifier() == Qualifier.NOT_DETECTED
+                ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
+                : result.asTyped();
+        return method + " " + number + (number.endsWith(unit) ? "" : " " + unit);
+    }
+}

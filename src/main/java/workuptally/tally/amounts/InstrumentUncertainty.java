@@ -1,0 +1,136 @@
+package workuptally.tally.amounts;
+
+import workuptally.model.Amount;
+import workuptally.model.Assay;
+import workuptally.model.Dimension;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Lot;
+
+/** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
+public final class InstrumentUncertainty {
+    /** A drop is 0.03 to 0.07 mL by dropper and liquid: a rectangle of that width has a standard deviation of a quarter; common practice. */
+    private static final double DROPS_FRACTION = 0.25;
+
+    /** Half the width of a rectangular distribution over its standard uncertainty (JCGM 100:2008, 4.3.7). */
+    private static final double RECTANGULAR = Math.sqrt(3);
+
+    private final Limits limits;
+
+    public InstrumentUncertainty(Limits limits) {
+        this.limits = limits;
+    }
+
+    /**
+     * One net mass.
+     *
+     * @param decimals the most decimals seen in its readings in g
+     * @return u in g
+     */
+    public double massGrams(int decimals) {
+        return limits.value(
+                switch (Math.min(decimals, 4)) {
+                    case 4 -> Limit.WEIGHING_4_DECIMALS;
+                    case 3 -> Limit.WEIGHING_3_DECIMALS;
+                    case 2 -> Limit.WEIGHING_2_DECIMALS;
+                    case 1 -> Limit.WEIGHING_1_DECIMAL;
+                    default -> Limit.WEIGHING_0_DECIMALS;
+                });
+    }
+
+    /** A single mass, wider where it was entered as {@code ca.}; u in g. */
+    public double massGrams(Entered mass) {
+        return widened(mass, massGrams(mass.decimals()));
+    }
+
+    /** A net mass by difference, by the most decimals seen in the pair; wider where one of them was entered as {@code ca.}; u in g. */
+    double netMassGrams(Entered gross, Entered tare) {
+        double weighing = massGrams(Math.max(gross.decimals(), tare.decimals()));
+        return Math.max(widened(gross, weighing), widened(tare, weighing));
+    }
+
+    /** Volume of a layer by cylinder: the larger of a fixed and a relative part; u in mL. */
+    public double layerVolumeMillilitres(Entered volume) {
+        double relative = limits.value(Limit.LAYER_VOLUME_RELATIVE) / 100 * volume.value();
+        return widened(volume, Math.max(limits.value(Limit.LAYER_VOLUME), relative));
+    }
+
+    /**
+     * Volume by syringe, pipette or burette: a relative part and half the last digit as a rectangular distribution, which is no wider than
+     * that of a number entered as {@code ca.}: a spreadsheet shows 2.00 as 2; u in mL.
+     */
+    public double deliveredVolumeMillilitres(Entered volume) {
+        double relative = limits.value(Limit.CHARGE_VOLUME_RELATIVE) / 100 * volume.value();
+        double lastDigit = 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3);
+        double reading =
+                Math.min(lastDigit, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(volume.value()));
+        return widened(volume, Math.hypot(relative, reading));
+    }
+
+    /** A charge as weighed, delivered or given in mmol; u in the unit of its dimension. */
+    double amount(Amount amount, Entered value) {
+        if (amount.dimension() == Dimension.MASS) {
+            return massGrams(value);
+        }
+        return deliveredVolumeMillilitres(value);
+    }
+
+    /** Relative standard uncertainty of an assay's result, as a fraction: as typed, else by its method; wider for {@code ca.}. */
+    public double assayFraction(Assay assay, Entered result) {
+        return widenedFraction(result, assayFraction(assay));
+    }
+
+    /** Relative standard uncertainty of a lot's assay in the Isolated table, as a fraction: as typed, else that of any other method. */
+    public double assayFraction(Lot lot, Entered assay) {
+        double percent = lot.relativeStandardUncertaintyPercent()
+                .entered()
+                .map(Entered::value)
+                .orElse(limits.value(Limit.ASSAY_OTHER));
+        return widenedFraction(assay, percent / 100);
+    }
+
+    private double widenedFraction(Entered number, double fraction) {
+        if (number.qualifier() == Qualifier.RANGE && number.value() > 0) {
+            return Math.hypot(fraction, number.halfWidth() / RECTANGULAR / number.value());
+        }
+        return number.qualifier() == Qualifier.ABOUT
+                ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
+                : fraction;
+    }
+
+    /** Relative standard uncertainty of an assay, as a fraction: as typed, else by its method. */
+    public double assayFraction(Assay assay) {
+        return assay.relativeStandardUncertaintyPercent()
+                        .entered()
+                        .map(Entered::value)
+                        .orElseGet(() -> limits.value(assay.method()
+                                .map(InstrumentUncertainty::limitOf)
+                                .orElse(Limit.ASSAY_OTHER)))
+                / 100;
+    }
+
+    private static Limit limitOf(Assay.Method method) {
+        return switch (method) {
+            case HPLC -> Limit.ASSAY_HPLC;
+            case GC -> Limit.ASSAY_GC;
+            case QNMR -> Limit.ASSAY_QNMR;
+            case NMR -> Limit.ASSAY_NMR;
+            case TITRATION -> Limit.ASSAY_TITRATION;
+            default -> Limit.ASSAY_OTHER;
+        };
+    }
+
+    private double widened(Entered number, double standardUncertainty) {
+        if (number.qualifier() == Qualifier.RANGE) {
+            return Math.hypot(standardUncertainty, number.halfWidth() / RECTANGULAR);
+        }
+        double relative = switch (number.qualifier()) {
+            case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;
+            case DROPS -> DROPS_FRACTION;
+            default -> 0;
+        };
+        return Math.max(standardUncertainty, relative * Math.abs(number.value()));
+    }
+}

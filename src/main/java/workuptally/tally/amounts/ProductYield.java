@@ -1,0 +1,51 @@
+package workuptally.tally.amounts;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Product;
+
+/**
+ * Yield of one product at one stage.
+ *
+ * @param product the product
+ * @param stage {@code workup} for what the workup gave, {@code purified} for crops and purified lots
+ * @param lots labels of the lots that were added
+ * @param massGrams product found, g
+ * @param percent yield, %
+ * @param percentOf what it is a percentage of
+ * @param basis what it rests on
+ * @param conversionAdjustedPercent yield over conversion, %, beside the yield and never instead of it
+ * @param aliquotCorrectedPercent yield with the aliquots that were taken put back, %
+ */
+public record ProductYield(
+        Product product,
+        Stage stage,
+        List<String> lots,
+        MeasuredValue massGrams,
+        MeasuredValue percent,
+        PercentOf percentOf,
+        YieldBasis basis,
+        Optional<MeasuredValue> conversionAdjustedPercent,
+        Optional<MeasuredValue> aliquotCorrectedPercent) {
+    /** Copies the list. */
+    public ProductYield {
+        lots = List.copyOf(lots);
+    }
+
+    /** Where in the work the yield is taken. */
+    public enum Stage {
+        /** At the end of the workup: the crude, or the dried solid. */
+        WORKUP,
+        /** After purification; stands beside the first, never added to it. */
+        PURIFIED
+    }
+
+    /** The base of the percentage. */
+    public enum PercentOf {
+        /** Theory by the limiting reagent. */
+        THEORY,
+        /** Mass or amount charged. */
+        CHARGED
+    }
+}

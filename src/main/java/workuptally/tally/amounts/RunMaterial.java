@@ -1,0 +1,95 @@
+package workuptally.tally.amounts;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import workuptally.material.Material;
+import workuptally.material.Part;
+import workuptally.material.State;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Place;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+
+/**
+ * A material of a run by the name that is written for it.
+ *
+ * @param written name as typed
+ * @param material what it means
+ * @param own true for a compound of the group itself: a substrate or product that no table has
+ * @param stepLiquid true for a liquid of the workup, which passes for water where no table has it
+ * @param place cell of the name
+ */
+public record RunMaterial(String written, Material material, boolean own, boolean stepLiquid, Place place) {
+    /** True where no table says what it does and it is no compound of the group. */
+    public boolean isUnjudged() {
+        return !own && material.state() != State.LISTED;
+    }
+
+    /** How far it is understood: listed, described or unlisted. */
+    public String state() {
+        return material.state().word();
+    }
+
+    /** Names of its parts as the tables have them, the solute before its solvent; as typed where no table has them. */
+    public List<String> meaning() {
+        return material.parts().stream().map(Part::name).toList();
+    }
+
+    /** Classes it belongs to. */
+    public List<String> classes() {
+        return List.copyOf(material.classes());
+    }
+
+    /**
+     * The materials of every run, by run id.
+     *
+     * @param book the entries
+     */
+    public static Map<String, List<RunMaterial>> ofBook(Book book, Substances substances) {
+        Set<String> products = new HashSet<>();
+        book.runs().forEach(run -> run.products().stream()
+                .map(Product::name)
+                .map(RunMaterial::plain)
+                .forEach(products::add));
+        Map<String, List<RunMaterial>> byRun = new LinkedHashMap<>();
+        book.runs().forEach(run -> byRun.put(run.id(), of(run, products, substances)));
+        return byRun;
+    }
+
+    private static List<RunMaterial> of(Run run, Set<String> products, Substances substances) {
+        Map<String, RunMaterial> materials = new LinkedHashMap<>();
+        for (Charge charge : run.charges()) {
+            Material material = substances.material(charge.material(), charge.formula());
+            boolean substrate =
+                    charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent();
+            boolean own = material.state() != State.LISTED
+                    && !material.isAmbiguous()
+                    && (substrate || products.contains(plain(charge.material())));
+            add(materials, new RunMaterial(charge.material(), material, own, false, charge.row().at("Material")));
+        }
+        for (Step step : run.orderedSteps()) {
+            Material material = substances.material(step.material());
+            boolean own = material.state() != State.LISTED && products.contains(plain(step.material()));
+            boolean liquid = step.volumeMillilitres().entered().isPresent();
+            add(materials, new RunMaterial(step.material(), material, own, liquid, step.row().at("Material")));
+        }
+        return new ArrayList<>(materials.values());
+    }
+
+    private static void add(Map<String, RunMaterial> materials, RunMaterial material) {
+        if (!material.written().isBlank()) {
+            materials.putIfAbsent(plain(material.written()), material);
+        }
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).strip();
+    }
+}

@@ -1,0 +1,81 @@
+package workuptally.tally.amounts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
+import workuptally.model.Product;
+import workuptally.model.Run;
+
+/** Which partner's skeleton a substance carries, and how many units per molecule. */
+public final class Skeletons {
+    private final Run run;
+    private final List<ChargeAmount> amounts;
+
+    public Skeletons(Run run, List<ChargeAmount> amounts) {
+        this.run = run;
+        this.amounts = amounts;
+    }
+
+    /** Partners that a wanted product carries, in order of the table; blank means the first substrate. */
+    public List<String> partners() {
+        Set<String> partners = new LinkedHashSet<>();
+        for (Product product : run.products()) {
+            if (product.wanted()) {
+                of(product).forEach(p -> partners.add(p.partner()));
+            }
+        }
+        return List.copyOf(partners);
+    }
+
+    /** Units of a partner in one molecule of a substance; 0 where it carries none or nothing is known of it. */
+    public double units(String substance, String partner) {
+        Optional<Product> product = run.product(substance);
+        if (product.isPresent()) {
+            return of(product.get()).stream()
+                    .filter(p -> p.partner().equalsIgnoreCase(partner))
+                    .mapToDouble(Product.SkeletonPart::units)
+                    .sum();
+        }
+        return substance.equalsIgnoreCase(partner) ? 1 : 0;
+    }
+
+    /** Amount charged of a partner, summed over its rows, mmol. */
+    public Optional<MeasuredValue> chargedMillimoles(String partner) {
+        List<MeasuredValue> found = new ArrayList<>();
+        for (ChargeAmount amount : amounts) {
+            if (amount.charge().material().equalsIgnoreCase(partner)) {
+                if (amount.amountMillimoles().isEmpty()) {
+                    return Optional.empty();
+                }
+                found.add(amount.amountMillimoles().get());
+            }
+        }
+        return found.stream().reduce(MeasuredValue::plus);
+    }
+
+    /** The first wanted product that carries a partner. */
+    public Optional<Product> wantedProduct(String partner) {
+        return run.products().stream()
+                .filter(Product::wanted)
+                .filter(p -> units(p.name(), partner) > 0)
+                .findFirst();
+    }
+
+    private List<Product.SkeletonPart> of(Product product) {
+        if (!product.skeleton().isEmpty()) {
+            return product.skeleton();
+        }
+        if (run.kind() == Run.Kind.SEPARATION) {
+            return List.of(new Product.SkeletonPart(product.name(), 1));
+        }
+        return run.charges().stream()
+                .filter(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent())
+                .findFirst()
+                .map(c -> List.of(new Product.SkeletonPart(c.material(), 1)))
+                .orElse(List.of());
+    }
+}

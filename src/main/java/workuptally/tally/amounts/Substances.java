@@ -1,0 +1,313 @@
+package workuptally.tally.amounts;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import workuptally.chemistry.AtomicMass;
+import workuptally.chemistry.AtomicWeights;
+import workuptally.chemistry.Formula;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.chemistry.Mixture;
+import workuptally.material.Material;
+import workuptally.material.MaterialReader;
+import workuptally.reference.AtomicWeight;
+import workuptally.reference.Cited;
+import workuptally.reference.DryingAgent;
+import workuptally.reference.Liquid;
+import workuptally.reference.Oxidant;
+import workuptally.reference.PartitionRow;
+import workuptally.reference.Reference;
+import workuptally.reference.Solute;
+import workuptally.reference.Solvent;
+import workuptally.reference.SolventShare;
+import workuptally.reference.Wash;
+import workuptally.reference.WasteStream;
+
+/**
+ * Properties of named substances from the reference data. Every row that gave a figure is remembered, so that a report can list it.
+ *
+ * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread.
+ */
+public final class Substances {
+    private static final Set<String> VERY_VOLATILE = Set.of("diethyl ether", "dichloromethane");
+    private static final String WATER = "water";
+    private static final double ORGANIC_EXPANSION_PER_KELVIN = 0.0012;
+
+    private final Reference reference;
+    private final AtomicWeights atomicWeights;
+    private final List<Cited> used = new ArrayList<>();
+    private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Map<String, Formula> formulas;
+    private final MaterialReader materials;
+
+    /** Over the reference data in force. */
+    public Substances(Reference reference) {
+        this(reference, MaterialReader.of(reference));
+    }
+
+    /**
+     * Over the reference data in force.
+     *
+     * @param materials reader of names over the same data, shared by the books of a run of the program
+     */
+    public Substances(Reference reference, MaterialReader materials) {
+        this.reference = reference;
+        this.materials = materials;
+        Map<String, AtomicMass> elements = new LinkedHashMap<>();
+        for (AtomicWeight weight : reference.atomicWeights()) {
+            elements.put(weight.symbol(), new AtomicMass(weight.weightGramsPerMole(), weight.halfWidthGramsPerMole()));
+        }
+        this.atomicWeights = AtomicWeights.of(elements);
+        this.formulas = new ConcurrentHashMap<>();
+    }
+
+    private Substances(Substances shared) {
+        this.reference = shared.reference;
+        this.atomicWeights = shared.atomicWeights;
+        this.formulas = shared.formulas;
+        this.materials = shared.materials;
+    }
+
+    /** The same substances for work beside, with rows used of their own. */
+    public Substances apart() {
+        return new Substances(this);
+    }
+
+    /** The rows that gave a figure so far, in the order first used; a wash made from a typed strength can stand twice. */
+    public List<Cited> used() {
+        return List.copyOf(used);
+    }
+
+    /** Remembers rows that gave a figure elsewhere, after those used so far. */
+    public void use(List<Cited> rows) {
+        rows.forEach(this::use);
+    }
+
+    /** The atomic weights in force. */
+    public AtomicWeights atomicWeights() {
+        return atomicWeights;
+    }
+
+    /** What a written name means. */
+    public Material material(String name) {
+        return materials.read(name);
+    }
+
+    /**
+     * What a written name means.
+     *
+     * @param formula formula typed beside it; a blank one, and one that cannot be read, tells nothing
+     */
+    public Material material(String name, String formula) {
+        try {
+            return materials.read(name, formula.isBlank() ? Optional.empty() : Optional.of(formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return materials.read(name);
+        }
+    }
+
+    /** Listed names near one that no table has, at most three. */
+    public List<String> nearest(String name) {
+        return materials.nearest(name);
+    }
+
+    /** The reference data in force. */
+    public Reference reference() {
+        return reference;
+    }
+
+    /**
+     * Molar mass of a formula, g/mol.
+     *
+     * @throws IllegalFormulaException for an element without an atomic weight
+     */
+    public double molarMassGramsPerMole(Formula formula) {
+        return formula.molarMass(atomicWeights).gramsPerMole();
+    }
+
+    /**
+     * Reads a molecular formula, each only once.
+     *
+     * @throws IllegalFormulaException (unchecked) if it cannot be read
+     */
+    public Formula formula(String text) {
+        return formulas.computeIfAbsent(text, Formula::parse);
+    }
+
+    /** Molar mass of a listed solvent, liquid reagent or product, g/mol. */
+    OptionalDouble molarMassGramsPerMole(String name) {
+        Optional<Solvent> solvent =
+                solvent(name).filter(s -> s.molarMassGramsPerMole().isPresent());
+        Optional<Liquid> liquid = solvent.isPresent() ? Optional.empty() : liquid(name);
+        solvent.ifPresent(this::use);
+        liquid.ifPresent(this::use);
+        return liquid.isPresent()
+                ? OptionalDouble.of(liquid.get().molarMassGramsPerMole())
+                : solvent.map(Solvent::molarMassGramsPerMole).orElse(OptionalDouble.empty());
+    }
+
+    /** Density at 20 °C of a listed solvent or wash, or near it of a listed liquid, g/mL. */
+    public OptionalDouble densityGramsPerMillilitre(String name) {
+        Optional<Solvent> solvent = solvent(name);
+        if (solvent.isPresent()) {
+            use(solvent.get());
+            return OptionalDouble.of(solvent.get().density().gramsPerMillilitre());
+        }
+        Optional<Wash> wash =
+                wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
+        if (wash.isPresent()) {
+            use(wash.get());
+            return wash.get().densityGramsPerMillilitre();
+        }
+        OptionalDouble blended = blendDensityGramsPerMillilitre(name);
+        Optional<Liquid> liquid = blended.isPresent() ? Optional.empty() : liquid(name);
+        liquid.ifPresent(this::use);
+        return liquid.isPresent() ? OptionalDouble.of(liquid.get().densityGramsPerMillilitre()) : blended;
+    }
+
+    /** Standard uncertainty of that density, g/mL; 0 for solvents, their mixtures and washes, whose purity is not in question. */
+    double densityUncertaintyGramsPerMillilitre(String name) {
+        boolean ofLiquid = solvent(name).isEmpty()
+                && wash(name)
+                        .filter(w -> w.densityGramsPerMillilitre().isPresent())
+                        .isEmpty()
+                && blend(name).isEmpty();
+        return ofLiquid
+                ? liquid(name)
+                        .map(Liquid::standardUncertaintyGramsPerMillilitre)
+                        .orElse(0.0)
+                : 0;
+    }
+
+    /** Density of a mixture of listed solvents, volumes taken as additive, g/mL. */
+    private OptionalDouble blendDensityGramsPerMillilitre(String name) {
+        List<SolventShare> shares = blend(name);
+        shares.forEach(share -> use(share.solvent()));
+        return shares.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(shares.stream()
+                        .mapToDouble(
+                                s -> s.volumeFraction() * s.solvent().density().gramsPerMillilitre())
+                        .sum());
+    }
+
+    /** c(octanol)/c(water) of a neutral substance that prefers octanol; empty for any other. */
+    public OptionalDouble ratioPreferredByOctanol(String name) {
+        Optional<PartitionRow> row = reference.partition(name).stream()
+                .filter(r -> r.organicPhase().equals("1-octanol"))
+                .filter(r -> r.character() == PartitionRow.Character.NEUTRAL && r.logP() > 0)
+                .findFirst();
+        row.ifPresent(this::use);
+        return row.isPresent() ? OptionalDouble.of(Math.pow(10, row.get().logP())) : OptionalDouble.empty();
+    }
+
+    /**
+     * Density of a liquid at a temperature over that at 20 °C: by the slope of the solvent table, else for an organic solvent by an
+     * expansion of 0.0012 per kelvin (common practice: most lie between 0.0009 and 0.0016), else by the slope of water.
+     *
+     * @param celsius within 40 K of 20 °C
+     */
+    public double densityOver20(String name, double celsius) {
+        Optional<Solvent> listed =
+                solvent(name).filter(s -> s.density().changePerKelvin().isPresent());
+        Optional<Solvent> byTable = isOrganicSolvent(name) ? listed : listed.or(() -> solvent(WATER));
+        return byTable.map(Solvent::density)
+                .filter(d -> d.changePerKelvin().isPresent())
+                .map(d -> Mixture.atTemperature(
+                                d.gramsPerMillilitre(), d.changePerKelvin().getAsDouble(), celsius)
+                        / d.gramsPerMillilitre())
+                .orElseGet(() -> Mixture.expanded(1, ORGANIC_EXPANSION_PER_KELVIN, celsius));
+    }
+
+    /** Rows are met again and again, and comparing them whole would cost more than finding them. */
+    private void use(Cited row) {
+        if (seen.add(row)) {
+            used.add(row);
+        }
+    }
+
+    /** A listed solvent by name or alias. */
+    public Optional<Solvent> solvent(String name) {
+        return material(name).solvent();
+    }
+
+    /** A listed liquid reagent or product by name or alias. */
+    public Optional<Liquid> liquid(String name) {
+        return material(name).liquid();
+    }
+
+    /** The listed solvents of a mixture by volume; empty for anything else. */
+    public List<SolventShare> blend(String name) {
+        return material(name).blend();
+    }
+
+    /** A listed wash by name or alias. */
+    public Optional<Wash> wash(String name) {
+        return material(name).wash();
+    }
+
+    /** A listed drying agent by name or alias. */
+    public Optional<DryingAgent> dryingAgent(String name) {
+        return material(name).dryingAgent();
+    }
+
+    /** True for a listed sorbent, filter aid or drying agent. */
+    public boolean isSorbent(String name) {
+        return material(name).hazard()
+                .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
+                .isPresent();
+    }
+
+    /** A listed oxidant by name or alias. */
+    public Optional<Oxidant> oxidant(String name) {
+        return material(name).oxidant();
+    }
+
+    /** A waste stream by key. */
+    public Optional<WasteStream> wasteStream(String key) {
+        Optional<WasteStream> stream = reference.wasteStream(key);
+        stream.ifPresent(this::use);
+        return stream;
+    }
+
+    /** True for a listed solvent other than water. */
+    public boolean isOrganicSolvent(String name) {
+        return solvent(name).filter(s -> !s.key().equals(WATER)).isPresent();
+    }
+
+    /** True for a listed solvent other than water, and for a mixture that is so for more than half of its volume. */
+    public boolean isOrganicLiquid(String name) {
+        return isOrganicSolvent(name)
+                || blend(name).stream()
+                                .filter(s -> !s.solvent().key().equals(WATER))
+                                .mapToDouble(SolventShare::volumeFraction)
+                                .sum()
+                        > 0.5;
+    }
+
+    /** True for diethyl ether and dichloromethane, which have an evaporation allowance of their own. */
+    public boolean isVeryVolatile(String name) {
+        return solvent(name)
+                .filter(s -> VERY_VOLATILE.contains(s.name().toLowerCase(java.util.Locale.ROOT)))
+                .isPresent();
+    }
+
+    /** The solute that a name means, whatever its strength. */
+    public Optional<Solute> solute(String name) {
+        return material(name).solute();
+    }
+
+    /** Classes of one material by its name, those of its solvent included. */
+    public Set<String> materialClasses(String name) {
+        Material material = material(name);
+        material.parts().forEach(part -> part.row().ifPresent(this::use));
+        return material.classes();
+    }
+}

@@ -1,0 +1,225 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.MolarMasses;
+import workuptally.tally.amounts.Omissions;
+import workuptally.tally.amounts.Skeletons;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure.Candidate;
+import workuptally.tally.balance.Closure.Term;
+import workuptally.tally.balance.Closure.Verdict;
+
+/**
+ * Closure B = Σ aⱼ·nⱼ / n₀ over each partner's skeleton, with a the units of the partner per molecule and n in mmol.
+ *
+ * <p>Closes when |1 − B| ≤ U, open when 1 − B &gt; U, over when B − 1 &gt; U. Cannot decide when U is wider than the limit, or when a layer
+ * that may hold product has neither an assay nor a bound of its own. Nor is a gap called open where no figure bounds what can fill it: the
+ * loss of a purification whose crude was not assayed, or an excess of the partner that nobody looked for. The form is the constraint test for gross errors in a balance.
+ */
+public final class ClosureAccount {
+    private final Run run;
+    private final Limits limits;
+    private final Skeletons skeletons;
+    private final MolarMasses molarMasses;
+    private final Optional<Theory> theory;
+    private final Omissions omissions;
+
+    public ClosureAccount(
+            Run run,
+            Limits limits,
+            Skeletons skeletons,
+            MolarMasses molarMasses,
+            Optional<Theory> theory,
+            Omissions omissions) {
+        this.run = run;
+        this.limits = limits;
+        this.skeletons = skeletons;
+        this.molarMasses = molarMasses;
+        this.theory = theory;
+        this.omissions = omissions;
+    }
+
+    /**
+     * One closure for each partner that a wanted product carries.
+     *
+     * @param undecided tells the layers that may hold product and have neither assay nor bound
+     */
+    public List<Closure> of(Portions portions, Undecided undecided, Whereabouts whereabouts) {
+        List<Closure> closures = new ArrayList<>();
+        for (String partner : skeletons.partners()) {
+            of(partner, portions, undecided, whereabouts).ifPresent(closures::add);
+        }
+        return closures;
+    }
+
+    private Optional<Closure> of(String partner, Portions portions, Undecided undecided, Whereabouts whereabouts) {
+        String what = "closure on " + partner;
+        Optional<MeasuredValue> charged = skeletons.chargedMillimoles(partner).filter(n -> n.value() > 0);
+        if (charged.isEmpty()) {
+            omissions.add(
+                    what, "the amount charged is not known", "a charge named " + partner + " with amount and formula");
+            return Optional.empty();
+        }
+        if (isLotUnknown(what, partner, portions)) {
+            return Optional.empty();
+        }
+        List<Term> terms = terms(partner, portions.found(), charged.get());
+        if (terms.isEmpty()) {
+            omissions.add(what, "no lot or layer has an assay", "assays of lots and layers");
+            return Optional.empty();
+        }
+        MeasuredValue percent = terms.stream()
+                .map(Term::unitsMillimoles)
+                .reduce(MeasuredValue::plus)
+                .orElseThrow()
+                .over(charged.get())
+                .times(100);
+        double factor = limits.value(Limit.COVERAGE_FACTOR);
+        double expanded = percent.expandedUncertainty(factor);
+        double unaccounted = 100 - percent.value();
+        Predicate<String> counts = substance -> skeletons.units(substance, partner) > 0;
+        List<Unknown> unknowns = unknowns(partner, charged.get(), portions);
+        Verdict verdict = verdict(unaccounted, expanded, undecided.labels(counts), unknowns);
+        Optional<Product> as = skeletons.wantedProduct(partner);
+        double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
+        List<Candidate> candidates = verdict == Verdict.OPEN || verdict == Verdict.CANNOT_DECIDE
+                ? candidates(
+                        as,
+                        counts,
+                        unaccounted * gramsPerPercent,
+                        percent.standardUncertainty() * gramsPerPercent,
+                        unknowns,
+                        whereabouts)
+                : List.of();
+        return Optional.of(new Closure(
+                partner,
+                charged.get(),
+                percent,
+                expanded,
+                factor,
+                verdict,
+                percent.standardUncertainty() == 0 ? 0 : unaccounted / percent.standardUncertainty(),
+                unaccounted,
+                unaccounted * gramsPerPercent,
+                as.map(Product::name).orElse(""),
+                terms,
+                candidates));
+    }
+
+    private List<Term> terms(String partner, Found found, MeasuredValue charged) {
+        List<Term> terms = new ArrayList<>();
+        for (Found.Term term : found.terms()) {
+            Content content = term.content();
+            double units = skeletons.units(content.substance(), partner);
+            if (units > 0 && content.amountMillimoles().isPresent()) {
+                MeasuredValue millimoles = content.amountMillimoles().get().times(units);
+                terms.add(new Term(
+                        term.label(),
+                        content.substance(),
+                        units,
+                        millimoles,
+                        100 * millimoles.value() / charged.value(),
+                        content.kind()));
+            }
+        }
+        terms.sort(Comparator.comparingDouble(Term::percent).reversed());
+        return terms;
+    }
+
+    /** True where a crude of the partner's product is not known and nothing purified from it is either; told as an omission. */
+    private boolean isLotUnknown(String what, String partner, Portions portions) {
+        Optional<LotTally> unknown = portions.lots().stream()
+                .filter(l -> l.endsWorkup()
+                        && skeletons.units(l.lot().product(), partner) > 0
+                        && l.pureGrams().isEmpty()
+                        && !portions.purified().replaced().contains(l))
+                .findFirst();
+        unknown.ifPresent(lot -> omissions.add(
+                what,
+                "lot " + lot.lot().label() + (lot.netGrams().isEmpty() ? " has no mass" : " has no assay"),
+                (lot.netGrams().isEmpty() ? "Gross and Tare" : "Assay") + " of the lot in Isolated"));
+        return unknown.isPresent();
+    }
+
+    /** What no figure of the run bounds, so that a gap says nothing of a loss: a purification's loss, a reagent left over. */
+    private List<Unknown> unknowns(String partner, MeasuredValue charged, Portions portions) {
+        List<Unknown> unknowns = new ArrayList<>();
+        for (LotTally crude : portions.purified().replaced()) {
+            String label = crude.lot().label();
+            if (skeletons.units(crude.lot().product(), partner) > 0) {
+                unknowns.add(new Unknown(
+                        "purification of " + label,
+                        label + " has no assay, so that what was purified from it is counted in its place",
+                        "assay " + label + ", or the liquors and fractions of its purification"));
+            }
+        }
+        theory.flatMap(t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
+                .filter(e -> !e.lookedFor())
+                .ifPresent(e -> unknowns.add(new Unknown(
+                        partner + " left over",
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f %% of the charge is beyond theory, and no layer was assayed for it",
+                                e.percent()),
+                        "assay "
+                                + (e.ask().isEmpty() ? "the layers and lots" : String.join(", ", e.ask()))
+                                + " for " + partner)));
+        return unknowns;
+    }
+
+    private Verdict verdict(double unaccounted, double expanded, List<String> undecided, List<Unknown> unknowns) {
+        if (-unaccounted > expanded) {
+            return Verdict.OVER;
+        }
+        if (!undecided.isEmpty() || expanded > limits.value(Limit.CLOSURE_WIDTH)) {
+            return Verdict.CANNOT_DECIDE;
+        }
+        if (unaccounted <= expanded) {
+            return Verdict.CLOSES;
+        }
+        return unknowns.isEmpty() ? Verdict.OPEN : Verdict.CANNOT_DECIDE;
+    }
+
+    /** The unknowns first, as nothing but the gap bounds them. */
+    private static List<Candidate> candidates(
+            Optional<Product> as,
+            Predicate<String> counts,
+            double unaccountedGrams,
+            double standardUncertaintyGrams,
+            List<Unknown> unknowns,
+            Whereabouts whereabouts) {
+        double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
+        Stream<Candidate> first =
+                unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy()));
+        Stream<Candidate> others =
+                as.map(p -> whereabouts.of(p, counts, unaccountedGrams, standardUncertaintyGrams)).stream()
+                        .flatMap(List::stream);
+        return Stream.concat(first, others).toList();
+    }
+
+    private record Unknown(String place, String evidence, String settledBy) {}
+
+    private double gramsPerPercent(String partner, Optional<Product> as, MeasuredValue charged) {
+        OptionalDouble molarMass = as.map(p -> molarMasses.of(p.name())).orElse(OptionalDouble.empty());
+        if (molarMass.isEmpty()) {
+            return 0;
+        }
+        double units = skeletons.units(as.orElseThrow().name(), partner);
+        return charged.value() / 100 / units * molarMass.getAsDouble() / 1000;
+    }
+}

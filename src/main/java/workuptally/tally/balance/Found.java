@@ -1,0 +1,49 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * Every content of a run that a balance of the workup may count: in terminal layers, aliquots, the lots at which the
+ * workup ends, and layers said against the steps to be still there. Where no one assayed the crudes of a product, the assayed
+ * lots and layers of their purification take their place.
+ *
+ * @param terms what was found, where
+ */
+public record Found(List<Term> terms) {
+    public Found {
+        terms = List.copyOf(terms);
+    }
+
+    /** Collects the contents. */
+    public static Found in(
+            List<LayerTally> layers, List<LotTally> lots, PurifiedLots purified, Map<String, List<Content>> inLots) {
+        List<Term> terms = new ArrayList<>();
+        Stream<LotTally> standIns = purified.replaced().stream()
+                .map(l -> l.lot().product())
+                .distinct()
+                .flatMap(p -> purified.standIns(p).stream());
+        Stream.concat(lots.stream().filter(LotTally::endsWorkup), standIns)
+                .map(l -> l.lot().label())
+                .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
+        for (LayerTally layer : layers) {
+            if (layer.counts() || purified.isOfReplaced(layer)) {
+                layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
+            }
+        }
+        return new Found(terms);
+    }
+
+    /**
+     * One content.
+     *
+     * @param label lot or layer
+     * @param content what it holds
+     */
+    record Term(String label, Content content) {}
+}

@@ -1,0 +1,162 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Layer;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Addition;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Omissions;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.MassBalance.Line;
+import workuptally.tally.balance.MassBalance.Side;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * Total mass: everything that went into reaction and workup against every terminal layer, aliquot, cake, distillate and lot that was
+ * weighed. Purification is a balance of its own and left out.
+ */
+public final class MassAccount {
+    private static final String WHAT = "total mass balance";
+
+    private final Run run;
+    private final Readings readings;
+    private final Limits limits;
+    private final Substances substances;
+    private final Omissions omissions;
+
+    public MassAccount(Run run, Readings readings, Limits limits, Substances substances, Omissions omissions) {
+        this.run = run;
+        this.readings = readings;
+        this.limits = limits;
+        this.substances = substances;
+        this.omissions = omissions;
+    }
+
+    /** The balance; empty where nothing came out yet or something that went in has no mass. */
+    public Optional<MassBalance> of(
+            List<ChargeAmount> amounts,
+            List<Addition> additions,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            double gasGrams) {
+        if (run.status() == Run.Status.PLANNED || (layers.isEmpty() && lots.isEmpty())) {
+            return Optional.empty();
+        }
+        Optional<List<Line>> in = wentIn(amounts, additions);
+        if (in.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Line> lines = new ArrayList<>(in.get());
+        lines.addAll(cameOut(layers, lots));
+        MeasuredValue inGrams = sum(lines, Side.IN);
+        MeasuredValue outGrams = sum(lines, Side.OUT);
+        return Optional.of(new MassBalance(
+                inGrams,
+                outGrams,
+                gasGrams,
+                organicSolventGrams(amounts, additions, 1, 1),
+                organicSolventGrams(
+                        amounts,
+                        additions,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
+                        limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
+                isComplete(layers, lots),
+                lines));
+    }
+
+    /** Charges and workup additions; empty where one of them has no mass. */
+    private Optional<List<Line>> wentIn(List<ChargeAmount> amounts, List<Addition> additions) {
+        List<Line> lines = new ArrayList<>();
+        for (ChargeAmount amount : amounts) {
+            String material = amount.charge().material();
+            if (amount.massGrams().isEmpty()) {
+                omissions.add(
+                        WHAT,
+                        "the mass of " + material + " is not known",
+                        "amount or density of " + material + " in Charges");
+                return Optional.empty();
+            }
+            lines.add(new Line(Side.IN, material, "charge", amount.massGrams().get()));
+        }
+        for (Addition addition : additions) {
+            if (addition.purification()) {
+                continue;
+            }
+            if (addition.massGrams().isEmpty()) {
+                omissions.add(
+                        WHAT,
+                        "the mass of " + addition.material() + " in step "
+                                + addition.step().number() + " is not known",
+                        "volume and density, or mass, in Workup");
+                return Optional.empty();
+            }
+            lines.add(new Line(
+                    Side.IN, addition.material(), "workup", addition.massGrams().get()));
+        }
+        return Optional.of(lines);
+    }
+
+    /** Layers and lots that were weighed. */
+    private static List<Line> cameOut(List<LayerTally> layers, List<LotTally> lots) {
+        List<Line> lines = new ArrayList<>();
+        layers.stream()
+                .filter(LayerTally::counts)
+                .forEach(layer -> layer.massGrams()
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m))));
+        lots.stream()
+                .filter(LotTally::endsWorkup)
+                .forEach(lot -> lot.netGrams()
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m))));
+        return lines;
+    }
+
+    private static boolean isComplete(List<LayerTally> layers, List<LotTally> lots) {
+        return layers.stream()
+                        .filter(LayerTally::counts)
+                        .allMatch(layer -> layer.massGrams().isPresent())
+                && lots.stream()
+                        .filter(LotTally::endsWorkup)
+                        .allMatch(lot -> lot.netGrams().isPresent());
+    }
+
+    private MeasuredValue sum(List<Line> lines, Side side) {
+        return lines.stream()
+                .filter(l -> l.side() == side)
+                .map(Line::grams)
+                .reduce(MeasuredValue::plus)
+                .orElse(readings.exact(0));
+    }
+
+    private static String category(LayerTally layer) {
+        if (layer.aliquot()) {
+            return "aliquot";
+        }
+        Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+        return phase == Layer.Phase.SOLID ? "cake" : phase == Layer.Phase.DISTILLATE ? "distillate" : "layer";
+    }
+
+    private double organicSolventGrams(
+            List<ChargeAmount> amounts, List<Addition> additions, double weight, double weightVolatile) {
+        double grams = 0;
+        for (ChargeAmount amount : amounts) {
+            if (amount.isSolvent() && substances.isOrganicLiquid(amount.charge().material())) {
+                double share = substances.isVeryVolatile(amount.charge().material()) ? weightVolatile : weight;
+                grams += share * amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+            }
+        }
+        for (Addition addition : additions) {
+            if (!addition.purification() && substances.isOrganicLiquid(addition.material())) {
+                double share = substances.isVeryVolatile(addition.material()) ? weightVolatile : weight;
+                grams += share * addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+            }
+        }
+        return grams;
+    }
+}

@@ -1,0 +1,26 @@
+package workuptally.tally.balance;
+
+import java.util.List;
+import java.util.Map;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * What was weighed and assayed of one run.
+ *
+ * @param lots lots, in order of the table
+ * @param purified which lots stand for an earlier one
+ * @param inLots contents of each lot by its label
+ * @param layers layers in order of the steps
+ * @param found contents found in lots and terminal layers
+ * @param yields yields, workup first
+ */
+public record Portions(
+        List<LotTally> lots,
+        PurifiedLots purified,
+        Map<String, List<Content>> inLots,
+        List<LayerTally> layers,
+        Found found,
+        List<ProductYield> yields) {}

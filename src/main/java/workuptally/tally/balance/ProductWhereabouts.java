@@ -1,0 +1,153 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import workuptally.chemistry.Drying;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Contents;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.Closure.Candidate;
+import workuptally.tally.layers.DryingCake;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.UnlabelledPhase;
+
+/**
+ * Where the unaccounted part of a product can be: layers that were not assayed for it, drying cakes, distillates of a volatile product,
+ * by-products that were named and never looked for, and transfer. Each with a bound or a range, never with a claim.
+ */
+public final class ProductWhereabouts implements Whereabouts {
+    /** Loss on glass at small scale, fraction of theory (common practice). */
+    private static final Drying.Range TRANSFER_LOSS = new Drying.Range(0.01, 0.02);
+    /** Normal boiling point below which a product can leave with the solvent, °C (common practice). */
+    private static final double VOLATILE_BELOW_CELSIUS = 150;
+
+    private final Run run;
+    private final List<LayerTally> layers;
+    private final List<DryingCake> cakes;
+    private final List<UnlabelledPhase> unlabelled;
+    private final Optional<Theory> theory;
+    private final Found found;
+
+    public ProductWhereabouts(
+            Run run,
+            List<LayerTally> layers,
+            List<DryingCake> cakes,
+            List<UnlabelledPhase> unlabelled,
+            Optional<Theory> theory,
+            Found found) {
+        this.run = run;
+        this.layers = layers;
+        this.cakes = cakes;
+        this.unlabelled = unlabelled;
+        this.theory = theory;
+        this.found = found;
+    }
+
+    @Override
+    public List<Candidate> of(
+            Product product, Predicate<String> counts, double unaccountedGrams, double standardUncertaintyGrams) {
+        double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
+        List<Candidate> candidates = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            if (!layer.terminal() || !layer.endsWorkup()) {
+                continue;
+            }
+            Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+            if (phase == Layer.Phase.SOLID) {
+                cake(layer, product).ifPresent(candidates::add);
+            } else if (phase == Layer.Phase.DISTILLATE) {
+                distillate(layer, product, most).ifPresent(candidates::add);
+            } else {
+                unassayed(layer, counts, most).ifPresent(candidates::add);
+            }
+        }
+        unlabelled.forEach(phase -> candidates.add(new Candidate(
+                phase.name(),
+                0,
+                most,
+                "given by a step, without a label",
+                "find the portion, label it in Workup and enter it in Layers")));
+        for (Product other : run.products()) {
+            byProduct(other, counts, most).ifPresent(candidates::add);
+        }
+        theory.flatMap(t -> t.products().stream()
+                        .filter(p -> p.product() == product)
+                        .findFirst())
+                .ifPresent(p -> candidates.add(new Candidate(
+                        "transfer and glassware",
+                        TRANSFER_LOSS.low() * p.massGrams().value(),
+                        TRANSFER_LOSS.high() * p.massGrams().value(),
+                        "1 to 2 % of theory is usual at bench scale (common practice)",
+                        "rinse the flasks and weigh the residue")));
+        candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
+        return candidates;
+    }
+
+    private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {
+        if (layer.entry().isEmpty()) {
+            return Optional.of(new Candidate(
+                    "layer " + layer.label(),
+                    0,
+                    most,
+                    "given by a step, never recorded",
+                    "find the portion and enter it in Layers"));
+        }
+        boolean several = run.products().stream().filter(Product::wanted).count() > 1;
+        return layer.contents().stream()
+                .filter(c -> c.massGrams().isEmpty() && counts.test(c.substance()))
+                .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
+                .findFirst()
+                .map(c -> new Candidate(
+                        "layer " + layer.label(),
+                        0,
+                        Math.min(most, c.upperBoundGrams().orElse(most)),
+                        c.evidence(),
+                        "assay " + layer.label() + (several ? " for " + c.substance() : "")));
+    }
+
+    private Optional<Candidate> cake(LayerTally layer, Product product) {
+        return cakes.stream()
+                .filter(cake -> cake.label().equals(layer.label()))
+                .findFirst()
+                .flatMap(cake -> cake.productGrams(product.name())
+                        .map(held -> new Candidate(
+                                "cake " + cake.label(),
+                                held.low(),
+                                held.high(),
+                                String.format(
+                                        Locale.ROOT,
+                                        "gain %.2f g over the agent, %s; solution about %.1f %% product",
+                                        cake.gainGrams(),
+                                        cake.rinsed() ? "rinsed" : "not rinsed",
+                                        100 * cake.productFraction(product.name())),
+                                "rinse the cake and weigh the residue of the rinse")));
+    }
+
+    private static Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
+        Optional<Entered> boils =
+                product.boilingPointCelsius().entered().filter(b -> b.value() < VOLATILE_BELOW_CELSIUS);
+        return boils.map(b -> new Candidate(
+                "distillate " + distillate.label(),
+                0,
+                most,
+                product.name() + " boils at " + b.asTyped() + " °C",
+                "assay " + distillate.label()));
+    }
+
+    private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
+        boolean lookedFor =
+                found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
+        if (other.wanted() || !counts.test(other.name()) || lookedFor) {
+            return Optional.empty();
+        }
+        return Optional.of(new Candidate(
+                other.name(), 0, most, "named in Products, assayed nowhere", "assay the crude for " + other.name()));
+    }
+}

@@ -1,0 +1,83 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.UnlabelledPhase;
+
+/**
+ * Layers of the workup that may hold product while nothing bounds it: never assayed, given by a step and never recorded, or a phase of a
+ * contact that has no label at all. A product not looked for in a layer that was assayed for another is bounded by what the run lacks of
+ * it, where its lots are known.
+ */
+public final class Undecided {
+    private final Run run;
+    private final LayerGraph graph;
+    private final List<LayerTally> layers;
+    private final List<LotTally> lots;
+    private final ContentBounds bounds;
+    private final List<UnlabelledPhase> unlabelled;
+
+    public Undecided(
+            Run run,
+            LayerGraph graph,
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            ContentBounds bounds,
+            List<UnlabelledPhase> unlabelled) {
+        this.run = run;
+        this.graph = graph;
+        this.layers = layers;
+        this.lots = lots;
+        this.bounds = bounds;
+        this.unlabelled = List.copyOf(unlabelled);
+    }
+
+    /** Labels of those that leave a balance over some substances undecided. */
+    List<String> labels(Predicate<String> counts) {
+        List<String> labels = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer, counts))) {
+                labels.add(layer.label());
+            }
+        }
+        unlabelled.forEach(phase -> labels.add(phase.name()));
+        return labels;
+    }
+
+    /** Labels that a step gives, nothing consumes and no row records; then the names of phases without a label. */
+    public List<String> missing() {
+        return Stream.concat(
+                        layers.stream()
+                                .filter(l -> l.terminal() && l.endsWorkup() && isMissing(l))
+                                .map(LayerTally::label),
+                        unlabelled.stream().map(UnlabelledPhase::name))
+                .toList();
+    }
+
+    /** True for a portion that a step gives, nothing consumes, and no row records. */
+    private boolean isMissing(LayerTally layer) {
+        boolean lotOfUnstatedOrigin = lots.stream()
+                .anyMatch(l -> l.lot().from().isEmpty()
+                        && graph.givenBy(l.lot().label()).isEmpty());
+        boolean becameThatLot = lotOfUnstatedOrigin
+                && layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
+        return layer.entry().isEmpty() && !becameThatLot && !run.steps().isEmpty();
+    }
+
+    private boolean isUnbounded(LayerTally layer, Predicate<String> counts) {
+        boolean assayedForAnother = bounds.isAssayedForAnother(layer);
+        return layer.contents().stream()
+                .filter(c -> c.kind() == Content.Kind.UNKNOWN && counts.test(c.substance()))
+                .filter(c -> bounds.mixedGrams(layer, c.substance()).isEmpty())
+                .anyMatch(c -> !assayedForAnother
+                        || bounds.conservationGrams(c.substance()).isEmpty());
+    }
+}

@@ -1,0 +1,180 @@
+package workuptally.tally.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Field.Entered;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Omissions;
+import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.ProductYield.PercentOf;
+import workuptally.tally.amounts.ProductYield.Stage;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.amounts.YieldBasis;
+import workuptally.tally.layers.LayerGraph;
+
+/**
+ * Yields Y = Σ m·w / m(theory) of each product, for what the workup gave and, beside it, for what purification gave.
+ *
+ * <p>Conversion X = 1 − n(recovered limiting material)/n₀ over every terminal layer and lot where it was looked for; adjusted yield Y/X,
+ * not given below X = 0.2 (common practice). Aliquots are put back by Y/Π(1 − f), f the share of the product stream taken each time,
+ * where the stream is what was found in all that became of it: isolated, lost to later layers, and sampled.
+ */
+public final class YieldAccount {
+    private static final double LEAST_CONVERSION = 0.2;
+
+    private final Run run;
+    private final Readings readings;
+    private final LayerGraph graph;
+    private final Optional<Theory> theory;
+    private final Found found;
+    private final Omissions omissions;
+
+    public YieldAccount(
+            Run run, Readings readings, LayerGraph graph, Optional<Theory> theory, Found found, Omissions omissions) {
+        this.run = run;
+        this.readings = readings;
+        this.graph = graph;
+        this.theory = theory;
+        this.found = found;
+        this.omissions = omissions;
+    }
+
+    public List<ProductYield> of(List<LotTally> lots, PurifiedLots purified) {
+        List<ProductYield> yields = new ArrayList<>();
+        if (theory.isEmpty()) {
+            return yields;
+        }
+        for (ProductTheory product : theory.get().products()) {
+            List<LotTally> workup = lots.stream()
+                    .filter(l -> isOf(l, product.product()) && l.endsWorkup())
+                    .toList();
+            of(product, Stage.WORKUP, workup).ifPresent(yields::add);
+        }
+        for (ProductTheory product : theory.get().products()) {
+            of(product, Stage.PURIFIED, purified.of(product.product())).ifPresent(yields::add);
+        }
+        return yields;
+    }
+
+    private static boolean isOf(LotTally lot, Product product) {
+        return lot.lot().product().equalsIgnoreCase(product.name());
+    }
+
+    private Optional<ProductYield> of(ProductTheory product, Stage stage, List<LotTally> lots) {
+        if (lots.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = product.product().name();
+        for (LotTally lot : lots) {
+            if (lot.netGrams().isEmpty()) {
+                omissions.add(
+                        "yield of " + name,
+                        "lot " + lot.lot().label() + " has no mass",
+                        "Gross and Tare of the lot in Isolated");
+                return Optional.empty();
+            }
+            if (lot.pureGrams().isEmpty()) {
+                omissions.add(
+                        "yield of " + name,
+                        "lot " + lot.lot().label() + " is crude and has no assay: only crude over theory",
+                        "Assay of the lot in Isolated");
+                return Optional.empty();
+            }
+        }
+        MeasuredValue grams = lots.stream()
+                .map(l -> l.pureGrams().orElseThrow())
+                .reduce(MeasuredValue::plus)
+                .orElseThrow();
+        MeasuredValue percent = grams.over(product.massGrams()).times(100);
+        YieldBasis basis = lots.stream()
+                .map(LotTally::basis)
+                .max(Comparator.comparing(YieldBasis::isUpperBound))
+                .orElse(YieldBasis.ASSAY);
+        return Optional.of(new ProductYield(
+                product.product(),
+                stage,
+                lots.stream().map(l -> l.lot().label()).toList(),
+                grams,
+                percent,
+                run.kind() == Run.Kind.SEPARATION ? PercentOf.CHARGED : PercentOf.THEORY,
+                basis,
+                stage == Stage.WORKUP ? conversion().map(percent::over) : Optional.empty(),
+                stage == Stage.WORKUP ? aliquotCorrected(product.product(), lots, percent) : Optional.empty()));
+    }
+
+    /** Conversion of the limiting material as a fraction; empty where it was not looked for or is below 0.2. */
+    private Optional<MeasuredValue> conversion() {
+        Optional<Entered> typed = run.conversionPercent().entered();
+        Optional<MeasuredValue> conversion;
+        if (typed.isPresent()) {
+            conversion = Optional.of(readings.exact(typed.get().value() / 100));
+        } else if (theory.orElseThrow().limiting().size() != 1) {
+            return Optional.empty();
+        } else {
+            Theory.Limiting limiting = theory.get().limiting().get(0);
+            Optional<MeasuredValue> recovered = found.terms().stream()
+                    .filter(t -> t.content().substance().equalsIgnoreCase(limiting.material()))
+                    .flatMap(t -> t.content().amountMillimoles().stream())
+                    .reduce(MeasuredValue::plus);
+            conversion = recovered.map(r -> readings.exact(1).minus(r.over(limiting.amountMillimoles())));
+        }
+        return conversion.filter(x -> x.value() >= LEAST_CONVERSION);
+    }
+
+    /** The yield over Π(1 − f), with f the share of the product stream that each aliquot took; empty without such an aliquot. */
+    private Optional<MeasuredValue> aliquotCorrected(Product product, List<LotTally> lots, MeasuredValue percent) {
+        Optional<MeasuredValue> corrected = Optional.empty();
+        for (Found.Term term : found.terms()) {
+            boolean ofProduct = term.content().substance().equalsIgnoreCase(product.name());
+            Optional<MeasuredValue> taken = term.content().massGrams();
+            if (graph.isAliquot(term.label()) && ofProduct && taken.isPresent()) {
+                Optional<MeasuredValue> stream = streamGrams(term.label(), product, lots);
+                Optional<MeasuredValue> left =
+                        stream.map(s -> s.minus(taken.get())).filter(m -> m.value() > 0);
+                if (left.isPresent()) {
+                    MeasuredValue kept = left.get().over(stream.get());
+                    corrected = Optional.of(corrected.orElse(percent).over(kept));
+                }
+            }
+        }
+        return corrected;
+    }
+
+    /** Product in the stream an aliquot was taken from, by what was found in all that became of it, g; empty off the product's stream. */
+    private Optional<MeasuredValue> streamGrams(String aliquot, Product product, List<LotTally> lots) {
+        Set<String> became = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(graph.parents(aliquot));
+        while (!open.isEmpty()) {
+            String next = open.remove(open.size() - 1);
+            if (became.add(next)) {
+                open.addAll(graph.children(next));
+            }
+        }
+        lots.stream()
+                .map(LotTally::lot)
+                .filter(l -> graph.parents(l.label()).isEmpty())
+                .forEach(l -> became.add(l.label()));
+        boolean isProductStream =
+                lots.stream().anyMatch(l -> became.contains(l.lot().label()));
+        Optional<MeasuredValue> isolated = lots.stream()
+                .flatMap(l -> l.pureGrams().stream())
+                .reduce(MeasuredValue::plus)
+                .filter(m -> m.value() > 0);
+        return isProductStream && isolated.isPresent()
+                ? found.terms().stream()
+                        .filter(t -> became.contains(t.label())
+                                && t.content().substance().equalsIgnoreCase(product.name()))
+                        .flatMap(t -> t.content().massGrams().stream())
+                        .reduce(MeasuredValue::plus)
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,77 @@
+package workuptally.tally.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.model.Field.Entered;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.reference.Glassware;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.LayerFlow;
+
+/** Fill of the funnel at every shake: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
+public final class ContactAccount {
+    private static final String FUNNEL = "separatory-funnel";
+
+    private final Run run;
+    private final Limits limits;
+    private final Substances substances;
+
+    public ContactAccount(Run run, Limits limits, Substances substances) {
+        this.run = run;
+        this.limits = limits;
+        this.substances = substances;
+    }
+
+    public List<Contact> of(LayerFlow flow, List<StepReaction> reactions) {
+        List<Contact> contacts = new ArrayList<>();
+        for (Step step : run.orderedSteps()) {
+            List<Double> volumes = flow.volumesInFunnel(step);
+            Optional<StepReaction> gas = reactions.stream()
+                    .filter(r -> r.step() == step && r.expectedMillimoles() > 0)
+                    .findFirst();
+            for (int i = 0; i < volumes.size(); i++) {
+                contacts.add(contact(step, i + 1, volumes.get(i), gas));
+            }
+        }
+        return contacts;
+    }
+
+    private Contact contact(Step step, int portion, double millilitres, Optional<StepReaction> gas) {
+        double limit = limits.value(gas.isPresent() ? Limit.FUNNEL_FILL_WITH_GAS : Limit.FUNNEL_FILL) / 100;
+        int loads = (int) Math.max(
+                1, Math.round(step.loads().entered().map(Entered::value).orElse(1.0)));
+        Optional<Double> recorded =
+                step.funnelMillilitres().entered().map(Entered::value).filter(v -> v > 0);
+        double funnel = recorded.orElseGet(() -> smallestThatFits(millilitres / loads, limit));
+        return new Contact(
+                step,
+                portion,
+                millilitres,
+                funnel,
+                recorded.isPresent(),
+                100 * millilitres / loads / funnel,
+                100 * limit,
+                loads,
+                (int) Math.ceil(millilitres / (limit * funnel) - 1e-9),
+                gas.isPresent(),
+                gas.map(r -> OptionalDouble.of(r.expectedLitres())).orElse(OptionalDouble.empty()),
+                gas.map(r -> OptionalDouble.of(r.worstLitres())).orElse(OptionalDouble.empty()));
+    }
+
+    private double smallestThatFits(double millilitres, double limit) {
+        List<Double> sizes = substances.reference().glassware().stream()
+                .filter(g -> g.kind().equals(FUNNEL))
+                .map(Glassware::nominalMillilitres)
+                .sorted()
+                .toList();
+        return sizes.stream()
+                .filter(s -> s * limit >= millilitres)
+                .findFirst()
+                .orElseGet(() -> sizes.get(sizes.size() - 1));
+    }
+}

@@ -1,0 +1,103 @@
+package workuptally.tally.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.Extraction;
+import workuptally.model.Field.Entered;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.PartitionModel;
+
+/**
+ * Works out the best split of the volume of a planned extraction from the partition ratio of the product. Washes are left out: there a split
+ * takes product away. So are contacts in which the reaction's own solvent is a good part of the extracting phase, since its volume is not
+ * the planner's to divide.
+ */
+final class ExtractionSplits {
+    /** The extracting phase may be this much larger than what is added, for what it takes up of the other. */
+    private static final double LARGEST_SWELLING = 1.15;
+
+    private static final double NOT_USED = 7;
+
+    private final Run run;
+    private final Materials materials;
+    private final LayerFlow flow;
+
+    ExtractionSplits(Run run, Materials materials, LayerFlow flow) {
+        this.run = run;
+        this.materials = materials;
+        this.flow = flow;
+    }
+
+    /** One for each wanted product with a partition ratio, and a pH after the step where it is an acid or a base. */
+    List<ExtractionSplit> of(Step step) {
+        List<ExtractionSplit> splits = new ArrayList<>();
+        Optional<LayerFlow.Phases> phases = flow.phases(step).filter(p -> isExtraction(step));
+        Optional<Double> each = step.volumeMillilitres().entered().map(Entered::value);
+        if (phases.isEmpty() || each.isEmpty() || each.get() <= 0) {
+            return splits;
+        }
+        boolean organicAdded = materials.isOrganic(step);
+        int portions = (int) Math.max(1, Math.round(step.portionCount()));
+        double total = portions * each.get();
+        double extracting =
+                (organicAdded ? phases.get().organic() : phases.get().aqueous()).millilitres();
+        double extracted = (organicAdded ? phases.get().aqueous() : phases.get().organic()).millilitres();
+        if (extracted <= 0 || extracting > LARGEST_SWELLING * total) {
+            return splits;
+        }
+        Optional<String> solvent = organicAdded
+                ? Optional.of(step.material())
+                : solventOf(phases.get().organic());
+        for (Product product : run.products()) {
+            Optional<PartitionModel> model =
+                    solvent.filter(s -> product.wanted()).flatMap(s -> PartitionModel.of(product, s, materials));
+            OptionalDouble ratio = model.map(m -> ratio(m, step, organicAdded)).orElse(OptionalDouble.empty());
+            if (ratio.isPresent()) {
+                splits.add(new ExtractionSplit(
+                        product.name(),
+                        ratio.getAsDouble(),
+                        model.get().factor(),
+                        model.get().origin(),
+                        total,
+                        extracted,
+                        portions,
+                        Extraction.bestSplit(
+                                ratio.getAsDouble(), total, extracted, ExtractionSplit.SMALLEST_GAIN_PERCENT / 100)));
+            }
+        }
+        return splits;
+    }
+
+    private static boolean isExtraction(Step step) {
+        return step.operation()
+                .filter(o -> o == Operation.EXTRACT || o == Operation.BACK_EXTRACT)
+                .isPresent();
+    }
+
+    private Optional<String> solventOf(Ingredients organic) {
+        return organic.parts().entrySet().stream()
+                .filter(e -> flow.isOrganicSolvent(e.getKey()))
+                .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
+                .map(java.util.Map.Entry::getKey);
+    }
+
+    private static OptionalDouble ratio(PartitionModel model, Step step, boolean organicAdded) {
+        Optional<Double> pH = step.pHAfter().entered().map(Entered::value);
+        if (model.isIonisable() && pH.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double distribution = model.distributionRatio(pH.orElse(NOT_USED));
+        if (organicAdded) {
+            return OptionalDouble.of(distribution);
+        }
+        return distribution > 0 ? OptionalDouble.of(1 / distribution) : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,248 @@
+package workuptally.tally.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.Extraction;
+import workuptally.model.Field.Entered;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.tally.amounts.AcidGases;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.layers.LayerBuffers;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerGraph;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.PartitionModel;
+import workuptally.tally.layers.ProductInWater;
+
+/**
+ * What one more extraction of an aqueous layer would bring, with D from the run's own assays on both sides of the contact where there are
+ * such, else from the partition model at the layer's pH; and what it would bring at a pH where the product is neutral.
+ */
+public final class ReextractionAccount {
+    private static final double SMALLEST_GAIN_PERCENT = 0.1;
+    private static final double NEUTRAL_PH = 7;
+
+    private final Run run;
+    private final LayerGraph graph;
+    private final Materials materials;
+    private final Substances substances;
+    private final List<ChargeAmount> amounts;
+    private final List<LayerTally> layers;
+    private final Optional<Theory> theory;
+    private final LayerBuffers buffers;
+
+    public ReextractionAccount(
+            Run run,
+            LayerGraph graph,
+            Substances substances,
+            List<ChargeAmount> amounts,
+            List<LayerTally> layers,
+            Optional<Theory> theory,
+            LayerFlow flow) {
+        this.run = run;
+        this.graph = graph;
+        this.materials = new Materials(substances);
+        this.substances = substances;
+        this.amounts = amounts;
+        this.layers = layers;
+        this.theory = theory;
+        this.buffers = new LayerBuffers(run, substances, flow);
+    }
+
+    /** Gains for every terminal aqueous layer in which a wanted product was measured. */
+    public List<Reextraction> list() {
+        List<Reextraction> all = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            for (Content content : ProductInWater.of(layer, run)) {
+                all.addAll(reextractions(layer, content));
+            }
+        }
+        return all;
+    }
+
+    private List<Reextraction> reextractions(LayerTally layer, Content content) {
+        Optional<Step> step = graph.givenBy(layer.label());
+        Optional<String> solvent = step.flatMap(this::solventOf);
+        double volume = step.map(s -> portionMillilitres(s, layer)).orElse(0.0);
+        Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product().name().equalsIgnoreCase(content.substance()))
+                .findFirst());
+        if (solvent.isEmpty() || volume <= 0 || expected.isEmpty()) {
+            return List.of();
+        }
+        Gain gain = new Gain(
+                layer,
+                content,
+                solvent.get(),
+                volume,
+                expected.get().massGrams().value());
+        Optional<PartitionModel> partition = PartitionModel.of(product(content), solvent.get(), materials);
+        Optional<Ratio> asItIs = ownRatio(layer, content, step.get()).or(() -> partition.flatMap(p -> atPH(layer, p)));
+        List<Reextraction> gains = new ArrayList<>();
+        asItIs.ifPresent(ratio -> gains.addAll(gain.byOneAndTwoPortions(ratio, Adjustment.NONE)));
+        partition.ifPresent(p -> gains.addAll(afterAdjusting(gain, p, asItIs)));
+        return gains.stream()
+                .filter(g -> g.gainPercentOfTheory() >= SMALLEST_GAIN_PERCENT)
+                .toList();
+    }
+
+    /** D at the pH of the layer; empty for an acid or base in a layer of unknown pH. */
+    private static Optional<Ratio> atPH(LayerTally layer, PartitionModel partition) {
+        Optional<Double> pH = ProductInWater.pH(layer).map(Entered::value);
+        return pH.isEmpty() && partition.isIonisable()
+                ? Optional.empty()
+                : Optional.of(new Ratio(partition.distributionRatio(pH.orElse(NEUTRAL_PH)), partition.origin()));
+    }
+
+    /** Gains at the pH where an acid or base is neutral; none where that does not at least double D. */
+    private List<Reextraction> afterAdjusting(Gain gain, PartitionModel partition, Optional<Ratio> asItIs) {
+        Optional<Double> from = ProductInWater.pH(gain.layer).map(Entered::value);
+        if (!partition.isIonisable() || from.isEmpty()) {
+            return List.of();
+        }
+        double to = partition.pHOfNeutralForm();
+        double acid = buffers.acidMillimoles(gain.layer, from.get(), to);
+        boolean rightWay = partition.character() == Product.Character.ACID ? acid > 0 : acid < 0;
+        Ratio shifted = new Ratio(partition.distributionRatio(to), partition.origin());
+        boolean helps = asItIs.isEmpty()
+                || shifted.distributionRatio() > 2 * asItIs.get().distributionRatio();
+        return helps && rightWay
+                ? gain.byOneAndTwoPortions(
+                        shifted,
+                        new Adjustment(
+                                OptionalDouble.of(to),
+                                acid,
+                                buffers.carbonDioxideMillimoles(gain.layer, from.get(), to)))
+                : List.of();
+    }
+
+    /** The portion to reckon with: that of the contact itself, else of the run's extraction, else half the layer (common practice). */
+    private double portionMillilitres(Step step, LayerTally layer) {
+        boolean contact = step.operation()
+                .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
+                .isPresent();
+        Optional<Double> own =
+                step.volumeMillilitres().entered().map(Entered::value).filter(v -> contact);
+        return own.or(() -> run.orderedSteps().stream()
+                        .filter(s -> s.operation()
+                                .filter(o -> o == Operation.EXTRACT)
+                                .isPresent())
+                        .filter(materials::isOrganic)
+                        .flatMap(s -> s.volumeMillilitres().entered().stream())
+                        .map(Entered::value)
+                        .findFirst())
+                .orElseGet(() -> layer.volumeMillilitres().orElseThrow().value() / 2);
+    }
+
+    private Optional<String> solventOf(Step step) {
+        if (materials.isOrganic(step)) {
+            return Optional.of(step.material());
+        }
+        return amounts.stream()
+                .filter(ChargeAmount::isSolvent)
+                .map(a -> a.charge().material())
+                .filter(substances::isOrganicSolvent)
+                .findFirst()
+                .or(() -> run.orderedSteps().stream()
+                        .map(Step::material)
+                        .filter(substances::isOrganicSolvent)
+                        .findFirst());
+    }
+
+    /** D from a sample of the organic layer of the same contact: c(organic)/c(aqueous). */
+    private Optional<Ratio> ownRatio(LayerTally layer, Content content, Step step) {
+        for (LayerTally other : layers) {
+            boolean sampleOfOrganic = step.givesOrganic().contains(other.label())
+                    || (other.aliquot()
+                            && graph.parents(other.label()).stream().anyMatch(step.givesOrganic()::contains));
+            if (!sampleOfOrganic
+                    || other.volumeMillilitres().filter(v -> v.value() > 0).isEmpty()) {
+                continue;
+            }
+            for (Content there : other.contents()) {
+                if (there.kind() == Content.Kind.MEASURED && there.substance().equalsIgnoreCase(content.substance())) {
+                    double organic = there.massGrams().orElseThrow().value()
+                            / other.volumeMillilitres().get().value();
+                    double aqueous = content.massGrams().orElseThrow().value()
+                            / layer.volumeMillilitres().orElseThrow().value();
+                    if (aqueous <= 0) {
+                        return Optional.empty();
+                    }
+                    return Optional.of(new Ratio(
+                            Extraction.distributionRatio(organic, aqueous),
+                            "assays of " + other.label() + " and " + layer.label()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Product product(Content content) {
+        return run.product(content.substance()).orElseThrow();
+    }
+
+    private record Ratio(double distributionRatio, String origin) {}
+
+    /** A change of pH first: where to, the acid it takes (negative for base) and the carbon dioxide that sets free, mmol. */
+    private record Adjustment(OptionalDouble pH, double acidMillimoles, double carbonDioxideMillimoles) {
+        static final Adjustment NONE = new Adjustment(OptionalDouble.empty(), 0, 0);
+    }
+
+    /** Gains of one layer in one solvent. */
+    private final class Gain {
+        private final LayerTally layer;
+        private final Content content;
+        private final String solvent;
+        private final double portionMillilitres;
+        private final double theoryGrams;
+
+        Gain(LayerTally layer, Content content, String solvent, double portionMillilitres, double theoryGrams) {
+            this.layer = layer;
+            this.content = content;
+            this.solvent = solvent;
+            this.portionMillilitres = portionMillilitres;
+            this.theoryGrams = theoryGrams;
+        }
+
+        List<Reextraction> byOneAndTwoPortions(Ratio ratio, Adjustment adjustment) {
+            return List.of(of(1, ratio, adjustment), of(2, ratio, adjustment));
+        }
+
+        private Reextraction of(int portions, Ratio ratio, Adjustment adjustment) {
+            double added = Math.abs(adjustment.acidMillimoles()) / Reextraction.ACID_MOLES_PER_LITRE;
+            double grams = Extraction.gainGrams(
+                    content.massGrams().orElseThrow().value(),
+                    ratio.distributionRatio(),
+                    portionMillilitres,
+                    layer.volumeMillilitres().orElseThrow().value() + added,
+                    portions);
+            return new Reextraction(
+                    layer.label(),
+                    content.substance(),
+                    solvent,
+                    portions,
+                    portionMillilitres,
+                    ratio.distributionRatio(),
+                    ratio.origin(),
+                    adjustment.pH(),
+                    grams,
+                    100 * grams / theoryGrams,
+                    adjustment.acidMillimoles(),
+                    adjustment.carbonDioxideMillimoles(),
+                    adjustment.acidMillimoles() > 0 ? AcidGases.of(run, substances) : List.of(),
+                    portions
+                            * portionMillilitres
+                            * substances.densityGramsPerMillilitre(solvent).orElse(1));
+        }
+    }
+}

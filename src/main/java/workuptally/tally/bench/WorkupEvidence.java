@@ -1,0 +1,106 @@
+package workuptally.tally.bench;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import workuptally.tally.balance.Route;
+import workuptally.tally.layers.GraphFault;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.UnlabelledPhase;
+import workuptally.tally.waste.Metrics;
+
+/**
+ * What the steps of a workup show beside masses and contents.
+ *
+ * @param identities which phase each measured layer of a contact is, by its density
+ * @param reactions neutralisation and gas at each step
+ * @param routes independent routes to the product in a layer
+ * @param reextractions gains of further extractions
+ * @param missingLayers labels that a step gives, nothing consumes and no row records; then the phases without a label by their names
+ * @param unlabelledPhases phases of contacts without a label
+ * @param graphFaults what does not fit together in the steps
+ * @param makeUps what each terminal layer is made of
+ * @param contactMixtures what stood in the funnel at each contact, estimated
+ * @param dried every drying step with a weighed, listed agent
+ * @param metrics mass metrics, if the product was assayed
+ * @param plan what to expect, of a run that is only planned
+ */
+public record WorkupEvidence(
+        List<LayerIdentity> identities,
+        List<StepReaction> reactions,
+        List<Route> routes,
+        List<Reextraction> reextractions,
+        List<String> missingLayers,
+        List<UnlabelledPhase> unlabelledPhases,
+        List<GraphFault> graphFaults,
+        List<LayerMakeUp> makeUps,
+        List<ContactMixture> contactMixtures,
+        List<DriedLayer> dried,
+        Optional<Metrics> metrics,
+        Optional<Plan> plan) {
+    /** Of a run without a recorded workup. */
+    public static final WorkupEvidence NONE =
+            new WorkupEvidence(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /** Of a run whose layers were not followed. */
+    public WorkupEvidence(
+            List<LayerIdentity> identities,
+            List<StepReaction> reactions,
+            List<Route> routes,
+            List<Reextraction> reextractions,
+            List<String> missingLayers,
+            List<GraphFault> graphFaults) {
+        this(
+                identities,
+                reactions,
+                routes,
+                reextractions,
+                missingLayers,
+                List.of(),
+                graphFaults,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** Copies the lists. */
+    public WorkupEvidence {
+        identities = List.copyOf(identities);
+        reactions = List.copyOf(reactions);
+        routes = List.copyOf(routes);
+        reextractions = List.copyOf(reextractions);
+        missingLayers = List.copyOf(missingLayers);
+        unlabelledPhases = List.copyOf(unlabelledPhases);
+        graphFaults = List.copyOf(graphFaults);
+        makeUps = List.copyOf(makeUps);
+        contactMixtures = List.copyOf(contactMixtures);
+        dried = List.copyOf(dried);
+    }
+
+    /** The largest gain that one more portion would bring from a layer, with a change of pH where that is what it takes. */
+    public Optional<Reextraction> bestGain(String layer) {
+        return reextractions.stream()
+                .filter(r -> r.layer().equals(layer) && r.portions() == 1)
+                .max(Comparator.comparingDouble(Reextraction::gainGrams));
+    }
+
+    /** The same with a plan. */
+    public WorkupEvidence with(Plan expected) {
+        return new WorkupEvidence(
+                identities,
+                reactions,
+                routes,
+                reextractions,
+                missingLayers,
+                unlabelledPhases,
+                graphFaults,
+                makeUps,
+                contactMixtures,
+                dried,
+                metrics,
+                Optional.of(expected));
+    }
+}

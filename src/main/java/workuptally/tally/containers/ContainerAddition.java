@@ -1,0 +1,32 @@
+package workuptally.tally.containers;
+
+import java.util.Map;
+import workuptally.model.Transfer;
+import workuptally.tally.amounts.Masses;
+
+/**
+ * What a transfer brings into a container.
+ *
+ * @param transfer the transfer, proposed or done
+ * @param grams mass of each component by full name, g
+ * @param millilitres volume, mL
+ * @param sourceGrams mass of the layers it names, g; 0 for a free material
+ */
+public record ContainerAddition(Transfer transfer, Map<String, Double> grams, double millilitres, double sourceGrams) {
+    /** Copies the map in its order. */
+    public ContainerAddition {
+        grams = Masses.copyOf(grams);
+    }
+
+    /** Mass, g. */
+    public double totalGrams() {
+        return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** The source in words: {@code R26-050 A1a+A1b}, or the free material. */
+    public String source() {
+        return transfer.layers().isEmpty()
+                ? transfer.material()
+                : transfer.run() + " " + String.join("+", transfer.layers());
+    }
+}

@@ -1,0 +1,96 @@
+package workuptally.tally.layers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Field.Entered;
+import workuptally.model.Limits;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.tally.amounts.Addition;
+import workuptally.tally.amounts.InstrumentUncertainty;
+import workuptally.tally.amounts.Substances;
+
+/** What the workup steps added: masses and volumes of quenches, washes, extractants, agents and rinses, all portions of a step together. */
+public final class Additions {
+    private final Run run;
+    private final Readings readings;
+    private final InstrumentUncertainty uncertainty;
+    private final LayerGraph graph;
+    private final Substances substances;
+
+    public Additions(Run run, Readings readings, Limits limits, LayerGraph graph, Substances substances) {
+        this.run = run;
+        this.readings = readings;
+        this.uncertainty = new InstrumentUncertainty(limits);
+        this.graph = graph;
+        this.substances = substances;
+    }
+
+    /** Materials added in workup and purification, in order of the steps. */
+    public List<Addition> list() {
+        List<Addition> additions = new ArrayList<>();
+        for (Step step : run.orderedSteps()) {
+            if (!step.material().isBlank()) {
+                boolean purification = step.operation()
+                                .filter(o -> o == Step.Operation.CRYSTALLISE || o == Step.Operation.CHROMATOGRAPH)
+                                .isPresent()
+                        || step.from().stream().anyMatch(l -> run.lot(l).isPresent() || graph.descendsFromLot(l));
+                Optional<MeasuredValue> read = volume(step);
+                Optional<MeasuredValue> mass = mass(step, read);
+                Optional<MeasuredValue> volume = read.or(() -> mass.flatMap(m -> volumeOfWeighed(step, m)));
+                additions.add(new Addition(step, step.material(), mass, volume, purification));
+            }
+        }
+        return additions;
+    }
+
+    private Optional<MeasuredValue> volume(Step step) {
+        return step.volumeMillilitres().entered().map(v -> {
+            double each = uncertainty.layerVolumeMillilitres(v);
+            return readings.enter(
+                    "volume of " + step.material() + " in step " + step.number(),
+                    "mL",
+                    v.value() * step.portionCount(),
+                    each * Math.sqrt(step.portionCount()),
+                    () -> v.place().inWords());
+        });
+    }
+
+    private Optional<MeasuredValue> mass(Step step, Optional<MeasuredValue> volume) {
+        if (step.massGrams().isUnreadable() || step.densityGramsPerMillilitre().isUnreadable()) {
+            return Optional.empty();
+        }
+        Optional<Entered> mass = step.massGrams().entered();
+        if (mass.isPresent()) {
+            double each = uncertainty.massGrams(mass.get());
+            return Optional.of(readings.enter(
+                    "mass of " + step.material() + " in step " + step.number(),
+                    "g",
+                    mass.get().value() * step.portionCount(),
+                    each * Math.sqrt(step.portionCount()),
+                    () -> mass.get().place().inWords()));
+        }
+        OptionalDouble density = density(step);
+        return density.isPresent() ? volume.map(v -> v.times(density.getAsDouble())) : Optional.empty();
+    }
+
+    /** Volume of a liquid that was weighed in; empty for a drying agent or an unreadable volume. */
+    private Optional<MeasuredValue> volumeOfWeighed(Step step, MeasuredValue massGrams) {
+        OptionalDouble density = density(step);
+        boolean solid = substances.dryingAgent(step.material()).isPresent();
+        return step.volumeMillilitres().isBlank() && !solid && density.isPresent()
+                ? Optional.of(massGrams.over(density.getAsDouble()))
+                : Optional.empty();
+    }
+
+    private OptionalDouble density(Step step) {
+        Optional<Entered> typed = step.densityGramsPerMillilitre().entered();
+        return typed.isPresent()
+                ? OptionalDouble.of(typed.get().value())
+                : substances.densityGramsPerMillilitre(step.material());
+    }
+}

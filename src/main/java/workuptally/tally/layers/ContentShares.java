@@ -1,0 +1,60 @@
+package workuptally.tally.layers;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.measure.MeasuredValue;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Skeletons;
+import workuptally.tally.amounts.Theory;
+import workuptally.tally.amounts.Theory.ProductTheory;
+
+/** Contents as a percentage: of theory for wanted products, of the partner charged for other substances. */
+public final class ContentShares {
+    private final Optional<Theory> theory;
+    private final Skeletons skeletons;
+
+    public ContentShares(Optional<Theory> theory, Skeletons skeletons) {
+        this.theory = theory;
+        this.skeletons = skeletons;
+    }
+
+    List<Content> of(List<Content> contents) {
+        return contents.stream().map(this::withShare).toList();
+    }
+
+    private Content withShare(Content content) {
+        return new Content(
+                content.substance(),
+                content.kind(),
+                content.massGrams(),
+                content.amountMillimoles(),
+                content.upperBoundGrams(),
+                share(content),
+                content.evidence());
+    }
+
+    private OptionalDouble share(Content content) {
+        Optional<ProductTheory> product = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product().name().equalsIgnoreCase(content.substance()))
+                .findFirst());
+        if (product.isPresent() && content.massGrams().isPresent()) {
+            return OptionalDouble.of(100
+                    * content.massGrams().get().value()
+                    / product.get().massGrams().value());
+        }
+        for (String partner : skeletons.partners()) {
+            double units = skeletons.units(content.substance(), partner);
+            Optional<MeasuredValue> charged = skeletons.chargedMillimoles(partner);
+            if (units > 0
+                    && charged.filter(c -> c.value() > 0).isPresent()
+                    && content.amountMillimoles().isPresent()) {
+                return OptionalDouble.of(100
+                        * units
+                        * content.amountMillimoles().get().value()
+                        / charged.get().value());
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

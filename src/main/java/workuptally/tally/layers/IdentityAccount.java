@@ -1,0 +1,211 @@
+package workuptally.tally.layers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.layers.LayerIdentity.Expected;
+import workuptally.tally.layers.LayerIdentity.PositionCheck;
+import workuptally.tally.layers.LayerIdentity.Verdict;
+
+/**
+ * Which layer of a contact is which, by density.
+ *
+ * <p>ρ = m/V of each measured layer against what organic and aqueous phase of the contact should have, Σm/ΣV over their estimated parts, each at the
+ * temperature of the layer.
+ * Solutes whose phase is not known (the organic solids charged) are counted in neither and in both, which gives a range: 1.2 g/mL in an
+ * organic phase, 2.5 g/mL as dissolved salt in an aqueous one (common practice). A layer is assigned to the phase that its density fits
+ * within 3u when the other lies further off; where the two expectations differ by less than 0.05 g/mL or 3u, or neither fits, the
+ * density cannot tell. A contact whose measured layers do not all say the same cannot tell either.
+ */
+public final class IdentityAccount {
+    /** Standard uncertainties within which a density fits; common practice. */
+    static final double STANDARD_UNCERTAINTIES = 3;
+
+    private static final double LEAST_DIFFERENCE_GRAMS_PER_MILLILITRE = 0.05;
+    private static final double TABLE_CELSIUS = 20;
+    /** Distance from 20 °C within which the change of a density is a straight line; common practice. */
+    private static final double REACH_KELVIN = 40;
+
+    private static final double ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE = 1.2;
+    private static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
+
+    private final Run run;
+    private final LayerFlow flow;
+
+    public IdentityAccount(Run run, LayerFlow flow) {
+        this.run = run;
+        this.flow = flow;
+    }
+
+    /** One identity for each layer that a contact gave and the Layers table records as organic or aqueous. */
+    public List<LayerIdentity> of(List<LayerTally> layers, List<ChargeAmount> amounts) {
+        double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
+        List<LayerIdentity> identities = new ArrayList<>();
+        for (Step step : run.orderedSteps()) {
+            Optional<LayerFlow.Phases> phases = flow.phases(step);
+            List<LayerTally> given = layers.stream()
+                    .filter(l -> step.givesOrganic().contains(l.label())
+                            || step.givesAqueous().contains(l.label()))
+                    .filter(l -> !step.from().contains(l.label()))
+                    .filter(l -> recorded(l).isPresent())
+                    .toList();
+            if (phases.isPresent() && !given.isEmpty()) {
+                identities.addAll(ofContact(step, phases.get(), given, solutes));
+            }
+        }
+        return identities;
+    }
+
+    /** Densities to expect of the two phases of a contact at 20 °C, if it is one and both phases have a liquid. */
+    public Optional<PhaseDensities> densities(Step step, List<ChargeAmount> amounts) {
+        double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
+        return flow.phases(step).flatMap(p -> densities(p, solutes, TABLE_CELSIUS));
+    }
+
+    private Optional<PhaseDensities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
+        return expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE, celsius)
+                .flatMap(organic -> expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
+                        .map(aqueous -> new PhaseDensities(organic, aqueous)));
+    }
+
+    private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
+        List<PhaseDensities> densities = given.stream()
+                .flatMap(l -> densities(phases, solutes, celsius(l)).stream())
+                .toList();
+        if (densities.size() < given.size()) {
+            return List.of();
+        }
+        List<Verdict> verdicts = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            verdicts.add(verdict(
+                    given.get(i), densities.get(i).organic(), densities.get(i).aqueous()));
+        }
+        boolean allTell =
+                verdicts.stream().filter(v -> v != Verdict.NOT_MEASURED).allMatch(v -> v == Verdict.SWAPPED);
+        List<LayerIdentity> identities = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            LayerTally layer = given.get(i);
+            Expected organic = densities.get(i).organic();
+            Expected aqueous = densities.get(i).aqueous();
+            Verdict verdict = verdicts.get(i) == Verdict.SWAPPED && !allTell ? Verdict.CANNOT_TELL : verdicts.get(i);
+            identities.add(new LayerIdentity(
+                    layer.label(),
+                    step,
+                    recorded(layer).orElseThrow(),
+                    layer.densityGramsPerMillilitre(),
+                    organic,
+                    aqueous,
+                    verdict,
+                    position(layer, given, verdict, organic, aqueous)));
+        }
+        return identities;
+    }
+
+    /** Temperature at which the volume of a layer was read; that of the tables where none is entered, or one beyond their reach. */
+    private static double celsius(LayerTally layer) {
+        return layer.entry()
+                .flatMap(l -> l.temperatureCelsius().entered())
+                .map(Entered::value)
+                .filter(t -> Math.abs(t - TABLE_CELSIUS) <= REACH_KELVIN)
+                .orElse(TABLE_CELSIUS);
+    }
+
+    private static Optional<Layer.Phase> recorded(LayerTally layer) {
+        return layer.entry().flatMap(Layer::phase).filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS);
+    }
+
+    /** Grams of a charge that is neither a listed solvent nor bound to the water; of a solution only what is dissolved. */
+    private double soluteGrams(ChargeAmount amount) {
+        String material = amount.charge().material();
+        if (flow.isOrganicSolvent(material) || flow.goesWithWater(material)) {
+            return 0;
+        }
+        double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+        boolean known = amount.amountMillimoles().isPresent()
+                && amount.molarMassGramsPerMole().isPresent();
+        return known
+                ? Math.min(
+                        grams,
+                        amount.amountMillimoles().get().value()
+                                * amount.molarMassGramsPerMole().getAsDouble()
+                                / 1000)
+                : grams;
+    }
+
+    private Optional<Expected> expected(Ingredients phase, double solutes, double soluteDensity, double celsius) {
+        Ingredients liquid = phase.share(c -> flow.isOrganicSolvent(c) || flow.goesWithWater(c) ? 1 : 0);
+        if (liquid.millilitres() <= 0) {
+            return Optional.empty();
+        }
+        double millilitres = liquid.parts().entrySet().stream()
+                .mapToDouble(part -> part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius))
+                .sum();
+        double without = liquid.totalGrams() / millilitres;
+        double with = (liquid.totalGrams() + solutes) / (millilitres + solutes / soluteDensity);
+        return Optional.of(new Expected(Math.min(without, with), Math.max(without, with)));
+    }
+
+    private static Verdict verdict(LayerTally layer, Expected organic, Expected aqueous) {
+        if (layer.densityGramsPerMillilitre().isEmpty()) {
+            return Verdict.NOT_MEASURED;
+        }
+        MeasuredValue density = layer.densityGramsPerMillilitre().get();
+        double reach = STANDARD_UNCERTAINTIES * density.standardUncertainty();
+        if (organic.gap(aqueous) < Math.max(LEAST_DIFFERENCE_GRAMS_PER_MILLILITRE, reach)) {
+            return Verdict.CANNOT_TELL;
+        }
+        boolean fitsOrganic = organic.distance(density.value()) <= reach;
+        boolean fitsAqueous = aqueous.distance(density.value()) <= reach;
+        if (fitsOrganic == fitsAqueous) {
+            return Verdict.CANNOT_TELL;
+        }
+        Layer.Phase byDensity = fitsOrganic ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS;
+        return byDensity == recorded(layer).orElseThrow() ? Verdict.CONSISTENT : Verdict.SWAPPED;
+    }
+
+    private static PositionCheck position(
+            LayerTally layer, List<LayerTally> given, Verdict verdict, Expected organic, Expected aqueous) {
+        Optional<Layer.Position> position =
+                layer.entry().flatMap(Layer::position).filter(p -> p != Layer.Position.MIDDLE);
+        if (position.isEmpty()) {
+            return PositionCheck.OPEN;
+        }
+        Optional<Boolean> denser = denserThanOther(layer, position.get(), given);
+        if (denser.isEmpty() && (verdict == Verdict.CONSISTENT || verdict == Verdict.SWAPPED)) {
+            boolean isOrganic =
+                    (recorded(layer).orElseThrow() == Layer.Phase.ORGANIC) == (verdict == Verdict.CONSISTENT);
+            boolean organicDenser = organic.lowGramsPerMillilitre() > aqueous.highGramsPerMillilitre();
+            denser = Optional.of(isOrganic == organicDenser);
+        }
+        return denser.map(d -> d == (position.get() == Layer.Position.LOWER)
+                        ? PositionCheck.AGREES
+                        : PositionCheck.CONTRADICTS)
+                .orElse(PositionCheck.OPEN);
+    }
+
+    /** By the measured densities of the two layers, where they differ by more than their uncertainty. */
+    private static Optional<Boolean> denserThanOther(
+            LayerTally layer, Layer.Position position, List<LayerTally> given) {
+        Optional<MeasuredValue> own = layer.densityGramsPerMillilitre();
+        Optional<MeasuredValue> other = given.stream()
+                .filter(l -> l.entry()
+                        .flatMap(Layer::position)
+                        .filter(p -> p != position && p != Layer.Position.MIDDLE)
+                        .isPresent())
+                .flatMap(l -> l.densityGramsPerMillilitre().stream())
+                .findFirst();
+        if (own.isEmpty() || other.isEmpty()) {
+            return Optional.empty();
+        }
+        MeasuredValue difference = own.get().minus(other.get());
+        boolean apart = Math.abs(difference.value()) > STANDARD_UNCERTAINTIES * difference.standardUncertainty();
+        return apart ? Optional.of(difference.value() > 0) : Optional.empty();
+    }
+}

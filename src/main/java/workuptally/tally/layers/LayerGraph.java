@@ -1,0 +1,290 @@
+package workuptally.tally.layers;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+
+/**
+ * How the portions of a run come from each other: which step gives a label, which consumes it.
+ *
+ * <p>Whether a layer is consumed is read from the steps, not from its status word. A step that takes a label and gives it again goes on
+ * under that label. Strip, distil and sample take a part away and leave the rest under its label unless they give that rest a new one.
+ * Where a run records no steps at all, the status word decides.
+ */
+public final class LayerGraph {
+    private final Run run;
+    private final Map<String, Step> givenBy = new LinkedHashMap<>();
+    private final Map<String, String> consumedBy = new LinkedHashMap<>();
+    private final Map<String, Set<String>> parents = new LinkedHashMap<>();
+    private final Map<String, Set<String>> children = new LinkedHashMap<>();
+    private final Set<String> aliquots = new LinkedHashSet<>();
+    private final List<GraphFault> faults = new ArrayList<>();
+
+    private LayerGraph(Run run) {
+        this.run = run;
+    }
+
+    /** Reads the steps and lots of a run in the order of the table. */
+    public static LayerGraph of(Run run) {
+        LayerGraph graph = new LayerGraph(run);
+        graph.readSteps();
+        graph.readLots();
+        graph.readStatusWords();
+        graph.findCycles();
+        return graph;
+    }
+
+    /** What does not fit together, in order of the steps. */
+    public List<GraphFault> faults() {
+        return List.copyOf(faults);
+    }
+
+    /** Every label of a portion except the reaction mixture and lots: first as the steps give them, then those only in Layers. */
+    public List<String> layerLabels() {
+        Set<String> labels = new LinkedHashSet<>();
+        givenBy.keySet().stream().filter(l -> !isLot(l)).forEach(labels::add);
+        run.layers().forEach(l -> labels.add(l.label()));
+        labels.remove(Step.REACTION_MIXTURE);
+        return List.copyOf(labels);
+    }
+
+    /** True where no later step or lot consumes the portion. */
+    public boolean isTerminal(String label) {
+        return !consumedBy.containsKey(label);
+    }
+
+    /** The step number or lot label that consumes a portion, if one does. */
+    public Optional<String> consumedBy(String label) {
+        return Optional.ofNullable(consumedBy.get(label));
+    }
+
+    /** The step that first gives a label, if one does. */
+    public Optional<Step> givenBy(String label) {
+        return Optional.ofNullable(givenBy.get(label));
+    }
+
+    /** True for a sample taken for analysis. */
+    public boolean isAliquot(String label) {
+        return aliquots.contains(label);
+    }
+
+    /** Labels that a portion was made from, in order of the steps. */
+    public Set<String> parents(String label) {
+        return Collections.unmodifiableSet(new LinkedHashSet<>(parents.getOrDefault(label, Set.of())));
+    }
+
+    /** Labels made from a portion, lots included, in order of the steps. */
+    public List<String> children(String label) {
+        return List.copyOf(children.getOrDefault(label, Set.of()));
+    }
+
+    /** True where a portion or lot descends from a lot, so that it belongs to a purification. */
+    public boolean descendsFromLot(String label) {
+        Set<String> seen = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(parents.getOrDefault(label, Set.of()));
+        while (!open.isEmpty()) {
+            String next = open.remove(open.size() - 1);
+            if (next.equals(label) || !seen.add(next)) {
+                continue;
+            }
+            if (isLot(next)) {
+                return true;
+            }
+            open.addAll(parents.getOrDefault(next, Set.of()));
+        }
+        return false;
+    }
+
+    private boolean isLot(String label) {
+        return run.lot(label).isPresent();
+    }
+
+    private void readSteps() {
+        Set<String> known = new LinkedHashSet<>(Set.of(Step.REACTION_MIXTURE));
+        Set<String> everGiven = new LinkedHashSet<>();
+        run.orderedSteps().forEach(s -> everGiven.addAll(s.gives()));
+        Map<String, Step> taken = new LinkedHashMap<>();
+        for (Step step : run.orderedSteps()) {
+            for (String source : step.from()) {
+                checkSource(step, source, known, everGiven, taken);
+            }
+            Set<String> given = new LinkedHashSet<>(step.gives());
+            for (String label : given) {
+                if (!step.from().contains(label)) {
+                    if (givenBy.containsKey(label) && step.operation().orElse(Operation.COMBINE) != Operation.RINSE) {
+                        faults.add(new GraphFault(
+                                GraphFault.Kind.GIVEN_TWICE,
+                                label,
+                                step.number(),
+                                step.row().at("Gives other")));
+                    }
+                    for (String source : step.from()) {
+                        link(source, label);
+                    }
+                }
+                givenBy.putIfAbsent(label, step);
+                known.add(label);
+                if (step.operation().filter(o -> o == Operation.SAMPLE).isPresent()) {
+                    aliquots.add(label);
+                }
+            }
+            for (String source : step.from()) {
+                if (consumes(step, source)) {
+                    consumedBy.put(source, "step " + step.number());
+                    taken.put(source, step);
+                }
+            }
+        }
+    }
+
+    private void checkSource(
+            Step step, String source, Set<String> known, Set<String> everGiven, Map<String, Step> taken) {
+        if (taken.containsKey(source)) {
+            faults.add(new GraphFault(
+                    GraphFault.Kind.TAKEN_AFTER_CONSUMED,
+                    source,
+                    step.number(),
+                    step.row().at("From")));
+        } else if (!known.contains(source) && !isLot(source)) {
+            GraphFault.Kind kind =
+                    everGiven.contains(source) ? GraphFault.Kind.TAKEN_BEFORE_GIVEN : GraphFault.Kind.UNKNOWN_SOURCE;
+            faults.add(new GraphFault(kind, source, step.number(), step.row().at("From")));
+        }
+    }
+
+    /** A step consumes its source when it hands the whole of it on under another label. */
+    private boolean consumes(Step step, String source) {
+        List<String> gives = step.gives();
+        if (gives.isEmpty() || gives.contains(source)) {
+            return false;
+        }
+        Operation operation = step.operation().orElse(Operation.COMBINE);
+        return switch (operation) {
+            case SAMPLE -> false;
+            case STRIP, DISTIL -> !gives.stream().allMatch(this::isDistillate);
+            default -> true;
+        };
+    }
+
+    private boolean isDistillate(String label) {
+        return run.layer(label)
+                .flatMap(Layer::phase)
+                .filter(p -> p == Layer.Phase.DISTILLATE)
+                .isPresent();
+    }
+
+    private void readLots() {
+        for (Lot lot : run.lots()) {
+            for (String source : lot.from()) {
+                boolean knownSource = source.equals(Step.REACTION_MIXTURE)
+                        || givenBy.containsKey(source)
+                        || isLot(source)
+                        || run.layer(source).isPresent();
+                if (!knownSource) {
+                    faults.add(new GraphFault(
+                            GraphFault.Kind.UNKNOWN_SOURCE,
+                            source,
+                            "lot " + lot.label(),
+                            lot.row().at("From")));
+                    continue;
+                }
+                link(source, lot.label());
+                if (!isLot(source)) {
+                    consumedBy.putIfAbsent(source, "lot " + lot.label());
+                }
+            }
+        }
+    }
+
+    private void readStatusWords() {
+        for (Layer layer : run.layers()) {
+            String label = layer.label();
+            boolean saysConsumed =
+                    layer.status().filter(s -> s == Layer.Status.CONSUMED).isPresent();
+            if (run.steps().isEmpty()) {
+                if (saysConsumed) {
+                    consumedBy.putIfAbsent(label, "its status");
+                }
+                continue;
+            }
+            boolean isRecovered = layer.phase()
+                    .filter(p -> p == Layer.Phase.DISTILLATE || p == Layer.Phase.SOLID)
+                    .isPresent();
+            if (!givenBy.containsKey(label) && !isRecovered) {
+                faults.add(new GraphFault(
+                        GraphFault.Kind.NEVER_GIVEN, label, "", layer.row().at("Layer")));
+            }
+            if (saysConsumed && !consumedBy.containsKey(label)) {
+                faults.add(new GraphFault(
+                        GraphFault.Kind.SAID_CONSUMED, label, "", layer.row().at("Status")));
+            } else if (!saysConsumed && consumedBy.containsKey(label) && saysStillThere(layer)) {
+                faults.add(new GraphFault(
+                        GraphFault.Kind.SAID_KEPT,
+                        label,
+                        consumedBy.get(label),
+                        layer.row().at("Status")));
+            }
+        }
+    }
+
+    private static boolean saysStillThere(Layer layer) {
+        return layer.status()
+                .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.TO_REUSE)
+                .isPresent();
+    }
+
+    /** One fault for each ring of portions; those that only descend from it have none of their own. */
+    private void findCycles() {
+        Set<String> done = new LinkedHashSet<>();
+        for (String label : List.copyOf(parents.keySet())) {
+            List<String> ring = ring(label, new ArrayList<>(), done);
+            if (!ring.isEmpty()) {
+                String last = ring.get(ring.size() - 1);
+                faults.add(new GraphFault(
+                        GraphFault.Kind.CYCLE,
+                        String.join(" ← ", ring) + " ← " + ring.get(0),
+                        givenBy(last).map(Step::number).orElse(""),
+                        givenBy(last)
+                                .map(s -> s.row().at("From"))
+                                .orElse(run.row().at("Run"))));
+            }
+        }
+    }
+
+    /** The ring that the ancestors of a portion first run into, each label made from the next; empty where there is none. */
+    private List<String> ring(String label, List<String> path, Set<String> done) {
+        int before = path.indexOf(label);
+        if (before >= 0) {
+            return List.copyOf(path.subList(before, path.size()));
+        }
+        if (!done.add(label)) {
+            return List.of();
+        }
+        path.add(label);
+        List<String> found = List.of();
+        for (String parent : parents.getOrDefault(label, Set.of())) {
+            if (found.isEmpty()) {
+                found = ring(parent, path, done);
+            }
+        }
+        path.remove(path.size() - 1);
+        return found;
+    }
+
+    private void link(String source, String target) {
+        if (!source.equals(target)) {
+            parents.computeIfAbsent(target, k -> new LinkedHashSet<>()).add(source);
+            children.computeIfAbsent(source, k -> new LinkedHashSet<>()).add(target);
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package workuptally.tally.layers;
+
+import java.util.List;
+import java.util.Map;
+import workuptally.tally.amounts.Masses;
+
+/**
+ * What a terminal layer is made of by full names: measured contents, and solvents, water and salts carried along the steps. An estimate
+ * where the layer has no stated composition; never data.
+ *
+ * @param layer label
+ * @param grams mass of each component, g, the largest first; together the layer's mass
+ * @param materials components before acids and bases have reacted with each other
+ * @param millilitres volume, mL: as measured, else the sum of its liquids
+ * @param stated true where the book states the composition
+ */
+public record LayerMakeUp(
+        String layer, Map<String, Double> grams, List<String> materials, double millilitres, boolean stated) {
+    /** Copies the map in its order, and the list. */
+    public LayerMakeUp {
+        grams = Masses.copyOf(grams);
+        materials = List.copyOf(materials);
+    }
+
+    /** Mass of all components, g. */
+    public double totalGrams() {
+        return grams.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+}

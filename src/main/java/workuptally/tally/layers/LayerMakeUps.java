@@ -1,0 +1,121 @@
+package workuptally.tally.layers;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
+import workuptally.reference.Solute;
+import workuptally.reference.Wash;
+import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.amounts.Substances;
+
+/** Puts what the layer map carries and what was measured together to the make-up of each terminal layer. */
+public final class LayerMakeUps {
+    /** What acid and base, added one after the other, have made of each other. */
+    static final String SALTS = "salts of neutralisation";
+
+    private static final double LEAST_GRAMS = 1e-9;
+
+    /** Acids too weak to free carbon dioxide for certain. */
+    private static final Set<String> WEAK_ACIDS =
+            Set.of("ammonium chloride", "ammonium sulfate", "potassium dihydrogenphosphate");
+
+    private final Substances substances;
+    private final LayerFlow flow;
+
+    public LayerMakeUps(Substances substances, LayerFlow flow) {
+        this.substances = substances;
+        this.flow = flow;
+    }
+
+    /** One make-up for each terminal layer with a mass; cakes, whose solids are not followed, left out. */
+    public List<LayerMakeUp> of(List<LayerTally> layers) {
+        List<LayerMakeUp> makeUps = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
+            if (layer.terminal() && !solid && layer.massGrams().isPresent()) {
+                makeUps.add(of(layer, layer.massGrams().get().value()));
+            }
+        }
+        return makeUps;
+    }
+
+    private LayerMakeUp of(LayerTally layer, double grams) {
+        Ingredients mixture = flow.portion(layer.label());
+        boolean stated =
+                layer.entry().map(Layer::composition).filter(c -> !c.isEmpty()).isPresent();
+        Map<String, Double> components = new LinkedHashMap<>();
+        mixture.parts().forEach((name, part) -> components.merge(fullName(name), part.grams(), Double::sum));
+        if (!stated) {
+            layer.contents()
+                    .forEach(c -> c.massGrams()
+                            .map(MeasuredValue::value)
+                            .ifPresent(m -> components.merge(fullName(c.substance()), m, Double::sum)));
+        }
+        List<String> materials = List.copyOf(components.keySet());
+        neutralise(components);
+        double rest = grams
+                - components.values().stream().mapToDouble(Double::doubleValue).sum();
+        if (rest > LEAST_GRAMS) {
+            components.merge(LayerFlow.UNSTATED, rest, Double::sum);
+        }
+        Map<String, Double> largestFirst = new LinkedHashMap<>();
+        components.entrySet().stream()
+                .filter(e -> e.getValue() > LEAST_GRAMS)
+                .sorted(Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
+        double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
+        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated);
+    }
+
+    /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */
+    private void neutralise(Map<String, Double> components) {
+        double acid = equivalents(components, LayerMakeUps::acidMolesPerMole);
+        double base = equivalents(components, Solute::baseMolesPerMole);
+        double reacting = Math.min(acid, base);
+        if (reacting <= 0) {
+            return;
+        }
+        double salts = 0;
+        for (Map.Entry<String, Double> component : components.entrySet()) {
+            Optional<Solute> solute = substances.solute(component.getKey());
+            double share = solute.filter(s -> acidMolesPerMole(s) > 0).isPresent()
+                    ? reacting / acid
+                    : solute.filter(s -> s.baseMolesPerMole() > 0).isPresent() ? reacting / base : 0;
+            salts += share * component.getValue();
+            component.setValue((1 - share) * component.getValue());
+        }
+        components.merge(SALTS, salts, Double::sum);
+    }
+
+    private static double acidMolesPerMole(Solute solute) {
+        return WEAK_ACIDS.contains(solute.name()) ? 0 : solute.acidMolesPerMole();
+    }
+
+    private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
+        return components.entrySet().stream()
+                .mapToDouble(e -> substances.solute(e.getKey())
+                        .map(s -> perMole.applyAsDouble(s) * e.getValue() / s.molarMassGramsPerMole())
+                        .orElse(0.0))
+                .sum();
+    }
+
+    /** A solvent under its listed name, a solution under its solute's; the water of the solution is a component of its own. */
+    public String fullName(String component) {
+        return new Materials(substances)
+                .solventName(component)
+                .or(() -> Optional.of(component)
+                        .filter(c -> substances.dryingAgent(c).isEmpty())
+                        .flatMap(substances::wash)
+                        .flatMap(Wash::solute))
+                .orElse(component)
+                .intern();
+    }
+}

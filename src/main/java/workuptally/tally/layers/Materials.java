@@ -1,0 +1,213 @@
+package workuptally.tally.layers;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Step;
+import workuptally.reference.Solvent;
+import workuptally.reference.SolventShare;
+import workuptally.reference.Wash;
+import workuptally.tally.amounts.Addition;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.amounts.Substances;
+
+/** What materials are made of, for the estimates of the layer map: a solution as solvent and solute, a solvent under its listed name. */
+public final class Materials {
+    /** Listed name of water. */
+    public static final String WATER = "water";
+
+    /** Organic reactants and products: they take up volume in a funnel; what is left of them is told by assays alone. */
+    static final String REACTANTS = "organic reactants and products";
+
+    private final Substances substances;
+
+    public Materials(Substances substances) {
+        this.substances = substances;
+    }
+
+    /** A charge: the solvent of a solution apart from its solute. */
+    public Ingredients of(ChargeAmount amount) {
+        Charge charge = amount.charge();
+        double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
+        double millilitres =
+                amount.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        Optional<String> solvent = solventName(charge.material());
+        if (solvent.isPresent()) {
+            return Ingredients.of(
+                    solvent.get(), grams, millilitres > 0 ? millilitres : volume(charge.material(), grams));
+        }
+        Ingredients blend = blend(charge.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
+        }
+        Optional<String> carrier = carrier(charge);
+        if (carrier.isPresent()
+                && amount.amountMillimoles().isPresent()
+                && amount.molarMassGramsPerMole().isPresent()) {
+            double solute = Math.min(
+                    grams,
+                    amount.amountMillimoles().get().value()
+                            * amount.molarMassGramsPerMole().getAsDouble()
+                            / 1000);
+            Ingredients dissolving = Ingredients.of(carrier.get(), grams - solute, millilitres);
+            return goesWithWater(charge.material(), Optional.of(charge))
+                    ? dissolving.plus(Ingredients.of(charge.material(), solute, 0))
+                    : dissolving;
+        }
+        return goesWithWater(charge.material(), Optional.of(charge))
+                ? Ingredients.of(charge.material(), grams, millilitres)
+                : Ingredients.of(REACTANTS, 0, millilitres);
+    }
+
+    /** A workup addition, all portions. */
+    public Ingredients of(Addition addition) {
+        double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+        double millilitres =
+                addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        Optional<String> solvent = solventName(addition.material());
+        if (solvent.isPresent()) {
+            return Ingredients.of(solvent.get(), grams, millilitres);
+        }
+        OptionalDouble solute = soluteGrams(addition, millilitres);
+        if (solute.isPresent() && millilitres > 0) {
+            String name = soluteName(addition.material());
+            return Ingredients.of(WATER, grams - solute.getAsDouble(), millilitres)
+                    .plus(Ingredients.of(name, solute.getAsDouble(), 0));
+        }
+        Ingredients blend = blend(addition.material(), grams, millilitres);
+        if (!blend.parts().isEmpty()) {
+            return blend;
+        }
+        Optional<String> carrier = carrier(addition.material());
+        if (carrier.isPresent() && millilitres > 0) {
+            return Ingredients.of(carrier.get(), grams > 0 ? grams : mass(carrier.get(), millilitres), millilitres);
+        }
+        if (millilitres > 0 && substances.liquid(addition.material()).isPresent()) {
+            return Ingredients.of(REACTANTS, 0, millilitres);
+        }
+        // an unlisted liquid passes for water, which a finding says
+        return millilitres > 0
+                ? Ingredients.of(WATER, grams > 0 ? grams : mass(WATER, millilitres), millilitres)
+                : Ingredients.of(addition.material(), grams, 0);
+    }
+
+    /**
+     * True where a component belongs with the water: water itself, salts, mineral acids and bases. A charge without a formula does so only
+     * where the tables list it as a solute.
+     */
+    boolean goesWithWater(String component, Optional<Charge> charge) {
+        if (component.equals(WATER)) {
+            return true;
+        }
+        if (component.equals(REACTANTS)) {
+            return false;
+        }
+        if (substances.isOrganicSolvent(component)) {
+            return false;
+        }
+        Optional<String> formula = charge.map(Charge::formula).filter(f -> !f.isBlank());
+        if (charge.isPresent() && formula.isEmpty()) {
+            return substances.solute(component).isPresent()
+                    || substances.wash(component).isPresent();
+        }
+        return formula.map(f -> !holdsCarbon(f) || f.contains("CO3")).orElse(true);
+    }
+
+    /** A mixture of listed solvents in its parts; nothing for any other material. */
+    private Ingredients blend(String material, double grams, double millilitres) {
+        List<SolventShare> shares = substances.blend(material);
+        if (shares.isEmpty()) {
+            return Ingredients.EMPTY;
+        }
+        double volume = millilitres > 0
+                ? millilitres
+                : grams / substances.densityGramsPerMillilitre(material).orElseThrow();
+        Ingredients blend = Ingredients.EMPTY;
+        for (SolventShare share : shares) {
+            double part = volume * share.volumeFraction();
+            blend = blend.plus(Ingredients.of(
+                    inText(share.solvent()), part * share.solvent().density().gramsPerMillilitre(), part));
+        }
+        return blend;
+    }
+
+    /** A solvent's name within a sentence: lower case but for the capital of a locant, {@code N,N-dimethylformamide}. */
+    private static String inText(Solvent solvent) {
+        String name = solvent.name();
+        int locants = name.startsWith("N,N-") ? 4 : name.startsWith("N-") ? 2 : 0;
+        return name.substring(0, locants) + name.substring(locants).toLowerCase(Locale.ROOT);
+    }
+
+    /** Listed name of a solvent as within a sentence; empty for anything else. */
+    public Optional<String> solventName(String material) {
+        return substances.solvent(material).map(Materials::inText);
+    }
+
+    /** True where a step's material is an organic liquid. */
+    public boolean isOrganic(Step step) {
+        return substances.isOrganicLiquid(step.material());
+    }
+
+    /** The solvent of a solution, {@code 2 M HCl in ether}. */
+    private Optional<String> carrier(String material) {
+        return substances.material(material).carrierSolvent().map(Materials::inText);
+    }
+
+    private Optional<String> carrier(Charge charge) {
+        Optional<String> named = carrier(charge.material());
+        if (named.isPresent()) {
+            return named;
+        }
+        boolean solution = charge.molarityMolesPerLitre().entered().isPresent()
+                || charge.titreMolesPerLitre().entered().isPresent();
+        return solution && !holdsCarbon(charge.formula()) ? Optional.of(WATER) : Optional.empty();
+    }
+
+    private OptionalDouble soluteGrams(Addition addition, double millilitres) {
+        Optional<Wash> wash = substances.wash(addition.material());
+        if (wash.isEmpty() || wash.get().massPercent().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble molarMass = formulaMass(wash.get().formula());
+        Optional<Entered> typed = addition.step().molarityMolesPerLitre().entered();
+        if (typed.isPresent() && molarMass.isPresent()) {
+            return OptionalDouble.of(typed.get().value() * molarMass.getAsDouble() * millilitres / 1000);
+        }
+        double grams = addition.massGrams().map(MeasuredValue::value).orElse(0.0);
+        return OptionalDouble.of(grams * wash.get().massPercent().getAsDouble() / 100);
+    }
+
+    private String soluteName(String material) {
+        return substances.wash(material).flatMap(Wash::solute).orElse(material);
+    }
+
+    private OptionalDouble formulaMass(String formula) {
+        try {
+            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private boolean holdsCarbon(String formula) {
+        try {
+            return !formula.isBlank() && substances.formula(formula).count("C") > 0;
+        } catch (IllegalFormulaException e) {
+            return true;
+        }
+    }
+
+    private double mass(String solvent, double millilitres) {
+        return millilitres * substances.densityGramsPerMillilitre(solvent).orElse(1);
+    }
+
+    private double volume(String solvent, double grams) {
+        return grams / substances.densityGramsPerMillilitre(solvent).orElse(1);
+    }
+}

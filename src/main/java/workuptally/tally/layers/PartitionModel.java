@@ -1,0 +1,85 @@
+package workuptally.tally.layers;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import workuptally.chemistry.Distribution;
+import workuptally.model.Field.Entered;
+import workuptally.model.Product;
+
+/**
+ * How a product divides between a solvent and water, by the partition ratio, character and pKa of the Products table.
+ *
+ * <p>The factor says how far P can be off: 3 where it was measured in another solvent, 10 from octanol (common practice), 1.2 in the same
+ * solvent.
+ *
+ * @param partitionRatio P of the neutral form, above 0
+ * @param character acid, base or neutral
+ * @param pKa pKa, of the conjugate acid for a base; not used for a neutral product
+ * @param factor P is known to within this factor either way, 1 or more
+ * @param origin where P comes from, in words
+ */
+public record PartitionModel(
+        double partitionRatio, Product.Character character, double pKa, double factor, String origin) {
+    private static final double OTHER_SOLVENT_FACTOR = 3;
+    private static final double OCTANOL_FACTOR = 10;
+    private static final double SAME_SOLVENT_FACTOR = 1.2;
+    private static final double PH_BEYOND_PKA = 2.2;
+    private static final double NEUTRAL_PH = 7;
+
+    /** The model of a product in a solvent; empty without P or log P, and for an acid or base without pKa. */
+    public static Optional<PartitionModel> of(Product product, String solvent, Materials materials) {
+        Product.Character character = product.character().orElse(Product.Character.NEUTRAL);
+        Optional<Double> pKa = product.pKa().entered().map(Entered::value);
+        if (character != Product.Character.NEUTRAL && pKa.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Entered> ratio = product.partitionRatio().entered().filter(p -> p.value() > 0);
+        if (ratio.isPresent()) {
+            boolean same = materials.solventName(product.partitionSolvent()).equals(materials.solventName(solvent));
+            return Optional.of(new PartitionModel(
+                    ratio.get().value(),
+                    character,
+                    pKa.orElse(NEUTRAL_PH),
+                    same ? SAME_SOLVENT_FACTOR : OTHER_SOLVENT_FACTOR,
+                    "P = " + ratio.get().asTyped()
+                            + (product.partitionSolvent().isBlank() ? "" : " in " + product.partitionSolvent())));
+        }
+        return product.logP()
+                .entered()
+                .map(l -> new PartitionModel(
+                        Math.pow(10, l.value()),
+                        character,
+                        pKa.orElse(NEUTRAL_PH),
+                        OCTANOL_FACTOR,
+                        "octanol log P = " + l.asTyped()));
+    }
+
+    public boolean isIonisable() {
+        return character != Product.Character.NEUTRAL;
+    }
+
+    /** D at a pH; the pH is not used for a neutral product. */
+    public double distributionRatio(double pH) {
+        return switch (character) {
+            case ACID -> Distribution.acid(partitionRatio, List.of(pKa), pH);
+            case BASE -> Distribution.base(partitionRatio, List.of(pKa), pH);
+            case NEUTRAL -> Distribution.neutral(partitionRatio);
+        };
+    }
+
+    /** The equation of D with its numbers. */
+    public String equation(double pH) {
+        return switch (character) {
+            case ACID -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.1f − %.2f))", partitionRatio, pH, pKa);
+            case BASE -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.2f − %.1f))", partitionRatio, pKa, pH);
+            case NEUTRAL -> "D = P";
+        };
+    }
+
+    /** A pH at which more than 99 % is neutral, to one decimal. */
+    public double pHOfNeutralForm() {
+        double shift = character == Product.Character.ACID ? -PH_BEYOND_PKA : PH_BEYOND_PKA;
+        return Math.round(10 * (pKa + shift)) / 10.0;
+    }
+}

@@ -1,0 +1,143 @@
+package workuptally.tally.waste;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Addition;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Ingredients;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.CakeContents;
+import workuptally.tally.layers.DryingCake;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
+
+/**
+ * Solvents of one run: what went in equals what was recovered, stands in layers, sits on cakes, is in the lots, and what was not found.
+ *
+ * <p>What was not found went to air, pump and glassware; it is never called waste. Layers, aliquots and cakes without a stated composition
+ * are estimates of {@link LayerFlow} and {@link CakeContents}, cut where together with what was measured they would exceed what was put in.
+ * A weighed solid that is neither a drying cake nor has a composition holds none that is known.
+ */
+public final class SolventAccount {
+    private final Run run;
+    private final Substances substances;
+    private final Materials materials;
+
+    public SolventAccount(Run run, Substances substances) {
+        this.run = run;
+        this.substances = substances;
+        this.materials = new Materials(substances);
+    }
+
+    public List<SolventUse> of(
+            List<ChargeAmount> amounts,
+            List<Addition> additions,
+            List<LayerTally> layers,
+            List<DryingCake> cakes,
+            List<LotTally> lots,
+            Map<String, List<Content>> lotContents,
+            LayerFlow flow) {
+        if (run.status() == Run.Status.PLANNED) {
+            return List.of();
+        }
+        Grams charged = new Grams();
+        amounts.forEach(a -> charged.add(materials.of(a)));
+        Grams workup = new Grams();
+        Grams purification = new Grams();
+        additions.forEach(a -> (a.purification() ? purification : workup).add(materials.of(a)));
+        Grams recovered = new Grams();
+        Grams inLayers = new Grams();
+        Grams onCakes = new Grams();
+        for (LayerTally layer : layers) {
+            if (layer.terminal() && layer.endsWorkup()) {
+                switch (layer.phase().orElse(Layer.Phase.AQUEOUS)) {
+                    case DISTILLATE -> recovered.add(flow.portion(layer.label()));
+                    case SOLID -> onCakes.add(onCake(layer, cakes, flow));
+                    default -> inLayers.add(flow.portion(layer.label()));
+                }
+            }
+        }
+        flow.unlabelledPhases().forEach(phase -> inLayers.add(flow.portion(phase.name())));
+        Grams inLots = inLots(lots, lotContents);
+        Set<String> solvents = new LinkedHashSet<>(charged.names());
+        solvents.addAll(workup.names());
+        solvents.addAll(purification.names());
+        List<SolventUse> uses = new ArrayList<>();
+        for (String solvent : solvents) {
+            // what a purification put in is distilled off again; it belongs to its own column
+            double back = Math.min(recovered.of(solvent), charged.of(solvent) + workup.of(solvent));
+            double known = back + onCakes.of(solvent) + inLots.of(solvent);
+            double left = Math.max(0, charged.of(solvent) + workup.of(solvent) - known);
+            uses.add(SolventUse.balanced(
+                    solvent,
+                    charged.of(solvent),
+                    workup.of(solvent),
+                    purification.of(solvent),
+                    back,
+                    Math.min(inLayers.of(solvent), left),
+                    onCakes.of(solvent),
+                    inLots.of(solvent),
+                    substances.densityGramsPerMillilitre(solvent).orElse(1)));
+        }
+        return uses;
+    }
+
+    /** As stated for the solid, else by the drying cake it is. */
+    private static Ingredients onCake(LayerTally layer, List<DryingCake> cakes, LayerFlow flow) {
+        return cakes.stream()
+                .filter(cake -> cake.label().equals(layer.label()))
+                .findFirst()
+                .map(DryingCake::heldSolvents)
+                .orElseGet(() -> flow.portion(layer.label()));
+    }
+
+    private Grams inLots(List<LotTally> lots, Map<String, List<Content>> lotContents) {
+        Grams inLots = new Grams();
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                for (Content content : lotContents.getOrDefault(lot.lot().label(), List.of())) {
+                    materials
+                            .solventName(content.substance())
+                            .ifPresent(name -> inLots.add(Ingredients.of(
+                                    name,
+                                    content.massGrams()
+                                            .map(MeasuredValue::value)
+                                            .orElse(0.0),
+                                    0)));
+                }
+            }
+        }
+        return inLots;
+    }
+
+    /** Sums by solvent; only listed organic solvents are solvents, water has an account of its own in the metrics. */
+    private final class Grams {
+        private final Map<String, Double> sums = new LinkedHashMap<>();
+
+        void add(Ingredients mixture) {
+            mixture.parts().forEach((name, part) -> {
+                if (substances.isOrganicSolvent(name)) {
+                    sums.merge(name, part.grams(), Double::sum);
+                }
+            });
+        }
+
+        double of(String solvent) {
+            return sums.getOrDefault(solvent, 0.0);
+        }
+
+        Set<String> names() {
+            return sums.keySet();
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package workuptally.architecture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import workuptally.material.MaterialReader;
+import workuptally.material.State;
+import workuptally.reference.Reference;
+
+/** A name is understood once, in {@code material}: nobody else looks names up, takes them apart, or keeps lists of substances in code. */
+class NamesOfMaterialsTest {
+    private static final Path SOURCES = Path.of("src/main/java/workuptally");
+
+    private static final Set<String> LOOK_UPS = Set.of(
+            "solvent", "liquid", "wash", "hazard", "oxidant", "dryingAgent", "solventBlend", "solute", "material");
+
+    /** Classes that still look a name up by themselves; the list only shrinks. */
+    private static final Set<String> STILL_LOOKING_UP =
+            new TreeSet<>(Set.of("ContainerContents", "ContainerStreams", "MaterialClasses", "ProposalLabel",
+                    "AssayOfChargeForgotten"));
+
+    /** Files that still hold names of several substances; the list only shrinks. */
+    private static final Set<String> STILL_LISTING = new TreeSet<>(Set.of(
+            "AcidsAndBases", "AssayOfChargeForgotten", "FormulaReader", "Hydride", "LayerMakeUps", "OperationHazards"));
+
+    @Test
+    void noPackageButMaterialAndReferenceLooksNamesUp() {
+        JavaClasses classes = new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages("workuptally");
+        Set<String> found = new TreeSet<>();
+        for (JavaClass each : classes) {
+            boolean leaf = each.getPackageName().startsWith("workuptally.material")
+                    || each.getPackageName().startsWith("workuptally.reference");
+            for (JavaMethodCall call : each.getMethodCallsFromSelf()) {
+                boolean looksUp = call.getTargetOwner().isEquivalentTo(Reference.class)
+                        && LOOK_UPS.contains(call.getTarget().getName())
+                        && !call.getTarget().getRawParameterTypes().isEmpty();
+                if (looksUp && !leaf) {
+                    found.add(outermost(each.getName()));
+                }
+            }
+        }
+        assertEquals(STILL_LOOKING_UP, found);
+    }
+
+    private static String outermost(String name) {
+        String simple = name.substring(name.lastIndexOf('.') + 1);
+        int nested = simple.indexOf('$');
+        return nested > 0 ? simple.substring(0, nested) : simple;
+    }
+
+    @Test
+    void noPackageButMaterialTakesNamesApart() throws IOException {
+        Pattern splits = Pattern.compile("[iI]ndexOf\\(\" in \"\\)|[iI]ndexOf\\(\", \"\\)|\\bString IN = \" in \"");
+        Set<String> found = new TreeSet<>();
+        for (Path file : sources("material", "reference")) {
+            if (splits.matcher(Files.readString(file)).find()) {
+                found.add(name(file));
+            }
+        }
+        assertEquals(Set.of(), found);
+    }
+
+    /** Three names of listed substances or more among the texts of one file are a list that belongs into a table. */
+    @Test
+    void noListOfSubstancesStandsInCode() throws IOException {
+        MaterialReader reader = MaterialReader.packed();
+        Pattern texts = Pattern.compile("\"([^\"\\\\]{2,60})\"");
+        Set<String> found = new TreeSet<>();
+        for (Path file : sources("book")) {
+            Set<String> names = new TreeSet<>();
+            Matcher text = texts.matcher(Files.readString(file));
+            while (text.find()) {
+                if (reader.read(text.group(1)).state() == State.LISTED) {
+                    names.add(text.group(1));
+                }
+            }
+            if (names.size() >= 3) {
+                found.add(name(file));
+            }
+        }
+        assertEquals(STILL_LISTING, found);
+    }
+
+    private static Iterable<Path> sources(String... without) throws IOException {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            return files.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> Stream.of(without)
+                            .noneMatch(name ->
+                                    SOURCES.relativize(file).startsWith(Path.of(name))))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString().replace(".java", "");
+    }
+}

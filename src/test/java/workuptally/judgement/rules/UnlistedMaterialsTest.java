@@ -1,0 +1,121 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.judgement.Review;
+import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+
+/** What no table knows is said: once a book, in the hazard notes, and with each decision about a layer it can be in. */
+class UnlistedMaterialsTest {
+    private static final String UNLISTED = "X1,unobtainium dust,additive,,,,,,0.5,g,99,,,,";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aMaterialThatNoTableKnowsIsSaidOnceABookAndHoldsNothing() throws Exception {
+        List<Finding> findings = ExampleBook.clean()
+                .plus("charges", UNLISTED)
+                .plus("charges", UNLISTED)
+                .findings(folder, "material-unlisted");
+        assertEquals(1, findings.size());
+        assertEquals(Severity.CHECK, findings.get(0).severity());
+        assertTrue(findings.get(0).seen().contains("run X1"), findings.get(0).seen());
+    }
+
+    @Test
+    void theNearestListedNamesAreNamed() throws Exception {
+        Finding finding = ExampleBook.clean()
+                .plus("charges", "X1,sodium sulfte,additive,,,,,,0.5,g,99,,,,")
+                .findings(folder, "material-unlisted")
+                .get(0);
+        assertTrue(finding.expected().contains("Sodium sulfate, Sodium sulfite"), finding.expected());
+    }
+
+    @Test
+    void theHazardNotesSayThatNoneIsHeld() throws Exception {
+        Review review = ExampleBook.clean().plus("charges", UNLISTED).review(folder);
+        assertTrue(review.runs().get(0).hazards().stream()
+                .map(HazardNote::subject)
+                .anyMatch("no hazard note held for unobtainium dust"::equals));
+    }
+
+    @Test
+    void everyDecisionAboutALayerItCanBeInSaysWhatIsNotJudged() throws Exception {
+        Review review = ExampleBook.clean().plus("charges", UNLISTED).review(folder);
+        List<LayerDecision> decisions = review.runs().get(0).decisions();
+        assertTrue(!decisions.isEmpty());
+        decisions.forEach(d -> assertEquals("not judged: reactivity of unobtainium dust", d.silence(), d.layer()));
+    }
+
+    @Test
+    void aListedRunIsSilent() throws Exception {
+        Review review = ExampleBook.clean().review(folder);
+        review.runs().get(0).decisions().forEach(d -> assertEquals("", d.silence(), d.layer()));
+        assertTrue(review.runs().get(0).hazards().stream()
+                .noneMatch(note -> note.subject().startsWith("no hazard note")));
+    }
+
+    @Test
+    void aMaterialOfALaterStepIsNoPartOfAnEarlierLayer() throws Exception {
+        Review review = ExampleBook.clean()
+                .with("workup", "X1,5,rinse,O4,ethyl acetate,1,5,,,0.902", "X1,5,rinse,O4,secret eluent,1,5,,,0.902")
+                .review(folder);
+        LayerDecision early = review.runs().get(0).decision("A1").orElseThrow();
+        assertEquals("", early.silence());
+    }
+
+    @Test
+    void anOwnCompoundIsNamedOnceForTheRunAndIsNoFinding() throws Exception {
+        ExampleBook book =
+                ExampleBook.clean().plus("charges", "X1,ketone 7,substrate,C14H18O3,234.29,,,,0.1,g,99,,,,");
+        Review review = book.review(folder);
+        assertTrue(review.findings().stream().noneMatch(f -> f.code().equals("material-unlisted")));
+        assertTrue(review.runs().get(0).hazards().stream()
+                .map(HazardNote::subject)
+                .anyMatch("own compounds: ketone 7"::equals));
+    }
+
+    @Test
+    void aFormulaBesideAReagentDescribesItsMassOnly() throws Exception {
+        Finding finding = ExampleBook.clean()
+                .plus("charges", "X1,reagent Q,reagent,C14H18O3,234.29,,,,0.1,g,99,,,,")
+                .findings(folder, "material-unlisted")
+                .get(0);
+        assertTrue(finding.seen().contains("its formula gives its mass, not what it does"), finding.seen());
+    }
+
+    @Test
+    void aNameOfTwoMeaningsIsAskedBack() throws Exception {
+        Finding finding = ExampleBook.clean()
+                .plus("charges", "X1,DMS,reagent,,,,,,0.5,g,99,,,,")
+                .findings(folder, "material-ambiguous")
+                .get(0);
+        assertTrue(finding.expected().contains("Dimethyl sulfide") && finding.expected().contains("Dimethyl sulfate"));
+    }
+
+    @Test
+    void anAssayOfASolventFitsAnySample() throws Exception {
+        assertTrue(ExampleBook.clean()
+                .plus("assays", "X1,CR1,EtOAc,,NMR,0.5,% w/w,5,")
+                .findings(folder, "assay-substance-unknown")
+                .isEmpty());
+    }
+
+    @Test
+    void anAssayThatFitsNothingNamesTheNearest() throws Exception {
+        Finding finding = ExampleBook.clean()
+                .plus("assays", "X1,A1,acetanilid,,HPLC,0.20,mg/mL,2.0,")
+                .findings(folder, "assay-substance-unknown")
+                .get(0);
+        assertTrue(finding.expected().contains("acetanilide"), finding.expected());
+    }
+}

@@ -1,0 +1,165 @@
+package workuptally.tally.amounts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.measure.MeasuredValue;
+import workuptally.tally.RunTally;
+
+/** A layer A1 of 100 mL and 110 g, and what its assays make of it. */
+class ContentsTest {
+    @ParameterizedTest
+    @CsvSource({
+        // 20 mg/mL × 100 mL = 2 g; 2 % of 110 g = 2.2 g; 0.05 mol/L × 100 mL × 200 g/mol = 1 g; 15 mmol × 200 g/mol = 3
+        // g.
+        "20, mg/mL, 2.0",
+        "2, % w/w, 2.2",
+        "0.05, mol/L, 1.0",
+        "1.5, g, 1.5",
+        "15, mmol, 3.0"
+    })
+    void everyUnitOfAResultGivesGrams(String result, String unit, double grams) {
+        Content content = content(result, unit);
+        assertEquals(Content.Kind.MEASURED, content.kind());
+        assertEquals(grams, content.massGrams().orElseThrow().value(), 1e-9);
+        assertEquals(grams / 0.2, content.amountMillimoles().orElseThrow().value(), 1e-9);
+    }
+
+    @Test
+    void shareIsOfTheory() {
+        // 2 g of 20 g.
+        assertEquals(10.0, content("20", "mg/mL").percentOf().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void boundOfAMeasuredContentIsOneSidedNinetyFivePercent() {
+        // u: volume 1.2 mL of 100 mL = 1.2 %, HPLC 2 %: √(1.2² + 2²) = 2.3324 % of 2 g = 0.046648 g; 2 + 1.645 ×
+        // 0.046648 = 2.076735 g.
+        Content content = content("20", "mg/mL");
+        assertEquals(0.046648, content.massGrams().orElseThrow().standardUncertainty(), 1e-6);
+        assertEquals(2.076735, content.upperBoundGrams().orElseThrow(), 1e-5);
+    }
+
+    @Test
+    void nonDetectCountsHalfItsLimitInABalanceAndTheWholeAsABound() {
+        // limit 0.10 mg/mL × 100 mL = 0.010 g; half 0.005 g; u of the half alone 0.010/(2√3) = 0.002887 g, of the
+        // volume 1.2 % of 0.005 g.
+        Content content = content("<0.10", "mg/mL");
+        assertEquals(Content.Kind.BOUND, content.kind());
+        assertEquals(0.005, content.massGrams().orElseThrow().value(), 1e-12);
+        assertEquals(0.002887, content.massGrams().orElseThrow().standardUncertainty(), 2e-6);
+        assertEquals(0.010, content.upperBoundGrams().orElseThrow(), 1e-12);
+    }
+
+    @Test
+    void notDetectedStandsForTheLimitOfTheMethod() {
+        SmallBook book = assayed("n.d.", "mg/mL").limit("Detection limit HPLC", "0.2");
+        assertEquals(0.020, contents(book).get(0).upperBoundGrams().orElseThrow(), 1e-12);
+    }
+
+    @Test
+    void notDetectedWithoutALimitIsNotZero() {
+        RunTally tally = assayed("n.d.", "mg/mL").tally();
+        Content content = tally.layer("A1").orElseThrow().contents().get(0);
+        assertEquals(Content.Kind.UNKNOWN, content.kind());
+        assertTrue(tally.notComputed().stream()
+                .anyMatch(n -> n.because().equals("not detected, but no detection limit is set for the method")));
+    }
+
+    @Test
+    void areaPercentIsNoAssay() {
+        RunTally tally = assayed("98", "area %").tally();
+        assertEquals(
+                Content.Kind.UNKNOWN,
+                tally.layer("A1").orElseThrow().contents().get(0).kind());
+        assertTrue(tally.notComputed().stream().anyMatch(n -> n.because().equals("area % is not an assay")));
+    }
+
+    @Test
+    void dryResidueIsMilligramsOverTheAliquot() {
+        // 40 mg / 5 mL = 8 mg/mL × 100 mL = 0.8 g.
+        Content content = contents(residue("")).get(0);
+        assertEquals(0.8, content.massGrams().orElseThrow().value(), 1e-9);
+        assertEquals("dry residue 40 mg / 5 mL", content.evidence());
+    }
+
+    @Test
+    void unitBesideADryResidueDoesNotChangeWhatWasWeighed() {
+        assertEquals(
+                0.8, contents(residue("g")).get(0).massGrams().orElseThrow().value(), 1e-9);
+    }
+
+    @Test
+    void resultEnteredAsAboutIsWider() {
+        // 5 % of the result, with 1.2 % of the volume: √(5² + 1.2²) = 5.142 % of 2 g = 0.10284 g.
+        MeasuredValue mass = content("ca. 20", "mg/mL").massGrams().orElseThrow();
+        assertEquals(0.10284, mass.standardUncertainty(), 1e-5);
+    }
+
+    @Test
+    void sharedCalibrationDoesNotAverageOut() {
+        // A1 2 g and A2 2 g, each 2 % from the assay and 1.2 mL of 100 mL. Shared: 4 × 2 % = 0.08 g; volumes 0.024 g ×
+        // √2 = 0.033941 g;
+        // together 0.086902 g. Apart: 0.04 g × √2 = 0.056569 g instead of 0.08 g: 0.065970 g.
+        assertEquals(0.086902, ofBoth("cal-1", "2", "cal-1", "2").standardUncertainty(), 1e-5);
+        assertEquals(0.065970, ofBoth("", "2", "", "2").standardUncertainty(), 1e-5);
+    }
+
+    @Test
+    void rowsOfOneCalibrationKeepTheirOwnUncertainty() {
+        // 2 g × 2 % + 2 g × 4 % = 0.12 g together; volumes 0.033941 g: 0.124707 g.
+        assertEquals(0.124707, ofBoth("cal-1", "2", "cal-1", "4").standardUncertainty(), 1e-5);
+    }
+
+    @Test
+    void resultWithoutTheVolumeOfItsLayerIsNotZero() {
+        RunTally tally = assayed("20", "mg/mL").but("layers", "Volume", "").tally();
+        assertEquals(
+                Content.Kind.UNKNOWN,
+                tally.layer("A1").orElseThrow().contents().get(0).kind());
+        assertTrue(
+                tally.notComputed().stream().anyMatch(n -> n.because().equals("the volume of the layer is not known")));
+    }
+
+    private static MeasuredValue ofBoth(String calibration1, String u1, String calibration2, String u2) {
+        RunTally tally = assayed("20", "mg/mL")
+                .but("assays", "Calibration", calibration1)
+                .but("assays", "Relative standard uncertainty", u1)
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "100", "Net", "110.00", "Status", "kept")
+                .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "20", "Unit", "mg/mL")
+                .but("assays", "Calibration", calibration2)
+                .but("assays", "Relative standard uncertainty", u2)
+                .tally();
+        return mass(tally, "A1").plus(mass(tally, "A2"));
+    }
+
+    private static MeasuredValue mass(RunTally tally, String layer) {
+        return tally.layer(layer).orElseThrow().contents().get(0).massGrams().orElseThrow();
+    }
+
+    private static SmallBook residue(String unit) {
+        return assayed("", unit)
+                .but("assays", "Method", "dry residue")
+                .but("assays", "Aliquot", "5")
+                .but("assays", "Residue", "40");
+    }
+
+    private static Content content(String result, String unit) {
+        return contents(assayed(result, unit)).get(0);
+    }
+
+    private static List<Content> contents(SmallBook book) {
+        return book.tally().layer("A1").orElseThrow().contents();
+    }
+
+    private static SmallBook assayed(String result, String unit) {
+        return SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "110.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", result, "Unit", unit);
+    }
+}

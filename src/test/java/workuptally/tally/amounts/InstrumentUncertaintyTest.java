@@ -1,0 +1,86 @@
+package workuptally.tally.amounts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.model.Assay;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Limits;
+import workuptally.model.RowPlace;
+import workuptally.model.TablePlace;
+
+/** Defaults are common practice; the arithmetic is worked out beside each check. */
+class InstrumentUncertaintyTest {
+    private static final RowPlace ROW = new RowPlace(new TablePlace("invented", "", false, Map.of()), 1, 1);
+
+    private static final InstrumentUncertainty DEFAULTS = new InstrumentUncertainty(Limits.defaults());
+
+    @ParameterizedTest
+    @CsvSource({"0, 1.5", "1, 0.15", "2, 0.02", "3, 0.002", "4, 0.0005", "6, 0.0005"})
+    void decimalsDecideTheUncertaintyOfAWeighing(int decimals, double grams) {
+        assertEquals(grams, DEFAULTS.massGrams(decimals), 1e-12);
+    }
+
+    @Test
+    void smallLayerHasTheFixedVolumeUncertainty() {
+        // 1.2 % of 20 mL = 0.24 mL, below 0.6 mL.
+        assertEquals(0.6, DEFAULTS.layerVolumeMillilitres(entered(20, Qualifier.EXACT, 0)), 1e-12);
+    }
+
+    @Test
+    void largeLayerHasTheRelativeVolumeUncertainty() {
+        // 1.2 % of 100 mL = 1.2 mL.
+        assertEquals(1.2, DEFAULTS.layerVolumeMillilitres(entered(100, Qualifier.EXACT, 0)), 1e-12);
+    }
+
+    @Test
+    void volumeEnteredAsAboutIsWider() {
+        // 5 % of 40 mL = 2 mL.
+        assertEquals(2.0, DEFAULTS.layerVolumeMillilitres(entered(40, Qualifier.ABOUT, 0)), 1e-12);
+    }
+
+    @Test
+    void deliveredVolumeCombinesARelativePartAndHalfItsLastDigit() {
+        // 0.3 % of 21.0 mL = 0.063 mL; 0.05 mL / √3 = 0.028868 mL; together √(0.063² + 0.028868²) = 0.069299 mL.
+        assertEquals(0.069299, DEFAULTS.deliveredVolumeMillilitres(entered(21.0, Qualifier.EXACT, 1)), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"HPLC, 0.02", "GC, 0.02", "qNMR, 0.02", "NMR, 0.05", "titration, 0.01", "KF, 0.05", "dry residue, 0.05"
+    })
+    void methodDecidesTheUncertaintyOfAnAssay(String method, double fraction) {
+        assertEquals(fraction, DEFAULTS.assayFraction(assay("Method", method)), 1e-12);
+    }
+
+    @Test
+    void typedUncertaintyOfAnAssayWins() {
+        Assay assay = assay("Relative standard uncertainty", "1.5");
+        assertEquals(0.015, DEFAULTS.assayFraction(assay), 1e-12);
+    }
+
+    @Test
+    void assayEnteredAsAboutIsWider() {
+        Assay assay = assay("Result", "ca. 40");
+        assertEquals(
+                0.05, DEFAULTS.assayFraction(assay, assay.result().entered().orElseThrow()), 1e-12);
+    }
+
+    private static Assay assay(String heading, String cell) {
+        return SmallBook.reaction()
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "40", "Unit", "mg/mL")
+                .but("assays", heading, cell)
+                .run()
+                .assays()
+                .get(0);
+    }
+
+    private static Entered entered(double value, Qualifier qualifier, int decimals) {
+        return new Entered(new Field.Figure(value, qualifier, decimals, ""), ROW, "Gross");
+    }
+}

@@ -1,0 +1,125 @@
+package workuptally.tally.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+
+/** An acid P (pKa 4.2) made with 100 mmol NaOH, acidified with 80 mL of 1 M HCl and extracted: layer A2, 100 mL, pH 5.2. */
+class RouteAccountTest {
+    @Test
+    void assayIsOneRoute() {
+        // 40 mg/mL × 100 mL = 4.0 g; U = 2 × √(2² + 1.2²) % = 4.66476 % of 4.0 g = 0.186590 g.
+        Route route = route(acidified(), "assay").orElseThrow();
+        assertEquals(4.0, route.massGrams(), 1e-9);
+        assertEquals(4.0 - 0.186590, route.lowGrams(), 1e-5);
+        assertEquals("HPLC 40 mg/mL × volume", route.equation());
+    }
+
+    @Test
+    void assayByMassIsTimesTheMass() {
+        Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), "assay")
+                .orElseThrow();
+        assertEquals("HPLC 4 % w/w × mass", route.equation());
+    }
+
+    @Test
+    void chargeBalanceIsStrongBaseLessStrongAcid() {
+        // 100 − 80 = 20 mmol salt × 200 g/mol = 4.0 g; band 2 × 1 % × √(100² + 80²) = 2.561250 mmol = 0.512250 g.
+        Route route = route(acidified(), "charge balance").orElseThrow();
+        assertEquals(4.0, route.massGrams(), 1e-9);
+        assertEquals(4.0 - 0.512250, route.lowGrams(), 1e-5);
+        assertEquals(4.0 + 0.512250, route.highGrams(), 1e-5);
+    }
+
+    @Test
+    void chargeBalanceIsNotDrawnWhereCarbonateTookPart() {
+        SmallBook book = acidified()
+                .row("charges", "Material", "sodium carbonate", "Role", "base", "Formula", "Na2CO3")
+                .but("charges", "Actual amount", "5")
+                .but("charges", "Actual unit", "mmol");
+        assertTrue(route(book, "charge balance").isEmpty());
+    }
+
+    @Test
+    void chargeBalanceIsNotDrawnWithoutMolarMass() {
+        SmallBook book = acidified().but("products", "Molar mass", "");
+        assertTrue(route(book, "charge balance").isEmpty());
+    }
+
+    @Test
+    void partitionLeavesItsShareOfAllThatWasThere() {
+        // D = 11 / (1 + 10^(5.2 − 4.2)) = 1; one portion of 100 mL over 100 mL leaves half of 4.0 g (A2) + 12.0 g (C1)
+        // = 16.0 g: 8.0 g.
+        Route route = route(acidified(), "partition at the pH").orElseThrow();
+        assertEquals(8.0, route.massGrams(), 1e-9);
+    }
+
+    @Test
+    void bandOfAPartitionIsThatOfItsRatioAndOfThePHReading() {
+        // P within 1.2 and pH ± 0.1 (10^0.1 = 1.258925): D from 1/1.510710 to 1.510710; left 16/(1 + D): 6.372698 to
+        // 9.627302 g.
+        Route route = route(acidified(), "partition at the pH").orElseThrow();
+        assertEquals(6.372698, route.lowGrams(), 1e-4);
+        assertEquals(9.627302, route.highGrams(), 1e-4);
+    }
+
+    @Test
+    void oneRouteAloneIsNotListed() {
+        SmallBook book = acidified().but("products", "Character", "neutral").but("products", "Partition ratio", "");
+        assertEquals(List.of(), book.tally().evidence().routes());
+    }
+
+    private static Optional<Route> route(SmallBook book, String name) {
+        return book.tally().evidence().routes().stream()
+                .filter(r -> r.route().equals(name))
+                .findFirst();
+    }
+
+    private static SmallBook acidified() {
+        return SmallBook.reaction()
+                .but("products", "Character", "acid")
+                .but("products", "pKa", "4.2")
+                .but("products", "Partition ratio", "11")
+                .but("products", "Partition solvent", "ethyl acetate")
+                .row("charges", "Material", "sodium hydroxide", "Role", "base", "Formula", "NaOH")
+                .but("charges", "Actual amount", "100")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "acidify", "From", "RM", "Material", "1 M HCl", "Volume", "80")
+                .but("workup", "Molarity", "1.00")
+                .but("workup", "Gives other", "RM")
+                .row(
+                        "workup",
+                        "Step",
+                        "2",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "RM",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A2")
+                .row(
+                        "isolated",
+                        "Lot",
+                        "C1",
+                        "Product",
+                        "P",
+                        "Stage",
+                        "crude",
+                        "Net",
+                        "12.00",
+                        "Assay",
+                        "100",
+                        "From",
+                        "O1")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Volume", "100", "Net", "102.00", "pH", "5.2")
+                .row("assays", "Sample", "A2", "Substance", "P", "Method", "HPLC", "Result", "40", "Unit", "mg/mL");
+    }
+}

@@ -1,0 +1,217 @@
+package workuptally.tally.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+
+/** Layer A1 of 100 mL with 2.0 g of product, extracted once before with 50 mL of ethyl acetate; theory 20.0 g. */
+class ReextractionAccountTest {
+    @Test
+    void gainIsThatOfOneMorePortionAtTheRatioOfTheProduct() {
+        // D = 4: 2.0 × (1 − 1/(1 + 4 × 50/100)) = 2.0 × (1 − 1/3) = 1.3333 g, 6.6667 % of theory.
+        Reextraction gain = gains(neutral("4")).get(0);
+        assertEquals(1, gain.portions());
+        assertEquals(1.33333, gain.gainGrams(), 1e-5);
+        assertEquals(6.66667, gain.gainPercentOfTheory(), 1e-5);
+        assertTrue(gain.pH().isEmpty());
+    }
+
+    @Test
+    void secondPortionGainsLess() {
+        // 2.0 × (1 − 1/9) = 1.7778 g.
+        Reextraction gain = gains(neutral("4")).get(1);
+        assertEquals(2, gain.portions());
+        assertEquals(1.77778, gain.gainGrams(), 1e-5);
+    }
+
+    @Test
+    void solventThatItCostsIsCounted() {
+        // 50 mL of ethyl acetate at 0.900 g/mL (CRC Handbook: 0.9003 at 20 °C).
+        assertEquals(45.0, gains(neutral("4")).get(0).solventGrams(), 0.1);
+    }
+
+    @Test
+    void ownAssaysOnBothSidesOfTheContactGoBeforeTheModel() {
+        // O1 120 mg/mL over A1 20 mg/mL: D = 6, not 4.
+        SmallBook book = neutral("4")
+                .row("layers", "Layer", "O1", "Phase", "organic", "Volume", "50", "Net", "48.00", "Status", "kept")
+                .row("assays", "Sample", "O1", "Substance", "P", "Method", "HPLC", "Result", "120", "Unit", "mg/mL");
+        assertEquals(6.0, gains(book).get(0).distributionRatio(), 1e-9);
+        assertEquals("assays of O1 and A1", gains(book).get(0).origin());
+    }
+
+    @Test
+    void acidIsBroughtToThePHWhereItIsNeutral() {
+        // pKa 4.2, pH 8: D at pH 8 is 60/(1 + 10^3.8) = 0.0095; at pH 2.0 60/(1 + 10^−2.2) = 59.6238.
+        // Bound at pH 2.0: 10 mmol × 1/(1 + 10^−2.2) = 9.93730 mmol, at pH 8 10 × 1/(1 + 10^3.8) = 0.00158 mmol; free
+        // acid
+        // 0.01 mol/L × 100 mL = 1 mmol, and 10^−6 mol/L of hydroxide 0.0001 mmol: 10.93582 mmol, 1.82264 mL of 6 mol/L.
+        // Gain: 2.0 × (1 − 1/(1 + 59.6238 × 50/101.82264)) = 2.0 × (1 − 1/30.27827) = 1.933946 g.
+        Reextraction gain = adjusted(acid("8.0"));
+        assertEquals(2.0, gain.pH().orElseThrow(), 1e-12);
+        assertEquals(10.93582, gain.acidMillimoles(), 1e-4);
+        assertEquals(0, gain.carbonDioxideMillimoles(), 0);
+        assertEquals(1.93395, gain.gainGrams(), 1e-4);
+    }
+
+    @Test
+    void bicarbonateStillInTheLayerTakesUpAcidAndGivesGas() {
+        // 50 mmol NaHCO3 less the 10 mmol that the product took leaves 40 mmol. At pH 8.34, midway between 6.35 and
+        // 10.33, carbonate
+        // binds one proton on average, at pH 2.0 2 − 10^−4.35 = 1.99996: 39.99821 mmol. Product 10 × (0.993730 −
+        // 0.0000724) =
+        // 9.93658 mmol, free acid 1.00022 mmol: 50.93501 mmol.
+        SmallBook book = bicarbonateWash("8.34");
+        assertEquals(50.93501, adjusted(book).acidMillimoles(), 2e-3);
+        // 40 mmol × (1/(1 + 10^−1.99) − 10^−4.35) = 40 × 0.989825 = 39.593 mmol.
+        assertEquals(39.593, adjusted(book).carbonDioxideMillimoles(), 2e-3);
+    }
+
+    @Test
+    void bicarbonateThatAcidUsedUpTakesNoneMore() {
+        // 8 mmol NaHCO3 against 10 mmol of product: none left; product 10 × (0.993730 − 10^−2.8/(1 + 10^−2.8)) =
+        // 9.92148 mmol and
+        // free acid 1.00001 mmol at pH 7.0.
+        SmallBook book = bicarbonateWash("7.0").but("workup", "Molarity", "0.16");
+        assertEquals(10.92149, adjusted(book).acidMillimoles(), 2e-3);
+        assertEquals(0, adjusted(book).carbonDioxideMillimoles(), 0);
+    }
+
+    @Test
+    void acidThatCameAsItsSaltUsedUpNoBicarbonate() {
+        // 10 mmol of NaOH were charged for the 10 mmol of product, so all 50 mmol are left: 50 × 0.999955 = 49.99776
+        // mmol, product
+        // 9.93658 mmol, free acid 1.00022 mmol: 60.93456 mmol.
+        SmallBook book = bicarbonateWash("8.34")
+                .row(
+                        "charges",
+                        "Material",
+                        "sodium hydroxide",
+                        "Role",
+                        "base",
+                        "Formula",
+                        "NaOH",
+                        "Actual amount",
+                        "10")
+                .but("charges", "Actual unit", "mmol");
+        assertEquals(60.93456, adjusted(book).acidMillimoles(), 2e-3);
+    }
+
+    @Test
+    void ammoniumTakesUpBase() {
+        // 50 mmol NH4Cl, pKa 9.25: 50 × (1/(1 + 10^1.95) − 1/(1 + 10^−5.25)) = 0.55478 − 49.99972 = −49.44494 mmol
+        // beside −10.10569 mmol
+        // for the product, pKa 9.0, and water from pH 4.0 to 11.2.
+        SmallBook book = bicarbonateWash("4.0")
+                .but("products", "Character", "base")
+                .but("products", "pKa", "9.0")
+                .but("workup", "Material", "sat. NH4Cl");
+        assertEquals(-59.55063, adjusted(book).acidMillimoles(), 2e-3);
+    }
+
+    @Test
+    void freeHydroxideIsNeutralisedFirst() {
+        // pH 13: 0.1 mol/L × 100 mL = 10 mmol beside 9.93730 mmol for the product and 1 mmol of free acid.
+        assertEquals(20.93730, adjusted(acid("13.0")).acidMillimoles(), 1e-4);
+    }
+
+    @Test
+    void acidsOfTheLayerThatAreNotTheProductTakeAcidToo() {
+        // Benzoic acid, pKa 4.2 (partition table 4.204), 12.212 mg/mL × 100 mL / 122.12 g/mol = 10 mmol: as much again
+        // as the product.
+        SmallBook book = acid("8.0")
+                .row("assays", "Sample", "A1", "Substance", "benzoic acid", "Method", "HPLC", "Result", "12.212");
+        book.but("assays", "Unit", "mg/mL").but("assays", "Formula", "C7H6O2");
+        assertEquals(10.93582 + 9.93572, adjusted(book).acidMillimoles(), 5e-3);
+    }
+
+    @Test
+    void baseIsBroughtToThePHWhereItIsNeutralByBase() {
+        // pKa 9.0 to pH 11.2: bound at pH 4.0 10 mmol × 1/(1 + 10^−5) = 9.99990, at 11.2 10 × 1/(1 + 10^2.2) = 0.06270
+        // mmol; free acid
+        // 10^−4 mol/L × 100 mL = 0.01 mmol, free base 10^−2.8 × 100 = 0.15849 mmol: −10.10569 mmol.
+        SmallBook book = acid("4.0").but("products", "Character", "base").but("products", "pKa", "9.0");
+        assertEquals(11.2, adjusted(book).pH().orElseThrow(), 1e-12);
+        assertEquals(-10.10569, adjusted(book).acidMillimoles(), 1e-4);
+    }
+
+    @Test
+    void acidThatIsAlreadyNeutralIsNotAcidified() {
+        assertTrue(gains(acid("2.0")).stream().allMatch(g -> g.pH().isEmpty()));
+    }
+
+    @Test
+    void acidOfUnknownPHHasNoGain() {
+        assertEquals(List.of(), gains(acid("")));
+    }
+
+    @Test
+    void layerWithoutAVolumeOfItsOwnIsPassedOverWithoutEndingTheReview() {
+        assertEquals(List.of(), gains(neutral("4").but("layers", "Volume", "0").but("assays", "Unit", "g")));
+    }
+
+    @Test
+    void measuredZeroHasNothingToGain() {
+        assertEquals(List.of(), gains(neutral("4").but("assays", "Result", "0")));
+    }
+
+    private static List<Reextraction> gains(SmallBook book) {
+        return book.tally().evidence().reextractions();
+    }
+
+    private static Reextraction adjusted(SmallBook book) {
+        return gains(book).stream()
+                .filter(g -> g.pH().isPresent() && g.portions() == 1)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The layer came from 50 mL of 1.0 mol/L sodium hydrogencarbonate that washed an ethyl acetate solution. */
+    private static SmallBook bicarbonateWash(String pH) {
+        return acid(pH).row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "90",
+                        "Actual unit",
+                        "g")
+                .but("workup", "Operation", "wash")
+                .but("workup", "Material", "sat. NaHCO3")
+                .but("workup", "Molarity", "1.0");
+    }
+
+    private static SmallBook acid(String pH) {
+        return neutral("60")
+                .but("products", "Character", "acid")
+                .but("products", "pKa", "4.2")
+                .but("layers", "pH", pH);
+    }
+
+    private static SmallBook neutral(String partitionRatio) {
+        return SmallBook.reaction()
+                .but("products", "Partition ratio", partitionRatio)
+                .but("products", "Partition solvent", "ethyl acetate")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "extract",
+                        "From",
+                        "RM",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "102.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "20", "Unit", "mg/mL");
+    }
+}

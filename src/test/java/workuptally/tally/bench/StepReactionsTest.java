@@ -1,0 +1,232 @@
+package workuptally.tally.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+import workuptally.tally.RunTally;
+
+/** Neutralisation and gas; room at 20 °C and 101.325 kPa, where one mole of an ideal gas takes 8.314463 × 293.15 / 101.325 = 24.0551 L. */
+class StepReactionsTest {
+    @Test
+    void bicarbonateFreesOneCarbonDioxideForEachProtonItMeets() {
+        // 5 mmol of acid was measured in the layer: 5 mmol CO2, 0.120276 L.
+        StepReaction reaction = reaction(washed("NaHCO3", "10"));
+        assertEquals("CO2", reaction.gas());
+        assertEquals(5, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(0.120276, reaction.expectedLitres(), 1e-5);
+    }
+
+    @Test
+    void capacityIsWhatTheWashBringsOverWhatItMeets() {
+        // 10 mL × 1.0 mol/L = 10 mmol over 5 mmol; 5 mL would just do.
+        StepReaction reaction = reaction(washed("NaHCO3", "10"));
+        assertEquals(10, reaction.washMillimoles(), 1e-9);
+        assertEquals(2.0, reaction.capacityRatio().orElseThrow(), 1e-9);
+        assertEquals(5.0, reaction.neededMillilitres().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void washCannotFreeMoreGasThanItHoldsCarbonate() {
+        // 3 mL × 1.0 mol/L = 3 mmol bicarbonate meets 5 mmol of acid: 3 mmol CO2, expected and at worst.
+        StepReaction reaction = reaction(washed("NaHCO3", "3"));
+        assertEquals(3, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(3, reaction.worstMillimoles(), 1e-9);
+        assertEquals(0.6, reaction.capacityRatio().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void carbonateTakesTheFirstProtonWithoutGas() {
+        // 3 mmol carbonate, 5 mmol acid: the first 3 make bicarbonate, the other 2 free 2 mmol CO2; capacity 2 × 3 = 6
+        // mmol.
+        StepReaction reaction = reaction(washed("Na2CO3", "3"));
+        assertEquals(2, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(6, reaction.washMillimoles(), 1e-9);
+    }
+
+    @Test
+    void hydroxideNeutralisesWithoutGas() {
+        StepReaction reaction = reaction(washed("NaOH", "10"));
+        assertEquals("", reaction.gas());
+        assertEquals(2.0, reaction.capacityRatio().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void mineralAcidChargedIsMetUnlessWaterWentBefore() {
+        // 5 mmol measured + 2 mmol HCl charged = 7 mmol in the first wash; after a water wash the 5 alone.
+        SmallBook first = hydrogenChloride(washed("NaHCO3", "10"));
+        assertEquals(7, reaction(first).expectedMillimoles(), 1e-9);
+        SmallBook second = SmallBook.reaction()
+                .row("workup", "Step", "0", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O0")
+                .but("workup", "Gives aqueous", "A0");
+        hydrogenChloride(wash(second, "sat. NaHCO3", "10"));
+        assertEquals(5, reaction(second.but("workup", "From", "O0")).expectedMillimoles(), 1e-9);
+    }
+
+    @Test
+    void plannedWashMeetsEveryAcidChargedLessWhatConversionUses() {
+        // Benzoic acid (pKa 4.2) 30 mmol, 10 mmol used up: 20 mmol expected, 30 at worst.
+        StepReaction reaction = reaction(SmallBook.empty()
+                .but("runs", "Status", "planned")
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
+                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Planned amount", "10")
+                .but("charges", "Planned unit", "mmol")
+                .row("charges", "Material", "benzoic acid", "Role", "reagent", "Molar mass", "122", "Coefficient", "1")
+                .but("charges", "Planned amount", "30")
+                .but("charges", "Planned unit", "mmol")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Material",
+                        "sat. NaHCO3",
+                        "Volume",
+                        "25")
+                .but("workup", "Molarity", "1.0")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1"));
+        assertEquals(20, reaction.expectedMillimoles(), 1e-9);
+        assertEquals(30, reaction.worstMillimoles(), 1e-9);
+        assertEquals(1.25, reaction.capacityRatio().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void quenchOfBorohydrideFreesFourHydrogenLessWhatTheReactionUsed() {
+        // 30 mmol NaBH4 × 4 = 120 mmol; 100 mmol ketone take 100 × 0.25 × 4 = 100: 20 mmol expected, 120 at worst.
+        StepReaction reaction = reaction(SmallBook.reaction()
+                .row(
+                        "charges",
+                        "Material",
+                        "sodium borohydride",
+                        "Role",
+                        "reagent",
+                        "Formula",
+                        "NaBH4",
+                        "Coefficient",
+                        "0.25")
+                .but("charges", "Actual amount", "30")
+                .but("charges", "Actual unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives other", "RM"));
+        assertEquals("H2", reaction.gas());
+        assertEquals(20, reaction.expectedMillimoles(), 1e-6);
+        assertEquals(120, reaction.worstMillimoles(), 1e-6);
+    }
+
+    @Test
+    void everyHydrideChargedGivesHydrogen() {
+        // 30 mmol NaBH4 in two portions, 100 of its 120 mmol used; 10 mmol NaH without a coefficient: 20 + 10 mmol, 120
+        // + 10 at worst.
+        StepReaction reaction = reaction(hydride("sodium borohydride", "NaBH4", "20", "0.25")
+                .row(
+                        "charges",
+                        "Material",
+                        "Sodium borohydride",
+                        "Role",
+                        "reagent",
+                        "Formula",
+                        "NaBH4",
+                        "Coefficient",
+                        "0.25")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol")
+                .row("charges", "Material", "sodium hydride", "Role", "base", "Formula", "NaH")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol"));
+        assertEquals(30, reaction.expectedMillimoles(), 1e-6);
+        assertEquals(130, reaction.worstMillimoles(), 1e-6);
+        assertTrue(reaction.because().contains("sodium hydride"), reaction.because());
+    }
+
+    @Test
+    void hydrideLeftOfOneReagentIsNotUsedUpByAnother() {
+        // 20 mmol of S take all of 20 mmol LiAlH4 at a coefficient of 1; the 10 mmol of the hydride without a
+        // coefficient are all left.
+        StepReaction reaction = reaction(hydride("lithium aluminium hydride", "LiAlH4", "20", "1")
+                .first("charges", "Actual amount", "2.00")
+                .row("charges", "Material", "sodium hydride", "Role", "base", "Formula", "NaH")
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol"));
+        assertEquals(10, reaction.expectedMillimoles(), 1e-6);
+        assertEquals(90, reaction.worstMillimoles(), 1e-6);
+    }
+
+    private static SmallBook hydride(String name, String formula, String millimoles, String coefficient) {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "quench", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives other", "RM")
+                .row("charges", "Material", name, "Role", "reagent", "Formula", formula, "Coefficient", coefficient)
+                .but("charges", "Actual amount", millimoles)
+                .but("charges", "Actual unit", "mmol");
+    }
+
+    @Test
+    void acidWashIsHeldAgainstTheBasesMeasuredInTheLayerItGave() {
+        // 10 mL × 1.0 mol/L over 4 mmol amine: 2.5.
+        StepReaction reaction = reaction(wash(SmallBook.reaction(), "1 M HCl", "10")
+                .but("products", "Character", "base")
+                .but("products", "pKa", "9.2")
+                .but("assays", "Result", "4"));
+        assertEquals(2.5, reaction.capacityRatio().orElseThrow(), 1e-9);
+        assertEquals("", reaction.gas());
+    }
+
+    @Test
+    void gasCountsByItsMass() {
+        // 5 mmol × 44.009 g/mol = 0.220045 g.
+        RunTally tally = washed("NaHCO3", "10").tally();
+        assertEquals(0.220045, StepReaction.gasGrams(tally.evidence().reactions()), 1e-9);
+    }
+
+    @Test
+    void washThatMeetsNothingIsNotListed() {
+        assertTrue(washed("NaHCO3", "10")
+                .but("products", "Character", "neutral")
+                .tally()
+                .evidence()
+                .reactions()
+                .isEmpty());
+    }
+
+    private static SmallBook hydrogenChloride(SmallBook book) {
+        return book.row("charges", "Material", "hydrogen chloride", "Role", "additive", "Formula", "HCl")
+                .but("charges", "Actual amount", "2")
+                .but("charges", "Actual unit", "mmol");
+    }
+
+    private static SmallBook washed(String base, String millilitres) {
+        String material = switch (base) {
+            case "NaHCO3" -> "sat. NaHCO3";
+            case "Na2CO3" -> "10% Na2CO3";
+            default -> "1 M NaOH";
+        };
+        return wash(SmallBook.reaction(), material, millilitres)
+                .but("products", "Character", "acid")
+                .but("products", "pKa", "4.2");
+    }
+
+    private static SmallBook wash(SmallBook book, String material, String millilitres) {
+        return book.but("products", "Character", "acid")
+                .but("products", "pKa", "4.2")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", material, "Molarity", "1.0")
+                .but("workup", "Volume", millilitres)
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "20", "Net", "21.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "5", "Unit", "mmol");
+    }
+
+    private static StepReaction reaction(SmallBook book) {
+        List<StepReaction> reactions = book.tally().evidence().reactions();
+        assertEquals(1, reactions.size());
+        return reactions.get(0);
+    }
+}

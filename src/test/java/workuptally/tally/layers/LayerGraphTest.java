@@ -1,0 +1,191 @@
+package workuptally.tally.layers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import workuptally.examples.SmallBook;
+import workuptally.tally.layers.GraphFault.Kind;
+
+class LayerGraphTest {
+    @Test
+    void portionThatNoStepConsumesIsTerminal() {
+        LayerGraph graph = graph(washed());
+        assertTrue(graph.isTerminal("A1"));
+        assertTrue(graph.isTerminal("O2"));
+        assertFalse(graph.isTerminal("O1"));
+        assertEquals("step 2", graph.consumedBy("O1").orElseThrow());
+        assertEquals(List.of(), graph.faults());
+    }
+
+    @Test
+    void parentsAndChildrenFollowTheSteps() {
+        LayerGraph graph = graph(washed());
+        assertEquals(Set.of("O1"), graph.parents("A2"));
+        assertEquals(List.of("O2", "A2"), graph.children("O1"));
+        assertEquals(List.of("O1", "A1", "O2", "A2"), graph.layerLabels());
+    }
+
+    @Test
+    void lotConsumesTheLayerItCameFrom() {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2"));
+        assertEquals("lot C1", graph.consumedBy("O2").orElseThrow());
+    }
+
+    @Test
+    void sampleDoesNotConsumeItsSource() {
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "sample", "From", "O2", "Gives other", "Q1"));
+        assertTrue(graph.isTerminal("O2"));
+        assertTrue(graph.isAliquot("Q1"));
+    }
+
+    @Test
+    void stripThatGivesADistillateAloneLeavesTheRestUnderItsLabel() {
+        LayerGraph graph =
+                graph(washed().row("workup", "Step", "3", "Operation", "strip", "From", "O2", "Gives other", "D1")
+                        .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "40.00"));
+        assertTrue(graph.isTerminal("O2"));
+    }
+
+    @Test
+    void stepThatTakesALabelAndGivesItAgainGoesOnUnderThatLabel() {
+        LayerGraph graph = graph(washed().row(
+                        "workup",
+                        "Step",
+                        "3",
+                        "Operation",
+                        "rinse",
+                        "From",
+                        "O2",
+                        "Material",
+                        "ether",
+                        "Gives other",
+                        "O2"));
+        assertTrue(graph.isTerminal("O2"));
+        assertEquals(List.of(), graph.faults());
+    }
+
+    @Test
+    void portionOfAPurificationDescendsFromALot() {
+        LayerGraph graph = graph(washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O2")
+                .row("workup", "Step", "3", "Operation", "crystallise", "From", "C1", "Gives other", "ML1"));
+        assertTrue(graph.descendsFromLot("ML1"));
+        assertFalse(graph.descendsFromLot("A1"));
+    }
+
+    @Test
+    void unknownSourceIsAFault() {
+        assertFault(
+                Kind.UNKNOWN_SOURCE,
+                "O9",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "O9", "Gives other", "O3"));
+    }
+
+    @Test
+    void lotFromAnUnknownLayerIsAFault() {
+        assertFault(Kind.UNKNOWN_SOURCE, "O9", washed().row("isolated", "Lot", "C1", "Product", "P", "From", "O9"));
+    }
+
+    @Test
+    void layerTakenBeforeItIsGivenIsAFault() {
+        assertFault(
+                Kind.TAKEN_BEFORE_GIVEN,
+                "O4",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "O4", "Gives other", "O3")
+                        .row("workup", "Step", "4", "Operation", "combine", "From", "O2", "Gives other", "O4"));
+    }
+
+    @Test
+    void layerTakenAfterItIsUsedUpIsAFault() {
+        assertFault(
+                Kind.TAKEN_AFTER_CONSUMED,
+                "O1",
+                washed().row("workup", "Step", "3", "Operation", "dry", "From", "O1", "Gives other", "O3"));
+    }
+
+    @Test
+    void labelGivenTwiceIsAFault() {
+        assertFault(
+                Kind.GIVEN_TWICE,
+                "A1",
+                washed().row("workup", "Step", "3", "Operation", "wash", "From", "O2", "Material", "water")
+                        .but("workup", "Gives organic", "O3")
+                        .but("workup", "Gives aqueous", "A1"));
+    }
+
+    @Test
+    void layerThatNoStepGivesIsAFault() {
+        assertFault(Kind.NEVER_GIVEN, "A9", washed().row("layers", "Layer", "A9", "Phase", "aqueous"));
+    }
+
+    @Test
+    void layerSaidToBeConsumedThatNoStepConsumesIsAFault() {
+        assertFault(
+                Kind.SAID_CONSUMED,
+                "A1",
+                washed().row("layers", "Layer", "A1", "Phase", "aqueous", "Status", "consumed"));
+    }
+
+    @Test
+    void layerSaidToBeKeptThatAStepConsumedIsAFault() {
+        assertFault(Kind.SAID_KEPT, "O1", washed().row("layers", "Layer", "O1", "Phase", "organic", "Status", "kept"));
+    }
+
+    @Test
+    void ringOfPortionsIsOneFaultHoweverManyDescendFromIt() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "filter", "From", "RM", "Gives organic", "F1")
+                .row("workup", "Step", "2", "Operation", "concentrate", "From", "F1", "Gives other", "D1+RM")
+                .row("workup", "Step", "3", "Operation", "wash", "From", "RM", "Gives organic", "O1")
+                .row("workup", "Step", "4", "Operation", "dry", "From", "O1", "Gives organic", "O2");
+        assertEquals(
+                List.of("F1 ← RM ← F1"),
+                graph(book).faults().stream()
+                        .filter(f -> f.kind() == Kind.CYCLE)
+                        .map(GraphFault::label)
+                        .toList());
+    }
+
+    @Test
+    void portionMadeFromItselfIsAFaultAndEndsTheReading() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "combine", "From", "X", "Gives other", "Y")
+                .row("workup", "Step", "2", "Operation", "combine", "From", "Y", "Gives other", "X");
+        assertTrue(graph(book).faults().stream().anyMatch(f -> f.kind() == Kind.CYCLE));
+        assertFalse(graph(book).descendsFromLot("X"));
+    }
+
+    @Test
+    void statusDecidesWhereNoStepsAreRecorded() {
+        LayerGraph graph = graph(SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Status", "consumed")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "Status", "kept"));
+        assertFalse(graph.isTerminal("A1"));
+        assertTrue(graph.isTerminal("A2"));
+        assertEquals(List.of(), graph.faults());
+    }
+
+    private static void assertFault(Kind kind, String label, SmallBook book) {
+        List<GraphFault> faults = graph(book).faults();
+        assertEquals(List.of(kind), faults.stream().map(GraphFault::kind).toList());
+        assertEquals(label, faults.get(0).label());
+    }
+
+    private static LayerGraph graph(SmallBook book) {
+        return LayerGraph.of(book.run());
+    }
+
+    private static SmallBook washed() {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "wash", "From", "O1", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A2");
+    }
+}

@@ -1,0 +1,190 @@
+package workuptally.tally.waste;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.totals.PeriodTotals;
+
+/** The stream that a layer's make-up suggests; the rules are common practice, the determination is made by trained people. */
+class WasteAccountTest {
+    @ParameterizedTest
+    @CsvSource({
+        "1.8, aqueous-acidic",
+        "4.9, aqueous-acidic",
+        "5, aqueous-neutral",
+        "7, aqueous-neutral",
+        "9, aqueous-neutral",
+        "9.1, aqueous-basic"
+    })
+    void aqueousLayerGoesByItsPH(String pH, String stream) {
+        assertEquals(stream, layer("aqueous", "water 100 %", pH).stream());
+    }
+
+    @Test
+    void layerReadByVolumeAloneIsNotMissingFromTheAccount() {
+        // 27 mL dichloromethane × 1.3266 g/mL = 35.8 g.
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "DCM", "Role", "solvent", "Actual amount", "30", "Actual unit", "mL")
+                .row("workup", "Step", "1", "Operation", "concentrate", "From", "RM", "Gives other", "D1")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Volume", "27", "Status", "kept");
+        WasteLine line = book.tally().waste().get(0);
+        assertEquals("halogenated-organic", line.stream());
+        assertEquals(35.8, line.massGrams().orElseThrow(), 0.1);
+        assertTrue(line.why().contains("estimate"));
+    }
+
+    @Test
+    void layerWithNeitherMassNorVolumeHasALineWithoutAmount() {
+        SmallBook book = SmallBook.reaction().row("layers", "Layer", "D1", "Phase", "distillate", "Status", "kept");
+        WasteLine line = book.tally().waste().get(0);
+        assertTrue(line.massGrams().isEmpty());
+        assertTrue(line.kept());
+        assertEquals("special", line.stream());
+        assertEquals("make-up not known: ask first; amount not recorded: weigh it", line.why());
+    }
+
+    @Test
+    void washWithoutARowHasALineByItsPHAndNoAmountOnceTheRunIsNotOnlyPlanned() {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "20")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+        List<String> layers =
+                book.tally().waste().stream().map(WasteLine::layer).toList();
+        assertEquals(List.of("O1", "A1"), layers);
+        assertTrue(book.tally().waste().stream().allMatch(l -> l.massGrams().isEmpty() && l.kept()));
+        assertTrue(book.first("runs", "Status", "planned").tally().waste().isEmpty());
+    }
+
+    @Test
+    void streamTotalSaysHowManyLayersHaveNoAmount() {
+        SmallBook book = SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "7", "Net", "25", "Status", "kept")
+                .row("layers", "Layer", "A2", "Phase", "aqueous", "pH", "7", "Status", "kept")
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "pH", "7", "Net", "9", "Status", "to reuse");
+        PeriodTotals.StreamTotal total = book.review().period().waste().get(0);
+        assertEquals(2, total.layers());
+        assertEquals(25, total.massGrams(), 1e-9);
+        assertEquals(1, total.withoutMass());
+    }
+
+    @Test
+    void layerWithoutAStatusCountsAsKept() {
+        SmallBook book = SmallBook.reaction().row("layers", "Layer", "A1", "Phase", "aqueous", "pH", "7", "Net", "25");
+        assertTrue(book.tally().waste().get(0).kept());
+    }
+
+    @Test
+    void aqueousLayerWithoutPHIsAskedAboutFirst() {
+        WasteLine line = layer("aqueous", "water 100 %", "");
+        assertEquals("special", line.stream());
+        assertEquals("pH not recorded: ask first", line.why());
+    }
+
+    @Test
+    void neutralWaterWithATenthOfSolventIsAqueousWithOrganics() {
+        assertEquals("aqueous-organic", layer("aqueous", "water 88 %; ethanol 12 %", "7").stream());
+    }
+
+    @Test
+    void organicLayerWithTwoPercentOfHalogenatedSolventOrLessIsNonHalogenated() {
+        assertEquals(
+                "non-halogenated-organic", layer("organic", "ethyl acetate 98 %; dichloromethane 2 %", "").stream());
+    }
+
+    @Test
+    void organicLayerWithMoreIsHalogenated() {
+        assertEquals("halogenated-organic", layer("organic", "ethyl acetate 97 %; dichloromethane 3 %", "").stream());
+    }
+
+    @Test
+    void cakeOfADryingStepIsADryingAgent() {
+        WasteLine line = cake(filtered("MgSO4", ""));
+        assertEquals("drying-agents-silica", line.stream());
+        assertEquals("drying cake, step 1", line.why());
+    }
+
+    @Test
+    void solidOnAFilterAidIsASorbent() {
+        assertEquals("drying-agents-silica", cake(filtered("", "Celite")).stream());
+    }
+
+    @Test
+    void solidThatNoDryingStepGaveIsNoDryingAgent() {
+        WasteLine line = cake(filtered("", ""));
+        assertEquals("solids-other", line.stream());
+        assertEquals("solid, composition not recorded, organic or inorganic", line.why());
+        assertEquals("solids-other", layer("solid", "", "").stream());
+        assertEquals("solids-other", layer("solid", "triphenylphosphine oxide 95 %", "").stream());
+    }
+
+    @Test
+    void filterCakeOfARunWithPalladiumIsACatalyst() {
+        SmallBook book = filtered("", "Celite")
+                .row("charges", "Material", "palladium on carbon", "Role", "catalyst", "Formula", "Pd");
+        WasteLine line = cake(book);
+        assertEquals("catalyst-noble", line.stream());
+        assertTrue(line.why().contains("keep it wet"));
+    }
+
+    @Test
+    void cakeWetWithHalogenatedSolventGoesByTheSolvent() {
+        assertEquals("filter-cake-halogenated", layer("solid", "dichloromethane 30 %", "").stream());
+    }
+
+    @Test
+    void waterOfARunWithChromiumIsAHeavyMetalSolution() {
+        SmallBook book = book("aqueous", "water 100 %", "1.0")
+                .row("charges", "Material", "chromium trioxide", "Role", "reagent", "Formula", "CrO3");
+        WasteLine line = book.tally().waste().get(0);
+        assertEquals("aqueous-heavy-metal", line.stream());
+        assertEquals("run charged with chromium trioxide", line.why());
+    }
+
+    @Test
+    void layerToBeReusedIsNotCountedAsKept() {
+        assertTrue(layer("aqueous", "water 100 %", "7").kept());
+        assertFalse(book("organic", "ethyl acetate 100 %", "")
+                .but("layers", "Status", "to reuse")
+                .tally()
+                .waste()
+                .get(0)
+                .kept());
+    }
+
+    /** A solid K1, filtered off through a filter aid where one is named, of a solution that was dried where an agent is named. */
+    private static SmallBook filtered(String agent, String aid) {
+        return SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", agent.isEmpty() ? "dilute" : "dry", "From", "RM")
+                .but("workup", "Material", agent)
+                .but("workup", "Gives organic", "O1")
+                .row("workup", "Step", "2", "Operation", "filter", "From", "O1", "Material", aid)
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives other", "K1")
+                .row("layers", "Layer", "K1", "Phase", "solid", "Net", "5.00", "Status", "kept");
+    }
+
+    private static WasteLine cake(SmallBook book) {
+        return book.tally().waste().stream()
+                .filter(line -> line.layer().equals("K1"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static WasteLine layer(String phase, String composition, String pH) {
+        return book(phase, composition, pH).tally().waste().get(0);
+    }
+
+    private static SmallBook book(String phase, String composition, String pH) {
+        return SmallBook.reaction()
+                .row("layers", "Layer", "L1", "Phase", phase, "Net", "100.00", "Status", "kept")
+                .but("layers", "Composition", composition)
+                .but("layers", "pH", pH);
+    }
+}
