@@ -18,9 +18,9 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.judgement.rules.RunRule;
 import workuptally.judgement.totals.PeriodAccount;
 import workuptally.judgement.totals.RunShare;
+import workuptally.material.MaterialReader;
 import workuptally.model.Book;
 import workuptally.model.Finding;
-import workuptally.material.MaterialReader;
 import workuptally.model.Limit;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
@@ -91,7 +91,8 @@ public final class ReviewBuilder {
                         tally,
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
-                        hazardNotes.of(tally.run(), materialsByRun.get(tally.run().id())),
+                        hazardNotes.of(
+                                tally.run(), materialsByRun.get(tally.run().id())),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(

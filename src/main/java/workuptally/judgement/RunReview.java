@@ -33,8 +33,7 @@ public record RunReview(
     }
 
     /** A review without materials. */
-    public RunReview(
-            RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
+    public RunReview(RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
         this(tally, findings, decisions, hazards, List.of());
     }
 

@@ -89,7 +89,8 @@ final class SubstanceIndex {
                 .solutions()
                 .named(name)
                 .flatMap(Wash::solute)
-                .filter(solute -> substance.solute().filter(s -> s.name().equals(solute)).isPresent())
+                .filter(solute ->
+                        substance.solute().filter(s -> s.name().equals(solute)).isPresent())
                 .isPresent();
         boolean ofSolute = substance
                 .solute()
@@ -103,9 +104,12 @@ final class SubstanceIndex {
     private void combine(String name, Substance substance) {
         int in = name.indexOf(IN);
         Optional<Substance> solute = in > 0 ? find(name.substring(0, in)).only() : Optional.empty();
-        Optional<Substance> carrier = solute.isPresent() ? find(name.substring(in + IN.length())).only() : Optional.empty();
+        Optional<Substance> carrier =
+                solute.isPresent() ? find(name.substring(in + IN.length())).only() : Optional.empty();
         if (carrier.isPresent() && solute.get() != substance) {
-            Substance withHazard = substance.hazard().isPresent() ? substance : substance.withHazard(solute.get().hazard());
+            Substance withHazard = substance.hazard().isPresent()
+                    ? substance
+                    : substance.withHazard(solute.get().hazard());
             solutions
                     .computeIfAbsent(solute.get(), s -> new IdentityHashMap<>())
                     .put(carrier.get(), withHazard);

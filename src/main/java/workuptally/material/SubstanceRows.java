@@ -93,22 +93,26 @@ final class SubstanceRows {
             joined.add(rows, each.name(), each.aliases(), each.formula());
         }
         for (Liquid each : reference.liquids()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.liquid.isPresent());
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.liquid.isPresent());
             rows.liquid = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (Solute each : reference.solutes()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.solute.isPresent());
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.solute.isPresent());
             rows.solute = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (Oxidant each : reference.oxidants()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.oxidant.isPresent());
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.of(each.formula()), r -> r.oxidant.isPresent());
             rows.oxidant = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.of(each.formula()));
         }
         for (DryingAgent each : reference.dryingAgents()) {
-            SubstanceRows rows = joined.about(each.name(), each.aliases(), Optional.empty(), r -> r.dryingAgent.isPresent());
+            SubstanceRows rows =
+                    joined.about(each.name(), each.aliases(), Optional.empty(), r -> r.dryingAgent.isPresent());
             rows.dryingAgent = Optional.of(each);
             joined.add(rows, each.name(), each.aliases(), Optional.empty());
         }

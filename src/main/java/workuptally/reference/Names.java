@@ -28,8 +28,8 @@ public final class Names {
 
     /** Lower case without spaces, hyphens, commas, brackets and full stops; subscripts as plain digits; one spelling of sulfur and aluminium. */
     public static String plain(String name) {
-        String text = (isPlainAscii(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFKC))
-                .toLowerCase(Locale.ROOT);
+        String text =
+                (isPlainAscii(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFKC)).toLowerCase(Locale.ROOT);
         StringBuilder kept = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

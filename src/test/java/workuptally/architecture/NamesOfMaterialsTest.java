@@ -28,9 +28,8 @@ class NamesOfMaterialsTest {
             "solvent", "liquid", "wash", "hazard", "oxidant", "dryingAgent", "solventBlend", "solute", "material");
 
     /** Classes that still look a name up by themselves; the list only shrinks. */
-    private static final Set<String> STILL_LOOKING_UP =
-            new TreeSet<>(Set.of("ContainerContents", "ContainerStreams", "MaterialClasses", "ProposalLabel",
-                    "AssayOfChargeForgotten"));
+    private static final Set<String> STILL_LOOKING_UP = new TreeSet<>(Set.of(
+            "ContainerContents", "ContainerStreams", "MaterialClasses", "ProposalLabel", "AssayOfChargeForgotten"));
 
     /** Files that still hold names of several substances; the list only shrinks. */
     private static final Set<String> STILL_LISTING = new TreeSet<>(Set.of(
@@ -100,8 +99,7 @@ class NamesOfMaterialsTest {
         try (Stream<Path> files = Files.walk(SOURCES)) {
             return files.filter(file -> file.toString().endsWith(".java"))
                     .filter(file -> Stream.of(without)
-                            .noneMatch(name ->
-                                    SOURCES.relativize(file).startsWith(Path.of(name))))
+                            .noneMatch(name -> SOURCES.relativize(file).startsWith(Path.of(name))))
                     .sorted()
                     .toList();
         }

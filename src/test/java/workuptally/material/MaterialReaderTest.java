@@ -44,7 +44,8 @@ class MaterialReaderTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"LiOtBu", "lithium tert-butoxide", "lithium methoxide", "NaOMe", "sodium tert-amylate", "LiOiPr"})
+            strings = {"LiOtBu", "lithium tert-butoxide", "lithium methoxide", "NaOMe", "sodium tert-amylate", "LiOiPr"
+            })
     void anAlkoxideIsABaseAndNoOrganometallic(String written) {
         assertTrue(READER.read(written).is("strong-base"));
         assertFalse(READER.read(written).is("organometallic"));
@@ -229,7 +230,29 @@ class MaterialReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "(", "((((", "%", "5 %", "4:1", "M", " in ", "/", "a/b/c/d/e", ";;;", "·", "1 M", "sat.", "1.2.3 M HCl", "1,2,3", "9.9.9", "12345678901234567890 % X", "5 % 6 % 7 % foo"})
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                "(",
+                "((((",
+                "%",
+                "5 %",
+                "4:1",
+                "M",
+                " in ",
+                "/",
+                "a/b/c/d/e",
+                ";;;",
+                "·",
+                "1 M",
+                "sat.",
+                "1.2.3 M HCl",
+                "1,2,3",
+                "9.9.9",
+                "12345678901234567890 % X",
+                "5 % 6 % 7 % foo"
+            })
     void oddTextsAreUnlistedAndNoFault(String written) {
         assertEquals(State.UNLISTED, READER.read(written).state());
     }

@@ -43,8 +43,8 @@ class TablesTest {
                 REFERENCE.tables().stream().map(ReferenceTable::name).toList());
         assertEquals(
                 List.of(
-                        84, 49, 208, 332, 100, 29, 543, 44, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 119, 5, 6, 19,
-                        30, 111),
+                        84, 49, 208, 332, 100, 29, 543, 44, 45, 9, 7, 291, 39, 124, 703, 218, 1002, 3, 70, 119, 5, 6,
+                        19, 30, 111),
                 REFERENCE.tables().stream()
                         .skip(1)
                         .map(table -> table.rows().size())

@@ -95,8 +95,10 @@ public final class HazardNotes {
     }
 
     private static Optional<HazardNote> ownCompounds(List<RunMaterial> materials) {
-        List<String> names =
-                materials.stream().filter(RunMaterial::own).map(RunMaterial::written).toList();
+        List<String> names = materials.stream()
+                .filter(RunMaterial::own)
+                .map(RunMaterial::written)
+                .toList();
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new HazardNote(

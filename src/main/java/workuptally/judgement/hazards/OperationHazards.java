@@ -131,7 +131,9 @@ final class OperationHazards {
     /** The solvent itself, or what a solution is in. */
     private Optional<Solvent> solvent(String material) {
         Material meant = substances.material(material);
-        return meant.solvent().or(() -> meant.carrierSolvent().filter(s -> !meant.carrier().map(Part::isWater).orElse(false)));
+        return meant.solvent()
+                .or(() -> meant.carrierSolvent()
+                        .filter(s -> !meant.carrier().map(Part::isWater).orElse(false)));
     }
 
     private static boolean isShaken(Step step) {

@@ -57,8 +57,7 @@ public final class LayerDecisions {
      * @param containers its containers with what is proposed for them
      * @param materialsByRun what the names of each run mean
      */
-    public LayerDecisions(
-            Book book, List<ContainerReview> containers, Map<String, List<RunMaterial>> materialsByRun) {
+    public LayerDecisions(Book book, List<ContainerReview> containers, Map<String, List<RunMaterial>> materialsByRun) {
         this.materialsByRun = materialsByRun;
         this.book = book;
         this.containersByRun = byRun(containers);
@@ -113,7 +112,12 @@ public final class LayerDecisions {
         }
         if (missing.isPresent()) {
             return new LayerDecision(
-                    layer, Outcome.MEASURE_FIRST, "missing: " + missing.get().evidence(), conditions, atMost, notJudged);
+                    layer,
+                    Outcome.MEASURE_FIRST,
+                    "missing: " + missing.get().evidence(),
+                    conditions,
+                    atMost,
+                    notJudged);
         }
         String bound = conditions.stream()
                 .filter(c -> c.id().equals("R4"))

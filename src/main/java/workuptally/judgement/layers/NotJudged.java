@@ -36,7 +36,6 @@ final class NotJudged {
     }
 
     private static boolean isAddedUpTo(int last, List<Step> steps, RunMaterial material) {
-        return steps.subList(0, last + 1).stream()
-                .anyMatch(s -> s.material().equalsIgnoreCase(material.written()));
+        return steps.subList(0, last + 1).stream().anyMatch(s -> s.material().equalsIgnoreCase(material.written()));
     }
 }

@@ -82,12 +82,13 @@ public final class AcidsAndBases {
                 .filter(p ->
                         p.character().filter(c -> c == Product.Character.ACID).isPresent());
         Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
-        return own.or(() -> Stream.of(substance, substances.material(substance).main().name())
-                .flatMap(name -> substances.reference().partition(name).stream())
-                .filter(r ->
-                        r.character() == PartitionRow.Character.ACID && !r.pKa().isEmpty())
-                .map(r -> r.pKa().get(0))
-                .findFirst());
+        return own.or(
+                () -> Stream.of(substance, substances.material(substance).main().name())
+                        .flatMap(name -> substances.reference().partition(name).stream())
+                        .filter(r -> r.character() == PartitionRow.Character.ACID
+                                && !r.pKa().isEmpty())
+                        .map(r -> r.pKa().get(0))
+                        .findFirst());
     }
 
     /** pKa of the conjugate acid of a base, by the Products table. */

@@ -54,10 +54,11 @@ public record RunMaterial(String written, Material material, boolean own, boolea
      */
     public static Map<String, List<RunMaterial>> ofBook(Book book, Substances substances) {
         Set<String> products = new HashSet<>();
-        book.runs().forEach(run -> run.products().stream()
-                .map(Product::name)
-                .map(RunMaterial::plain)
-                .forEach(products::add));
+        book.runs()
+                .forEach(run -> run.products().stream()
+                        .map(Product::name)
+                        .map(RunMaterial::plain)
+                        .forEach(products::add));
         Map<String, List<RunMaterial>> byRun = new LinkedHashMap<>();
         book.runs().forEach(run -> byRun.put(run.id(), of(run, products, substances)));
         return byRun;
@@ -72,13 +73,23 @@ public record RunMaterial(String written, Material material, boolean own, boolea
             boolean own = material.state() != State.LISTED
                     && !material.isAmbiguous()
                     && (substrate || products.contains(plain(charge.material())));
-            add(materials, new RunMaterial(charge.material(), material, own, false, charge.row().at("Material")));
+            add(
+                    materials,
+                    new RunMaterial(
+                            charge.material(),
+                            material,
+                            own,
+                            false,
+                            charge.row().at("Material")));
         }
         for (Step step : run.orderedSteps()) {
             Material material = substances.material(step.material());
             boolean own = material.state() != State.LISTED && products.contains(plain(step.material()));
             boolean liquid = step.volumeMillilitres().entered().isPresent();
-            add(materials, new RunMaterial(step.material(), material, own, liquid, step.row().at("Material")));
+            add(
+                    materials,
+                    new RunMaterial(
+                            step.material(), material, own, liquid, step.row().at("Material")));
         }
         return new ArrayList<>(materials.values());
     }

@@ -260,7 +260,8 @@ public final class Substances {
 
     /** True for a listed sorbent, filter aid or drying agent. */
     public boolean isSorbent(String name) {
-        return material(name).hazard()
+        return material(name)
+                .hazard()
                 .filter(h -> h.group().equals("sorbent") || h.group().equals("drying agent"))
                 .isPresent();
     }

@@ -101,7 +101,8 @@ public final class LayerMakeUps {
 
     private double equivalents(Map<String, Double> components, ToDoubleFunction<Solute> perMole) {
         return components.entrySet().stream()
-                .mapToDouble(e -> substances.solute(e.getKey())
+                .mapToDouble(e -> substances
+                        .solute(e.getKey())
                         .map(s -> perMole.applyAsDouble(s) * e.getValue() / s.molarMassGramsPerMole())
                         .orElse(0.0))
                 .sum();

@@ -59,10 +59,7 @@ final class FindingExamples {
                 Severity.CHECK,
                 clean().plus("charges", "X1,unobtainium dust,additive,,,,,,0.5,g,99,,,,"));
         add("material-ambiguous", Severity.CHECK, clean().plus("charges", "X1,EDC,additive,,,,,,0.5,g,99,,,,"));
-        add(
-                "assay-sample-unknown",
-                Severity.CHECK,
-                clean().plus("assays", "X1,A9,acetanilide,,HPLC,0.20,mg/mL,2.0,"));
+        add("assay-sample-unknown", Severity.CHECK, clean().plus("assays", "X1,A9,acetanilide,,HPLC,0.20,mg/mL,2.0,"));
         add(
                 "assay-substance-unknown",
                 Severity.CHECK,

@@ -75,8 +75,7 @@ class UnlistedMaterialsTest {
 
     @Test
     void anOwnCompoundIsNamedOnceForTheRunAndIsNoFinding() throws Exception {
-        ExampleBook book =
-                ExampleBook.clean().plus("charges", "X1,ketone 7,substrate,C14H18O3,234.29,,,,0.1,g,99,,,,");
+        ExampleBook book = ExampleBook.clean().plus("charges", "X1,ketone 7,substrate,C14H18O3,234.29,,,,0.1,g,99,,,,");
         Review review = book.review(folder);
         assertTrue(review.findings().stream().noneMatch(f -> f.code().equals("material-unlisted")));
         assertTrue(review.runs().get(0).hazards().stream()
@@ -99,7 +98,8 @@ class UnlistedMaterialsTest {
                 .plus("charges", "X1,DMS,reagent,,,,,,0.5,g,99,,,,")
                 .findings(folder, "material-ambiguous")
                 .get(0);
-        assertTrue(finding.expected().contains("Dimethyl sulfide") && finding.expected().contains("Dimethyl sulfate"));
+        assertTrue(finding.expected().contains("Dimethyl sulfide")
+                && finding.expected().contains("Dimethyl sulfate"));
     }
 
     @Test

@@ -49,7 +49,8 @@ public final class AssayFitsNothing implements RunRule {
                             SAMPLE,
                             Severity.CHECK,
                             assay.row().at("Sample"),
-                            "sample '" + sample.strip() + "' is no layer and no lot of the run; its assay counts nowhere",
+                            "sample '" + sample.strip()
+                                    + "' is no layer and no lot of the run; its assay counts nowhere",
                             "a label of the run" + nearest(sample, samples),
                             "labels of Workup, Layers and Isolated",
                             "Correct the label, or name the layer in the step that gives it.");
@@ -102,7 +103,9 @@ public final class AssayFitsNothing implements RunRule {
                 || material.state() == State.LISTED
                         && names.stream()
                                 .map(materials::material)
-                                .anyMatch(m -> m.main().substance().equals(material.main().substance()));
+                                .anyMatch(m -> m.main()
+                                        .substance()
+                                        .equals(material.main().substance()));
     }
 
     private static boolean holds(Set<String> names, String name) {

@@ -5,7 +5,8 @@ import workuptally.material.Material;
 
 /** Organometallics, strong amide bases and active hydrides: reagents that air and water spoil, and whose quench gives gas and heat. */
 public final class AirSensitive {
-    private static final Set<String> CLASSES = Set.of("organometallic", "strong-amide-base", "hydride-strong", "borane");
+    private static final Set<String> CLASSES =
+            Set.of("organometallic", "strong-amide-base", "hydride-strong", "borane");
 
     private AirSensitive() {}
 

@@ -48,9 +48,8 @@ public final class OrganometallicExcess implements RunRule {
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
             // An alkoxide of lithium and a salt of magnesium hold the metal too, but no bond from carbon to it.
-            boolean organometallic = substances
-                    .material(charge.material(), charge.formula())
-                    .is(ORGANOMETALLIC);
+            boolean organometallic =
+                    substances.material(charge.material(), charge.formula()).is(ORGANOMETALLIC);
             Optional<Solvent> byProduct = organometallic ? byProduct(charge.formula()) : Optional.empty();
             if (byProduct.isEmpty() || amount.amountMillimoles().isEmpty()) {
                 continue;

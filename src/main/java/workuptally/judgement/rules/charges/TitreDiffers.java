@@ -45,8 +45,7 @@ public final class TitreDiffers implements RunRule {
             Optional<Entered> titre = charge.titreMolesPerLitre().entered();
             if (label.isPresent() && titre.isPresent()) {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
-            } else if (label.isPresent()
-                    && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
+            } else if (label.isPresent() && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
                 findings.add(
                         MISSING,
                         Severity.NOTE,
