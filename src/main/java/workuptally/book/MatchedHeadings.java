@@ -263,6 +263,11 @@ final class MatchedHeadings {
         return headingRow.row();
     }
 
+    /** The last column that has a heading, from 0. */
+    int lastColumn() {
+        return headingRow.cells().get(headingRow.cells().size() - 1).column();
+    }
+
     TablePlace place() {
         return place;
     }

@@ -90,6 +90,8 @@ final class TableRows {
                 Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
                 if (own.isPresent()) {
                     inForce = own.get();
+                } else if (isShifted(row, inForce)) {
+                    reportShifted(row, inForce);
                 } else if (!inForce.takeUnits(row, table, log)) {
                     TableRow tableRow = new TableRow(withMerged(row), inForce, columns, log, recurring);
                     if (!tableRow.isBlank()) {
@@ -98,6 +100,26 @@ final class TableRows {
                 }
             }
         }
+    }
+
+    /** A line of a CSV file with more cells than headings: an unquoted comma within a number has moved all behind it. */
+    private boolean isShifted(RawRow row, MatchedHeadings inForce) {
+        return !raw.spreadsheet()
+                && !row.cells().isEmpty()
+                && row.cells().get(row.cells().size() - 1).column() > inForce.lastColumn();
+    }
+
+    private void reportShifted(RawRow row, MatchedHeadings inForce) {
+        boolean needed = table.columns().stream().anyMatch(column -> column.need() == Need.FIGURE);
+        log.add(
+                "row-shifted",
+                needed ? Severity.STOP : Severity.CHECK,
+                "",
+                new RowPlace(inForce.place(), row.row(), row.line())
+                        .at(table.columns().get(0).heading()),
+                "read a line with more cells than headings",
+                "a cell for each heading; a decimal comma needs quotes where commas part the cells",
+                "Put the number in quotes or write a decimal point, and run again; the line was left out.");
     }
 
     private void reportMerged() {

@@ -112,6 +112,48 @@ class JudgedEntriesTest {
     }
 
     @Test
+    void lineWithMoreCellsThanHeadingsIsLeftOut() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Gross (g),Tare (g)\nR1,D1,benzoic acid,95,71,84,1\n");
+        Book book = read();
+        assertEquals(List.of("row-shifted"), codes(book));
+        assertTrue(book.runs().get(0).lots().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "isolated.csv!Run|Lot|Product|Net (g)~R1|D1|benzoic acid|1.5",
+                "isolated.csv!sep=;~Run;Lot;Product;Net (g)~R1;D1;benzoic acid;1,5",
+                "isolated.csv!Week 45, our group~Run;Lot;Product;Net, g~R1;D1;benzoic acid;1,5",
+                "isolated.csv!Run,Lot,Product,Net g~# not yet dry, weighed twice~R1,D1,benzoic acid,\"=\"\"1.5\"\"\""
+            })
+    void tablesAreReadAsProgramsAndPeopleSaveThem(String name, String text) throws Exception {
+        write(name, text.replace('~', '\n'));
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(
+                1.5,
+                book.runs()
+                        .get(0)
+                        .lots()
+                        .get(0)
+                        .netGrams()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+    }
+
+    @Test
+    void tableOfTabsMayEndInTsv() throws Exception {
+        write("layers.tsv", "Run\tLayer\tPhase\nR1\tA1\taqueous\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(1, book.runs().get(0).layers().size());
+    }
+
+    @Test
     void unequalPortionsCountAsOneOfTheirTotal() throws Exception {
         write("workup.csv", "Run,Step,Operation,From,Material,Volume (mL)\nR1,1,wash,RM,water,80 + 40\n");
         Book book = read();
