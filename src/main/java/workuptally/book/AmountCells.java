@@ -88,6 +88,7 @@ final class AmountCells {
             case MASS -> Optional.of(Dimension.MASS);
             case VOLUME -> Optional.of(Dimension.VOLUME);
             case AMOUNT -> Optional.of(Dimension.AMOUNT);
+            case EQUIVALENTS -> Optional.of(Dimension.EQUIVALENTS);
             default -> Optional.empty();
         };
     }
@@ -97,6 +98,7 @@ final class AmountCells {
             case MASS -> Unit.GRAM;
             case VOLUME -> Unit.MILLILITRE;
             case AMOUNT -> Unit.MILLIMOLE;
+            case EQUIVALENTS -> Unit.EQUIVALENT;
         };
     }
 }

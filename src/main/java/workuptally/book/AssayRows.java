@@ -26,6 +26,7 @@ final class AssayRows {
                 unit.unit(),
                 row.number("Relative standard uncertainty"),
                 row.text("Calibration"),
+                row.number("Replicates"),
                 row.number("Aliquot"),
                 row.number("Residue"),
                 row.text("Notes"),

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -23,20 +24,38 @@ final class BookAssembly {
     /** Spreadsheet programs allow 31 characters. */
     private static final int LONGEST_NAME = 60;
 
+    /** What a table that a book can lack would unlock, by its name. */
+    private static final Map<String, String> MISSED = Map.of(
+            "Products",
+            "Add Products with the formula or molar mass of each product: it unlocks theory, yield and closure.",
+            "Charges",
+            "Add Charges with the amount of the substrate, its molar mass and a coefficient: it unlocks theory, yield,"
+                    + " closure and the solvent account.",
+            "Isolated",
+            "Add Isolated with the weight of each product: it unlocks yield and closure.");
+
     private final TableSource source;
     private final HeadingAliases aliases;
+    private final List<OwnListLayout> layouts;
+    private final List<OwnListSheet> lists = new ArrayList<>();
     private final FindingLog log = new FindingLog();
     private final RunIndex runs = new RunIndex();
 
     private final BookMarks marks;
 
-    BookAssembly(TableSource source, HeadingAliases aliases) {
-        this(source, aliases, BookMarks.unknown());
+    /**
+     * For one book.
+     *
+     * @param lists layouts of the laboratory's own lists in it
+     */
+    BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists) {
+        this(source, aliases, lists, BookMarks.unknown());
     }
 
-    private BookAssembly(TableSource source, HeadingAliases aliases, BookMarks marks) {
+    private BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists, BookMarks marks) {
         this.source = source;
         this.aliases = aliases;
+        this.layouts = lists;
         this.marks = marks;
     }
 
@@ -48,6 +67,7 @@ final class BookAssembly {
      * @throws IOException if a file cannot be accessed
      */
     Book read(Optional<InputFile> headingsFile) throws UnreadableBookException, IOException {
+        openLists();
         requireTables();
         Schema.TABLES.forEach(table -> source.sheetName(table).ifPresent(log::nextSheet));
         ContainerRows containers = new ContainerRows();
@@ -72,7 +92,7 @@ final class BookAssembly {
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
         if (marks.decideMore()) {
-            return new BookAssembly(source, aliases, marks.learnt()).read(headingsFile);
+            return new BookAssembly(source, aliases, layouts, marks.learnt()).read(headingsFile);
         }
         reportNoRuns();
         return new Book(
@@ -88,19 +108,55 @@ final class BookAssembly {
                 log.inOrder());
     }
 
+    private void openLists() throws UnreadableBookException, IOException {
+        for (OwnListLayout layout : layouts) {
+            List<String> sheets =
+                    layout.sheets().isEmpty() ? source.names().stream().limit(1).toList() : layout.sheets();
+            for (String name : sheets) {
+                Optional<RawTable> raw = source.sheet(name, log);
+                if (raw.isEmpty()) {
+                    throw new UnreadableBookException(source.bookName() + " lacks the sheet '" + name
+                            + "' that the headings file names (it has " + named()
+                            + "): correct one of the two and run again.");
+                }
+                lists.add(OwnListSheet.of(raw.get(), layout, new MatchedHeadings.Reading(aliases, marks, log)));
+                log.nextSheet(raw.get().sheet());
+            }
+        }
+    }
+
+    private boolean isList(String sheet) {
+        return lists.stream().anyMatch(list -> list.sheet().equals(sheet));
+    }
+
     private void requireTables() throws UnreadableBookException {
-        List<String> missing = Schema.TABLES.stream()
+        List<Table> missing = Schema.TABLES.stream()
                 .filter(Table::required)
                 .filter(table -> source.sheetName(table).isEmpty())
-                .map(Table::name)
+                .filter(table -> lists.stream().noneMatch(list -> list.feeds(table)))
                 .toList();
-        if (!missing.isEmpty()) {
+        if (missing.contains(Schema.RUNS)) {
             String has = source.names().isEmpty() ? "it has none" : "it has " + named();
-            throw new UnreadableBookException(source.bookName() + " lacks the table"
-                    + (missing.size() == 1 ? " " : "s ") + String.join(", ", missing) + " (" + has
-                    + "): add " + (missing.size() == 1 ? "it" : "them")
-                    + ", or name the laboratory's own in a headings file.");
+            throw new UnreadableBookException(source.bookName() + " lacks the table "
+                    + Schema.RUNS.name() + " (" + has
+                    + "): add it, or name the laboratory's own in a headings file; for a list with one row a run,"
+                    + " 'workup-tally headings' proposes that file.");
         }
+        missing.forEach(this::reportMissing);
+    }
+
+    private void reportMissing(Table table) {
+        log.add(
+                "table-missing",
+                lists.isEmpty() ? Severity.CHECK : Severity.NOTE,
+                "",
+                Place.ofFile(
+                        source.files().isEmpty()
+                                ? source.bookName()
+                                : source.files().get(0).name()),
+                "nothing that feeds the table " + table.name(),
+                table.purpose().toLowerCase(java.util.Locale.ROOT),
+                MISSED.get(table.name()));
     }
 
     /** Names of the tables that the book has; of many the first. */
@@ -120,9 +176,12 @@ final class BookAssembly {
         try (TablesAhead ahead = new TablesAhead(source, inOrder)) {
             for (Reading reading : readings) {
                 Optional<RawTable> raw = ahead.next(log);
-                if (raw.isPresent()) {
+                if (raw.isPresent() && !isList(raw.get().sheet())) {
                     TableRows.of(raw.get(), reading.table(), aliases, marks, log)
                             .ifPresent(reading.rows());
+                }
+                for (OwnListSheet list : lists) {
+                    list.read(reading.table(), runs, reading.rows());
                 }
             }
         }

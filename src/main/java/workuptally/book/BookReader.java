@@ -2,8 +2,8 @@ package workuptally.book;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import workuptally.model.Book;
 import workuptally.model.InputFile;
@@ -40,12 +40,24 @@ public final class BookReader {
             headings = Optional.of(HeadingsFile.read(options.headingsFile().get()));
         }
         HeadingAliases aliases = headings.map(HeadingsFile::aliases).orElse(HeadingAliases.NONE);
+        List<OwnListLayout> lists = headings.map(HeadingsFile::lists).orElse(List.of());
         Book read;
-        try (Closing source = open(book, aliases)) {
-            read = new BookAssembly(source.tables(), aliases).read(headings.map(HeadingsFile::file));
+        try (OpenBook source = OpenBook.of(book, aliases, !lists.isEmpty(), options.sizeCaps())) {
+            read = new BookAssembly(source.tables(), aliases, lists).read(headings.map(HeadingsFile::file));
         }
         requireUnchanged(book, read);
         return read;
+    }
+
+    /**
+     * True where the headings file says how lists of the laboratory's own are read; then a CSV file alone can be a book.
+     *
+     * @throws UnreadableBookException if it is no headings file
+     * @throws IOException if it cannot be accessed
+     */
+    public boolean readsLists() throws UnreadableBookException, IOException {
+        return options.headingsFile().isPresent()
+                && !HeadingsFile.read(options.headingsFile().get()).lists().isEmpty();
     }
 
     /**
@@ -72,24 +84,5 @@ public final class BookReader {
 
     private static boolean isUnchanged(Path path, InputFile read) throws UnreadableBookException, IOException {
         return FileBytes.hash(path).sha256().equals(read.sha256());
-    }
-
-    private Closing open(Path book, HeadingAliases aliases) throws UnreadableBookException, IOException {
-        if (!Files.exists(book)) {
-            throw new NoSuchFileException(book.toString());
-        }
-        if (Files.isDirectory(book)) {
-            return new Closing(new CsvFolder(book, aliases, options.sizeCaps()), () -> {});
-        }
-        WorkbookFile workbook = WorkbookFile.open(book, aliases, options.sizeCaps());
-        return new Closing(workbook, workbook);
-    }
-
-    /** Tables with what must be closed behind them. */
-    private record Closing(TableSource tables, java.io.Closeable resource) implements AutoCloseable {
-        @Override
-        public void close() throws IOException {
-            resource.close();
-        }
     }
 }

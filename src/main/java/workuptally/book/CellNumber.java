@@ -149,6 +149,11 @@ final class CellNumber {
         return number && !date ? format.show(value).orElse(cell.text()) : cell.text();
     }
 
+    /** False for a stored number without a number format: 4.00 is stored and shown as 4. */
+    static boolean showsItsDigits(RawCell cell) {
+        return !cell.isNumber() || !cell.shownAs().isGeneral();
+    }
+
     /** The same for a cell that was read as a number already. */
     static String shown(RawCell cell, NumberText.Number number) {
         if (!cell.isNumber()) {

@@ -20,6 +20,7 @@ final class ChargeRows {
                 row.count("Coefficient"),
                 row.amount("Planned amount", "Planned unit"),
                 row.amount("Actual amount", "Actual unit"),
+                row.number("Amount of substance"),
                 row.number("Assay"),
                 row.number("Molarity"),
                 row.number("Titre"),

@@ -176,6 +176,7 @@ final class ChoiceSynonyms {
                 "Aufarbeitung",
                 "en cours",
                 "open");
+        add(Run.Status.FAILED, "given up", "abandoned", "aufgegeben", "gescheitert", "abandonné", "no product");
         add(Run.Status.IN_WORKUP, "started", "begonnen", "being worked up", "in work up", "active");
         add(
                 Run.Status.PLANNED,
@@ -567,6 +568,7 @@ final class ChoiceSynonyms {
                 "used in step",
                 "in Schritt",
                 "went into step");
+        add(Layer.Status.LOST, "spilled", "spilt", "verloren", "verschüttet", "perdu");
         add(Layer.Status.TO_REUSE, "reuse", "to recycle", "recycle", "for reuse", "wiederverwenden", "à réutiliser");
         add(Layer.Status.RELEASED, "freigegeben", "libéré", "signed off", "release signed");
         add(

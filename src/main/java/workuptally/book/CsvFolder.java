@@ -13,8 +13,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import workuptally.model.InputFile;
-import workuptally.model.Place;
-import workuptally.model.Severity;
 
 /** A book that is a folder of CSV files, one for each table. */
 final class CsvFolder implements TableSource {
@@ -86,21 +84,18 @@ final class CsvFolder implements TableSource {
         if (path == null) {
             return Optional.empty();
         }
-        FileBytes file = FileBytes.read(path, caps.fileBytes());
-        read.put(file.name(), file.asInputFile());
-        CsvText csv = CsvText.of(file);
-        if (csv.guessedEncoding()) {
-            log.add(
-                    "encoding-guessed",
-                    Severity.NOTE,
-                    "",
-                    new Place(file.name(), table.name(), 0, -1, ""),
-                    "a text that is not UTF-8; it was read as Windows Latin-1",
-                    "UTF-8",
-                    "Look at the letters with accents, µ and °; save as CSV in UTF-8 if they are wrong.");
+        return Optional.of(CsvFile.read(path, table.name(), caps, log, read));
+    }
+
+    @Override
+    public Optional<RawTable> sheet(String name, FindingLog log) throws UnreadableBookException, IOException {
+        for (String file : names) {
+            String own = file.substring(0, file.length() - ENDING.length());
+            if (Words.loose(own).equals(Words.loose(name)) || Words.loose(file).equals(Words.loose(name))) {
+                return Optional.of(CsvFile.read(folder.resolve(file), own, caps, log, read));
+            }
         }
-        return Optional.of(
-                new RawTable(file.name(), table.name(), false, CsvRows.of(file.name(), csv.text()), List.of(), 0));
+        return Optional.empty();
     }
 
     @Override

@@ -44,7 +44,9 @@ final class FileKind {
         if (!startsWith(start, ZIP)) {
             throw new UnreadableBookException(
                     name.toLowerCase(Locale.ROOT).endsWith(".csv")
-                            ? name + " is a single CSV file: give the folder that holds all tables of the book."
+                            ? name
+                                    + " is a single CSV file: give the folder that holds all tables of the book; for a list with"
+                                    + " one row a run, 'workup-tally headings' proposes a headings file."
                             : name + " is no workbook, whatever its ending says: save it as .xlsx from a spreadsheet"
                                     + " program.");
         }

@@ -2,7 +2,9 @@ package workuptally.book;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,10 +20,13 @@ import workuptally.model.InputFile;
  *
  * <pre>{"sheets": {"Schichten": "Layers"}, "headings": {"Layers": {"Brutto (mg)": "Gross (mg)"}}, "words": {"unten": "lower"}}</pre>
  *
- * @param aliases what the file says
+ * <p>Its part {@code lists} says how lists of the laboratory's own feed the tables, see {@link OwnListParts}.
+ *
+ * @param aliases what the file says of names and words
+ * @param lists what it says of lists with one row a run
  * @param file the file as an input
  */
-record HeadingsFile(HeadingAliases aliases, InputFile file) {
+record HeadingsFile(HeadingAliases aliases, List<OwnListLayout> lists, InputFile file) {
     private static final long MOST_BYTES = 1_000_000;
 
     /**
@@ -35,6 +40,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
         Map<String, String> sheets = new HashMap<>();
         Map<String, Map<String, String>> headings = new HashMap<>();
         Map<String, String> words = new HashMap<>();
+        List<OwnListLayout> lists = new ArrayList<>();
         try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), bytes.bytes())) {
             if (json.nextToken() != JsonToken.START_OBJECT) {
                 throw wrongForm(bytes);
@@ -46,6 +52,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
                     case "sheets" -> sheets.putAll(texts(json, bytes));
                     case "headings" -> eachObject(json, bytes, headings);
                     case "words" -> words.putAll(texts(json, bytes));
+                    case "lists" -> lists.addAll(new OwnListParts(bytes.name()).read(JsonTree.of(json)));
                     default -> throw wrongForm(bytes);
                 }
             }
@@ -57,7 +64,7 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
         }
         checkTargets(bytes, sheets, headings);
         checkWords(bytes, words);
-        return new HeadingsFile(new HeadingAliases(sheets, headings, words), bytes.asInputFile());
+        return new HeadingsFile(new HeadingAliases(sheets, headings, words), lists, bytes.asInputFile());
     }
 
     private static void eachObject(JsonParser json, FileBytes file, Map<String, Map<String, String>> headings)
@@ -124,13 +131,18 @@ record HeadingsFile(HeadingAliases aliases, InputFile file) {
     }
 
     private static UnreadableBookException unknown(FileBytes file, String what, String name) {
-        return new UnreadableBookException("The headings file " + file.name() + " names '" + name + "', which is no "
-                + what + ": correct it and run again.");
+        return unknown(file.name(), what, name);
+    }
+
+    /** What is said of a name that the form lacks. */
+    static UnreadableBookException unknown(String file, String what, String name) {
+        return new UnreadableBookException("The headings file " + file + " names '" + name + "', which is no " + what
+                + ": correct it and run again.");
     }
 
     private static UnreadableBookException wrongForm(FileBytes file) {
         return new UnreadableBookException("The headings file " + file.name()
-                + " must hold one object with \"sheets\", \"headings\" and \"words\", each own name mapped to one of the form:"
-                + " correct it and run again.");
+                + " must hold one object with \"sheets\", \"headings\" and \"words\", each own name mapped to one of the form,"
+                + " or \"lists\": correct it and run again.");
     }
 }

@@ -46,6 +46,7 @@ final class LotRows {
                 row.number("Relative standard uncertainty"),
                 row.text("Identity by"),
                 row.grossAbove(row.number("Second weighing"), tare),
+                row.number("Stated yield"),
                 row.text("Notes"),
                 row.place());
     }

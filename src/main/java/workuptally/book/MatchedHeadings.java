@@ -19,6 +19,9 @@ final class MatchedHeadings {
     /** Three digits behind a point, which are thousands where decimals stand behind commas. */
     private static final Pattern THREE_BEHIND_A_POINT = Pattern.compile(".*[1-9]\\d{0,2}\\.\\d{3}(?!\\d).*");
 
+    /** Column of what stands in no cell of a list but holds for all its rows. */
+    private static final int NO_COLUMN = -1;
+
     private final RawRow headingRow;
     private final HeadingAliases aliases;
     private final BookMarks marks;
@@ -28,18 +31,42 @@ final class MatchedHeadings {
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
+    private final RawTable raw;
+    private final Map<String, String> constants;
+    private final boolean ofList;
+
+    /** What a reading of headings goes by. */
+    record Reading(HeadingAliases aliases, BookMarks marks, FindingLog log) {}
+
     private MatchedHeadings(
-            RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, Candidate candidate, FindingLog log) {
+            RawTable raw,
+            Table table,
+            Candidate candidate,
+            Map<String, String> constants,
+            boolean isList,
+            Reading reading) {
+        FindingLog log = reading.log();
+        this.raw = raw;
+        this.ofList = isList;
         this.headingRow = candidate.row();
         this.table = table.name();
-        this.aliases = aliases;
-        this.marks = marks;
+        this.aliases = reading.aliases();
+        this.marks = reading.marks();
+        this.constants = Map.copyOf(constants);
         Map<String, Integer> columns = new HashMap<>();
+        constants.keySet().forEach(heading -> columns.put(heading, NO_COLUMN));
         candidate
                 .first()
                 .forEach((column, typed) ->
                         columns.put(column.heading(), typed.cell().column()));
-        this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns);
+        Map<String, String> own = new HashMap<>();
+        if (isList) {
+            candidate
+                    .first()
+                    .forEach((column, typed) ->
+                            own.put(column.heading(), typed.cell().text()));
+        }
+        this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns, own);
         candidate.first().forEach((column, typed) -> readUnit(column, typed, log));
         candidate
                 .repeated()
@@ -98,7 +125,7 @@ final class MatchedHeadings {
         }
         return best == null
                 ? Optional.empty()
-                : Optional.of(new MatchedHeadings(raw, table, aliases, marks, best, log));
+                : Optional.of(new MatchedHeadings(raw, table, best, Map.of(), false, new Reading(aliases, marks, log)));
     }
 
     /** The headings of a row further down that has all key headings again: those of a second table on the sheet. */
@@ -116,7 +143,8 @@ final class MatchedHeadings {
         }
         Candidate candidate = Candidate.of(row, form, aliases);
         return candidate.holds(form.keyHeadings())
-                ? Optional.of(new MatchedHeadings(raw, form, aliases, marks, candidate, log))
+                ? Optional.of(
+                        new MatchedHeadings(raw, form, candidate, Map.of(), false, new Reading(aliases, marks, log)))
                 : Optional.empty();
     }
 
@@ -152,6 +180,69 @@ final class MatchedHeadings {
                 .replaceAll("^[(\\[]|[)\\]]$", "")
                 .replaceFirst("^(?i:in) ", "")
                 .strip();
+    }
+
+    /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
+    static MatchedHeadings ofList(RawTable raw, OwnListFeed feed, OwnListHeader header, Reading reading) {
+        FindingLog log = reading.log();
+        Candidate candidate = new Candidate(header.lastRow(), new LinkedHashMap<>(), new LinkedHashMap<>());
+        feed.columns().forEach((column, names) -> {
+            Optional<OwnListHeader.Heading> own = header.heading(names.get(0));
+            if (own.isPresent()) {
+                String unit = Optional.ofNullable(feed.units().get(column))
+                        .or(() -> OwnHeadingUnit.of(own.get().text()).map(OwnHeadingUnit::text))
+                        .orElse("");
+                candidate.add(
+                        column,
+                        new Typed(
+                                RawCell.text(own.get().column(), own.get().key()),
+                                unit.isEmpty() ? column.heading() : column.heading() + " (" + unit + ")"));
+            } else {
+                log.add(
+                        "list-heading-missing",
+                        column.need().severity(),
+                        "",
+                        new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),
+                        "the headings file names '" + names.get(0) + "' for " + column.heading() + " of "
+                                + feed.table().name() + ", which the list lacks",
+                        "a heading of the list",
+                        "Correct the name in the headings file or in the list and run again; until then it counts as"
+                                + " blank.");
+            }
+        });
+        Map<String, String> constants = new LinkedHashMap<>();
+        feed.constants().forEach((column, text) -> constants.put(column.heading(), text));
+        MatchedHeadings matched = new MatchedHeadings(raw, feed.table(), candidate, constants, true, reading);
+        candidate.first().forEach((column, typed) -> matched.requireUnit(column, typed, log));
+        return matched;
+    }
+
+    /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */
+    private void requireUnit(Column column, Typed typed, FindingLog log) {
+        boolean sized = column.unit()
+                .map(Unit::quantity)
+                .filter(q -> q == Quantity.MASS || q == Quantity.VOLUME || q == Quantity.AMOUNT)
+                .isPresent();
+        if (!sized || units.containsKey(column.heading()) || withoutReadableUnit.contains(column.heading())) {
+            return;
+        }
+        boolean bare = raw.rows().stream()
+                .filter(row -> row.row() > headingRow.row())
+                .flatMap(row -> row.cell(typed.cell().column()).stream())
+                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number number
+                        && number.unit().isEmpty());
+        if (bare) {
+            withoutReadableUnit.add(column.heading());
+            log.add(
+                    "unit-missing",
+                    column.need().severity(),
+                    "",
+                    cellPlace(typed.cell()),
+                    "read the heading '" + typed.cell().text() + "' without a unit over numbers without one",
+                    "a unit for " + column.expected(),
+                    "Write the unit in the headings file, such as \"" + column.heading() + " (mg)\", and run again; the"
+                            + " numbers of this column were not used.");
+        }
     }
 
     private static Optional<Column> columnOf(Table table, String heading) {
@@ -263,6 +354,11 @@ final class MatchedHeadings {
         return headingRow.row();
     }
 
+    /** True for the headings of a laboratory's own list. */
+    boolean isOfList() {
+        return ofList;
+    }
+
     /** The last column that has a heading, from 0. */
     int lastColumn() {
         return headingRow.cells().get(headingRow.cells().size() - 1).column();
@@ -278,7 +374,18 @@ final class MatchedHeadings {
 
     Optional<RawCell> cell(RawRow row, String heading) {
         Integer column = place.columns().get(heading);
-        return column == null ? Optional.empty() : row.cell(column);
+        if (column == null) {
+            return Optional.empty();
+        }
+        return column == NO_COLUMN
+                ? Optional.of(RawCell.text(
+                        NO_COLUMN, constants.get(heading).replace(OwnListFeed.ROW_NUMBER, String.valueOf(row.row()))))
+                : row.cell(column);
+    }
+
+    /** False for what holds for all rows and for a heading that the table lacks. */
+    boolean isColumn(String heading) {
+        return place.columns().getOrDefault(heading, NO_COLUMN) != NO_COLUMN;
     }
 
     /** Unit in the heading, if it names one. */

@@ -242,7 +242,13 @@ final class NumberCells {
         remark(column, cell, number, value);
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
         return row.entered(
-                new Field.Figure(value, number.qualifier(), decimals, CellNumber.shown(cell, number), halfWidth),
+                new Field.Figure(
+                        value,
+                        number.qualifier(),
+                        decimals,
+                        CellNumber.shown(cell, number),
+                        CellNumber.showsItsDigits(cell),
+                        halfWidth),
                 column.heading());
     }
 

@@ -76,6 +76,7 @@ final class NumberFormats {
             return date(from1904);
         }
         return switch (id) {
+            case 1, 3 -> new ShownAs(ShownAs.Kind.PLAIN, 0);
             case 2, 4 -> new ShownAs(ShownAs.Kind.PLAIN, 2);
             case 5, 6 -> of("\"$\"#,##0_);(\"$\"#,##0)", from1904);
             case 7, 8 -> of("\"$\"#,##0.00_);(\"$\"#,##0.00)", from1904);

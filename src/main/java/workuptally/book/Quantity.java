@@ -5,6 +5,7 @@ enum Quantity {
     MASS("a mass"),
     VOLUME("a volume"),
     AMOUNT("an amount of substance"),
+    EQUIVALENTS("a number of equivalents"),
     MASS_PER_VOLUME("a mass per volume"),
     CONCENTRATION("a concentration"),
     MOLAR_MASS("a molar mass"),

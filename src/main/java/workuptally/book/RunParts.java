@@ -47,6 +47,11 @@ final class RunParts {
         return head.id();
     }
 
+    /** True where the run's own row stands there. */
+    boolean standsAt(String sheet, int row) {
+        return head.row().row() == row && head.row().table().sheet().equals(sheet);
+    }
+
     /** Remembers how a label is spelled where it is defined. */
     void defineLabel(String label) {
         spellings.put(label, label);
@@ -105,7 +110,9 @@ final class RunParts {
     /** False for a layer that was consumed or used up, whose vessel may have been taken again. */
     static boolean stillInItsVessel(Layer layer) {
         return layer.status()
-                .map(status -> status != Layer.Status.CONSUMED && status != Layer.Status.USED_UP)
+                .map(status -> status != Layer.Status.CONSUMED
+                        && status != Layer.Status.USED_UP
+                        && status != Layer.Status.LOST)
                 .orElse(true);
     }
 
@@ -138,10 +145,15 @@ final class RunParts {
         };
     }
 
+    private static boolean wasCharged(Charge charge) {
+        return charge.actual().isPresent() || !charge.statedMillimoles().isBlank();
+    }
+
     private Run.Status statusByRecord() {
         if (!lots.isEmpty()) {
             return Run.Status.ISOLATED;
         }
-        return layers.isEmpty() ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+        boolean begun = !layers.isEmpty() || charges.stream().anyMatch(RunParts::wasCharged);
+        return begun ? Run.Status.IN_WORKUP : Run.Status.PLANNED;
     }
 }

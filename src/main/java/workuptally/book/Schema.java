@@ -9,10 +9,16 @@ import static workuptally.book.Column.text;
 import static workuptally.book.Column.words;
 
 import java.util.List;
+import java.util.Set;
 
 /** The form of a book: all tables with their columns, units, choices and help texts, in the order of the template. */
 final class Schema {
-    static final List<String> AMOUNT_UNITS = List.of("mg", "g", "kg", "µL", "mL", "L", "µmol", "mmol", "mol");
+    static final List<String> AMOUNT_UNITS =
+            List.of("mg", "g", "kg", "µL", "mL", "L", "µmol", "mmol", "mol", "equiv", "mol %");
+
+    /** Columns of Isolated of which one at least says that something was isolated. */
+    static final Set<String> WEIGHT_OR_YIELD = Set.of("Gross", "Net", "Second weighing", "Stated yield");
+
     static final List<String> YES_NO = List.of("yes", "no");
 
     static final Table RUNS = new Table(
@@ -110,6 +116,12 @@ final class Schema {
                     choice("Planned unit", Need.DETAIL, AMOUNT_UNITS, "Unit of the planned amount"),
                     numberWithUnit("Actual amount", Need.FIGURE, Range.NOT_NEGATIVE, "Amount weighed or measured"),
                     choice("Actual unit", Need.FIGURE, AMOUNT_UNITS, "Unit of the actual amount"),
+                    number(
+                            "Amount of substance",
+                            Unit.MILLIMOLE,
+                            Need.DETAIL,
+                            Range.NOT_NEGATIVE,
+                            "As typed; counts where the amount cannot give it, else compared with it"),
                     number("Assay", Unit.MASS_PERCENT, Need.DETAIL, Range.ASSAY, "Content by mass"),
                     number("Molarity", Unit.MOLE_PER_LITRE, Need.DETAIL, Range.MOLARITY, "By the label"),
                     number("Titre", Unit.MOLE_PER_LITRE, Need.DETAIL, Range.MOLARITY, "Titrated; wins over the label"),
@@ -252,7 +264,15 @@ final class Schema {
                             Need.DETAIL,
                             Range.PERCENT,
                             "k = 1; blank = by the method"),
-                    text("Calibration", "Name shared by rows that rest on one calibration"),
+                    text(
+                            "Calibration",
+                            "Name shared by rows that rest on one calibration; blank = HPLC and GC of the run share one"),
+                    number(
+                            "Replicates",
+                            Unit.ONE,
+                            Need.DETAIL,
+                            new Range(1, 1000, "of 1 or more"),
+                            "Repeats behind the stated uncertainty; blank = well known"),
                     number("Aliquot", Unit.MILLILITRE, Need.DETAIL, Range.NOT_NEGATIVE, "Aliquot taken"),
                     number("Residue", Unit.MILLIGRAM, Need.DETAIL, Range.NOT_NEGATIVE, "Dry residue of the aliquot"),
                     text("Notes", "")));
@@ -308,6 +328,12 @@ final class Schema {
                             "Of the assay, k = 1"),
                     text("Identity by", "Evidence of identity"),
                     number("Second weighing", Unit.GRAM, Need.DETAIL, Range.NOT_NEGATIVE, "Gross, after more drying"),
+                    number(
+                            "Stated yield",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            new Range(0, 1000, "from 0 to 1000"),
+                            "As typed by the chemist; compared with the one computed"),
                     text("Notes", "")));
 
     static final Table TRANSFERS = new Table(

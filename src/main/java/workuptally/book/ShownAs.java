@@ -30,5 +30,10 @@ record ShownAs(Kind kind, int decimals, Optional<NumberFormat> format) {
         this(kind, decimals, Optional.empty());
     }
 
+    /** True where the cell has no number format of its own; the format {@code 0} is one. */
+    boolean isGeneral() {
+        return this == GENERAL;
+    }
+
     static final ShownAs GENERAL = new ShownAs(Kind.PLAIN, 0);
 }

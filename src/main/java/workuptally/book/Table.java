@@ -21,7 +21,7 @@ final class Table {
      * A table.
      *
      * @param name sheet name
-     * @param required true if a book without it cannot be read
+     * @param required true for one of the four from which theory and yield follow
      * @param purpose what it holds, one line
      * @param columns its columns in the order of the template
      */

@@ -3,6 +3,7 @@ package workuptally.book;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import workuptally.model.Place;
 import workuptally.model.RowPlace;
@@ -18,14 +19,23 @@ final class TableRows {
     private final MatchedHeadings headings;
     private final FindingLog log;
 
+    /** Which rows are meant at all. */
+    private final BiPredicate<RawRow, MatchedHeadings> wanted;
+
     /** Merged cells that take something from the data. */
     private final List<RawTable.MergedRegion> merged;
 
-    private TableRows(RawTable raw, Table table, MatchedHeadings headings, FindingLog log)
+    private TableRows(
+            RawTable raw,
+            Table table,
+            MatchedHeadings headings,
+            BiPredicate<RawRow, MatchedHeadings> wanted,
+            FindingLog log)
             throws UnreadableBookException {
         this.raw = raw;
         this.table = table;
         this.headings = headings;
+        this.wanted = wanted;
         this.log = log;
         this.merged = raw.mergedRegions().stream()
                 .filter(region -> region.lastRow() > headings.row())
@@ -41,18 +51,18 @@ final class TableRows {
      * Matches a raw table with the form.
      *
      * @return the rows, or nothing if the table lacks the headings that place a row; this is reported
-     * @throws UnreadableBookException if that table is one a book needs
+     * @throws UnreadableBookException if that table is the one a book needs
      */
     static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, FindingLog log)
             throws UnreadableBookException {
         Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, marks, log);
         List<String> missing = headings.map(found -> found.missing(table)).orElse(table.keyHeadings());
         if (headings.isPresent() && missing.isEmpty()) {
-            return Optional.of(new TableRows(raw, table, headings.get(), log));
+            return Optional.of(new TableRows(raw, table, headings.get(), (row, all) -> true, log));
         }
         String wanted = String.join(
                 ", ", missing.isEmpty() ? List.of(table.columns().get(0).heading()) : missing);
-        if (table.required()) {
+        if (table == Schema.RUNS) {
             throw new UnreadableBookException("The table " + raw.sheet() + " in " + raw.file() + " lacks the heading "
                     + wanted + ": add it, or name the laboratory's own in a headings file.");
         }
@@ -67,6 +77,22 @@ final class TableRows {
                     "Add the heading and run again; the table was left out.");
         }
         return Optional.empty();
+    }
+
+    /**
+     * The rows that a feed takes from a laboratory's own list.
+     *
+     * @param wanted tells the rows that it takes
+     * @throws UnreadableBookException if the list has too many merged cells
+     */
+    static TableRows ofList(
+            RawTable raw,
+            OwnListFeed feed,
+            MatchedHeadings headings,
+            BiPredicate<RawRow, MatchedHeadings> wanted,
+            FindingLog log)
+            throws UnreadableBookException {
+        return new TableRows(raw, feed.table(), headings, wanted, log);
     }
 
     /** Hands over each row that holds something. */
@@ -86,7 +112,9 @@ final class TableRows {
         }
         MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
-            if (row.row() > headings.row()) {
+            if (headings.isOfList()) {
+                readListed(row, columns, recurring, reader);
+            } else if (row.row() > headings.row()) {
                 Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
                 if (own.isPresent()) {
                     inForce = own.get();
@@ -98,6 +126,15 @@ final class TableRows {
                         reader.accept(tableRow);
                     }
                 }
+            }
+        }
+    }
+
+    private void readListed(RawRow row, Map<String, Column> columns, Recurring recurring, Consumer<TableRow> reader) {
+        if (row.row() > headings.row() && wanted.test(row, headings)) {
+            TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
+            if (!tableRow.isBlank()) {
+                reader.accept(tableRow);
             }
         }
     }

@@ -25,6 +25,16 @@ interface TableSource {
      */
     Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException;
 
+    /**
+     * A sheet or file by its own name, for a list of the laboratory's own.
+     *
+     * @param name as in {@link #names()}, for a file without its ending; compared loosely
+     * @return the sheet, or nothing if there is none of that name
+     * @throws UnreadableBookException if the file is damaged
+     * @throws IOException if the file cannot be accessed
+     */
+    Optional<RawTable> sheet(String name, FindingLog log) throws UnreadableBookException, IOException;
+
     /** The files read, in name order. */
     List<InputFile> files();
 }

@@ -23,7 +23,7 @@ public final class Template {
     /** Writes an empty workbook: all sheets with headings, lists to choose from and notes; Limits lists every setting with its default. */
     public void writeEmpty(Path target) throws IOException {
         List<RawTable> tables = Schema.TABLES.stream().map(EmptyTables::of).toList();
-        write(tables, HeadingAliases.NONE, true, target);
+        write(List.of(), tables, HeadingAliases.NONE, true, target);
     }
 
     /** Writes the example week as a workbook, with the same help as the empty one. The example is invented. */
@@ -32,7 +32,7 @@ public final class Template {
         for (Table table : Schema.TABLES) {
             tables.add(example(table).orElseGet(() -> EmptyTables.of(table)));
         }
-        write(tables, HeadingAliases.NONE, true, target);
+        write(List.of(), tables, HeadingAliases.NONE, true, target);
     }
 
     /** Writes the tables of an empty book as CSV files in UTF-8 to a folder, which is made if it is not there. */
@@ -57,34 +57,56 @@ public final class Template {
     }
 
     /**
-     * Writes the tables of a CSV folder as a workbook: each table a sheet under the name that the places of its findings carry, each record
+     * Writes the tables of a CSV folder, or of one CSV file that is a list, as a workbook: each table a sheet under the name that the places of its findings carry, each record
      * on the row that they carry. Plain numbers become numbers with the decimals as typed, days become dates; all else stays text.
      *
-     * @param folder folder of CSV files
+     * @param folder folder of CSV files, or CSV file
      * @param options as for reading
      * @param target workbook to write
      * @throws UnreadableBookException if a file is no CSV text
      */
     public void writeWorkbookFrom(Path folder, ReadingOptions options, Path target)
             throws UnreadableBookException, IOException {
-        HeadingAliases aliases = options.headingsFile().isPresent()
-                ? HeadingsFile.read(options.headingsFile().get()).aliases()
-                : HeadingAliases.NONE;
-        CsvFolder source = new CsvFolder(folder, aliases, options.sizeCaps());
-        List<RawTable> tables = new ArrayList<>();
-        for (Table table : Schema.TABLES) {
-            source.table(table, new FindingLog()).ifPresent(tables::add);
+        Optional<HeadingsFile> headings = Optional.empty();
+        if (options.headingsFile().isPresent()) {
+            headings = Optional.of(HeadingsFile.read(options.headingsFile().get()));
         }
-        write(tables, aliases, false, target);
+        HeadingAliases aliases = headings.map(HeadingsFile::aliases).orElse(HeadingAliases.NONE);
+        List<OwnListLayout> lists = headings.map(HeadingsFile::lists).orElse(List.of());
+        List<RawTable> own = new ArrayList<>();
+        List<RawTable> tables = new ArrayList<>();
+        try (OpenBook book = OpenBook.of(folder, aliases, !lists.isEmpty(), options.sizeCaps())) {
+            TableSource source = book.tables();
+            for (OwnListLayout list : lists) {
+                for (String name : list.sheets().isEmpty()
+                        ? source.names().stream().limit(1).toList()
+                        : list.sheets()) {
+                    source.sheet(name, new FindingLog()).ifPresent(own::add);
+                }
+            }
+            for (Table table : Schema.TABLES) {
+                source.table(table, new FindingLog())
+                        .filter(raw ->
+                                own.stream().noneMatch(list -> list.sheet().equals(raw.sheet())))
+                        .ifPresent(tables::add);
+            }
+        }
+        write(own, tables, aliases, false, target);
     }
 
-    private static void write(List<RawTable> tables, HeadingAliases aliases, boolean withHelp, Path target)
+    private static void write(
+            List<RawTable> own, List<RawTable> tables, HeadingAliases aliases, boolean withHelp, Path target)
             throws IOException {
         try (SXSSFWorkbook workbook = new SXSSFWorkbook(new XSSFWorkbook(), ROWS_IN_MEMORY, false, true)) {
             TemplateStyles styles = new TemplateStyles(workbook);
             if (withHelp) {
                 SXSSFSheet sheet = workbook.createSheet(ReadMeSheet.NAME);
                 ReadMeSheet.write(sheet, styles);
+                sheet.flushRows();
+            }
+            for (RawTable raw : own) {
+                SXSSFSheet sheet = workbook.createSheet(raw.sheet());
+                TemplateSheet.writeOwn(sheet, styles, raw);
                 sheet.flushRows();
             }
             for (RawTable raw : tables) {

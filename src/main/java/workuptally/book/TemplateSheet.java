@@ -99,6 +99,24 @@ final class TemplateSheet {
         }
     }
 
+    /** Writes a laboratory's own list: plain numbers become numbers with the decimals as typed, days become dates; all else stays text. */
+    static void writeOwn(Sheet sheet, TemplateStyles styles, RawTable raw) {
+        TemplateSheet own = new TemplateSheet(sheet, styles, Schema.RUNS);
+        printOnPagesAsWide(sheet);
+        for (RawRow row : raw.rows()) {
+            Row target = sheet.createRow(row.row() - 1);
+            for (RawCell cell : row.cells()) {
+                Cell written = target.createCell(cell.column());
+                String text = cell.text().strip();
+                if (PLAIN_DATE.matcher(text).matches()) {
+                    own.writeDate(written, text, cell.text());
+                } else {
+                    own.writeNumber(written, text, cell.text());
+                }
+            }
+        }
+    }
+
     private void layOut(RawTable raw, int headingRow, Map<Integer, Column> byColumn) {
         printOnPagesAsWide(sheet);
         if (headingRow > 0) {

@@ -23,6 +23,8 @@ enum Unit {
     MICROMOLE("µmol", Quantity.AMOUNT, -3, "umole", "micromol", "micromole", "mikromol"),
     MILLIMOLE("mmol", Quantity.AMOUNT, 0, "mmole", "millimol", "millimole", "mmo"),
     MOLE("mol", Quantity.AMOUNT, 3, "mole"),
+    EQUIVALENT("equiv", Quantity.EQUIVALENTS, 0, "eq", "equivalent", "äq", "äquiv", "éq", "équiv"),
+    MOLE_PERCENT("mol %", Quantity.EQUIVALENTS, -2, "mol-%", "mole%"),
     MICROGRAM_PER_MILLILITRE("µg/mL", Quantity.MASS_PER_VOLUME, -3, "mg/l", "mcg/ml"),
     MILLIGRAM_PER_MILLILITRE("mg/mL", Quantity.MASS_PER_VOLUME, 0, "g/l", "kg/m3", "µg/µl", "mg/cm3"),
     GRAM_PER_MILLILITRE("g/mL", Quantity.MASS_PER_VOLUME, 3, "g/cm3", "g/ccm", "g/cc", "kg/l", "kg/dm3", "gcm-3"),

@@ -143,9 +143,18 @@ final class WorkbookFile implements TableSource, Closeable {
     @Override
     public Optional<RawTable> table(Table table, FindingLog log) throws UnreadableBookException, IOException {
         String sheet = sheetNames.get(table.name());
-        if (sheet == null) {
-            return Optional.empty();
-        }
+        return sheet == null ? Optional.empty() : Optional.of(read(sheet, log));
+    }
+
+    @Override
+    public Optional<RawTable> sheet(String name, FindingLog log) throws UnreadableBookException, IOException {
+        Optional<String> sheet = partsBySheet.keySet().stream()
+                .filter(own -> Words.loose(own).equals(Words.loose(name)))
+                .findFirst();
+        return sheet.isEmpty() ? Optional.empty() : Optional.of(read(sheet.get(), log));
+    }
+
+    private RawTable read(String sheet, FindingLog log) throws UnreadableBookException, IOException {
         if (hiddenSheets.contains(sheet)) {
             log.add(
                     "sheet-hidden",
@@ -159,7 +168,7 @@ final class WorkbookFile implements TableSource, Closeable {
         try (XmlPart xml = book.open(partsBySheet.get(sheet))) {
             RawTable read = new SheetPart(file.name(), sheet, xml, strings, formats).read();
             book.finished(xml);
-            return Optional.of(read);
+            return read;
         }
     }
 

@@ -49,15 +49,20 @@ final class BenchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        TakenFiles taken = new TakenFiles();
+        for (Path book : books) {
+            taken.addInput(book);
+        }
+        options.addInputs(taken);
         Supplier<ReviewBuilder> reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
-            code = code.and(write(book, reviewer));
+            code = code.and(write(book, reviewer, taken));
         }
         return code.number();
     }
 
-    private ExitCode write(Path path, Supplier<ReviewBuilder> reviewer) {
+    private ExitCode write(Path path, Supplier<ReviewBuilder> reviewer, TakenFiles taken) {
         PrintWriter terminal = spec.commandLine().getOut();
         try {
             Book book = options.read(path);
@@ -68,14 +73,20 @@ final class BenchCommand implements Callable<Integer> {
                 return ExitCode.DONE;
             }
             Path beside = path.toAbsolutePath().normalize().getParent();
-            try (StagedFiles files = new StagedFiles(out.orElse(beside == null ? path : beside))) {
-                try (OutputStream file =
-                        new BufferedOutputStream(Files.newOutputStream(files.add(book.name() + "-bench.pdf")))) {
+            Path target = out.orElse(beside == null ? path : beside);
+            String name = book.name() + "-bench";
+            taken.requireFree(target, List.of(name + ".pdf"));
+            try (StagedFiles files = new StagedFiles(target, name)) {
+                try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(files.add(name + ".pdf")))) {
                     BenchSheet.write(review, paper.with(Optional.empty()), file);
                 }
-                for (Path placed : files.place()) {
-                    terminal.println("Written: " + placed + " (" + (runs == 1 ? "1 run" : runs + " runs") + ")");
+                Placed placed = files.place(book.files());
+                taken.addWritten(placed.files());
+                for (Path file : placed.files()) {
+                    terminal.println("Written: " + Failure.printable(file.toString()) + " ("
+                            + (runs == 1 ? "1 run" : runs + " runs") + ")");
                 }
+                placed.keptAsideInWords().forEach(spec.commandLine().getErr()::println);
             }
             return ExitCode.DONE;
         } catch (UnreadableBookException | IOException unusable) {

@@ -11,6 +11,8 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -19,14 +21,24 @@ import java.util.stream.Stream;
  */
 final class BookFinder extends SimpleFileVisitor<Path> {
     private static final int DEEPEST = 8;
+    private static final Pattern LEDGER =
+            Pattern.compile("(.+)-(?:solvents|waste|yields|layers|containers|transfers)\\.csv");
 
     private final List<Path> books = new ArrayList<>();
 
-    private BookFinder() {}
+    private final boolean lists;
 
-    /** The books, in order of their paths. */
-    static List<Path> in(Path folder) throws IOException {
-        BookFinder finder = new BookFinder();
+    private BookFinder(boolean lists) {
+        this.lists = lists;
+    }
+
+    /**
+     * The books, in order of their paths.
+     *
+     * @param lists whether a CSV file alone is a book, as a headings file says for lists
+     */
+    static List<Path> in(Path folder, boolean lists) throws IOException {
+        BookFinder finder = new BookFinder(lists);
         Files.walkFileTree(folder, EnumSet.noneOf(java.nio.file.FileVisitOption.class), DEEPEST, finder);
         return finder.books.stream()
                 .sorted(Comparator.comparing(Path::toString))
@@ -48,11 +60,21 @@ final class BookFinder extends SimpleFileVisitor<Path> {
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
         String name = name(file);
-        boolean workbook = name.endsWith(".xlsx") || name.endsWith(".xlsm");
+        boolean workbook =
+                name.endsWith(".xlsx") || name.endsWith(".xlsm") || lists && name.endsWith(".csv") && !isLedger(file);
         if (workbook && attributes.isRegularFile() && !isHidden(file)) {
             books.add(file);
         }
         return FileVisitResult.CONTINUE;
+    }
+
+    /** A ledger that this program wrote beside a review or for a period. */
+    private static boolean isLedger(Path file) {
+        Matcher ledger = LEDGER.matcher(name(file));
+        return ledger.matches()
+                && (ledger.group(1).equals("period")
+                        || Files.exists(file.resolveSibling(
+                                file.getFileName().toString().substring(0, ledger.end(1)) + "-review.json")));
     }
 
     private static boolean holdsRuns(Path folder) throws IOException {

@@ -41,8 +41,13 @@ final class BookOptions {
     }
 
     /** Files beside the book that are only read. */
-    Optional<Path> headings() {
-        return headingsFile;
+    void addInputs(TakenFiles taken) throws IOException {
+        if (headingsFile.isPresent()) {
+            taken.addInput(headingsFile.get());
+        }
+        if (referenceFolder.isPresent()) {
+            taken.addInput(referenceFolder.get());
+        }
     }
 
     Reference reference() throws IOException {

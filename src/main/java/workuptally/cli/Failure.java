@@ -43,7 +43,7 @@ final class Failure {
     }
 
     /** One line without control characters: a name in the message may hold what a terminal would act on. */
-    private static String printable(String message) {
+    static String printable(String message) {
         return message.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "?");
     }
 

@@ -19,6 +19,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import workuptally.book.BookReader;
+import workuptally.book.UnreadableBookException;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.Span;
@@ -38,7 +40,11 @@ import workuptally.report.pdf.PeriodReport;
             "Writes period.pdf, period.json, period-solvents.csv and period-waste.csv. A book that cannot be read is listed, the others count."
         })
 final class PeriodCommand implements Callable<Integer> {
+    private static final String PDF = "period.pdf";
     private static final String JSON = "period.json";
+    private static final String SOLVENTS = "period-solvents.csv";
+    private static final String WASTE = "period-waste.csv";
+    private static final List<String> NAMES = List.of(PDF, JSON, SOLVENTS, WASTE);
 
     private final boolean interactive;
 
@@ -84,23 +90,41 @@ final class PeriodCommand implements Callable<Integer> {
         if (!Files.isDirectory(folder)) {
             throw new NotDirectoryException(folder.toString());
         }
-        List<Path> books = BookFinder.in(folder);
         PrintWriter err = spec.commandLine().getErr();
+        List<Path> books;
+        try {
+            books = BookFinder.in(folder, new BookReader(options.reading()).readsLists());
+        } catch (UnreadableBookException unusable) {
+            return Failure.report(unusable, err).number();
+        }
         PeriodLedger ledger = new PeriodLedger(new Span(from, to));
         List<String> unreadable;
         try (Progress progress = Progress.ofBooks(err, books.size(), interactive && !quiet)) {
             unreadable = new PeriodBooks(folder, options, ledger).add(books, progress::done);
         }
         PeriodReview review = ledger.review(Version.number());
-        List<Path> written = write(target(books), review);
+        Path target = target(books);
+        taken(books).requireFree(target, NAMES);
+        Placed written = write(target, review);
         unreadable.forEach(err::println);
         if (!quiet) {
             PeriodSummary.print(
                     review, Rounding.in(paper.locale()), spec.commandLine().getOut());
             spec.commandLine().getOut().println("Written:");
-            written.forEach(file -> spec.commandLine().getOut().println("  " + file));
+            written.files()
+                    .forEach(file -> spec.commandLine().getOut().println("  " + Failure.printable(file.toString())));
         }
+        written.keptAsideInWords().forEach(err::println);
         return (!unreadable.isEmpty() ? ExitCode.UNUSABLE : ExitCode.DONE).number();
+    }
+
+    private TakenFiles taken(List<Path> books) throws IOException {
+        TakenFiles taken = new TakenFiles();
+        for (Path book : books) {
+            taken.addInput(book);
+        }
+        options.addInputs(taken);
+        return taken;
     }
 
     /** Beside the folder where it is itself a book. */
@@ -110,9 +134,9 @@ final class PeriodCommand implements Callable<Integer> {
     }
 
     /** The PDF takes its attachment from the file just written, so that many books need no more memory. */
-    private List<Path> write(Path target, PeriodReview review) throws IOException {
-        try (StagedFiles files = new StagedFiles(target)) {
-            Path pdf = files.add("period.pdf");
+    private Placed write(Path target, PeriodReview review) throws IOException {
+        try (StagedFiles files = new StagedFiles(target, "period")) {
+            Path pdf = files.add(PDF);
             Path json = files.add(JSON);
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(json))) {
                 JsonReport.write(review, out);
@@ -120,9 +144,9 @@ final class PeriodCommand implements Callable<Integer> {
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(pdf))) {
                 PeriodReport.write(review, paper.with(Optional.of(PdfAttachment.ofFile(JSON, json))), out);
             }
-            CsvLedgers.writeSolvents(files.add("period-solvents.csv"), review);
-            CsvLedgers.writeWaste(files.add("period-waste.csv"), review);
-            return files.place();
+            CsvLedgers.writeSolvents(files.add(SOLVENTS), review);
+            CsvLedgers.writeWaste(files.add(WASTE), review);
+            return files.place(List.of());
         }
     }
 }

@@ -2,16 +2,12 @@ package workuptally.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,6 +55,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "End with exit code 1 where stops or holds were found.")
     private boolean strict;
 
+    @Option(names = "--all", description = "Print every run and every stop and hold, instead of one screen.")
+    private boolean all;
+
     @Option(names = "--quiet", description = "Print nothing but faults.")
     private boolean quiet;
 
@@ -71,7 +70,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Set<Path> taken = inputs();
+        TakenFiles taken = inputs();
         Supplier<ReviewBuilder> reviewer = options.reviewer();
         ExitCode code = ExitCode.DONE;
         for (Path book : books) {
@@ -80,17 +79,18 @@ final class ReviewCommand implements Callable<Integer> {
         return code.number();
     }
 
-    private ExitCode review(Path path, Supplier<ReviewBuilder> reviewer, Set<Path> taken) {
+    private ExitCode review(Path path, Supplier<ReviewBuilder> reviewer, TakenFiles taken) {
         PrintWriter err = spec.commandLine().getErr();
         ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
             Book book = options.read(path);
             try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
                 Review review = reviewer.get().review(book, progress::done);
-                List<Path> written = new ReviewFiles(target(path), taken, settings).write(path, review);
+                Placed written = new ReviewFiles(target(path), taken, settings).write(path, review);
                 if (!quiet) {
-                    print(review, written);
+                    print(review, written.files());
                 }
+                written.keptAsideInWords().forEach(err::println);
                 return strict ? ExitCode.of(review) : ExitCode.DONE;
             }
         } catch (UnreadableBookException | IOException unusable) {
@@ -100,9 +100,14 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void print(Review review, List<Path> written) {
         PrintWriter terminal = spec.commandLine().getOut();
-        ReviewSummary.print(review, Rounding.in(paper.locale()), terminal);
-        terminal.println("Written:");
-        written.forEach(file -> terminal.println("  " + file));
+        Rounding rounding = Rounding.in(paper.locale());
+        if (all) {
+            ReviewSummary.print(review, rounding, terminal);
+        } else {
+            ReviewScreen.print(review, rounding, terminal);
+        }
+        terminal.println(all ? "Written:" : "Written (all runs and findings stand there, or with --all here):");
+        written.forEach(file -> terminal.println("  " + Failure.printable(file.toString())));
         terminal.println();
     }
 
@@ -112,17 +117,12 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     /** Every file that this call reads. */
-    private Set<Path> inputs() throws IOException {
-        Set<Path> inputs = new LinkedHashSet<>();
+    private TakenFiles inputs() throws IOException {
+        TakenFiles inputs = new TakenFiles();
         for (Path book : books) {
-            inputs.add(book.toAbsolutePath().normalize());
-            if (Files.isDirectory(book)) {
-                try (Stream<Path> files = Files.list(book)) {
-                    files.forEach(file -> inputs.add(file.toAbsolutePath().normalize()));
-                }
-            }
+            inputs.addInput(book);
         }
-        options.headings().ifPresent(file -> inputs.add(file.toAbsolutePath().normalize()));
+        options.addInputs(inputs);
         return inputs;
     }
 }

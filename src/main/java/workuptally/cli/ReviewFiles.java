@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import workuptally.book.BookReader;
 import workuptally.book.Template;
 import workuptally.book.UnreadableBookException;
@@ -24,16 +23,16 @@ import workuptally.report.workbook.AnnotatedWorkbook;
 /** Writes the files of one review into a folder: annotated workbook, PDF, JSON, ledgers of solvents and waste. */
 final class ReviewFiles {
     private final Path target;
-    private final Set<Path> taken;
+    private final TakenFiles taken;
     private final ReviewSettings settings;
 
     /**
      * Files for a folder.
      *
      * @param target folder to write to
-     * @param taken files that must not be replaced: the inputs, and what other books of this call have written; grows by the files written
+     * @param taken files that must not be replaced; grows by the files written
      */
-    ReviewFiles(Path target, Set<Path> taken, ReviewSettings settings) {
+    ReviewFiles(Path target, TakenFiles taken, ReviewSettings settings) {
         this.target = target;
         this.taken = taken;
         this.settings = settings;
@@ -43,18 +42,20 @@ final class ReviewFiles {
      * Writes the files of a review that the settings ask for.
      *
      * @param book the book that was reviewed; only read
-     * @return the files, in the order in which a reader wants them
+     * @return the files, and what was kept aside
      * @throws UnreadableBookException if the book changed since it was read
      * @throws IOException if they cannot be written; then none was
      */
-    List<Path> write(Path book, Review review) throws UnreadableBookException, IOException {
+    Placed write(Path book, Review review) throws UnreadableBookException, IOException {
         String name = review.book().name();
         String ending = ending(book);
         List<ReportKind> kinds = settings.reports().stream().sorted().toList();
-        requireFree(kinds.stream()
-                .flatMap(kind -> kind.fileNames(name, ending).stream())
-                .toList());
-        try (StagedFiles files = new StagedFiles(target)) {
+        taken.requireFree(
+                target,
+                kinds.stream()
+                        .flatMap(kind -> kind.fileNames(name, ending).stream())
+                        .toList());
+        try (StagedFiles files = new StagedFiles(target, name + "-review")) {
             SideBySide writing = new SideBySide();
             for (ReportKind kind : kinds) {
                 List<Path> staged =
@@ -63,8 +64,8 @@ final class ReviewFiles {
             }
             writing.run();
             new BookReader(settings.reading()).requireUnchanged(book, review.book());
-            List<Path> placed = files.place();
-            placed.forEach(file -> taken.add(absolute(file)));
+            Placed placed = files.place(review.book().files());
+            taken.addWritten(placed.files());
             return placed;
         }
     }
@@ -82,20 +83,11 @@ final class ReviewFiles {
         }
     }
 
-    private void requireFree(List<String> names) throws UnwritableOutputException {
-        for (String name : names) {
-            if (taken.contains(absolute(target.resolve(name)))) {
-                throw new UnwritableOutputException("The file " + name
-                        + " would replace one that this call reads or has written: choose another folder with --out.");
-            }
-        }
-    }
-
-    /** A folder of CSV files is first made a workbook with the same rows. */
+    /** A folder of CSV files, or one such file, is first made a workbook with the same rows. */
     private void workbook(Path book, StagedFiles files, Path output, Review review)
             throws UnreadableBookException, IOException {
         Path input = book;
-        if (Files.isDirectory(book)) {
+        if (Files.isDirectory(book) || book.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
             input = files.scratch("book.xlsx");
             new Template().writeWorkbookFrom(book, settings.reading(), input);
         }
@@ -123,9 +115,5 @@ final class ReviewFiles {
     private static String ending(Path book) {
         boolean macros = book.toString().toLowerCase(Locale.ROOT).endsWith(".xlsm") && !Files.isDirectory(book);
         return macros ? ".xlsm" : ".xlsx";
-    }
-
-    private static Path absolute(Path file) {
-        return file.toAbsolutePath().normalize();
     }
 }

@@ -2,36 +2,35 @@ package workuptally.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import workuptally.model.InputFile;
 
 /**
  * Files that appear together or not at all. They are written into a hidden folder within their target, on the same file system, and then
- * moved into place one after the other; when a move fails, the files moved so far are taken back and those they replaced return. Each move
- * replaces a file at once, so that a program that is stopped anywhere leaves whole files only.
+ * moved into place one after the other, a manifest last; when a move fails, the files moved so far are taken back and those they replaced
+ * return. Each move replaces a file at once, so that a program that is stopped anywhere leaves whole files only, and the next one places
+ * the rest of the set.
  */
 final class StagedFiles implements AutoCloseable {
     private final Path target;
     private final StagingFolder folder;
-    private final Path staging;
-    private final Path replaced;
+    private final String manifestName;
     private final List<String> names = new ArrayList<>();
 
     /**
      * Prepares a target folder, which is made if it is not there.
      *
+     * @param setName name of the set, for its manifest
      * @throws UnwritableOutputException if nothing can be written there
      */
-    StagedFiles(Path target) throws UnwritableOutputException {
+    StagedFiles(Path target, String setName) throws UnwritableOutputException {
         this.target = target;
+        this.manifestName = setName + Placement.ENDING;
         try {
             Files.createDirectories(target);
             folder = StagingFolder.in(target);
-            staging = folder.path();
-            replaced = staging.resolve("replaced");
         } catch (IOException e) {
             String file = Files.isRegularFile(target) ? ", which is a file" : "";
             throw new UnwritableOutputException(
@@ -42,26 +41,29 @@ final class StagedFiles implements AutoCloseable {
     /** Where the file of that name is to be written; it is placed with the others. */
     Path add(String name) {
         names.add(name);
-        return staging.resolve(name);
+        return folder.path().resolve(name);
     }
 
     /** A file that is needed on the way and not placed. */
     Path scratch(String name) {
-        return staging.resolve("scratch-" + name);
+        return folder.path().resolve("scratch-" + name);
     }
 
     /**
-     * Moves all files into place.
+     * Moves all files into place, their manifest last.
      *
-     * @return the placed files in order
+     * @param inputs what was read for them
+     * @return the placed files in order, and what was kept aside
      * @throws UnwritableOutputException if one cannot be placed; then the folder is as it was before
      */
-    List<Path> place() throws UnwritableOutputException {
-        List<String> placed = new ArrayList<>();
+    Placed place(List<InputFile> inputs) throws UnwritableOutputException {
         try {
             PlacingTurn turn = PlacingTurn.take(target);
             try {
-                placeAll(placed);
+                Placement placement = new Placement(target, folder.path(), manifestName);
+                placement.seal(Version.number(), inputs, names);
+                List<Path> aside = folder.whole(placement::place);
+                return new Placed(names.stream().map(target::resolve).toList(), aside);
             } finally {
                 turn.end();
             }
@@ -70,53 +72,6 @@ final class StagedFiles implements AutoCloseable {
                     "The files could not be placed in " + target + ": " + reason(e)
                             + " Close them in other programs and run again; the folder is as it was.",
                     e);
-        }
-        return names.stream().map(target::resolve).toList();
-    }
-
-    private void placeAll(List<String> placed) throws IOException {
-        Files.createDirectory(replaced);
-        try {
-            for (String name : names) {
-                keepOld(name);
-                Files.move(staging.resolve(name), target.resolve(name), StandardCopyOption.ATOMIC_MOVE);
-                placed.add(name);
-            }
-        } catch (IOException e) {
-            takeBack(placed);
-            throw e;
-        }
-    }
-
-    private void keepOld(String name) throws IOException {
-        Path old = target.resolve(name);
-        if (Files.isDirectory(old)) {
-            throw new IOException(old + " is a folder.");
-        }
-        if (Files.exists(old, LinkOption.NOFOLLOW_LINKS)) {
-            try {
-                Files.createLink(replaced.resolve(name), old);
-            } catch (UnsupportedOperationException | IOException noLinks) {
-                Files.copy(old, replaced.resolve(name), LinkOption.NOFOLLOW_LINKS);
-            }
-        }
-    }
-
-    private void takeBack(List<String> placed) {
-        for (String name : names) {
-            try {
-                if (!placed.contains(name)) {
-                    continue;
-                }
-                if (!Files.exists(replaced.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                    Files.deleteIfExists(target.resolve(name));
-                } else {
-                    Files.move(replaced.resolve(name), target.resolve(name), StandardCopyOption.ATOMIC_MOVE);
-                }
-            } catch (IOException stuck) {
-                // The others can still be taken back; the failure of the placing itself is what is reported.
-                continue;
-            }
         }
     }
 

@@ -8,15 +8,17 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
 
 /**
  * A hidden folder in which files are written before they are placed. Its lock is held as long as the program lives: a folder whose lock is
- * free was left behind by a program that died, and the next run clears it away.
+ * free was left behind by a program that died; the next run places the rest of a set that was being placed, and clears the folder away.
  */
 final class StagingFolder implements AutoCloseable {
     private static final String PREFIX = ".workup-tally-";
@@ -29,12 +31,17 @@ final class StagingFolder implements AutoCloseable {
      */
     private static final String PROCESS = UUID.randomUUID().toString().substring(0, 8);
 
+    private static final int MOST_TRIES = 5;
+
     private final Path folder;
     private final LockFile lock;
+    private final Thread atTheEnd = new Thread(this::clearAtTheEnd, "clear");
+    private final ReentrantLock whole = new ReentrantLock();
 
     private StagingFolder(Path folder, LockFile lock) {
         this.folder = folder;
         this.lock = lock;
+        Runtime.getRuntime().addShutdownHook(atTheEnd);
     }
 
     /**
@@ -62,11 +69,47 @@ final class StagingFolder implements AutoCloseable {
         return folder;
     }
 
+    /** What must not be half done when the program is asked to stop: a stop waits for it. */
+    <T> T whole(Work<T> work) throws IOException {
+        whole.lock();
+        try {
+            return work.done();
+        } finally {
+            whole.unlock();
+        }
+    }
+
+    /** Work on files. */
+    interface Work<T> {
+        T done() throws IOException;
+    }
+
     /** Removes the folder with all that is left in it. */
     @Override
     public void close() throws IOException {
         lock.close();
         delete(folder);
+        try {
+            Runtime.getRuntime().removeShutdownHook(atTheEnd);
+        } catch (IllegalStateException stopping) {
+            // The program is being stopped, and the folder is gone already.
+            return;
+        }
+    }
+
+    /** When the program is interrupted: writers may still be at work for a moment. */
+    private void clearAtTheEnd() {
+        whole.lock();
+        for (int i = 0; i < MOST_TRIES; i++) {
+            try {
+                lock.close();
+                delete(folder);
+                return;
+            } catch (IOException stuck) {
+                // What stays is cleared away by the next run.
+                continue;
+            }
+        }
     }
 
     private static void clearLeftBehind(Path target) {
@@ -74,12 +117,33 @@ final class StagingFolder implements AutoCloseable {
             for (Path folder : folders) {
                 boolean own = folder.getFileName().toString().startsWith(PREFIX + PROCESS);
                 if (!own && Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) && isLeftBehind(folder)) {
+                    placeTheRest(target, folder);
                     delete(folder);
                 }
             }
         } catch (IOException | DirectoryIteratorException stuck) {
             // What cannot be cleared away does no harm: this run has a folder of its own.
             return;
+        }
+    }
+
+    /** A staged manifest says that its set had been written whole, and was being placed. */
+    private static void placeTheRest(Path target, Path folder) throws IOException {
+        List<Path> manifests;
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*" + Placement.ENDING)) {
+            manifests = new ArrayList<>();
+            found.forEach(manifests::add);
+        }
+        if (manifests.isEmpty()) {
+            return;
+        }
+        PlacingTurn turn = PlacingTurn.take(target);
+        try {
+            for (Path manifest : manifests) {
+                new Placement(target, folder, manifest.getFileName().toString()).place();
+            }
+        } finally {
+            turn.end();
         }
     }
 

@@ -5,11 +5,15 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -27,7 +31,7 @@ import workuptally.material.MaterialReader;
         versionProvider = Version.class,
         description = {
             "Reviews the workups of a week from a workbook or a folder of CSV files: yields, closures, layers, solvents, waste.",
-            "It lays out the evidence; a person decides."
+            "It lays out the evidence; a person decides. Without a command, a book is reviewed."
         },
         footer = {
             "",
@@ -36,7 +40,7 @@ import workuptally.material.MaterialReader;
         })
 public final class WorkupTally implements Runnable {
     private static final String COMMANDS =
-            "Name a command: review, check, explain, bench, period, template or reference.";
+            "Name a command: review, check, explain, bench, period, headings, template or reference; or a book.";
 
     @Spec
     private CommandSpec spec;
@@ -65,10 +69,12 @@ public final class WorkupTally implements Runnable {
      *
      * @param interactive whether a person watches, so that long work shows its progress
      */
-    static int run(String[] args, PrintWriter out, PrintWriter err, boolean interactive) {
+    static int run(String[] typed, PrintWriter out, PrintWriter err, boolean interactive) {
         // What the libraries would log is said in one sentence, or is no concern of the reader.
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
-        List<Object> asked = asked(args, commands(interactive));
+        Map<String, Supplier<Object>> known = commands(interactive);
+        String[] args = withCommand(typed, known.keySet());
+        List<Object> asked = asked(args, known);
         if (asked.size() == 1) {
             // Nearly every command needs the tables; they are read while the command line and the book are.
             CompletableFuture.runAsync(MaterialReader::packed);
@@ -92,6 +98,25 @@ public final class WorkupTally implements Runnable {
         }
     }
 
+    /** A first word that is a file or folder and no command is a book to review. */
+    private static String[] withCommand(String[] args, Set<String> commands) {
+        if (args.length == 0 || commands.contains(args[0]) || args[0].startsWith("-") || !exists(args[0])) {
+            return args;
+        }
+        String[] review = new String[args.length + 1];
+        review[0] = "review";
+        System.arraycopy(args, 0, review, 1, args.length);
+        return review;
+    }
+
+    private static boolean exists(String path) {
+        try {
+            return Files.exists(Path.of(path));
+        } catch (InvalidPathException noPath) {
+            return false;
+        }
+    }
+
     private static Map<String, Supplier<Object>> commands(boolean interactive) {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("review", () -> new ReviewCommand(interactive));
@@ -99,6 +124,7 @@ public final class WorkupTally implements Runnable {
         commands.put("explain", ExplainCommand::new);
         commands.put("bench", BenchCommand::new);
         commands.put("period", () -> new PeriodCommand(interactive));
+        commands.put("headings", HeadingsCommand::new);
         commands.put("template", TemplateCommand::new);
         commands.put("reference", ReferenceCommand::new);
         return commands;

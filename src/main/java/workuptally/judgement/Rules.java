@@ -13,10 +13,12 @@ import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
+import workuptally.judgement.rules.balance.StatedYieldDiffers;
 import workuptally.judgement.rules.balance.TareFaults;
 import workuptally.judgement.rules.balance.WetCrude;
 import workuptally.judgement.rules.balance.YieldLimits;
 import workuptally.judgement.rules.charges.AssayOfChargeForgotten;
+import workuptally.judgement.rules.charges.BelowOneEquivalent;
 import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
@@ -25,7 +27,9 @@ import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
 import workuptally.judgement.rules.charges.OrganometallicExcess;
 import workuptally.judgement.rules.charges.PlanCopied;
+import workuptally.judgement.rules.charges.ReagentInExcess;
 import workuptally.judgement.rules.charges.RecoveredSolventTakenAsPure;
+import workuptally.judgement.rules.charges.StatedAmountDiffers;
 import workuptally.judgement.rules.charges.StepMaterialUnknown;
 import workuptally.judgement.rules.charges.TheoryNotComputed;
 import workuptally.judgement.rules.charges.TitreDiffers;
@@ -38,10 +42,12 @@ import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
 import workuptally.judgement.rules.layers.DryingAgentShort;
 import workuptally.judgement.rules.layers.ExtractionUndivided;
+import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
 import workuptally.judgement.rules.layers.LayersSwapped;
@@ -86,6 +92,7 @@ public final class Rules {
                 new OxidantQuench(substances),
                 new ClosureVerdict(),
                 new YieldLimits(),
+                new StatedYieldDiffers(),
                 new ResolutionAboveHalf(),
                 new TheoryNotComputed(),
                 new DensityForgotten(substances),
@@ -97,9 +104,14 @@ public final class Rules {
                 new GasExpected(),
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
+                new ContentAgainstPh(substances),
+                new LayerLost(),
                 new LimitingReagentUnclear(),
+                new BelowOneEquivalent(),
+                new StatedAmountDiffers(),
                 new CoefficientForgotten(),
                 new UnitSlip(),
+                new ReagentInExcess(substances),
                 new PlanCopied(),
                 new LayerVolumeImpossible(),
                 new MassVolumeDensity(),

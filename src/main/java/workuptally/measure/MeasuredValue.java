@@ -16,6 +16,9 @@ import java.util.List;
  * once; values that depend on the same readings share the array of their numbers.
  */
 public final class MeasuredValue {
+    /** One-sided 95 % quantile of the normal distribution. Source: JCGM 100:2008, G.3. */
+    public static final double ONE_SIDED_95 = 1.645;
+
     private static final int[] NO_READINGS = {};
     private static final double[] NO_DERIVATIVES = {};
     private static final double[] BY_ITSELF = {1};
@@ -65,12 +68,48 @@ public final class MeasuredValue {
     }
 
     /**
-     * The expanded uncertainty U = k·u.
+     * Effective degrees of freedom of the standard uncertainty, νeff = u⁴ / Σ (uᵢ⁴/νᵢ) over the parts uᵢ = |∂y/∂xᵢ|·u(xᵢ); infinity
+     * where every part is well known. Source: Welch–Satterthwaite formula, JCGM 100:2008, G.4.1.
+     */
+    public double effectiveDegreesOfFreedom() {
+        double variance = 0;
+        double sum = 0;
+        for (int i = 0; i < numbers.length; i++) {
+            Reading reading = readings.reading(numbers[i]);
+            double part = derivatives[i] * reading.standardUncertainty();
+            variance += part * part;
+            sum += part * part * part * part / reading.degreesOfFreedom();
+        }
+        return sum > 0 ? variance * variance / sum : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * The coverage factor that holds the level of confidence of a factor k for the normal distribution: k itself where u is well known,
+     * else the quantile of Student's distribution for νeff, truncated to the next lower whole number and at least 1. Source: JCGM
+     * 100:2008, G.4.1 and G.6.4.
      *
      * @param coverageFactor k, above 0
      */
+    public double coverageFactor(double coverageFactor) {
+        double degrees = effectiveDegreesOfFreedom();
+        return Double.isInfinite(degrees)
+                ? coverageFactor
+                : StudentDistribution.quantile(
+                        NormalDistribution.probabilityBelow(coverageFactor), Math.max(1, Math.floor(degrees)));
+    }
+
+    /**
+     * The expanded uncertainty U = k·u, with the factor of {@link #coverageFactor(double)} where few repeats stand behind u.
+     *
+     * @param coverageFactor k for a well-known u, above 0
+     */
     public double expandedUncertainty(double coverageFactor) {
-        return coverageFactor * standardUncertainty();
+        return coverageFactor(coverageFactor) * standardUncertainty();
+    }
+
+    /** The value plus its one-sided 95 % reach: 1.645·u where u is well known, else by Student's distribution. */
+    public double oneSidedUpperBound() {
+        return value + coverageFactor(ONE_SIDED_95) * standardUncertainty();
     }
 
     /** Relative standard uncertainty u/|y|; 0 when the value is 0. */

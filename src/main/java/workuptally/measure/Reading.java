@@ -10,10 +10,17 @@ import java.util.function.Supplier;
  * @param unit unit of {@code value}, for example {@code g}
  * @param value the number as used
  * @param standardUncertainty standard uncertainty u in the same unit; 0 or more
+ * @param degreesOfFreedom how well u is known: n − 1 where it was estimated from n repeats; infinity where it is taken as well known
  * @param source place in the book in words; made when it is asked for, since a large book has hundred thousands of readings and few are
  *     ever spoken of
  */
-public record Reading(String name, String unit, double value, double standardUncertainty, Supplier<String> source) {
+public record Reading(
+        String name,
+        String unit,
+        double value,
+        double standardUncertainty,
+        double degreesOfFreedom,
+        Supplier<String> source) {
     /** Checks the numbers. */
     public Reading {
         Objects.requireNonNull(name, "name");
@@ -21,6 +28,9 @@ public record Reading(String name, String unit, double value, double standardUnc
         Objects.requireNonNull(source, "source");
         if (!(standardUncertainty >= 0) || !Double.isFinite(standardUncertainty) || !Double.isFinite(value)) {
             throw new IllegalArgumentException(name + ": " + value + " u " + standardUncertainty);
+        }
+        if (!(degreesOfFreedom >= 1)) {
+            throw new IllegalArgumentException(name + ": degrees of freedom " + degreesOfFreedom);
         }
     }
 

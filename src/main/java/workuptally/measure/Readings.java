@@ -34,8 +34,30 @@ public final class Readings {
      */
     public MeasuredValue enter(
             String name, String unit, double value, double standardUncertainty, Supplier<String> where) {
+        return enter(name, unit, value, standardUncertainty, Double.POSITIVE_INFINITY, where);
+    }
+
+    /**
+     * Enters a reading whose standard uncertainty was itself estimated from few repeats.
+     *
+     * @param name what was read
+     * @param unit unit of value and uncertainty
+     * @param value the number
+     * @param standardUncertainty standard uncertainty, 0 or more
+     * @param degreesOfFreedom of that uncertainty, at least 1; infinity where it is taken as well known
+     * @param where place in the book, in words
+     * @return the value, with derivative 1 by itself
+     * @throws IllegalArgumentException if a number is out of range
+     */
+    public MeasuredValue enter(
+            String name,
+            String unit,
+            double value,
+            double standardUncertainty,
+            double degreesOfFreedom,
+            Supplier<String> where) {
         // many runs have readings of the same name, such as the gross of layer A1
-        Reading reading = new Reading(name.intern(), unit, value, standardUncertainty, where);
+        Reading reading = new Reading(name.intern(), unit, value, standardUncertainty, degreesOfFreedom, where);
         if (standardUncertainty == 0) {
             return exact(value);
         }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param unit unit of the result, if readable
  * @param relativeStandardUncertaintyPercent relative standard uncertainty, %
  * @param calibration name of a calibration shared with other rows; empty if none
+ * @param replicates number of repeats behind the stated uncertainty; blank = taken as well known
  * @param aliquotMillilitres aliquot taken, mL
  * @param residueMilligrams dry residue of the aliquot, mg
  * @param notes free text
@@ -27,6 +28,7 @@ public record Assay(
         Optional<Unit> unit,
         Field relativeStandardUncertaintyPercent,
         String calibration,
+        Field replicates,
         Field aliquotMillilitres,
         Field residueMilligrams,
         String notes,

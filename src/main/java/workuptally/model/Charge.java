@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param coefficient stoichiometric coefficient; blank = not stoichiometric
  * @param planned planned amount, if the cell is not blank
  * @param actual actual amount, if the cell is not blank
+ * @param statedMillimoles amount of substance as typed beside the amount, mmol; counts where the amount cannot give it
  * @param assayPercent assay, % w/w
  * @param molarityMolesPerLitre concentration by the label, mol/L
  * @param titreMolesPerLitre titrated concentration, mol/L; wins over the label
@@ -31,6 +32,7 @@ public record Charge(
         Field coefficient,
         Optional<Amount> planned,
         Optional<Amount> actual,
+        Field statedMillimoles,
         Field assayPercent,
         Field molarityMolesPerLitre,
         Field titreMolesPerLitre,

@@ -28,12 +28,14 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      * @param decimals decimals shown by the entry or its number format, counted in the unit of the field's name (123.4 mg in a field in g
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
+     * @param digitsKnown false for a number cell without a number format, which loses its trailing zeros
      * @param halfWidth half of what the entry spans, in the unit of the field's name: 0.5 for {@code 1-2}; 0 for one number
      */
-    record Figure(double value, Qualifier qualifier, int decimals, String asTyped, double halfWidth) {
-        /** A figure that spans nothing. */
+    record Figure(
+            double value, Qualifier qualifier, int decimals, String asTyped, boolean digitsKnown, double halfWidth) {
+        /** A number whose digits stand as typed. */
         public Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
-            this(value, qualifier, decimals, asTyped, 0);
+            this(value, qualifier, decimals, asTyped, true, 0);
         }
 
         /** Equal numbers written alike; see the contributor guide on records as keys. */
@@ -44,6 +46,7 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
                     && qualifier == figure.qualifier
                     && decimals == figure.decimals
                     && Double.compare(halfWidth, figure.halfWidth) == 0
+                    && digitsKnown == figure.digitsKnown
                     && asTyped.equals(figure.asTyped);
         }
 
@@ -74,6 +77,11 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
         /** Decimals shown, see {@link Figure#decimals}. */
         public int decimals() {
             return figure.decimals;
+        }
+
+        /** Whether these are the digits that were typed, see {@link Figure#digitsKnown}. */
+        public boolean digitsKnown() {
+            return figure.digitsKnown;
         }
 
         /** The text as a reader of the book sees it. */

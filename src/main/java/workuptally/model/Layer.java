@@ -80,7 +80,9 @@ public record Layer(
         USED_UP,
         TO_REUSE,
         CONSUMED,
-        RELEASED;
+        RELEASED,
+        /** Spilled, or gone unrecorded: no longer there to be assayed. */
+        LOST;
 
         /** The word in books and reports, for example {@code used up}. */
         public String word() {

@@ -116,6 +116,19 @@ public enum Limit {
             "%",
             "relative standard uncertainty of an assay by this method",
             Limit.PRACTICE),
+    CALIBRATION_SHARE(
+            "Calibration share",
+            50,
+            "%",
+            "share of the relative variance that results of one calibration have in common; HPLC and GC results of a run"
+                    + " without a Calibration are taken to share one",
+            Limit.PRACTICE),
+    NMR_WEIGHING(
+            "NMR weighing uncertainty",
+            0.05,
+            "mg",
+            "standard uncertainty of each mass weighed for an internal-standard NMR",
+            Limit.PRACTICE),
     ASSAY_OTHER(
             "Assay uncertainty other",
             5,

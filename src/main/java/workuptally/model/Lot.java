@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param relativeStandardUncertaintyPercent relative standard uncertainty of the assay, %
  * @param identityBy evidence of identity; empty if none
  * @param secondWeighingGrams gross of a second weighing, g
+ * @param statedYieldPercent yield as the chemist typed it, %; only compared
  * @param notes free text
  * @param row its row
  */
@@ -34,6 +35,7 @@ public record Lot(
         Field relativeStandardUncertaintyPercent,
         String identityBy,
         Field secondWeighingGrams,
+        Field statedYieldPercent,
         String notes,
         RowPlace row) {
     /** Copies the list. */

@@ -100,6 +100,8 @@ public record Run(
         /** Layers exist, nothing isolated yet. */
         IN_WORKUP,
         /** Product isolated. */
-        ISOLATED
+        ISOLATED,
+        /** Given up; its yields enter no mean. */
+        FAILED
     }
 }

@@ -60,6 +60,7 @@ import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.LotAccount;
+import workuptally.tally.layers.StepOutputs;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.MetricsAccount;
 import workuptally.tally.waste.SolventAccount;
@@ -142,7 +143,9 @@ public final class RunTallying {
             ContentShares shares = new ContentShares(charged.theory(), charged.skeletons());
             List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions)
                     .of(charged.theory());
-            List<LayerTally> layers = new LayerAccount(run, readings, limits, graph, contents, shares, omissions).of();
+            List<LayerTally> layers = new LayerAccount(
+                            run, readings, limits, new StepOutputs(run, graph, substances), contents, shares, omissions)
+                    .of();
             Map<String, List<Content>> inLots = new LinkedHashMap<>();
             LotContents lotContents = new LotContents(contents, molarMasses);
             lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
@@ -229,7 +232,7 @@ public final class RunTallying {
         }
 
         private List<SolventUse> solvents(Charged charged, Portions portions, Followed followed) {
-            return new SolventAccount(run, substances)
+            return new SolventAccount(run, substances, omissions)
                     .of(
                             charged.amounts(),
                             followed.additions(),

@@ -21,6 +21,9 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
 
 /** One damaged or foreign file of each kind: each is refused with one sentence that says what to do. */
 class UnreadableBookTest {
@@ -215,19 +218,37 @@ class UnreadableBookTest {
     }
 
     @Test
-    void missingSheet() throws Exception {
+    void withoutRuns() throws Exception {
         Map<String, String> parts = Zips.parts("");
-        parts.computeIfPresent("xl/workbook.xml", (name, xml) -> xml.replace("'Charges'", "'Chargen'"));
+        parts.computeIfPresent("xl/workbook.xml", (name, xml) -> xml.replace("'Runs'", "'Versuche'"));
         assertRefused(
-                Zips.write(folder.resolve("book.xlsx"), parts),
-                "lacks the table Charges (it has Runs, Products, Chargen");
+                Zips.write(folder.resolve("book.xlsx"), parts), "lacks the table Runs (it has Versuche, Products");
     }
 
     @Test
-    void missingKeyHeading() throws Exception {
+    void anyOtherTableThatIsMissingIsAFindingThatSaysWhatItUnlocks() throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.computeIfPresent("xl/workbook.xml", (name, xml) -> xml.replace("'Charges'", "'Chargen'"));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        Finding missing = book.findings().stream()
+                .filter(f -> f.code().equals("table-missing"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Severity.CHECK, missing.severity());
+        assertTrue(missing.action().contains("it unlocks theory"), missing::action);
+    }
+
+    @Test
+    void aKeyHeadingThatIsMissingIsAStop() throws Exception {
         Map<String, String> parts = Zips.parts("");
         parts.put("xl/worksheets/sheet2.xml", Zips.sheet(Zips.row("Experiment", "Material")));
-        assertRefused(Zips.write(folder.resolve("book.xlsx"), parts), "Charges in book.xlsx lacks the heading Run");
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertTrue(
+                book.findings().stream()
+                        .anyMatch(f -> f.code().equals("heading-missing")
+                                && f.severity() == Severity.STOP
+                                && f.place().sheet().equals("Charges")),
+                () -> book.findings().toString());
     }
 
     @Test
@@ -239,7 +260,7 @@ class UnreadableBookTest {
 
     @Test
     void folderWithoutTables() throws Exception {
-        assertRefused(folder, "lacks the tables Runs, Products, Charges, Isolated (it has none)");
+        assertRefused(folder, "lacks the table Runs (it has none)");
     }
 
     @Test

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
@@ -59,7 +58,7 @@ class ChangedInputTest {
         Review review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(book));
         byte[] bytes = Files.readAllBytes(changed);
         Path out = folder.resolve("out");
-        ReviewFiles files = new ReviewFiles(out, Set.of(), SETTINGS);
+        ReviewFiles files = new ReviewFiles(out, new TakenFiles(), SETTINGS);
         byte[] longer = java.util.Arrays.copyOf(bytes, bytes.length + 1);
         longer[bytes.length] = '\n';
         Files.write(changed, longer);

@@ -4,12 +4,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** What a folder holds: names, hidden ones too, and bytes as text that tells any change. */
 final class Folder {
     private Folder() {}
+
+    /** Names of the files in a folder but for the manifests of sets. */
+    static Set<String> reports(Path folder) throws IOException {
+        Set<String> names = new TreeSet<>(content(folder).keySet());
+        names.removeIf(name -> name.endsWith(".manifest.json"));
+        return names;
+    }
 
     static Map<String, String> content(Path folder) throws IOException {
         Map<String, String> content = new TreeMap<>();

@@ -49,6 +49,32 @@ class ReadmeTest {
     }
 
     @Test
+    void theListShownGivesTheOutputShown() throws IOException {
+        List<String> lines = readme();
+        List<String> commands = lines.stream()
+                .filter(line -> line.startsWith("target/workup-tally "))
+                .toList();
+        assertEquals(2, commands.size());
+        String out = "";
+        for (String command : commands) {
+            String[] args = command.substring("target/workup-tally ".length())
+                    .replace("target/", folder + "/")
+                    .split(" ");
+            Call call = Call.of((Object[]) args);
+            assertEquals(0, call.code(), call::err);
+            out = call.out().replace(folder + "/", "target/");
+        }
+        List<String> printed = out.lines().toList();
+        List<String> shown = lines.subList(lines.indexOf(commands.get(1)) + 4, lines.size()).stream()
+                .takeWhile(l -> !l.equals("```"))
+                .toList();
+        assertTrue(shown.size() > 8, shown::toString);
+        for (String expected : shown) {
+            assertTrue(expected.equals(LEFT_OUT) || printed.contains(expected), expected + "\n" + out);
+        }
+    }
+
+    @Test
     void everyHeadingOfTheTemplateIsListed() throws IOException {
         String text = String.join("\n", readme());
         List<String> missing = new ArrayList<>();

@@ -50,16 +50,48 @@ class ReviewCommandTest {
             assertTrue(Files.size(folder.resolve(file)) > 0, file);
             assertTrue(call.out().contains(file), call::out);
         }
-        assertEquals(FILES.size() + before.size(), Folder.content(folder).size());
+        assertEquals(FILES.size() + before.size(), Folder.reports(folder).size());
     }
 
     @Test
-    void terminalShowsYieldsClosuresAndWhatToSettle() {
-        Call call = Call.of("review", DEMO, "--out", folder);
+    void allShowsYieldsClosuresAndWhatToSettle() {
+        Call call = Call.of("review", DEMO, "--out", folder, "--all");
         String run42 = line(call.out(), "R26-042");
         assertTrue(run42.contains("66.9 ± ") && run42.contains(" open"), run42);
         assertTrue(line(call.out(), "R26-047").contains("not computed"), call::out);
         assertTrue(line(call.out(), "stop   R26-047").contains("tare"), call::out);
+    }
+
+    @Test
+    void terminalShowsOneScreenOfLinesThatFitIt() {
+        Call call = Call.of("review", DEMO, "--out", folder, "--reports", "json");
+        List<String> lines = call.out().lines().toList();
+        assertTrue(lines.size() <= 60, call::out);
+        assertTrue(
+                lines.stream().takeWhile(line -> !line.startsWith("Written")).allMatch(line -> line.length() <= 100),
+                call::out);
+        for (String part : List.of("To do", "Layers", "Product", "Solvent", "Written", "--all")) {
+            assertTrue(lines.stream().anyMatch(line -> line.contains(part)), part);
+        }
+    }
+
+    @Test
+    void aThousandRunsPrintLessThanTwoHundredLines() throws IOException {
+        StringBuilder rows = new StringBuilder("Run,SM,MW,mg,Product,MW,mg isolated,Yield (%)\n");
+        for (int i = 0; i < 1000; i++) {
+            rows.append("B-")
+                    .append(i)
+                    .append(",acid,100,500,ester,120,")
+                    .append(300 + i % 7 * 50)
+                    .append(",70\n");
+        }
+        Path list = Files.writeString(folder.resolve("many.csv"), rows);
+        Path headings = folder.resolve("headings.json");
+        assertEquals(0, Call.of("headings", list, "--out", headings).code());
+        Call call = Call.of("review", list, "--headings", headings, "--out", folder, "--reports", "json");
+        assertEquals(0, call.code(), call::err);
+        assertTrue(call.out().contains("1000 runs"), call::out);
+        assertTrue(call.out().lines().count() < 200, call::out);
     }
 
     @Test
@@ -68,7 +100,7 @@ class ReviewCommandTest {
         assertEquals(0, call.code(), call::err);
         assertEquals(
                 Set.of("demo-week-review.json", "demo-week-solvents.csv", "demo-week-waste.csv"),
-                Folder.content(folder).keySet());
+                Folder.reports(folder));
     }
 
     @Test
@@ -87,7 +119,7 @@ class ReviewCommandTest {
     void strictEndsWithOneWhereStopsOrHoldsWereFoundAndStillWrites() throws IOException {
         Call call = Call.of("review", DEMO, "--out", folder, "--strict");
         assertEquals(1, call.code(), call::err);
-        assertEquals(FILES, Folder.content(folder).keySet());
+        assertEquals(FILES, Folder.reports(folder));
     }
 
     @Test
@@ -101,7 +133,7 @@ class ReviewCommandTest {
         Call.of("review", DEMO, "--out", folder, "--quiet");
         Map<String, String> first = Folder.content(folder);
         Call.of("review", DEMO, "--out", folder, "--quiet");
-        assertEquals(FILES, first.keySet());
+        assertEquals(FILES, Folder.reports(folder));
         for (String file : FILES) {
             assertEquals(
                     first.get(file).hashCode(), Folder.content(folder).get(file).hashCode(), file);
@@ -134,7 +166,7 @@ class ReviewCommandTest {
         Call call = Call.of("review", folder.resolve("none.xlsx"), DEMO, "--out", folder);
         assertEquals(2, call.code());
         assertEquals(1, call.err().lines().count(), call::err);
-        assertEquals(FILES, Folder.content(folder).keySet());
+        assertEquals(FILES, Folder.reports(folder));
     }
 
     @Test
@@ -207,9 +239,9 @@ class ReviewCommandTest {
         Path book = folder.resolve("demo-week.xlsx");
         Call.of("template", book, "--example");
         String fromFolder =
-                Call.of("review", DEMO, "--out", folder.resolve("a")).out();
+                Call.of("review", DEMO, "--out", folder.resolve("a"), "--all").out();
         String fromWorkbook =
-                Call.of("review", book, "--out", folder.resolve("b")).out();
+                Call.of("review", book, "--out", folder.resolve("b"), "--all").out();
         assertEquals(table(fromFolder), table(fromWorkbook));
     }
 

@@ -10,9 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -27,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.report.json.Manifest;
 
 /**
  * The program killed, the disk full, the machine odd: never a half file, never a changed input, always a clear word. As many reviews are
@@ -37,7 +41,9 @@ class FaultsTest {
     private static final int KILLED_AT_ONCE = 10;
     private static final String FIRST_DAY = "2026-03-09";
     private static final String SECOND_DAY = "2026-03-13";
-    private static final int FILES = 5;
+    private static final int STOPS = 8;
+    private static final int FILES = 6;
+    private static final String MANIFEST = "book-review.manifest.json";
 
     @TempDir
     private Path folder;
@@ -175,6 +181,53 @@ class FaultsTest {
         Ended ended = Ended.run("review", book, "--out", out, "--quiet", "--reports", "json");
         assertEquals(new Ended(0, "", ""), ended);
         assertEquals(List.of(), hidden(out));
+        assertManifestHolds(out);
+    }
+
+    /** Whatever was killed, the manifest names every file there with its hash: nothing was kept aside, no two sets are mixed. */
+    private static void assertManifestHolds(Path out) throws IOException {
+        Manifest manifest = Manifest.read(out.resolve(MANIFEST)).orElseThrow();
+        Map<String, String> named = new TreeMap<>();
+        manifest.files().forEach(file -> named.put(file.name(), file.sha256()));
+        Map<String, String> there = new TreeMap<>();
+        for (String name : hashes(out).keySet()) {
+            if (!name.equals(MANIFEST)) {
+                there.put(name, sha256(out.resolve(name)));
+            }
+        }
+        assertEquals(named, there);
+    }
+
+    private static String sha256(Path file) throws IOException {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException(missing);
+        }
+    }
+
+    /** Asked to stop, not killed: whoever waits for the program to end finds nothing hidden, and one whole set. */
+    @Test
+    void aStoppedProgramLeavesNothingHidden() throws Exception {
+        for (int seed = 0; seed < STOPS; seed++) {
+            Random random = new Random(seed);
+            Path out = Files.createTempDirectory(folder, "stopped-");
+            Process process = java(List.of(), "workuptally.faults.ReviewLoop", book, FIRST_DAY, SECOND_DAY, out);
+            try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
+                String line = lines.readLine();
+                while (line != null && !line.equals("placed")) {
+                    line = lines.readLine();
+                }
+                for (int reviews = random.nextInt(4); reviews > 0; reviews--) {
+                    lines.readLine();
+                }
+                Thread.sleep(random.nextInt(30));
+                process.destroy();
+                process.waitFor();
+            }
+            assertEquals(List.of(), hidden(out));
+            assertManifestHolds(out);
+        }
     }
 
     /** The other program is stopped, not killed: it lives and goes on later. */

@@ -54,6 +54,29 @@ class MeasuredValueTest {
     }
 
     @Test
+    void wellKnownUncertaintyKeepsTheFactorOfTheBook() {
+        MeasuredValue sum = reading(10, 3).plus(reading(20, 4));
+        assertEquals(Double.POSITIVE_INFINITY, sum.effectiveDegreesOfFreedom(), 0);
+        assertEquals(2, sum.coverageFactor(2), 0);
+        assertEquals(30 + 1.645 * 5, sum.oneSidedUpperBound(), 1e-12);
+    }
+
+    @Test
+    void threeRepeatsWidenTheFactor() {
+        // 95.45 % of Student's distribution with 2 degrees of freedom: 4.527 (JCGM 100:2008, table G.2: 4.53)
+        MeasuredValue mean = readings.enter("mean of three", "g", 10, 0.1, 2, () -> "-");
+        assertEquals(4.53, mean.coverageFactor(2), 0.005);
+        assertEquals(0.453, mean.expandedUncertainty(2), 0.0005);
+    }
+
+    @Test
+    void partWithFewRepeatsCountsByItsShare() {
+        // u = 5, ν = 5⁴ / (3⁴/2) = 15.43
+        MeasuredValue sum = readings.enter("mean", "g", 10, 3, 2, () -> "-").plus(reading(20, 4));
+        assertEquals(15.432, sum.effectiveDegreesOfFreedom(), 0.001);
+    }
+
+    @Test
     void readingsOfBothSidesAreAllCounted() {
         MeasuredValue a = reading(1, 0.1);
         MeasuredValue b = reading(2, 0.1);

@@ -15,6 +15,7 @@ import workuptally.chemistry.IdealGas;
 import workuptally.chemistry.IndividualsChart;
 import workuptally.chemistry.Mixture;
 import workuptally.chemistry.Statistics;
+import workuptally.measure.ToleranceFactor;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
@@ -38,6 +39,7 @@ final class ChemistryFigures {
             case "vapour pressure" -> vapourPressure(each);
             case "individuals chart" -> individualsChart(each);
             case "summary" -> summary(each);
+            case "tolerance factors" -> toleranceFactors(each);
             case "chart constants" -> chartConstants();
             case "hydrate" -> hydrate(each);
             case "uptake" -> uptake(each);
@@ -53,6 +55,17 @@ final class ChemistryFigures {
             case "brine first" -> brineFirst();
             default -> throw new IllegalStateException("no computation for " + each.kind());
         };
+    }
+
+    private static Figures toleranceFactors(PublishedCase each) {
+        Figures figures = new Figures();
+        for (JsonNode row : each.inputs().get("rows")) {
+            int count = row.get("n").asInt();
+            double share = row.get("share").asDouble();
+            double confidence = row.get("confidence").asDouble();
+            figures.with(count + " " + share + " " + confidence, ToleranceFactor.oneSided(count, share, confidence));
+        }
+        return figures;
     }
 
     private double molarMass(String formula) {

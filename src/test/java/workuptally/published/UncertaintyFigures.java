@@ -3,6 +3,7 @@ package workuptally.published;
 import java.util.List;
 import workuptally.measure.Contribution;
 import workuptally.measure.MeasuredValue;
+import workuptally.measure.NormalDistribution;
 import workuptally.measure.Readings;
 import workuptally.measure.StandardUncertainty;
 
@@ -132,16 +133,22 @@ final class UncertaintyFigures {
     private static Figures endGauge(PublishedCase each) {
         Readings readings = new Readings();
         MeasuredValue standard = readings.enter(
-                "standard", "nm", each.number("standardNanometres"), each.number("standardU"), () -> "-");
-        double[] parts = each.numbers("differenceParts").stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        MeasuredValue difference = readings.enter(
-                "difference",
+                "standard",
                 "nm",
-                each.number("differenceNanometres"),
-                StandardUncertainty.combined(parts),
+                each.number("standardNanometres"),
+                each.number("standardU"),
+                each.number("standardDegrees"),
                 () -> "-");
+        MeasuredValue difference = readings.exact(each.number("differenceNanometres"));
+        for (int i = 0; i < each.numbers("differenceParts").size(); i++) {
+            difference = difference.plus(readings.enter(
+                    "difference, part " + i,
+                    "nm",
+                    0,
+                    each.numbers("differenceParts").get(i),
+                    each.numbers("differenceDegrees").get(i),
+                    () -> "-"));
+        }
         MeasuredValue expansion = readings.enter(
                 "expansion",
                 "1/K",
@@ -153,6 +160,7 @@ final class UncertaintyFigures {
                 "1/K",
                 0,
                 StandardUncertainty.rectangular(each.number("expansionDifferenceHalfWidth")),
+                each.number("expansionDifferenceDegrees"),
                 () -> "-");
         double deviationU = StandardUncertainty.combined(
                 each.number("deviationMeanU"), each.number("deviationArcsineHalfWidth") / Math.sqrt(2));
@@ -163,16 +171,21 @@ final class UncertaintyFigures {
                 "K",
                 0,
                 StandardUncertainty.rectangular(each.number("temperatureDifferenceHalfWidth")),
+                each.number("temperatureDifferenceDegrees"),
                 () -> "-");
         MeasuredValue length = standard.plus(difference)
                 .minus(standard.times(
                         expansionDifference.times(deviation).plus(expansion.times(temperatureDifference))));
+        double k = NormalDistribution.quantile((1 + each.number("confidence")) / 2);
         return new Figures()
                 .with("length", length.value())
                 .with("u", length.standardUncertainty())
                 .with("u standard", part(length, "standard"))
                 .with("u temperature difference", part(length, "temperature difference"))
-                .with("u expansion difference", part(length, "expansion difference"));
+                .with("u expansion difference", part(length, "expansion difference"))
+                .with("degrees of freedom", Math.floor(length.effectiveDegreesOfFreedom()))
+                .with("coverage factor", length.coverageFactor(k))
+                .with("expanded", length.expandedUncertainty(k));
     }
 
     private static Figures straightLine(PublishedCase each) {

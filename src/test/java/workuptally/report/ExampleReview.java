@@ -205,7 +205,17 @@ public final class ExampleReview {
     }
 
     private static SolventUse solvent(int times) {
-        return new SolventUse("ethyl acetate", 450.0 * times, 451.0 * times, 0, 700 * times, 80, 10, 1, 110, 0.901);
+        return new SolventUse(
+                "ethyl acetate",
+                450.0 * times,
+                451.0 * times,
+                new SolventUse.Purification(0, 0, 0),
+                700 * times,
+                80,
+                10,
+                1,
+                110,
+                0.901);
     }
 
     private static LayerTally layer(Readings readings, String label) {
@@ -259,6 +269,7 @@ public final class ExampleReview {
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 "",
+                Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
                 "",
                 row);

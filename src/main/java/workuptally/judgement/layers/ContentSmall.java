@@ -42,7 +42,7 @@ final class ContentSmall implements LayerCondition {
                 continue;
             }
             double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());
-            double percent = 100 * grams / theory.get();
+            double percent = LayerEvidence.guardedPercentOfTheory(evidence.run(), content, grams);
             if (worst.isEmpty() || percent > worst.get().percentOfTheory()) {
                 worst = Optional.of(new AtMost(content.substance(), grams, percent));
             }

@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Product;
@@ -44,13 +45,34 @@ record LayerEvidence(
                 .toList();
     }
 
+    /**
+     * What a layer holds at most as a share of theory, %, with the guard band of both: 100/θ·(m + √((b − m)² + (1.645·b·u(θ)/θ)²)), θ the
+     * theory, m what was measured (b itself where it was not) and b its one-sided bound, all in g.
+     *
+     * @param atMostGrams b
+     * @throws java.util.NoSuchElementException if the product has no theory
+     */
+    static double guardedPercentOfTheory(RunTally run, Content content, double atMostGrams) {
+        MeasuredValue theory = theory(run, content.substance()).orElseThrow();
+        double measured = content.kind() == Content.Kind.MEASURED
+                ? Math.min(
+                        atMostGrams,
+                        content.massGrams().map(MeasuredValue::value).orElse(atMostGrams))
+                : atMostGrams;
+        double ofTheory = MeasuredValue.ONE_SIDED_95 * atMostGrams * theory.relativeStandardUncertainty();
+        return 100 / theory.value() * (measured + Math.hypot(atMostGrams - measured, ofTheory));
+    }
+
     /** Theory of a product, g. */
     static Optional<Double> theoryGrams(RunTally run, String product) {
+        return theory(run, product).map(MeasuredValue::value);
+    }
+
+    private static Optional<MeasuredValue> theory(RunTally run, String product) {
         return run.theory()
                 .flatMap(t -> t.products().stream()
                         .filter(p -> p.product().name().equalsIgnoreCase(product))
                         .findFirst()
-                        .map(ProductTheory::massGrams)
-                        .map(m -> m.value()));
+                        .map(ProductTheory::massGrams));
     }
 }

@@ -16,8 +16,9 @@ import workuptally.model.Run.Status;
  * the others are named.
  */
 final class RunRegister {
-    private static final Comparator<RunShare> HOW_FAR = Comparator.comparing(
-            run -> List.of(Status.PLANNED, Status.IN_WORKUP, Status.ISOLATED).indexOf(run.status()));
+    private static final Comparator<RunShare> HOW_FAR =
+            Comparator.comparing(run -> List.of(Status.PLANNED, Status.IN_WORKUP, Status.ISOLATED, Status.FAILED)
+                    .indexOf(run.status()));
 
     private final Map<String, Line> lines = new LinkedHashMap<>();
     private final List<Repeat> repeats = new ArrayList<>();

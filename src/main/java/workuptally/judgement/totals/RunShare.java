@@ -126,6 +126,9 @@ public record RunShare(
                 tally.yields().stream().filter(y -> y.stage() == Stage.WORKUP).toList();
         if (run.status() == Status.PLANNED) {
             leftOut.add(new LeftOut(run.id(), "planned"));
+        } else if (run.status() == Status.FAILED) {
+            leftOut.add(new LeftOut(run.id(), "failed"));
+            return List.of();
         } else if (run.kind() == Run.Kind.SEPARATION) {
             leftOut.add(new LeftOut(run.id(), "a separation, recovery instead of yield"));
             return List.of();

@@ -35,11 +35,17 @@ final class ExplainedAmounts {
         Optional<Amount> entry = amount.planned() ? charge.planned() : charge.actual();
         Optional<Entered> entered = entry.flatMap(a -> a.value().entered());
         Dimension dimension = entry.map(Amount::dimension).orElse(Dimension.AMOUNT);
-        String typed = entered.map(e -> numbers.entry(e, unit(dimension))).orElse("");
+        String typed = entered.map(e -> numbers.entry(e, dimension.unit())).orElse("");
         Optional<Entered> strength = charge.titreMolesPerLitre()
                 .entered()
                 .or(() -> charge.molarityMolesPerLitre().entered());
-        if (dimension == Dimension.AMOUNT) {
+        if (byStatement(amount, entered)) {
+            draft.equation("n as typed")
+                    .equation("n = "
+                            + numbers.entry(charge.statedMillimoles(), "mmol").orElse(""));
+        } else if (dimension == Dimension.EQUIVALENTS) {
+            draft.equation("n = equivalents·n(substrate)").equation("n = " + typed + " × n(substrate)");
+        } else if (dimension == Dimension.AMOUNT) {
             draft.equation("n as entered").equation("n = " + typed);
         } else if (dimension == Dimension.VOLUME && strength.isPresent()) {
             draft.equation("n = V·c")
@@ -67,12 +73,16 @@ final class ExplainedAmounts {
         return draft.result(millimoles, "mmol", numbers);
     }
 
-    private static String unit(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> "g";
-            case VOLUME -> "mL";
-            case AMOUNT -> "mmol";
-        };
+    /** True where only the amount of substance typed beside it gave n. */
+    private static boolean byStatement(ChargeAmount amount, Optional<Entered> entered) {
+        boolean typed = !amount.planned()
+                && amount.charge().statedMillimoles().entered().isPresent();
+        boolean inSolution = amount.charge().titreMolesPerLitre().entered().isPresent()
+                || amount.charge().molarityMolesPerLitre().entered().isPresent();
+        return typed
+                && (entered.isEmpty()
+                        || amount.massGrams().isEmpty() && !inSolution
+                        || amount.molarMassGramsPerMole().isEmpty() && !inSolution);
     }
 
     private String density(ChargeAmount amount) {

@@ -45,7 +45,13 @@ final class ExplainedGains {
                 .equation("gain = " + numbers.plain(there) + " g × (1 − (" + aqueous + " / (" + aqueous + " + "
                         + numbers.plain(gain.distributionRatio()) + " × " + numbers.plain(gain.volumeMillilitres())
                         + "))^" + gain.portions() + ")")
-                .note("D = " + numbers.plain(gain.distributionRatio()) + " from " + gain.origin() + ".");
+                .note("D = " + numbers.plain(gain.distributionRatio()) + " from " + gain.origin()
+                        + (gain.distributionRatioUncertainty().isPresent()
+                                ? ", u = "
+                                        + numbers.plain(gain.distributionRatioUncertainty()
+                                                .getAsDouble())
+                                : "")
+                        + ".");
         if (gain.acidMillimoles() != 0) {
             draft.note("Needs about " + numbers.decimals(Math.abs(gain.acidMillimoles()), 1) + " mmol "
                     + (gain.acidMillimoles() > 0 ? "acid" : "base") + ", "

@@ -58,6 +58,15 @@ final class JsonFields {
         value.ifPresent(v -> measured(name, v));
     }
 
+    /** The coverage factor and degrees of freedom of a result where few repeats make them differ from the book's. */
+    void coverage(MeasuredValue value) {
+        double degrees = value.effectiveDegreesOfFreedom();
+        if (Double.isFinite(degrees)) {
+            number("coverageFactor", value.coverageFactor(coverageFactor));
+            number("degreesOfFreedom", degrees);
+        }
+    }
+
     /** The entered numbers a value depends on, the largest share of its variance first. */
     void dependsOn(MeasuredValue value) {
         array("dependsOn", value.budget(), this::contribution);

@@ -20,6 +20,9 @@ public final class JsonReport {
     /** Version of the shape. While it is 0.x, names stay and more are added. */
     public static final String SCHEMA_VERSION = "0.1";
 
+    /** Where no measured value is written, its factor is of no account. */
+    private static final double NO_FACTOR = 1;
+
     private JsonReport() {}
 
     /**
@@ -51,18 +54,27 @@ public final class JsonReport {
     }
 
     private static void write(OutputStream out, double coverageFactor, Consumer<JsonFields> fields) throws IOException {
+        object(out, generator -> fields.accept(new JsonFields(generator, coverageFactor)));
+    }
+
+    /** One object of names and texts, in the same form as the reports. */
+    static void fields(OutputStream out, Consumer<JsonFields> fields) throws IOException {
+        object(out, generator -> fields.accept(new JsonFields(generator, NO_FACTOR)));
+    }
+
+    private static void object(OutputStream out, Consumer<JsonGenerator> fields) throws IOException {
         JsonFactory factory = JsonFactory.builder()
                 .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
                 .build();
         try (JsonGenerator generator = factory.createGenerator(new Indented(), out)) {
             generator.writeStartObject();
-            fields.accept(new JsonFields(generator, coverageFactor));
+            fields.accept(generator);
             generator.writeEndObject();
             generator.writeRaw('\n');
         } catch (JacksonIOException failed) {
             throw failed.getCause();
         } catch (JacksonException wrong) {
-            throw new IllegalStateException("the review cannot be written as JSON: " + wrong.getMessage(), wrong);
+            throw new IllegalStateException("it cannot be written as JSON: " + wrong.getMessage(), wrong);
         }
     }
 

@@ -67,6 +67,7 @@ final class LayerJson {
     /** Whole make-up with full names; an estimate unless the book states it. */
     private void makeUp(LayerMakeUp makeUp) {
         json.flag("stated", makeUp.stated());
+        json.flag("weighed", makeUp.weighed());
         json.number("volumeMillilitres", makeUp.millilitres());
         json.array("components", makeUp.grams().entrySet(), component -> {
             json.text("substance", component.getKey());
@@ -99,6 +100,7 @@ final class LayerJson {
         json.count("portions", gain.portions());
         json.number("volumeMillilitres", gain.volumeMillilitres());
         json.number("distributionRatio", gain.distributionRatio());
+        json.number("standardUncertaintyDistributionRatio", gain.distributionRatioUncertainty());
         json.text("origin", gain.origin());
         json.number("gainGrams", gain.gainGrams());
         json.number("gainPercentOfTheory", gain.gainPercentOfTheory());

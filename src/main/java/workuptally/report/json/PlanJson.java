@@ -52,6 +52,7 @@ final class PlanJson {
                 .ifPresent(need -> json.object("dryingAgent", () -> {
                     json.text("agent", need.agent());
                     json.number("waterGrams", need.waterGrams());
+                    json.text("assumption", need.assumption());
                     json.number("leastGrams", need.leastGrams());
                     json.number("mostGrams", need.mostGrams());
                 }));

@@ -140,6 +140,7 @@ final class RunJson {
         json.text("stage", EnumWord.of(product.stage()));
         json.texts("lots", product.lots());
         json.measured("percent", product.percent());
+        json.coverage(product.percent());
         json.text("percentOf", EnumWord.of(product.percentOf()));
         json.text("basis", product.basis().word());
         json.flag("upperBound", product.basis().isUpperBound());
@@ -158,6 +159,7 @@ final class RunJson {
         json.measured("chargedMillimoles", closure.chargedMillimoles());
         json.number("percent", closure.percent().value());
         json.number("expandedUncertaintyPercent", closure.expandedUncertaintyPercent());
+        json.coverage(closure.percent());
         json.text("verdict", closure.verdict().word());
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());

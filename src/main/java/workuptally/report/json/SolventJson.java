@@ -18,6 +18,9 @@ final class SolventJson {
         json.number("chargedGrams", use.chargedGrams());
         json.number("workupGrams", use.workupGrams());
         json.number("purificationGrams", use.purificationGrams());
+        json.number("purificationRecoveredGrams", use.purification().recoveredGrams());
+        json.number("purificationInLayersGrams", use.purification().inLayersGrams());
+        json.number("purificationNotFoundGrams", use.purification().notFoundGrams());
         json.number("recoveredGrams", use.recoveredGrams());
         json.number("inLayersGrams", use.inLayersGrams());
         json.number("onCakesGrams", use.onCakesGrams());

@@ -170,7 +170,8 @@ final class PlanBlocks {
         }
         planned.splits().forEach(s -> care.add(split(s)));
         planned.drying()
-                .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water: "
+                .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water ("
+                        + d.assumption() + "): "
                         + figures.significant(d.leastGrams(), 2) + " to " + figures.significant(d.mostGrams(), 2)
                         + "\u00A0g of the agent"));
         return care.toString();

@@ -37,6 +37,7 @@ final class RunWords {
             case PLANNED -> "planned";
             case IN_WORKUP -> "in workup";
             case ISOLATED -> "isolated";
+            case FAILED -> "failed";
         };
     }
 

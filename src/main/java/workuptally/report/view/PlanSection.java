@@ -109,7 +109,7 @@ public final class PlanSection {
         }
         planned.drying()
                 .ifPresent(d -> care.add("agent " + Figures.significant(d.leastGrams(), 2) + " to "
-                        + Figures.significant(d.mostGrams(), 2) + " g"));
+                        + Figures.significant(d.mostGrams(), 2) + " g (" + d.assumption() + ")"));
         planned.splits().forEach(s -> care.add(split(s)));
         double portions = step.portionCount();
         String operation = step.operation().map(Step.Operation::word).orElse("");

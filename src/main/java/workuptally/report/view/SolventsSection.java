@@ -50,6 +50,9 @@ public final class SolventsSection {
                 Column.number("In lots", "g", 1),
                 Column.number("Not found", "g", 1),
                 Column.number("Purification", "g", 1),
+                Column.number("Purification recovered", "g", 1),
+                Column.number("Purification in layers", "g", 1),
+                Column.number("Purification not found", "g", 1),
                 Column.number("Density", "g/mL", 3));
     }
 
@@ -74,6 +77,15 @@ public final class SolventsSection {
                                         new Live.InRow("On cakes"),
                                         new Live.InRow("In lots"))))),
                 Cell.of(use.purificationGrams()),
+                Cell.of(use.purification().recoveredGrams()),
+                Cell.of(use.purification().inLayersGrams()),
+                Cell.of(
+                        use.purification().notFoundGrams(),
+                        Live.minus(
+                                new Live.InRow("Purification"),
+                                Live.sum(List.of(
+                                        new Live.InRow("Purification recovered"),
+                                        new Live.InRow("Purification in layers"))))),
                 Cell.of(use.densityGramsPerMillilitre()));
     }
 }

@@ -1,22 +1,20 @@
 package workuptally.tally.amounts;
 
-import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Amount;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
-import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.reference.Wash;
 
 /**
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
@@ -32,6 +30,7 @@ public final class Amounts {
     private final MolarMasses molarMasses;
     private final Substances substances;
     private final Omissions omissions;
+    private final ChargeContent content;
 
     public Amounts(
             Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
@@ -41,31 +40,53 @@ public final class Amounts {
         this.molarMasses = molarMasses;
         this.substances = substances;
         this.omissions = omissions;
+        this.content = new ChargeContent(readings, limits, substances);
     }
 
     /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
     public List<ChargeAmount> of(Run run) {
-        List<ChargeAmount> amounts = new ArrayList<>();
-        boolean planned = isOnlyPlanned(run);
-        for (Charge charge : run.charges()) {
-            amounts.add(of(charge, planned));
-        }
-        return amounts;
+        return of(run, isOnlyPlanned(run));
     }
 
     /** Every charge of a run as it was planned, whatever was weighed. */
     public List<ChargeAmount> planned(Run run) {
-        return run.charges().stream().map(c -> of(c, true)).toList();
+        return of(run, true);
+    }
+
+    /** Charges in equivalents are worked out last: they rest on the amount of the substrate. */
+    private List<ChargeAmount> of(Run run, boolean planned) {
+        Map<Charge, ChargeAmount> amounts = new IdentityHashMap<>();
+        for (Charge charge : run.charges()) {
+            if (!inEquivalents(charge, planned)) {
+                amounts.put(charge, of(charge, planned, Optional.empty()));
+            }
+        }
+        Optional<MeasuredValue> reference = OneEquivalent.of(run.charges().stream()
+                .flatMap(c -> Optional.ofNullable(amounts.get(c)).stream())
+                .toList());
+        return run.charges().stream()
+                .map(c -> amounts.containsKey(c) ? amounts.get(c) : of(c, planned, reference))
+                .toList();
+    }
+
+    private static boolean inEquivalents(Charge charge, boolean planned) {
+        return (planned ? charge.planned() : charge.actual())
+                .filter(a -> a.dimension() == Dimension.EQUIVALENTS)
+                .isPresent();
     }
 
     static boolean isOnlyPlanned(Run run) {
         return run.charges().stream().allMatch(c -> c.actual().isEmpty());
     }
 
-    private ChargeAmount of(Charge charge, boolean planned) {
+    private ChargeAmount of(Charge charge, boolean planned, Optional<MeasuredValue> reference) {
         Optional<Amount> amount = planned ? charge.planned() : charge.actual();
         OptionalDouble molarMass = molarMass(charge);
         Optional<Entered> entered = amount.flatMap(a -> a.value().entered());
+        Optional<MeasuredValue> stated = planned ? Optional.empty() : stated(charge);
+        if (entered.isEmpty() && amount.isEmpty() && stated.isPresent()) {
+            return byAmount(charge, planned, stated.get(), molarMass, "n as typed");
+        }
         if (entered.isEmpty()) {
             boolean unreadableAmount =
                     amount.filter(a -> a.value().isUnreadable()).isPresent();
@@ -87,17 +108,29 @@ public final class Amounts {
         }
         MeasuredValue value = readings.enter(
                 "amount of " + charge.material(),
-                amount.get().dimension() == Dimension.MASS
-                        ? "g"
-                        : amount.get().dimension() == Dimension.VOLUME ? "mL" : "mmol",
+                amount.get().dimension().unit(),
                 entered.get().value(),
                 uncertainty.amount(amount.get(), entered.get()),
                 () -> entered.get().place().inWords());
         return switch (amount.get().dimension()) {
-            case AMOUNT -> byAmount(charge, planned, value, molarMass);
-            case MASS -> byMass(charge, planned, value, volumeOf(charge, value), molarMass);
+            case AMOUNT -> byAmount(charge, planned, value, molarMass, "n as entered");
+            case EQUIVALENTS -> byEquivalents(charge, planned, value, reference, molarMass);
+            case MASS -> byMass(charge, planned, value, volumeOf(charge, planned, value), molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
         };
+    }
+
+    /** The amount of substance typed beside the amount, known to half of its last digit. */
+    private Optional<MeasuredValue> stated(Charge charge) {
+        return charge.statedMillimoles()
+                .entered()
+                .filter(n -> n.value() > 0)
+                .map(n -> readings.enter(
+                        "amount of substance of " + charge.material() + " as typed",
+                        "mmol",
+                        n.value(),
+                        uncertainty.lastDigit(n),
+                        () -> n.place().inWords()));
     }
 
     /** By formula or as typed; of a listed liquid without either, by its row. */
@@ -134,21 +167,53 @@ public final class Amounts {
         return noTitre && charge.molarityMolesPerLitre().isUnreadable() ? Optional.of("Molarity") : Optional.empty();
     }
 
-    private ChargeAmount byAmount(Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass) {
-        MeasuredValue fraction = assayFraction(charge);
-        Optional<MeasuredValue> mass = molarMass.isPresent() && fraction.value() > 0
-                ? Optional.of(millimoles.times(molarMass.getAsDouble() / 1000).over(fraction))
-                : Optional.empty();
+    private ChargeAmount byEquivalents(
+            Charge charge,
+            boolean planned,
+            MeasuredValue equivalents,
+            Optional<MeasuredValue> reference,
+            OptionalDouble molarMass) {
+        if (reference.isEmpty()) {
+            omissions.add(
+                    "amount of " + charge.material(),
+                    "given in equivalents of a substrate whose amount is not known",
+                    "amount of the substrate in Charges");
+            return unknown(charge, planned, molarMass);
+        }
+        return byAmount(charge, planned, equivalents.times(reference.get()), molarMass, "n = equivalents·n(substrate)");
+    }
+
+    /** What has to be measured out for n: the volume V = n/c of a solution, else the mass m = n·M/w, and V = m/ρ of a liquid. */
+    private ChargeAmount byAmount(
+            Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass, String equation) {
+        Optional<Entered> strength = charge.titreMolesPerLitre()
+                .entered()
+                .or(() -> charge.molarityMolesPerLitre().entered());
+        Optional<MeasuredValue> mass;
+        Optional<MeasuredValue> volume;
+        if (strength.isPresent()) {
+            MeasuredValue solution = millimoles.over(strength.get().value());
+            volume = Optional.of(solution);
+            mass = content.density(charge).map(solution::times);
+        } else {
+            MeasuredValue fraction = content.assayFraction(charge);
+            mass = molarMass.isPresent() && fraction.value() > 0
+                    ? Optional.of(
+                            millimoles.times(molarMass.getAsDouble() / 1000).over(fraction))
+                    : Optional.empty();
+            volume = mass.flatMap(
+                    m -> content.density(charge).filter(d -> d.value() > 0).map(m::over));
+        }
         return new ChargeAmount(
                 charge,
                 planned,
                 Optional.of(millimoles),
                 OptionalDouble.empty(),
                 mass,
-                Optional.empty(),
+                volume,
                 molarMass,
                 OptionalDouble.empty(),
-                "n as entered");
+                equation);
     }
 
     private ChargeAmount byMass(
@@ -157,11 +222,11 @@ public final class Amounts {
             MeasuredValue massGrams,
             Optional<MeasuredValue> volume,
             OptionalDouble molarMass) {
-        Optional<MeasuredValue> amount = Optional.empty();
+        Optional<MeasuredValue> amount = planned ? Optional.empty() : stated(charge);
         OptionalDouble asTyped = OptionalDouble.empty();
-        String equation = "";
+        String equation = amount.isPresent() ? "n as typed" : "";
         if (molarMass.isPresent()) {
-            MeasuredValue assayFraction = assayFraction(charge);
+            MeasuredValue assayFraction = content.assayFraction(charge);
             MeasuredValue pure = massGrams.times(assayFraction).times(1000);
             amount = Optional.of(pure.over(molarMass.getAsDouble()));
             Optional<Entered> typed = charge.molarMassGramsPerMole().entered();
@@ -175,7 +240,7 @@ public final class Amounts {
                     massGrams.value(),
                     assayFraction.value(),
                     molarMass.getAsDouble());
-        } else if (isStoichiometric(charge)) {
+        } else if (amount.isEmpty() && isStoichiometric(charge)) {
             omissions.add(
                     "amount of " + charge.material(),
                     "no molar mass",
@@ -194,7 +259,7 @@ public final class Amounts {
     }
 
     private ChargeAmount byVolume(Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
-        Optional<MeasuredValue> mass = density(charge).map(millilitres::times);
+        Optional<MeasuredValue> mass = content.density(charge).map(millilitres::times);
         Optional<Entered> label = charge.molarityMolesPerLitre().entered();
         Optional<Entered> titre = charge.titreMolesPerLitre().entered();
         if (titre.isPresent()) {
@@ -252,6 +317,7 @@ public final class Amounts {
 
     private ChargeAmount ofUnknownDensity(
             Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
+        Optional<MeasuredValue> amount = planned ? Optional.empty() : stated(charge);
         omissions.add(
                 "mass of " + charge.material(),
                 "charged by volume without a density",
@@ -259,88 +325,24 @@ public final class Amounts {
         return new ChargeAmount(
                 charge,
                 planned,
-                Optional.empty(),
+                amount,
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.of(millilitres),
                 molarMass,
                 OptionalDouble.empty(),
-                "");
+                amount.isPresent() ? "n as typed" : "");
     }
 
-    /** Volume of a weighed liquid whose density is entered. */
-    private static Optional<MeasuredValue> volumeOf(Charge charge, MeasuredValue massGrams) {
+    /** Volume of a weighed liquid whose density is entered; in a plan, by which it is measured out, the reference data will do too. */
+    private Optional<MeasuredValue> volumeOf(Charge charge, boolean planned, MeasuredValue massGrams) {
+        if (planned) {
+            return content.density(charge).filter(d -> d.value() > 0).map(massGrams::over);
+        }
         return charge.densityGramsPerMillilitre()
                 .entered()
                 .filter(d -> d.value() > 0)
                 .map(d -> massGrams.over(d.value()));
-    }
-
-    private Optional<MeasuredValue> density(Charge charge) {
-        Field density = charge.densityGramsPerMillilitre();
-        if (density.entered().isPresent()) {
-            return Optional.of(readings.exact(density.entered().get().value()));
-        }
-        OptionalDouble known = density.isUnreadable() ? OptionalDouble.empty() : listedDensity(charge);
-        if (known.isEmpty()) {
-            return Optional.empty();
-        }
-        double uncertainty = substances.densityUncertaintyGramsPerMillilitre(charge.material());
-        return Optional.of(
-                uncertainty == 0
-                        ? readings.exact(known.getAsDouble())
-                        : readings.enter(
-                                "density of " + charge.material() + " by the reference data",
-                                "g/mL",
-                                known.getAsDouble(),
-                                uncertainty,
-                                () -> "liquids.csv"));
-    }
-
-    /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
-    private OptionalDouble listedDensity(Charge charge) {
-        OptionalDouble byName = substances.densityGramsPerMillilitre(charge.material());
-        Optional<Entered> assay = charge.assayPercent().entered();
-        return byName.isPresent() || assay.isEmpty()
-                ? byName
-                : substances.densityGramsPerMillilitre(assay.get().value() + " % " + charge.material());
-    }
-
-    private MeasuredValue assayFraction(Charge charge) {
-        Optional<Entered> assay = charge.assayPercent().entered();
-        double relative =
-                charge.assayUncertaintyPercent().entered().map(Entered::value).orElse(limits.value(Limit.CHARGE_ASSAY))
-                        / 100;
-        OptionalDouble byName = assay.isPresent() ? OptionalDouble.empty() : percentByName(charge);
-        double fraction = assay.map(Entered::value).orElse(byName.orElse(100.0)) / 100;
-        return readings.enter(
-                "assay of " + charge.material()
-                        + (assay.isPresent() ? "" : byName.isPresent() ? " by its name" : " taken as 100 %"),
-                "1",
-                fraction,
-                relative * fraction,
-                () -> charge.row().at("Assay").inWords());
-    }
-
-    /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */
-    private OptionalDouble percentByName(Charge charge) {
-        return substances
-                .wash(charge.material())
-                .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
-                .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
-                .map(Wash::massPercent)
-                .orElse(OptionalDouble.empty());
-    }
-
-    private boolean sameFormula(String one, String other) {
-        try {
-            return substances
-                    .formula(one)
-                    .composition()
-                    .equals(substances.formula(other).composition());
-        } catch (IllegalFormulaException e) {
-            return false;
-        }
     }
 
     private static boolean isStoichiometric(Charge charge) {

@@ -2,6 +2,7 @@ package workuptally.tally.amounts;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Assay;
@@ -9,8 +10,8 @@ import workuptally.model.Assay.Unit;
 import workuptally.model.Field.Entered;
 
 /**
- * Results of assays as measured values. Rows that name the same calibration rest on one reading of it, each with its own relative standard
- * uncertainty, so that their errors go the same way and do not average out.
+ * Results of assays as measured values. Rows of one calibration rest on one reading of it with a part of their relative variance, so that
+ * this part of their errors goes the same way and does not average out; the rest is their own.
  */
 public final class Calibrations {
     private final Readings readings;
@@ -29,17 +30,31 @@ public final class Calibrations {
      */
     public MeasuredValue result(String name, Assay assay, Entered result) {
         double fraction = uncertainty.assayFraction(assay, result);
-        String unit = assay.unit().map(Unit::word).orElse("");
-        if (assay.calibration().isBlank() || fraction == 0) {
-            return readings.enter(
-                    name,
-                    unit,
-                    result.value(),
-                    fraction * Math.abs(result.value()),
-                    () -> result.place().inWords());
-        }
-        Shared calibration = shared.computeIfAbsent(
-                assay.calibration(),
+        Optional<String> calibration = fraction == 0 ? Optional.empty() : calibration(assay);
+        double share = calibration.isPresent() ? uncertainty.calibrationShare() : 0;
+        MeasuredValue own = readings.enter(
+                name,
+                assay.unit().map(Unit::word).orElse(""),
+                result.value(),
+                fraction * Math.sqrt(1 - share) * Math.abs(result.value()),
+                InstrumentUncertainty.degreesOfFreedom(assay),
+                () -> result.place().inWords());
+        return share == 0 ? own : own.times(factor(calibration.orElseThrow(), fraction * Math.sqrt(share), assay));
+    }
+
+    /** As named; without a name the results of a run by one method with external standards are taken to share one. */
+    private static Optional<String> calibration(Assay assay) {
+        return assay.calibration().isBlank()
+                ? assay.method()
+                        .filter(m -> m == Assay.Method.HPLC || m == Assay.Method.GC)
+                        .map(m -> m.word() + " of the run, taken as shared")
+                : Optional.of(assay.calibration());
+    }
+
+    /** The factor 1 with the uncertainty that a result has from its calibration, from the one reading of that calibration. */
+    private MeasuredValue factor(String calibration, double fraction, Assay assay) {
+        Shared common = shared.computeIfAbsent(
+                calibration,
                 c -> new Shared(
                         fraction,
                         readings.enter(
@@ -48,11 +63,10 @@ public final class Calibrations {
                                 1,
                                 fraction,
                                 () -> assay.row().at("Calibration").inWords())));
-        if (fraction == calibration.fraction()) {
-            return calibration.factor().times(result.value());
-        }
-        MeasuredValue error = calibration.factor().minus(readings.exact(1)).times(fraction / calibration.fraction());
-        return error.plus(readings.exact(1)).times(result.value());
+        return common.factor()
+                .minus(readings.exact(1))
+                .times(fraction / common.fraction())
+                .plus(readings.exact(1));
     }
 
     private record Shared(double fraction, MeasuredValue factor) {}

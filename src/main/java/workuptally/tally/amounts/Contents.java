@@ -110,9 +110,7 @@ public final class Contents {
                 ? halfLimit(assay, limit.getAsDouble())
                 : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
         MeasuredValue mass = carrier.get().times(number);
-        double bound = limit.isPresent()
-                ? carrier.get().value() * limit.getAsDouble()
-                : mass.value() + ONE_SIDED_95 * mass.standardUncertainty();
+        double bound = limit.isPresent() ? carrier.get().value() * limit.getAsDouble() : mass.oneSidedUpperBound();
         OptionalDouble molarMass = molarMasses.of(assay.substance());
         return Optional.of(new Content(
                 assay.substance(),

@@ -43,6 +43,13 @@ public record Ingredients(Map<String, Part> parts) {
         return new Ingredients(left);
     }
 
+    /** Every component times a factor, 0 or more. */
+    public Ingredients times(double factor) {
+        Map<String, Part> scaled = new LinkedHashMap<>();
+        parts.forEach((name, part) -> scaled.put(name, part.times(factor)));
+        return new Ingredients(scaled);
+    }
+
     /** Takes grams of a component out, at most what is there. */
     public Ingredients without(String component, double grams) {
         double there = grams(component);

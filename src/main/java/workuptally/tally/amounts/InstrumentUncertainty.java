@@ -17,6 +17,9 @@ public final class InstrumentUncertainty {
     /** Half the width of a rectangular distribution over its standard uncertainty (JCGM 100:2008, 4.3.7). */
     private static final double RECTANGULAR = Math.sqrt(3);
 
+    private static final double TOP_PAN_GRAMS = 1000;
+    private static final int TOP_PAN_DECIMALS = 2;
+
     private final Limits limits;
 
     public InstrumentUncertainty(Limits limits) {
@@ -40,14 +43,23 @@ public final class InstrumentUncertainty {
                 });
     }
 
+    /**
+     * Decimals of a mass. Those of a number cell without a number format are not known, since 4.00 is stored as 4: below a kilogram it is
+     * taken to be of a balance that shows two at least (common practice).
+     */
+    private static int decimals(Entered mass) {
+        boolean unknown = !mass.digitsKnown() && Math.abs(mass.value()) < TOP_PAN_GRAMS;
+        return unknown ? Math.max(TOP_PAN_DECIMALS, mass.decimals()) : mass.decimals();
+    }
+
     /** A single mass, wider where it was entered as {@code ca.}; u in g. */
     public double massGrams(Entered mass) {
-        return widened(mass, massGrams(mass.decimals()));
+        return widened(mass, massGrams(decimals(mass)));
     }
 
     /** A net mass by difference, by the most decimals seen in the pair; wider where one of them was entered as {@code ca.}; u in g. */
     double netMassGrams(Entered gross, Entered tare) {
-        double weighing = massGrams(Math.max(gross.decimals(), tare.decimals()));
+        double weighing = massGrams(Math.max(decimals(gross), decimals(tare)));
         return Math.max(widened(gross, weighing), widened(tare, weighing));
     }
 
@@ -63,16 +75,24 @@ public final class InstrumentUncertainty {
      */
     public double deliveredVolumeMillilitres(Entered volume) {
         double relative = limits.value(Limit.CHARGE_VOLUME_RELATIVE) / 100 * volume.value();
-        double lastDigit = 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3);
+        double lastDigit = volume.digitsKnown() ? 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3) : 0;
         double reading =
                 Math.min(lastDigit, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(volume.value()));
         return widened(volume, Math.hypot(relative, reading));
     }
 
-    /** A charge as weighed, delivered or given in mmol; u in the unit of its dimension. */
+    /** A number that says no more than its digits: half the last one as a rectangular distribution; u in its own unit. */
+    double lastDigit(Entered value) {
+        return widened(value, 0.5 * Math.pow(10, -value.decimals()) / Math.sqrt(3));
+    }
+
+    /** A charge as weighed, delivered or given in mmol or equivalents; u in the unit of its dimension. */
     double amount(Amount amount, Entered value) {
         if (amount.dimension() == Dimension.MASS) {
             return massGrams(value);
+        }
+        if (amount.dimension() == Dimension.EQUIVALENTS) {
+            return lastDigit(value);
         }
         return deliveredVolumeMillilitres(value);
     }
@@ -89,6 +109,22 @@ public final class InstrumentUncertainty {
                 .map(Entered::value)
                 .orElse(limits.value(Limit.ASSAY_OTHER));
         return widenedFraction(assay, percent / 100);
+    }
+
+    /** Share of the relative variance that results of one calibration have in common, 0 to 1. */
+    double calibrationShare() {
+        return Math.max(0, Math.min(1, limits.value(Limit.CALIBRATION_SHARE) / 100));
+    }
+
+    /** Degrees of freedom of a stated uncertainty: n − 1 of its repeats; infinity where it is taken as well known. */
+    static double degreesOfFreedom(Assay assay) {
+        boolean stated = assay.relativeStandardUncertaintyPercent().entered().isPresent();
+        return assay.replicates()
+                .entered()
+                .map(Entered::value)
+                .filter(n -> stated && n >= 2)
+                .map(n -> n - 1)
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private double widenedFraction(Entered number, double fraction) {

@@ -28,7 +28,7 @@ public final class LotContents {
                         lot.basis().isUpperBound() ? Content.Kind.BOUND : Content.Kind.MEASURED,
                         Optional.of(pure),
                         productMillimoles,
-                        OptionalDouble.of(pure.value() + Contents.ONE_SIDED_95 * pure.standardUncertainty()),
+                        OptionalDouble.of(pure.oneSidedUpperBound()),
                         OptionalDouble.empty(),
                         lot.basis().word())));
         contents.of(lot.lot().label(), lot.netGrams(), Optional.empty(), productMillimoles).stream()

@@ -1,9 +1,12 @@
 package workuptally.tally.amounts;
 
-import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
+import java.util.Optional;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
 import workuptally.model.NmrAssay;
 
 /**
@@ -13,23 +16,54 @@ import workuptally.model.NmrAssay;
  * <p>Valid for fully relaxed spectra with resolved signals.
  */
 public final class NmrPurity {
-    private NmrPurity() {}
+    private final Readings readings;
+    private final Limits limits;
+
+    /** With the settings in force. */
+    public NmrPurity(Readings readings, Limits limits) {
+        this.readings = readings;
+        this.limits = limits;
+    }
 
     /**
-     * The fraction, 0 to 1 and a little above by error of measurement.
+     * The fraction, 0 to 1 and a little above by error of measurement. Its relative uncertainty is that stated, or of the method, for the
+     * spectrum and the standard, and beside it that of both weighings.
      *
      * @param molarMassGramsPerMole molar mass of the substance
      * @return empty where an entry is missing, unreadable or not above 0
      */
-    public static OptionalDouble fraction(NmrAssay assay, double molarMassGramsPerMole) {
+    public Optional<MeasuredValue> fraction(NmrAssay assay, double molarMassGramsPerMole) {
         double substance = number(assay.substanceIntegral()) / number(assay.substanceNuclei());
         double standard = number(assay.standardIntegral()) / number(assay.standardNuclei());
-        double masses = number(assay.standardMassMilligrams()) / number(assay.sampleMassMilligrams());
         double molarMasses = molarMassGramsPerMole / number(assay.standardMolarMassGramsPerMole());
-        double fraction = substance / standard * molarMasses * masses * number(assay.standardPurityPercent()) / 100;
-        return DoubleStream.of(fraction)
-                .filter(f -> f > 0 && Double.isFinite(f))
-                .findFirst();
+        double ratio = substance / standard * molarMasses * number(assay.standardPurityPercent()) / 100;
+        double standardMass = number(assay.standardMassMilligrams());
+        double sampleMass = number(assay.sampleMassMilligrams());
+        if (!(ratio * standardMass / sampleMass > 0)) {
+            return Optional.empty();
+        }
+        double relative = assay.relativeStandardUncertaintyPercent()
+                        .entered()
+                        .map(Entered::value)
+                        .orElse(limits.value(Limit.ASSAY_QNMR))
+                / 100;
+        MeasuredValue spectrum = readings.enter(
+                "internal-standard NMR of " + assay.sample(),
+                "1",
+                ratio,
+                relative * ratio,
+                () -> assay.row().at("Substance integral").inWords());
+        return Optional.of(spectrum.times(weighing(assay, "standard", standardMass, "Standard mass"))
+                .over(weighing(assay, "sample", sampleMass, "Sample mass")));
+    }
+
+    private MeasuredValue weighing(NmrAssay assay, String what, double milligrams, String heading) {
+        return readings.enter(
+                "mass of the " + what + " for the NMR of " + assay.sample(),
+                "mg",
+                milligrams,
+                limits.value(Limit.NMR_WEIGHING),
+                () -> assay.row().at(heading).inWords());
     }
 
     /** The number, or NaN, which makes the whole product NaN. */

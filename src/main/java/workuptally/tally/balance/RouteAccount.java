@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
@@ -230,22 +231,27 @@ public final class RouteAccount {
         }
         int portions = (int) Math.round(step.get().portionCount());
         double reading = pH.map(Entered::value).orElse(NEUTRAL_PH);
-        double there = productAfter(step.get(), content.substance());
         double volume = layer.volumeMillilitres().orElseThrow().value();
-        double d = partition.get().distributionRatio(reading);
         double shift = Math.pow(10, partition.get().isIonisable() ? PH_READING : 0);
+        List<Step> earlier = earlierExtractions(step.get());
+        double there = productAfter(earlier.isEmpty() ? step.get() : earlier.get(0), content.substance());
+        double d = partition.get().distributionRatio(reading);
         double left = Extraction.fractionLeft(d, portionMillilitres, volume, portions);
         double factor = partition.get().factor() * shift;
+        double low = Extraction.fractionLeft(d * factor, portionMillilitres, volume, portions);
+        double high = Extraction.fractionLeft(d / factor, portionMillilitres, volume, portions);
+        double before = leftBy(earlier, partition.get(), reading, 1, volume);
+        double leftBefore = there * before;
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
                 "partition at the pH",
-                there * left,
-                there * Extraction.fractionLeft(d * factor, portionMillilitres, volume, portions),
-                there * Extraction.fractionLeft(d / factor, portionMillilitres, volume, portions),
+                leftBefore * left,
+                there * leftBy(earlier, partition.get(), reading, factor, volume) * low,
+                there * leftBy(earlier, partition.get(), reading, 1 / factor, volume) * high,
                 String.format(
                         Locale.ROOT,
-                        "%s = %.3g at pH %.1f; (%.0f / (%.0f + D × %.0f))^%d = %.3f left of %.4g g",
+                        "%s = %.3g at pH %.1f; (%.0f / (%.0f + D × %.0f))^%d = %.3f left of %.4g g%s",
                         partition.get().equation(reading),
                         d,
                         reading,
@@ -254,7 +260,61 @@ public final class RouteAccount {
                         portionMillilitres,
                         portions,
                         left,
-                        there)));
+                        leftBefore,
+                        earlier.isEmpty()
+                                ? ""
+                                : String.format(
+                                        Locale.ROOT,
+                                        ", what step %s left of %.4g g",
+                                        earlier.stream().map(Step::number).collect(Collectors.joining(", ")),
+                                        there))));
+    }
+
+    /** Extractions that the aqueous stream went through before a step, the first one first. */
+    private List<Step> earlierExtractions(Step step) {
+        List<Step> chain = new ArrayList<>();
+        Optional<Step> before = extractionOfSource(step);
+        while (before.isPresent() && !chain.contains(before.get())) {
+            chain.add(0, before.get());
+            before = extractionOfSource(before.get());
+        }
+        return chain;
+    }
+
+    /** The extraction with an organic solvent that gave a step its one aqueous source. */
+    private Optional<Step> extractionOfSource(Step step) {
+        return step.from().size() == 1
+                ? graph.givenBy(step.from().get(0))
+                        .filter(s -> s != step
+                                && s.givesAqueous().contains(step.from().get(0)))
+                        .filter(materials::isOrganic)
+                        .filter(s -> s.volumeMillilitres()
+                                        .entered()
+                                        .map(Entered::value)
+                                        .orElse(0.0)
+                                > 0)
+                : Optional.empty();
+    }
+
+    /** Share that the earlier extractions leave in the water, D times a factor; the volume of the layer stands in where none was read. */
+    private double leftBy(
+            List<Step> earlier, PartitionModel partition, double layerPH, double factor, double layerMillilitres) {
+        double share = 1;
+        for (Step step : earlier) {
+            double pH = step.pHAfter().entered().map(Entered::value).orElse(layerPH);
+            double volume = step.givesAqueous().stream()
+                    .flatMap(label -> layers.stream().filter(l -> l.label().equals(label)))
+                    .flatMap(l -> l.volumeMillilitres().stream())
+                    .mapToDouble(MeasuredValue::value)
+                    .findFirst()
+                    .orElse(layerMillilitres);
+            share *= Extraction.fractionLeft(
+                    partition.distributionRatio(pH) * factor,
+                    step.volumeMillilitres().entered().orElseThrow().value(),
+                    volume,
+                    (int) Math.round(step.portionCount()));
+        }
+        return share;
     }
 
     /** Product in everything that came out of a step or after it, g. */

@@ -44,7 +44,11 @@ public final class Undecided {
     List<String> labels(Predicate<String> counts) {
         List<String> labels = new ArrayList<>();
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup() && (isMissing(layer) || isUnbounded(layer, counts))) {
+            // what was lost is a place where the rest can be, and no layer that could still be assayed
+            if (layer.terminal()
+                    && layer.endsWorkup()
+                    && !layer.isLost()
+                    && (isMissing(layer) || isUnbounded(layer, counts))) {
                 labels.add(layer.label());
             }
         }
@@ -69,7 +73,12 @@ public final class Undecided {
                         && graph.givenBy(l.lot().label()).isEmpty());
         boolean becameThatLot = lotOfUnstatedOrigin
                 && layer.phase().filter(p -> p == Layer.Phase.ORGANIC).isPresent();
-        return layer.entry().isEmpty() && !becameThatLot && !run.steps().isEmpty();
+        // without a row only a drying cake is known for a solid: a place of product by the agent on it, and no layer
+        boolean dryingCake = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
+        return layer.entry().isEmpty()
+                && !becameThatLot
+                && !dryingCake
+                && !run.steps().isEmpty();
     }
 
     private boolean isUnbounded(LayerTally layer, Predicate<String> counts) {

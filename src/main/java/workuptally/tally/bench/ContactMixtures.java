@@ -62,6 +62,9 @@ public final class ContactMixtures {
     }
 
     private OptionalDouble out(Step step) {
+        if (step.gives().isEmpty()) {
+            return OptionalDouble.empty();
+        }
         double sum = 0;
         for (String label : step.gives()) {
             Optional<MeasuredValue> volume = layer(label).flatMap(LayerTally::volumeMillilitres);

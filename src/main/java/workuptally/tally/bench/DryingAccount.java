@@ -52,7 +52,7 @@ public final class DryingAccount {
                 .findFirst();
     }
 
-    private static DriedLayer dried(
+    private DriedLayer dried(
             Step step, DryingAgent agent, double agentGrams, double waterGrams, Optional<DryingCake> cake) {
         Optional<String> product =
                 cake.flatMap(c -> c.productGramsInSolution().keySet().stream().findFirst());
@@ -62,6 +62,7 @@ public final class DryingAccount {
                 agent.name(),
                 agentGrams,
                 waterGrams,
+                cakeContents.assumesDrops(step),
                 agent.practicalUptakeHighGramsPerGram(),
                 cake.map(DryingCake::label).orElse(""),
                 held.map(h -> OptionalDouble.of(h.low())).orElse(OptionalDouble.empty()),

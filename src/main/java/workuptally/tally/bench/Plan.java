@@ -101,10 +101,11 @@ public record Plan(
      *
      * @param agent name in the reference data
      * @param waterGrams water to bind, g
+     * @param assumption what that rests on, in words
      * @param leastGrams agent at least, g: 1.5 times the water over the high end of its practical uptake
      * @param mostGrams agent at most, g: twice the water over the low end of its practical uptake
      */
-    public record DryingNeed(String agent, double waterGrams, double leastGrams, double mostGrams) {}
+    public record DryingNeed(String agent, double waterGrams, String assumption, double leastGrams, double mostGrams) {}
 
     /**
      * A portion that a step will give.

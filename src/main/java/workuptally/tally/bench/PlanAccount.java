@@ -55,6 +55,7 @@ public final class PlanAccount {
     private final CakeContents drying;
     private final WasteAccount waste;
     private final LayerMakeUps names;
+    private final Materials materials;
     private final ExtractionSplits splits;
 
     public PlanAccount(
@@ -74,7 +75,8 @@ public final class PlanAccount {
         this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
         this.waste = new WasteAccount(run, limits, substances);
         this.names = new LayerMakeUps(substances, flow);
-        this.splits = new ExtractionSplits(run, new Materials(substances), flow);
+        this.materials = new Materials(substances);
+        this.splits = new ExtractionSplits(run, materials, flow);
     }
 
     /** What the planned entries lead to. */
@@ -133,6 +135,7 @@ public final class PlanAccount {
                 : agent.map(a -> new DryingNeed(
                         a.name(),
                         water,
+                        DriedLayer.assumption(drying.assumesDrops(step)),
                         Drying.agentGrams(water, a.practicalUptakeHighGramsPerGram(), LEAST_AGENT_FACTOR),
                         Drying.agentGrams(water, a.practicalUptakeLowGramsPerGram(), MOST_AGENT_FACTOR)));
     }
@@ -156,7 +159,8 @@ public final class PlanAccount {
     /** What a filter keeps and what a still takes over is not followed in a plan: which label is which only the bench can tell. */
     private ExpectedLayer layer(String label, Step step) {
         boolean followed = !step.givesOther().contains(label);
-        Ingredients mixture = followed ? withoutAgents(flow.portion(label)) : Ingredients.EMPTY;
+        Ingredients mixture =
+                followed ? withReactants(flow.withoutUndissolvedAgents(flow.portion(label))) : Ingredients.EMPTY;
         Optional<Layer.Phase> phase = phase(label, step);
         boolean terminal = run.orderedSteps().stream()
                 .noneMatch(s -> s.from().contains(label) && !isOperation(s, Operation.SAMPLE));
@@ -183,13 +187,26 @@ public final class PlanAccount {
             mixture = mixture.plus(flow.portion(label));
         }
         if (!isOperation(step, Operation.FILTER)) {
-            mixture = withoutAgents(mixture);
+            mixture = flow.withoutUndissolvedAgents(mixture);
         }
         return List.copyOf(named(mixture).keySet());
     }
 
-    private Ingredients withoutAgents(Ingredients mixture) {
-        return mixture.share(c -> substances.dryingAgent(c).isPresent() ? 0 : 1);
+    /** Organic reactants, which the layer map follows by their volume alone, with their mass, so that mass and volume are of the same things. */
+    private Ingredients withReactants(Ingredients mixture) {
+        double reactants = materials.reactantMillilitres(mixture);
+        double charged = 0;
+        double grams = 0;
+        for (ChargeAmount amount : amounts) {
+            double volume = materials.reactantMillilitres(materials.of(amount));
+            charged += volume;
+            grams += volume > 0 ? amount.massGrams().map(MeasuredValue::value).orElse(0.0) : 0;
+        }
+        return charged > 0 && reactants > 0
+                ? materials
+                        .withoutReactants(mixture)
+                        .plus(Ingredients.of(Materials.REACTANTS, grams * reactants / charged, reactants))
+                : mixture;
     }
 
     private Optional<Layer.Phase> phase(String label, Step step) {

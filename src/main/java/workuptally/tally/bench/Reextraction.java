@@ -14,6 +14,7 @@ import workuptally.tally.amounts.AcidGas;
  * @param portions number of portions
  * @param volumeMillilitres volume of each, mL
  * @param distributionRatio D used
+ * @param distributionRatioUncertainty its standard uncertainty where it comes from assays; empty for a table value, which is a guide
  * @param origin where D comes from
  * @param pH pH to bring the layer to first; empty where it stays as it is
  * @param gainGrams product it would bring, g
@@ -30,6 +31,7 @@ public record Reextraction(
         int portions,
         double volumeMillilitres,
         double distributionRatio,
+        OptionalDouble distributionRatioUncertainty,
         String origin,
         OptionalDouble pH,
         double gainGrams,

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import workuptally.chemistry.Extraction;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.Solvent;
 import workuptally.tally.amounts.AcidGases;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -101,7 +105,10 @@ public final class ReextractionAccount {
         Optional<Double> pH = ProductInWater.pH(layer).map(Entered::value);
         return pH.isEmpty() && partition.isIonisable()
                 ? Optional.empty()
-                : Optional.of(new Ratio(partition.distributionRatio(pH.orElse(NEUTRAL_PH)), partition.origin()));
+                : Optional.of(new Ratio(
+                        partition.distributionRatio(pH.orElse(NEUTRAL_PH)),
+                        OptionalDouble.empty(),
+                        partition.origin()));
     }
 
     /** Gains at the pH where an acid or base is neutral; none where that does not at least double D. */
@@ -113,7 +120,7 @@ public final class ReextractionAccount {
         double to = partition.pHOfNeutralForm();
         double acid = buffers.acidMillimoles(gain.layer, from.get(), to);
         boolean rightWay = partition.character() == Product.Character.ACID ? acid > 0 : acid < 0;
-        Ratio shifted = new Ratio(partition.distributionRatio(to), partition.origin());
+        Ratio shifted = new Ratio(partition.distributionRatio(to), OptionalDouble.empty(), partition.origin());
         boolean helps = asItIs.isEmpty()
                 || shifted.distributionRatio() > 2 * asItIs.get().distributionRatio();
         return helps && rightWay
@@ -144,19 +151,29 @@ public final class ReextractionAccount {
                 .orElseGet(() -> layer.volumeMillilitres().orElseThrow().value() / 2);
     }
 
+    /** The solvent of the contact itself, else the run's extraction solvent, else another of its solvents that water does not mix with. */
     private Optional<String> solventOf(Step step) {
         if (materials.isOrganic(step)) {
             return Optional.of(step.material());
         }
-        return amounts.stream()
+        List<String> extracts = organicMaterials(
+                s -> s.operation().filter(o -> o == Step.Operation.EXTRACT).isPresent());
+        List<String> added = organicMaterials(s -> true);
+        Stream<String> charged = amounts.stream()
                 .filter(ChargeAmount::isSolvent)
-                .map(a -> a.charge().material())
+                .map(a -> a.charge().material());
+        return Stream.of(extracts.stream(), charged, added.stream())
+                .flatMap(solvents -> solvents)
                 .filter(substances::isOrganicSolvent)
-                .findFirst()
-                .or(() -> run.orderedSteps().stream()
-                        .map(Step::material)
-                        .filter(substances::isOrganicSolvent)
-                        .findFirst());
+                .filter(name -> substances
+                        .solvent(name)
+                        .filter(s -> s.waterMixing().miscible() != Solvent.Miscibility.YES)
+                        .isPresent())
+                .findFirst();
+    }
+
+    private List<String> organicMaterials(Predicate<Step> counts) {
+        return run.orderedSteps().stream().filter(counts).map(Step::material).toList();
     }
 
     /** D from a sample of the organic layer of the same contact: c(organic)/c(aqueous). */
@@ -171,15 +188,19 @@ public final class ReextractionAccount {
             }
             for (Content there : other.contents()) {
                 if (there.kind() == Content.Kind.MEASURED && there.substance().equalsIgnoreCase(content.substance())) {
-                    double organic = there.massGrams().orElseThrow().value()
-                            / other.volumeMillilitres().get().value();
-                    double aqueous = content.massGrams().orElseThrow().value()
-                            / layer.volumeMillilitres().orElseThrow().value();
-                    if (aqueous <= 0) {
+                    MeasuredValue organic = there.massGrams()
+                            .orElseThrow()
+                            .over(other.volumeMillilitres().get());
+                    MeasuredValue aqueous = content.massGrams()
+                            .orElseThrow()
+                            .over(layer.volumeMillilitres().orElseThrow());
+                    if (aqueous.value() <= 0) {
                         return Optional.empty();
                     }
+                    MeasuredValue ratio = organic.over(aqueous);
                     return Optional.of(new Ratio(
-                            Extraction.distributionRatio(organic, aqueous),
+                            ratio.value(),
+                            OptionalDouble.of(ratio.standardUncertainty()),
                             "assays of " + other.label() + " and " + layer.label()));
                 }
             }
@@ -191,7 +212,7 @@ public final class ReextractionAccount {
         return run.product(content.substance()).orElseThrow();
     }
 
-    private record Ratio(double distributionRatio, String origin) {}
+    private record Ratio(double distributionRatio, OptionalDouble standardUncertainty, String origin) {}
 
     /** A change of pH first: where to, the acid it takes (negative for base) and the carbon dioxide that sets free, mmol. */
     private record Adjustment(OptionalDouble pH, double acidMillimoles, double carbonDioxideMillimoles) {
@@ -233,6 +254,7 @@ public final class ReextractionAccount {
                     portions,
                     portionMillilitres,
                     ratio.distributionRatio(),
+                    ratio.standardUncertainty(),
                     ratio.origin(),
                     adjustment.pH(),
                     grams,

@@ -97,18 +97,23 @@ public final class ContainerAccount {
         if (transfer.layers().isEmpty()) {
             double grams = value(transfer.massGrams()).orElse(0);
             Map<String, Double> material = Map.of(fullName(transfer.material()), grams);
-            return new ContainerAddition(transfer, material, volumes.millilitres(material), 0);
+            return new ContainerAddition(transfer, material, volumes.millilitres(material), 0, List.of());
         }
         Map<String, Double> parts = new LinkedHashMap<>();
         double millilitres = 0;
         double source = 0;
+        List<String> unweighed = new ArrayList<>();
         for (String label : transfer.layers()) {
             Optional<RunTally> run = Optional.ofNullable(runs.get(transfer.run()));
             Optional<LayerMakeUp> makeUp = run.flatMap(r -> r.makeUp(label));
-            double ofLayer = run.flatMap(r -> r.layer(label))
+            Optional<Double> weighed = run.flatMap(r -> r.layer(label))
                     .flatMap(LayerTally::massGrams)
-                    .map(MeasuredValue::value)
-                    .orElse(0.0);
+                    .map(MeasuredValue::value);
+            double ofLayer =
+                    weighed.or(() -> makeUp.map(LayerMakeUp::totalGrams)).orElse(0.0);
+            if (weighed.isEmpty()) {
+                unweighed.add(label);
+            }
             source += ofLayer;
             if (makeUp.isPresent()) {
                 makeUp.get().grams().forEach((name, grams) -> parts.merge(name, grams, Double::sum));
@@ -122,11 +127,11 @@ public final class ContainerAccount {
         }
         double amount = value(transfer.massGrams()).orElse(source);
         if (source <= 0) {
-            return new ContainerAddition(transfer, Map.of(LayerFlow.UNSTATED, amount), amount, 0);
+            return new ContainerAddition(transfer, Map.of(LayerFlow.UNSTATED, amount), amount, 0, unweighed);
         }
         double share = amount / source;
         parts.replaceAll((name, grams) -> grams * share);
-        return new ContainerAddition(transfer, parts, millilitres * share, source);
+        return new ContainerAddition(transfer, parts, millilitres * share, source, unweighed);
     }
 
     private static Optional<Reconciliation> reconciliation(Container container, ContainerState then) {

@@ -1,5 +1,6 @@
 package workuptally.tally.containers;
 
+import java.util.List;
 import java.util.Map;
 import workuptally.model.Transfer;
 import workuptally.tally.amounts.Masses;
@@ -11,11 +12,14 @@ import workuptally.tally.amounts.Masses;
  * @param grams mass of each component by full name, g
  * @param millilitres volume, mL
  * @param sourceGrams mass of the layers it names, g; 0 for a free material
+ * @param unweighed labels of those layers that were not weighed, whose mass is an estimate or not known
  */
-public record ContainerAddition(Transfer transfer, Map<String, Double> grams, double millilitres, double sourceGrams) {
+public record ContainerAddition(
+        Transfer transfer, Map<String, Double> grams, double millilitres, double sourceGrams, List<String> unweighed) {
     /** Copies the map in its order. */
     public ContainerAddition {
         grams = Masses.copyOf(grams);
+        unweighed = List.copyOf(unweighed);
     }
 
     /** Mass, g. */

@@ -97,6 +97,11 @@ public final class CakeContents {
         return water;
     }
 
+    /** True where drops of water are assumed in the layer beside what saturates its solvent, since no brine wash went before. */
+    public boolean assumesDrops(Step drying) {
+        return !washedWithBrine(drying);
+    }
+
     /** Dry agent of a step, g; empty for a step that adds no listed agent or none that was weighed. */
     public Optional<Double> agentGrams(Step step) {
         boolean agent = substances.dryingAgent(step.material()).isPresent();

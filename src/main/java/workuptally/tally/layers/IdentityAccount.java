@@ -33,9 +33,6 @@ public final class IdentityAccount {
     /** Distance from 20 °C within which the change of a density is a straight line; common practice. */
     private static final double REACH_KELVIN = 40;
 
-    private static final double ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE = 1.2;
-    private static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
-
     private final Run run;
     private final LayerFlow flow;
 
@@ -70,8 +67,9 @@ public final class IdentityAccount {
     }
 
     private Optional<PhaseDensities> densities(LayerFlow.Phases phases, double solutes, double celsius) {
-        return expected(phases.organic(), solutes, ORGANIC_SOLUTE_GRAMS_PER_MILLILITRE, celsius)
-                .flatMap(organic -> expected(phases.aqueous(), solutes, DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
+        return expected(phases.organic(), solutes, Materials.ORGANIC_SOLID_GRAMS_PER_MILLILITRE, celsius)
+                .flatMap(organic -> expected(
+                                phases.aqueous(), solutes, Materials.DISSOLVED_SALT_GRAMS_PER_MILLILITRE, celsius)
                         .map(aqueous -> new PhaseDensities(organic, aqueous)));
     }
 

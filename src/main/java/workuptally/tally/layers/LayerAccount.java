@@ -24,6 +24,7 @@ public final class LayerAccount {
     private final Readings readings;
     private final InstrumentUncertainty uncertainty;
     private final LayerGraph graph;
+    private final StepOutputs outputs;
     private final Contents contents;
     private final ContentShares shares;
     private final Omissions omissions;
@@ -32,14 +33,15 @@ public final class LayerAccount {
             Run run,
             Readings readings,
             Limits limits,
-            LayerGraph graph,
+            StepOutputs outputs,
             Contents contents,
             ContentShares shares,
             Omissions omissions) {
         this.run = run;
         this.readings = readings;
         this.uncertainty = new InstrumentUncertainty(limits);
-        this.graph = graph;
+        this.graph = outputs.graph();
+        this.outputs = outputs;
         this.contents = contents;
         this.shares = shares;
         this.omissions = omissions;
@@ -98,6 +100,9 @@ public final class LayerAccount {
 
     private Optional<Layer.Phase> phaseGiven(String label) {
         return graph.givenBy(label).flatMap(step -> {
+            if (outputs.isDryingCake(step, label)) {
+                return Optional.of(Layer.Phase.SOLID);
+            }
             if (step.givesOrganic().contains(label)) {
                 return Optional.of(Layer.Phase.ORGANIC);
             }

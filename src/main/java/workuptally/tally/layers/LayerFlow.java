@@ -1,14 +1,13 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
-import workuptally.model.CompositionPart;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -22,31 +21,38 @@ import workuptally.tally.amounts.Substances;
  * Carries solvents, water and salts along the steps, to estimate what each portion is made of and how much stands in a funnel.
  *
  * <p>At a contact the two phases are those of {@link PhaseSplit}. A phase that a step gives no label is kept apart, so that it does not
- * vanish. Distillates take out what their composition states, else their mass or volume of the solvents there; a residue whose distillate
- * was not measured keeps none. A stated composition or a measured mass overrides the
- * estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
+ * vanish. A strip, distillation, filtration or drying is no contact: its liquid goes once, shared by the labels given. Distillates take
+ * out what their composition states, else their mass or volume of the solvents there; a residue whose distillate was not measured keeps
+ * none. After a negative quench test no hydride is left. A stated composition or a measured mass overrides the estimate. These figures serve accounts of solvent and waste and the fill of funnels; no product content comes from them.
  */
 public final class LayerFlow {
     /** Less of a phase than this is taken for a rounding of the estimates, mL. */
     private static final double LEAST_PHASE_MILLILITRES = 0.5;
 
+    /** Name of the part of a portion that its stated composition leaves out. */
+    public static final String UNSTATED = "not stated";
+
     private final Run run;
     private final Substances substances;
     private final Materials materials;
-    private final Map<String, LayerTally> layers;
     private final Map<Step, Addition> additions;
+    private final StepOutputs outputs;
+    private final MeasuredPortions measured;
+    private final FunnelShakes shakes;
     private final Map<String, Ingredients> portions = new LinkedHashMap<>();
-    private final Map<String, Double> put = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new IdentityHashMap<>();
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
     private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
+    private final Map<String, Ingredients> unnamedLiquors = new LinkedHashMap<>();
 
     private LayerFlow(Run run, Substances substances, Map<String, LayerTally> layers, Map<Step, Addition> additions) {
         this.run = run;
         this.substances = substances;
         this.materials = new Materials(substances);
-        this.layers = layers;
         this.additions = additions;
+        this.outputs = new StepOutputs(run, LayerGraph.of(run), substances);
+        this.measured = new MeasuredPortions(substances, layers);
+        this.shakes = new FunnelShakes(substances, measured);
     }
 
     /** Follows the steps of a run. */
@@ -66,15 +72,14 @@ public final class LayerFlow {
             mixture = mixture.plus(flow.materials.of(amount));
         }
         flow.portions.put(Step.REACTION_MIXTURE, mixture);
-        mixture.parts().forEach((name, part) -> flow.put.merge(name, part.grams(), Double::sum));
-        additions.forEach(a ->
-                flow.materials.of(a).parts().forEach((name, part) -> flow.put.merge(name, part.grams(), Double::sum)));
+        flow.measured.put(mixture);
+        additions.forEach(a -> flow.measured.put(flow.materials.of(a)));
         for (Step step : run.orderedSteps()) {
             flow.follow(step);
         }
         for (LayerTally layer : layers) {
             flow.portions.merge(
-                    layer.label(), flow.measured(layer.label(), Ingredients.EMPTY), (known, blank) -> known);
+                    layer.label(), flow.measured.of(layer.label(), Ingredients.EMPTY), (known, blank) -> known);
         }
         return flow;
     }
@@ -100,7 +105,7 @@ public final class LayerFlow {
             if (identity.verdict() == LayerIdentity.Verdict.SWAPPED) {
                 phases(identity.step())
                         .ifPresent(p -> portions.put(
-                                identity.label(), measured(identity.label(), p.of(opposite(identity.recorded())))));
+                                identity.label(), measured.of(identity.label(), p.of(opposite(identity.recorded())))));
             }
         }
     }
@@ -120,6 +125,22 @@ public final class LayerFlow {
         return List.copyOf(unlabelled);
     }
 
+    /** Solvents of a purification to which the step gives no label but its lots, by a name for them. */
+    public Map<String, Ingredients> unnamedLiquors() {
+        return Collections.unmodifiableMap(unnamedLiquors);
+    }
+
+    /** A portion without the drying agents in it that no water has dissolved. */
+    public Ingredients withoutUndissolvedAgents(Ingredients portion) {
+        Ingredients agents = undissolvedAgents(portion);
+        return portion.share(name -> agents.parts().containsKey(name) ? 0 : 1);
+    }
+
+    /** True for a run of which nothing was done yet. */
+    boolean isPlanned() {
+        return run.status() == Run.Status.PLANNED;
+    }
+
     /** The two phases of a contact. */
     public record Phases(Ingredients organic, Ingredients aqueous) {
         Ingredients of(Layer.Phase phase) {
@@ -134,69 +155,95 @@ public final class LayerFlow {
         }
         Ingredients added =
                 Optional.ofNullable(additions.get(step)).map(materials::of).orElse(Ingredients.EMPTY);
-        if (isContact(step)) {
-            contact(step, source, added);
-            return;
+        if (step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent()) {
+            source = materials.withoutHydrides(source, run);
         }
-        Ingredients rest = source.plus(added);
-        List<String> others = new ArrayList<>();
+        if (StepOutputs.isContact(step)) {
+            contact(step, source, added);
+        } else if (StepOutputs.is(step, Operation.SAMPLE)) {
+            Ingredients taken = source;
+            step.gives().forEach(label -> portions.put(label, measured.aliquot(label, taken)));
+        } else {
+            noContact(step, source.plus(added));
+        }
+    }
+
+    /** What a still takes over, a filter keeps back, and the liquid that goes on, which is there once however many labels share it. */
+    private void noContact(Step step, Ingredients all) {
+        Ingredients rest = all;
         for (String label : step.gives()) {
-            if (isDistillate(label) || isSolid(label)) {
-                Ingredients taken = isDistillate(label)
-                        ? measured(label, distilled(label, rest))
-                        : measured(label, Ingredients.EMPTY);
+            if (outputs.isDistillate(label) || outputs.isSolid(step, label)) {
+                Ingredients taken = outputs.isDistillate(label)
+                        ? measured.of(label, distilled(label, rest))
+                        : measured.solid(label, undissolvedAgents(rest));
                 for (Map.Entry<String, Ingredients.Part> part : taken.parts().entrySet()) {
                     rest = rest.without(part.getKey(), part.getValue().grams());
                 }
                 portions.put(label, taken);
-            } else if (step.operation().filter(o -> o == Operation.SAMPLE).isPresent()) {
-                portions.put(label, measured(label, source));
-                others.addAll(step.from());
-            } else if (run.lot(label).isEmpty() || step.from().contains(label)) {
-                others.add(label);
             }
         }
-        if (step.gives().stream().allMatch(l -> isDistillate(l) || isSolid(l))) {
-            others.addAll(step.from());
-        }
         Ingredients left = isDistilledUnmeasured(step) ? rest.share(n -> substances.isOrganicSolvent(n) ? 0 : 1) : rest;
-        for (String label : others) {
-            portions.put(label, measured(label, left));
+        List<String> liquids = outputs.liquids(step);
+        if (liquids.isEmpty()) {
+            boolean goesOn = step.gives().stream().allMatch(l -> outputs.isDistillate(l) || outputs.isSolid(step, l));
+            give(goesOn ? step.from() : List.of(), left);
+            boolean purified =
+                    StepOutputs.is(step, Operation.CHROMATOGRAPH) || StepOutputs.is(step, Operation.CRYSTALLISE);
+            if (purified && !goesOn && left.totalGrams() > 0) {
+                String name = StepOutputs.is(step, Operation.CHROMATOGRAPH) ? "eluate" : "liquor";
+                unnamedLiquors.put(name + " of step " + step.number(), left);
+            }
+            return;
         }
+        List<String> organic = among(liquids, step.givesOrganic());
+        List<String> aqueous = among(liquids, step.givesAqueous());
+        if (organic.isEmpty() || aqueous.isEmpty()) {
+            give(liquids, left);
+        } else if (StepOutputs.isDistillation(step)) {
+            give(organic, left.share(n -> substances.isOrganicSolvent(n) ? 1 : 0));
+            give(aqueous, left.share(n -> substances.isOrganicSolvent(n) ? 0 : 1));
+        } else {
+            PhaseSplit split = new PhaseSplit(substances, this::goesWithWater, left);
+            give(organic, split.organic());
+            give(aqueous, split.aqueous());
+        }
+    }
+
+    private static List<String> among(List<String> labels, List<String> others) {
+        return labels.stream().filter(others::contains).toList();
+    }
+
+    /** Drying agents that no water has dissolved: there is less of it than their hydrates could bind. */
+    private Ingredients undissolvedAgents(Ingredients mixture) {
+        Ingredients agents = mixture.share(n -> substances.dryingAgent(n).isPresent() ? 1 : 0);
+        double bound = agents.parts().entrySet().stream()
+                .mapToDouble(part -> part.getValue().grams()
+                        * substances
+                                .dryingAgent(part.getKey())
+                                .map(agent -> agent.theoreticalUptakeGramsPerGram())
+                                .orElse(0.0))
+                .sum();
+        return mixture.grams(Materials.WATER) <= bound ? agents : Ingredients.EMPTY;
     }
 
     /** Distillate of which only the mass or the volume is known: the solvents that were there, in equal shares; nothing where neither is. */
     private Ingredients distilled(String label, Ingredients source) {
         Ingredients solvents = source.share(n -> substances.isOrganicSolvent(n) ? 1 : 0);
-        Optional<Double> grams = layerGrams(label);
-        Optional<Double> millilitres = layerMillilitres(label);
+        Optional<Double> grams = measured.grams(label);
         double share = grams.isPresent()
                 ? grams.get() / solvents.totalGrams()
-                : millilitres.map(v -> v / solvents.millilitres()).orElse(0.0);
+                : measured.millilitres(label)
+                        .map(v -> v / solvents.millilitres())
+                        .orElse(0.0);
         return solvents.parts().isEmpty() ? Ingredients.EMPTY : solvents.share(n -> share);
     }
 
     /** True where solvent was taken off and neither what went over nor what stayed was measured: nothing organic is taken to have stayed. */
     private boolean isDistilledUnmeasured(Step step) {
-        return step.operation()
-                        .filter(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL)
-                        .isPresent()
+        return StepOutputs.isDistillation(step)
                 && step.gives().stream()
-                        .noneMatch(l ->
-                                layerGrams(l).isPresent() || layerMillilitres(l).isPresent());
-    }
-
-    private Optional<Double> layerMillilitres(String label) {
-        return Optional.ofNullable(layers.get(label))
-                .flatMap(LayerTally::volumeMillilitres)
-                .map(MeasuredValue::value);
-    }
-
-    private static boolean isContact(Step step) {
-        boolean shaken = step.operation()
-                .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
-                .isPresent();
-        return shaken || (!step.givesOrganic().isEmpty() && !step.givesAqueous().isEmpty());
+                        .noneMatch(l -> measured.grams(l).isPresent()
+                                || measured.millilitres(l).isPresent());
     }
 
     private void contact(Step step, Ingredients source, Ingredients added) {
@@ -204,20 +251,33 @@ public final class LayerFlow {
         PhaseSplit split = new PhaseSplit(substances, this::goesWithWater, all);
         Phases both = new Phases(split.organic(), split.aqueous());
         phases.put(step, both);
-        rememberVolumes(step, source, added);
+        volumesInFunnel.put(step, shakes.volumes(step, source, added));
         for (String label : step.givesOther()) {
-            portions.put(label, measured(label, Ingredients.EMPTY));
+            portions.put(label, measured.of(label, Ingredients.EMPTY));
         }
         give(step.givesOrganic(), both.organic());
         give(step.givesAqueous(), both.aqueous());
-        boolean twoPhases = both.organic().millilitres() > LEAST_PHASE_MILLILITRES
-                && both.aqueous().millilitres() > LEAST_PHASE_MILLILITRES;
-        if (twoPhases) {
+        if (isLiquid(both.organic()) && isLiquid(both.aqueous())) {
             unlabelled(step, both);
         } else if (step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty()) {
-            Optional<String> only = liquidsAmongOthers(step).stream().findFirst();
-            only.or(() -> sourceThatGoesOn(step)).ifPresent(label -> portions.put(label, measured(label, all)));
+            Optional<String> only = outputs.liquidsAmongOthers(step).stream().findFirst();
+            only.or(() -> sourceThatGoesOn(step)).ifPresent(label -> portions.put(label, measured.of(label, all)));
+            if (only.isEmpty() && StepOutputs.isShaken(step)) {
+                leaveUnlabelled(
+                        step, materials.isOrganic(step) ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS, Ingredients.EMPTY);
+            }
         }
+    }
+
+    /** What stays a liquid without the solids that went into solution. */
+    private static boolean isLiquid(Ingredients phase) {
+        return phase.share(n -> n.equals(Materials.SOLIDS) ? 0 : 1).millilitres() > LEAST_PHASE_MILLILITRES;
+    }
+
+    private void leaveUnlabelled(Step step, Layer.Phase phase, Ingredients mixture) {
+        UnlabelledPhase left = new UnlabelledPhase(step, phase);
+        unlabelled.add(left);
+        portions.put(left.name(), mixture);
     }
 
     /**
@@ -225,7 +285,7 @@ public final class LayerFlow {
      * under the label it came from where that is still spoken of; else it stays without a name.
      */
     private void unlabelled(Step step, Phases both) {
-        List<String> others = new ArrayList<>(liquidsAmongOthers(step));
+        List<String> others = new ArrayList<>(outputs.liquidsAmongOthers(step));
         Layer.Phase goesOn = materials.isOrganic(step) ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
         boolean oneLabelled =
                 !step.givesOrganic().isEmpty() || !step.givesAqueous().isEmpty();
@@ -235,29 +295,20 @@ public final class LayerFlow {
                 continue;
             }
             Optional<String> other = others.stream()
-                    .filter(label -> !hasPhase(label, opposite(phase)))
+                    .filter(label -> !outputs.hasPhase(label, opposite(phase)))
                     .findFirst();
             Optional<String> source = phase == goesOn || oneLabelled ? sourceThatGoesOn(step) : Optional.empty();
             if (other.isPresent()) {
                 others.remove(other.get());
-                portions.put(other.get(), measured(other.get(), both.of(phase)));
+                portions.put(other.get(), measured.of(other.get(), both.of(phase)));
             } else if (source.isPresent()) {
                 portions.put(source.get(), both.of(phase));
             } else if (Optional.ofNullable(additions.get(step))
                     .filter(Addition::purification)
                     .isEmpty()) {
-                UnlabelledPhase left = new UnlabelledPhase(step, phase);
-                unlabelled.add(left);
-                portions.put(left.name(), both.of(phase));
+                leaveUnlabelled(step, phase, both.of(phase));
             }
         }
-    }
-
-    private List<String> liquidsAmongOthers(Step step) {
-        return step.givesOther().stream()
-                .filter(label -> run.lot(label).isEmpty())
-                .filter(label -> !isDistillate(label) && !isSolid(label) && !hasPhase(label, Layer.Phase.RAG))
-                .toList();
     }
 
     private static Layer.Phase opposite(Layer.Phase phase) {
@@ -279,129 +330,13 @@ public final class LayerFlow {
         return laterStep || run.lots().stream().anyMatch(lot -> lot.from().contains(label));
     }
 
-    /** First shake: all of source and the portion. Later shakes: the portion and the phase that stays. */
-    private void rememberVolumes(Step step, Ingredients source, Ingredients added) {
-        if (added.millilitres() == 0) {
-            volumesInFunnel.put(step, List.of(sourceMillilitres(step, source)));
-            return;
-        }
-        int portionCount = (int) Math.max(1, Math.round(step.portionCount()));
-        double portion = added.millilitres() / portionCount;
-        boolean organicAdded = materials.isOrganic(step);
-        Ingredients staying = source.share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
-        boolean twoPhases = staying.millilitres() > 0;
-        List<Double> volumes = new ArrayList<>();
-        for (int i = 0; i < portionCount; i++) {
-            double stays = i == 0 || !twoPhases
-                    ? sourceMillilitres(step, source)
-                    : Math.min(staying.millilitres(), sourceMillilitres(step, source));
-            volumes.add(stays + portion);
-        }
-        volumesInFunnel.put(step, volumes);
-    }
-
-    private double sourceMillilitres(Step step, Ingredients source) {
-        double measured = 0;
-        for (String label : step.from()) {
-            Optional<MeasuredValue> volume =
-                    Optional.ofNullable(layers.get(label)).flatMap(LayerTally::volumeMillilitres);
-            if (volume.isEmpty()) {
-                return source.millilitres();
-            }
-            measured += volume.get().value();
-        }
-        return measured;
-    }
-
     private void give(List<String> labels, Ingredients mixture) {
-        boolean allWeighed = labels.stream().allMatch(l -> layerGrams(l).isPresent());
-        double total =
-                labels.stream().mapToDouble(l -> layerGrams(l).orElse(0.0)).sum();
-        for (String label : labels) {
-            double share = allWeighed && total > 0 ? layerGrams(label).orElseThrow() / total : 1.0 / labels.size();
-            portions.put(label, measured(label, mixture.share(n -> share)));
-        }
-    }
-
-    private Optional<Double> layerGrams(String label) {
-        return Optional.ofNullable(layers.get(label))
-                .flatMap(LayerTally::massGrams)
-                .map(MeasuredValue::value);
-    }
-
-    /** The estimate brought to a stated composition, or to the measured mass by its main liquid. */
-    private Ingredients measured(String label, Ingredients estimate) {
-        Optional<LayerTally> layer = Optional.ofNullable(layers.get(label));
-        Optional<Double> grams = layerGrams(label);
-        if (grams.isEmpty()) {
-            return estimate;
-        }
-        List<CompositionPart> stated =
-                layer.flatMap(LayerTally::entry).map(Layer::composition).orElse(List.of());
-        if (!stated.isEmpty()) {
-            return stated(stated, grams.get());
-        }
-        double solutes = layer.stream()
-                .flatMap(l -> l.contents().stream())
-                .flatMap(c -> c.massGrams().stream())
-                .mapToDouble(MeasuredValue::value)
-                .sum();
-        return estimate.parts().isEmpty() ? estimate : toMass(estimate, Math.max(0, grams.get() - solutes));
-    }
-
-    private Ingredients stated(List<CompositionPart> stated, double grams) {
-        Ingredients mixture = Ingredients.EMPTY;
-        double percent = 0;
-        for (CompositionPart part : stated) {
-            String name = materials.solventName(part.substance()).orElse(part.substance());
-            mixture = mixture.plus(liquid(name, grams * part.massPercent() / 100));
-            percent += part.massPercent();
-        }
-        double rest = grams * (100 - percent) / 100;
-        return rest > 1e-9 ? mixture.plus(Ingredients.of(UNSTATED, rest, 0)) : mixture;
-    }
-
-    /** Name of the part of a distillate that its stated composition leaves out. */
-    public static final String UNSTATED = "not stated";
-
-    private Ingredients toMass(Ingredients estimate, double grams) {
-        String main = estimate.parts().entrySet().stream()
-                .filter(e -> e.getValue().millilitres() > 0)
-                .max((a, b) -> Double.compare(a.getValue().grams(), b.getValue().grams()))
-                .map(Map.Entry::getKey)
-                .orElse(Materials.WATER);
-        double others = estimate.totalGrams() - estimate.grams(main);
-        if (grams > others) {
-            double most = main.equals(Materials.WATER) ? Double.MAX_VALUE : put.getOrDefault(main, 0.0);
-            double ofMain = Math.min(grams - others, most);
-            Ingredients scaled = estimate.without(main, Double.MAX_VALUE).plus(liquid(main, ofMain));
-            double rest = grams - others - ofMain;
-            return rest > 1e-9 ? scaled.plus(Ingredients.of(UNSTATED, rest, 0)) : scaled;
-        }
-        double factor = estimate.totalGrams() == 0 ? 1 : grams / estimate.totalGrams();
-        return estimate.share(n -> factor);
-    }
-
-    private Ingredients liquid(String name, double grams) {
-        return Ingredients.of(
-                name, grams, grams / substances.densityGramsPerMillilitre(name).orElse(1));
+        measured.shared(labels, mixture).forEach((label, part) -> portions.put(label, measured.of(label, part)));
     }
 
     boolean goesWithWater(String name) {
         Optional<Charge> charge =
                 run.charges().stream().filter(c -> c.material().equals(name)).findFirst();
         return materials.goesWithWater(name, charge);
-    }
-
-    private boolean isDistillate(String label) {
-        return hasPhase(label, Layer.Phase.DISTILLATE);
-    }
-
-    private boolean isSolid(String label) {
-        return hasPhase(label, Layer.Phase.SOLID);
-    }
-
-    private boolean hasPhase(String label, Layer.Phase phase) {
-        return run.layer(label).flatMap(Layer::phase).filter(p -> p == phase).isPresent();
     }
 }

@@ -13,9 +13,15 @@ import workuptally.tally.amounts.Masses;
  * @param materials components before acids and bases have reacted with each other
  * @param millilitres volume, mL: as measured, else the sum of its liquids
  * @param stated true where the book states the composition
+ * @param weighed false where the mass is an estimate by the volume, or by what went in
  */
 public record LayerMakeUp(
-        String layer, Map<String, Double> grams, List<String> materials, double millilitres, boolean stated) {
+        String layer,
+        Map<String, Double> grams,
+        List<String> materials,
+        double millilitres,
+        boolean stated,
+        boolean weighed) {
     /** Copies the map in its order, and the list. */
     public LayerMakeUp {
         grams = Masses.copyOf(grams);

@@ -34,20 +34,41 @@ public final class LayerMakeUps {
         this.flow = flow;
     }
 
-    /** One make-up for each terminal layer with a mass; cakes, whose solids are not followed, left out. */
+    /**
+     * One make-up for each terminal layer with a mass: as weighed, else by its volume and the density of what it should hold, else by what
+     * went in. Cakes, whose solids are not followed, are left out.
+     */
     public List<LayerMakeUp> of(List<LayerTally> layers) {
         List<LayerMakeUp> makeUps = new ArrayList<>();
         for (LayerTally layer : layers) {
             boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
-            if (layer.terminal() && !solid && layer.massGrams().isPresent()) {
-                makeUps.add(of(layer, layer.massGrams().get().value()));
+            if (layer.terminal() && !solid) {
+                Optional<Double> weighed = layer.massGrams().map(MeasuredValue::value);
+                weighed.or(() -> estimatedGrams(layer))
+                        .ifPresent(grams -> makeUps.add(of(layer, grams, weighed.isPresent())));
             }
         }
         return makeUps;
     }
 
-    private LayerMakeUp of(LayerTally layer, double grams) {
-        Ingredients mixture = flow.portion(layer.label());
+    private Optional<Double> estimatedGrams(LayerTally layer) {
+        Ingredients portion = flow.portion(layer.label());
+        if (flow.isPlanned()
+                || layer.entry().isEmpty()
+                || portion.totalGrams() <= 0
+                || layer.aliquot() && layer.volumeMillilitres().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(layer.volumeMillilitres()
+                .map(MeasuredValue::value)
+                .filter(v -> portion.millilitres() > 0)
+                .map(v -> v * portion.totalGrams() / portion.millilitres())
+                .orElseGet(portion::totalGrams));
+    }
+
+    private LayerMakeUp of(LayerTally layer, double grams, boolean weighed) {
+        Ingredients whole = flow.portion(layer.label());
+        Ingredients mixture = weighed ? whole : whole.times(grams / whole.totalGrams());
         boolean stated =
                 layer.entry().map(Layer::composition).filter(c -> !c.isEmpty()).isPresent();
         Map<String, Double> components = new LinkedHashMap<>();
@@ -72,7 +93,7 @@ public final class LayerMakeUps {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .forEach(e -> largestFirst.put(e.getKey(), e.getValue()));
         double volume = layer.volumeMillilitres().map(MeasuredValue::value).orElseGet(mixture::millilitres);
-        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated);
+        return new LayerMakeUp(layer.label(), largestFirst, materials, volume, stated, weighed);
     }
 
     /** Acids and bases of the solute table react as far as they go; their masses pass to the salts, gas and water not apart. */

@@ -53,6 +53,11 @@ public record LayerTally(
                 .isPresent();
     }
 
+    /** True for a portion that was spilled or went without a record. */
+    public boolean isLost() {
+        return entry.flatMap(Layer::status).filter(s -> s == Layer.Status.LOST).isPresent();
+    }
+
     /** The same layer with other contents. */
     public LayerTally withContents(List<Content> other) {
         return new LayerTally(label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, other);

@@ -9,7 +9,6 @@ import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
-import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
@@ -168,21 +167,9 @@ public final class LotAccount {
                     || molarMass.isEmpty()) {
                 continue;
             }
-            OptionalDouble fraction = NmrPurity.fraction(assay, molarMass.getAsDouble());
+            Optional<MeasuredValue> fraction = new NmrPurity(readings, limits).fraction(assay, molarMass.getAsDouble());
             if (fraction.isPresent()) {
-                double relative = assay.relativeStandardUncertaintyPercent()
-                                .entered()
-                                .map(Entered::value)
-                                .orElse(limits.value(Limit.ASSAY_QNMR))
-                        / 100;
-                return Optional.of(new Fraction(
-                        readings.enter(
-                                "internal-standard NMR of lot " + lot.label(),
-                                "1",
-                                fraction.getAsDouble(),
-                                relative * fraction.getAsDouble(),
-                                () -> assay.row().at("Substance integral").inWords()),
-                        YieldBasis.ASSAY));
+                return Optional.of(new Fraction(fraction.get(), YieldBasis.ASSAY));
             }
         }
         return Optional.empty();

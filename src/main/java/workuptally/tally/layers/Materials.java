@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.chemistry.Hydride;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Solvent;
 import workuptally.reference.SolventShare;
@@ -23,7 +25,19 @@ public final class Materials {
     public static final String WATER = "water";
 
     /** Organic reactants and products: they take up volume in a funnel; what is left of them is told by assays alone. */
-    static final String REACTANTS = "organic reactants and products";
+    public static final String REACTANTS = "organic reactants and products";
+
+    /** Organic solids charged: in solution they take up volume, and make no phase of their own. */
+    static final String SOLIDS = "organic solids in solution";
+
+    /** What a hydride has become once a test found none left. */
+    static final String QUENCHED = "salts of the quenched hydride";
+
+    /** Density that an organic solid has in solution, g/mL. Source: common practice. */
+    static final double ORGANIC_SOLID_GRAMS_PER_MILLILITRE = 1.2;
+
+    /** Density that a salt has in solution, g/mL. Source: common practice. */
+    static final double DISSOLVED_SALT_GRAMS_PER_MILLILITRE = 2.5;
 
     private final Substances substances;
 
@@ -31,16 +45,23 @@ public final class Materials {
         this.substances = substances;
     }
 
-    /** A charge: the solvent of a solution apart from its solute. */
+    /**
+     * A charge: the solvent of a solution apart from its solute. A substrate is none of the solvents, though a table lists it as one. Of a
+     * solution without a density the solvent is estimated by its volume.
+     */
     public Ingredients of(ChargeAmount amount) {
         Charge charge = amount.charge();
         double grams = amount.massGrams().map(MeasuredValue::value).orElse(0.0);
         double millilitres =
                 amount.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
+        boolean substrate =
+                charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent();
         Optional<String> solvent = solventName(charge.material());
         if (solvent.isPresent()) {
-            return Ingredients.of(
-                    solvent.get(), grams, millilitres > 0 ? millilitres : volume(charge.material(), grams));
+            double volume = millilitres > 0 ? millilitres : volume(charge.material(), grams);
+            return substrate && substances.isOrganicSolvent(charge.material())
+                    ? Ingredients.of(REACTANTS, 0, volume)
+                    : Ingredients.of(solvent.get(), grams, volume);
         }
         Ingredients blend = blend(charge.material(), grams, millilitres);
         if (!blend.parts().isEmpty()) {
@@ -50,19 +71,79 @@ public final class Materials {
         if (carrier.isPresent()
                 && amount.amountMillimoles().isPresent()
                 && amount.molarMassGramsPerMole().isPresent()) {
-            double solute = Math.min(
-                    grams,
-                    amount.amountMillimoles().get().value()
-                            * amount.molarMassGramsPerMole().getAsDouble()
-                            / 1000);
-            Ingredients dissolving = Ingredients.of(carrier.get(), grams - solute, millilitres);
+            double solute = amount.amountMillimoles().get().value()
+                    * amount.molarMassGramsPerMole().getAsDouble()
+                    / 1000;
+            double dissolving =
+                    amount.massGrams().isPresent() ? Math.max(0, grams - solute) : mass(carrier.get(), millilitres);
+            Ingredients solution = Ingredients.of(carrier.get(), dissolving, millilitres);
             return goesWithWater(charge.material(), Optional.of(charge))
-                    ? dissolving.plus(Ingredients.of(charge.material(), solute, 0))
-                    : dissolving;
+                    ? solution.plus(
+                            Ingredients.of(charge.material(), grams - dissolving > 0 ? grams - dissolving : solute, 0))
+                    : solution;
         }
-        return goesWithWater(charge.material(), Optional.of(charge))
-                ? Ingredients.of(charge.material(), grams, millilitres)
-                : Ingredients.of(REACTANTS, 0, millilitres);
+        return solute(charge, grams, millilitres);
+    }
+
+    /** A solute by itself, with the volume it takes up in solution where none was measured. */
+    private Ingredients solute(Charge charge, double grams, double millilitres) {
+        if (goesWithWater(charge.material(), Optional.of(charge))) {
+            return Ingredients.of(
+                    charge.material(),
+                    grams,
+                    millilitres > 0 ? millilitres : grams / DISSOLVED_SALT_GRAMS_PER_MILLILITRE);
+        }
+        if (millilitres > 0) {
+            return Ingredients.of(REACTANTS, 0, millilitres);
+        }
+        boolean liquid = substances.liquid(charge.material()).isPresent();
+        double volume = liquid ? volume(charge.material(), grams) : grams / ORGANIC_SOLID_GRAMS_PER_MILLILITRE;
+        return Ingredients.of(liquid ? REACTANTS : SOLIDS, 0, volume);
+    }
+
+    /** Volume of organic reactants, dissolved solids among them, mL. */
+    public double reactantMillilitres(Ingredients portion) {
+        return portion.share(name -> isReactants(name) ? 1 : 0).millilitres();
+    }
+
+    /** A portion without its organic reactants. */
+    public Ingredients withoutReactants(Ingredients portion) {
+        return portion.share(name -> isReactants(name) ? 0 : 1);
+    }
+
+    private static boolean isReactants(String name) {
+        return name.equals(REACTANTS) || name.equals(SOLIDS);
+    }
+
+    /** The solvent of a solution that was charged by volume without a density, whose mass is therefore not known; empty otherwise. */
+    public Optional<String> solventOfUnknownMass(ChargeAmount amount) {
+        return amount.massGrams().isPresent()
+                        || amount.volumeMillilitres().isEmpty()
+                        || amount.amountMillimoles().isEmpty()
+                ? Optional.empty()
+                : carrier(amount.charge()).filter(substances::isOrganicSolvent);
+    }
+
+    /** A portion in which a test found no hydride left: what the hydrides charged have become instead. */
+    Ingredients withoutHydrides(Ingredients portion, Run run) {
+        Ingredients tested = portion;
+        for (Charge charge : run.charges()) {
+            Ingredients.Part part = tested.parts().get(charge.material());
+            if (part != null && isHydride(charge)) {
+                tested = tested.share(name -> name.equals(charge.material()) ? 0 : 1)
+                        .plus(Ingredients.of(QUENCHED, part.grams(), part.millilitres()));
+            }
+        }
+        return tested;
+    }
+
+    private boolean isHydride(Charge charge) {
+        try {
+            return !charge.formula().isBlank()
+                    && Hydride.of(substances.formula(charge.formula())).isPresent();
+        } catch (IllegalFormulaException e) {
+            return false;
+        }
     }
 
     /** A workup addition, all portions. */
@@ -105,7 +186,7 @@ public final class Materials {
         if (component.equals(WATER)) {
             return true;
         }
-        if (component.equals(REACTANTS)) {
+        if (isReactants(component)) {
             return false;
         }
         if (substances.isOrganicSolvent(component)) {

@@ -60,6 +60,12 @@ final class PhaseSplit {
             double grams = all.grams(name);
             return grams == 0 ? 0 : 1 - waterInOrganicGrams() / grams;
         }
+        if (name.equals(Materials.SOLIDS)) {
+            boolean organic = all.share(n -> goesWithWater.test(n) || n.equals(name) ? 0 : 1)
+                            .millilitres()
+                    > 0;
+            return organic ? 0 : 1;
+        }
         return substances
                 .solvent(name)
                 .filter(solvent -> substances.isOrganicSolvent(name))

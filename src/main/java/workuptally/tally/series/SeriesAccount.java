@@ -18,7 +18,6 @@ import workuptally.chemistry.Statistics;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
-import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
 import workuptally.model.Limit;
@@ -240,7 +239,7 @@ public final class SeriesAccount {
                 Optional<Double> plan = planned.get().value().entered().map(Field.Entered::value);
                 Optional<Double> done = actual.get().value().entered().map(Field.Entered::value);
                 if (plan.isPresent() && done.isPresent()) {
-                    String unit = unit(planned.get().dimension());
+                    String unit = planned.get().dimension().unit();
                     sums.merge(
                             key(charge.material()) + "|" + unit,
                             new Material(charge.material(), unit, plan.get(), done.get()),
@@ -250,13 +249,5 @@ public final class SeriesAccount {
             }
         }
         return List.copyOf(sums.values());
-    }
-
-    private static String unit(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> "g";
-            case VOLUME -> "mL";
-            case AMOUNT -> "mmol";
-        };
     }
 }

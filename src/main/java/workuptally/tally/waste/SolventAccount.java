@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
@@ -14,6 +15,7 @@ import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.DryingCake;
@@ -30,10 +32,12 @@ import workuptally.tally.layers.Materials;
  */
 public final class SolventAccount {
     private final Run run;
+    private final Omissions omissions;
     private final Substances substances;
     private final Materials materials;
 
-    public SolventAccount(Run run, Substances substances) {
+    public SolventAccount(Run run, Substances substances, Omissions omissions) {
+        this.omissions = omissions;
         this.run = run;
         this.substances = substances;
         this.materials = new Materials(substances);
@@ -51,15 +55,22 @@ public final class SolventAccount {
             return List.of();
         }
         Grams charged = new Grams();
-        amounts.forEach(a -> charged.add(materials.of(a)));
+        amounts.forEach(a -> addCharged(a, charged));
         Grams workup = new Grams();
         Grams purification = new Grams();
         additions.forEach(a -> (a.purification() ? purification : workup).add(materials.of(a)));
         Grams recovered = new Grams();
         Grams inLayers = new Grams();
         Grams onCakes = new Grams();
+        Grams recoveredAfter = new Grams();
+        Grams inLiquors = new Grams();
         for (LayerTally layer : layers) {
-            if (layer.terminal() && layer.endsWorkup()) {
+            if (layer.terminal() && !layer.endsWorkup()) {
+                boolean distillate =
+                        layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
+                (distillate ? recoveredAfter : inLiquors).add(flow.portion(layer.label()));
+            }
+            if (layer.terminal() && layer.endsWorkup() && !layer.isLost()) {
                 switch (layer.phase().orElse(Layer.Phase.AQUEOUS)) {
                     case DISTILLATE -> recovered.add(flow.portion(layer.label()));
                     case SOLID -> onCakes.add(onCake(layer, cakes, flow));
@@ -74,15 +85,19 @@ public final class SolventAccount {
         solvents.addAll(purification.names());
         List<SolventUse> uses = new ArrayList<>();
         for (String solvent : solvents) {
-            // what a purification put in is distilled off again; it belongs to its own column
-            double back = Math.min(recovered.of(solvent), charged.of(solvent) + workup.of(solvent));
+            double in = charged.of(solvent) + workup.of(solvent);
+            // of what was distilled off, what the workup cannot have given belongs to the purification
+            double back = Math.min(recovered.of(solvent), in);
             double known = back + onCakes.of(solvent) + inLots.of(solvent);
-            double left = Math.max(0, charged.of(solvent) + workup.of(solvent) - known);
+            double left = Math.max(0, in - known);
+            double purified = purification.of(solvent);
+            double backAfter = Math.min(recoveredAfter.of(solvent) + recovered.of(solvent) - back, purified);
             uses.add(SolventUse.balanced(
                     solvent,
                     charged.of(solvent),
                     workup.of(solvent),
-                    purification.of(solvent),
+                    new SolventUse.Purification(
+                            purified, backAfter, Math.min(inLiquors.of(solvent), purified - backAfter)),
                     back,
                     Math.min(inLayers.of(solvent), left),
                     onCakes.of(solvent),
@@ -90,6 +105,20 @@ public final class SolventAccount {
                     substances.densityGramsPerMillilitre(solvent).orElse(1)));
         }
         return uses;
+    }
+
+    /** Of a solution without a density the solvent is unknown, which is not zero: it is left out and said. */
+    private void addCharged(ChargeAmount amount, Grams charged) {
+        Optional<String> unknown = materials.solventOfUnknownMass(amount);
+        if (unknown.isPresent()) {
+            String material = amount.charge().material();
+            omissions.add(
+                    "mass of " + unknown.get() + " in " + material,
+                    "a solution charged by volume without a density",
+                    "Density of " + material + " in Charges");
+        } else {
+            charged.add(materials.of(amount));
+        }
     }
 
     /** As stated for the solid, else by the drying cake it is. */
@@ -106,6 +135,9 @@ public final class SolventAccount {
         for (LotTally lot : lots) {
             if (lot.endsWorkup()) {
                 for (Content content : lotContents.getOrDefault(lot.lot().label(), List.of())) {
+                    if (run.product(content.substance()).isPresent()) {
+                        continue; // a product is none of the solvents, though a table lists it as one
+                    }
                     materials
                             .solventName(content.substance())
                             .ifPresent(name -> inLots.add(Ingredients.of(

@@ -6,7 +6,7 @@ package workuptally.tally.waste;
  * @param solvent name in the reference table
  * @param chargedGrams charged with the reaction, solvents inside reagents included
  * @param workupGrams added in the workup
- * @param purificationGrams added in a purification; outside this balance
+ * @param purification added in a purification and what became of it; outside this balance
  * @param recoveredGrams found in distillates
  * @param inLayersGrams dissolved in aqueous layers or standing in organic ones (estimate where not stated)
  * @param onCakesGrams held by cakes (estimate)
@@ -18,7 +18,7 @@ public record SolventUse(
         String solvent,
         double chargedGrams,
         double workupGrams,
-        double purificationGrams,
+        Purification purification,
         double recoveredGrams,
         double inLayersGrams,
         double onCakesGrams,
@@ -35,7 +35,7 @@ public record SolventUse(
             String solvent,
             double chargedGrams,
             double workupGrams,
-            double purificationGrams,
+            Purification purification,
             double recoveredGrams,
             double inLayersGrams,
             double onCakesGrams,
@@ -45,7 +45,7 @@ public record SolventUse(
                 solvent,
                 chargedGrams,
                 workupGrams,
-                purificationGrams,
+                purification,
                 recoveredGrams,
                 inLayersGrams,
                 onCakesGrams,
@@ -60,13 +60,39 @@ public record SolventUse(
                 solvent,
                 chargedGrams + other.chargedGrams,
                 workupGrams + other.workupGrams,
-                purificationGrams + other.purificationGrams,
+                purification.plus(other.purification),
                 recoveredGrams + other.recoveredGrams,
                 inLayersGrams + other.inLayersGrams,
                 onCakesGrams + other.onCakesGrams,
                 inLotsGrams + other.inLotsGrams,
                 notFoundGrams + other.notFoundGrams,
                 densityGramsPerMillilitre);
+    }
+
+    /** Added in a purification, g. */
+    public double purificationGrams() {
+        return purification.inGrams();
+    }
+
+    /**
+     * A purification's own balance of the solvent, all in g.
+     *
+     * @param inGrams added
+     * @param recoveredGrams found in its distillates
+     * @param inLayersGrams standing in liquors, eluates and fractions (estimate where not stated)
+     */
+    public record Purification(double inGrams, double recoveredGrams, double inLayersGrams) {
+        /** The rest: air, pump, glassware, and portions without a label. */
+        public double notFoundGrams() {
+            return inGrams - recoveredGrams - inLayersGrams;
+        }
+
+        private Purification plus(Purification other) {
+            return new Purification(
+                    inGrams + other.inGrams,
+                    recoveredGrams + other.recoveredGrams,
+                    inLayersGrams + other.inLayersGrams);
+        }
     }
 
     /** Mass put in, g. */

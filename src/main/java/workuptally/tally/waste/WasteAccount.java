@@ -62,7 +62,8 @@ public final class WasteAccount {
         List<WasteLine> lines = new ArrayList<>();
         for (LayerTally layer : layers) {
             OptionalDouble grams = grams(layer, flow.portion(layer.label()));
-            boolean counts = grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED;
+            boolean counts =
+                    !layer.isLost() && (grams.isPresent() || !layer.aliquot() && run.status() != Run.Status.PLANNED);
             if (layer.terminal() && counts) {
                 Ingredients portion = flow.portion(layer.label());
                 Layer.Phase phase = phaseByDensity(layer, identities);
@@ -88,6 +89,21 @@ public final class WasteAccount {
                                 .map(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
                                 .orElse(true)));
             }
+        }
+        if (run.status() != Run.Status.PLANNED) {
+            flow.unnamedLiquors().forEach((name, portion) -> {
+                Assignment assignment = assign(name, Optional.empty(), portion, Layer.Phase.MOTHER_LIQUOR);
+                lines.add(new WasteLine(
+                        name,
+                        assignment.stream(),
+                        substances
+                                .wasteStream(assignment.stream())
+                                .map(WasteStream::name)
+                                .orElse(assignment.stream()),
+                        assignment.why() + NO_AMOUNT,
+                        OptionalDouble.empty(),
+                        true));
+            });
         }
         return lines;
     }

@@ -58,9 +58,11 @@ class SumOfLayersTest {
 
     @Test
     void uncertaintyOfTheSumIsAddedOnce() {
-        // 10 % of 0.10 g and of 0.10 g: u = 0.014142 g; 0.20 + 1.645 × 0.014142 = 0.223264 g, not 0.2329 g.
+        // 10 % of 0.10 g and of 0.10 g, half of the variance from one calibration: u = √(0.014142² + 0.01²) = 0.017321
+        // g;
+        // 0.20 + 1.645 × 0.017321 = 0.228492 g, not 0.2329 g.
         SumOfLayers sums = of("10", "0.10", "0.10");
-        assertEquals(0.223264, sum(sums).restGrams(), 1e-5);
+        assertEquals(0.228492, sum(sums).restGrams(), 1e-5);
         assertEquals(0.20, sum(sums).allGrams(), 1e-9);
     }
 

@@ -28,7 +28,17 @@ class PeriodLedgerTest {
                 0,
                 0,
                 List.of(),
-                List.of(new SolventUse("ethanol", ethanolGrams, 0, 0, 0, 0, 0, 0, ethanolGrams, 0.789)),
+                List.of(new SolventUse(
+                        "ethanol",
+                        ethanolGrams,
+                        0,
+                        new SolventUse.Purification(0, 0, 0),
+                        0,
+                        0,
+                        0,
+                        0,
+                        ethanolGrams,
+                        0.789)),
                 List.of(),
                 Optional.empty());
     }

@@ -52,6 +52,20 @@ final class FindingExamples {
                 "product-form-mismatch",
                 Severity.STOP,
                 clean().with("isolated", "melting point,,", "melting point,,isolated as the hydrochloride"));
+        add(
+                "below-one-equivalent",
+                Severity.CHECK,
+                clean().with("charges", "C4H6O3,102.09,1,6.0,g,6.012", "C4H6O3,102.09,,4.0,g,4.012"));
+        add(
+                "stated-amount-differs",
+                Severity.CHECK,
+                clean().with("charges", "Supplier lot", "Supplier lot,Amount of substance (mmol)")
+                        .with("charges", "4.661,g,99.5,,,,", "4.661,g,99.5,,,,,60"));
+        add(
+                "stated-yield-differs",
+                Severity.CHECK,
+                clean().with("isolated", "Second weighing (g),Notes", "Second weighing (g),Stated yield (%),Notes")
+                        .with("isolated", "melting point,,", "melting point,,50,"));
         add("density-missing", Severity.CHECK, clean().plus("charges", "X1,an oil,additive,,,,,,2,mL,,,,,"));
         add("step-material-unknown", Severity.CHECK, clean().with("workup", "water,1,30,,,0.998", "an eluent,1,30,,,"));
         add(
@@ -89,6 +103,32 @@ final class FindingExamples {
                 "resolution-halved-twice",
                 Severity.CHECK,
                 clean().with("runs", "reaction,S-1", "resolution,S-1").with("products", "135.17,1,", "135.17,0.5,"));
+        add(
+                "conversion-below-yield",
+                Severity.CHECK,
+                clean().table(
+                                "runs",
+                                "Run,Date,Chemist,Reaction,Kind,Series,Status,Conversion (%)\n"
+                                        + "X1,2026-03-02,C1,acetylation of aniline,reaction,S-1,isolated,60\n"));
+        add(
+                "content-against-ph",
+                Severity.CHECK,
+                clean().with("products", "neutral,,,304", "acid,4.2,,304")
+                        .with("workup", "0.998,250,1,,,", "0.998,250,1,9,,")
+                        .plus("layers", "X1,O1,organic,upper,E-09,66,,,,,consumed")
+                        .plus("assays", "X1,O1,acetanilide,,HPLC,50,mg/mL,2.0,"));
+        add(
+                "wash-takes-product",
+                Severity.CHECK,
+                planned()
+                        .with("products", "neutral,,,304", "acid,4.2,,304")
+                        .with("workup", "water,1,30,,,0.998", "1 M NaOH,1,30,,,1.04"));
+        add("layer-lost", Severity.CHECK, clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,lost"));
+        add("amount-far-from-plan", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,2.33,g"));
+        add(
+                "reagent-in-large-excess",
+                Severity.CHECK,
+                clean().plus("charges", "X1,a reagent,reagent,,10,1,,,50,g,,,,,"));
         add("unit-slip", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,4.66,mg"));
         add(
                 "plan-copied",
@@ -415,5 +455,13 @@ final class FindingExamples {
                 proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed").table("limits", TODAY + "Waiting days,30,d\n"));
         add("proposal-label", Severity.NOTE, proposal(AQUEOUS, "T1,X1,A1,,W1,34.5,proposed"));
         add("transfer-exceeds-layer", Severity.CHECK, proposal(AQUEOUS, "T1,X1,A2,,W1,40,done"));
+        add(
+                "transfer-estimated",
+                Severity.CHECK,
+                proposal(AQUEOUS, "T1,X1,A2,,W1,,done").with("layers", "21,85.02,60.26", "21,,"));
+        add(
+                "transfer-amount-unknown",
+                Severity.HOLD,
+                proposal(AQUEOUS, "T1,X1,K1,,W1,,done").with("layers", ",,6.92", ",,"));
     }
 }

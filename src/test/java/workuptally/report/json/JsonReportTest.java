@@ -56,6 +56,7 @@ class JsonReportTest {
             "coverageFactor",
             "unitsPerMolecule",
             "distributionRatio",
+            "standardUncertaintyDistributionRatio",
             "capacityRatio",
             "fillPercentAfter",
             "pmi",

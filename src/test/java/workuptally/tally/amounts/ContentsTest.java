@@ -103,17 +103,20 @@ class ContentsTest {
 
     @Test
     void sharedCalibrationDoesNotAverageOut() {
-        // A1 2 g and A2 2 g, each 2 % from the assay and 1.2 mL of 100 mL. Shared: 4 × 2 % = 0.08 g; volumes 0.024 g ×
-        // √2 = 0.033941 g;
-        // together 0.086902 g. Apart: 0.04 g × √2 = 0.056569 g instead of 0.08 g: 0.065970 g.
-        assertEquals(0.086902, ofBoth("cal-1", "2", "cal-1", "2").standardUncertainty(), 1e-5);
-        assertEquals(0.065970, ofBoth("", "2", "", "2").standardUncertainty(), 1e-5);
+        // A1 2 g and A2 2 g, each 2 % from the assay and 1.2 mL of 100 mL. Half of the variance shared: 4 × 2 % × √½ =
+        // 0.056569 g together, 0.04 g × √½ × √2 = 0.04 g apart, volumes 0.024 g × √2 = 0.033941 g: 0.077149 g. All
+        // apart:
+        // 0.04 g × √2 = 0.056569 g and the volumes: 0.065970 g. Without a name HPLC results are taken to share one.
+        assertEquals(0.077149, ofBoth("cal-1", "2", "cal-1", "2").standardUncertainty(), 1e-5);
+        assertEquals(0.077149, ofBoth("", "2", "", "2").standardUncertainty(), 1e-5);
+        assertEquals(0.065970, ofBoth("cal-1", "2", "cal-2", "2").standardUncertainty(), 1e-5);
     }
 
     @Test
     void rowsOfOneCalibrationKeepTheirOwnUncertainty() {
-        // 2 g × 2 % + 2 g × 4 % = 0.12 g together; volumes 0.033941 g: 0.124707 g.
-        assertEquals(0.124707, ofBoth("cal-1", "2", "cal-1", "4").standardUncertainty(), 1e-5);
+        // (2 g × 2 % + 2 g × 4 %) × √½ = 0.084853 g together, √(0.04² + 0.08²) g × √½ = 0.063246 g apart, volumes
+        // 0.033941 g.
+        assertEquals(0.111140, ofBoth("cal-1", "2", "cal-1", "4").standardUncertainty(), 1e-5);
     }
 
     @Test

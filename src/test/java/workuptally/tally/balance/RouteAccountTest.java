@@ -11,6 +11,33 @@ import workuptally.examples.SmallBook;
 /** An acid P (pKa 4.2) made with 100 mmol NaOH, acidified with 80 mL of 1 M HCl and extracted: layer A2, 100 mL, pH 5.2. */
 class RouteAccountTest {
     @Test
+    void secondExtractionFindsWhatTheFirstOneLeft() {
+        // 20.0 g in all; D = 4, 100 mL over 100 mL: a fifth is left each time, 4.0 g and then 0.8 g
+        SmallBook book = SmallBook.reaction()
+                .first("products", "Partition ratio", "4")
+                .first("products", "Partition solvent", "ethyl acetate")
+                .row("workup", "Step", "1", "Operation", "extract", "From", "RM", "Material", "ethyl acetate")
+                .but("workup", "Volume", "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "Q1")
+                .row("workup", "Step", "2", "Operation", "extract", "From", "Q1", "Material", "ethyl acetate")
+                .but("workup", "Volume", "100")
+                .but("workup", "Gives organic", "O2")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "3", "Operation", "combine", "From", "O1+O2", "Gives organic", "O3")
+                .row("layers", "Layer", "Q1", "Phase", "aqueous", "Volume", "100", "Status", "consumed")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "8", "Unit", "mg/mL")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "From", "O3", "Net", "19.20")
+                .but("isolated", "Assay", "100");
+        Route partition = book.tally().evidence().routes().stream()
+                .filter(r -> r.route().startsWith("partition"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0.8, partition.massGrams(), 0.001);
+    }
+
+    @Test
     void assayIsOneRoute() {
         // 40 mg/mL × 100 mL = 4.0 g; U = 2 × √(2² + 1.2²) % = 4.66476 % of 4.0 g = 0.186590 g.
         Route route = route(acidified(), "assay").orElseThrow();

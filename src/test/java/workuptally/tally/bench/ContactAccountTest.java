@@ -8,14 +8,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 
-/** 100 mL of ethyl acetate with 10.00 g S, shaken with 60 mL of water. */
+/** 91.67 mL of ethyl acetate with 10.00 g S, which take up 8.33 mL at 1.2 g/mL, shaken with 60 mL of water. */
 class ContactAccountTest {
     @Test
     void fillIsTheSumOfTheVolumesOverTheFunnel() {
         // (100 + 60) mL / 250 mL = 64 %, within two thirds: one load.
         Contact contact = contacts(washed("250")).get(0);
-        assertEquals(160, contact.volumeMillilitres(), 1e-9);
-        assertEquals(64, contact.fillPercent(), 1e-9);
+        assertEquals(160, contact.volumeMillilitres(), 0.01);
+        assertEquals(64, contact.fillPercent(), 0.01);
         assertEquals(200.0 / 3, contact.fillLimitPercent(), 1e-9);
         assertEquals(1, contact.loadsNeeded());
         assertTrue(contact.funnelRecorded());
@@ -25,7 +25,7 @@ class ContactAccountTest {
     void overfullFunnelNeedsMoreLoads() {
         // 160 mL / (2/3 × 100 mL) = 2.4: three loads.
         Contact contact = contacts(washed("100")).get(0);
-        assertEquals(160, contact.fillPercent(), 1e-9);
+        assertEquals(160, contact.fillPercent(), 0.01);
         assertEquals(3, contact.loadsNeeded());
     }
 
@@ -33,7 +33,7 @@ class ContactAccountTest {
     void loadsShareTheVolume() {
         // 160 mL in two loads of 80 mL in 125 mL: 64 %.
         Contact contact = contacts(washed("125").but("workup", "Loads", "2")).get(0);
-        assertEquals(64, contact.fillPercent(), 1e-9);
+        assertEquals(64, contact.fillPercent(), 0.01);
         assertEquals(2, contact.loads());
     }
 
@@ -91,7 +91,7 @@ class ContactAccountTest {
                         "Role",
                         "solvent",
                         "Actual amount",
-                        "100",
+                        "91.6667",
                         "Actual unit",
                         "mL")
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "60")

@@ -109,9 +109,9 @@ class LotAccountTest {
 
     @Test
     void calibrationSharedByLotAndLayerDoesNotAverageOut() {
-        // Lot 16.2 g and layer 2 g, 2 % each, together 18.2 g × 2 % = 0.364 g; 0.02 g of weighing × 0.9 and 1.2 % of
-        // the volume
-        // × 2 g = 0.024 g beside: √(0.364² + 0.018² + 0.024²) = 0.365234 g.
+        // Lot 16.2 g and layer 2 g, 2 % each, half of the variance shared: 18.2 g × 2 % × √½ = 0.257387 g together,
+        // 0.324 g
+        // and 0.04 g × √½ = 0.230842 g apart; 0.02 g of weighing × 0.9 and 1.2 % of the volume × 2 g = 0.024 g beside.
         RunTally tally = massPercent(crude(), "90")
                 .but("assays", "Calibration", "cal-1")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "110.00", "Status", "kept")
@@ -129,7 +129,7 @@ class LotAccountTest {
                         .massGrams()
                         .orElseThrow())
                 .standardUncertainty();
-        assertEquals(0.365234, u, 1e-5);
+        assertEquals(0.347039, u, 1e-5);
     }
 
     @Test

@@ -108,6 +108,7 @@ class DemoMetricsTest {
     void makeUpOfEveryLayerAddsUpToItsMass() {
         for (RunTally tally : TALLIES) {
             for (LayerMakeUp makeUp : tally.evidence().makeUps()) {
+                assertTrue(makeUp.weighed(), tally.run().id() + " " + makeUp.layer());
                 double grams = tally.layer(makeUp.layer())
                         .flatMap(LayerTally::massGrams)
                         .orElseThrow()

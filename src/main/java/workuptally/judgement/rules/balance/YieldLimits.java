@@ -15,10 +15,11 @@ import workuptally.tally.amounts.ProductYield;
 public final class YieldLimits implements RunRule {
     static final String ABOVE = "yield-above-100";
     static final String BOUND = "yield-upper-bound";
+    static final String CONVERSION = "conversion-below-yield";
 
     @Override
     public List<String> codes() {
-        return List.of(ABOVE, BOUND);
+        return List.of(ABOVE, BOUND, CONVERSION);
     }
 
     @Override
@@ -26,6 +27,7 @@ public final class YieldLimits implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         double factor = book.limits().value(Limit.COVERAGE_FACTOR);
         for (ProductYield product : tally.yields()) {
+            conversion(tally, product, findings);
             double percent = product.percent().value();
             double expanded = product.percent().expandedUncertainty(factor);
             String seen = FindingList.say(
@@ -55,5 +57,30 @@ public final class YieldLimits implements RunRule {
             }
         }
         return findings.list();
+    }
+
+    private static void conversion(RunTally tally, ProductYield product, FindingList findings) {
+        product.conversionAdjustedPercent()
+                .filter(adjusted -> adjusted.value() > 100)
+                .ifPresent(adjusted -> {
+                    boolean typed = tally.run().conversionPercent().entered().isPresent();
+                    findings.add(
+                            CONVERSION,
+                            Severity.CHECK,
+                            typed
+                                    ? tally.run().row().at("Conversion")
+                                    : product.product().row().at("Product"),
+                            FindingList.say(
+                                    "yield of %s is %.1f %%, conversion %.1f %%: adjusted for it %.1f %%",
+                                    product.product().name(),
+                                    product.percent().value(),
+                                    100 * product.percent().value() / adjusted.value(),
+                                    adjusted.value()),
+                            "a conversion not below the yield",
+                            "a product forms from what was converted",
+                            typed
+                                    ? "See whether Conversion was meant for what is left, and how it was determined."
+                                    : "See whether recovered substrate was counted twice, or its assay took the product with it.");
+                });
     }
 }

@@ -1,11 +1,13 @@
 package workuptally.judgement.rules.charges;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -30,10 +32,8 @@ public final class LimitingReagentUnclear implements RunRule {
             return findings.list();
         }
         List<Theory.Limiting> limiting = tally.theory().get().limiting();
-        String named = limiting.stream()
-                .map(l -> FindingList.say(
-                        "%s %.2f mmol", l.material(), l.amountMillimoles().value()))
-                .collect(Collectors.joining(", "));
+        String named =
+                limiting.stream().map(l -> perCoefficient(tally.run(), l)).collect(Collectors.joining(", "));
         if (limiting.size() > 1) {
             findings.add(
                     AMBIGUOUS,
@@ -60,6 +60,24 @@ public final class LimitingReagentUnclear implements RunRule {
                     "See whether amount, coefficient and role are as meant; theory follows the smallest n/ν.");
         }
         return findings.list();
+    }
+
+    /** What is compared is n/ν; with a coefficient of 1 that is n. */
+    private static String perCoefficient(Run run, Theory.Limiting limiting) {
+        double coefficient = charge(run, limiting.material())
+                .coefficient()
+                .entered()
+                .map(Entered::value)
+                .orElse(1.0);
+        double millimoles = limiting.amountMillimoles().value();
+        return coefficient == 1
+                ? FindingList.say("%s %.2f mmol", limiting.material(), millimoles)
+                : FindingList.say(
+                        "%s %.2f mmol / %s = %.2f mmol",
+                        limiting.material(),
+                        millimoles,
+                        BigDecimal.valueOf(coefficient).stripTrailingZeros().toPlainString(),
+                        millimoles / coefficient);
     }
 
     private static boolean isSubstrate(Charge charge) {

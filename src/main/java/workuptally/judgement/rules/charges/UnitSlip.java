@@ -13,13 +13,17 @@ import workuptally.tally.RunTally;
 
 /** An actual amount that differs from the plan by a power of ten, within 10 % (common practice). */
 public final class UnitSlip implements RunRule {
+    static final String FAR = "amount-far-from-plan";
     static final String CODE = "unit-slip";
+
+    /** Actual over planned amount, either way, above which one of them is worth a look; common practice. */
+    private static final double FAR_RATIO = 1.5;
 
     private static final double WITHIN_FRACTION = 0.1;
 
     @Override
     public List<String> codes() {
-        return List.of(CODE);
+        return List.of(CODE, FAR);
     }
 
     @Override
@@ -51,6 +55,18 @@ public final class UnitSlip implements RunRule {
                     "amounts that differ by less than a power of ten",
                     FindingList.PRACTICE,
                     "Check the unit (g or mg, mL or µL) of both entries.");
+        } else if (a / p > FAR_RATIO || p / a > FAR_RATIO) {
+            findings.add(
+                    FAR,
+                    Severity.CHECK,
+                    charge.row().at("Actual amount"),
+                    FindingList.say(
+                            "actual amount of %s is %.3g times the planned one (%s against %s)",
+                            charge.material(), a / p, words(actual), words(planned)),
+                    "an amount near the plan, or a plan that was changed",
+                    FindingList.PRACTICE,
+                    "See whether a portion is entered twice or missing, digits are swapped, or the row above was meant;"
+                            + " if it was weighed like this, correct the plan.");
         }
     }
 

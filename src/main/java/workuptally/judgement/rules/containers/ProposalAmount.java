@@ -12,16 +12,18 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.containers.ContainerAddition;
 
-/** A transfer of more than its layers weigh. */
+/** A transfer of more than its layers weigh, and one of a layer that nobody weighed. */
 public final class ProposalAmount implements ProposalRule {
     static final String CODE = "transfer-exceeds-layer";
+    static final String ESTIMATED = "transfer-estimated";
+    static final String UNKNOWN = "transfer-amount-unknown";
 
     private static final double RELATIVE_TOLERANCE = 0.02;
     private static final double LEAST_TOLERANCE_GRAMS = 0.5;
 
     @Override
     public List<String> codes() {
-        return List.of(CODE);
+        return List.of(CODE, ESTIMATED, UNKNOWN);
     }
 
     @Override
@@ -42,7 +44,34 @@ public final class ProposalAmount implements ProposalRule {
                             FindingList.PRACTICE,
                             "Correct the amount, or the labels of the layers."));
         }
+        for (ContainerReview container : containers) {
+            Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
+                    .filter(a -> !a.unweighed().isEmpty())
+                    .filter(a -> a.transfer().massGrams().entered().isEmpty())
+                    .forEach(a -> unweighed(a, findings));
+        }
         return findings.list();
+    }
+
+    private static void unweighed(ContainerAddition addition, FindingList findings) {
+        String labels = String.join("+", addition.unweighed());
+        boolean known = addition.totalGrams() > 0;
+        findings.add(
+                known ? ESTIMATED : UNKNOWN,
+                known ? Severity.CHECK : Severity.HOLD,
+                addition.transfer().row().at("Amount"),
+                known
+                        ? FindingList.say(
+                                "%s moves %s, which was not weighed: about %.3g g and %.3g mL by what should be in it",
+                                addition.transfer().id(), labels, addition.totalGrams(), addition.millilitres())
+                        : FindingList.say(
+                                "%s moves %s, of which neither mass nor volume is known: it stands in the container with 0 g",
+                                addition.transfer().id(), labels),
+                "the mass of what is moved",
+                FindingList.PRACTICE,
+                known
+                        ? "Weigh the layer, or the container before and after, and enter the amount."
+                        : "Weigh the layer before anything is moved; until then fill and contents of the container are not known.");
     }
 
     private static boolean isTooMuch(ContainerAddition addition) {

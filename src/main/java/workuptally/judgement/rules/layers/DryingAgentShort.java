@@ -30,11 +30,12 @@ public final class DryingAgentShort implements RunRule {
                         Severity.CHECK,
                         dried.step().row().at("Mass"),
                         FindingList.say(
-                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g: ratio %.2f",
+                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g (%s): ratio %.2f",
                                 dried.agentGrams(),
                                 dried.agent(),
                                 dried.agentGrams() * dried.capacityGramsPerGram(),
                                 dried.waterGrams(),
+                                dried.assumption(),
                                 dried.capacityRatio()),
                         "1.5 at least",
                         "practical uptake of the reference table; ratio common practice",

@@ -34,17 +34,17 @@ public final class LayerNotRecorded implements RunRule {
         }
         notInLayers(tally, findings);
         tally.evidence().unlabelledPhases().forEach(phase -> withoutLabel(phase, findings));
-        tally.run().orderedSteps().stream()
-                .filter(step -> isShaken(step) && step.gives().isEmpty())
-                .filter(step -> tally.evidence().unlabelledPhases().stream().noneMatch(phase -> phase.step() == step))
-                .forEach(step -> givesNone(step, findings));
         return findings.list();
     }
 
     private static void notInLayers(RunTally tally, FindingList findings) {
         LayerGraph graph = LayerGraph.of(tally.run());
         for (LayerTally layer : tally.layers()) {
-            if (layer.terminal() && layer.entry().isEmpty() && !becameLot(tally, graph, layer)) {
+            boolean dryingCake =
+                    layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
+            if (layer.terminal() && layer.entry().isEmpty() && dryingCake) {
+                graph.givenBy(layer.label()).ifPresent(step -> cake(step, layer.label(), findings));
+            } else if (layer.terminal() && layer.entry().isEmpty() && !becameLot(tally, graph, layer)) {
                 graph.givenBy(layer.label())
                         .ifPresent(
                                 step -> findings.add(
@@ -73,22 +73,15 @@ public final class LayerNotRecorded implements RunRule {
                 "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the run stay too.");
     }
 
-    private static boolean isShaken(Step step) {
-        return step.operation()
-                .filter(o ->
-                        o == Step.Operation.WASH || o == Step.Operation.EXTRACT || o == Step.Operation.BACK_EXTRACT)
-                .isPresent();
-    }
-
-    private static void givesNone(Step step, FindingList findings) {
+    private static void cake(Step step, String label, FindingList findings) {
         findings.add(
                 CODE,
-                Severity.HOLD,
-                step.row().at("Gives aqueous"),
-                "step " + step.number() + " (" + step.material() + ") gives no layer",
-                "the layers that the contact gave",
+                Severity.CHECK,
+                step.row().at(column(step, label)),
+                "step " + step.number() + " gives the drying cake " + label + ", which no row of Layers records",
+                "a row with the mass of the cake",
                 FindingList.PRACTICE,
-                "Enter the labels of both layers and their rows in Layers.");
+                "Weigh the cake and enter the row: what it holds of the product cannot be estimated without its mass.");
     }
 
     /** An organic layer of which a lot without a stated origin was made. */

@@ -1,0 +1,345 @@
+package workuptally.book;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Turns what the headings of a list mean into a layout: which tables it feeds, what it takes as constant, and what remains to be answered. */
+final class OwnListProposal {
+    private static final Set<String> LABELS =
+            Set.of("id", "date", "chemist", "title", "series", "status", "conversion", "notes");
+
+    private final OwnListReading reading;
+    private final List<OwnListFeed> feeds = new ArrayList<>();
+    private final Map<OwnListHeader.Heading, String> used = new LinkedHashMap<>();
+    private final List<String> assumed = new ArrayList<>();
+    private final List<OwnListLayout.OpenHeading> open = new ArrayList<>();
+    private final Set<OwnListHeader.Heading> notUsed = new LinkedHashSet<>();
+
+    OwnListProposal(OwnListReading reading) {
+        this.reading = reading;
+        reading.open().forEach((heading, senses) -> open.add(question(heading, senses)));
+        notUsed.addAll(reading.unknown());
+        runs();
+        bySubject(OwnListReading.MATERIALS).forEach((name, columns) -> charge(columns));
+        products();
+        reading.understood().keySet().stream()
+                .filter(heading -> !used.containsKey(heading))
+                .filter(heading -> open.stream().noneMatch(o -> o.heading().equals(heading.key())))
+                .forEach(notUsed::add);
+    }
+
+    private static OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
+        List<String> could =
+                senses.stream().map(HeadingSense::inWords).distinct().toList();
+        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
+        return new OwnListLayout.OpenHeading(
+                heading.key(),
+                String.join(" or ", could)
+                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
+    }
+
+    /** The headings about one thing: by quantity. */
+    private record Columns(String subject, int number, Map<String, OwnListHeader.Heading> byQuantity) {
+        Optional<OwnListHeader.Heading> of(String quantity) {
+            return Optional.ofNullable(byQuantity.get(quantity));
+        }
+
+        String name() {
+            return number > 1 ? subject + " " + number : subject;
+        }
+    }
+
+    private Map<String, Columns> bySubject(Set<String> subjects) {
+        Map<String, Columns> all = new LinkedHashMap<>();
+        reading.understood().forEach((heading, sense) -> {
+            if (subjects.contains(sense.subject())) {
+                String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
+                all.computeIfAbsent(
+                                sense.subject() + sense.number(),
+                                s -> new Columns(sense.subject(), sense.number(), new LinkedHashMap<>()))
+                        .byQuantity()
+                        .put(quantity, heading);
+            }
+        });
+        return all;
+    }
+
+    /** A feed while it is put together. */
+    private final class Draft {
+        private final Table table;
+        private final Map<Column, List<String>> columns = new LinkedHashMap<>();
+        private final Map<Column, String> constants = new LinkedHashMap<>();
+
+        Draft(Table table) {
+            this.table = table;
+        }
+
+        private Column column(String heading) {
+            return table.column(Words.loose(heading)).orElseThrow();
+        }
+
+        void take(String form, Optional<OwnListHeader.Heading> own) {
+            own.ifPresent(heading -> take(form, List.of(heading)));
+        }
+
+        void take(String form, List<OwnListHeader.Heading> own) {
+            if (!own.isEmpty()) {
+                columns.put(
+                        column(form),
+                        own.stream().map(OwnListHeader.Heading::key).toList());
+                own.forEach(heading ->
+                        used.merge(heading, table.name() + ", " + form, (a, b) -> a.contains(b) ? a : a + "; " + b));
+            }
+        }
+
+        void constant(String form, String text) {
+            constants.put(column(form), text);
+        }
+
+        boolean has(String form) {
+            return columns.containsKey(column(form));
+        }
+
+        void add() {
+            feeds.add(new OwnListFeed(table, columns, new HashMap<>(), constants));
+        }
+    }
+
+    private void runs() {
+        Map<String, OwnListHeader.Heading> own = new HashMap<>();
+        reading.understood().forEach((heading, sense) -> {
+            if (sense.subject().equals("run") && LABELS.contains(sense.quantity())) {
+                own.put(sense.quantity(), heading);
+            }
+        });
+        Draft draft = new Draft(Schema.RUNS);
+        draft.take("Run", Optional.ofNullable(own.get("id")));
+        if (!draft.has("Run")) {
+            draft.constant("Run", "row " + OwnListFeed.ROW_NUMBER);
+            assumed.add("no heading for the run's id was found: runs are named by their rows");
+        }
+        draft.take("Date", Optional.ofNullable(own.get("date")));
+        draft.take("Chemist", Optional.ofNullable(own.get("chemist")));
+        draft.take("Reaction", Optional.ofNullable(own.get("title")));
+        draft.take("Series", Optional.ofNullable(own.get("series")));
+        draft.take("Status", Optional.ofNullable(own.get("status")));
+        draft.take("Conversion", Optional.ofNullable(own.get("conversion")));
+        draft.take("Notes", Optional.ofNullable(own.get("notes")));
+        draft.add();
+    }
+
+    /** A heading of a mass, volume or amount whose unit neither it nor its cells tell is asked about, and not used. */
+    private Optional<OwnListHeader.Heading> withUnit(Columns columns, String quantity) {
+        Optional<OwnListHeader.Heading> heading = columns.of(quantity);
+        if (heading.isPresent()
+                && reading.lacksUnit(heading.get(), reading.understood().get(heading.get()))) {
+            open.add(new OwnListLayout.OpenHeading(
+                    heading.get().key(), quantity + " of the " + columns.name() + " in which unit?"));
+            return Optional.empty();
+        }
+        return heading;
+    }
+
+    private void charge(Columns columns) {
+        Draft draft = new Draft(Schema.CHARGES);
+        name(draft, "Material", columns, columns.subject().equals("substrate") ? "starting material" : columns.name());
+        draft.constant("Role", columns.subject());
+        draft.take("Formula", columns.of("formula"));
+        draft.take("Molar mass", columns.of("molar mass"));
+        draft.take("Coefficient", columns.of("coefficient"));
+        boolean substrate = columns.subject().equals("substrate");
+        if (substrate && !draft.has("Coefficient")) {
+            draft.constant("Coefficient", "1");
+            assumed.add("coefficient 1 for the " + columns.name() + ", from which theory follows");
+        }
+        List<OwnListHeader.Heading> amounts = new ArrayList<>();
+        withUnit(columns, "mass").ifPresent(amounts::add);
+        withUnit(columns, "volume").ifPresent(amounts::add);
+        Optional<OwnListHeader.Heading> millimoles = withUnit(columns, "amount");
+        if (amounts.isEmpty()) {
+            millimoles.ifPresent(amounts::add);
+        } else {
+            draft.take("Amount of substance", millimoles);
+        }
+        if (!substrate) {
+            columns.of("equivalents").ifPresent(heading -> {
+                if (reading.lacksUnit(heading, reading.understood().get(heading))) {
+                    draft.constant("Actual unit", Unit.EQUIVALENT.symbol());
+                }
+                amounts.add(heading);
+            });
+        }
+        if (draft.constants.containsKey(draft.column("Actual unit")) && amounts.size() > 1) {
+            // a unit for all would contradict the mass: equivalents then only repeat it
+            draft.constants.remove(draft.column("Actual unit"));
+            amounts.remove(amounts.size() - 1);
+        }
+        draft.take("Actual amount", amounts);
+        draft.take("Assay", columns.of("assay"));
+        draft.take("Molarity", columns.of("molarity"));
+        draft.take("Density", columns.of("density"));
+        if (!draft.columns.isEmpty()) {
+            draft.add();
+        }
+    }
+
+    /** The name of a material or product: its own heading, else its formula, else a word for all rows. */
+    private void name(Draft draft, String form, Columns columns, String otherwise) {
+        Optional<OwnListHeader.Heading> name = columns.of("name").or(() -> columns.of("formula"));
+        if (name.isPresent()) {
+            draft.take(form, name);
+        } else {
+            draft.constant(form, otherwise);
+            assumed.add("'" + otherwise + "' as its name, since the list has no heading for it");
+        }
+    }
+
+    private void products() {
+        Map<Integer, Map<String, Columns>> byNumber = new TreeMap<>();
+        bySubject(OwnListReading.PRODUCTS)
+                .values()
+                .forEach(columns -> byNumber.computeIfAbsent(columns.number(), n -> new LinkedHashMap<>())
+                        .put(columns.subject(), columns));
+        byNumber.values().forEach(this::product);
+    }
+
+    private void product(Map<String, Columns> stages) {
+        Columns first = stages.values().iterator().next();
+        Map<String, OwnListHeader.Heading> all = new LinkedHashMap<>();
+        stages.values().forEach(stage -> stage.byQuantity().forEach(all::putIfAbsent));
+        Columns own = stages.getOrDefault("product", new Columns("product", first.number(), all));
+        Columns described = new Columns("product", first.number(), all);
+        Draft draft = new Draft(Schema.PRODUCTS);
+        name(draft, "Product", described, own.name());
+        draft.constant("Wanted", "yes");
+        draft.take("Formula", described.of("formula"));
+        draft.take("Molar mass", described.of("molar mass"));
+        draft.take("Coefficient", described.of("coefficient"));
+        draft.add();
+        giveYieldToWeight(stages);
+        boolean crude = false;
+        for (String stage : List.of("crude", "product", "purified")) {
+            if (stages.containsKey(stage)) {
+                crude |= lot(stages.get(stage), draft, stage, crude);
+            }
+        }
+    }
+
+    /** A yield beside weighed crude or purified product is that of the last one weighed. */
+    private static void giveYieldToWeight(Map<String, Columns> stages) {
+        Columns own = stages.get("product");
+        if (own == null || own.of("mass").isPresent() || own.of("gross").isPresent()) {
+            return;
+        }
+        Optional.ofNullable(stages.getOrDefault("purified", stages.get("crude")))
+                .filter(last -> last.of("yield").isEmpty())
+                .ifPresent(last -> Optional.ofNullable(own.byQuantity().remove("yield"))
+                        .ifPresent(heading -> last.byQuantity().put("yield", heading)));
+    }
+
+    /** The yield as typed; where neither it nor its cells say % and nothing else is weighed, it may as well be a mass. */
+    private Optional<OwnListHeader.Heading> statedYield(Columns columns) {
+        Optional<OwnListHeader.Heading> heading = columns.of("yield");
+        boolean weighed = columns.of("mass").isPresent() || columns.of("gross").isPresent();
+        if (heading.isPresent()
+                && !weighed
+                && reading.lacksUnit(heading.get(), reading.understood().get(heading.get()))) {
+            open.add(new OwnListLayout.OpenHeading(heading.get().key(), "a yield in %, or a mass in which unit?"));
+            return Optional.empty();
+        }
+        return heading;
+    }
+
+    /** A weighed product; true if it is the crude one. */
+    private boolean lot(Columns columns, Draft product, String stage, boolean afterCrude) {
+        Draft draft = new Draft(Schema.ISOLATED);
+        Column name = product.column("Product");
+        Optional.ofNullable(product.columns.get(name))
+                .ifPresent(own -> draft.columns.put(draft.column("Product"), own));
+        Optional.ofNullable(product.constants.get(name))
+                .ifPresent(text -> draft.constants.put(draft.column("Product"), text));
+        draft.take("Net", withUnit(columns, "mass"));
+        draft.take("Gross", withUnit(columns, "gross"));
+        draft.take("Tare", withUnit(columns, "tare"));
+        draft.take("Stated yield", statedYield(columns));
+        columns.of("assay").ifPresent(heading -> {
+            if (reading.understood()
+                    .get(heading)
+                    .unit()
+                    .filter(u -> u == Unit.MASS_PERCENT)
+                    .isPresent()) {
+                draft.take("Assay", List.of(heading));
+            } else {
+                open.add(
+                        new OwnListLayout.OpenHeading(
+                                heading.key(),
+                                "content by mass (Isolated, Assay), or area % or a purity by eye, which is no content (not used)?"));
+            }
+        });
+        if (draft.columns.keySet().stream().noneMatch(c -> Schema.WEIGHT_OR_YIELD.contains(c.heading()))) {
+            return false;
+        }
+        String suffix = columns.number() > 1 ? " " + columns.number() : "";
+        boolean crude = stage.equals("crude");
+        draft.constant("Lot", (crude ? "crude" : "product") + suffix);
+        draft.constant("Stage", crude ? "crude" : "purified");
+        if (!crude && afterCrude) {
+            draft.constant("From", "crude" + suffix);
+        }
+        if (stage.equals("product")) {
+            assumed.add("the weight of the " + columns.name()
+                    + " as that of the purified product; write \"= crude\" under" + " Stage if it is the crude one");
+        }
+        draft.add();
+        return crude;
+    }
+
+    /** The layout for sheets with these headings. */
+    OwnListLayout layout(List<String> sheets) {
+        return new OwnListLayout(
+                sheets,
+                reading.header().rowNumbers(),
+                List.of(),
+                feeds,
+                notUsed.stream().map(OwnListHeader.Heading::key).toList(),
+                open);
+    }
+
+    /** What each heading that is used feeds, in words, from left to right. */
+    List<HeadingsProposal.Understood> understood() {
+        List<HeadingsProposal.Understood> all = new ArrayList<>();
+        reading.understood()
+                .forEach((heading, sense) -> Optional.ofNullable(used.get(heading))
+                        .ifPresent(target -> all.add(new HeadingsProposal.Understood(
+                                heading.key(),
+                                sense.inWords() + (reading.byPlace().contains(heading) ? ", by its place" : ""),
+                                target))));
+        return all;
+    }
+
+    /** What was taken for granted. */
+    List<String> assumed() {
+        return assumed;
+    }
+
+    /** Headings with a word that is not known. */
+    List<String> notUnderstood() {
+        return reading.unknown().stream().map(OwnListHeader.Heading::key).toList();
+    }
+
+    /** Headings that were understood and that no table takes. */
+    List<String> withoutTable() {
+        return notUsed.stream()
+                .filter(heading -> !reading.unknown().contains(heading))
+                .map(OwnListHeader.Heading::key)
+                .toList();
+    }
+}

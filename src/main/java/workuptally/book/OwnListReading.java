@@ -1,0 +1,168 @@
+package workuptally.book;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
+ * not understood. A heading without a subject, such as {@code mg}, belongs to the material named last to its left.
+ */
+final class OwnListReading {
+    /** Subjects that are put into the reaction. */
+    static final Set<String> MATERIALS = Set.of("substrate", "reagent", "catalyst", "base", "additive", "solvent");
+
+    /** Subjects that come out of it. */
+    static final Set<String> PRODUCTS = Set.of("product", "crude", "purified");
+
+    private static final Set<String> OF_MATERIALS = Set.of(
+            "",
+            "name",
+            "formula",
+            "molar mass",
+            "mass",
+            "amount",
+            "equivalents",
+            "volume",
+            "density",
+            "assay",
+            "molarity",
+            "coefficient");
+    private static final Set<String> OF_SOLVENTS = Set.of("", "name", "mass", "volume", "density");
+    private static final Set<String> OF_PRODUCTS = Set.of(
+            "", "name", "formula", "molar mass", "mass", "amount", "yield", "assay", "coefficient", "tare", "gross");
+
+    /** Largest concentration of any solution, mol/L: what is more under a lone M is a molar mass (common practice). */
+    private static final double MOST_MOLAR = 30;
+
+    private final RawTable raw;
+    private final OwnListHeader header;
+    private final HeadingWords words;
+    private final Map<OwnListHeader.Heading, HeadingSense> understood = new LinkedHashMap<>();
+    private final Map<OwnListHeader.Heading, List<HeadingSense>> open = new LinkedHashMap<>();
+    private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
+    private final List<OwnListHeader.Heading> unknown = new ArrayList<>();
+
+    private OwnListReading(RawTable raw, OwnListHeader header, HeadingWords words) {
+        this.raw = raw;
+        this.header = header;
+        this.words = words;
+    }
+
+    /** Reads the headings from left to right. */
+    static OwnListReading of(RawTable raw, OwnListHeader header, HeadingWords words) {
+        OwnListReading reading = new OwnListReading(raw, header, words);
+        HeadingSense last = new HeadingSense("", 1, "", Optional.empty());
+        for (OwnListHeader.Heading heading : header.headings()) {
+            last = reading.read(heading, last);
+        }
+        return reading;
+    }
+
+    /** Understands one heading; returns the sense that says whom the headings right of it are about. */
+    private HeadingSense read(OwnListHeader.Heading heading, HeadingSense last) {
+        List<HeadingSense> senses = words.senses(heading.text()).stream()
+                .filter(sense -> isPossible(heading, sense))
+                .toList();
+        if (senses.isEmpty()) {
+            unknown.add(heading);
+            return last;
+        }
+        List<HeadingSense> placed = senses.stream()
+                .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty()
+                        ? sense.withSubject(last.subject(), last.number())
+                        : sense)
+                .filter(OwnListReading::hasPlace)
+                .distinct()
+                .toList();
+        if (placed.size() != 1 || isTaken(placed.get(0))) {
+            open.put(heading, placed.isEmpty() ? senses : placed);
+            return last;
+        }
+        HeadingSense sense = placed.get(0);
+        understood.put(heading, sense);
+        if (senses.stream().allMatch(s -> s.subject().isEmpty())) {
+            byPlace.add(heading);
+        }
+        return MATERIALS.contains(sense.subject()) || PRODUCTS.contains(sense.subject()) ? sense : last;
+    }
+
+    private static boolean hasPlace(HeadingSense sense) {
+        if (sense.subject().equals("solvent")) {
+            return OF_SOLVENTS.contains(sense.quantity());
+        }
+        if (MATERIALS.contains(sense.subject())) {
+            return OF_MATERIALS.contains(sense.quantity());
+        }
+        return PRODUCTS.contains(sense.subject())
+                ? OF_PRODUCTS.contains(sense.quantity())
+                : sense.subject().equals("run");
+    }
+
+    /** True where another heading means the same; of several ids, dates or notes of the run the first is enough. */
+    private boolean isTaken(HeadingSense sense) {
+        return !sense.quantity().equals("no table")
+                && !sense.quantity().equals("computed here")
+                && understood.values().stream()
+                        .anyMatch(other -> other.subject().equals(sense.subject())
+                                && other.number() == sense.number()
+                                && sameQuantity(other.quantity(), sense.quantity()));
+    }
+
+    private static boolean sameQuantity(String one, String other) {
+        return one.equals(other) || (one.isEmpty() || one.equals("name")) && (other.isEmpty() || other.equals("name"));
+    }
+
+    /** False for a sense that the numbers of the column rule out. */
+    private boolean isPossible(OwnListHeader.Heading heading, HeadingSense sense) {
+        if (!sense.quantity().equals("molarity") || sense.unit().isPresent()) {
+            return true;
+        }
+        return numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
+    }
+
+    /** The numbers below a heading. */
+    List<NumberText.Number> numbers(OwnListHeader.Heading heading) {
+        return raw.rows().stream()
+                .filter(row -> row.row() > header.lastRow().row())
+                .flatMap(row -> row.cell(heading.column()).stream())
+                .map(CellNumber::read)
+                .filter(NumberText.Number.class::isInstance)
+                .map(NumberText.Number.class::cast)
+                .toList();
+    }
+
+    /** True where a number without a unit of its own stands below a heading without one. */
+    boolean lacksUnit(OwnListHeader.Heading heading, HeadingSense sense) {
+        return sense.unit().isEmpty()
+                && numbers(heading).stream().anyMatch(n -> n.unit().isEmpty());
+    }
+
+    OwnListHeader header() {
+        return header;
+    }
+
+    /** Headings understood in one way, from left to right. */
+    Map<OwnListHeader.Heading, HeadingSense> understood() {
+        return understood;
+    }
+
+    /** Headings that could mean several things, or what another one means, with what they could mean. */
+    Map<OwnListHeader.Heading, List<HeadingSense>> open() {
+        return open;
+    }
+
+    /** Headings whose subject only their place tells. */
+    Set<OwnListHeader.Heading> byPlace() {
+        return new HashSet<>(byPlace);
+    }
+
+    /** Headings with a word that is not known. */
+    List<OwnListHeader.Heading> unknown() {
+        return unknown;
+    }
+}

@@ -1,0 +1,214 @@
+package workuptally.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import workuptally.judgement.Review;
+import workuptally.judgement.SafetyWording;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.measure.Rounding;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.amounts.LotTally;
+
+/** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
+final class ReviewScreen {
+    private static final int WIDTH = 100;
+    private static final int MOST_KINDS = 7;
+    private static final int MOST_RUNS_NAMED = 8;
+    private static final int MOST_LINES_OF_RUNS = 15;
+    private static final int LABEL = 8;
+    private static final int LONGEST_WORD = 14;
+    private static final String INDENT = "  ";
+    private static final String CUT = "…";
+
+    private final Review review;
+    private final Rounding rounding;
+    private final PrintWriter out;
+
+    private ReviewScreen(Review review, Rounding rounding, PrintWriter out) {
+        this.review = review;
+        this.rounding = rounding;
+        this.out = out;
+    }
+
+    static void print(Review review, Rounding rounding, PrintWriter out) {
+        ReviewScreen screen = new ReviewScreen(review, rounding, out);
+        screen.title();
+        screen.toDo();
+        screen.layers();
+        screen.recovered();
+        screen.solvent();
+    }
+
+    private void title() {
+        PeriodTotals totals = review.period();
+        List<String> parts = new ArrayList<>();
+        add(parts, totals.runsIsolated(), "isolated");
+        add(parts, totals.runsInWorkup(), "in workup");
+        add(parts, totals.runsPlanned(), "planned");
+        line(review.book().name() + ": " + count(review.runs().size(), "run")
+                + (parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")") + "; "
+                + FindingLines.counts(review.findings()));
+        out.println();
+    }
+
+    private static void add(List<String> parts, int number, String word) {
+        if (number > 0) {
+            parts.add(number + " " + word);
+        }
+    }
+
+    private static String count(long number, String word) {
+        return number + " " + word + (number == 1 ? "" : "s");
+    }
+
+    /** Findings of one kind are one thing to do: the first with its place, the others by their runs. */
+    private void toDo() {
+        Map<String, List<Finding>> kinds = review.findings().stream()
+                .filter(f -> f.severity().compareTo(Severity.CHECK) <= 0)
+                .collect(Collectors.groupingBy(
+                        f -> f.severity() + " " + f.code(), LinkedHashMap::new, Collectors.toList()));
+        if (kinds.isEmpty()) {
+            out.println("Nothing to do.");
+            return;
+        }
+        out.println("To do"
+                + (kinds.size() > MOST_KINDS
+                        ? ", the most urgent " + MOST_KINDS + " of " + kinds.size() + " kinds"
+                        : ""));
+        kinds.values().stream().limit(MOST_KINDS).forEach(this::toDo);
+        out.println();
+    }
+
+    private void toDo(List<Finding> alike) {
+        Finding first = alike.get(0);
+        String start = INDENT
+                + FindingLines.pad(first.severity().word(), LABEL - INDENT.length())
+                + (first.run().isEmpty() ? "" : first.run() + INDENT);
+        line(start + first.place().inWords() + ": " + first.seen());
+        String next = " ".repeat(LABEL);
+        Wrapped.lines(clause(first.action(), 2 * (WIDTH - LABEL) - LONGEST_WORD), next, next)
+                .forEach(out::println);
+        if (alike.size() > 1) {
+            List<String> runs = alike.stream()
+                    .skip(1)
+                    .map(Finding::run)
+                    .filter(run -> !run.isEmpty())
+                    .distinct()
+                    .filter(run -> !Objects.equals(run, first.run()))
+                    .toList();
+            line(next + "and " + (alike.size() - 1) + " more like it" + in(runs));
+        }
+    }
+
+    private static String in(List<String> runs) {
+        if (runs.isEmpty()) {
+            return "";
+        }
+        String named = runs.stream().limit(MOST_RUNS_NAMED).collect(Collectors.joining(", "));
+        return ": " + named
+                + (runs.size() > MOST_RUNS_NAMED ? " and " + (runs.size() - MOST_RUNS_NAMED) + " more" : "");
+    }
+
+    private void layers() {
+        Map<LayerDecision.Outcome, Long> outcomes = review.runs().stream()
+                .flatMap(run -> run.decisions().stream())
+                .collect(Collectors.groupingBy(LayerDecision::outcome, Collectors.counting()));
+        if (outcomes.isEmpty()) {
+            return;
+        }
+        List<String> complete = review.runs().stream()
+                .flatMap(run -> run.decisions().stream()
+                        .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
+                        .map(d -> run.id() + " " + d.layer()))
+                .toList();
+        out.println("Layers");
+        line(INDENT + "evidence complete (" + complete.size() + ")" + in(complete));
+        List<String> others = new ArrayList<>();
+        for (LayerDecision.Outcome outcome : LayerDecision.Outcome.values()) {
+            if (outcome != LayerDecision.Outcome.EVIDENCE_COMPLETE && outcomes.containsKey(outcome)) {
+                others.add(outcome.word() + " (" + outcomes.get(outcome) + ")");
+            }
+        }
+        if (!others.isEmpty()) {
+            line(INDENT + String.join("; ", others));
+        }
+        Wrapped.lines(SafetyWording.A_PERSON_DECIDES, INDENT, INDENT).forEach(out::println);
+        out.println();
+    }
+
+    private void recovered() {
+        PeriodTotals totals = review.period();
+        long bounds = review.runs().stream()
+                .flatMap(run -> run.tally().yields().stream())
+                .filter(y -> y.basis().isUpperBound())
+                .count();
+        long crudeOnly = review.runs().stream()
+                .filter(run -> run.tally().yields().isEmpty())
+                .filter(run -> run.tally().lots().stream()
+                        .map(LotTally::overTheoryPercent)
+                        .anyMatch(percent -> percent.isPresent()))
+                .count();
+        List<String> parts = new ArrayList<>(List.of(count(totals.yieldsStated(), "yield") + " stated"));
+        if (totals.yieldsStated() > 0) {
+            parts.add("median " + percent(totals.medianYieldPercent()));
+            parts.add(percent(totals.amountWeightedYieldPercent()) + " over all amounts");
+        }
+        if (bounds > 0) {
+            parts.add(bounds + " at most, since no assay is recorded");
+        }
+        if (crudeOnly > 0) {
+            parts.add(count(crudeOnly, "run") + " with crude over theory only");
+        }
+        out.println("Product");
+        line(INDENT + String.join("; ", parts));
+        RunLines lines = new RunLines(review, rounding);
+        if (lines.size() <= MOST_LINES_OF_RUNS) {
+            lines.print(out, INDENT);
+        }
+        out.println();
+    }
+
+    private void solvent() {
+        PeriodTotals totals = review.period();
+        if (totals.solventInGrams() <= 0) {
+            return;
+        }
+        out.println("Solvent");
+        line(INDENT + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
+                + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
+                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % recovered, "
+                + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
+        out.println();
+    }
+
+    private String percent(OptionalDouble percent) {
+        return percent.isPresent() ? rounding.toDecimals(percent.getAsDouble(), 1) + " %" : "not computed";
+    }
+
+    /** One line; a longer text ends with its last whole clause. */
+    private void line(String text) {
+        out.println(clause(text.replaceAll("\\R", " ").stripTrailing(), WIDTH));
+    }
+
+    /** A text of at most so many characters: cut visibly behind its last whole clause, else behind its last whole word. */
+    private static String clause(String text, int most) {
+        if (text.length() <= most) {
+            return text;
+        }
+        String start = text.substring(0, most - CUT.length() - 1);
+        int end = -1;
+        for (String mark : List.of(". ", "; ", ", ", " (")) {
+            end = Math.max(end, start.lastIndexOf(mark));
+        }
+        end = end > most / 2 ? end : start.lastIndexOf(' ');
+        return start.substring(0, end > 0 ? end : start.length()) + " " + CUT;
+    }
+}

@@ -1,0 +1,71 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.LotTally;
+import workuptally.tally.amounts.ProductYield;
+
+/**
+ * A yield that the chemist typed, away from mass over theory and from the yield by assay alike: by more than half of its last digit, twice the
+ * uncertainty and one percentage point (common practice: what rounding of molar masses and amounts explains).
+ */
+public final class StatedYieldDiffers implements RunRule {
+    static final String CODE = "stated-yield-differs";
+
+    private static final double ROUNDING_PERCENT = 1;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (LotTally lot : tally.lots()) {
+            Optional<Entered> stated = lot.lot().statedYieldPercent().entered();
+            Optional<MeasuredValue> overTheory = lot.overTheoryPercent();
+            if (stated.isPresent()
+                    && overTheory.isPresent()
+                    && differs(stated.get(), overTheory.get())
+                    && byAssay(tally, lot)
+                            .filter(own -> !differs(stated.get(), own))
+                            .isEmpty()) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        stated.get().place(),
+                        FindingList.say(
+                                "typed yield %s %% where lot %s weighs %.1f %% of theory",
+                                stated.get().asTyped().replace("%", "").strip(),
+                                lot.lot().label(),
+                                overTheory.get().value()),
+                        "the yield that mass, amounts and molar masses give",
+                        "m / m(theory)",
+                        "Look which of weight, amount, molar mass and typed yield is wrong.");
+            }
+        }
+        return findings.list();
+    }
+
+    private static boolean differs(Entered stated, MeasuredValue own) {
+        double halfDigit = 0.5 * Math.pow(10, -stated.decimals());
+        return Math.abs(stated.value() - own.value())
+                > Math.max(ROUNDING_PERCENT, halfDigit + 2 * own.standardUncertainty());
+    }
+
+    private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
+        return tally.yields().stream()
+                .filter(y -> y.lots().contains(lot.lot().label()))
+                .map(ProductYield::percent)
+                .findFirst();
+    }
+}

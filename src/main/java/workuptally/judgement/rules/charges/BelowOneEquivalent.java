@@ -1,0 +1,57 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+
+/** A reagent without a coefficient, of which there is less than the reaction can turn over: with coefficient 1 it would limit the theory. */
+public final class BelowOneEquivalent implements RunRule {
+    static final String CODE = "below-one-equivalent";
+
+    private static final double TELLS_APART = 2;
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        tally.theory().ifPresent(theory -> {
+            MeasuredValue extent = theory.extentMillimoles();
+            for (ChargeAmount amount : tally.amounts()) {
+                amount.amountMillimoles()
+                        .filter(n -> isReagent(amount.charge()) && extent.value() > 0)
+                        .filter(n -> {
+                            MeasuredValue shortBy = extent.minus(n);
+                            return shortBy.value() > TELLS_APART * shortBy.standardUncertainty();
+                        })
+                        .ifPresent(n -> findings.add(
+                                CODE,
+                                Severity.CHECK,
+                                amount.charge().row().at("Material"),
+                                FindingList.say(
+                                        "%s %.3g mmol for %.3g mmol of substrate, without a coefficient",
+                                        amount.charge().material(), n.value(), extent.value()),
+                                "a coefficient where the reagent takes part in the equation",
+                                "n/ν",
+                                "Enter the coefficient: with 1 this reagent limits the theory, with less it may not; leave"
+                                        + " it blank, with the role catalyst or additive, where it is no partner."));
+            }
+        });
+        return findings.list();
+    }
+
+    private static boolean isReagent(Charge charge) {
+        return charge.role().filter(r -> r == Charge.Role.REAGENT).isPresent()
+                && charge.coefficient().isBlank();
+    }
+}

@@ -1,0 +1,69 @@
+package workuptally.judgement.rules.charges;
+
+import java.util.List;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Substances;
+
+/** A reagent with a coefficient, charged at many times what the coefficient asks for; listed solvents, which may be both, are left out. */
+public final class ReagentInExcess implements RunRule {
+    static final String CODE = "reagent-in-large-excess";
+
+    /** Equivalents above which a coefficient and an amount hardly belong together; common practice. */
+    private static final double MANY = 10;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ReagentInExcess(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(CODE);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        double extent = tally.theory().map(t -> t.extentMillimoles().value()).orElse(0.0);
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
+            double coefficient =
+                    charge.coefficient().entered().map(Entered::value).orElse(0.0);
+            if (extent <= 0
+                    || coefficient <= 0
+                    || amount.amountMillimoles().isEmpty()
+                    || substances.solvent(charge.material()).isPresent()) {
+                continue;
+            }
+            double equivalents = amount.amountMillimoles().get().value() / coefficient / extent;
+            if (equivalents > MANY) {
+                findings.add(
+                        CODE,
+                        Severity.CHECK,
+                        charge.row().at(amount.planned() ? "Planned amount" : "Actual amount"),
+                        FindingList.say(
+                                "%s is charged at %.3g times what its coefficient %s and the limiting reagent ask for",
+                                charge.material(),
+                                equivalents,
+                                charge.coefficient()
+                                        .entered()
+                                        .map(Entered::asTyped)
+                                        .orElse("")),
+                        FindingList.say("%.0f equivalents at most, or no coefficient", MANY),
+                        FindingList.PRACTICE,
+                        "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no coefficient.");
+            }
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,157 @@
+package workuptally.judgement.rules.layers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.chemistry.AcidBase;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Finding;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+import workuptally.reference.Wash;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.AcidsAndBases;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.amounts.Equivalents;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * An acid or base found in an organic layer over water in which it is an ion, and one that a planned wash would take away as an ion.
+ *
+ * <p>Ionised to more than 99 %, two units of pH beyond the pKa. The pH of a planned wash is that of its class: hydroxide 13, carbonate 11,
+ * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
+ */
+public final class ContentAgainstPh implements RunRule {
+    static final String AGAINST = "content-against-ph";
+    static final String TAKEN = "wash-takes-product";
+
+    private static final double IONISED_FRACTION = 0.99;
+    private static final double LEAST_PERCENT = 5;
+    private static final double NEUTRAL_PH = 7;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public ContentAgainstPh(Substances substances) {
+        this.substances = substances;
+    }
+
+    @Override
+    public List<String> codes() {
+        return List.of(AGAINST, TAKEN);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        for (Step step : tally.run().orderedSteps()) {
+            for (Product product : tally.run().products()) {
+                if (tally.run().status() == Run.Status.PLANNED) {
+                    planned(tally.run(), step, product, findings);
+                } else {
+                    done(tally, step, product, findings);
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private static void done(RunTally tally, Step step, Product product, FindingList findings) {
+        Optional<Entered> pH = step.pHAfter().entered();
+        if (pH.isEmpty() || !isIon(product, pH.get().value())) {
+            return;
+        }
+        for (String label : step.givesOrganic()) {
+            Optional<LayerTally> layer = tally.layer(label);
+            layer.stream()
+                    .flatMap(l -> l.contents().stream())
+                    .filter(c -> c.kind() == Content.Kind.MEASURED
+                            && c.substance().equalsIgnoreCase(product.name())
+                            && c.percentOf().orElse(0) >= LEAST_PERCENT)
+                    .forEach(
+                            c -> findings.add(
+                                    AGAINST,
+                                    Severity.CHECK,
+                                    layer.flatMap(LayerTally::entry)
+                                            .orElseThrow()
+                                            .row()
+                                            .at("Layer"),
+                                    FindingList.say(
+                                            "organic layer %s holds %.1f %% of %s by assay, but over water of pH %s it is an ion (pKa %s)",
+                                            label,
+                                            c.percentOf().orElse(0),
+                                            product.name(),
+                                            pH.get().asTyped(),
+                                            pKa(product).asTyped()),
+                                    "an ion in the aqueous layer",
+                                    "more than 99 % ionised two units of pH beyond the pKa",
+                                    "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong."));
+        }
+    }
+
+    private void planned(Run run, Step step, Product product, FindingList findings) {
+        boolean washes = step.operation()
+                .filter(o -> o == Step.Operation.WASH || o == Step.Operation.EXTRACT)
+                .isPresent();
+        Optional<Double> pH = washes && product.wanted() ? pHOf(run, step.material()) : Optional.empty();
+        boolean takenUp = step.givesAqueous().stream()
+                .anyMatch(label ->
+                        run.steps().stream().anyMatch(later -> later.from().contains(label)));
+        if (pH.isPresent() && !takenUp && isIon(product, pH.get())) {
+            findings.add(
+                    TAKEN,
+                    Severity.CHECK,
+                    step.row().at("Material"),
+                    FindingList.say(
+                            "step %s (%s, about pH %.3g) takes %s into the water as its ion (pKa %s), and no later step takes the aqueous layer up",
+                            step.number(),
+                            step.material(),
+                            pH.get(),
+                            product.name(),
+                            pKa(product).asTyped()),
+                    "a wash in which the product stays neutral, or a step that brings it back",
+                    "more than 99 % ionised two units of pH beyond the pKa",
+                    "Leave the wash out, use a weaker one, or plan the step that sets the product free from the aqueous layer.");
+        }
+    }
+
+    private static Entered pKa(Product product) {
+        return product.pKa().entered().orElseThrow();
+    }
+
+    private static boolean isIon(Product product, double pH) {
+        Optional<Double> pKa = product.pKa().entered().map(Entered::value);
+        return pKa.isPresent()
+                && switch (product.character().orElse(Product.Character.NEUTRAL)) {
+                    case ACID -> AcidBase.ionisedAcidFraction(pKa.get(), pH) > IONISED_FRACTION;
+                    case BASE -> 1 - AcidBase.ionisedAcidFraction(pKa.get(), pH) > IONISED_FRACTION;
+                    case NEUTRAL -> false;
+                };
+    }
+
+    private Optional<Double> pHOf(Run run, String material) {
+        Optional<String> formula = substances.wash(material).map(Wash::formula).filter(f -> !f.isBlank());
+        if (formula.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Equivalents per = new AcidsAndBases(run, substances).of(Optional.of(substances.formula(formula.get())), 1);
+            List<Double> strongest = new ArrayList<>();
+            strongest.add(per.strongBase() > 0 ? 13.0 : NEUTRAL_PH);
+            strongest.add(per.carbonate() > 0 ? 11.0 : NEUTRAL_PH);
+            strongest.add(per.hydrogencarbonate() > 0 ? 8.3 : NEUTRAL_PH);
+            strongest.add(per.strongAcid() > 0 ? 0.5 : NEUTRAL_PH);
+            strongest.add(per.weakAcid() > 0 ? 2.5 : NEUTRAL_PH);
+            return strongest.stream().filter(pH -> pH != NEUTRAL_PH).findFirst();
+        } catch (IllegalFormulaException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package workuptally.tally.amounts;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.reference.Wash;
+
+/** What a charge holds: its density and its content by mass, as typed, by the reference data or by its name. */
+final class ChargeContent {
+    private final Readings readings;
+    private final Limits limits;
+    private final Substances substances;
+
+    ChargeContent(Readings readings, Limits limits, Substances substances) {
+        this.readings = readings;
+        this.limits = limits;
+        this.substances = substances;
+    }
+
+    /** Density of what was charged: as typed, else by the reference data, g/mL. */
+    Optional<MeasuredValue> density(Charge charge) {
+        Field density = charge.densityGramsPerMillilitre();
+        if (density.entered().isPresent()) {
+            return Optional.of(readings.exact(density.entered().get().value()));
+        }
+        OptionalDouble known = density.isUnreadable() ? OptionalDouble.empty() : listedDensity(charge);
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        double uncertainty = substances.densityUncertaintyGramsPerMillilitre(charge.material());
+        return Optional.of(
+                uncertainty == 0
+                        ? readings.exact(known.getAsDouble())
+                        : readings.enter(
+                                "density of " + charge.material() + " by the reference data",
+                                "g/mL",
+                                known.getAsDouble(),
+                                uncertainty,
+                                () -> "liquids.csv"));
+    }
+
+    /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
+    private OptionalDouble listedDensity(Charge charge) {
+        OptionalDouble byName = substances.densityGramsPerMillilitre(charge.material());
+        Optional<Entered> assay = charge.assayPercent().entered();
+        return byName.isPresent() || assay.isEmpty()
+                ? byName
+                : substances.densityGramsPerMillilitre(assay.get().value() + " % " + charge.material());
+    }
+
+    /** Content by mass of what was charged, as a fraction: by assay, else by its name, else taken as pure. */
+    MeasuredValue assayFraction(Charge charge) {
+        Optional<Entered> assay = charge.assayPercent().entered();
+        double relative =
+                charge.assayUncertaintyPercent().entered().map(Entered::value).orElse(limits.value(Limit.CHARGE_ASSAY))
+                        / 100;
+        OptionalDouble byName = assay.isPresent() ? OptionalDouble.empty() : percentByName(charge);
+        double fraction = assay.map(Entered::value).orElse(byName.orElse(100.0)) / 100;
+        return readings.enter(
+                "assay of " + charge.material()
+                        + (assay.isPresent() ? "" : byName.isPresent() ? " by its name" : " taken as 100 %"),
+                "1",
+                fraction,
+                relative * fraction,
+                () -> charge.row().at("Assay").inWords());
+    }
+
+    /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */
+    private OptionalDouble percentByName(Charge charge) {
+        return substances
+                .wash(charge.material())
+                .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
+                .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
+                .map(Wash::massPercent)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private boolean sameFormula(String one, String other) {
+        try {
+            return substances
+                    .formula(one)
+                    .composition()
+                    .equals(substances.formula(other).composition());
+        } catch (IllegalFormulaException e) {
+            return false;
+        }
+    }
+}
