@@ -4,7 +4,6 @@ import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
-import workuptally.model.Severity;
 
 /** Amounts of one row, each a number whose unit says whether it is a mass, a volume or an amount of substance. */
 final class AmountCells {
@@ -28,7 +27,7 @@ final class AmountCells {
         String typedBeside = row.text(unitColumn.heading());
         boolean inDrops = NumberText.meansDrops(typedBeside);
         String beside = inDrops ? Unit.MILLILITRE.symbol() : typedBeside;
-        NumberText read = inDrops ? inDrops(numbers.read(cell.get())) : numbers.read(cell.get());
+        NumberText read = inDrops ? inDrops(numbers.read(column, cell.get())) : numbers.read(column, cell.get());
         Optional<Unit> unitBeside = Unit.named(beside);
         if (!(read instanceof NumberText.Number number)) {
             Field field = numbers.notANumber(column, cell.get(), read);
@@ -44,7 +43,7 @@ final class AmountCells {
         if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {
             row.report(
                     unitBeside.isEmpty() ? "unit-unknown" : "unit-wrong",
-                    Severity.STOP,
+                    column.need().severity(),
                     unitColumn.heading(),
                     "read '" + beside + "'",
                     unitColumn.expected(),
@@ -64,7 +63,7 @@ final class AmountCells {
         if (unit.isEmpty()) {
             row.report(
                     "unit-missing",
-                    Severity.STOP,
+                    column.need().severity(),
                     unitColumn.heading(),
                     "read '" + TableRow.seen(cell.get()) + "' without a unit",
                     unitColumn.expected(),

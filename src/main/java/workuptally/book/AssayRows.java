@@ -65,7 +65,7 @@ final class AssayRows {
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
         row.report(
                 row.isBlank(heading) ? "unit-missing" : "unit-unknown",
-                Severity.STOP,
+                Severity.CHECK,
                 heading,
                 row.isBlank(heading) ? "read " + seen : "read '" + seen + "'",
                 "one of: " + String.join(", ", Words.of(Assay.Unit.values())),
@@ -109,7 +109,7 @@ final class AssayRows {
         if (share && result instanceof Field.Entered entered && !Range.ASSAY.holds(entered.value())) {
             row.report(
                     "value-impossible",
-                    Severity.STOP,
+                    Severity.CHECK,
                     "Result",
                     "read '" + entered.asTyped() + "'",
                     "a percentage " + Range.ASSAY.words(),

@@ -41,15 +41,22 @@ final class BookAssembly {
     private final FindingLog log = new FindingLog();
     private final RunIndex runs = new RunIndex();
 
+    private final BookMarks marks;
+
     /**
      * For one book.
      *
      * @param lists layouts of the laboratory's own lists in it
      */
     BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists) {
+        this(source, aliases, lists, BookMarks.unknown());
+    }
+
+    private BookAssembly(TableSource source, HeadingAliases aliases, List<OwnListLayout> lists, BookMarks marks) {
         this.source = source;
         this.aliases = aliases;
         this.layouts = lists;
+        this.marks = marks;
     }
 
     /**
@@ -84,6 +91,9 @@ final class BookAssembly {
                 new Reading(Schema.HISTORY, rows -> history.addAll(RegisterRows.history(rows))),
                 new Reading(Schema.CORRECTIONS, rows -> corrections.addAll(RegisterRows.corrections(rows))),
                 new Reading(Schema.LIMITS, limits::read)));
+        if (marks.decideMore()) {
+            return new BookAssembly(source, aliases, layouts, marks.learnt()).read(headingsFile);
+        }
         reportNoRuns();
         return new Book(
                 source.bookName(),
@@ -109,7 +119,7 @@ final class BookAssembly {
                             + "' that the headings file names (it has " + named()
                             + "): correct one of the two and run again.");
                 }
-                lists.add(OwnListSheet.of(raw.get(), layout, aliases, log));
+                lists.add(OwnListSheet.of(raw.get(), layout, new MatchedHeadings.Reading(aliases, marks, log)));
                 log.nextSheet(raw.get().sheet());
             }
         }
@@ -167,7 +177,8 @@ final class BookAssembly {
             for (Reading reading : readings) {
                 Optional<RawTable> raw = ahead.next(log);
                 if (raw.isPresent() && !isList(raw.get().sheet())) {
-                    TableRows.of(raw.get(), reading.table(), aliases, log).ifPresent(reading.rows());
+                    TableRows.of(raw.get(), reading.table(), aliases, marks, log)
+                            .ifPresent(reading.rows());
                 }
                 for (OwnListSheet list : lists) {
                     list.read(reading.table(), runs, reading.rows());

@@ -8,7 +8,7 @@ final class ChargeRows {
 
     static void read(TableRows rows, RunIndex runs) {
         rows.forEach(row -> runs.of(row)
-                .ifPresent(run -> row.key("Material").ifPresent(name -> run.charges.add(charge(row, name)))));
+                .ifPresent(run -> row.label("Material").ifPresent(name -> run.charges.add(charge(row, name)))));
     }
 
     private static Charge charge(TableRow row, String material) {
@@ -17,7 +17,7 @@ final class ChargeRows {
                 row.choice("Role", Charge.Role.values()),
                 row.text("Formula"),
                 row.number("Molar mass"),
-                row.number("Coefficient"),
+                row.count("Coefficient"),
                 row.amount("Planned amount", "Planned unit"),
                 row.amount("Actual amount", "Actual unit"),
                 row.number("Amount of substance"),

@@ -3,6 +3,7 @@ package workuptally.book;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.model.Field;
 
 /**
  * One column of a table.
@@ -20,6 +21,10 @@ record Column(
 
     /** Columns of amounts that an analysis can leave at a limit. */
     private static final Set<String> LIMITED = Set.of("Result", "Residue");
+
+    /** Columns that count things. */
+    private static final Set<String> COUNTS =
+            Set.of("Portions", "Loads", "Standard nuclei", "Substance nuclei", "Replicates");
 
     /** What cells hold. */
     enum Kind {
@@ -79,12 +84,56 @@ record Column(
                 .orElse(heading);
     }
 
-    /** True where {@code <0.10} is an answer: of an assay, its residue, a pH or a percentage, but not of an amount. */
+    /** What several numbers in one cell mean. */
+    enum Several {
+        /** The first without the second. */
+        DIFFERENCE,
+        /** Two steps of a scale, {@code 6/7}, between which it lies. */
+        STEPS,
+        /** A fraction. */
+        QUOTIENT,
+        /** A ratio, {@code 60:1}. */
+        RATIO
+    }
+
+    /** True where several numbers of a cell mean one, and which way. */
+    boolean means(Several several) {
+        return switch (several) {
+            case DIFFERENCE -> heading.equals("Net");
+            case STEPS -> range == Range.PH;
+            case QUOTIENT -> heading.equals("Coefficient") || heading.equals("Partition ratio");
+            case RATIO -> heading.equals("Partition ratio");
+        };
+    }
+
+    /** True where only whole numbers count something. */
+    boolean isCount() {
+        return COUNTS.contains(heading);
+    }
+
+    /** True for the result of an analysis, where not detected is an answer. */
+    boolean isResult() {
+        return heading.equals("Result");
+    }
+
+    /** True where {@code <0.10} is an answer: of an assay, its residue, a pH or a percentage, but not of an amount or a count. */
     boolean takesLimits() {
         return LIMITED.contains(heading)
-                || unit.map(Unit::quantity)
-                        .filter(q -> q == Quantity.PURE || q == Quantity.PERCENT || q == Quantity.TEMPERATURE)
-                        .isPresent();
+                || !COUNTS.contains(heading)
+                        && !heading.equals("Coefficient")
+                        && unit.map(Unit::quantity)
+                                .filter(q -> q == Quantity.PURE || q == Quantity.PERCENT || q == Quantity.TEMPERATURE)
+                                .isPresent();
+    }
+
+    /** Whether a number so qualified is an answer: a lower limit is no result, a range no point of a series. */
+    boolean takes(Field.Qualifier qualifier) {
+        return switch (qualifier) {
+            case BELOW -> takesLimits() || kind == Kind.SETTING;
+            case ABOVE -> takesLimits() && !LIMITED.contains(heading) || kind == Kind.SETTING;
+            case RANGE -> takesLimits() && !heading.equals("Yield");
+            default -> true;
+        };
     }
 
     /** What a cell must hold, {@code a mass in g of 0 or more}. */

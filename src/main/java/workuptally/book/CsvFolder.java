@@ -18,6 +18,9 @@ import workuptally.model.InputFile;
 final class CsvFolder implements TableSource {
     private static final String ENDING = ".csv";
 
+    /** Other endings that a table may have; a file of such a name that is no table is somebody else's. */
+    private static final List<String> OTHER_ENDINGS = List.of(".tsv", ".txt");
+
     private final Path folder;
     private final ReadingOptions.SizeCaps caps;
     private final List<String> names = new ArrayList<>();
@@ -28,7 +31,7 @@ final class CsvFolder implements TableSource {
             throws UnreadableBookException, IOException {
         this.folder = folder;
         this.caps = caps;
-        for (Path file : csvFiles(folder)) {
+        for (Path file : csvFiles(folder, aliases)) {
             String name = file.getFileName().toString();
             names.add(name);
             Optional<Table> table = aliases.table(name.substring(0, name.length() - ENDING.length()));
@@ -42,16 +45,21 @@ final class CsvFolder implements TableSource {
         }
     }
 
-    private static List<Path> csvFiles(Path folder) throws IOException {
+    private static List<Path> csvFiles(Path folder, HeadingAliases aliases) throws IOException {
         try (Stream<Path> content = Files.list(folder)) {
             return content.filter(Files::isRegularFile)
-                    .filter(file -> file.getFileName()
-                            .toString()
-                            .toLowerCase(Locale.ROOT)
-                            .endsWith(ENDING))
+                    .filter(file -> mayBeATable(file.getFileName().toString(), aliases))
                     .sorted(Comparator.comparing(file -> file.getFileName().toString()))
                     .toList();
         }
+    }
+
+    private static boolean mayBeATable(String name, HeadingAliases aliases) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return lower.endsWith(ENDING)
+                || OTHER_ENDINGS.stream().anyMatch(lower::endsWith)
+                        && aliases.table(name.substring(0, name.length() - ENDING.length()))
+                                .isPresent();
     }
 
     @Override

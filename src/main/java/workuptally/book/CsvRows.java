@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -16,7 +18,10 @@ final class CsvRows {
     /** Rows that a sheet has at most (ISO/IEC 29500 leaves it open; spreadsheet programs have 2^20). */
     static final int MOST_ROWS = 1_048_576;
 
-    private static final String DELIMITERS = ",;\t";
+    private static final String DELIMITERS = ",;\t|";
+
+    /** How spreadsheet programs are made to keep a text that looks like a number. */
+    private static final Pattern KEPT_AS_TEXT = Pattern.compile("=\"([^\"]*)\"");
 
     private CsvRows() {}
 
@@ -41,7 +46,7 @@ final class CsvRows {
                     throw new UnreadableBookException(
                             file + " has more than " + MOST_ROWS + " rows: split it into several books.");
                 }
-                List<RawCell> cells = cells(found);
+                List<RawCell> cells = isRemark(found) ? List.of() : cells(found);
                 if (!cells.isEmpty()) {
                     rows.add(new RawRow((int) found.getRecordNumber(), (int) line, cells));
                 }
@@ -59,7 +64,8 @@ final class CsvRows {
     private static List<RawCell> cells(CSVRecord found) {
         List<RawCell> cells = new ArrayList<>(found.size());
         for (int column = 0; column < found.size(); column++) {
-            RawCell cell = RawCell.text(column, found.get(column));
+            Matcher kept = KEPT_AS_TEXT.matcher(found.get(column).strip());
+            RawCell cell = RawCell.text(column, kept.matches() ? kept.group(1) : found.get(column));
             if (!cell.isBlank()) {
                 cells.add(cell);
             }
@@ -67,26 +73,36 @@ final class CsvRows {
         return cells;
     }
 
-    /** Comma, semicolon or tab, whichever the first line with any of them has most of outside quotes; a {@code sep=;} line decides. */
+    /** A line that starts with # and a space, or a {@code sep=} line, says something about the file and holds no row. */
+    private static boolean isRemark(CSVRecord found) {
+        String first = found.get(0);
+        return first.startsWith("# ")
+                || found.getRecordNumber() == 1
+                        && first.toLowerCase(Locale.ROOT).startsWith("sep=");
+    }
+
+    /**
+     * Comma, semicolon, tab or bar, whichever the first lines together have most of outside quotes, so that neither a title nor a decimal
+     * comma decides; a {@code sep=;} line does.
+     */
     static char delimiter(String text) {
-        for (String line : text.lines().limit(20).toList()) {
-            if (line.toLowerCase(Locale.ROOT).startsWith("sep=") && line.length() == 5 && line.charAt(4) != '"') {
-                return line.charAt(4);
-            }
-            char most = ',';
+        char best = ',';
+        int most = 0;
+        List<String> first = text.lines().limit(20).toList();
+        for (char candidate : DELIMITERS.toCharArray()) {
             int count = 0;
-            for (char candidate : DELIMITERS.toCharArray()) {
-                int own = countOutsideQuotes(line, candidate);
-                if (own > count) {
-                    most = candidate;
-                    count = own;
+            for (String line : first) {
+                if (line.toLowerCase(Locale.ROOT).startsWith("sep=") && line.length() == 5 && line.charAt(4) != '"') {
+                    return line.charAt(4);
                 }
+                count += countOutsideQuotes(line, candidate);
             }
-            if (count > 0) {
-                return most;
+            if (count > most) {
+                best = candidate;
+                most = count;
             }
         }
-        return ',';
+        return best;
     }
 
     private static int countOutsideQuotes(String line, char wanted) {

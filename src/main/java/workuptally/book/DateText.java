@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,51 +30,124 @@ sealed interface DateText {
      */
     record Fault(String code, String expected) implements DateText {}
 
-    Pattern YEAR_FIRST = Pattern.compile("(\\d{4})[-./](\\d{1,2})[-./](\\d{1,2})(?:[T ]\\d{1,2}:\\d{2}.*)?");
-    Pattern DAY_FIRST_DOTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4})(?: \\d{1,2}:\\d{2}.*)?");
-    Pattern SLASHES = Pattern.compile("(\\d{1,2})[/-](\\d{1,2})[/-](\\d{4})(?: \\d{1,2}:\\d{2}.*)?");
-    Pattern MONTH_NAME = Pattern.compile("(\\d{1,2})[-. ]{1,2}([A-Za-z]{3,9})\\.?[- ](\\d{4})");
-    List<String> MONTHS = List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+    /** Code of a date whose day and month cannot be told apart. */
+    String AMBIGUOUS = "date-ambiguous";
+
+    Pattern YEAR_FIRST = Pattern.compile("(\\d{4})([-./])(\\d{1,2})\\2(\\d{1,2})");
+    Pattern EIGHT_DIGITS = Pattern.compile("((?:19|20)\\d{2})(\\d{2})(\\d{2})");
+    Pattern DAY_FIRST_DOTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4}|\\d{2})");
+    Pattern SLASHES = Pattern.compile("(\\d{1,2})([/-])(\\d{1,2})\\2(\\d{4}|\\d{2})");
+    Pattern MONTH_SECOND =
+            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th|er|\\.)?[- .]{0,2}(\\p{L}{3,9})\\.?[-, ]{0,2}(\\d{4})");
+    Pattern MONTH_FIRST = Pattern.compile("(\\p{L}{3,9})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})");
+    Pattern YEAR_MONTH_DAY = Pattern.compile("(\\d{4})[- ](\\p{L}{3,9})\\.?[- ](\\d{1,2})");
+
+    /** A weekday before the date and a time behind it say nothing more about the day. */
+    Pattern AROUND = Pattern.compile(
+            "(?:(?:mon?|tue?s?|wed(?:nes)?|thu?r?s?|fri?|sat(?:ur)?|sun?)(?:day)?|di|mi|do|sa|so|(?:mon|diens|donners|frei|sams|sonn)tag|mittwoch"
+                    + "|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|lun|mer|jeu|ven|sam|dim)?\\.?,? ?(?<date>\\d.*?|\\p{L}{3,9}\\.? \\d.*?)(?:[T ,]+\\d{1,2}:\\d{2}(?::\\d{2}.*)?(?: ?(?:h|Uhr|am|pm))?)?",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Names of the months in English, German and French, loosely spelled, with their usual short forms. */
+    List<Set<String>> MONTHS = List.of(
+            Set.of("jan", "january", "januar", "jänner", "janvier", "janv"),
+            Set.of("feb", "february", "februar", "février", "fevrier", "févr", "fév"),
+            Set.of("mar", "march", "märz", "maerz", "mär", "mrz", "mars"),
+            Set.of("apr", "april", "avril", "avr"),
+            Set.of("may", "mai"),
+            Set.of("jun", "june", "juni", "juin"),
+            Set.of("jul", "july", "juli", "juillet", "juil"),
+            Set.of("aug", "august", "août", "aout"),
+            Set.of("sep", "sept", "september", "septembre"),
+            Set.of("oct", "october", "oktober", "okt", "octobre"),
+            Set.of("nov", "november", "novembre"),
+            Set.of("dec", "december", "dezember", "dez", "décembre", "déc"));
 
     Pattern IS_SERIAL = Pattern.compile("-?\\d{1,6}(\\.\\d{0,20})?");
     int FIRST_YEAR = 1950;
     int LAST_YEAR = 2150;
 
-    /** Reads a text. */
+    /** Reads a text of a book that does not say whether it puts the day first. */
     static DateText parse(String typed) {
-        String text = Words.tidy(typed);
-        if (NumberText.parse(text) instanceof NumberText.Nothing) {
+        return parse(typed, false);
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @param dayFirst true where the book puts the day before the month
+     */
+    static DateText parse(String typed, boolean dayFirst) {
+        String whole = TypedText.plain(typed);
+        if (NumberWords.meanNothing(whole)) {
             return new Nothing();
         }
+        Matcher around = AROUND.matcher(whole);
+        String text = around.matches() ? around.group("date") : whole;
         Matcher match = YEAR_FIRST.matcher(text);
+        if (match.matches()) {
+            return day(match.group(1), match.group(3), match.group(4));
+        }
+        match = EIGHT_DIGITS.matcher(text);
         if (match.matches()) {
             return day(match.group(1), match.group(2), match.group(3));
         }
         match = DAY_FIRST_DOTS.matcher(text);
         if (match.matches()) {
-            return day(match.group(3), match.group(2), match.group(1));
+            return day(year(match.group(3)), match.group(2), match.group(1));
         }
         match = SLASHES.matcher(text);
         if (match.matches()) {
-            return slashes(match);
+            return slashes(match, dayFirst);
         }
-        match = MONTH_NAME.matcher(text);
+        return named(text);
+    }
+
+    private static DateText named(String text) {
+        Matcher match = MONTH_SECOND.matcher(text);
         if (match.matches()) {
-            int month = MONTHS.indexOf(match.group(2).substring(0, 3).toLowerCase(Locale.ROOT)) + 1;
-            return day(match.group(3), Integer.toString(month), match.group(1));
+            return inMonth(match.group(3), match.group(2), match.group(1));
         }
+        match = MONTH_FIRST.matcher(text);
+        if (match.matches()) {
+            return inMonth(match.group(3), match.group(1), match.group(2));
+        }
+        match = YEAR_MONTH_DAY.matcher(text);
+        return match.matches() ? inMonth(match.group(1), match.group(2), match.group(3)) : unreadable();
+    }
+
+    private static DateText inMonth(String year, String month, String day) {
+        String name = month.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < MONTHS.size(); i++) {
+            if (MONTHS.get(i).contains(name)) {
+                return day(year, Integer.toString(i + 1), day);
+            }
+        }
+        return unreadable();
+    }
+
+    private static Fault unreadable() {
         return new Fault("date-unreadable", "a date such as 2026-03-06");
     }
 
-    private static DateText slashes(Matcher match) {
+    /** Two digits are a year of this century, or one of the end of the last. */
+    private static String year(String typed) {
+        return typed.length() == 4 ? typed : (Integer.parseInt(typed) < 80 ? "20" : "19") + typed;
+    }
+
+    private static DateText slashes(Matcher match, boolean dayFirst) {
         int first = Integer.parseInt(match.group(1));
-        int second = Integer.parseInt(match.group(2));
-        if (first <= 12 && second <= 12 && first != second) {
-            return new Fault("date-ambiguous", "a date that can be read in one way only, such as 2026-03-06");
+        int second = Integer.parseInt(match.group(3));
+        String year = year(match.group(4));
+        boolean yearMayStandFirst =
+                match.group(4).length() == 2 && match.group(2).equals("-");
+        boolean open = first <= 12 && second <= 12 && first != second && !dayFirst;
+        if (open || yearMayStandFirst) {
+            return new Fault(AMBIGUOUS, "a date that can be read in one way only, such as 2026-03-06");
         }
-        return first > 12
-                ? day(match.group(3), match.group(2), match.group(1))
-                : day(match.group(3), match.group(1), match.group(2));
+        return first > 12 || dayFirst && second <= 12
+                ? day(year, match.group(3), match.group(1))
+                : day(year, match.group(1), match.group(3));
     }
 
     private static DateText day(String year, String month, String day) {
@@ -93,10 +167,10 @@ sealed interface DateText {
                 "date-impossible", "a day of the calendar between the years " + FIRST_YEAR + " and " + LAST_YEAR);
     }
 
-    /** Reads a stored cell. */
-    static DateText read(RawCell cell) {
+    /** Reads a stored cell; see {@link #parse(String, boolean)}. */
+    static DateText read(RawCell cell, boolean dayFirst) {
         return switch (cell.type()) {
-            case TEXT -> parse(cell.text());
+            case TEXT -> parse(cell.text(), dayFirst);
             case NUMBER, COMPUTED_NUMBER ->
                 cell.shownAs().isDate() && IS_SERIAL.matcher(cell.text()).matches()
                         ? inRange(moment(cell).toLocalDate())

@@ -8,17 +8,26 @@ import java.util.regex.Pattern;
  * A heading taken apart.
  *
  * @param name loosely spelled name without unit
- * @param unitText what stands in brackets or behind a slash, up to a comma; empty if nothing
+ * @param unitText what stands in brackets or behind a slash or comma, up to a comma; empty if nothing
  */
 record HeadingText(String name, String unitText) {
     private static final Pattern WITH_UNIT =
             Pattern.compile("(?<name>[^(\\[/]+?)\\s*(?:\\((?<round>.*)\\)|\\[(?<square>.*)\\]|/\\s*(?<slash>.+))\\s*");
 
+    /** {@code Gross, g} and {@code Assay %}. */
+    private static final Pattern UNIT_BEHIND = Pattern.compile("(?<name>.{2,}?)(?:, ?| )(?<unit>[^ ,]+|% w/w)");
+
     static HeadingText of(String typed) {
         String text = Words.tidy(typed);
         Matcher match = WITH_UNIT.matcher(text);
         if (!match.matches()) {
-            return new HeadingText(Words.loose(text), "");
+            Matcher behind = UNIT_BEHIND.matcher(text);
+            boolean unit = behind.matches()
+                    && (behind.group("unit").equals("%")
+                            || Unit.named(behind.group("unit")).isPresent());
+            return unit
+                    ? new HeadingText(Words.loose(behind.group("name")), behind.group("unit"))
+                    : new HeadingText(Words.loose(text), "");
         }
         String unit = Optional.ofNullable(match.group("round"))
                 .or(() -> Optional.ofNullable(match.group("square")))

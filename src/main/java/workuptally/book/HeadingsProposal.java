@@ -117,7 +117,8 @@ public record HeadingsProposal(String json, List<OfList> lists) {
     private static boolean isOfTheForm(RawTable raw) {
         return HeadingAliases.NONE
                 .table(raw.sheet())
-                .filter(table -> MatchedHeadings.find(raw, table, HeadingAliases.NONE, new FindingLog())
+                .filter(table -> MatchedHeadings.find(
+                                raw, table, HeadingAliases.NONE, BookMarks.unknown(), new FindingLog())
                         .filter(found -> found.missing(table).isEmpty())
                         .isPresent())
                 .isPresent();

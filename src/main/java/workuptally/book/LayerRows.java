@@ -15,7 +15,8 @@ final class LayerRows {
     private LayerRows() {}
 
     static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.key("Layer").ifPresent(label -> read(row, label, run))));
+        rows.forEach(row ->
+                runs.of(row).ifPresent(run -> row.label("Layer").ifPresent(label -> read(row, label, run))));
     }
 
     private static void read(TableRow row, String label, RunParts run) {
@@ -62,12 +63,12 @@ final class LayerRows {
                 row.choice("Phase", Layer.Phase.values()),
                 row.choice("Position", Layer.Position.values()),
                 row.text("Vessel"),
-                row.number("Volume"),
+                row.total("Volume"),
                 row.grossAbove(row.number("Gross"), tare),
                 tare,
                 row.number("Net"),
-                row.number("Temperature"),
-                row.number("pH"),
+                row.numberOrWord("Temperature"),
+                row.numberOrWord("pH"),
                 composition(row),
                 row.text("Balance"),
                 row.number("Volume uncertainty"),
@@ -80,21 +81,32 @@ final class LayerRows {
     }
 
     private static List<CompositionPart> composition(TableRow row) {
-        List<CompositionPart> parts =
-                row.parts("Composition", Unit.PERCENT, "ethyl acetate 81 %; ethanol 19 %", Optional.empty()).stream()
-                        .map(part -> new CompositionPart(part.name(), part.value()))
-                        .toList();
-        double sum = parts.stream().mapToDouble(CompositionPart::massPercent).sum();
+        List<NamedNumber> parts = asPercent(
+                row.parts("Composition", Unit.PERCENT, "ethyl acetate 81 %; ethanol 19 %", Optional.of(100.0)),
+                row.text("Composition").contains("%"));
+        double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
         if (sum <= 100 + COMPOSITION_ROUNDING_PERCENT) {
-            return row.shared(parts);
+            return row.shared(parts.stream()
+                    .map(part -> new CompositionPart(part.name(), part.value()))
+                    .toList());
         }
         row.report(
                 "value-impossible",
-                Severity.STOP,
+                Severity.CHECK,
                 "Composition",
                 "read '" + row.text("Composition") + "'",
                 "parts that add up to 100 % at most",
                 "Correct the cell and run again.");
         return List.of();
+    }
+
+    /** Shares that add up to one and carry no per cent sign are fractions. */
+    private static List<NamedNumber> asPercent(List<NamedNumber> parts, boolean percentTyped) {
+        double sum = parts.stream().mapToDouble(NamedNumber::value).sum();
+        return percentTyped || parts.size() < 2 || Math.abs(sum - 1) > COMPOSITION_ROUNDING_PERCENT / 100
+                ? parts
+                : parts.stream()
+                        .map(part -> new NamedNumber(part.name(), part.value() * 100))
+                        .toList();
     }
 }

@@ -11,7 +11,7 @@ final class LotRows {
     private LotRows() {}
 
     static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.key("Lot").ifPresent(label -> read(row, label, run))));
+        rows.forEach(row -> runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> read(row, label, run))));
     }
 
     private static void read(TableRow row, String label, RunParts run) {
@@ -37,7 +37,7 @@ final class LotRows {
                 label,
                 product(row, run),
                 row.choice("Stage", Lot.Stage.values()),
-                run.spelling(row.labels("From")),
+                run.spelling(row.labels("From", run::knows)),
                 row.text("Vessel"),
                 row.grossAbove(row.number("Gross"), tare),
                 tare,

@@ -16,35 +16,42 @@ final class MatchedHeadings {
     /** Rows from the top within which the headings must stand. */
     private static final int DEEPEST_HEADING_ROW = 20;
 
-    /** A number with one comma that no point follows: {@code 12,5} and {@code 1.250,0}. */
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[^,]*\\d,\\d[^,.]*");
-
-    /** A number with one point that no comma follows, or with commas between its thousands. */
-    private static final Pattern DECIMAL_POINT = Pattern.compile("[^.]*\\d\\.\\d[^,.]*|.*,.*,.*");
+    /** Three digits behind a point, which are thousands where decimals stand behind commas. */
+    private static final Pattern THREE_BEHIND_A_POINT = Pattern.compile(".*[1-9]\\d{0,2}\\.\\d{3}(?!\\d).*");
 
     /** Column of what stands in no cell of a list but holds for all its rows. */
     private static final int NO_COLUMN = -1;
 
     private final RawRow headingRow;
-    private final RawTable raw;
     private final HeadingAliases aliases;
-    private Optional<Boolean> decimalCommas = Optional.empty();
+    private final BookMarks marks;
+    private final String table;
+    private final Map<Column, NumberSymbols> symbols = new HashMap<>();
     private final TablePlace place;
     private final Map<String, Unit> units = new HashMap<>();
     private final Set<String> withoutReadableUnit = new HashSet<>();
 
+    private final RawTable raw;
     private final Map<String, String> constants;
+    private final boolean ofList;
+
+    /** What a reading of headings goes by. */
+    record Reading(HeadingAliases aliases, BookMarks marks, FindingLog log) {}
 
     private MatchedHeadings(
             RawTable raw,
-            HeadingAliases aliases,
+            Table table,
             Candidate candidate,
             Map<String, String> constants,
             boolean isList,
-            FindingLog log) {
-        this.headingRow = candidate.row();
+            Reading reading) {
+        FindingLog log = reading.log();
         this.raw = raw;
-        this.aliases = aliases;
+        this.ofList = isList;
+        this.headingRow = candidate.row();
+        this.table = table.name();
+        this.aliases = reading.aliases();
+        this.marks = reading.marks();
         this.constants = Map.copyOf(constants);
         Map<String, Integer> columns = new HashMap<>();
         constants.keySet().forEach(heading -> columns.put(heading, NO_COLUMN));
@@ -102,7 +109,8 @@ final class MatchedHeadings {
     }
 
     /** Looks for the row that holds the headings; the first row with all key headings wins, else the one with most headings. */
-    static Optional<MatchedHeadings> find(RawTable raw, Table table, HeadingAliases aliases, FindingLog log) {
+    static Optional<MatchedHeadings> find(
+            RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, FindingLog log) {
         Candidate best = null;
         for (RawRow row :
                 raw.rows().subList(0, Math.min(DEEPEST_HEADING_ROW, raw.rows().size()))) {
@@ -117,12 +125,66 @@ final class MatchedHeadings {
         }
         return best == null
                 ? Optional.empty()
-                : Optional.of(new MatchedHeadings(raw, aliases, best, Map.of(), false, log));
+                : Optional.of(new MatchedHeadings(raw, table, best, Map.of(), false, new Reading(aliases, marks, log)));
+    }
+
+    /** The headings of a row further down that has all key headings again: those of a second table on the sheet. */
+    Optional<MatchedHeadings> repeatedIn(RawRow row, RawTable raw, Table form, FindingLog log) {
+        if (form.keyHeadings().isEmpty() || !row.cells().stream().allMatch(cell -> cell.type() == RawCell.Type.TEXT)) {
+            return Optional.empty();
+        }
+        String firstKey = form.keyHeadings().get(0);
+        boolean mayBe = cell(row, firstKey)
+                        .filter(c -> Words.loose(c.text()).equals(Words.loose(firstKey)))
+                        .isPresent()
+                || row.cells().stream().anyMatch(c -> Words.loose(c.text()).equals(Words.loose(firstKey)));
+        if (!mayBe) {
+            return Optional.empty();
+        }
+        Candidate candidate = Candidate.of(row, form, aliases);
+        return candidate.holds(form.keyHeadings())
+                ? Optional.of(
+                        new MatchedHeadings(raw, form, candidate, Map.of(), false, new Reading(aliases, marks, log)))
+                : Optional.empty();
+    }
+
+    /**
+     * Takes a row below the headings that holds nothing but units, {@code (mg)}, as belonging to them; true if it is one.
+     *
+     * <p>A unit that a column cannot have is reported, and its numbers are not used.
+     */
+    boolean takeUnits(RawRow row, Table form, FindingLog log) {
+        if (row.row() > headingRow.row() + 2
+                || !row.cells().stream().allMatch(c -> c.type() == RawCell.Type.TEXT && isUnit(c.text()))) {
+            return false;
+        }
+        for (Column column : form.columns()) {
+            cell(row, column.heading())
+                    .filter(cell -> !Words.loose(cell.text()).isEmpty())
+                    .ifPresent(cell ->
+                            readUnit(column, new Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"), log));
+        }
+        return true;
+    }
+
+    private static boolean isUnit(String typed) {
+        String text = bare(typed);
+        return text.isEmpty()
+                || text.equals("-")
+                || text.equals("%")
+                || Unit.named(text).isPresent();
+    }
+
+    private static String bare(String typed) {
+        return TypedText.plain(typed)
+                .replaceAll("^[(\\[]|[)\\]]$", "")
+                .replaceFirst("^(?i:in) ", "")
+                .strip();
     }
 
     /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
-    static MatchedHeadings ofList(
-            RawTable raw, OwnListFeed feed, OwnListHeader header, HeadingAliases aliases, FindingLog log) {
+    static MatchedHeadings ofList(RawTable raw, OwnListFeed feed, OwnListHeader header, Reading reading) {
+        FindingLog log = reading.log();
         Candidate candidate = new Candidate(header.lastRow(), new LinkedHashMap<>(), new LinkedHashMap<>());
         feed.columns().forEach((column, names) -> {
             Optional<OwnListHeader.Heading> own = header.heading(names.get(0));
@@ -150,7 +212,7 @@ final class MatchedHeadings {
         });
         Map<String, String> constants = new LinkedHashMap<>();
         feed.constants().forEach((column, text) -> constants.put(column.heading(), text));
-        MatchedHeadings matched = new MatchedHeadings(raw, aliases, candidate, constants, true, log);
+        MatchedHeadings matched = new MatchedHeadings(raw, feed.table(), candidate, constants, true, reading);
         candidate.first().forEach((column, typed) -> matched.requireUnit(column, typed, log));
         return matched;
     }
@@ -251,23 +313,36 @@ final class MatchedHeadings {
         return new workuptally.model.RowPlace(one, headingRow.row(), headingRow.line()).at(Words.tidy(cell.text()));
     }
 
-    /**
-     * True where all numbers of the table are typed as text, some with a decimal comma and none with a decimal point. Looked up only when
-     * asked.
-     */
-    boolean writesDecimalCommas() {
-        if (decimalCommas.isEmpty()) {
-            List<RawCell> numbers = raw.rows().stream()
-                    .flatMap(row -> row.cells().stream())
-                    .filter(cell -> CellNumber.read(cell) instanceof NumberText.Number)
-                    .toList();
-            decimalCommas = Optional.of(numbers.stream()
-                            .anyMatch(cell -> DECIMAL_COMMA.matcher(cell.text()).matches())
-                    && numbers.stream()
-                            .noneMatch(cell -> cell.isNumber()
-                                    || DECIMAL_POINT.matcher(cell.text()).matches()));
+    /** Reads a cell of a column by the marks of the table. */
+    NumberText read(Column column, RawCell cell) {
+        NumberSymbols names = symbols.computeIfAbsent(column, NumberSymbols::of);
+        if (cell.type() != RawCell.Type.TEXT) {
+            if (cell.isNumber() && cell.text().indexOf('.') >= 0) {
+                marks.meet(table, cell.text()); // the same evidence as in the CSV form of the book
+            }
+            return CellNumber.read(cell, NumberText.Marks.UNKNOWN, names);
         }
-        return decimalCommas.get();
+        NumberText.Marks known = marks.of(table);
+        NumberText read = CellNumber.read(cell, known, names);
+        if (read instanceof NumberText.Ambiguous) {
+            marks.leaveOpen();
+        } else if (read instanceof NumberText.Number) {
+            marks.meet(table, cell.text());
+            if (THREE_BEHIND_A_POINT.matcher(cell.text()).matches()) {
+                marks.leaveOpen();
+            }
+        }
+        return read;
+    }
+
+    /** True where the book writes as those do who put the day before the month. */
+    boolean putsDayFirst() {
+        return marks.of(table) == NumberText.Marks.COMMA;
+    }
+
+    /** Says that a date stayed open which the marks of the book may decide. */
+    void leaveDateOpen() {
+        marks.leaveOpen();
     }
 
     /** The word of the form for a word of a choice. */
@@ -277,6 +352,16 @@ final class MatchedHeadings {
 
     int row() {
         return headingRow.row();
+    }
+
+    /** True for the headings of a laboratory's own list. */
+    boolean isOfList() {
+        return ofList;
+    }
+
+    /** The last column that has a heading, from 0. */
+    int lastColumn() {
+        return headingRow.cells().get(headingRow.cells().size() - 1).column();
     }
 
     TablePlace place() {

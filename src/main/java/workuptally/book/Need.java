@@ -6,9 +6,9 @@ import workuptally.model.Severity;
 enum Need {
     /** Without it the row cannot be placed; the row is left out. */
     KEY(Severity.STOP),
-    /** Results depend on it. */
+    /** A theory or a yield cannot be stated without it. */
     FIGURE(Severity.STOP),
-    /** It adds detail; results go on without it. */
+    /** Results go on without it; what depends on it is named as not computed. */
     DETAIL(Severity.CHECK);
 
     private final Severity severity;

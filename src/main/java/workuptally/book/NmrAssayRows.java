@@ -24,9 +24,9 @@ final class NmrAssayRows {
                 row.number("Standard mass"),
                 row.number("Sample mass"),
                 row.number("Standard integral"),
-                row.number("Standard nuclei"),
+                row.count("Standard nuclei"),
                 row.number("Substance integral"),
-                row.number("Substance nuclei"),
+                row.count("Substance nuclei"),
                 row.number("Relative standard uncertainty"),
                 row.place());
     }

@@ -70,80 +70,47 @@ final class NumberFormats {
         return style < byStyle.size() ? byStyle.get(style) : ShownAs.GENERAL;
     }
 
-    /** Formats that the standard defines by number alone (ISO/IEC 29500-1, 18.8.30). */
+    /** Formats that the standard defines by number alone (ISO/IEC 29500-1, 18.8.30), in its English form. */
     static ShownAs builtIn(int id, boolean from1904) {
         if (id >= 14 && id <= 22 || id >= 27 && id <= 36 || id >= 45 && id <= 47 || id >= 50 && id <= 58) {
             return date(from1904);
         }
         return switch (id) {
-            case 1, 3, 5, 6, 37, 38, 41, 42 -> new ShownAs(ShownAs.Kind.PLAIN, 0, "");
-            case 2, 4, 7, 8, 11, 39, 40, 43, 44 -> new ShownAs(ShownAs.Kind.PLAIN, 2, "");
-            case 48 -> new ShownAs(ShownAs.Kind.PLAIN, 1, "");
-            case 9 -> new ShownAs(ShownAs.Kind.PERCENT, 0, "");
-            case 10 -> new ShownAs(ShownAs.Kind.PERCENT, 2, "");
+            case 1, 3 -> new ShownAs(ShownAs.Kind.PLAIN, 0);
+            case 2, 4 -> new ShownAs(ShownAs.Kind.PLAIN, 2);
+            case 5, 6 -> of("\"$\"#,##0_);(\"$\"#,##0)", from1904);
+            case 7, 8 -> of("\"$\"#,##0.00_);(\"$\"#,##0.00)", from1904);
+            case 9 -> new ShownAs(ShownAs.Kind.PERCENT, 0);
+            case 10 -> new ShownAs(ShownAs.Kind.PERCENT, 2);
+            case 11 -> new ShownAs(ShownAs.Kind.PLAIN, 2);
+            case 37, 38 -> of("#,##0_);(#,##0)", from1904);
+            case 39, 40 -> of("#,##0.00_);(#,##0.00)", from1904);
+            case 41 -> of("_(* #,##0_);_(* (#,##0);_(* \"-\"_)", from1904);
+            case 42 -> of("_(\"$\"* #,##0_);_(\"$\"* (#,##0);_(\"$\"* \"-\"_)", from1904);
+            case 43 -> of("_(* #,##0.00_);_(* (#,##0.00);_(* \"-\"??_)", from1904);
+            case 44 -> of("_(\"$\"* #,##0.00_);_(\"$\"* (#,##0.00);_(\"$\"* \"-\"??_)", from1904);
+            case 48 -> new ShownAs(ShownAs.Kind.PLAIN, 1);
             default -> ShownAs.GENERAL;
         };
     }
 
     private static ShownAs date(boolean from1904) {
-        return new ShownAs(from1904 ? ShownAs.Kind.DATE_FROM_1904 : ShownAs.Kind.DATE_FROM_1900, 0, "");
+        return new ShownAs(from1904 ? ShownAs.Kind.DATE_FROM_1904 : ShownAs.Kind.DATE_FROM_1900, 0);
     }
 
-    /** What a format code shows: only its first section counts, which is that of positive numbers. */
+    /** What a format code shows. */
     static ShownAs of(String code, boolean from1904) {
-        if (code.equalsIgnoreCase("General")) {
+        if (code.equalsIgnoreCase("General") || code.isEmpty()) {
             return ShownAs.GENERAL;
         }
-        StringBuilder symbols = new StringBuilder();
-        StringBuilder literal = new StringBuilder();
-        boolean elapsed = split(code, symbols, literal);
-        String plain = symbols.toString().toLowerCase(java.util.Locale.ROOT).replace("general", "");
-        boolean scientific = plain.contains("e+") || plain.contains("e-");
-        if (elapsed || !scientific && plain.matches(".*[ymdhs].*")) {
+        NumberFormat format = NumberFormat.of(code);
+        FormatSection first = format.sections().get(0);
+        if (first.date()) {
             return date(from1904);
         }
-        if (plain.contains("%")) {
-            return new ShownAs(ShownAs.Kind.PERCENT, decimals(plain), "");
+        if (format.isPlain()) {
+            return new ShownAs(first.percents() == 1 ? ShownAs.Kind.PERCENT : ShownAs.Kind.PLAIN, first.decimals());
         }
-        String unit = literal.toString().strip();
-        return new ShownAs(ShownAs.Kind.PLAIN, decimals(plain), Unit.named(unit).isPresent() ? unit : "");
-    }
-
-    /** Sorts a code's first section into symbols and literal text; true if it shows elapsed time, {@code [h]:mm}. */
-    private static boolean split(String code, StringBuilder symbols, StringBuilder literal) {
-        boolean elapsed = false;
-        for (int i = 0; i < code.length() && code.charAt(i) != ';'; i++) {
-            char c = code.charAt(i);
-            if (c == '"') {
-                int end = code.indexOf('"', i + 1);
-                literal.append(code, i + 1, end < 0 ? code.length() : end);
-                i = end < 0 ? code.length() : end;
-            } else if (c == '\\' && i + 1 < code.length()) {
-                literal.append(code.charAt(++i));
-            } else if ((c == '_' || c == '*') && i + 1 < code.length()) {
-                i++; // a space as wide as the next character, or that character repeated
-            } else if (c == '[') {
-                int end = code.indexOf(']', i);
-                elapsed |= end > 0 && code.substring(i + 1, end).matches("[hHmMsS]+");
-                i = end < 0 ? code.length() : end;
-            } else {
-                symbols.append(c);
-            }
-        }
-        return elapsed;
-    }
-
-    /** Decimals that the code always shows. */
-    private static int decimals(String symbols) {
-        int point = symbols.indexOf('.');
-        int count = 0;
-        for (int i = point + 1; point >= 0 && i < symbols.length(); i++) {
-            char c = symbols.charAt(i);
-            if (c != '0' && c != '?') {
-                break;
-            }
-            count++;
-        }
-        return count;
+        return new ShownAs(ShownAs.Kind.DRESSED, first.decimals(), Optional.of(format));
     }
 }

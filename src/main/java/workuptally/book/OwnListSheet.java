@@ -20,17 +20,16 @@ final class OwnListSheet {
     private final RawTable raw;
     private final OwnListLayout layout;
     private final OwnListHeader header;
-    private final HeadingAliases aliases;
+    private final MatchedHeadings.Reading reading;
     private final FindingLog log;
     private final Set<Integer> leftOut = new HashSet<>();
 
-    private OwnListSheet(
-            RawTable raw, OwnListLayout layout, OwnListHeader header, HeadingAliases aliases, FindingLog log) {
+    private OwnListSheet(RawTable raw, OwnListLayout layout, OwnListHeader header, MatchedHeadings.Reading reading) {
         this.raw = raw;
         this.layout = layout;
         this.header = header;
-        this.aliases = aliases;
-        this.log = log;
+        this.reading = reading;
+        this.log = reading.log();
     }
 
     /**
@@ -38,7 +37,7 @@ final class OwnListSheet {
      *
      * @throws UnreadableBookException if the headings are not found, or that of the run's id is missing
      */
-    static OwnListSheet of(RawTable raw, OwnListLayout layout, HeadingAliases aliases, FindingLog log)
+    static OwnListSheet of(RawTable raw, OwnListLayout layout, MatchedHeadings.Reading reading)
             throws UnreadableBookException {
         Set<String> named = layout.feeds().stream()
                 .flatMap(feed -> feed.columns().values().stream())
@@ -54,7 +53,7 @@ final class OwnListSheet {
                     + " has none of the headings that the headings file names: correct one of the two and run again.");
         }
         OwnListSheet sheet =
-                new OwnListSheet(OwnListCells.of(raw, header.get(), log), layout, header.get(), aliases, log);
+                new OwnListSheet(OwnListCells.of(raw, header.get(), reading.log()), layout, header.get(), reading);
         sheet.requireRun();
         sheet.leaveOutRows();
         sheet.reportHeadings();
@@ -191,7 +190,7 @@ final class OwnListSheet {
         List<OwnListFeed> alternatives = feed.alternatives();
         Optional<String> tried = feed.withAlternatives().map(Column::heading);
         for (int i = 0; i < alternatives.size(); i++) {
-            MatchedHeadings matched = MatchedHeadings.ofList(raw, alternatives.get(i), header, aliases, log);
+            MatchedHeadings matched = MatchedHeadings.ofList(raw, alternatives.get(i), header, reading);
             List<MatchedHeadings> earlier = List.copyOf(before);
             boolean first = i == 0;
             BiPredicate<RawRow, MatchedHeadings> wanted = (row, own) -> !leftOut.contains(row.row())

@@ -17,7 +17,7 @@ final class ProductRows {
     }
 
     private static void read(TableRow row, String name, RunParts run) {
-        if (run.product(name).isPresent()) {
+        if (run.products.stream().anyMatch(p -> p.name().equalsIgnoreCase(name))) {
             row.report(
                     "product-duplicate",
                     Severity.STOP,
@@ -32,7 +32,7 @@ final class ProductRows {
                 row.yesOrNo("Wanted").orElse(true),
                 row.text("Formula"),
                 row.number("Molar mass"),
-                row.number("Coefficient"),
+                row.count("Coefficient"),
                 skeleton(row, run),
                 row.number("Planned yield"),
                 row.choice("Character", Product.Character.values()),
@@ -57,7 +57,7 @@ final class ProductRows {
         if (!unknown.isEmpty()) {
             row.report(
                     "skeleton-partner-unknown",
-                    Severity.STOP,
+                    Severity.CHECK,
                     "Skeleton",
                     "read '" + String.join("', '", unknown) + "'",
                     unknown.size() == 1 ? "a material of the run's charges" : "materials of the run's charges",

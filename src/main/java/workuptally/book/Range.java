@@ -28,6 +28,9 @@ record Range(double least, double most, String words) {
     /** From absolute zero up to the hottest bath of a laboratory. */
     static final Range TEMPERATURE = new Range(-273.15, 1000, "from -273.15 to 1000");
 
+    /** From the smallest vial in which layers are parted to the vessels of a kilo laboratory, mL (common practice). */
+    static final Range FUNNEL = new Range(2, 200_000, "from 2 to 200000");
+
     boolean holds(double value) {
         return value >= least && value <= most;
     }

@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,14 @@ final class RunIndex {
         return id.replace(" ", "").toLowerCase(Locale.ROOT);
     }
 
+    /** The run of an id, spelled otherwise if only one run can be meant. */
     Optional<RunParts> find(String id) {
+        return Optional.ofNullable(runs.get(key(id)))
+                .or(() -> SameName.of(List.copyOf(runs.values()), RunParts::id, id));
+    }
+
+    /** The run of exactly this id, but for case and spaces. */
+    Optional<RunParts> findSame(String id) {
         return Optional.ofNullable(runs.get(key(id)));
     }
 
@@ -34,6 +42,9 @@ final class RunIndex {
             return Optional.empty();
         }
         Optional<RunParts> run = find(id.get());
+        if (run.isEmpty() && (TotalRow.isNamed(id.get()) || row.holdsOnly("Run"))) {
+            return run; // a total or a remark records nothing
+        }
         if (run.isPresent()) {
             row.belongsTo(run.get().id());
         } else {

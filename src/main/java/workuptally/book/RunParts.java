@@ -20,7 +20,14 @@ final class RunParts {
     /** The run as its own row says, still without parts and perhaps without a status. */
     private final Run head;
 
-    private final boolean statusTyped;
+    /** How the status of a run was found; one that was not understood must not pass for isolated. */
+    enum StatusEntry {
+        TYPED,
+        BLANK,
+        UNREAD
+    }
+
+    private final StatusEntry status;
     final List<Product> products = new ArrayList<>();
     final List<Charge> charges = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
@@ -31,9 +38,9 @@ final class RunParts {
     private final Map<String, String> spellings = new HashMap<>();
     private final Map<String, Layer> layersByVessel = new HashMap<>();
 
-    RunParts(Run head, boolean statusTyped) {
+    RunParts(Run head, StatusEntry status) {
         this.head = head;
-        this.statusTyped = statusTyped;
+        this.status = status;
     }
 
     String id() {
@@ -58,6 +65,11 @@ final class RunParts {
                 .orElse(label);
     }
 
+    /** True for a label that is defined somewhere. */
+    boolean knows(String label) {
+        return spellings.containsKey(label) || spellings.containsKey(loose(label));
+    }
+
     List<String> spelling(List<String> labels) {
         return labels.stream().map(this::spelling).distinct().toList();
     }
@@ -67,13 +79,11 @@ final class RunParts {
     }
 
     Optional<Product> product(String name) {
-        return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
+        return SameName.of(products, Product::name, name);
     }
 
     Optional<Charge> charge(String material) {
-        return charges.stream()
-                .filter(charge -> charge.material().equalsIgnoreCase(material))
-                .findFirst();
+        return SameName.of(charges, Charge::material, material);
     }
 
     Optional<Layer> layer(String label) {
@@ -114,7 +124,7 @@ final class RunParts {
                 head.reaction(),
                 head.kind(),
                 head.series(),
-                statusTyped ? head.status() : statusByRecord(),
+                status(),
                 head.conversionPercent(),
                 head.notes(),
                 products,
@@ -125,6 +135,14 @@ final class RunParts {
                 nmrAssays,
                 lots,
                 head.row());
+    }
+
+    private Run.Status status() {
+        return switch (status) {
+            case TYPED -> head.status();
+            case BLANK -> statusByRecord();
+            case UNREAD -> statusByRecord() == Run.Status.PLANNED ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+        };
     }
 
     private static boolean wasCharged(Charge charge) {

@@ -14,8 +14,11 @@ final class RunRows {
     }
 
     private static void read(TableRow row, String id, RunIndex runs) {
+        if (TotalRow.isNamed(id)) {
+            return; // adds up others
+        }
         row.belongsTo(id);
-        Optional<RunParts> earlier = runs.find(id);
+        Optional<RunParts> earlier = runs.findSame(id);
         if (earlier.isPresent()) {
             row.report(
                     "run-duplicate",
@@ -45,6 +48,8 @@ final class RunRows {
                 List.of(),
                 List.of(),
                 row.place());
-        runs.add(new RunParts(head, status.isPresent()));
+        boolean blank = NumberWords.meanNothing(TypedText.plain(row.text("Status")));
+        RunParts.StatusEntry entry = blank ? RunParts.StatusEntry.BLANK : RunParts.StatusEntry.UNREAD;
+        runs.add(new RunParts(head, status.isPresent() ? RunParts.StatusEntry.TYPED : entry));
     }
 }

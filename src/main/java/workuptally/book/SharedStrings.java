@@ -36,17 +36,41 @@ final class SharedStrings {
         return number >= 0 && number < texts.size() ? Optional.of(texts.get(number)) : Optional.empty();
     }
 
-    /** The text of an element that holds runs of text, without the phonetic guide that some programs store beside them. */
+    /**
+     * The text of an element that holds runs of text, without the phonetic guide that some programs store beside them. Struck-out runs are
+     * left out, raised digits stay raised: neither is a digit of a number.
+     */
     static String richText(XmlPart xml, String element) throws UnreadableBookException {
         StringBuilder text = new StringBuilder();
+        boolean struck = false;
+        boolean raised = false;
         while (xml.next() && !xml.isEnd(element)) {
             if (xml.isStart("rPh")) {
                 xml.skip();
+            } else if (xml.isStart("r")) {
+                struck = false;
+                raised = false;
+            } else if (xml.isStart("strike")) {
+                struck = xml.attribute("val")
+                        .filter(val -> val.equals("0") || val.equals("false"))
+                        .isEmpty();
+            } else if (xml.isStart("vertAlign")) {
+                raised = xml.attribute("val").filter("superscript"::equals).isPresent();
             } else if (xml.isStart("t")) {
-                text.append(xml.ownText());
+                String run = xml.ownText();
+                text.append(struck ? "" : raised ? raised(run) : run);
             }
         }
         return unescape(text.toString());
+    }
+
+    private static String raised(String run) {
+        StringBuilder up = new StringBuilder(run.length());
+        for (int i = 0; i < run.length(); i++) {
+            int at = "0123456789-−".indexOf(run.charAt(i));
+            up.append(at < 0 ? run.charAt(i) : "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻".charAt(at));
+        }
+        return up.toString();
     }
 
     /** Characters that XML cannot hold are stored as {@code _x000D_} (ISO/IEC 29500-1, 22.9.2.19). */

@@ -1,13 +1,15 @@
 package workuptally.book;
 
+import java.util.Optional;
+
 /**
  * How a number format shows a stored number.
  *
- * @param kind plain number, date or percentage
+ * @param kind plain number, date, percentage, or dressed by more than that
  * @param decimals decimals that it always shows, 0 or more
- * @param unitText unit that the format appends, {@code mL}; empty if none
+ * @param format the format where it is dressed
  */
-record ShownAs(Kind kind, int decimals, String unitText) {
+record ShownAs(Kind kind, int decimals, Optional<NumberFormat> format) {
     /** What a number format makes of a number. */
     enum Kind {
         PLAIN,
@@ -15,11 +17,17 @@ record ShownAs(Kind kind, int decimals, String unitText) {
         DATE_FROM_1900,
         /** Days counted from 1904. */
         DATE_FROM_1904,
-        PERCENT
+        PERCENT,
+        /** With words, marks or other sections, so that what is shown must be looked at number by number. */
+        DRESSED
     }
 
     boolean isDate() {
         return kind == Kind.DATE_FROM_1900 || kind == Kind.DATE_FROM_1904;
+    }
+
+    ShownAs(Kind kind, int decimals) {
+        this(kind, decimals, Optional.empty());
     }
 
     /** True where the cell has no number format of its own; the format {@code 0} is one. */
@@ -27,5 +35,5 @@ record ShownAs(Kind kind, int decimals, String unitText) {
         return this == GENERAL;
     }
 
-    static final ShownAs GENERAL = new ShownAs(Kind.PLAIN, 0, "");
+    static final ShownAs GENERAL = new ShownAs(Kind.PLAIN, 0);
 }

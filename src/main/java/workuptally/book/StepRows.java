@@ -20,7 +20,7 @@ final class StepRows {
         return new Step(
                 row.text("Step"),
                 operation(row),
-                row.shared(run.spelling(row.labels("From"))),
+                row.shared(run.spelling(row.labels("From", run::knows))),
                 row.text("Material"),
                 written.map(TableRow.Portioned::count).orElse(portions),
                 written.map(TableRow.Portioned::each).orElseGet(() -> row.number("Volume")),
@@ -29,9 +29,9 @@ final class StepRows {
                 row.number("Density"),
                 row.number("Funnel"),
                 row.count("Loads"),
-                row.number("Temperature"),
-                row.number("pH after"),
-                row.choice("Quench test", Step.QuenchTest.values()),
+                row.numberOrWord("Temperature"),
+                row.numberOrWord("pH after"),
+                row.result("Quench test", Step.QuenchTest.values()),
                 row.choice("Lower layer", Step.Lower.values()),
                 row.choice("Checked by", Step.CheckedBy.values()),
                 row.choice("Emulsion", Step.Emulsion.values()),
@@ -56,7 +56,7 @@ final class StepRows {
     }
 
     private static List<String> given(TableRow row, RunParts run, String heading) {
-        List<String> labels = row.shared(run.spelling(row.labels(heading)));
+        List<String> labels = row.shared(run.spelling(row.labels(heading, run::knows)));
         labels.forEach(run::defineLabel);
         return labels;
     }

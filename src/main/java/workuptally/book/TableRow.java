@@ -1,23 +1,47 @@
 package workuptally.book;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import workuptally.model.Amount;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
-import workuptally.model.Step;
 
 /** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
 final class TableRow {
     static final String CORRECT = "Correct the cell and run again.";
 
     private static final int MOST_CHOICES_NAMED = 8;
+
+    private static final Pattern WORDS = Pattern.compile("[\\p{L} -]+");
+
+    private static final Set<String> YES = Set.of(
+            "yes", "y", "true", "ja", "j", "oui", "✓", "✔", "wanted", "target", "desired", "product", "mainproduct");
+    private static final Set<String> NO = Set.of(
+            "no",
+            "n",
+            "false",
+            "nein",
+            "non",
+            "byproduct",
+            "sideproduct",
+            "impurity",
+            "recovered",
+            "unwanted",
+            "nebenprodukt",
+            "tracked");
+
+    /** Acids, bases and salts of which a mole is more than one equivalent (common practice). */
+    private static final Pattern SEVERAL_PROTONS = Pattern.compile(
+            "H2SO4|H3PO4|sul(?:f|ph)uric|phosphoric|Schwefels|Phosphors|oxalic|citric|tartaric|maleic|malonic|succinic|CO3|carbonate"
+                    + "|\\(OH\\)2|SO3|S2O|Cr2O7|MnO4|H2C2O4",
+            Pattern.CASE_INSENSITIVE);
 
     private final RawRow raw;
     private final MatchedHeadings headings;
@@ -126,22 +150,80 @@ final class TableRow {
         return Optional.of(text(heading)).filter(text -> !text.isEmpty());
     }
 
-    /** A number in the unit of the form. */
-    Field number(String heading) {
-        Column column = columns.get(heading);
-        Unit own = column.unit().orElse(Unit.ONE);
-        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own);
+    /** True where nothing stands in the row but under one heading. */
+    boolean holdsOnly(String heading) {
+        return columns.keySet().stream()
+                .allMatch(other -> other.equals(heading) != cell(other).isEmpty());
     }
 
-    /** A number of portions, which may carry a times sign: {@code 3 x}. */
+    /**
+     * The label of a thing that is recorded in the row; nothing if it is missing, or if the row adds up others, which is reported.
+     */
+    Optional<String> label(String heading) {
+        Optional<String> label = key(heading);
+        if (label.filter(TotalRow::isNamed).isPresent()) {
+            report(
+                    "total-row",
+                    Severity.CHECK,
+                    heading,
+                    "read '" + label.get() + "' in a row of a run",
+                    "a row for each weighing or material",
+                    "Nothing if the row adds up others: it was left out. Else give it a label of its own and run again.");
+            return Optional.empty();
+        }
+        return label;
+    }
+
+    /** A number in the unit of the form. */
+    Field number(String heading) {
+        return number(heading, false);
+    }
+
+    /** A number in the unit of the form, to which several of one cell add up. */
+    Field total(String heading) {
+        return number(heading, true);
+    }
+
+    private Field number(String heading, boolean total) {
+        Column column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
+        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own, total);
+    }
+
+    /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
+    Field numberOrWord(String heading) {
+        Column column = columns.get(heading);
+        Optional<NumberText.Number> word = cell(heading)
+                .filter(c -> c.type() == RawCell.Type.TEXT)
+                .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
+        return word.isEmpty()
+                ? number(heading)
+                : numbers.converted(
+                        column,
+                        cell(heading).orElseThrow(),
+                        word.get(),
+                        column.unit().orElse(Unit.ONE),
+                        column.unit().orElse(Unit.ONE));
+    }
+
+    /** True where the row is about an acid or base that counts more than once in a normal solution. */
+    boolean namesAcidOfSeveralProtons() {
+        return columns.containsKey("Material")
+                && SEVERAL_PROTONS
+                        .matcher(text("Material") + " " + (columns.containsKey("Formula") ? text("Formula") : ""))
+                        .find();
+    }
+
+    /** A count, which may be a word or carry a times sign: {@code 3 x}, {@code three}. */
     Field count(String heading) {
         Optional<RawCell> cell = cell(heading);
-        Optional<Integer> count = cell.flatMap(PortionText::of)
-                .filter(p -> p.each().isEmpty() && p.count() > 0)
-                .map(PortionText::count);
-        return count.isEmpty()
+        int count = cell.filter(c ->
+                        c.type() == RawCell.Type.TEXT || c.shownAs().format().isPresent())
+                .map(c -> NumberWords.count(TypedText.plain(CellNumber.shown(c))))
+                .orElse(0);
+        return count == 0
                 ? number(heading)
-                : entered(new Field.Figure(count.get(), Qualifier.EXACT, 0, seen(cell.get())), heading);
+                : entered(new Field.Figure(count, Qualifier.EXACT, 0, seen(cell.get())), heading);
     }
 
     /** A number entered under a heading. */
@@ -159,24 +241,29 @@ final class TableRow {
 
     /** Count and size of {@code 3 x 30 mL}; nothing for any other text, and where another count stands in its own column. */
     Optional<Portioned> portioned(String heading, Field count) {
-        Optional<PortionText> text = cell(heading)
-                .flatMap(PortionText::of)
-                .filter(p -> p.count() > 0 && NumberText.parse(p.each()) instanceof NumberText.Number)
+        Column column = columns.get(heading);
+        Optional<RawCell> cell = cell(heading);
+        Optional<PortionText> read = cell.flatMap(c -> PortionText.of(numbers.read(column, c)))
                 .filter(p -> count.isBlank()
                         || count.entered().filter(c -> c.value() == p.count()).isPresent());
-        if (text.isEmpty()) {
+        if (read.isEmpty()) {
             return Optional.empty();
         }
-        RawCell whole = cell(heading).orElseThrow();
-        Column column = columns.get(heading);
+        PortionText portions = read.get();
         Unit own = column.unit().orElse(Unit.ONE);
-        Field each = numbers.number(
-                column,
-                Optional.of(RawCell.text(whole.column(), text.get().each())),
-                headings.unit(heading).orElse(own),
-                own);
-        Field portions = entered(new Field.Figure(text.get().count(), Qualifier.EXACT, 0, seen(whole)), heading);
-        return Optional.of(new Portioned(count.isBlank() ? portions : count, each));
+        Unit typed = portions.each().unit().orElse(headings.unit(heading).orElse(own));
+        Field each = numbers.converted(column, cell.get(), portions.each(), typed, own);
+        if (portions.unequal()) {
+            report(
+                    "portions-unequal",
+                    Severity.CHECK,
+                    heading,
+                    "read '" + seen(cell.get()) + "'",
+                    "portions of one size",
+                    "Give each portion a row of its own; until then their total counts as one portion.");
+        }
+        Field counted = entered(new Field.Figure(portions.count(), Qualifier.EXACT, 0, seen(cell.get())), heading);
+        return Optional.of(new Portioned(count.isBlank() ? counted : count, each));
     }
 
     /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
@@ -194,7 +281,9 @@ final class TableRow {
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
         Column column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
-        if (notDetectedAllowed && cell.isPresent() && CellNumber.read(cell.get()) instanceof NumberText.NotDetected) {
+        if (notDetectedAllowed
+                && cell.isPresent()
+                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
             return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
         }
         return numbers.number(column, cell, usual, target);
@@ -203,7 +292,7 @@ final class TableRow {
     /** Unit written beside the number within the cell, if any. */
     Optional<Unit> unitInCell(String heading) {
         return cell(heading)
-                .map(CellNumber::read)
+                .map(cell -> numbers.read(columns.get(heading), cell))
                 .filter(NumberText.Number.class::isInstance)
                 .flatMap(number -> ((NumberText.Number) number).unit());
     }
@@ -217,10 +306,33 @@ final class TableRow {
     <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
         String text = text(heading);
         Optional<E> found = recurring.one(Words.find(values, headings.word(text)));
-        if (found.isEmpty() && !text.isEmpty() && !isDash(text)) {
-            reportUnknownChoice(heading, text);
+        if (found.isEmpty() && !text.isEmpty() && !isNothing(text)) {
+            Optional<E> guess =
+                    WORDS.matcher(text).matches() ? Words.guess(values, headings.word(text)) : Optional.empty();
+            if (guess.isEmpty()) {
+                reportUnknownChoice(heading, text);
+            } else {
+                report(
+                        "choice-guessed",
+                        Severity.CHECK,
+                        heading,
+                        "read '" + text + "' as " + Words.word(guess.get()),
+                        columns.get(heading).expected(),
+                        "Correct the word if that is meant; it was used so.");
+            }
+            return guess;
         }
         return found;
+    }
+
+    /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
+    <E extends Enum<E>> Optional<E> result(String heading, E[] values) {
+        String text = TypedText.plain(text(heading));
+        if (text.matches("-{1,3}")) {
+            reportUnknownChoice(heading, text);
+            return Optional.empty();
+        }
+        return choice(heading, values);
     }
 
     private void reportUnknownChoice(String heading, String text) {
@@ -237,22 +349,21 @@ final class TableRow {
                         + ", or map your own in the headings file, and run again.");
     }
 
-    private static boolean isDash(String text) {
-        return NumberText.parse(text) instanceof NumberText.Nothing;
+    private static boolean isNothing(String text) {
+        return NumberWords.meanNothing(TypedText.plain(text));
     }
 
     /** Yes or no; nothing where blank or not understood. */
     Optional<Boolean> yesOrNo(String heading) {
         String text = text(heading);
-        return switch (Words.loose(headings.word(text))) {
-            case "yes", "y", "true" -> Optional.of(true);
-            case "no", "n", "false" -> Optional.of(false);
-            case "" -> Optional.empty();
-            default -> {
-                reportUnknownChoice(heading, text);
-                yield Optional.empty();
-            }
-        };
+        String word = Words.loose(headings.word(text));
+        if (YES.contains(word) || NO.contains(word)) {
+            return Optional.of(YES.contains(word));
+        }
+        if (!word.isEmpty() && !isNothing(text)) {
+            reportUnknownChoice(heading, text);
+        }
+        return Optional.empty();
     }
 
     /** A day; nothing where blank or not understood. */
@@ -261,58 +372,39 @@ final class TableRow {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        DateText read = DateText.read(cell.get());
+        DateText read = DateText.read(cell.get(), headings.putsDayFirst());
+        if (read instanceof DateText.Fault fault && fault.code().equals(DateText.AMBIGUOUS)) {
+            headings.leaveDateOpen();
+        }
         if (read instanceof DateText.Fault fault) {
             reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
         }
         return read instanceof DateText.Day day ? recurring.one(Optional.of(day.day())) : Optional.empty();
     }
 
-    /** Labels joined by + (or by comma or semicolon), each once; the reaction mixture is always {@code RM}. */
-    List<String> labels(String heading) {
-        String text = text(heading);
-        if (text.isEmpty() || isDash(text)) {
-            return List.of();
-        }
-        return Arrays.stream(text.split("[+,;]"))
-                .map(String::strip)
-                .filter(label -> !label.isEmpty())
-                .map(label -> label.equalsIgnoreCase(Step.REACTION_MIXTURE) ? Step.REACTION_MIXTURE : label)
-                .distinct()
-                .toList();
+    /** Labels joined by + or its like, each once; see {@link LabelsText}. */
+    List<String> labels(String heading, Predicate<String> known) {
+        return LabelsText.read(text(heading), known);
     }
 
     /**
-     * Parts joined by ;, each a name followed by a number.
+     * Parts joined by ;, each a name with a number.
      *
      * @param unit unit wanted, and meant where none is written
      * @param example what a cell should look like
      * @param loneNumber number of a part that is only a name, if that is allowed
      */
     List<NamedNumber> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
-        List<NamedNumber> parts = new ArrayList<>();
-        for (String piece : text(heading).split(";")) {
-            String text = piece.strip();
-            if (text.isEmpty() || isDash(text)) {
-                continue;
-            }
-            Optional<NamedNumber> part = NamedNumber.read(text, unit)
-                    .or(() -> loneNumber
-                            .filter(n -> !text.matches(".*\\s[\\d.,]+"))
-                            .map(n -> new NamedNumber(text, n)));
-            if (part.isEmpty()) {
-                report(
+        PartsText.Read read = PartsText.read(text(heading), unit, loneNumber);
+        read.fault()
+                .ifPresent(text -> report(
                         "parts-unreadable",
                         columns.get(heading).need().severity(),
                         heading,
                         "read '" + text + "'",
                         "parts such as '" + example + "'",
-                        CORRECT);
-                return List.of();
-            }
-            parts.add(part.get());
-        }
-        return parts;
+                        CORRECT));
+        return read.parts();
     }
 
     /** A list, the same for all rows of the table where it is equal. */

@@ -53,9 +53,9 @@ final class TableRows {
      * @return the rows, or nothing if the table lacks the headings that place a row; this is reported
      * @throws UnreadableBookException if that table is the one a book needs
      */
-    static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, FindingLog log)
+    static Optional<TableRows> of(RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, FindingLog log)
             throws UnreadableBookException {
-        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, log);
+        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, marks, log);
         List<String> missing = headings.map(found -> found.missing(table)).orElse(table.keyHeadings());
         if (headings.isPresent() && missing.isEmpty()) {
             return Optional.of(new TableRows(raw, table, headings.get(), (row, all) -> true, log));
@@ -110,14 +110,53 @@ final class TableRows {
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }
+        MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
-            if (row.row() > headings.row() && wanted.test(row, headings)) {
-                TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
-                if (!tableRow.isBlank()) {
-                    reader.accept(tableRow);
+            if (headings.isOfList()) {
+                readListed(row, columns, recurring, reader);
+            } else if (row.row() > headings.row()) {
+                Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
+                if (own.isPresent()) {
+                    inForce = own.get();
+                } else if (isShifted(row, inForce)) {
+                    reportShifted(row, inForce);
+                } else if (!inForce.takeUnits(row, table, log)) {
+                    TableRow tableRow = new TableRow(withMerged(row), inForce, columns, log, recurring);
+                    if (!tableRow.isBlank()) {
+                        reader.accept(tableRow);
+                    }
                 }
             }
         }
+    }
+
+    private void readListed(RawRow row, Map<String, Column> columns, Recurring recurring, Consumer<TableRow> reader) {
+        if (row.row() > headings.row() && wanted.test(row, headings)) {
+            TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
+            if (!tableRow.isBlank()) {
+                reader.accept(tableRow);
+            }
+        }
+    }
+
+    /** A line of a CSV file with more cells than headings: an unquoted comma within a number has moved all behind it. */
+    private boolean isShifted(RawRow row, MatchedHeadings inForce) {
+        return !raw.spreadsheet()
+                && !row.cells().isEmpty()
+                && row.cells().get(row.cells().size() - 1).column() > inForce.lastColumn();
+    }
+
+    private void reportShifted(RawRow row, MatchedHeadings inForce) {
+        boolean needed = table.columns().stream().anyMatch(column -> column.need() == Need.FIGURE);
+        log.add(
+                "row-shifted",
+                needed ? Severity.STOP : Severity.CHECK,
+                "",
+                new RowPlace(inForce.place(), row.row(), row.line())
+                        .at(table.columns().get(0).heading()),
+                "read a line with more cells than headings",
+                "a cell for each heading; a decimal comma needs quotes where commas part the cells",
+                "Put the number in quotes or write a decimal point, and run again; the line was left out.");
     }
 
     private void reportMerged() {

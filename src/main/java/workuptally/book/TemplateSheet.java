@@ -69,7 +69,8 @@ final class TemplateSheet {
      * @param withHelp true for lists to choose from and notes at the headings
      */
     void write(RawTable raw, HeadingAliases aliases, boolean withHelp) {
-        Optional<MatchedHeadings> headings = MatchedHeadings.find(raw, table, aliases, new FindingLog());
+        Optional<MatchedHeadings> headings =
+                MatchedHeadings.find(raw, table, aliases, BookMarks.unknown(), new FindingLog());
         Map<Integer, Column> byColumn = new java.util.HashMap<>();
         headings.ifPresent(found -> table.columns().stream()
                 .filter(column -> found.has(column.heading()))

@@ -25,7 +25,8 @@ final class TransferRows {
             return Optional.empty();
         }
         run.ifPresent(found -> row.belongsTo(found.id()));
-        List<String> layers = row.labels("Layer");
+        List<String> layers =
+                row.labels("Layer", label -> run.filter(r -> r.knows(label)).isPresent());
         String material = row.text("Material");
         if (layers.isEmpty() && material.isEmpty()) {
             return leftOut(row, "Layer", "a layer of a run, or a free material");

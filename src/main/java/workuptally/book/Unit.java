@@ -6,53 +6,102 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Units of the tables with their exact decimal factors. Each factor is by definition of the prefix; a litre is a cubic decimetre. */
 enum Unit {
-    MICROGRAM("µg", Quantity.MASS, -6, "ug", "μg", "mcg"),
-    MILLIGRAM("mg", Quantity.MASS, -3),
-    GRAM("g", Quantity.MASS, 0, "gram", "grams"),
-    KILOGRAM("kg", Quantity.MASS, 3),
-    MICROLITRE("µL", Quantity.VOLUME, -3, "ul", "μl"),
-    MILLILITRE("mL", Quantity.VOLUME, 0, "cm3", "cm³", "ccm", "cc"),
-    LITRE("L", Quantity.VOLUME, 3, "litre", "liter", "litres", "liters"),
-    MICROMOLE("µmol", Quantity.AMOUNT, -3, "umol", "μmol"),
-    MILLIMOLE("mmol", Quantity.AMOUNT, 0),
-    MOLE("mol", Quantity.AMOUNT, 3),
-    EQUIVALENT(
-            "equiv",
-            Quantity.EQUIVALENTS,
-            0,
-            "eq",
-            "eq.",
-            "equiv.",
-            "equivalent",
-            "equivalents",
-            "äq",
-            "äq.",
-            "äquiv",
-            "äquiv.",
-            "éq",
-            "éq.",
-            "équiv",
-            "équiv."),
+    MICROGRAM("µg", Quantity.MASS, -6, "mcg", "microgram", "mikrogramm"),
+    MILLIGRAM("mg", Quantity.MASS, -3, "mgs", "milligram", "milligramm"),
+    GRAM("g", Quantity.MASS, 0, "gr", "gm", "gms", "gram", "gramm", "gramme"),
+    KILOGRAM("kg", Quantity.MASS, 3, "kgs", "kilo", "kilogram", "kilogramm"),
+    MICROLITRE("µL", Quantity.VOLUME, -3, "mcl", "microlitre", "microliter", "mikroliter"),
+    MILLILITRE("mL", Quantity.VOLUME, 0, "cm3", "ccm", "cc", "mls", "mltr", "millilitre", "milliliter", "cucm"),
+    CENTILITRE("cL", Quantity.VOLUME, 1),
+    DECILITRE("dL", Quantity.VOLUME, 2),
+    LITRE("L", Quantity.VOLUME, 3, "ltr", "lt", "litre", "liter", "dm3"),
+    MICROMOLE("µmol", Quantity.AMOUNT, -3, "umole", "micromol", "micromole", "mikromol"),
+    MILLIMOLE("mmol", Quantity.AMOUNT, 0, "mmole", "millimol", "millimole", "mmo"),
+    MOLE("mol", Quantity.AMOUNT, 3, "mole"),
+    EQUIVALENT("equiv", Quantity.EQUIVALENTS, 0, "eq", "equivalent", "äq", "äquiv", "éq", "équiv"),
     MOLE_PERCENT("mol %", Quantity.EQUIVALENTS, -2, "mol-%", "mole%"),
-    MICROGRAM_PER_MILLILITRE("µg/mL", Quantity.MASS_PER_VOLUME, -3, "ug/ml", "μg/ml", "mg/l"),
-    MILLIGRAM_PER_MILLILITRE("mg/mL", Quantity.MASS_PER_VOLUME, 0, "g/l", "kg/m3", "kg/m³"),
-    GRAM_PER_MILLILITRE("g/mL", Quantity.MASS_PER_VOLUME, 3, "g/cm3", "g/cm³", "kg/l"),
-    MILLIMOLE_PER_LITRE("mmol/L", Quantity.CONCENTRATION, -3),
-    MOLE_PER_LITRE("mol/L", Quantity.CONCENTRATION, 0, "mmol/ml", "mol/dm3", "mol/dm³"),
-    GRAM_PER_MOLE("g/mol", Quantity.MOLAR_MASS, 0, "mg/mmol"),
-    KILOGRAM_PER_MOLE("kg/mol", Quantity.MOLAR_MASS, 3),
-    PERCENT("%", Quantity.PERCENT, 0, "percent"),
-    MASS_PERCENT("% w/w", Quantity.PERCENT, 0, "wt%", "%wt", "w/w%", "mass%", "%(w/w)", "m%", "%m/m"),
-    CELSIUS("°C", Quantity.TEMPERATURE, 0, "ºc", "degc", "℃"),
+    MICROGRAM_PER_MILLILITRE("µg/mL", Quantity.MASS_PER_VOLUME, -3, "mg/l", "mcg/ml"),
+    MILLIGRAM_PER_MILLILITRE("mg/mL", Quantity.MASS_PER_VOLUME, 0, "g/l", "kg/m3", "µg/µl", "mg/cm3"),
+    GRAM_PER_MILLILITRE("g/mL", Quantity.MASS_PER_VOLUME, 3, "g/cm3", "g/ccm", "g/cc", "kg/l", "kg/dm3", "gcm-3"),
+    MILLIMOLE_PER_LITRE("mmol/L", Quantity.CONCENTRATION, -3, "µmol/ml"),
+    MOLE_PER_LITRE("mol/L", Quantity.CONCENTRATION, 0, "mmol/ml", "mol/dm3", "moldm-3", "molar"),
+    /** Equivalents per litre: as many moles of an acid or base with one proton. */
+    NORMAL("N", Quantity.CONCENTRATION, 0),
+    GRAM_PER_MOLE("g/mol", Quantity.MOLAR_MASS, 0, "mg/mmol", "kg/kmol", "da", "u", "amu"),
+    KILOGRAM_PER_MOLE("kg/mol", Quantity.MOLAR_MASS, 3, "kda"),
+    PERCENT("%", Quantity.PERCENT, 0, "percent", "pct", "prozent", "pc", "pourcent", "%rel", "rel%"),
+    MASS_PERCENT(
+            "% w/w",
+            Quantity.PERCENT,
+            0,
+            "wt%",
+            "wt-%",
+            "%wt",
+            "w/w%",
+            "w/w",
+            "w%",
+            "mass%",
+            "mass-%",
+            "%(w/w)",
+            "%w/w",
+            "m%",
+            "%m/m",
+            "m/m%",
+            "%(m/m)",
+            "m/m",
+            "gew%",
+            "gew-%",
+            "masse%",
+            "massen%",
+            "%gew",
+            "g/100g",
+            "weight%",
+            "%byweight",
+            "%bymass",
+            "wtpct"),
+    PERMILLE("‰", Quantity.PERCENT, -1, "permille", "promille", "mg/g", "g/kg"),
+    PARTS_PER_MILLION("ppm", Quantity.PERCENT, -4, "mg/kg", "µg/g"),
+    CELSIUS(
+            "°C",
+            Quantity.TEMPERATURE,
+            0,
+            "ºc",
+            "c",
+            "degc",
+            "deg",
+            "degree",
+            "°",
+            "º",
+            "grad",
+            "gradc",
+            "gradcelsius",
+            "celsius",
+            "˚c",
+            "˚",
+            "degcelsius",
+            "degreecelsius",
+            "degreec"),
+    KELVIN("K", Quantity.TEMPERATURE, 0, "kelvin"),
     KILOPASCAL("kPa", Quantity.PRESSURE, 0),
     HECTOPASCAL("hPa", Quantity.PRESSURE, -1, "mbar"),
     PASCAL("Pa", Quantity.PRESSURE, -3),
     BAR("bar", Quantity.PRESSURE, 2),
-    DAY("d", Quantity.TIME, 0, "day", "days"),
+    DAY("d", Quantity.TIME, 0, "day", "tag", "tage", "jour"),
     ONE("", Quantity.PURE, 0);
+
+    /** Zero of the Celsius scale in kelvin, by definition. */
+    private static final BigDecimal CELSIUS_ZERO_KELVIN = new BigDecimal("273.15");
+
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻";
+    private static final String DOWN = "0123456789-";
+
+    /** {@code g mol-1} and its like. */
+    private static final Pattern INVERSE = Pattern.compile("(\\D+?)[ ·*.]*?\\b([a-zA-Zμ]+(?:3)?) ?-1");
 
     private static final Map<String, Unit> BY_WORD = words();
 
@@ -72,6 +121,7 @@ enum Unit {
         Map<String, Unit> map = new HashMap<>();
         for (Unit unit : values()) {
             if (unit != ONE) {
+                map.put(unit.symbol, unit);
                 map.put(key(unit.symbol), unit);
                 unit.otherWords.forEach(word -> map.put(key(word), unit));
             }
@@ -80,25 +130,59 @@ enum Unit {
     }
 
     private static String key(String word) {
-        return word.replace(" ", "").toLowerCase(Locale.ROOT);
+        String plain = raisedDigitsDown(word)
+                .replace("^", "")
+                .replace('µ', 'μ')
+                .replace('℃', 'C')
+                .replaceAll("^(?i:in) (?=\\p{L}+$)", "")
+                .replaceAll("^[(\\[](.*)[)\\]]$", "$1");
+        if (plain.endsWith("-1")) {
+            Matcher inverse = INVERSE.matcher(plain);
+            plain = inverse.matches() ? inverse.group(1).replaceAll("[ ·*.]+$", "") + "/" + inverse.group(2) : plain;
+        }
+        String key = plain.replace(" per ", "/")
+                .replaceAll("[ .]", "")
+                .toLowerCase(Locale.ROOT)
+                .replace('μ', 'u');
+        return key.length() > 3 && key.endsWith("s") ? key.substring(0, key.length() - 1) : key;
+    }
+
+    /** Superscript digits as plain ones. */
+    static String raisedDigitsDown(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            int at = RAISED.indexOf(text.charAt(i));
+            plain.append(at < 0 ? text.charAt(i) : DOWN.charAt(at));
+        }
+        return plain.toString();
     }
 
     /**
-     * The unit a text names. Case matters only where it tells units apart: {@code M} and {@code mM} are concentrations, {@code m} is no
-     * unit here.
+     * The unit a text names. Case matters only where it tells units apart: {@code M}, {@code mM} and {@code N} are concentrations,
+     * {@code m} and {@code n} are no units here, and {@code Mg} is a megagram or a slip.
      */
     static Optional<Unit> named(String text) {
         String word = text.strip();
-        if (word.equals("M")) {
-            return Optional.of(MOLE_PER_LITRE);
+        switch (word) {
+            case "M":
+                return Optional.of(MOLE_PER_LITRE);
+            case "mM":
+                return Optional.of(MILLIMOLE_PER_LITRE);
+            case "N", "n":
+                return word.equals("N") ? Optional.of(NORMAL) : Optional.empty();
+            default:
+                break;
         }
-        if (word.equals("mM")) {
-            return Optional.of(MILLIMOLE_PER_LITRE);
-        }
-        if (word.startsWith("Mg") || word.startsWith("Mm")) {
+        if (word.isEmpty() || word.startsWith("Mg") || word.startsWith("Mm") || word.endsWith("-")) {
             return Optional.empty();
         }
-        return Optional.ofNullable(BY_WORD.get(key(word)));
+        Unit asWritten = BY_WORD.get(word);
+        return Optional.ofNullable(asWritten == null ? BY_WORD.get(key(word)) : asWritten);
+    }
+
+    /** True for a millionth of gram, litre or mole. */
+    boolean isMicro() {
+        return this == MICROGRAM || this == MICROLITRE || this == MICROMOLE;
     }
 
     String symbol() {
@@ -122,6 +206,9 @@ enum Unit {
     BigDecimal convert(BigDecimal value, Unit other) {
         if (quantity != other.quantity) {
             throw new IllegalArgumentException(this + " is no unit of " + other.quantity);
+        }
+        if ((this == KELVIN) != (other == KELVIN)) {
+            return this == KELVIN ? value.subtract(CELSIUS_ZERO_KELVIN) : value.add(CELSIUS_ZERO_KELVIN);
         }
         return value.scaleByPowerOfTen(powerOfTen - other.powerOfTen);
     }

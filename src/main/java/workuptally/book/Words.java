@@ -1,9 +1,11 @@
 package workuptally.book;
 
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.model.Assay;
 import workuptally.model.Step;
 
@@ -32,21 +34,44 @@ final class Words {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The value a word names, or a synonym of it, without regard to case, spaces, hyphens and the -ize or -ise of an operation. */
+    /**
+     * The value a word or phrase names, or a synonym of it, without regard to case, spaces, hyphens and the -ize or -ise of an operation.
+     */
     static <E extends Enum<E>> Optional<E> find(E[] values, String text) {
         for (E value : values) {
             if (word(value).equals(text)) {
                 return Optional.of(value);
             }
         }
+        return text.isBlank() || values.length == 0
+                ? Optional.empty()
+                : ChoicePhrase.find(text, phrase -> exact(values, phrase));
+    }
+
+    private static <E extends Enum<E>> Optional<E> exact(E[] values, String text) {
         String wanted = spelling(text);
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
-        Optional<E> named = Arrays.stream(values)
-                .filter(value -> spelling(word(value)).equals(wanted))
-                .findFirst();
-        return named.isPresent() || values.length == 0 ? named : SYNONYMS.find(values[0].getDeclaringClass(), text);
+        for (E value : values) {
+            if (spelling(word(value)).equals(wanted)) {
+                return Optional.of(value);
+            }
+        }
+        return SYNONYMS.find(values[0].getDeclaringClass(), text);
+    }
+
+    /** The one value of which a word is a slip of the pen, {@code wahs} of wash. */
+    static <E extends Enum<E>> Optional<E> guess(E[] values, String text) {
+        String typed = spelling(text);
+        Set<E> near = values.length == 0 ? Set.of() : SYNONYMS.slips(values[0].getDeclaringClass(), typed);
+        Set<E> all = new LinkedHashSet<>(near);
+        for (E value : values) {
+            if (WordGuess.isSlipOf(typed, spelling(word(value)))) {
+                all.add(value);
+            }
+        }
+        return all.size() == 1 ? Optional.of(all.iterator().next()) : Optional.empty();
     }
 
     private static String spelling(String text) {

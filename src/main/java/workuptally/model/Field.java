@@ -29,11 +29,13 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
      * @param digitsKnown false for a number cell without a number format, which loses its trailing zeros
+     * @param halfWidth half of what the entry spans, in the unit of the field's name: 0.5 for {@code 1-2}; 0 for one number
      */
-    record Figure(double value, Qualifier qualifier, int decimals, String asTyped, boolean digitsKnown) {
+    record Figure(
+            double value, Qualifier qualifier, int decimals, String asTyped, boolean digitsKnown, double halfWidth) {
         /** A number whose digits stand as typed. */
         public Figure(double value, Qualifier qualifier, int decimals, String asTyped) {
-            this(value, qualifier, decimals, asTyped, true);
+            this(value, qualifier, decimals, asTyped, true, 0);
         }
 
         /** Equal numbers written alike; see the contributor guide on records as keys. */
@@ -43,6 +45,7 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
                     && Double.compare(value, figure.value) == 0
                     && qualifier == figure.qualifier
                     && decimals == figure.decimals
+                    && Double.compare(halfWidth, figure.halfWidth) == 0
                     && digitsKnown == figure.digitsKnown
                     && asTyped.equals(figure.asTyped);
         }
@@ -86,6 +89,11 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
             return figure.asTyped;
         }
 
+        /** Half of what the entry spans, see {@link Figure#halfWidth}. */
+        public double halfWidth() {
+            return figure.halfWidth;
+        }
+
         /** Where the cell is; made when it is asked for, since a large book has a million cells and few are ever spoken of. */
         public Place place() {
             return row.at(heading);
@@ -121,6 +129,8 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
         EXACT,
         /** {@code ca. 40}: a wider uncertainty applies. */
         ABOUT,
+        /** {@code 1-2}: a range, of which the value is the middle. */
+        RANGE,
         /** {@code 3 drops}: a volume counted in drops, known only roughly. */
         DROPS,
         /** {@code <0.10}: an upper limit. */

@@ -30,7 +30,11 @@ class BenchWordsTest {
         "flash chromatography, CHROMATOGRAPH",
         "washed, WASH",
         "re-extract, BACK_EXTRACT",
-        "dried in vacuo, ''",
+        "dried in vacuo, DRY_SOLID",
+        "washed and dried, ''",
+        "not washed, ''",
+        "dried in oven at 40 °C, ''",
+        "wash?, ''",
         "dry in vacuo, DRY_SOLID"
     })
     void operationIsKnownByItsOtherNames(String typed, String operation) {

@@ -40,7 +40,7 @@ class DateTextTest {
         "2026-02-30, date-impossible",
         "31.4.2026, date-impossible",
         "1826-03-06, date-impossible",
-        "6 Foo 2026, date-impossible",
+        "6 Foo 2026, date-unreadable",
         "yesterday, date-unreadable",
         "46082, date-unreadable",
         "3/26, date-unreadable"
@@ -54,18 +54,19 @@ class DateTextTest {
     /** Serial 46087 is 2026-03-06 counted from 1900, 44625 counted from 1904; 1462 days lie between (ISO/IEC 29500-1, 18.17.4.1). */
     @Test
     void readsStoredDaysOfBothCounts() {
-        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087", ShownAs.Kind.DATE_FROM_1900))));
-        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("44625", ShownAs.Kind.DATE_FROM_1904))));
-        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087.75", ShownAs.Kind.DATE_FROM_1900))));
+        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087", ShownAs.Kind.DATE_FROM_1900), false)));
+        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("44625", ShownAs.Kind.DATE_FROM_1904), false)));
+        assertEquals(
+                LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087.75", ShownAs.Kind.DATE_FROM_1900), false)));
     }
 
     @Test
     void aBareNumberIsNoDate() {
-        assertInstanceOf(DateText.Fault.class, DateText.read(stored("46087", ShownAs.Kind.PLAIN)));
+        assertInstanceOf(DateText.Fault.class, DateText.read(stored("46087", ShownAs.Kind.PLAIN), false));
     }
 
     private static RawCell stored(String number, ShownAs.Kind kind) {
-        return new RawCell(0, RawCell.Type.NUMBER, number, new ShownAs(kind, 0, ""));
+        return new RawCell(0, RawCell.Type.NUMBER, number, new ShownAs(kind, 0));
     }
 
     private static LocalDate day(DateText read) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.Layer;
 import workuptally.model.Limit;
 
 /** Entries that can be read but need a second look, and rows that say the same twice. */
@@ -31,8 +32,147 @@ class JudgedEntriesTest {
         write("isolated.csv", "Run,Lot\n");
     }
 
+    @Test
+    void assayThatMayBeAFractionIsAskedAboutAndNotUsed() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Assay (% w/w)\nR1,D1,benzoic acid,0.95\n");
+        Book book = read();
+        assertEquals(List.of("percent-as-fraction"), codes(book));
+        assertTrue(assay(book).isUnreadable());
+    }
+
     @ParameterizedTest
-    @CsvSource({"100.4, assay-over-100 C27", "0.95, percent-as-fraction"})
+    @CsvSource({"0.02, percent-as-fraction", "'0.02 %', ''", "0.5, ''"})
+    void uncertaintyThatMayBeAFractionIsAskedAbout(String typed, String code) throws Exception {
+        write(
+                "isolated.csv",
+                "Run,Lot,Product,Assay,Relative standard uncertainty (%)\nR1,D1,benzoic acid,98.4," + typed + "\n");
+        assertEquals(code.isEmpty() ? List.of() : List.of(code), codes(read()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"294, kelvin-as-celsius", "294 K, ''", "22, ''", "180, ''"})
+    void temperatureThatMayBeInKelvinIsAskedAbout(String typed, String code) throws Exception {
+        write("layers.csv", "Run,Layer,Phase,Temperature (°C)\nR1,A1,aqueous," + typed + "\n");
+        assertEquals(code.isEmpty() ? List.of() : List.of(code), codes(read()));
+    }
+
+    @Test
+    void rowsThatAddUpOrRemarkRecordNothing() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Net (g)\nTotal,,,12.5\n*dried overnight,,,\nR1,Sum,benzoic acid,12.5\n");
+        Book book = read();
+        assertEquals(List.of("total-row"), codes(book));
+        assertTrue(book.runs().get(0).lots().isEmpty());
+    }
+
+    @Test
+    void unitsInARowOfTheirOwnBelongToTheHeadings() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Net\n,,,(mg)\nR1,D1,benzoic acid,912\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(
+                0.912,
+                book.runs()
+                        .get(0)
+                        .lots()
+                        .get(0)
+                        .netGrams()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+    }
+
+    @Test
+    void secondTableOfASheetIsReadByItsOwnHeadings() throws Exception {
+        write(
+                "isolated.csv",
+                "Run,Lot,Product,Net (g)\nR1,D1,benzoic acid,1.5\n,,,\nRun,Lot,Net (mg),Product\nR1,D2,912,benzoic acid\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(
+                0.912,
+                book.runs()
+                        .get(0)
+                        .lots()
+                        .get(1)
+                        .netGrams()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+    }
+
+    @Test
+    void wordThatIsASlipOfThePenIsUsedAndNamed() throws Exception {
+        write("layers.csv", "Run,Layer,Phase\nR1,A1,aquoeus\n");
+        Book book = read();
+        assertEquals(List.of("choice-guessed"), codes(book));
+        assertEquals(
+                Layer.Phase.AQUEOUS, book.runs().get(0).layers().get(0).phase().orElseThrow());
+    }
+
+    @Test
+    void lineWithMoreCellsThanHeadingsIsLeftOut() throws Exception {
+        write("isolated.csv", "Run,Lot,Product,Gross (g),Tare (g)\nR1,D1,benzoic acid,95,71,84,1\n");
+        Book book = read();
+        assertEquals(List.of("row-shifted"), codes(book));
+        assertTrue(book.runs().get(0).lots().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "isolated.csv!Run|Lot|Product|Net (g)~R1|D1|benzoic acid|1.5",
+                "isolated.csv!sep=;~Run;Lot;Product;Net (g)~R1;D1;benzoic acid;1,5",
+                "isolated.csv!Week 45, our group~Run;Lot;Product;Net, g~R1;D1;benzoic acid;1,5",
+                "isolated.csv!Run,Lot,Product,Net g~# not yet dry, weighed twice~R1,D1,benzoic acid,\"=\"\"1.5\"\"\""
+            })
+    void tablesAreReadAsProgramsAndPeopleSaveThem(String name, String text) throws Exception {
+        write(name, text.replace('~', '\n'));
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(
+                1.5,
+                book.runs()
+                        .get(0)
+                        .lots()
+                        .get(0)
+                        .netGrams()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+    }
+
+    @Test
+    void tableOfTabsMayEndInTsv() throws Exception {
+        write("layers.tsv", "Run\tLayer\tPhase\nR1\tA1\taqueous\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(1, book.runs().get(0).layers().size());
+    }
+
+    @Test
+    void unequalPortionsCountAsOneOfTheirTotal() throws Exception {
+        write("workup.csv", "Run,Step,Operation,From,Material,Volume (mL)\nR1,1,wash,RM,water,80 + 40\n");
+        Book book = read();
+        assertEquals(List.of("portions-unequal"), codes(book));
+        assertEquals(
+                120,
+                book.runs()
+                        .get(0)
+                        .steps()
+                        .get(0)
+                        .volumeMillilitres()
+                        .entered()
+                        .orElseThrow()
+                        .value(),
+                1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100.4, assay-over-100 C27"})
     void oddAssayIsUsedAndNamed(String assay, String code) throws Exception {
         write("isolated.csv", "Run,Lot,Product,Assay (% w/w)\nR1,D1,benzoic acid," + assay + "\n");
         Book book = read();

@@ -66,6 +66,21 @@ class WorkbookCellsTest {
     }
 
     @Test
+    void struckOutDigitsAreNoDigits() throws Exception {
+        String rich = "<c t='inlineStr'><is><r><rPr><strike/></rPr><t>12.7</t></r><r><t>12.5</t></r></is></c>";
+        assertEquals(12.5, value(layer(KEYS + rich).grossGrams()), 0);
+    }
+
+    @Test
+    void raisedDigitIsAFootnoteAndNoDecimal() throws Exception {
+        String rich =
+                "<c t='inlineStr'><is><r><t>12.5</t></r><r><rPr><vertAlign val='superscript'/></rPr><t>1</t></r></is></c>";
+        Book book = read(Zips.parts("<row>" + KEYS + rich + "</row>"));
+        assertEquals(List.of("words-beside-number"), codes(book));
+        assertEquals(12.5, value(book.runs().get(0).layers().get(0).grossGrams()), 0);
+    }
+
+    @Test
     void phoneticGuideIsNotPartOfAText() throws Exception {
         Layer layer = layer("<c t='inlineStr'><is><t>R1</t></is></c><c t='s'><v>1</v></c>");
         assertEquals("B1", layer.label());

@@ -111,8 +111,7 @@ final class ContainerStreams {
 
     /** Acid and base, which are two streams of one family. */
     private static boolean areOpposed(WasteStream one, WasteStream other) {
-        return implies(one, ACID) && implies(other, BASE)
-                || implies(one, BASE) && implies(other, ACID);
+        return implies(one, ACID) && implies(other, BASE) || implies(one, BASE) && implies(other, ACID);
     }
 
     private static boolean implies(WasteStream stream, String materialClass) {

@@ -13,8 +13,9 @@ import workuptally.model.Step;
 import workuptally.tally.layers.Meeting;
 
 /**
- * R7: no open stop on the run, no open hold on a quench or an emulsion that the layer went through, and nothing in the layer that must not
- * have met; until it is settled the layer may be the evidence. A named person's dated row in Corrections settles what was seen at the bench.
+ * R7: no open stop on the run, no open hold on a quench or an emulsion that the layer went through, no unread entry about the layer, and
+ * nothing in it that must not have met; until it is settled the layer may be the evidence. A named person's dated row in Corrections settles
+ * what was seen at the bench.
  */
 final class NoOpenStop implements LayerCondition {
     private static final String ID = "R7";
@@ -44,7 +45,11 @@ final class NoOpenStop implements LayerCondition {
                             + met.get().place() + ": " + met.get().consequence());
         }
         if (open.isEmpty()) {
-            return new Condition(ID, TITLE, State.MET, "no stop on record");
+            List<String> unread =
+                    UnreadEntries.of(evidence.run().run(), evidence.layer().label(), evidence.findings());
+            return unread.isEmpty()
+                    ? new Condition(ID, TITLE, State.MET, "no stop on record")
+                    : new Condition(ID, TITLE, State.NOT_MET, "not read: " + String.join(", ", unread));
         }
         List<String> codes = open.stream().map(Finding::code).distinct().toList();
         return new Condition(ID, TITLE, State.NOT_MET, "open: " + String.join(", ", codes));

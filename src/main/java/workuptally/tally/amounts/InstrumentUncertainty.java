@@ -12,6 +12,9 @@ import workuptally.model.Lot;
 /** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
 public final class InstrumentUncertainty {
 
+    /** Half the width of a rectangular distribution over its standard uncertainty (JCGM 100:2008, 4.3.7). */
+    private static final double RECTANGULAR = Math.sqrt(3);
+
     private static final double TOP_PAN_GRAMS = 1000;
     private static final int TOP_PAN_DECIMALS = 2;
 
@@ -123,6 +126,9 @@ public final class InstrumentUncertainty {
     }
 
     private double widenedFraction(Entered number, double fraction) {
+        if (number.qualifier() == Qualifier.RANGE && number.value() > 0) {
+            return Math.hypot(fraction, number.halfWidth() / RECTANGULAR / number.value());
+        }
         return number.qualifier() == Qualifier.ABOUT
                 ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
                 : fraction;
@@ -151,6 +157,9 @@ public final class InstrumentUncertainty {
     }
 
     private double widened(Entered number, double standardUncertainty) {
+        if (number.qualifier() == Qualifier.RANGE) {
+            return Math.hypot(standardUncertainty, number.halfWidth() / RECTANGULAR);
+        }
         double relative = switch (number.qualifier()) {
             case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;
             case DROPS -> limits.value(Limit.DROPS_RELATIVE) / 100;

@@ -28,7 +28,8 @@ final class FunnelShakes {
         int portionCount = (int) Math.max(1, Math.round(step.portionCount()));
         double portion = added.millilitres() / portionCount;
         boolean organicAdded = materials.isOrganic(step);
-        Ingredients staying = materials.poured(source).share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
+        Ingredients staying =
+                materials.poured(source).share(n -> substances.isOrganicSolvent(n) == organicAdded ? 0 : 1);
         boolean twoPhases = staying.millilitres() > 0;
         List<Double> volumes = new ArrayList<>();
         for (int i = 0; i < portionCount; i++) {

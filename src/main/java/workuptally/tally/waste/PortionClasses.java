@@ -12,11 +12,11 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.reference.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.Present.Share;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.PortionContents;
 import workuptally.tally.layers.Present;
+import workuptally.tally.layers.Present.Share;
 
 /**
  * Classes of what the portions of a run may still hold that decide a waste stream: those that the table of class behaviours calls

@@ -83,8 +83,8 @@ class InstrumentUncertaintyTest {
     @Test
     void numberCellWithoutAFormatIsNotTakenToTheGram() {
         // 4.00 g is stored as 4: a top-pan balance is taken, 0.02 g, and not 1.5 g; a platform's 1297 stays one
-        Entered four = new Entered(new Field.Figure(4, Qualifier.EXACT, 0, "4", false), ROW, "Net");
-        Entered platform = new Entered(new Field.Figure(1297, Qualifier.EXACT, 0, "1297", false), ROW, "Net");
+        Entered four = new Entered(new Field.Figure(4, Qualifier.EXACT, 0, "4", false, 0), ROW, "Net");
+        Entered platform = new Entered(new Field.Figure(1297, Qualifier.EXACT, 0, "1297", false, 0), ROW, "Net");
         assertEquals(0.02, new InstrumentUncertainty(Limits.defaults()).massGrams(four), 1e-12);
         assertEquals(1.5, new InstrumentUncertainty(Limits.defaults()).massGrams(platform), 1e-12);
         assertEquals(0.012, new InstrumentUncertainty(Limits.defaults()).deliveredVolumeMillilitres(four), 1e-12);

@@ -142,8 +142,8 @@ public final class ContentAgainstPh implements RunRule {
             return Optional.empty();
         }
         try {
-            Equivalents per = new AcidsAndBases(run, substances)
-                    .of(material, Optional.of(substances.formula(formula.get())), 1);
+            Equivalents per =
+                    new AcidsAndBases(run, substances).of(material, Optional.of(substances.formula(formula.get())), 1);
             List<Double> strongest = new ArrayList<>();
             strongest.add(per.strongBase() > 0 ? 13.0 : NEUTRAL_PH);
             strongest.add(per.carbonate() > 0 ? 11.0 : NEUTRAL_PH);

@@ -1,0 +1,68 @@
+package workuptally.book;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import workuptally.model.Step;
+
+/** Labels of layers as people join them: {@code O2 + O3}, {@code O2 & O3}, {@code O2/O3}, {@code O2 O3}. */
+final class LabelsText {
+    /** Words for the reaction mixture (common practice). */
+    private static final Set<String> MIXTURE = Set.of(
+            "rm",
+            "reactionmixture",
+            "reaction",
+            "rxn",
+            "rxnmixture",
+            "rxnmix",
+            "mixture",
+            "reaktionsmischung",
+            "reaktionsgemisch",
+            "rg",
+            "ansatz",
+            "reactor",
+            "crudereactionmixture",
+            "mélangeréactionnel");
+
+    private LabelsText() {}
+
+    /**
+     * The labels, each once; the reaction mixture is always {@code RM}.
+     *
+     * @param known whether a text is a label that is written somewhere; a label that is known is never taken apart
+     */
+    static List<String> read(String typed, Predicate<String> known) {
+        String text = TypedText.plain(typed);
+        if (text.isEmpty() || NumberWords.meanNothing(text)) {
+            return List.of();
+        }
+        return Arrays.stream(text.split("[+,;]"))
+                .map(String::strip)
+                .flatMap(part -> parts(part, known).stream())
+                .filter(label -> !label.isEmpty())
+                .map(LabelsText::mixture)
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> parts(String part, Predicate<String> known) {
+        if (known.test(part) || MIXTURE.contains(Words.loose(part))) {
+            return List.of(part);
+        }
+        for (String between : List.of(" ?& ?", " (?:and|und|et|with|mit) ", " ?/ ?", " ")) {
+            List<String> pieces =
+                    Arrays.stream(part.split(between)).map(String::strip).toList();
+            boolean all = pieces.stream().allMatch(p -> known.test(p) || MIXTURE.contains(Words.loose(p)));
+            boolean joined = between.contains("&") || between.contains("and");
+            if (pieces.size() > 1 && (all || joined)) {
+                return pieces;
+            }
+        }
+        return List.of(part);
+    }
+
+    private static String mixture(String label) {
+        return MIXTURE.contains(Words.loose(label)) ? Step.REACTION_MIXTURE : label;
+    }
+}
