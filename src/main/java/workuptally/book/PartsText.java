@@ -8,7 +8,8 @@ import workuptally.model.Field.Qualifier;
 
 /** Parts of a mixture or skeleton as people list them: {@code EtOAc 80 %, EtOH 20 %}, {@code 80 % EtOAc; 20 % EtOH}, {@code toluene}. */
 final class PartsText {
-    private static final Pattern BETWEEN = Pattern.compile(" ?; ?|, (?=.*\\d)|,(?=\\p{L})| \\+ | & ");
+    private static final Pattern BETWEEN =
+            Pattern.compile(" ?; ?|, (?=.*\\d)|(?<!(?<!\\p{L})[NOSP]),(?=\\p{L})| \\+ | & ");
 
     /** Words that name no share. */
     private static final Pattern VAGUE = Pattern.compile(

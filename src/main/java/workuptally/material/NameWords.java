@@ -84,14 +84,14 @@ final class NameWords {
                 .isPresent();
     }
 
-    /** Length of a word for a solution with which a German compound ends, {@code NaCl-Lösung}; 0 where it ends otherwise. */
+    /** Length of a word for a solution with which a German compound ends, {@code NaCl-Lösung}, {@code NaCl-Lsg.}; 0 where it ends otherwise. */
     int endingForSolution(String name) {
         String plain = name.toLowerCase(Locale.ROOT);
         return byPhrase.values().stream()
-                .filter(w ->
-                        w.meaning() == NameWord.Meaning.SOLUTION && w.word().length() >= SHORTEST_INFLECTED)
+                .filter(w -> w.meaning() == NameWord.Meaning.SOLUTION)
                 .map(w -> w.word().toLowerCase(Locale.ROOT))
-                .filter(w -> plain.endsWith(w) && plain.length() > w.length())
+                .filter(w ->
+                        plain.endsWith(w.length() >= SHORTEST_INFLECTED ? w : "-" + w) && plain.length() > w.length())
                 .mapToInt(String::length)
                 .max()
                 .orElse(0);

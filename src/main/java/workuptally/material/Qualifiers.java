@@ -3,6 +3,7 @@ package workuptally.material;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import workuptally.material.Strength.Kind;
 import workuptally.reference.NameWord;
 
@@ -11,6 +12,7 @@ final class Qualifiers {
     /** Per cent from which a figure beside a name is a grade of purity (common practice: goods of 90 % and more are sold as such). */
     static final double LEAST_GRADE_PERCENT = 90;
 
+    private static final Pattern SOLVENT = Pattern.compile("[\\p{L}][\\p{L}\\d,/-]*(?: [\\p{L}-]+)?");
     private static final String OPENING = "([";
     private static final String CLOSING = ")]";
 
@@ -158,7 +160,15 @@ final class Qualifiers {
             }
             frontWords();
         } while (!rest.equals(before));
-        return false;
+        return Amounts.isAmount(rest) || isMolarIn(rest);
+    }
+
+    /** A solvent straight behind the strength, {@code (1.6 M hexane)}. */
+    private boolean isMolarIn(String text) {
+        carrier = strength.filter(s -> s.kind() == Kind.MOLES_PER_LITRE)
+                .filter(s -> SOLVENT.matcher(text).matches())
+                .map(s -> text);
+        return carrier.isPresent();
     }
 
     private void take(Qualifiers inside) {
@@ -290,7 +300,7 @@ final class Qualifiers {
     }
 
     private boolean ratioAtAnEnd() {
-        String text = withoutByVolume(rest);
+        String text = Ratio.withoutByVolume(rest);
         int from = text.length();
         while (from > 0 && isOfRatio(text.charAt(from - 1))) {
             from--;
@@ -318,15 +328,6 @@ final class Qualifiers {
 
     private static boolean isOfRatio(char c) {
         return c >= '0' && c <= '9' || c == ':' || c == '/' || c == '.' || c == ',';
-    }
-
-    private static String withoutByVolume(String text) {
-        for (String words : List.of("(v/v)", "v/v/v", "v/v", "by volume", "vol.", "(vol/vol)")) {
-            if (text.endsWith(" " + words)) {
-                return text.substring(0, text.length() - words.length()).strip();
-            }
-        }
-        return text;
     }
 
     /** The end of a German compound, {@code NaHCO3-L\u00f6sung}. */

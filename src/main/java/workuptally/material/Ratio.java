@@ -38,4 +38,14 @@ final class Ratio {
         }
         return !text.isEmpty() && text.length() <= MOST_CHARACTERS && marks <= 1;
     }
+
+    /** A text without the words that say its ratio is by volume. */
+    static String withoutByVolume(String text) {
+        for (String words : List.of("(v/v)", "v/v/v", "v/v", "by volume", "vol.", "(vol/vol)")) {
+            if (text.endsWith(" " + words)) {
+                return text.substring(0, text.length() - words.length()).strip();
+            }
+        }
+        return text;
+    }
 }
