@@ -95,6 +95,7 @@ final class BookAssembly {
             return new BookAssembly(source, aliases, layouts, marks.learnt()).read(headingsFile);
         }
         reportNoRuns();
+        nameOtherSheets();
         return new Book(
                 source.bookName(),
                 files(headingsFile),
@@ -105,6 +106,7 @@ final class BookAssembly {
                 history,
                 corrections,
                 limits.limits(),
+                log.leftAlone(),
                 log.inOrder());
     }
 
@@ -184,6 +186,33 @@ final class BookAssembly {
                     list.read(reading.table(), runs, reading.rows());
                 }
             }
+        }
+    }
+
+    /** A sheet whose name only nearly is that of a table is asked about; others are the user's own. */
+    private void nameOtherSheets() {
+        for (String sheet : source.names()) {
+            String name = source.ownName(sheet);
+            if (aliases.table(name).isPresent() || isList(sheet) || isList(name) || ReadMeSheet.NAME.equals(name)) {
+                continue;
+            }
+            Optional<Table> meant = NearMiss.table(name);
+            if (meant.isEmpty()) {
+                log.leaveAlone("sheet " + Words.tidy(sheet));
+                continue;
+            }
+            String file = source.files().isEmpty()
+                    ? source.bookName()
+                    : source.files().get(0).name();
+            log.add(
+                    "sheet-near-miss",
+                    Severity.CHECK,
+                    "",
+                    new Place(file, sheet, 0, -1, ""),
+                    "a sheet '" + Words.tidy(sheet) + "', which was not read",
+                    "the name " + meant.get().name() + ", if that is meant",
+                    "Rename it to " + meant.get().name()
+                            + ", or put its rows there, and run again; give a sheet of your" + " own another name.");
         }
     }
 

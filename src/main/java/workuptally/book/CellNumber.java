@@ -32,7 +32,8 @@ final class CellNumber {
                 new NumberText.Fault(
                         "formula-not-calculated",
                         "a formula with its result",
-                        "Open the book in a spreadsheet program, recalculate, save and run again.");
+                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in place of a"
+                                + " formula that changes with each opening, such as TODAY.");
             case MERGED -> new NumberText.Fault("merged-cells", "", "");
         };
     }

@@ -176,7 +176,17 @@ final class ChoiceSynonyms {
                 "Aufarbeitung",
                 "en cours",
                 "open");
-        add(Run.Status.FAILED, "given up", "abandoned", "aufgegeben", "gescheitert", "abandonné", "no product");
+        add(
+                Run.Status.FAILED,
+                "given up",
+                "abandoned",
+                "aufgegeben",
+                "gescheitert",
+                "fehlgeschlagen",
+                "misslungen",
+                "missglückt",
+                "abandonné",
+                "no product");
         add(Run.Status.IN_WORKUP, "started", "begonnen", "being worked up", "in work up", "active");
         add(
                 Run.Status.PLANNED,
@@ -752,7 +762,17 @@ final class ChoiceSynonyms {
                 "merge",
                 "merged");
         add(Step.Operation.COMBINE, "combine organics", "combined organics", "combining", "zusammengeführt", "réunir");
-        add(Step.Operation.DRY, "drying", "dried", "trocknen", "getrocknet", "sécher", "dried organics", "dehydrate");
+        add(
+                Step.Operation.DRY,
+                "drying",
+                "dried",
+                "trocknen",
+                "getrocknet",
+                "sécher",
+                "séchage",
+                "séché",
+                "dried organics",
+                "dehydrate");
         for (String agent : DRYING_AGENTS) {
             add(Step.Operation.DRY, agent);
         }

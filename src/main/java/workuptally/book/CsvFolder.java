@@ -74,6 +74,11 @@ final class CsvFolder implements TableSource {
     }
 
     @Override
+    public String ownName(String name) {
+        return name.substring(0, name.length() - ENDING.length());
+    }
+
+    @Override
     public Optional<String> sheetName(Table table) {
         return Optional.ofNullable(files.get(table.name())).map(file -> table.name());
     }

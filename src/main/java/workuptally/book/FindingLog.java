@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import workuptally.model.Finding;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -14,8 +16,14 @@ final class FindingLog {
     /** A cell holds up to 32 767 characters; a reader knows it by its first. */
     private static final int LONGEST_SEEN = 200;
 
+    private static final int LONGEST_NAME = 60;
+
+    /** Formulas are left to be calculated all at once: said once a book, whatever the number of sheets. */
+    static final String STALE = "formulas-stale";
+
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, Integer> order = new HashMap<>();
+    private final Set<String> leftAlone = new TreeSet<>();
 
     /** Says that a sheet comes next, so that its findings stand behind those of the sheets before. */
     void nextSheet(String sheet) {
@@ -29,6 +37,17 @@ final class FindingLog {
     /** Adds what another log collected. */
     void addAll(FindingLog other) {
         findings.addAll(other.findings);
+        leftAlone.addAll(other.leftAlone);
+    }
+
+    /** Keeps the name of a column or sheet of the user's own, which is not read. */
+    void leaveAlone(String name) {
+        leftAlone.add(shortened(name, LONGEST_NAME));
+    }
+
+    /** Names of columns and sheets that were not read, in order of the alphabet. */
+    List<String> leftAlone() {
+        return List.copyOf(leftAlone);
     }
 
     /** A text cut visibly, never within a character. */
@@ -42,11 +61,25 @@ final class FindingLog {
 
     /** All findings: those of whole files first, then sheet by sheet, row by row, column by column. */
     List<Finding> inOrder() {
-        List<Finding> sorted = new ArrayList<>(findings);
+        List<Finding> sorted = once();
         sorted.sort(Comparator.comparingInt(
                         (Finding finding) -> order.getOrDefault(finding.place().sheet(), -1))
                 .thenComparingInt(finding -> finding.place().row())
                 .thenComparingInt(finding -> finding.place().column()));
         return List.copyOf(sorted);
+    }
+
+    /** Findings, of those about the whole book only the first. */
+    private List<Finding> once() {
+        List<Finding> kept = new ArrayList<>();
+        boolean said = false;
+        for (Finding finding : findings) {
+            boolean stale = finding.code().equals(STALE);
+            if (!stale || !said) {
+                kept.add(finding);
+            }
+            said |= stale;
+        }
+        return kept;
     }
 }

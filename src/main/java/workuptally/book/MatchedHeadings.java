@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.model.Place;
+import workuptally.model.Severity;
 import workuptally.model.TablePlace;
 
 /** The headings of a table of the book, matched with those of the form. */
@@ -68,6 +70,9 @@ final class MatchedHeadings {
         }
         this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns, own);
         candidate.first().forEach((column, typed) -> readUnit(column, typed, log));
+        if (!isList) {
+            nameOthers(table, candidate, log);
+        }
         candidate
                 .repeated()
                 .forEach((column, typed) ->
@@ -293,6 +298,33 @@ final class MatchedHeadings {
                 "read the heading '" + Words.tidy(typed.cell().text()) + "'",
                 "a unit for " + column.expected(),
                 "Correct the unit in the heading and run again; the numbers of this column were not used.");
+    }
+
+    /** Headings that match no column: near ones are asked about, the others are the user's own. */
+    private void nameOthers(Table form, Candidate candidate, FindingLog log) {
+        List<Column> lacking = form.columns().stream()
+                .filter(column -> !candidate.first().containsKey(column))
+                .toList();
+        for (RawCell cell : headingRow.cells()) {
+            boolean matched = Stream.concat(candidate.first().values().stream(), candidate.repeated().values().stream())
+                    .anyMatch(typed -> typed.cell() == cell);
+            if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
+                continue;
+            }
+            Optional<Column> meant = NearMiss.column(cell.text(), lacking);
+            if (meant.isEmpty()) {
+                log.leaveAlone(raw.sheet() + ": " + Words.tidy(cell.text()));
+                continue;
+            }
+            log.add(
+                    "heading-near-miss",
+                    Severity.CHECK,
+                    "",
+                    cellPlace(cell),
+                    "a heading '" + Words.tidy(cell.text()) + "', whose column was not read",
+                    "the heading " + meant.get().heading() + ", if that is meant",
+                    "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
+        }
     }
 
     private void reportRepeated(Column column, RawCell first, RawCell second, FindingLog log) {

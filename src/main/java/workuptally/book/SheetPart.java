@@ -23,6 +23,8 @@ final class SheetPart {
     private final List<RawRow> rows = new ArrayList<>();
     private final List<RawTable.MergedRegion> merged = new ArrayList<>();
     private int hiddenRows;
+    private boolean stale;
+    private int staleFormulas;
     private int lastRow;
 
     SheetPart(String file, String sheet, XmlPart xml, SharedStrings strings, NumberFormats formats) {
@@ -36,9 +38,11 @@ final class SheetPart {
     /**
      * Reads to the end.
      *
+     * @param formulasAreStale true where no result of a formula of the book counts, since it was not calculated when it was saved
      * @throws UnreadableBookException if the part is damaged or a cell lies outside the sheet
      */
-    RawTable read() throws UnreadableBookException {
+    RawTable read(boolean formulasAreStale) throws UnreadableBookException {
+        stale = formulasAreStale;
         while (xml.next()) {
             if (xml.isStart("row")) {
                 readRow();
@@ -47,6 +51,11 @@ final class SheetPart {
             }
         }
         return new RawTable(file, sheet, true, rows, merged, hiddenRows);
+    }
+
+    /** Number of formulas whose results do not count because none of the book does. */
+    int staleFormulas() {
+        return staleFormulas;
     }
 
     private void readRow() throws UnreadableBookException {
@@ -125,6 +134,7 @@ final class SheetPart {
         String type = xml.attribute("t").orElse("n");
         ShownAs shown = formats.ofStyle(NumberFormats.number(xml.attribute("s")));
         boolean formula = false;
+        boolean changing = false;
         Optional<String> value = Optional.empty();
         while (xml.next() && !xml.isEnd("c")) {
             if (xml.isStart("v")) {
@@ -133,13 +143,17 @@ final class SheetPart {
                 return Optional.of(RawCell.text(column, inlineText()));
             } else if (xml.isStart("f")) {
                 formula = true;
+                // One that is marked so changes with each opening, as TODAY does, and its stored result with it.
+                changing = xml.attribute("ca").filter(SheetPart::isTrue).isPresent();
                 xml.skip();
             } else if (xml.isStart()) {
                 xml.skip();
             }
         }
         boolean textResult = type.equals("str") && value.isPresent();
-        if (formula && !textResult && value.filter(v -> !v.isBlank()).isEmpty()) {
+        boolean empty = !textResult && value.filter(v -> !v.isBlank()).isEmpty();
+        if (formula && (empty || changing || stale)) {
+            staleFormulas += stale ? 1 : 0;
             return Optional.of(new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown));
         }
         return value.isEmpty() ? Optional.empty() : Optional.of(cell(column, type, value.get(), formula, shown));

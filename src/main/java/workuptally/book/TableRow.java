@@ -127,7 +127,8 @@ final class TableRow {
                         column,
                         cell,
                         "a formula with its result",
-                        "Open the book in a spreadsheet program, recalculate, save and run again.");
+                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in place of a"
+                                + " formula that changes with each opening, such as TODAY.");
                 yield "";
             }
             case MERGED -> "";

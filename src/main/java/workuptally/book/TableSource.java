@@ -13,6 +13,11 @@ interface TableSource {
     /** Names of all sheets or files that the source has, for messages. */
     List<String> names();
 
+    /** The name of a sheet or file as that of a table would be compared: a file's without its ending. */
+    default String ownName(String name) {
+        return name;
+    }
+
     /** The name under which a table stands in the book, if it has one. */
     Optional<String> sheetName(Table table);
 

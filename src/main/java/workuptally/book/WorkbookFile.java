@@ -27,6 +27,9 @@ final class WorkbookFile implements TableSource, Closeable {
     private final SharedStrings strings;
     private final NumberFormats formats;
 
+    /** True where the program that wrote the book left its formulas to be calculated on opening. */
+    private boolean formulasAreStale;
+
     private WorkbookFile(InputFile file, WorkbookPackage book, HeadingAliases aliases)
             throws UnreadableBookException, IOException {
         this.file = file;
@@ -102,8 +105,15 @@ final class WorkbookFile implements TableSource, Closeable {
                 }
                 if (xml.isStart("workbookPr")) {
                     from1904 = xml.attribute("date1904")
-                            .filter(text -> text.equals("1") || text.equals("true"))
+                            .filter(WorkbookFile::isTrue)
                             .isPresent();
+                } else if (xml.isStart("calcPr")) {
+                    formulasAreStale = xml.attribute("fullCalcOnLoad")
+                                    .filter(WorkbookFile::isTrue)
+                                    .isPresent()
+                            || xml.attribute("calcCompleted")
+                                    .filter(done -> !isTrue(done))
+                                    .isPresent();
                 } else if (xml.isStart("sheet")) {
                     addSheet(xml, relationships);
                 }
@@ -111,6 +121,10 @@ final class WorkbookFile implements TableSource, Closeable {
             book.finished(xml);
         }
         return from1904;
+    }
+
+    private static boolean isTrue(String text) {
+        return text.equals("1") || text.equals("true");
     }
 
     private void addSheet(XmlPart xml, Map<String, WorkbookPackage.Relationship> relationships) {
@@ -166,8 +180,20 @@ final class WorkbookFile implements TableSource, Closeable {
                     "Look at it if you did not expect it.");
         }
         try (XmlPart xml = book.open(partsBySheet.get(sheet))) {
-            RawTable read = new SheetPart(file.name(), sheet, xml, strings, formats).read();
+            SheetPart part = new SheetPart(file.name(), sheet, xml, strings, formats);
+            RawTable read = part.read(formulasAreStale);
             book.finished(xml);
+            if (part.staleFormulas() > 0) {
+                log.add(
+                        FindingLog.STALE,
+                        Severity.CHECK,
+                        "",
+                        new Place(file.name(), sheet, 0, -1, ""),
+                        part.staleFormulas() + " formulas, left to be calculated when the book is opened",
+                        "formulas with their results",
+                        "Open the book in a spreadsheet program, let it calculate, save and run again; until then no"
+                                + " result of a formula counts.");
+            }
             return read;
         }
     }

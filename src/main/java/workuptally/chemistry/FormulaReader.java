@@ -1,6 +1,7 @@
 package workuptally.chemistry;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -81,6 +82,22 @@ final class FormulaReader {
     private static final Pattern COEFFICIENT = Pattern.compile("(\\d+(?:\\.\\d+)?)(?=[A-Z(\\[{])");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern WATER_NOT_COUNTED = Pattern.compile("[xn]H2O|\\(H2O\\)[xn]");
+
+    /** A molar mass behind a formula; it changes no atom. */
+    private static final Pattern MASS_BEHIND = Pattern.compile("\\s+\\(\\d{2,4}[.,]\\d{1,4}\\)$");
+
+    /** Times, with a space on both sides and no dot; {@code xH2O} is water that was not counted. */
+    private static final Pattern TIMES_WATER = Pattern.compile("(?<=[A-Za-z0-9)\\]])\\s+x\\s+(?=(?:\\d\\s*)?H2O$)");
+
+    private static final Pattern DIGITS_APART = Pattern.compile("\\d\\s+\\d");
+
+    /** A bond between two groups that both hold carbon, {@code C6H5-COOH}; {@code Pd-C} is none. */
+    private static final Pattern BOND = Pattern.compile("(?<=[A-Za-z0-9)])-(?=[A-Z(])");
+
+    /** A formula of common elements in the order of Hill, carbon and hydrogen first, typed without capitals; that order leaves one reading. */
+    private static final Pattern SMALL_LETTERS =
+            Pattern.compile("(c\\d*)(h\\d*)(br\\d*)?(cl\\d*)?(f\\d*)?(i\\d*)?(n\\d*)?(o\\d*)?(p\\d*)?(s\\d*)?");
+
     private static final String OPENING = "([{";
     private static final String CLOSING = ")]}";
 
@@ -105,7 +122,10 @@ final class FormulaReader {
         if (REAGENTS.containsKey(plain)) {
             throw refused("it is an abbreviation; write the formula, " + REAGENTS.get(plain));
         }
-        int charge = takeCharge(plain);
+        int charge = takeCharge(tidied(plain));
+        if (DIGITS_APART.matcher(text).find()) {
+            throw refused("a space stands between two digits");
+        }
         Map<String, Double> total = new HashMap<>();
         for (String part : parts(SPACES.matcher(text).replaceAll(""))) {
             add(total, readPart(part), 1);
@@ -115,6 +135,32 @@ final class FormulaReader {
             throw refused("it has more than " + (int) MOST_ATOMS + " atoms");
         }
         return new Formula(total, charge);
+    }
+
+    /** What people type around and within a formula, brought to the form of the rest. */
+    private static String tidied(String plain) {
+        String formula = MASS_BEHIND.matcher(plain).replaceFirst("");
+        formula = TIMES_WATER.matcher(formula).replaceFirst("*");
+        String[] groups = BOND.split(formula);
+        if (groups.length > 1 && Arrays.stream(groups).allMatch(FormulaReader::holdsCarbon)) {
+            formula = String.join("", groups);
+        }
+        Matcher small = SMALL_LETTERS.matcher(formula);
+        if (!small.matches()) {
+            return formula;
+        }
+        StringBuilder capitals = new StringBuilder();
+        for (int i = 1; i <= small.groupCount(); i++) {
+            String element = small.group(i);
+            if (element != null) {
+                capitals.append(Character.toUpperCase(element.charAt(0))).append(element, 1, element.length());
+            }
+        }
+        return capitals.toString();
+    }
+
+    private static boolean holdsCarbon(String group) {
+        return group.matches(".*C(?![a-z]).*");
     }
 
     private IllegalFormulaException refused(String why) {

@@ -29,6 +29,10 @@ final class BasisRows {
         for (InputFile file : book.files()) {
             rows.add(new BasisRow("input", file.name(), file.sha256(), "SHA-256", "read from the book"));
         }
+        if (!book.leftAlone().isEmpty()) {
+            rows.add(new BasisRow(
+                    "input", "left alone", String.join("; ", book.leftAlone()), "", "columns and sheets of your own"));
+        }
         for (Limit limit : Limit.values()) {
             String origin = book.limits().origin(limit);
             if (limit.isText()) {

@@ -3,6 +3,7 @@ package workuptally.material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.material.PartMaker.Around;
@@ -18,6 +19,9 @@ final class Reading {
     private static final String IN = " in ";
     /** Per cent of a solvent that mixes with water from which the rest is its grade, not added water (common practice). */
     private static final double LEAST_PURE_PERCENT = 98;
+
+    /** Per cent up to which a solvent behind another one and a plus is a modifier of it (common practice: 1 to 20 %). */
+    private static final double MOST_MODIFIER_PERCENT = 20;
 
     private static final Pattern JOINTS_OF_A_RATIO = Pattern.compile("\\s+-\\s+|\\s*[\u2013\u2014]\\s*|-");
     private static final List<Pattern> JOINTS =
@@ -391,6 +395,10 @@ final class Reading {
                             new Around(q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
                     .orElseThrow();
         }
+        Optional<List<Part>> modified = two && q.ratio().isEmpty() ? modified(pieces) : Optional.empty();
+        if (modified.isPresent()) {
+            return modified.get();
+        }
         double sum = q.ratio().stream().mapToDouble(Double::doubleValue).sum();
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
@@ -402,6 +410,29 @@ final class Reading {
             }
         }
         return parts;
+    }
+
+    /** A solvent with a few per cent of another, {@code DCM + 5 % MeOH}: the rest is the first, not water. */
+    private Optional<List<Part>> modified(List<Parsed> pieces) {
+        Parsed first = pieces.get(0);
+        Part modifier = pieces.get(1).parts().get(0);
+        double percent = pieces.get(1)
+                .strength()
+                .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
+                .map(Strength::value)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        boolean solvents = first.parts().size() == 1
+                && first.strength().isEmpty()
+                && first.parts().get(0).substance().flatMap(Substance::solvent).isPresent()
+                && modifier.substance().flatMap(Substance::solvent).isPresent();
+        if (!solvents || percent <= 0 || percent > MOST_MODIFIER_PERCENT) {
+            return Optional.empty();
+        }
+        Part second = maker.listed(modifier.written(), modifier.substance().orElseThrow(), Around.NOTHING);
+        return Optional.of(List.of(
+                PartMaker.inMixture(first.parts().get(0), 1 - percent / 100),
+                PartMaker.inMixture(second, percent / 100)));
     }
 
     /** A hydrate or salt written with a dot, {@code CuSO4.5H2O}. */

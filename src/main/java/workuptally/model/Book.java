@@ -14,6 +14,7 @@ import java.util.List;
  * @param history earlier results of series
  * @param corrections corrections of the record
  * @param limits thresholds and settings in force
+ * @param leftAlone columns and sheets of the user's own, which were not read
  * @param findings what could not be understood or does not fit the form of the book, in order of place
  */
 public record Book(
@@ -26,6 +27,7 @@ public record Book(
         List<HistoryPoint> history,
         List<Correction> corrections,
         Limits limits,
+        List<String> leftAlone,
         List<Finding> findings) {
     /** Copies the lists. */
     public Book {
@@ -36,11 +38,38 @@ public record Book(
         vesselTares = List.copyOf(vesselTares);
         history = List.copyOf(history);
         corrections = List.copyOf(corrections);
+        leftAlone = List.copyOf(leftAlone);
         findings = List.copyOf(findings);
+    }
+
+    /** A book of which everything was read. */
+    public Book(
+            String name,
+            List<InputFile> files,
+            List<Run> runs,
+            List<Container> containers,
+            List<Transfer> transfers,
+            List<VesselTare> vesselTares,
+            List<HistoryPoint> history,
+            List<Correction> corrections,
+            Limits limits,
+            List<Finding> findings) {
+        this(name, files, runs, containers, transfers, vesselTares, history, corrections, limits, List.of(), findings);
     }
 
     /** The same book with other settings. */
     public Book withLimits(Limits other) {
-        return new Book(name, files, runs, containers, transfers, vesselTares, history, corrections, other, findings);
+        return new Book(
+                name,
+                files,
+                runs,
+                containers,
+                transfers,
+                vesselTares,
+                history,
+                corrections,
+                other,
+                leftAlone,
+                findings);
     }
 }

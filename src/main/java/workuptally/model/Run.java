@@ -83,6 +83,11 @@ public record Run(
         return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
     }
 
+    /** True where a step or a layer of the workup is recorded; else only charges and lots say anything of the run. */
+    public boolean recordsWorkup() {
+        return !steps.isEmpty() || !layers.isEmpty();
+    }
+
     /** What kind of run. */
     public enum Kind {
         /** A reaction with a product. */

@@ -188,6 +188,12 @@ public final class ClosureAccount {
                         "assay "
                                 + (e.ask().isEmpty() ? "the layers and lots" : String.join(", ", e.ask()))
                                 + " for " + partner)));
+        if (!run.recordsWorkup()) {
+            unknowns.add(new Unknown(
+                    "the workup of " + run.id(),
+                    "neither steps nor layers of it are recorded",
+                    "enter its layers in Layers, and assay them"));
+        }
         return unknowns;
     }
 

@@ -67,7 +67,7 @@ public final class MassAccount {
                         additions,
                         limits.value(Limit.EVAPORATION_ALLOWANCE) / 100,
                         limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
-                isComplete(layers, lots),
+                isComplete(run, layers, lots),
                 lines));
     }
 
@@ -117,8 +117,11 @@ public final class MassAccount {
         return lines;
     }
 
-    private static boolean isComplete(List<LayerTally> layers, List<LotTally> lots) {
-        return layers.stream()
+    /** A run of which neither steps nor layers are recorded says nothing of where its solvent went. */
+    private static boolean isComplete(Run run, List<LayerTally> layers, List<LotTally> lots) {
+        boolean workup = run.recordsWorkup() || !layers.isEmpty();
+        return workup
+                && layers.stream()
                         .filter(LayerTally::counts)
                         .allMatch(layer -> layer.massGrams().isPresent())
                 && lots.stream()

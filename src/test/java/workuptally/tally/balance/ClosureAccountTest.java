@@ -49,9 +49,17 @@ class ClosureAccountTest {
     @Test
     void moreMissingThanTheUncertaintyIsOpen() {
         // 95 ± 2.0 %.
-        Closure closure = closure(lot("19.00", "1"));
+        Closure closure = closure(lot("19.00", "1")
+                .row("workup", "Step", "1", "Operation", "concentrate", "From", "RM", "Gives other", "C1"));
         assertEquals(Verdict.OPEN, closure.verdict());
         assertFalse(closure.candidates().isEmpty());
+    }
+
+    @Test
+    void gapOfARunWithoutARecordedWorkupDecidesNothing() {
+        Closure closure = closure(lot("19.00", "1"));
+        assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
+        assertTrue(closure.candidates().get(0).evidence().startsWith("neither steps nor layers"));
     }
 
     @Test

@@ -50,7 +50,9 @@ public final class ClosureVerdict implements RunRule {
                 case CANNOT_DECIDE ->
                     findings.add(
                             CANNOT_DECIDE,
-                            isOfReagent(tally, closure) ? Severity.NOTE : Severity.CHECK,
+                            isOfReagent(tally, closure) || !tally.run().recordsWorkup()
+                                    ? Severity.NOTE
+                                    : Severity.CHECK,
                             place(tally, closure),
                             seen(closure) + ": it cannot be decided whether it closes"
                                     + (closure.because().isEmpty() ? "" : "; " + closure.because()),

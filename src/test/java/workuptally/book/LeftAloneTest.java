@@ -1,0 +1,140 @@
+package workuptally.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.model.Book;
+import workuptally.model.Finding;
+
+/** What is not read is named: near misses as a check, a chemist's own columns and sheets by their names, formulas without a result once a book. */
+class LeftAloneTest {
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void writeNeededTables() throws IOException {
+        write("runs.csv", "Run\nR1\n");
+        write("products.csv", "Run,Product\nR1,benzoic acid\n");
+        write("charges.csv", "Run,Material\n");
+        write("isolated.csv", "Run,Lot\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "isolated.csv, Purity (%), Assay",
+        "isolated.csv, 'Purity, %', Assay",
+        "isolated.csv, Reinheit, Assay",
+        "isolated.csv, Net weight (g), Net",
+        "isolated.csv, Grosss (g), Gross",
+        "isolated.csv, Tara (g), Tare",
+        "layers.csv, Vol. (mL), Volume",
+        "layers.csv, Temp. (°C), Temperature",
+        "layers.csv, Compositon, Composition",
+        "charges.csv, MW, Molar mass",
+        "charges.csv, Conc. (M), Molarity",
+        "charges.csv, Actual amt., ''",
+        "workup.csv, Vol (mL), Volume"
+    })
+    void headingThatIsNearlyOneOfTheFormIsAskedAbout(String file, String heading, String meant) throws IOException {
+        String keys = switch (file) {
+            case "isolated.csv" -> "Run,Lot";
+            case "layers.csv" -> "Run,Layer";
+            case "charges.csv" -> "Run,Material";
+            default -> "Run,Step,Operation";
+        };
+        write(file, keys + ",\"" + heading + "\"\n");
+        Book book = read();
+        if (meant.isEmpty()) {
+            assertEquals(List.of(), codes(book));
+            assertTrue(book.leftAlone().get(0).endsWith(heading), book.leftAlone()::toString);
+            return;
+        }
+        assertEquals(List.of("heading-near-miss"), codes(book));
+        assertTrue(book.findings().get(0).expected().contains("heading " + meant + ","), book.findings()::toString);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Gross, g", "Gross g", "GROSS [g]", "Gross/g", "gross (mg)"})
+    void headingThatDiffersInMarksAndUnitIsRead(String heading) throws IOException {
+        write("isolated.csv", "Run,Lot,Product,\"" + heading + "\"\nR1,D1,benzoic acid,12.5\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertTrue(book.runs().get(0).lots().get(0).grossGrams().entered().isPresent());
+    }
+
+    @Test
+    void columnsAndSheetsOfOnesOwnAreNamedAndNothingElse() throws IOException {
+        write("isolated.csv", "Run,Lot,Product,Colour,Shelf\nR1,D1,benzoic acid,yellow,3\n");
+        write("shopping list.csv", "acetone\n");
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(List.of("Isolated: Colour", "Isolated: Shelf", "sheet shopping list.csv"), book.leftAlone());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Layers (2).csv", "layers-copy.csv", "Layer.csv", "Laeyrs.csv", "Layers old.csv"})
+    void sheetThatIsNearlyATableIsAskedAbout(String name) throws IOException {
+        write(name, "Run,Layer\nR1,A1\n");
+        assertEquals(List.of("sheet-near-miss"), codes(read()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"fullCalcOnLoad='1', 1", "calcCompleted='0' calcMode='manual', 1", "calcMode='auto', 0"})
+    void resultsOfFormulasLeftToBeCalculatedDoNotCount(String settings, int times) throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.computeIfPresent(
+                "xl/workbook.xml", (name, xml) -> xml.replace("</sheets>", "</sheets><calcPr " + settings + "/>"));
+        String row = Zips.row("R1", "D1", "benzoic acid").replace("</row>", "<c><f>3*4</f><v>0</v></c></row>");
+        parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));
+        parts.put(
+                "xl/worksheets/sheet3.xml",
+                Zips.sheet(Zips.row("Run", "Lot", "Product", "Net (g)") + row + row.replace("D1", "D2")));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        List<String> codes = codes(book);
+        assertEquals(times, codes.stream().filter("formulas-stale"::equals).count(), book.findings()::toString);
+        assertEquals(
+                times == 0,
+                book.runs().get(0).lots().get(0).netGrams().entered().isPresent(),
+                book.findings()::toString);
+    }
+
+    @Test
+    void resultThatChangesWithEachOpeningDoesNotCount() throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));
+        parts.put(
+                "xl/worksheets/sheet3.xml",
+                Zips.sheet(Zips.row("Run", "Lot", "Product", "Net (g)")
+                        + Zips.row("R1", "D1", "benzoic acid")
+                                .replace("</row>", "<c><f ca='1'>RAND()</f><v>0.5</v></c></row>")));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertEquals(List.of("formula-not-calculated"), codes(book));
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    private Book read() throws IOException {
+        try {
+            return new BookReader().read(folder);
+        } catch (UnreadableBookException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<String> codes(Book book) {
+        return book.findings().stream().map(Finding::code).toList();
+    }
+}
