@@ -19,7 +19,7 @@ final class BasisSummary {
     private static final int MOST_FILES = 3;
     private static final int MOST_CORRECTIONS = 12;
     private static final int MOST_FINDINGS = 8;
-    private static final String SET_IN_THE_BOOK = "set in the book";
+    static final String SET_IN_THE_BOOK = "set in the book";
 
     private final Look look;
     private final Review review;
