@@ -77,7 +77,9 @@ final class BasisSummary {
 
     private String references() {
         int used = rows("reference").size();
-        return (used == 0 ? "No reference value was used." : used + " reference values were used.")
+        return (used == 0
+                        ? "No reference value was used."
+                        : PeriodReport.count(used, "reference value") + (used == 1 ? " was used." : " were used."))
                 + " Each value with its source, and what is remembered and to be checked, stands on the Basis sheet of the workbook and in"
                 + " the JSON that this document carries.";
     }
