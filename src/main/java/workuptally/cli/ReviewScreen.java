@@ -2,10 +2,8 @@ package workuptally.cli;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
@@ -13,18 +11,18 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
-import workuptally.model.Finding;
-import workuptally.model.Severity;
+import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.UrgentAction;
 import workuptally.tally.amounts.LotTally;
 
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
 final class ReviewScreen {
     private static final int WIDTH = 100;
-    private static final int MOST_KINDS = 7;
+    private static final int MOST_ACTIONS = 7;
     private static final int MOST_RUNS_NAMED = 8;
     private static final int MOST_LINES_OF_RUNS = 15;
     private static final int LABEL = 8;
-    private static final int LONGEST_WORD = 14;
+    private static final int WHERE = 11;
     private static final String INDENT = "  ";
     private static final String CUT = "…";
 
@@ -69,43 +67,24 @@ final class ReviewScreen {
         return number + " " + word + (number == 1 ? "" : "s");
     }
 
-    /** Findings of one kind are one thing to do: the first with its place, the others by their runs. */
+    /** The same actions in the same order as page one of the PDF and the summary of the workbook. */
     private void toDo() {
-        Map<String, List<Finding>> kinds = review.findings().stream()
-                .filter(f -> f.severity().compareTo(Severity.CHECK) <= 0)
-                .collect(Collectors.groupingBy(
-                        f -> f.severity() + " " + f.code(), LinkedHashMap::new, Collectors.toList()));
-        if (kinds.isEmpty()) {
-            out.println("Nothing to do.");
-            return;
+        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers('.'), MOST_ACTIONS);
+        out.println(
+                actions.isEmpty()
+                        ? "Nothing to do first: no stop or hold"
+                        : "To do, the gravest first (grams of product at stake)");
+        for (UrgentAction action : actions) {
+            String start = INDENT
+                    + FindingLines.pad(action.severity().word(), LABEL - INDENT.length())
+                    + FindingLines.pad(action.where(), WHERE);
+            String grams = action.gramsAtStake().isPresent()
+                    ? " (" + rounding.toSignificant(action.gramsAtStake().getAsDouble(), 3) + "\u00A0g)"
+                    : "";
+            Wrapped.lines(action.text() + grams, start, " ".repeat(LABEL + WHERE))
+                    .forEach(out::println);
         }
-        out.println("To do"
-                + (kinds.size() > MOST_KINDS
-                        ? ", the most urgent " + MOST_KINDS + " of " + kinds.size() + " kinds"
-                        : ""));
-        kinds.values().stream().limit(MOST_KINDS).forEach(this::toDo);
         out.println();
-    }
-
-    private void toDo(List<Finding> alike) {
-        Finding first = alike.get(0);
-        String start = INDENT
-                + FindingLines.pad(first.severity().word(), LABEL - INDENT.length())
-                + (first.run().isEmpty() ? "" : first.run() + INDENT);
-        line(start + first.place().inWords() + ": " + first.seen());
-        String next = " ".repeat(LABEL);
-        Wrapped.lines(clause(first.action(), 2 * (WIDTH - LABEL) - LONGEST_WORD), next, next)
-                .forEach(out::println);
-        if (alike.size() > 1) {
-            List<String> runs = alike.stream()
-                    .skip(1)
-                    .map(Finding::run)
-                    .filter(run -> !run.isEmpty())
-                    .distinct()
-                    .filter(run -> !Objects.equals(run, first.run()))
-                    .toList();
-            line(next + "and " + (alike.size() - 1) + " more like it" + in(runs));
-        }
     }
 
     private static String in(List<String> runs) {

@@ -51,8 +51,13 @@ final class NoOpenStop implements LayerCondition {
                     ? new Condition(ID, TITLE, State.MET, "no stop on record")
                     : new Condition(ID, TITLE, State.NOT_MET, "not read: " + String.join(", ", unread));
         }
-        List<String> codes = open.stream().map(Finding::code).distinct().toList();
-        return new Condition(ID, TITLE, State.NOT_MET, "open: " + String.join(", ", codes));
+        List<String> about = open.stream().map(NoOpenStop::inWords).distinct().toList();
+        return new Condition(ID, TITLE, State.NOT_MET, "still open: " + String.join(", ", about));
+    }
+
+    /** The stable word of a finding as a reader would say it, without the number of a catalogue behind it. */
+    private static String inWords(Finding finding) {
+        return finding.code().split(" ", 2)[0].replace('-', ' ');
     }
 
     /** True unless the finding is about a step of which the layer is no outcome: given before it, or beside it. */

@@ -19,7 +19,7 @@ final class BasisSummary {
     private static final int MOST_FILES = 3;
     private static final int MOST_CORRECTIONS = 12;
     private static final int MOST_FINDINGS = 8;
-    private static final String SET_IN_THE_BOOK = "set in the book";
+    static final String SET_IN_THE_BOOK = "set in the book";
 
     private final Look look;
     private final Review review;
@@ -77,7 +77,9 @@ final class BasisSummary {
 
     private String references() {
         int used = rows("reference").size();
-        return (used == 0 ? "No reference value was used." : used + " reference values were used.")
+        return (used == 0
+                        ? "No reference value was used."
+                        : PeriodReport.count(used, "reference value") + (used == 1 ? " was used." : " were used."))
                 + " Each value with its source, and what is remembered and to be checked, stands on the Basis sheet of the workbook and in"
                 + " the JSON that this document carries.";
     }

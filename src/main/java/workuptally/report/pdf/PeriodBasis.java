@@ -36,8 +36,8 @@ final class PeriodBasis {
         files(blocks);
         corrections(blocks);
         limits(blocks);
-        basis(blocks, "reference", "Reference values");
-        basis(blocks, "equation", "Equations");
+        references(blocks);
+        equations(blocks);
         return blocks;
     }
 
@@ -105,32 +105,42 @@ final class PeriodBasis {
                 rows));
     }
 
+    /** Limits that a book sets, a row each; those with their usual value are counted. */
     private void limits(List<Block> blocks) {
         if (review.limits().isEmpty()) {
             return;
         }
-        blocks.add(look.subheading("Limits in force"));
         long all = review.limits().stream()
                 .flatMap(l -> l.books().stream())
                 .distinct()
                 .count();
         List<List<TableCell>> rows = new ArrayList<>();
+        long usual = 0;
         for (LimitInForce inForce : review.limits()) {
             LimitShare limit = inForce.limit();
+            if (!limit.origin().equals(BasisSummary.SET_IN_THE_BOOK)) {
+                usual++;
+                continue;
+            }
             rows.add(List.of(
                     TableCell.bold(limit.limit().title()),
                     TableCell.of(value(limit)),
-                    TableCell.of(limit.origin()),
                     TableCell.of(where(inForce.books(), all))));
         }
-        blocks.add(new TaggedTable(
-                look,
-                List.of(
-                        TableColumn.text("Name"),
-                        TableColumn.text("Value"),
-                        TableColumn.text("Origin"),
-                        TableColumn.text("In")),
-                rows));
+        blocks.add(look.subheading("Limits in force"));
+        if (!rows.isEmpty()) {
+            blocks.add(new TaggedTable(
+                    look,
+                    List.of(TableColumn.text("Set in a book"), TableColumn.text("Value"), TableColumn.text("In")),
+                    rows));
+        }
+        if (usual > 0) {
+            blocks.add(new Paragraph(
+                    look,
+                    PeriodReport.count(usual, rows.isEmpty() ? "limit" : "further limit")
+                            + (usual == 1 ? " has its usual value" : " have their usual values")
+                            + " (common practice), as the attached JSON lists."));
+        }
     }
 
     private String value(LimitShare limit) {
@@ -152,21 +162,32 @@ final class PeriodBasis {
                 : String.join(", ", books);
     }
 
-    private void basis(List<Block> blocks, String kind, String heading) {
+    /** Counted, not listed: page after page of values is read by nobody, and each stands with its source in the attached JSON. */
+    private void references(List<Block> blocks) {
+        long used = review.basis().stream()
+                .filter(row -> row.kind().equals("reference"))
+                .count();
+        if (used > 0) {
+            blocks.add(new Gap(4));
+            blocks.add(new Paragraph(
+                    look,
+                    PeriodReport.count(used, "reference value")
+                            + " used. Each value with its source, and what is remembered and to be checked, stands in the JSON that"
+                            + " this document carries and on the Basis sheet of each review."));
+        }
+    }
+
+    private void equations(List<Block> blocks) {
         List<List<TableCell>> rows = new ArrayList<>();
         for (BasisRow row : review.basis()) {
-            if (row.kind().equals(kind)) {
-                String value =
-                        row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + " " + row.unit();
-                rows.add(List.of(TableCell.bold(row.name()), TableCell.of(value), TableCell.of(row.origin())));
+            if (row.kind().equals("equation")) {
+                rows.add(List.of(TableCell.bold(row.name()), TableCell.of(row.value())));
             }
         }
         if (!rows.isEmpty()) {
-            blocks.add(look.subheading(heading));
+            blocks.add(look.subheading("Equations"));
             blocks.add(new TaggedTable(
-                    look,
-                    List.of(TableColumn.text("Name"), TableColumn.text("Value"), TableColumn.text("Origin")),
-                    rows));
+                    look, List.of(TableColumn.text("Figure"), TableColumn.text("How it is computed")), rows));
         }
     }
 }

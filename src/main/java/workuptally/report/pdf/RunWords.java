@@ -1,7 +1,6 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,9 +23,6 @@ import workuptally.tally.bench.Reextraction;
 final class RunWords {
     private static final String NOTHING = "–";
 
-    private static final List<Closure.Verdict> BADNESS =
-            List.of(Closure.Verdict.OVER, Closure.Verdict.OPEN, Closure.Verdict.CANNOT_DECIDE, Closure.Verdict.CLOSES);
-
     private final Look look;
     private final RunTally tally;
     private final double coverageFactor;
@@ -48,10 +44,7 @@ final class RunWords {
 
     /** The balance that is furthest from closing: what is over first, then open, then what cannot decide. */
     Optional<Closure> worstClosure() {
-        return tally.closures().stream()
-                .min(Comparator.<Closure>comparingInt(c -> BADNESS.indexOf(c.verdict()))
-                        .thenComparing(Comparator.comparingDouble((Closure c) -> Math.abs(c.unaccountedPercent()))
-                                .reversed()));
+        return Closure.worst(tally.closures());
     }
 
     /** A line per product and stage of yield; at least one line. */

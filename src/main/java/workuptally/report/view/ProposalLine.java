@@ -33,6 +33,21 @@ public record ProposalLine(
         double grams,
         List<String> reasons,
         ContainerAddition addition) {
+    /** What stands against a proposal, said to a reader who does not know our codes. */
+    private static final Map<String, String> REASONS = Map.ofEntries(
+            Map.entry("proposal-holds-product", "product still in it"),
+            Map.entry("proposal-is-evidence", "may be evidence of an open question"),
+            Map.entry("proposal-evidence-open", "what it holds is not settled"),
+            Map.entry("proposal-wrong-stream", "another stream than the container's"),
+            Map.entry("proposal-stream-unknown", "its stream is not known"),
+            Map.entry("proposal-incompatible", "may react with what is in the container"),
+            Map.entry("proposal-label", "does not match the container's label"),
+            Map.entry("transfer-exceeds-layer", "more than the layer has"),
+            Map.entry("container-overfull", "the container would be above its largest fill"),
+            Map.entry("container-nearly-full", "the container would be nearly full"),
+            Map.entry("container-overdue", "the container is past its date"),
+            Map.entry("container-due-soon", "the container's date is near"));
+
     /** Copies the list. */
     public ProposalLine {
         reasons = List.copyOf(reasons);
@@ -97,7 +112,7 @@ public record ProposalLine(
         boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
         boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
         Set<String> reasons = new LinkedHashSet<>();
-        against.forEach(f -> reasons.add(Words.ofCode(f)));
+        against.forEach(f -> reasons.add(REASONS.getOrDefault(Words.code(f), Words.ofCode(f))));
         if (against.isEmpty() && !fit.fits()) {
             reasons.add("its make-up suggests " + fit.streamName());
         }

@@ -33,7 +33,20 @@ final class ShortRemedies {
             Map.entry("funnel-overfull", "Use more loads or a larger funnel: %s"),
             Map.entry("layer-waits", "Keep until the open question of the run is settled: %s"));
 
+    /** The same in half a line, for runs that have not begun and may ask for several things at once. */
+    private static final Map<String, String> BEFORE_THE_START = Map.of(
+            "funnel-overfull", "use more loads or a larger funnel",
+            "wash-too-small", "plan more of the wash",
+            "gas-expected", "plan where the gas goes",
+            "molar-mass-mismatch", "correct the molar mass",
+            "charge-form-mismatch", "say which form is weighed");
+
     private ShortRemedies() {}
+
+    /** What to do about a code before a run starts; empty for one that has no such words. */
+    static Optional<String> beforeTheStart(String code) {
+        return Optional.ofNullable(BEFORE_THE_START.get(code));
+    }
 
     /** The line for a code; empty for one that has none. */
     static Optional<String> of(String code) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
@@ -27,6 +28,12 @@ public final class SummarySection {
     private static final int MOST_LEFT_OUT_NAMED = 6;
 
     private static final int MOST_ACTIONS = 7;
+    private static final int MOST_OF_ACTION = 150;
+
+    /** A point before a capital letter ends a sentence, except behind the usual abbreviations of the bench. */
+    private static final Pattern SENTENCE_END =
+            Pattern.compile("(?<=\\.)(?<!\\b(?:sat|aq|ca|conc|dil|min|max)\\.) (?=\\p{Lu})");
+
     private static final int MOST_MEASUREMENTS = 3;
 
     /** Title of the table. */
@@ -54,12 +61,12 @@ public final class SummarySection {
                 Column.text("Run", 14),
                 Column.text("Status", 11),
                 Column.text("Reaction", 34),
-                Column.text("Product", 28),
+                Column.text("Product", 20),
                 Column.number("Theory", "g", 3),
                 Column.number("Crude over theory", "%", 1),
-                new Column("Yield ± U", "%", -1, 18),
-                new Column("Closure ± U", "%", -1, 26),
-                Column.text("Verdict", 16),
+                new Column("Yield ± U", "%", -1, 14),
+                new Column("Closure ± U", "%", -1, 14),
+                Column.text("Verdict", 12),
                 Column.text("Worst", 8),
                 Column.text("Findings", 11),
                 Column.text("Action asked", 60));
@@ -77,11 +84,11 @@ public final class SummarySection {
                 theory(review, index, run, name),
                 crudeOverTheory(review, index, run, name),
                 yieldOf(review, run, name),
-                first ? closures(run) : new Cell.Missing(""),
-                first ? verdicts(run) : new Cell.Missing(""),
+                first ? closure(run) : new Cell.Missing(""),
+                first ? verdict(run) : new Cell.Missing(""),
                 Cell.of(worst.map(f -> f.severity().word()).orElse("")),
                 first ? findings(index, run) : new Cell.Missing(""),
-                Cell.of(worst.map(Finding::action).orElse("")));
+                Cell.of(worst.map(f -> inShort(f.action())).orElse("")));
         return new TableView.Row(cells, worst.map(Finding::severity));
     }
 
@@ -135,20 +142,37 @@ public final class SummarySection {
                 + Figures.plusMinus(yield.percent().value(), yield.percent().expandedUncertainty(coverageFactor), 1);
     }
 
-    private static Cell closures(RunReview run) {
-        return Cell.of(run.tally().closures().stream()
-                .map(c -> named(run, c) + Figures.plusMinus(c.percent().value(), c.expandedUncertaintyPercent(), 1))
-                .collect(Collectors.joining("; ")));
+    /** The worst balance of a run; all of them stand on the sheet of closures. */
+    private static Cell closure(RunReview run) {
+        return Cell.of(worst(run)
+                .map(c -> Figures.plusMinus(c.percent().value(), c.expandedUncertaintyPercent(), 1))
+                .orElse(""));
     }
 
-    private static Cell verdicts(RunReview run) {
-        return Cell.of(run.tally().closures().stream()
-                .map(c -> named(run, c) + c.verdict().word())
-                .collect(Collectors.joining("; ")));
+    private static Cell verdict(RunReview run) {
+        int all = run.tally().closures().size();
+        return Cell.of(worst(run)
+                .map(c -> c.verdict().word() + (all > 1 ? ", worst of " + all : ""))
+                .orElse(""));
     }
 
-    private static String named(RunReview run, Closure closure) {
-        return run.tally().closures().size() == 1 ? "" : closure.skeleton() + " ";
+    private static Optional<Closure> worst(RunReview run) {
+        return Closure.worst(run.tally().closures());
+    }
+
+    /** The first sentences of an action, as many as three lines hold, whole ones; the Findings sheet has all of it. */
+    private static String inShort(String action) {
+        if (action.length() <= MOST_OF_ACTION) {
+            return action;
+        }
+        StringBuilder text = new StringBuilder();
+        for (String sentence : SENTENCE_END.split(action)) {
+            if (!text.isEmpty() && text.length() + 1 + sentence.length() > MOST_OF_ACTION) {
+                break;
+            }
+            text.append(text.isEmpty() ? "" : " ").append(sentence);
+        }
+        return text.toString();
     }
 
     private static Cell findings(Index index, RunReview run) {

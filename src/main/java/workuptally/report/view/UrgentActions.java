@@ -122,7 +122,7 @@ final class UrgentActions {
     }
 
     private static String words(String code) {
-        return code.replace('-', ' ');
+        return ShortRemedies.beforeTheStart(code).orElseGet(() -> code.replace('-', ' '));
     }
 
     /** One line for all layers on hold because of what they hold: where it is, and what a further extraction would bring back. */

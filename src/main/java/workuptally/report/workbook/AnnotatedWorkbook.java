@@ -10,7 +10,7 @@ import workuptally.report.view.ReviewTables;
  * Writes the user's workbook again with a mark and a comment at each finding, and with result sheets behind the user's sheets.
  *
  * <p>The user's sheets stay as they were, character by character, except for the style numbers of marked cells, marked cells and rows
- * that did not exist, and the reference to a sheet's first comments. Every other part that needs no change is copied as stored. The
+ * that did not exist, the reference to a sheet's first comments, and that the copy opens on its summary. Every other part that needs no change is copied as stored. The
  * same input gives the same bytes.
  */
 public final class AnnotatedWorkbook {

@@ -88,6 +88,7 @@ final class CarryOver {
             annotate(workbook, scanned, palette);
             ResultSheets results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
             List<ResultSheet> sheets = results.add(tables);
+            results.open(sheets.get(0));
             ResultCharts.draw(workbook, sheets);
             comment(workbook, new FindingLines(findings, sheets));
             workbook.write(saved);
@@ -103,8 +104,9 @@ final class CarryOver {
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             XSSFSheet sheet = workbook.getSheetAt(i);
             String part = name(sheet.getPackagePart());
-            if (marks.containsKey(part)) {
-                stamps.put(part, restyled(scanned.get(part).styles(), palette));
+            ScannedSheet found = scanned.get(part);
+            if (marks.containsKey(part) || found != null && found.selected()) {
+                stamps.put(part, restyled(found.styles(), palette));
             }
         }
     }

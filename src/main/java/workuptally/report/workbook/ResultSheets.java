@@ -22,8 +22,10 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookViews;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumns;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorkbook;
 import workuptally.model.Severity;
 import workuptally.report.view.Column;
 import workuptally.report.view.TableView;
@@ -74,6 +76,18 @@ final class ResultSheets {
         tables.values().forEach(this::survey);
         tables.values().forEach(this::add);
         return List.copyOf(tables.values());
+    }
+
+    /** Makes the workbook open on that sheet and on no other. */
+    void open(ResultSheet first) {
+        CTWorkbook definition = workbook.getCTWorkbook();
+        CTBookViews views = definition.isSetBookViews() ? definition.getBookViews() : definition.addNewBookViews();
+        if (views.sizeOfWorkbookViewArray() == 0) {
+            views.addNewWorkbookView();
+        }
+        XSSFSheet sheet = workbook.getSheet(first.sheetName());
+        workbook.setActiveSheet(workbook.getSheetIndex(sheet));
+        sheet.setSelected(true);
     }
 
     /** The sheets by the names of their parts. */

@@ -5,5 +5,6 @@ package workuptally.report.workbook;
  *
  * @param styles style numbers that the marked cells have
  * @param numbers numbers that stand in its cells
+ * @param selected whether it is open, or one of those that are
  */
-record ScannedSheet(CellStyles styles, SheetNumbers numbers) {}
+record ScannedSheet(CellStyles styles, SheetNumbers numbers, boolean selected) {}

@@ -101,10 +101,11 @@ final class SheetLayout {
         return lines * POINTS_PER_LINE;
     }
 
-    private static int wordLines(String heading, int room) {
+    /** Lines where a text breaks between words. */
+    private static int wordLines(String text, int room) {
         int lines = 1;
         int used = 0;
-        for (String word : heading.split(BREAKS)) {
+        for (String word : text.split(BREAKS)) {
             if (used > 0 && used + word.length() > room) {
                 lines++;
                 used = 0;
@@ -140,7 +141,7 @@ final class SheetLayout {
             return 1;
         }
         return text.lines()
-                .mapToInt(line -> Math.max(1, (line.length() + room - 1) / room))
+                .mapToInt(line -> Math.max(wordLines(line, room), (line.length() + room - 1) / room))
                 .sum();
     }
 

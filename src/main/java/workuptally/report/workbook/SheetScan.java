@@ -24,6 +24,7 @@ final class SheetScan {
     private final Set<CellMark> missing = new HashSet<>();
     private final SheetNumbers numbers = new SheetNumbers();
     private final List<int[]> columnStyles = new ArrayList<>();
+    private boolean selected;
 
     private SheetScan(SheetMarks marks) {
         this.marks = marks;
@@ -35,18 +36,20 @@ final class SheetScan {
      * @param part the part
      * @param stub where the part without its cells goes
      * @param marks marks of the sheet
-     * @return style numbers of the marked cells (of the cell, else of its row or column, else 0), and the numbers of all cells
+     * @return style numbers of the marked cells (of the cell, else of its row or column, else 0), the numbers of all cells, and
+     *     whether the sheet is open
      */
     static ScannedSheet scan(InputStream part, Writer stub, SheetMarks marks) throws IOException {
         SheetScan scan = new SheetScan(marks);
         try (Reader text = PartText.open(part)) {
             scan.walk(new Markup(text, stub));
         }
-        return new ScannedSheet(new CellStyles(scan.styles, scan.missing), scan.numbers);
+        return new ScannedSheet(new CellStyles(scan.styles, scan.missing), scan.numbers, scan.selected);
     }
 
     private void walk(Markup markup) throws IOException {
         while (markup.next()) {
+            selected |= SheetStamp.isOpenView(markup);
             if (markup.is("col") && !markup.isEnd()) {
                 columnStyle(markup);
             }

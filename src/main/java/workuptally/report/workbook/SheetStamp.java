@@ -12,9 +12,13 @@ import java.util.stream.Collectors;
 
 /**
  * Copies a sheet part, changing the style number of marked cells and nothing else. A marked cell or row that the sheet does not have
- * is put in, in order; a sheet that gets its first comments is told where they are.
+ * is put in, in order; a sheet that gets its first comments is told where they are; an open one is closed, since the copy opens on
+ * its summary and two open sheets would be a group that is written in together.
  */
 final class SheetStamp {
+    /** Attribute of the view of an open sheet: ECMA-376-1:2016, 18.3.1.87. */
+    private static final String SELECTED = "tabSelected";
+
     private static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
     /** What may follow {@code legacyDrawing} in a sheet: ECMA-376-1:2016, 18.3.1.99. */
@@ -78,8 +82,17 @@ final class SheetStamp {
                 continue;
             }
             depth += markup.isEnd() || markup.isEmpty() ? 0 : 1;
-            markup.keep();
+            markup.write(isOpenView(markup) ? markup.with(SELECTED, "0") : markup.text());
         }
+    }
+
+    /** True for the tag of a view in which the sheet is open. */
+    static boolean isOpenView(Markup markup) {
+        return markup.is("sheetView")
+                && !markup.isEnd()
+                && markup.attribute(SELECTED)
+                        .filter(open -> open.equals("1") || open.equals("true"))
+                        .isPresent();
     }
 
     private void sheetData() throws IOException {

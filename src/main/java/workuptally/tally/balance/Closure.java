@@ -1,6 +1,8 @@
 package workuptally.tally.balance;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Contents;
@@ -36,6 +38,9 @@ public record Closure(
         String unaccountedAs,
         List<Term> terms,
         List<Candidate> candidates) {
+    private static final List<Verdict> THE_WORST_FIRST =
+            List.of(Verdict.OVER, Verdict.OPEN, Verdict.CANNOT_DECIDE, Verdict.CLOSES);
+
     /** Copies the lists. */
     public Closure {
         terms = List.copyOf(terms);
@@ -70,6 +75,14 @@ public record Closure(
                 unaccountedAs,
                 terms,
                 candidates);
+    }
+
+    /** The one of a run's balances that its reader has to know of: by verdict, then by what is unaccounted for; empty where there is none. */
+    public static Optional<Closure> worst(List<Closure> closures) {
+        return closures.stream()
+                .min(Comparator.<Closure>comparingInt(c -> THE_WORST_FIRST.indexOf(c.verdict()))
+                        .thenComparing(Comparator.comparingDouble((Closure c) -> Math.abs(c.unaccountedPercent()))
+                                .reversed()));
     }
 
     /** What the run lacks of this balance at most, one-sided 95 %, %; a balance above 100 % lacks no less than its own 1.645·u. */

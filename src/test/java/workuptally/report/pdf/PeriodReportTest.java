@@ -66,8 +66,15 @@ class PeriodReportTest {
             assertHas(text, book.remark());
         }
         review.corrections().forEach(c -> assertHas(text, c.book() + c.when() + c.record()));
-        review.limits().forEach(l -> assertHas(text, l.limit().limit().title()));
-        review.basis().forEach(b -> assertHas(text, b.name()));
+        review.limits().stream()
+                .filter(l -> l.limit().origin().equals("set in the book"))
+                .forEach(l -> assertHas(text, l.limit().limit().title()));
+        review.basis().stream().filter(b -> b.kind().equals("equation")).forEach(b -> assertHas(text, b.name()));
+        long references = review.basis().stream()
+                .filter(b -> b.kind().equals("reference"))
+                .count();
+        assertHas(text, references + " reference value");
+        assertFalse(text.contains("(memory)"), text);
         review.classes().forEach(c -> assertHas(text, c.series() + c.together().runs()));
     }
 

@@ -1,7 +1,6 @@
 package workuptally.report.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -79,13 +78,13 @@ class ResultSheetsTest {
     }
 
     @Test
-    void userSheetsStayInFrontAndTheOpenOneStaysOpen() {
+    void userSheetsStayInFrontAndTheSummaryAloneIsOpen() {
         assertEquals("Runs", workbook.getSheetName(0));
         assertEquals("Layers", workbook.getSheetName(1));
         assertEquals("Summary", workbook.getSheetName(2));
-        assertEquals(0, workbook.getActiveSheetIndex());
-        for (int i = 2; i < workbook.getNumberOfSheets(); i++) {
-            assertFalse(workbook.getSheetAt(i).isSelected(), workbook.getSheetName(i));
+        assertEquals(2, workbook.getActiveSheetIndex());
+        for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+            assertEquals(i == 2, workbook.getSheetAt(i).isSelected(), workbook.getSheetName(i));
         }
     }
 

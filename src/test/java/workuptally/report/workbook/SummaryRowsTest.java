@@ -1,0 +1,47 @@
+package workuptally.report.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import workuptally.book.BookReader;
+import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.reference.Reference;
+import workuptally.report.view.SummarySection;
+import workuptally.report.view.TableView;
+
+/** The sheet on which the workbook opens. */
+class SummaryRowsTest {
+    private static final double POINTS_OF_THREE_LINES = 45;
+
+    /** Lines of a table program's usual height in a window of 1280 x 720: common practice. */
+    private static final int LINES_OF_A_SCREEN = 25;
+
+    private static ResultSheet summary() throws Exception {
+        Review review = new ReviewBuilder(Reference.load(), "test")
+                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        ResultSheet sheet = new ResultSheet(SummarySection.of(review), "Summary");
+        sheet.view().stream().forEachOrdered(sheet.survey()::add);
+        return sheet;
+    }
+
+    @Test
+    void rowsAreNoHigherThanThreeLines() throws Exception {
+        ResultSheet sheet = summary();
+        SheetLayout layout = new SheetLayout(sheet);
+        for (TableView.Row row : sheet.view().rows()) {
+            assertTrue(layout.heightPoints(row) <= POINTS_OF_THREE_LINES, row::toString);
+        }
+    }
+
+    @Test
+    void whatNeedsDoingStandsInTheFirstScreen() throws Exception {
+        ResultSheet sheet = summary();
+        assertTrue(sheet.firstRow() < LINES_OF_A_SCREEN, sheet.view().note());
+        String second = sheet.view().note().lines().skip(1).findFirst().orElseThrow();
+        assertTrue(second.startsWith("stop"), second);
+        assertFalse(sheet.view().note().contains("…"), sheet.view().note());
+    }
+}
