@@ -69,10 +69,28 @@ public final class MixtureStatements {
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes) {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        Map<String, Double> percents = new LinkedHashMap<>();
+        grams.forEach((name, mass) -> percents.put(name, total > 0 ? 100 * mass / total : 0));
+        return words(percents, notes);
+    }
+
+    /**
+     * The statements of a portion of which no share is known: all that any component has, since each may be the most of it.
+     *
+     * @param names full names of what it may hold
+     * @param notes hazard notes of the run, of which those about its materials count
+     * @return statements in order of the names; empty where none has one
+     */
+    public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes) {
+        Map<String, Double> percents = new LinkedHashMap<>();
+        names.forEach(name -> percents.put(name, 100.0));
+        return words(percents, notes);
+    }
+
+    private static List<String> words(Map<String, Double> percents, List<HazardNote> notes) {
         Map<String, String> phrases = new LinkedHashMap<>();
         Set<String> vapour = new LinkedHashSet<>();
-        grams.forEach((name, mass) -> {
-            double percent = total > 0 ? 100 * mass / total : 0;
+        percents.forEach((name, percent) -> {
             for (HazardNote note : notes) {
                 if (note.ofMaterial() && isSame(note.subject(), name)) {
                     note.statements().forEach(s -> add(s, name, percent, phrases, vapour));

@@ -65,7 +65,9 @@ final class LabelSheet {
     }
 
     private String hazardWords(Plan.ExpectedLayer layer) {
-        List<String> phrases = MixtureStatements.of(layer.grams(), run.hazards());
+        List<String> phrases = layer.grams().isEmpty()
+                ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards())
+                : MixtureStatements.of(layer.grams(), run.hazards());
         return phrases.isEmpty()
                 ? "Hazards: ______________________________"
                 : String.join(" ", phrases) + " More in the safety data sheets.";

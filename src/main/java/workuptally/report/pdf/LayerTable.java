@@ -25,13 +25,20 @@ final class LayerTable {
     private final Look look;
     private final RunReview run;
     private final List<LayerTally> layers;
+    private final List<String> told;
     private final double coverageFactor;
     private final boolean judged;
     private final Optional<String> only;
 
-    LayerTable(Look look, RunReview run, List<LayerTally> layers, double coverageFactor) {
+    /**
+     * Makes the table.
+     *
+     * @param told what the findings above it say, in full
+     */
+    LayerTable(Look look, RunReview run, List<LayerTally> layers, List<String> told, double coverageFactor) {
         this.look = look;
         this.run = run;
+        this.told = told;
         this.coverageFactor = coverageFactor;
         this.judged = !run.decisions().isEmpty();
         List<String> substances = layers.stream()
@@ -180,7 +187,7 @@ final class LayerTable {
         return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
     }
 
-    /** What is missing and was not asked for by a finding of the run, each once with the layers it is said of. */
+    /** What is missing and is not told in full by a finding above, each once with the layers it is said of. */
     private String remarks() {
         Map<String, List<String>> byText = new LinkedHashMap<>();
         for (LayerTally layer : layers) {
@@ -199,7 +206,11 @@ final class LayerTable {
         }
         StringJoiner text = new StringJoiner(". ", "", ".");
         text.setEmptyValue("");
-        byText.forEach((remark, labels) -> text.add("Missing for " + String.join(", ", labels) + ": " + remark));
+        byText.forEach((remark, labels) -> {
+            if (labels.size() > 1 || told.stream().noneMatch(seen -> seen.contains(remark))) {
+                text.add("Missing for " + String.join(", ", labels) + ": " + remark);
+            }
+        });
         silent.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
         return text.toString();
     }

@@ -99,7 +99,7 @@ final class RunPart {
             return;
         }
         List<List<TableCell>> rows = new ArrayList<>();
-        for (RunFindings line : lines.subList(0, Math.min(MOST_TO_SETTLE, lines.size()))) {
+        for (RunFindings line : inFull(lines)) {
             rows.add(List.of(
                     TableCell.of(line.severity()),
                     TableCell.of(line.seen() + " (" + line.places() + ")"),
@@ -118,13 +118,20 @@ final class RunPart {
         }
     }
 
+    private static List<RunFindings> inFull(List<RunFindings> lines) {
+        return lines.subList(0, Math.min(MOST_TO_SETTLE, lines.size()));
+    }
+
     private void layers(List<Block> blocks) {
         List<LayerTally> shown =
                 run.tally().layers().stream().filter(this::saysSomething).toList();
         if (shown.isEmpty()) {
             return;
         }
-        LayerTable table = new LayerTable(look, run, shown, coverageFactor);
+        List<String> told = inFull(RunFindings.toSettle(run.findings())).stream()
+                .map(RunFindings::seen)
+                .toList();
+        LayerTable table = new LayerTable(look, run, shown, told, coverageFactor);
         blocks.addAll(table.blocks());
         table.onlySubstance().ifPresent(s -> blocks.add(new Paragraph(look, "Holds: " + s + ".", look.caption())));
     }
