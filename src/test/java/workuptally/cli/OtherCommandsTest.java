@@ -44,7 +44,7 @@ class OtherCommandsTest {
         Call call = Call.of("bench", DEMO, "--out", folder);
         assertEquals(0, call.code(), call::err);
         assertTrue(Files.size(folder.resolve("demo-week-bench.pdf")) > 1000);
-        assertTrue(call.out().contains("demo-week-bench.pdf (1 run)"), call::out);
+        assertTrue(call.out().contains("demo-week-bench.pdf (2 runs)"), call::out);
         assertEquals(before, Folder.content(DEMO.getParent()));
     }
 

@@ -202,7 +202,7 @@ class LayerConditionsTest {
         SmallBook book = WashedRun.book().but("isolated", "Net", "").but("isolated", "Gross", "52.00");
         Condition condition = WashedRun.condition(book, "R7");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().contains("tare-missing"));
+        assertTrue(condition.evidence().contains("tare missing"));
     }
 
     private static SmallBook withHydride() {
@@ -215,7 +215,7 @@ class LayerConditionsTest {
     void quenchThatNobodyTestedKeepsTheLayers() {
         Condition condition = WashedRun.condition(withHydride(), "R7");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().contains("quench-not-shown"), condition.evidence());
+        assertTrue(condition.evidence().contains("quench not shown"), condition.evidence());
     }
 
     @Test
