@@ -50,7 +50,8 @@ final class MakeLauncher {
         for (String name : List.of("workup-tally", "workup-tally.cmd")) {
             Path script = folder.resolve(name);
             Files.copy(source.resolve(name), script, StandardCopyOption.REPLACE_EXISTING);
-            script.toFile().setExecutable(true);
+            script.toFile().setReadable(true, false);
+            script.toFile().setExecutable(true, false);
         }
     }
 

@@ -20,10 +20,13 @@ record FileBytes(String name, byte[] bytes) {
      * Reads a file.
      *
      * @param mostBytes size above which it is refused
-     * @throws UnreadableBookException if it is too large
+     * @throws UnreadableBookException if it is a folder or too large
      * @throws IOException if it cannot be accessed
      */
     static FileBytes read(Path file, long mostBytes) throws UnreadableBookException, IOException {
+        if (Files.isDirectory(file)) {
+            throw new UnreadableBookException(file + " is a folder: name a file.");
+        }
         String name = file.getFileName().toString();
         // What is read counts, not the size that the file system names: a device names none.
         try (InputStream in = Files.newInputStream(file)) {

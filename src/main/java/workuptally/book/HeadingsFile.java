@@ -56,6 +56,11 @@ record HeadingsFile(HeadingAliases aliases, List<OwnListLayout> lists, InputFile
                     default -> throw wrongForm(bytes);
                 }
             }
+            if (json.nextToken() != null) {
+                throw new UnreadableBookException("The headings file " + bytes.name()
+                        + " goes on after its object, in line "
+                        + json.currentTokenLocation().getLineNr() + ": correct it and run again.");
+            }
         } catch (JacksonException damaged) {
             throw new UnreadableBookException(
                     "The headings file " + bytes.name() + " is not valid JSON near line "

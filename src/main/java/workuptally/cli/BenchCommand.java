@@ -79,6 +79,8 @@ final class BenchCommand implements Callable<Integer> {
             try (StagedFiles files = new StagedFiles(target, name)) {
                 try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(files.add(name + ".pdf")))) {
                     BenchSheet.write(review, paper.with(Optional.empty()), file);
+                } catch (IOException e) {
+                    throw files.unwritten(e);
                 }
                 Placed placed = files.place(book.files());
                 taken.addWritten(placed.files());
@@ -89,8 +91,12 @@ final class BenchCommand implements Callable<Integer> {
                 placed.keptAsideInWords().forEach(spec.commandLine().getErr()::println);
             }
             return ExitCode.DONE;
-        } catch (UnreadableBookException | IOException unusable) {
-            return Failure.report(unusable, spec.commandLine().getErr());
+        } catch (UnreadableBookException
+                | IOException
+                | RuntimeException
+                | StackOverflowError
+                | OutOfMemoryError failed) {
+            return Failure.report(path, failed, spec.commandLine().getErr());
         }
     }
 }

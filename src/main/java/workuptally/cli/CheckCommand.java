@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -31,7 +32,7 @@ import workuptally.model.Severity;
         versionProvider = Version.class,
         description = "Shows findings and layer decisions on the terminal, the most urgent first, and writes nothing.")
 final class CheckCommand implements Callable<Integer> {
-    private final boolean interactive;
+    private final Optional<PrintWriter> watched;
 
     @Spec
     private CommandSpec spec;
@@ -42,8 +43,13 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
     private List<Path> books;
 
-    CheckCommand(boolean interactive) {
-        this.interactive = interactive;
+    /**
+     * The command.
+     *
+     * @param watched where a person watches long work, if one does
+     */
+    CheckCommand(Optional<PrintWriter> watched) {
+        this.watched = watched;
     }
 
     @Override
@@ -60,13 +66,17 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Book book = options.read(path);
-            try (Progress progress = new Progress(err, book.runs().size(), interactive)) {
+            try (Progress progress = new Progress(watched, book.runs().size())) {
                 Review review = reviewer.get().review(book, progress::done);
                 print(review, spec.commandLine().getOut());
                 return ExitCode.of(review);
             }
-        } catch (UnreadableBookException | IOException unusable) {
-            return Failure.report(unusable, err);
+        } catch (UnreadableBookException
+                | IOException
+                | RuntimeException
+                | StackOverflowError
+                | OutOfMemoryError failed) {
+            return Failure.report(path, failed, err);
         }
     }
 

@@ -66,7 +66,7 @@ final class ExplainCommand implements Callable<Integer> {
                     .orElseThrow(() -> unknownRun(review));
             print(chosen, review.period().coverageFactor(), spec.commandLine().getOut());
             return ExitCode.DONE.number();
-        } catch (UnreadableBookException | IOException unusable) {
+        } catch (UnreadableBookException | IOException | OutOfMemoryError unusable) {
             return Failure.report(unusable, spec.commandLine().getErr()).number();
         }
     }

@@ -8,11 +8,26 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 import workuptally.book.UnreadableBookException;
 
 /** Turns what stopped a command into one sentence for the reader and an exit code. */
 final class Failure {
+    private static final int LONGEST_SENTENCE = 2000;
+    private static final String MEMORY =
+            "There is not enough memory: give the program more with WORKUP_TALLY_JAVA_OPTS=-Xmx4g before the launcher,"
+                    + " or java -Xmx4g -jar …; or split the book.";
+
     private Failure() {}
+
+    /** Prints the sentence, with the book where the failure does not say which. */
+    static ExitCode report(Path book, Throwable failure, PrintWriter err) {
+        boolean named = failure instanceof UnreadableBookException || failure instanceof IOException;
+        if (!named) {
+            err.print(printable(book.toString()) + ": ");
+        }
+        return report(failure, err);
+    }
 
     /** Prints the sentence. */
     static ExitCode report(Throwable failure, PrintWriter err) {
@@ -24,13 +39,11 @@ final class Failure {
             return ExitCode.UNUSABLE;
         }
         if (failure instanceof OutOfMemoryError) {
-            err.println(
-                    "There is not enough memory for this book: give the program more, for example java -Xmx4g -jar …,"
-                            + " or split the book.");
-            return ExitCode.FAULT;
+            err.println(MEMORY);
+            return ExitCode.UNUSABLE;
         }
-        err.println("This is a fault of the program, not of the book; nothing was written. Please report: " + failure
-                + where(failure));
+        err.println("This is a fault of the program, not of the book; nothing was written. Please report: "
+                + printable(failure.toString()) + where(failure));
         return ExitCode.FAULT;
     }
 
@@ -44,7 +57,8 @@ final class Failure {
 
     /** One line without control characters: a name in the message may hold what a terminal would act on. */
     static String printable(String message) {
-        return message.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "?");
+        String line = TerminalText.plain(message.strip().replaceAll("\\s*\\R\\s*", " "));
+        return line.length() <= LONGEST_SENTENCE ? line : line.substring(0, LONGEST_SENTENCE) + "…";
     }
 
     private static String reason(FileSystemException failure) {

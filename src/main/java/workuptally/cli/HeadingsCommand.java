@@ -51,9 +51,14 @@ final class HeadingsCommand implements Callable<Integer> {
                 throw new UnwritableOutputException("The file " + file
                         + " exists and may hold your answers: move it away, or choose another with --out.");
             }
-            Files.write(file, proposal.json().getBytes(StandardCharsets.UTF_8));
+            try {
+                Files.write(file, proposal.json().getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UnwritableOutputException(
+                        "The file " + file + " cannot be written: " + Failure.sentence(e), e);
+            }
             print(proposal, spec.commandLine().getOut());
-            spec.commandLine().getOut().println("Written: " + file);
+            spec.commandLine().getOut().println("Written: " + Failure.printable(file.toString()));
             return ExitCode.DONE.number();
         } catch (UnreadableBookException | IOException unusable) {
             return Failure.report(unusable, err).number();

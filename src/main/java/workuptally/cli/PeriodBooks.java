@@ -1,6 +1,8 @@
 package workuptally.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -34,6 +36,7 @@ final class PeriodBooks {
     private final Supplier<ReviewBuilder> reviewer;
     private final PeriodLedger ledger;
     private final List<String> unreadable = new ArrayList<>();
+    private ExitCode worst = ExitCode.DONE;
 
     PeriodBooks(Path folder, BookOptions options, PeriodLedger ledger) throws IOException {
         this.folder = folder;
@@ -71,6 +74,11 @@ final class PeriodBooks {
         }
     }
 
+    /** What the books that could not be taken tell the caller. */
+    ExitCode code() {
+        return unreadable.isEmpty() ? ExitCode.DONE : ExitCode.UNUSABLE.and(worst);
+    }
+
     private record Work(Path book, Future<BookShare> share) {}
 
     /** What stands for a workbook that this program wrote. */
@@ -100,10 +108,11 @@ final class PeriodBooks {
             } else if (cause instanceof UnreadableBookException || cause instanceof IOException) {
                 unreadable.add(name + ": " + Failure.sentence(cause));
                 ledger.leaveOut(name, Standing.NOT_READ, Failure.sentence(cause));
-            } else if (cause instanceof Error error) {
-                throw error;
             } else {
-                throw new IllegalStateException("in " + name + ": " + cause, cause);
+                StringWriter said = new StringWriter();
+                worst = worst.and(Failure.report(work.book(), cause, new PrintWriter(said, true)));
+                unreadable.add(said.toString().strip());
+                ledger.leaveOut(name, Standing.NOT_READ, "a fault of the program stopped its review");
             }
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();

@@ -46,7 +46,7 @@ final class PeriodCommand implements Callable<Integer> {
     private static final String WASTE = "period-waste.csv";
     private static final List<String> NAMES = List.of(PDF, JSON, SOLVENTS, WASTE);
 
-    private final boolean interactive;
+    private final Optional<PrintWriter> watched;
 
     @Spec
     private CommandSpec spec;
@@ -75,8 +75,13 @@ final class PeriodCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FOLDER", description = "Folder with workbooks, or with folders of CSV files.")
     private Path folder;
 
-    PeriodCommand(boolean interactive) {
-        this.interactive = interactive;
+    /**
+     * The command.
+     *
+     * @param watched where a person watches long work, if one does
+     */
+    PeriodCommand(Optional<PrintWriter> watched) {
+        this.watched = watched;
     }
 
     @Override
@@ -98,9 +103,10 @@ final class PeriodCommand implements Callable<Integer> {
             return Failure.report(unusable, err).number();
         }
         PeriodLedger ledger = new PeriodLedger(new Span(from, to));
+        PeriodBooks all = new PeriodBooks(folder, options, ledger);
         List<String> unreadable;
-        try (Progress progress = Progress.ofBooks(err, books.size(), interactive && !quiet)) {
-            unreadable = new PeriodBooks(folder, options, ledger).add(books, progress::done);
+        try (Progress progress = Progress.ofBooks(watched.filter(w -> !quiet), books.size())) {
+            unreadable = all.add(books, progress::done);
         }
         PeriodReview review = ledger.review(Version.number());
         Path target = target(books);
@@ -115,7 +121,7 @@ final class PeriodCommand implements Callable<Integer> {
                     .forEach(file -> spec.commandLine().getOut().println("  " + Failure.printable(file.toString())));
         }
         written.keptAsideInWords().forEach(err::println);
-        return (!unreadable.isEmpty() ? ExitCode.UNUSABLE : ExitCode.DONE).number();
+        return all.code().number();
     }
 
     private TakenFiles taken(List<Path> books) throws IOException {
@@ -136,17 +142,25 @@ final class PeriodCommand implements Callable<Integer> {
     /** The PDF takes its attachment from the file just written, so that many books need no more memory. */
     private Placed write(Path target, PeriodReview review) throws IOException {
         try (StagedFiles files = new StagedFiles(target, "period")) {
-            Path pdf = files.add(PDF);
-            Path json = files.add(JSON);
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(json))) {
-                JsonReport.write(review, out);
+            try {
+                write(files, review);
+            } catch (IOException e) {
+                throw files.unwritten(e);
             }
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(pdf))) {
-                PeriodReport.write(review, paper.with(Optional.of(PdfAttachment.ofFile(JSON, json))), out);
-            }
-            CsvLedgers.writeSolvents(files.add(SOLVENTS), review);
-            CsvLedgers.writeWaste(files.add(WASTE), review);
             return files.place(List.of());
         }
+    }
+
+    private void write(StagedFiles files, PeriodReview review) throws IOException {
+        Path pdf = files.add(PDF);
+        Path json = files.add(JSON);
+        try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(json))) {
+            JsonReport.write(review, file);
+        }
+        try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(pdf))) {
+            PeriodReport.write(review, paper.with(Optional.of(PdfAttachment.ofFile(JSON, json))), file);
+        }
+        CsvLedgers.writeSolvents(files.add(SOLVENTS), review);
+        CsvLedgers.writeWaste(files.add(WASTE), review);
     }
 }

@@ -1,6 +1,7 @@
 package workuptally.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 
 /** Shows on the terminal how many runs of a large book, or books of a period, are done: a bar that grows on one line. */
 final class Progress implements AutoCloseable {
@@ -9,46 +10,45 @@ final class Progress implements AutoCloseable {
     private static final int FEW_BOOKS = 10;
     private static final int BAR = 30;
 
-    private final PrintWriter err;
+    private final Optional<PrintWriter> terminal;
     private final int all;
     private final String what;
     private final int step;
-    private final boolean shown;
 
     /**
      * Shown only where a person watches and the book is large.
      *
+     * @param watched the terminal of that person, as it is: the bar goes back to the start of its line
      * @param runs runs of the book
      */
-    Progress(PrintWriter err, int runs, boolean interactive) {
-        this(err, runs, "runs", RUNS_PER_STEP, interactive && runs > FEW_RUNS);
+    Progress(Optional<PrintWriter> watched, int runs) {
+        this(watched.filter(w -> runs > FEW_RUNS), runs, "runs", RUNS_PER_STEP);
     }
 
-    private Progress(PrintWriter err, int all, String what, int step, boolean shown) {
-        this.err = err;
+    private Progress(Optional<PrintWriter> terminal, int all, String what, int step) {
+        this.terminal = terminal;
         this.all = all;
         this.what = what;
         this.step = step;
-        this.shown = shown;
     }
 
     /** Counts books instead of runs. */
-    static Progress ofBooks(PrintWriter err, int books, boolean interactive) {
-        return new Progress(err, books, "books", 1, interactive && books > FEW_BOOKS);
+    static Progress ofBooks(Optional<PrintWriter> watched, int books) {
+        return new Progress(watched.filter(w -> books > FEW_BOOKS), books, "books", 1);
     }
 
     void done(int count) {
-        if (shown && (count % step == 0 || count == all)) {
+        if (terminal.isPresent() && (count % step == 0 || count == all)) {
             int filled = (int) ((long) BAR * count / all);
-            err.print("\r[" + "#".repeat(filled) + ".".repeat(BAR - filled) + "] " + count + " of " + all + " " + what);
-            err.flush();
+            PrintWriter line = terminal.get();
+            line.print(
+                    "\r[" + "#".repeat(filled) + ".".repeat(BAR - filled) + "] " + count + " of " + all + " " + what);
+            line.flush();
         }
     }
 
     @Override
     public void close() {
-        if (shown) {
-            err.println();
-        }
+        terminal.ifPresent(PrintWriter::println);
     }
 }

@@ -27,7 +27,7 @@ import workuptally.model.Book;
         versionProvider = Version.class,
         description = "Reviews books and writes the reports of each beside it, or into a folder of your choice.")
 final class ReviewCommand implements Callable<Integer> {
-    private final boolean interactive;
+    private final Optional<PrintWriter> watched;
 
     @Spec
     private CommandSpec spec;
@@ -65,8 +65,13 @@ final class ReviewCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "BOOK", description = "Workbook, or folder of CSV files.")
     private List<Path> books;
 
-    ReviewCommand(boolean interactive) {
-        this.interactive = interactive;
+    /**
+     * The command.
+     *
+     * @param watched where a person watches long work, if one does
+     */
+    ReviewCommand(Optional<PrintWriter> watched) {
+        this.watched = watched;
     }
 
     @Override
@@ -85,7 +90,8 @@ final class ReviewCommand implements Callable<Integer> {
         ReviewSettings settings = new ReviewSettings(options.reading(), paper.paper(), paper.decimalMark(), reports);
         try {
             Book book = options.read(path);
-            try (Progress progress = new Progress(err, book.runs().size(), interactive && !quiet)) {
+            try (Progress progress =
+                    new Progress(watched.filter(w -> !quiet), book.runs().size())) {
                 Review review = reviewer.get().review(book, progress::done);
                 Placed written = new ReviewFiles(target(path), taken, settings).write(path, review);
                 if (!quiet) {
@@ -94,8 +100,12 @@ final class ReviewCommand implements Callable<Integer> {
                 written.keptAsideInWords().forEach(err::println);
                 return strict ? ExitCode.of(review) : ExitCode.DONE;
             }
-        } catch (UnreadableBookException | IOException unusable) {
-            return Failure.report(unusable, err);
+        } catch (UnreadableBookException
+                | IOException
+                | RuntimeException
+                | StackOverflowError
+                | OutOfMemoryError failed) {
+            return Failure.report(path, failed, err);
         }
     }
 

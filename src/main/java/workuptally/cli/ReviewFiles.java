@@ -64,7 +64,11 @@ final class ReviewFiles {
                         kind.fileNames(name, ending).stream().map(files::add).toList();
                 writing.add(() -> write(kind, staged, book, files, review));
             }
-            writing.run();
+            try {
+                writing.run();
+            } catch (IOException e) {
+                throw files.unwritten(e);
+            }
             new BookReader(settings.reading()).requireUnchanged(book, review.book());
             Placed placed = files.place(review.book().files());
             taken.addWritten(placed.files());

@@ -75,6 +75,14 @@ final class StagedFiles implements AutoCloseable {
         }
     }
 
+    /** What is said where a file cannot be written, for example to a full disk: the system does not say where. */
+    UnwritableOutputException unwritten(IOException failure) {
+        return new UnwritableOutputException(
+                "The files could not be written to " + target + ": " + reason(failure)
+                        + " Nothing was placed there; make room, or choose another folder with --out.",
+                failure);
+    }
+
     /** Removes what is left of the hidden folder. */
     @Override
     public void close() throws IOException {

@@ -41,7 +41,7 @@ final class TemplateCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new UnwritableOutputException(target + " cannot be written: " + Failure.sentence(e), e);
         }
-        spec.commandLine().getOut().println("Written: " + target);
+        spec.commandLine().getOut().println("Written: " + Failure.printable(target.toString()));
         return ExitCode.DONE.number();
     }
 

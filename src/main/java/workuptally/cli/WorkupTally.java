@@ -3,6 +3,7 @@ package workuptally.cli;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -36,7 +37,7 @@ import workuptally.material.MaterialReader;
         footer = {
             "",
             "Exit codes: 0 files written, or nothing to settle; 1 stops or holds found (check, review --strict);",
-            "2 unreadable input, wrong use or unwritable output; 3 a fault of the program. The highest wins."
+            "2 unreadable input, wrong use, unwritable output, too little memory; 3 a fault of the program. The highest wins."
         })
 public final class WorkupTally implements Runnable {
     private static final String COMMANDS =
@@ -69,10 +70,12 @@ public final class WorkupTally implements Runnable {
      *
      * @param interactive whether a person watches, so that long work shows its progress
      */
-    static int run(String[] typed, PrintWriter out, PrintWriter err, boolean interactive) {
+    static int run(String[] typed, PrintWriter rawOut, PrintWriter rawErr, boolean interactive) {
+        PrintWriter out = plain(rawOut);
+        PrintWriter err = plain(rawErr);
         // What the libraries would log is said in one sentence, or is no concern of the reader.
         System.setProperty("org.apache.logging.log4j.simplelog.level", "OFF");
-        Map<String, Supplier<Object>> known = commands(interactive);
+        Map<String, Supplier<Object>> known = commands(interactive ? Optional.of(rawErr) : Optional.empty());
         String[] args = withCommand(typed, known.keySet());
         List<Object> asked = asked(args, known);
         if (asked.size() == 1) {
@@ -85,6 +88,7 @@ public final class WorkupTally implements Runnable {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler(WorkupTally::wrongUse)
                 .setExecutionExceptionHandler(
                         (failure, line, parsed) -> Failure.report(failure, err).number());
@@ -117,13 +121,13 @@ public final class WorkupTally implements Runnable {
         }
     }
 
-    private static Map<String, Supplier<Object>> commands(boolean interactive) {
+    private static Map<String, Supplier<Object>> commands(Optional<PrintWriter> watched) {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
-        commands.put("review", () -> new ReviewCommand(interactive));
-        commands.put("check", () -> new CheckCommand(interactive));
+        commands.put("review", () -> new ReviewCommand(watched));
+        commands.put("check", () -> new CheckCommand(watched));
         commands.put("explain", ExplainCommand::new);
         commands.put("bench", BenchCommand::new);
-        commands.put("period", () -> new PeriodCommand(interactive));
+        commands.put("period", () -> new PeriodCommand(watched));
         commands.put("headings", HeadingsCommand::new);
         commands.put("template", TemplateCommand::new);
         commands.put("reference", ReferenceCommand::new);
@@ -147,9 +151,15 @@ public final class WorkupTally implements Runnable {
     private static int wrongUse(ParameterException wrong, String[] args) {
         CommandLine line = wrong.getCommandLine();
         boolean noCommand = wrong instanceof UnmatchedArgumentException && line.getParent() == null;
-        line.getErr().println(noCommand ? "'" + args[0] + "' is no command. " + COMMANDS : wrong.getMessage());
+        String said = noCommand ? "'" + args[0] + "' is no command. " + COMMANDS : wrong.getMessage();
+        line.getErr().println(Failure.printable(said));
         line.getErr().println("Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.UNUSABLE.number();
+    }
+
+    /** What a command prints holds no character that a terminal would act on; each line is shown when it is whole. */
+    private static PrintWriter plain(Writer writer) {
+        return new PrintWriter(new TerminalText(writer), true);
     }
 
     /** A writer in the terminal's encoding. A system that only claims ASCII is given UTF-8, which its terminals show. */

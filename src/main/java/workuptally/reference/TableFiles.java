@@ -51,7 +51,7 @@ final class TableFiles {
     /**
      * The packed tables with the rows of a folder over them.
      *
-     * @throws IllegalReferenceException if a file is unknown, too large, not UTF-8 or malformed
+     * @throws IllegalReferenceException if there is none, or a file is unknown, too large, not UTF-8 or malformed
      */
     static Map<Table, TableFile> overriddenBy(Path directory) throws IllegalReferenceException {
         try {
@@ -83,9 +83,16 @@ final class TableFiles {
                     directory.toString(), "is no folder: give the one that holds your own tables.");
         }
         try (Stream<Path> entries = Files.list(directory)) {
-            return entries.filter(path -> path.getFileName().toString().endsWith(".csv"))
+            List<Path> own = entries.filter(
+                            path -> path.getFileName().toString().endsWith(".csv"))
                     .sorted()
                     .toList();
+            if (own.isEmpty()) {
+                throw new IllegalReferenceException(
+                        directory.toString(),
+                        "holds no table: give the folder with your own; they are named " + tableNames());
+            }
+            return own;
         }
     }
 

@@ -23,12 +23,13 @@ import workuptally.report.view.TableView;
 /**
  * Writes ledgers as CSV: UTF-8, line feeds, units in the headings, a decimal point, numbers unrounded, empty where nothing is known.
  *
- * <p>A text that a spreadsheet program would take for a formula gets an apostrophe in front.
+ * <p>A text that a spreadsheet program would take for a formula gets an apostrophe in front; full-width signs start one too where Chinese
+ * or Japanese is written.
  */
 public final class CsvLedgers {
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
-    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
     private CsvLedgers() {}
 
