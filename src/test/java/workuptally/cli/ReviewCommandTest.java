@@ -152,7 +152,8 @@ class ReviewCommandTest {
     @Test
     void paperAndDecimalMarkChangeThePdfAndTheTerminalButNotTheJson() throws IOException {
         Call.of("review", DEMO, "--out", folder.resolve("a"), "--quiet");
-        Call call = Call.of("review", DEMO, "--out", folder.resolve("b"), "--paper", "letter", "--locale", "comma", "--all");
+        Call call = Call.of(
+                "review", DEMO, "--out", folder.resolve("b"), "--paper", "letter", "--locale", "comma", "--all");
         assertEquals(0, call.code(), call::err);
         assertTrue(call.out().contains("66,9 ± "), call::out);
         Map<String, String> a = Folder.content(folder.resolve("a"));

@@ -39,7 +39,8 @@ final class ShortRemedies {
             "wash-too-small", "plan more of the wash",
             "gas-expected", "plan where the gas goes",
             "molar-mass-mismatch", "correct the molar mass",
-            "charge-form-mismatch", "say which form is weighed");
+            "charge-form-mismatch", "say which form is weighed",
+            "materials-must-not-meet", "change what would bring together what must never meet");
 
     private ShortRemedies() {}
 
