@@ -16,43 +16,18 @@ public record FormDifference(String name, double count, double gramsPerMole) {
     /** How near a difference must come, g/mol. Source: common practice. */
     public static final double TOLERANCE_GRAMS_PER_MOLE = 0.05;
 
-    private static final List<Form> FORMS = List.of(
-            new Form("HCl", "HCl", "", 0.5, 1, 2, 3),
-            new Form("H2O", "H2O", "", 0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 12),
-            new Form("Na−H", "Na", "H", 1, 2, 3),
-            new Form("K−H", "K", "H", 1, 2, 3),
-            new Form("Li−H", "Li", "H", 1, 2),
-            new Form("NH3", "NH3", "", 1, 2),
-            new Form("HBr", "HBr", "", 1, 2),
-            new Form("HI", "HI", "", 1),
-            new Form("HF", "HF", "", 1),
-            new Form("HBF4", "HBF4", "", 1),
-            new Form("HPF6", "HPF6", "", 1),
-            new Form("H2SO4", "H2SO4", "", 0.5, 1),
-            new Form("HNO3", "HNO3", "", 1),
-            new Form("H3PO4", "H3PO4", "", 1),
-            new Form("TFA", "C2HF3O2", "", 1, 2),
-            new Form("AcOH", "C2H4O2", "", 1, 2),
-            new Form("HCO2H", "CH2O2", "", 1),
-            new Form("oxalic acid", "C2H2O4", "", 0.5, 1),
-            new Form("maleic or fumaric acid", "C4H4O4", "", 0.5, 1),
-            new Form("succinic acid", "C4H6O4", "", 0.5, 1),
-            new Form("tartaric acid", "C4H6O6", "", 0.5, 1),
-            new Form("citric acid", "C6H8O7", "", 1),
-            new Form("MsOH", "CH4O3S", "", 1),
-            new Form("TsOH", "C7H8O3S", "", 1),
-            new Form("HCl·H2O", "H3ClO", "", 1),
-            new Form("MeOH", "CH4O", "", 1),
-            new Form("EtOH", "C2H6O", "", 1),
-            new Form("Et3N", "C6H15N", "", 1));
-
-    private record Form(String name, Formula added, Optional<Formula> removed, List<Double> counts) {
-        Form(String name, String added, String removed, double... counts) {
-            this(
-                    name,
-                    Formula.parse(added),
-                    removed.isEmpty() ? Optional.empty() : Optional.of(Formula.parse(removed)),
-                    java.util.Arrays.stream(counts).boxed().toList());
+    /**
+     * What may be there beside a substance.
+     *
+     * @param name for example {@code HCl}
+     * @param added formula of what is added
+     * @param removed formula of what it replaces, if anything
+     * @param counts how many of it are usual
+     */
+    public record Form(String name, Formula added, Optional<Formula> removed, List<Double> counts) {
+        /** Copies the list. */
+        public Form {
+            counts = List.copyOf(counts);
         }
 
         double gramsPerMole(AtomicWeights weights) {
@@ -67,12 +42,13 @@ public record FormDifference(String name, double count, double gramsPerMole) {
      *
      * @param differenceGramsPerMole larger less smaller molar mass, g/mol; the sign is not looked at
      * @param weights atomic weights
+     * @param forms the forms that come into question
      * @return empty where nothing comes within 0.05 g/mol
      */
-    public static Optional<FormDifference> of(double differenceGramsPerMole, AtomicWeights weights) {
+    public static Optional<FormDifference> of(double differenceGramsPerMole, AtomicWeights weights, List<Form> forms) {
         double size = Math.abs(Require.finite(differenceGramsPerMole, "difference"));
         List<FormDifference> near = new ArrayList<>();
-        for (Form form : FORMS) {
+        for (Form form : forms) {
             double one = form.gramsPerMole(weights);
             for (double count : form.counts()) {
                 if (Math.abs(count * one - size) <= TOLERANCE_GRAMS_PER_MOLE) {

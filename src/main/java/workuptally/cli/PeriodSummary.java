@@ -40,7 +40,7 @@ final class PeriodSummary {
                 + " yields stated");
         out.println("Solvents: " + decimals(totals.solventInLitres(), 2) + " L, "
                 + decimals(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + decimals(totals.solventRecoveredPercent(), 0) + " % recovered, "
+                + decimals(totals.solventRecoveredPercent(), 0) + " % in distillates, "
                 + decimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println("Process mass intensity: " + number(totals.metrics().pmi()) + " (sum over sum of "
                 + totals.metrics().runs().size() + " runs)");

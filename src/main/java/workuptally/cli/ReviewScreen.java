@@ -184,7 +184,7 @@ final class ReviewScreen {
         out.println("Solvent");
         line(INDENT + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
                 + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % recovered, "
+                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % in distillates, "
                 + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println();
     }

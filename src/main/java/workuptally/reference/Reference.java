@@ -46,6 +46,7 @@ public final class Reference {
     private final Map<String, Metal> metals;
     private final Map<String, ClassBehaviour> classBehaviours;
     private final List<SaltForm> saltForms;
+    private final List<AddedForm> addedForms;
     private final WasteStreams streams;
     private final List<RegulatoryLimit> regulatoryLimits;
     private final List<PartitionRow> partition;
@@ -100,6 +101,7 @@ public final class Reference {
         metals = byKey(each(files, Table.METALS, Metal::of), Metal::element);
         classBehaviours = byKey(each(files, Table.CLASS_BEHAVIOURS, ClassBehaviour::of), ClassBehaviour::materialClass);
         saltForms = each(files, Table.SALT_FORMS, SaltForm::of);
+        addedForms = each(files, Table.FORM_DIFFERENCES, AddedForm::of);
         streams = WasteStreams.of(files);
         regulatoryLimits = each(files, Table.REGULATORY_LIMITS, RegulatoryLimit::of);
         partition = each(files, Table.PARTITION, PartitionRow::of);
@@ -484,6 +486,11 @@ public final class Reference {
     /** All classes whose behaviour is known. */
     public List<ClassBehaviour> classBehaviours() {
         return List.copyOf(classBehaviours.values());
+    }
+
+    /** What forms of a substance hold beyond one another, in order of the table. */
+    public List<AddedForm> addedForms() {
+        return addedForms;
     }
 
     /** The form that a name or note speaks of, the first of the table. */

@@ -28,6 +28,7 @@ enum Table {
     METALS("metals", "element"),
     CLASS_BEHAVIOURS("class-behaviours", "class"),
     SALT_FORMS("salt-forms", "word"),
+    FORM_DIFFERENCES("form-differences", "name"),
     WASTE_STREAMS("waste-streams", "key"),
     STREAM_RULES("stream-rules", "key"),
     STREAM_WORDS("stream-words", "key"),

@@ -109,8 +109,6 @@ public enum Threshold {
     BASIC_ABOVE(7, 14),
     /** A solvent dissolved in a layer brings its material classes from this share on; mass %. */
     LEAST_CLASS_SHARE(0, 100),
-    /** Strength from which sulfuric acid counts as oxidising acid; mass %. */
-    OXIDISING_SULFURIC(0, 100),
     /** Product taken as samples from which it is noted; % of theory. */
     ALIQUOTS_NOTE(0, 100),
     /** Product on a drying cake from which it is noted; % of theory. */
@@ -129,6 +127,14 @@ public enum Threshold {
     ASSAY_MOST(100, 200),
     /** Crude over theory from which a crude without an assay is asked about; %. */
     CRUDE_NEAR_THEORY(50, 200),
+    /** Actual over planned amount, either way, above which one of them is worth a look; ratio. */
+    FAR_FROM_PLAN(1, 1000),
+    /** Equivalents of a reagent above which its coefficient is worth a look; equivalents. */
+    LARGE_EXCESS(1, 100000),
+    /** Share of an acid or base that is ionised from which it counts as an ion; fraction. */
+    IONISED(0.5, 1),
+    /** Content of a layer from which it is held against the pH; % of theory. */
+    AGAINST_PH_LEAST(0, 100),
     /** Gas in one load from which it is noted; L. */
     GAS_NOTE(0, 1000),
     /** Organometallic reagent left over from which its by-product is noted; mmol. */

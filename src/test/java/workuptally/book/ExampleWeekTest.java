@@ -21,7 +21,7 @@ class ExampleWeekTest {
     void everyCellIsUnderstood() throws Exception {
         Book book = new BookReader().read(CSV);
         assertEquals(List.of(), book.findings());
-        assertEquals(12, book.runs().size());
+        assertEquals(13, book.runs().size());
         assertTrue(book.limits().isSetByBook(Limit.FUNNEL_FILL));
     }
 

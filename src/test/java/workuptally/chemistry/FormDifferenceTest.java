@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.published.ReferenceWeights;
+import workuptally.reference.Reference;
 
 class FormDifferenceTest {
     private static final AtomicWeights WEIGHTS = ReferenceWeights.load();
+    private static final List<FormDifference.Form> FORMS = Reference.load().addedForms().stream()
+            .map(row -> new FormDifference.Form(
+                    row.name(), Formula.parse(row.added()), row.removed().map(Formula::parse), row.numbers()))
+            .toList();
 
     /** Differences by stoichiometry, common practice: HCl 36.46, water 18.02, Na for H 21.98, K for H 38.09. */
     @ParameterizedTest
@@ -34,22 +40,25 @@ class FormDifferenceTest {
         "49.04, 0.5 H2SO4"
     })
     void usualFormsAreNamed(double difference, String words) {
-        assertEquals(Optional.of(words), FormDifference.of(difference, WEIGHTS).map(FormDifference::words));
+        assertEquals(
+                Optional.of(words),
+                FormDifference.of(difference, WEIGHTS, FORMS).map(FormDifference::words));
     }
 
     @Test
     void differenceThatNothingExplainsIsEmpty() {
-        assertTrue(FormDifference.of(0, WEIGHTS).isEmpty());
-        assertTrue(FormDifference.of(25.0, WEIGHTS).isEmpty());
-        assertTrue(FormDifference.of(36.52, WEIGHTS).isEmpty());
-        assertTrue(FormDifference.of(36.50, WEIGHTS).isPresent());
-        assertThrows(IllegalArgumentException.class, () -> FormDifference.of(Double.NaN, WEIGHTS));
+        assertTrue(FormDifference.of(0, WEIGHTS, FORMS).isEmpty());
+        assertTrue(FormDifference.of(25.0, WEIGHTS, FORMS).isEmpty());
+        assertTrue(FormDifference.of(36.52, WEIGHTS, FORMS).isEmpty());
+        assertTrue(FormDifference.of(36.50, WEIGHTS, FORMS).isPresent());
+        assertThrows(IllegalArgumentException.class, () -> FormDifference.of(Double.NaN, WEIGHTS, FORMS));
     }
 
     @Test
     void benzylamineHydrochlorideTypedAsTheFreeBaseIsHcl() {
         double salt = Formula.parse("C7H10ClN").molarMass(WEIGHTS).gramsPerMole();
-        FormDifference difference = FormDifference.of(salt - 107.15, WEIGHTS).orElseThrow();
+        FormDifference difference =
+                FormDifference.of(salt - 107.15, WEIGHTS, FORMS).orElseThrow();
         assertEquals("HCl", difference.name());
         assertEquals(36.46, difference.gramsPerMole(), 0.01);
         assertEquals(1, difference.count(), 0);

@@ -138,12 +138,12 @@ class OtherCommandsTest {
 
     @Test
     void referenceShowsTheRowsOfTheLaboratoryInstead() throws IOException {
-        Path own = folder.resolve("balances.csv");
-        String rows = Files.readString(Path.of("reference", "balances.csv"));
+        Path own = folder.resolve("bench-rules.csv");
+        String rows = Files.readString(Path.of("reference", "bench-rules.csv"));
         String first =
                 rows.lines().filter(l -> !l.startsWith("#")).skip(1).findFirst().orElseThrow();
         Files.writeString(own, rows.replace(first, first.replace("common practice", "local")));
-        Call call = Call.of("reference", "balances", "--reference", folder);
+        Call call = Call.of("reference", "bench-rules", "--reference", folder);
         assertEquals(0, call.code(), call::err);
         assertTrue(call.out().contains("local"), call::out);
     }

@@ -47,8 +47,32 @@ class DemoWeekFindingsTest {
                         "R26-045 layers-swapped",
                         "R26-047 tare-missing",
                         "R26-049 funnel-overfull",
-                        "R26-049 wash-too-small"),
+                        "R26-049 wash-too-small",
+                        "R26-053 materials-must-not-meet"),
                 runsAndCodes(Severity.STOP));
+    }
+
+    /** Azide into dichloromethane, and into the acid of the wash: both are told before anything is weighed. */
+    @Test
+    void planThatBringsAzideToDichloromethaneAndAcidIsStopped() {
+        List<String> seen = review.findings().stream()
+                .filter(f -> f.run().equals("R26-053") && f.code().equals("materials-must-not-meet"))
+                .map(Finding::seen)
+                .toList();
+        assertTrue(
+                seen.stream().anyMatch(s -> s.contains("sodium azide") && s.contains("dichloromethane")),
+                seen::toString);
+        assertTrue(seen.stream().anyMatch(s -> s.contains("sodium azide") && s.contains("HCl")), seen::toString);
+    }
+
+    @Test
+    void whatNoTableKnowsIsSaidOnce() {
+        List<String> seen = review.findings().stream()
+                .filter(f -> f.code().equals("material-unlisted"))
+                .map(Finding::seen)
+                .toList();
+        assertEquals(1, seen.size(), seen::toString);
+        assertTrue(seen.get(0).contains("transfer salt PT-9"), seen::toString);
     }
 
     @Test

@@ -60,8 +60,8 @@ class DemoWeekKeyTest {
     }
 
     @Test
-    void theWeekHasTwelveRunsAndNoFaultOfForm() {
-        assertEquals(12, fromFolder.required("runs").size());
+    void theWeekHasThirteenRunsAndNoFaultOfForm() {
+        assertEquals(13, fromFolder.required("runs").size());
         assertEquals(List.of(), book.findings());
     }
 

@@ -167,7 +167,9 @@ public final class SmallBook {
         rows.forEach(r -> headings.addAll(r.keySet()));
         StringBuilder text = new StringBuilder(String.join(",", headings)).append('\n');
         for (Map<String, String> row : rows) {
-            text.append(headings.stream().map(h -> row.getOrDefault(h, "")).collect(Collectors.joining(",")))
+            text.append(headings.stream()
+                            .map(h -> quoted(row.getOrDefault(h, "")))
+                            .collect(Collectors.joining(",")))
                     .append('\n');
         }
         return text.toString();
@@ -180,5 +182,9 @@ public final class SmallBook {
             }
         }
         Files.delete(folder);
+    }
+
+    private static String quoted(String cell) {
+        return cell.contains(",") && !cell.startsWith("\"") ? '"' + cell + '"' : cell;
     }
 }

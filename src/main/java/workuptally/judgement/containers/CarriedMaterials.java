@@ -15,6 +15,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Step;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityGroup;
+import workuptally.reference.Threshold;
 import workuptally.reference.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -30,9 +31,6 @@ import workuptally.tally.layers.Present;
  * common practice.
  */
 final class CarriedMaterials {
-    private static final double ACID_BELOW_PH = 5;
-    private static final double BASE_ABOVE_PH = 9;
-    private static final double LEAST_PERCENT = 1;
     private static final String ACID = "acid";
     private static final String BASE = "base";
     private static final String ORGANIC = "organic";
@@ -103,10 +101,10 @@ final class CarriedMaterials {
         }
         pH.ifPresent(reading -> {
             String words = "layer " + label + " at pH " + reading.asTyped();
-            if (reading.value() < ACID_BELOW_PH) {
+            if (reading.value() < substances.value(Threshold.ACIDIC_BELOW)) {
                 all.add(ofClass(words, ACID));
             }
-            if (reading.value() > BASE_ABOVE_PH) {
+            if (reading.value() > substances.value(Threshold.BASIC_ABOVE)) {
                 all.add(ofClass(words, BASE));
             }
         });
@@ -114,16 +112,16 @@ final class CarriedMaterials {
     }
 
     /** Acids and hydroxides of the water: what is left of them is told by the pH, and that carbonate is gone from acid. */
-    private static boolean isToldByPh(Present present, double pH) {
+    private boolean isToldByPh(Present present, double pH) {
         Set<String> classes = present.membership().classes();
         boolean own = !present.persists() && !classes.contains(ORGANIC) && !classes.contains("oxidiser");
         return own
                 && (classes.contains(CARBONATE)
-                        ? pH < ACID_BELOW_PH
+                        ? pH < substances.value(Threshold.ACIDIC_BELOW)
                         : classes.contains(ACID) || classes.contains(BASE));
     }
 
-    private static boolean isMinorSolvent(RunTally run, String label, Present present) {
+    private boolean isMinorSolvent(RunTally run, String label, Present present) {
         Optional<LayerMakeUp> makeUp = run.makeUp(label);
         if (makeUp.isEmpty() || makeUp.get().totalGrams() <= 0 || !present.isListedSolvent()) {
             return false;
@@ -133,7 +131,7 @@ final class CarriedMaterials {
                 .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
-        return 100 * grams / makeUp.get().totalGrams() < LEAST_PERCENT;
+        return 100 * grams / makeUp.get().totalGrams() < substances.value(Threshold.LEAST_CLASS_SHARE);
     }
 
     /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */

@@ -95,7 +95,7 @@ final class RegulatoryFacts {
         List<String> below = new ArrayList<>();
         state.grams()
                 .keySet()
-                .forEach(name -> reference
+                .forEach(name -> substances
                         .solvent(name)
                         .flatMap(Solvent::flashPoint)
                         .ifPresent(point -> {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -87,9 +88,29 @@ final class ExplainedLayers {
         return tally.run().product(content.substance()).filter(p -> p.wanted()).isPresent();
     }
 
+    /** The limit that a plain figure below it was taken at, in the unit of the result; empty where the figure itself was. */
+    private static Optional<Double> belowMethodLimit(LayerTally layer, Content content, Assay assay) {
+        boolean plain = assay.result()
+                .entered()
+                .filter(e -> e.qualifier() == Qualifier.EXACT || e.qualifier() == Qualifier.ABOUT)
+                .isPresent();
+        if (content.kind() != Content.Kind.BOUND || !plain) {
+            return Optional.empty();
+        }
+        Optional<MeasuredValue> portion =
+                assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
+                        ? layer.massGrams().map(m -> m.over(100))
+                        : assay.unit()
+                                .filter(u -> u == Assay.Unit.MILLIGRAMS_PER_MILLILITRE)
+                                .flatMap(u -> layer.volumeMillilitres().map(v -> v.over(1000)));
+        return content.massGrams().flatMap(m -> portion.map(p -> 2 * m.value() / p.value()));
+    }
+
     private void equations(Draft draft, LayerTally layer, Content content, Assay assay) {
         String unit = assay.unit().map(Assay.Unit::word).orElse("");
-        String result = numbers.entry(assay.result(), unit).orElse(content.evidence());
+        String result = belowMethodLimit(layer, content, assay)
+                .map(limit -> numbers.plain(limit) + " " + unit + " [limit of the method, above the figure typed]")
+                .orElseGet(() -> numbers.entry(assay.result(), unit).orElse(content.evidence()));
         String half = content.kind() == Content.Kind.BOUND ? " / 2" : "";
         String mass = numbers.plain(layer.massGrams()) + " g";
         switch (assay.unit().orElse(Assay.Unit.GRAMS)) {

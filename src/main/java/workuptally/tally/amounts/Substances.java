@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import workuptally.chemistry.AtomicMass;
 import workuptally.chemistry.AtomicWeights;
+import workuptally.chemistry.FormDifference;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.chemistry.Mixture;
@@ -105,6 +106,21 @@ public final class Substances {
     /** The atomic weights in force. */
     public AtomicWeights atomicWeights() {
         return atomicWeights;
+    }
+
+    /** The form of a substance that explains a difference of two molar masses, if one does; notes its row as used. */
+    public Optional<FormDifference> formDifference(double gramsPerMole) {
+        List<FormDifference.Form> forms = reference.addedForms().stream()
+                .map(row -> new FormDifference.Form(
+                        row.name(), formula(row.added()), row.removed().map(this::formula), row.numbers()))
+                .toList();
+        Optional<FormDifference> found = FormDifference.of(gramsPerMole, atomicWeights, forms);
+        reference.addedForms().stream()
+                .filter(row -> found.map(FormDifference::name)
+                        .filter(row.name()::equals)
+                        .isPresent())
+                .forEach(this::use);
+        return found;
     }
 
     /** What a written name means, with the formula that stands beside it. */

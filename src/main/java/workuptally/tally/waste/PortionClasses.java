@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.reference.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerGraph;
@@ -21,7 +22,7 @@ import workuptally.tally.layers.Present.Share;
 /**
  * Classes of what the portions of a run may still hold that decide a waste stream: those that the table of class behaviours calls
  * persistent, in whatever amount, and in a run that is not only planned those that water or a test have not taken away. A layer that no
- * step gives is taken to hold what persists of the charges. A distillate holds none of them.
+ * step gives is taken to hold what persists of the charges, and what neither water nor a negative test has taken away. A distillate holds none of them.
  */
 public final class PortionClasses {
     /** The class of a heavy metal in the reference data. */
@@ -73,9 +74,19 @@ public final class PortionClasses {
         List<Present> all = new ArrayList<>(followed);
         run.charges().stream()
                 .flatMap(charge -> contents.ofCharge(charge, OptionalDouble.empty()).stream())
-                .map(present -> present.as(Share.TRACE))
+                .map(present ->
+                        present.part().isDestroyedByWater() || isShownGone() ? present.as(Share.TRACE) : present)
                 .forEach(all::add);
         return all;
+    }
+
+    private boolean isShownGone() {
+        return run.orderedSteps().stream()
+                .flatMap(step -> step.quenchTest().stream())
+                .filter(test -> test != Step.QuenchTest.NOT_DONE)
+                .reduce((earlier, later) -> later)
+                .filter(test -> test == Step.QuenchTest.NEGATIVE)
+                .isPresent();
     }
 
     private boolean decides(String materialClass, Share share) {

@@ -161,7 +161,7 @@ class TheoryAccountTest {
 
     @Test
     void unreadableCoefficientLeavesTheoryUncomputed() {
-        RunTally tally = with("R", "one", "1").tally();
+        RunTally tally = with("R", "several", "1").tally();
         assertTrue(tally.theory().isEmpty());
         assertTrue(
                 tally.notComputed().stream().anyMatch(n -> n.because().equals("the coefficient of R cannot be read")));

@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 
-/** 91.67 mL of ethyl acetate with 10.00 g S, which take up 8.33 mL at 1.2 g/mL, shaken with 60 mL of water. */
+/** 100 mL of ethyl acetate with 10.00 g S, a solid that no fill counts, shaken with 60 mL of water. */
 class ContactAccountTest {
     @Test
     void fillIsTheSumOfTheVolumesOverTheFunnel() {
@@ -91,7 +91,7 @@ class ContactAccountTest {
                         "Role",
                         "solvent",
                         "Actual amount",
-                        "91.6667",
+                        "100",
                         "Actual unit",
                         "mL")
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "60")

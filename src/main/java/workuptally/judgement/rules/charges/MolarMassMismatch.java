@@ -70,8 +70,7 @@ public final class MolarMassMismatch implements RunRule {
             return;
         }
         boolean stops = relative > substances.value(Threshold.MOLAR_MASS_WRONG);
-        Optional<FormDifference> form =
-                stops ? FormDifference.of(difference, substances.atomicWeights()) : Optional.empty();
+        Optional<FormDifference> form = stops ? substances.formDifference(difference) : Optional.empty();
         findings.add(
                 stops ? MISMATCH : ROUNDED,
                 stops ? Severity.STOP : Severity.NOTE,

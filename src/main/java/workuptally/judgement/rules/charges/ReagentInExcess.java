@@ -8,6 +8,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
@@ -15,9 +16,6 @@ import workuptally.tally.amounts.Substances;
 /** A reagent with a coefficient, charged at many times what the coefficient asks for; listed solvents, which may be both, are left out. */
 public final class ReagentInExcess implements RunRule {
     static final String CODE = "reagent-in-large-excess";
-
-    /** Equivalents above which a coefficient and an amount hardly belong together; common practice. */
-    private static final double MANY = 10;
 
     private final Substances substances;
 
@@ -46,7 +44,7 @@ public final class ReagentInExcess implements RunRule {
                 continue;
             }
             double equivalents = amount.amountMillimoles().get().value() / coefficient / extent;
-            if (equivalents > MANY) {
+            if (equivalents > substances.value(Threshold.LARGE_EXCESS)) {
                 findings.add(
                         CODE,
                         Severity.CHECK,
@@ -59,7 +57,9 @@ public final class ReagentInExcess implements RunRule {
                                         .entered()
                                         .map(Entered::asTyped)
                                         .orElse("")),
-                        FindingList.say("%.0f equivalents at most, or no coefficient", MANY),
+                        FindingList.say(
+                                "%.0f equivalents at most, or no coefficient",
+                                substances.value(Threshold.LARGE_EXCESS)),
                         FindingList.PRACTICE,
                         "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no coefficient.");
             }

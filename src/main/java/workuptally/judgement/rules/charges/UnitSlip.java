@@ -18,9 +18,6 @@ public final class UnitSlip implements RunRule {
     static final String FAR = "amount-far-from-plan";
     static final String CODE = "unit-slip";
 
-    /** Actual over planned amount, either way, above which one of them is worth a look; common practice. */
-    private static final double FAR_RATIO = 1.5;
-
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -62,7 +59,7 @@ public final class UnitSlip implements RunRule {
                     "amounts that differ by less than a power of ten",
                     FindingList.PRACTICE,
                     "Check the unit (g or mg, mL or µL) of both entries.");
-        } else if (a / p > FAR_RATIO || p / a > FAR_RATIO) {
+        } else if (Math.max(a / p, p / a) > substances.value(Threshold.FAR_FROM_PLAN)) {
             findings.add(
                     FAR,
                     Severity.CHECK,

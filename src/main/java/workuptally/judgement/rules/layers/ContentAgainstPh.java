@@ -14,6 +14,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.reference.Threshold;
 import workuptally.reference.Wash;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AcidsAndBases;
@@ -32,8 +33,6 @@ public final class ContentAgainstPh implements RunRule {
     static final String AGAINST = "content-against-ph";
     static final String TAKEN = "wash-takes-product";
 
-    private static final double IONISED_FRACTION = 0.99;
-    private static final double LEAST_PERCENT = 5;
     private static final double NEUTRAL_PH = 7;
 
     private final Substances substances;
@@ -63,7 +62,7 @@ public final class ContentAgainstPh implements RunRule {
         return findings.list();
     }
 
-    private static void done(RunTally tally, Step step, Product product, FindingList findings) {
+    private void done(RunTally tally, Step step, Product product, FindingList findings) {
         Optional<Entered> pH = step.pHAfter().entered();
         if (pH.isEmpty() || !isIon(product, pH.get().value())) {
             return;
@@ -74,7 +73,7 @@ public final class ContentAgainstPh implements RunRule {
                     .flatMap(l -> l.contents().stream())
                     .filter(c -> c.kind() == Content.Kind.MEASURED
                             && c.substance().equalsIgnoreCase(product.name())
-                            && c.percentOf().orElse(0) >= LEAST_PERCENT)
+                            && c.percentOf().orElse(0) >= substances.value(Threshold.AGAINST_PH_LEAST))
                     .forEach(
                             c -> findings.add(
                                     AGAINST,
@@ -126,12 +125,12 @@ public final class ContentAgainstPh implements RunRule {
         return product.pKa().entered().orElseThrow();
     }
 
-    private static boolean isIon(Product product, double pH) {
+    private boolean isIon(Product product, double pH) {
         Optional<Double> pKa = product.pKa().entered().map(Entered::value);
         return pKa.isPresent()
                 && switch (product.character().orElse(Product.Character.NEUTRAL)) {
-                    case ACID -> AcidBase.ionisedAcidFraction(pKa.get(), pH) > IONISED_FRACTION;
-                    case BASE -> 1 - AcidBase.ionisedAcidFraction(pKa.get(), pH) > IONISED_FRACTION;
+                    case ACID -> AcidBase.ionisedAcidFraction(pKa.get(), pH) > substances.value(Threshold.IONISED);
+                    case BASE -> 1 - AcidBase.ionisedAcidFraction(pKa.get(), pH) > substances.value(Threshold.IONISED);
                     case NEUTRAL -> false;
                 };
     }

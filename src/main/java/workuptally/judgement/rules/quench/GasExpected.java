@@ -54,7 +54,7 @@ public final class GasExpected implements RunRule {
                             reaction.step().number(),
                             reaction.step().material(),
                             reaction.expectedMillimoles(),
-                            reaction.gas().equals("CO2") ? "CO₂" : "H₂",
+                            subscripted(reaction.gas()),
                             reaction.expectedLitres(),
                             loads,
                             reaction.because(),
@@ -68,6 +68,13 @@ public final class GasExpected implements RunRule {
                             + " sheet and the local rules.");
         }
         return findings.list();
+    }
+
+    /** A formula with its numbers below the line. */
+    private static String subscripted(String formula) {
+        StringBuilder text = new StringBuilder();
+        formula.chars().forEach(c -> text.append((char) (c >= '0' && c <= '9' ? c - '0' + '₀' : c)));
+        return text.toString();
     }
 
     private static OptionalDouble headspaceLitres(RunTally tally, StepReaction reaction) {
