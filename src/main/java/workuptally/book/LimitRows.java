@@ -83,10 +83,8 @@ final class LimitRows {
 
     private static boolean isUsable(TableRow row, Limit limit, Field.Entered value) {
         boolean plain = value.qualifier() == Field.Qualifier.EXACT || value.qualifier() == Field.Qualifier.ABOUT;
-        boolean possible =
-                limit == Limit.ROOM_TEMPERATURE ? Range.TEMPERATURE.holds(value.value()) : value.value() >= 0;
-        boolean factor = limit != Limit.COVERAGE_FACTOR || value.value() > 0;
-        if (plain && possible && factor) {
+        Range range = range(limit);
+        if (plain && range.holds(value.value())) {
             return true;
         }
         row.report(
@@ -94,9 +92,18 @@ final class LimitRows {
                 Severity.STOP,
                 "Value",
                 "read '" + value.asTyped() + "'",
-                "one number for " + limit.meaning() + (limit == Limit.ROOM_TEMPERATURE ? "" : ", not negative"),
+                "one number for " + limit.meaning() + ", " + range.words(),
                 "Correct the cell and run again; the default was used.");
         return false;
+    }
+
+    private static Range range(Limit limit) {
+        return switch (limit) {
+            case ROOM_TEMPERATURE -> Range.ROOM_TEMPERATURE;
+            case ROOM_PRESSURE -> Range.ROOM_PRESSURE;
+            case COVERAGE_FACTOR -> Range.POSITIVE;
+            default -> Range.NOT_NEGATIVE;
+        };
     }
 
     /** The unit of a limit without what the percentage is of: {@code % of theory} is {@code %}. */

@@ -28,6 +28,12 @@ record Range(double least, double most, String words) {
     /** From absolute zero up to the hottest bath of a laboratory. */
     static final Range TEMPERATURE = new Range(-273.15, 1000, "from -273.15 to 1000");
 
+    /** A room in which people work, with a cold room (common practice). */
+    static final Range ROOM_TEMPERATURE = new Range(-40, 60, "from -40 to 60");
+
+    /** From above the highest town, near 50 kPa, to beyond the highest pressure of the weather (common practice). */
+    static final Range ROOM_PRESSURE = new Range(40, 120, "from 40 to 120");
+
     /** From the smallest vial in which layers are parted to the vessels of a kilo laboratory, mL (common practice). */
     static final Range FUNNEL = new Range(2, 200_000, "from 2 to 200000");
 
