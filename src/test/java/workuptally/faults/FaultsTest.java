@@ -42,7 +42,7 @@ class FaultsTest {
     private static final String FIRST_DAY = "2026-03-09";
     private static final String SECOND_DAY = "2026-03-13";
     private static final int STOPS = 8;
-    private static final int FILES = 6;
+    private static final int FILES = 12;
     private static final String MANIFEST = "book-review.manifest.json";
 
     @TempDir

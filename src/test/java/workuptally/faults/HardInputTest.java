@@ -58,7 +58,7 @@ class HardInputTest {
         assertEquals(0, ended.code(), ended::err);
         assertEquals("", ended.err());
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-            assertEquals(5, files.count());
+            assertEquals(12, files.count());
         }
     }
 
