@@ -156,7 +156,7 @@ class FaultsTest {
         }
         if (late) {
             for (Path out : outs) {
-                assertTrue(hashes(out).size() >= FILES - 2, () -> "files are gone from " + out);
+                assertTrue(hashes(out).size() >= FILES - 4, () -> "files are gone from " + out);
             }
         }
         return outs;
