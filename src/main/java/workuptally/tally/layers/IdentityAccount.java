@@ -45,6 +45,7 @@ public final class IdentityAccount {
     /** One identity for each layer that a contact gave and the Layers table records as organic or aqueous. */
     public List<LayerIdentity> of(List<LayerTally> layers, List<ChargeAmount> amounts) {
         double solutes = amounts.stream().mapToDouble(this::soluteGrams).sum();
+        boolean reactionMeasured = amounts.stream().noneMatch(this::isSolventOfUnknownAmount);
         List<LayerIdentity> identities = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             Optional<LayerFlow.Phases> phases = flow.phases(step);
@@ -55,7 +56,7 @@ public final class IdentityAccount {
                     .filter(l -> recorded(l).isPresent())
                     .toList();
             if (phases.isPresent() && !given.isEmpty()) {
-                identities.addAll(ofContact(step, phases.get(), given, solutes));
+                identities.addAll(ofContact(step, phases.get(), given, solutes, reactionMeasured));
             }
         }
         return identities;
@@ -74,7 +75,8 @@ public final class IdentityAccount {
                         .map(aqueous -> new PhaseDensities(organic, aqueous)));
     }
 
-    private List<LayerIdentity> ofContact(Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes) {
+    private List<LayerIdentity> ofContact(
+            Step step, LayerFlow.Phases phases, List<LayerTally> given, double solutes, boolean reactionMeasured) {
         List<PhaseDensities> densities = given.stream()
                 .flatMap(l -> densities(phases, solutes, celsius(l)).stream())
                 .toList();
@@ -94,7 +96,7 @@ public final class IdentityAccount {
             Expected organic = densities.get(i).organic();
             Expected aqueous = densities.get(i).aqueous();
             boolean isGuess = verdicts.get(i) == Verdict.CONSISTENT
-                    ? !isMeasured(step)
+                    ? !isMeasured(step, reactionMeasured)
                     : verdicts.get(i) == Verdict.SWAPPED && !allTell;
             Verdict verdict = isGuess ? Verdict.CANNOT_TELL : verdicts.get(i);
             identities.add(new LayerIdentity(
@@ -110,8 +112,11 @@ public final class IdentityAccount {
         return identities;
     }
 
-    /** False where this contact, or a step that its portions went through, added something of unknown amount: densities expected are guesses. */
-    private boolean isMeasured(Step contact) {
+    /**
+     * False where this contact, a step that its portions went through, or the reaction brought a liquid of unknown amount: densities
+     * expected are guesses.
+     */
+    private boolean isMeasured(Step contact, boolean reactionMeasured) {
         Set<String> upstream = new LinkedHashSet<>(contact.from());
         if (addsUnknown(contact)) {
             return false;
@@ -126,7 +131,13 @@ public final class IdentityAccount {
                 }
             }
         }
-        return true;
+        return !upstream.contains(Step.REACTION_MIXTURE) || reactionMeasured;
+    }
+
+    private boolean isSolventOfUnknownAmount(ChargeAmount amount) {
+        return amount.massGrams().isEmpty()
+                && amount.volumeMillilitres().isEmpty()
+                && flow.isOrganicSolvent(amount.charge().material());
     }
 
     private static boolean addsUnknown(Step step) {
