@@ -1,6 +1,7 @@
 package workuptally.judgement.containers;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
+import workuptally.reference.MaterialRow;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityGroup;
 import workuptally.reference.Threshold;
@@ -40,10 +42,21 @@ final class CarriedMaterials {
     private final Reactivity reactivity;
     private final Map<String, RunTally> runs;
 
+    /** Classes of which a listed material persists; found once, since a book may have thousands of containers. */
+    private final List<String> persistentClasses;
+
     CarriedMaterials(Substances substances, Map<String, RunTally> runs) {
         this.substances = substances;
         this.reactivity = substances.reference().reactivity();
         this.runs = runs;
+        Set<String> persistent = new HashSet<>();
+        substances.reference().materials().stream()
+                .filter(MaterialRow::persistent)
+                .forEach(row -> persistent.addAll(row.classes()));
+        this.persistentClasses = reactivity.groups().stream()
+                .map(ReactivityGroup::key)
+                .filter(persistent::contains)
+                .toList();
     }
 
     /** What named contents, the stream of a container and the words of its label say. */
@@ -52,13 +65,7 @@ final class CarriedMaterials {
         contents.forEach(name -> all.addAll(ofMaterial(name)));
         String words = label.toLowerCase(Locale.ROOT);
         stream.ifPresent(s -> s.impliedClasses().forEach(c -> all.add(ofClass(label, c))));
-        for (ReactivityGroup group : reactivity.groups()) {
-            boolean persists = substances.reference().materials().stream()
-                    .anyMatch(row -> row.persistent() && row.classes().contains(group.key()));
-            if (persists && words.contains(group.key())) {
-                all.add(ofClass(label, group.key()));
-            }
-        }
+        persistentClasses.stream().filter(words::contains).forEach(c -> all.add(ofClass(label, c)));
         return all;
     }
 
