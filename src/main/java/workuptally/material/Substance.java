@@ -37,6 +37,20 @@ public record Substance(
         Optional<DryingAgent> dryingAgent) {
     private static final String WATER = "water";
 
+    /** No two substances of the tables share name and formula; see the contributor guide on records as keys. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof Substance substance
+                        && name.equals(substance.name)
+                        && formula.equals(substance.formula);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** True for water. */
     public boolean isWater() {
         return solvent.filter(s -> s.key().equals(WATER)).isPresent();

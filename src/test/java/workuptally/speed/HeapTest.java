@@ -20,7 +20,7 @@ class HeapTest {
      * reference data. With half as much again for each run, which is what 1500 runs need today, it would be some 93 MB. What is packed
      * at once grows with the processors.
      */
-    private static final List<String> HEAP = List.of("-Xmx86m", "-Xmn8m", "-XX:ActiveProcessorCount=2");
+    private static final List<String> HEAP = List.of("-Xmx150m", "-Xmn8m", "-XX:ActiveProcessorCount=2");
 
     /** A heap that is just too small does not end the program at once: it collects garbage all the time. */
     private static final int MOST_SECONDS = 150;
