@@ -20,8 +20,7 @@ class ClassesOfCheckTest {
             "org.apache.logging.",
             "org.slf4j.",
             "com.lowagie.",
-            "tools.jackson.core.json.",
-            "java.lang.runtime.ObjectMethods");
+            "tools.jackson.core.json.");
 
     @TempDir
     private Path folder;

@@ -71,8 +71,11 @@ final class NoOpenStop implements LayerCondition {
         if (outcomes.isEmpty()) {
             outcomes.addAll(where.get().from());
         }
-        for (Step step : steps.subList(steps.indexOf(where.get()) + 1, steps.size())) {
-            if (step.from().stream().anyMatch(outcomes::contains)) {
+        boolean isAfter = false;
+        for (Step step : steps) {
+            boolean later = isAfter;
+            isAfter = isAfter || step == where.get();
+            if (later && step.from().stream().anyMatch(outcomes::contains)) {
                 outcomes.addAll(step.gives());
             }
         }

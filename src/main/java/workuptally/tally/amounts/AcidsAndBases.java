@@ -41,10 +41,10 @@ public final class AcidsAndBases {
         Equivalents known = solute(material, formula(amount.charge().formula()))
                 .map(this::perMole)
                 .orElse(Equivalents.NONE);
-        if (known.equals(Equivalents.NONE)) {
+        if (known.isNone()) {
             known = ofMaterial(amount.charge());
         }
-        if (known.equals(Equivalents.NONE) && isWeakAcid(material)) {
+        if (known.isNone() && isWeakAcid(material)) {
             known = Equivalents.ofWeakAcid(1);
         }
         return known.times(millimoles);

@@ -21,6 +21,17 @@ public record Equivalents(
         double mildBase) {
     public static final Equivalents NONE = new Equivalents(0, 0, 0, 0, 0, 0, 0);
 
+    /** True where there is neither acid nor base. */
+    public boolean isNone() {
+        return strongAcid == 0
+                && weakAcid == 0
+                && strongBase == 0
+                && carbonate == 0
+                && hydrogencarbonate == 0
+                && weakBase == 0
+                && mildBase == 0;
+    }
+
     public static Equivalents ofStrongAcid(double protons) {
         return new Equivalents(protons, 0, 0, 0, 0, 0, 0);
     }

@@ -1,6 +1,7 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -121,10 +122,13 @@ public final class IdentityAccount {
         if (addsUnknown(contact)) {
             return false;
         }
-        List<Step> before = run.orderedSteps();
-        for (int i = before.indexOf(contact) - 1; i >= 0; i--) {
-            Step step = before.get(i);
-            if (step.gives().stream().anyMatch(upstream::contains)) {
+        List<Step> backwards = new ArrayList<>(run.orderedSteps());
+        Collections.reverse(backwards);
+        boolean isBefore = false;
+        for (Step step : backwards) {
+            boolean earlier = isBefore;
+            isBefore = isBefore || step == contact;
+            if (earlier && step.gives().stream().anyMatch(upstream::contains)) {
                 upstream.addAll(step.from());
                 if (addsUnknown(step)) {
                     return false;
