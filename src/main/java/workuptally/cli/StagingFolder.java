@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
+import workuptally.report.json.Manifest;
 
 /**
  * A hidden folder in which files are written before they are placed. Its lock is held as long as the program lives: a folder whose lock is
@@ -127,12 +128,16 @@ final class StagingFolder implements AutoCloseable {
         }
     }
 
-    /** A staged manifest says that its set had been written whole, and was being placed. */
+    /** A whole staged manifest says that its set had been written, and was being placed; half a one says nothing. */
     private static void placeTheRest(Path target, Path folder) throws IOException {
         List<Path> manifests;
         try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*" + Placement.ENDING)) {
             manifests = new ArrayList<>();
-            found.forEach(manifests::add);
+            for (Path manifest : found) {
+                if (Manifest.read(manifest).isPresent()) {
+                    manifests.add(manifest);
+                }
+            }
         }
         if (manifests.isEmpty()) {
             return;
