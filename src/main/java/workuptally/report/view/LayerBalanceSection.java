@@ -137,7 +137,7 @@ public final class LayerBalanceSection {
                         Cell.of(content.map(Content::substance).orElse("")),
                         Cell.of(content.map(c -> c.kind().word()).orElse("")),
                         Figures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
-                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k)))
+                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> Cell.of(c.upperBoundGrams())).orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> percentOf(run, theories, c)).orElseGet(() -> new Cell.Missing("")),
