@@ -3,6 +3,7 @@ package workuptally.book;
 import java.util.Optional;
 import workuptally.model.Assay;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** Reads the Assays table; the unit of a result stands in its own column or in the cell. */
@@ -64,7 +65,7 @@ final class AssayRows {
 
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
         row.report(
-                row.isBlank(heading) ? "unit-missing" : "unit-unknown",
+                row.isBlank(heading) ? FindingCode.UNIT_MISSING : FindingCode.UNIT_UNKNOWN,
                 Severity.CHECK,
                 heading,
                 row.isBlank(heading) ? "read " + seen : "read '" + seen + "'",
@@ -108,7 +109,7 @@ final class AssayRows {
         boolean share = unit.target().quantity() == Quantity.PERCENT;
         if (share && result instanceof Field.Entered entered && !Range.ASSAY.holds(entered.value())) {
             row.report(
-                    "value-impossible",
+                    FindingCode.VALUE_IMPOSSIBLE,
                     Severity.CHECK,
                     "Result",
                     "read '" + entered.asTyped() + "'",

@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.Optional;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Severity;
@@ -18,7 +19,7 @@ final class LotRows {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent()) {
             row.report(
-                    "lot-duplicate",
+                    FindingCode.LOT_DUPLICATE,
                     Severity.STOP,
                     "Lot",
                     "read lot '" + label + "' a second time; it stands in row "
@@ -56,7 +57,7 @@ final class LotRows {
         Optional<Product> product = run.product(typed);
         if (product.isEmpty()) {
             row.report(
-                    "product-unknown",
+                    FindingCode.PRODUCT_UNKNOWN,
                     Severity.STOP,
                     "Product",
                     typed.isEmpty() ? "read an empty cell" : "read '" + typed + "'",

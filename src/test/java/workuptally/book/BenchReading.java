@@ -107,7 +107,7 @@ final class BenchReading {
 
     private static String said(List<Finding> findings) {
         return findings.stream()
-                .map(f -> f.severity() + " " + f.code() + " <" + f.seen() + ">")
+                .map(f -> f.severity() + " " + f.code().word() + " <" + f.seen() + ">")
                 .toList()
                 .toString();
     }

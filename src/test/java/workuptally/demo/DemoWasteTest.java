@@ -73,7 +73,7 @@ class DemoWasteTest {
 
     private static Optional<Finding> finding(String code, String about) {
         return review.findings().stream()
-                .filter(f -> f.code().startsWith(code) && f.seen().startsWith(about))
+                .filter(f -> f.code().word().startsWith(code) && f.seen().startsWith(about))
                 .findFirst();
     }
 

@@ -15,6 +15,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
@@ -99,7 +100,7 @@ public final class ExampleReview {
     public static Finding finding(Severity severity, String run, String sheet, int row, int column) {
         String cell = (char) ('A' + column) + Integer.toString(row);
         return new Finding(
-                "tare-missing",
+                FindingCode.TARE_MISSING,
                 severity,
                 run,
                 new Place("week.xlsx", sheet, row, column, cell),

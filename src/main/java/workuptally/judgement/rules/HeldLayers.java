@@ -12,6 +12,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -20,16 +21,12 @@ import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
 public final class HeldLayers {
-    /** Code of a layer that holds product above a limit. */
-    public static final String HOLDS_PRODUCT = "layer-holds-product";
-    /** Code of layers that wait for something to be settled. */
-    public static final String WAITS = "layer-waits";
 
     private HeldLayers() {}
 
     /** Codes of the findings. */
-    static List<String> codes() {
-        return List.of(HOLDS_PRODUCT, WAITS);
+    static List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_HOLDS_PRODUCT, FindingCode.LAYER_WAITS);
     }
 
     public static List<Finding> of(RunTally tally, List<LayerDecision> decisions) {
@@ -42,7 +39,7 @@ public final class HeldLayers {
             Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
             if (limit.isPresent()) {
                 findings.add(
-                        HOLDS_PRODUCT,
+                        FindingCode.LAYER_HOLDS_PRODUCT,
                         Severity.HOLD,
                         place(tally, decision.layer()),
                         "layer " + decision.layer() + ": " + evidence(decision),
@@ -57,7 +54,7 @@ public final class HeldLayers {
             }
         }
         waiting.forEach((reason, layers) -> findings.add(
-                WAITS,
+                FindingCode.LAYER_WAITS,
                 Severity.HOLD,
                 place(tally, layers.get(0).layer()),
                 (layers.size() == 1 ? "layer " : "layers ")

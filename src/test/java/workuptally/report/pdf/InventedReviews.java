@@ -27,6 +27,7 @@ import workuptally.model.Correction;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
@@ -107,7 +108,7 @@ final class InventedReviews {
         return review(
                 runs,
                 List.of(new Finding(
-                        "unknown-limit",
+                        FindingCode.LIMIT_UNKNOWN,
                         Severity.CHECK,
                         "",
                         new Place("week.xlsx", "Limits", 9, 0, "A9"),
@@ -296,7 +297,7 @@ final class InventedReviews {
 
     static Finding finding(String run, Severity severity, String code, String seen, String action) {
         return new Finding(
-                code,
+                FindingCode.of(code).orElseThrow(),
                 severity,
                 run,
                 ROW.at("Tare"),

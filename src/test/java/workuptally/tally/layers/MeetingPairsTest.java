@@ -135,9 +135,9 @@ class MeetingPairsTest {
     private static List<Finding> hard(Review review) {
         return review.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
-                .filter(f -> f.code().equals(MUST_NOT)
-                        || f.code().equals("controlled-meeting")
-                        || f.code().startsWith("proposal-incompatible"))
+                .filter(f -> f.code().word().equals(MUST_NOT)
+                        || f.code().word().equals("controlled-meeting")
+                        || f.code().word().startsWith("proposal-incompatible"))
                 .toList();
     }
 
@@ -150,7 +150,7 @@ class MeetingPairsTest {
                             row,
                             run("planned", row.one(), "quench", row.other()).review())
                     || proposal(row.one(), row.other()).findings().stream()
-                            .anyMatch(f -> f.code().startsWith("proposal-incompatible"));
+                            .anyMatch(f -> f.code().word().startsWith("proposal-incompatible"));
             if (!named) {
                 silent.add(row.toString());
             }
@@ -166,17 +166,20 @@ class MeetingPairsTest {
     void whatMustNotMeetStopsAPlanAndHoldsWhatWasDone(Row row) {
         Review planned = run("planned", row.one(), "wash", row.other()).review();
         assertTrue(
-                planned.findings().stream().anyMatch(f -> f.code().equals(MUST_NOT) && f.severity() == Severity.STOP),
+                planned.findings().stream()
+                        .anyMatch(f -> f.code().word().equals(MUST_NOT) && f.severity() == Severity.STOP),
                 () -> row + " in a plan: "
                         + planned.runs().get(0).tally().evidence().meetings().list());
         Review done = run("in workup", row.one(), "wash", row.other()).review();
         assertTrue(
-                done.findings().stream().anyMatch(f -> f.code().equals(MUST_NOT) && f.severity() != Severity.NOTE),
+                done.findings().stream()
+                        .anyMatch(f -> f.code().word().equals(MUST_NOT) && f.severity() != Severity.NOTE),
                 () -> row + " done");
         Review proposed = proposal(row.one(), row.other());
         assertTrue(
                 proposed.findings().stream()
-                        .anyMatch(f -> f.code().startsWith("proposal-incompatible") && f.severity() == Severity.STOP),
+                        .anyMatch(f ->
+                                f.code().word().startsWith("proposal-incompatible") && f.severity() == Severity.STOP),
                 () -> row + " proposed: " + proposed.findings());
     }
 

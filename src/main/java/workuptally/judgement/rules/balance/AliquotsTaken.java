@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -16,7 +17,6 @@ import workuptally.tally.layers.LayerTally;
 
 /** Product taken out in aliquots, above 0.5 % of theory (common practice): the corrected yield stands beside the yield. */
 public final class AliquotsTaken implements RunRule {
-    static final String CODE = "aliquots-taken";
 
     private final Substances substances;
 
@@ -26,8 +26,8 @@ public final class AliquotsTaken implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ALIQUOTS_TAKEN);
     }
 
     @Override
@@ -49,7 +49,7 @@ public final class AliquotsTaken implements RunRule {
                                 && y.aliquotCorrectedPercent().isPresent())
                         .findFirst();
                 findings.add(
-                        CODE,
+                        FindingCode.ALIQUOTS_TAKEN,
                         Severity.NOTE,
                         theory.product().row().at("Product"),
                         FindingList.say("aliquots took %.3f g of %s, %.1f %% of theory", grams, name, percent)

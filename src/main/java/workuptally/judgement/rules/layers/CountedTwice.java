@@ -11,6 +11,7 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -21,13 +22,10 @@ import workuptally.tally.amounts.YieldBasis;
  * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
  */
 public final class CountedTwice implements RunRule {
-    static final String TWICE = "component-counted-twice";
-    static final String DISAGREE = "assays-disagree";
-    static final String LOT = "lot-assay-differs";
 
     @Override
-    public List<String> codes() {
-        return List.of(TWICE, DISAGREE, LOT);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COMPONENT_COUNTED_TWICE, FindingCode.ASSAYS_DISAGREE, FindingCode.LOT_ASSAY_DIFFERS);
     }
 
     @Override
@@ -52,7 +50,7 @@ public final class CountedTwice implements RunRule {
                 + " and " + typed(assay) + ")";
         if (isDisputed(tally, assay)) {
             findings.add(
-                    DISAGREE,
+                    FindingCode.ASSAYS_DISAGREE,
                     Severity.HOLD,
                     assay.row().at("Result"),
                     seen + ", which differ by more than their uncertainties explain; the larger counts meanwhile",
@@ -61,7 +59,7 @@ public final class CountedTwice implements RunRule {
                     "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it.");
         } else {
             findings.add(
-                    TWICE,
+                    FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
                     seen + ", which agree; their mean counts, with the larger of both bounds",
@@ -109,7 +107,7 @@ public final class CountedTwice implements RunRule {
                 && other.isPresent()
                 && typed.get().value() != other.get().value()) {
             findings.add(
-                    LOT,
+                    FindingCode.LOT_ASSAY_DIFFERS,
                     Severity.CHECK,
                     typed.get().place(),
                     "lot " + lot.label() + ": assay " + typed.get().asTyped() + " % in Isolated, "
