@@ -107,7 +107,8 @@ public final class ReviewBuilder {
                 new BasisRows(book, substances).list(),
                 toolVersion,
                 containers,
-                new SeriesAccount(book, tallies, substances).list());
+                new SeriesAccount(book, tallies, substances).list(),
+                RegistryNumbers.of(substances, tallies, containers));
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

@@ -288,6 +288,7 @@ class DemoWasteTest {
                 assertEquals(
                         use.inGrams(),
                         use.recoveredGrams()
+                                + use.inDistillatesGrams()
                                 + use.inLayersGrams()
                                 + use.onCakesGrams()
                                 + use.inLotsGrams()
@@ -299,6 +300,7 @@ class DemoWasteTest {
         assertEquals(
                 100,
                 review.period().solventRecoveredPercent()
+                        + review.period().solventInDistillatesPercent()
                         + review.period().solventNotFoundPercent()
                         + 100
                                 * review.period().solvents().stream()

@@ -88,6 +88,7 @@ public final class Ledgers {
                 "",
                 columns(
                         Column.text("Product", 28),
+                        Column.text("CAS", 12),
                         Column.text("Stage", 10),
                         Column.text("Lots", 14),
                         Column.number("Theory", "g", 3),
@@ -109,6 +110,7 @@ public final class Ledgers {
                 .findFirst();
         return List.of(
                 Cell.of(found.product().name()),
+                cas(found.product().name()),
                 Cell.of(Words.of(found.stage())),
                 Cell.of(String.join(" + ", found.lots())),
                 value(theory),
@@ -132,6 +134,7 @@ public final class Ledgers {
                         Column.number("Mass", "g", 2),
                         Column.number("Volume", "mL", 1),
                         Column.text("Substance", 28),
+                        Column.text("CAS", 12),
                         Column.text("Known as", 12),
                         Column.number("Holds", "g", 3),
                         Column.number("At most", "g", 3),
@@ -164,6 +167,7 @@ public final class Ledgers {
                             first ? value(layer.massGrams()) : new Cell.Missing(""),
                             first ? value(layer.volumeMillilitres()) : new Cell.Missing(""),
                             Cell.of(content.map(Content::substance).orElse("")),
+                            cas(content.map(Content::substance).orElse("")),
                             Cell.of(content.map(c -> c.kind().word()).orElse("")),
                             value(content.flatMap(Content::massGrams)),
                             Cell.of(content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty())),
@@ -178,7 +182,7 @@ public final class Ledgers {
 
     private TableView solvents() {
         List<Column> columns = runColumns();
-        columns.addAll(SolventsSection.columns());
+        columns.addAll(solventColumns());
         return TableView.of(
                 SolventsSection.TITLE,
                 SolventsSection.NOTE,
@@ -188,7 +192,21 @@ public final class Ledgers {
     }
 
     private TableView.Row solvent(RunReview run, SolventUse use) {
-        return row(head(run), SolventsSection.cells(use));
+        return row(head(run), solvent(use));
+    }
+
+    /** The columns of the table of solvents, with the registry number behind the name. */
+    static List<Column> solventColumns() {
+        List<Column> columns = new ArrayList<>(SolventsSection.columns());
+        columns.add(1, Column.text("CAS", 12));
+        return columns;
+    }
+
+    /** The cells of {@link #solventColumns()}. */
+    static List<Cell> solvent(SolventUse use) {
+        List<Cell> cells = new ArrayList<>(SolventsSection.cells(use));
+        cells.add(1, Cell.of(use.registryNumber().orElse("")));
+        return cells;
     }
 
     private TableView waste() {
@@ -207,20 +225,30 @@ public final class Ledgers {
                 Column.text("Stream", 34),
                 Column.text("Why", 50),
                 Column.number("Waste", "g", 1),
-                Column.number("Reuse or used up", "g", 1),
+                Column.number("To re-use", "g", 1),
+                Column.number("Used up", "g", 1),
                 Column.text("Amount known", 8));
     }
 
-    /** What is to be re-used or was used up has its own column, so that the plain sum of the other is the waste. */
+    /** What is to be re-used, and what was used up, has its own column, so that the plain sum of the first is the waste. */
     static List<Cell> waste(WasteLine line) {
         return List.of(
                 Cell.of(line.layer()),
                 Cell.of(line.stream()),
                 Cell.of(line.streamName()),
                 Cell.of(line.why()),
-                line.kept() ? Cell.of(line.massGrams()) : new Cell.Missing(""),
-                line.kept() ? new Cell.Missing("") : Cell.of(line.massGrams()),
+                mass(line, WasteLine.Standing.KEPT),
+                mass(line, WasteLine.Standing.TO_REUSE),
+                mass(line, WasteLine.Standing.USED_UP),
                 Words.yesNo(line.massGrams().isPresent()));
+    }
+
+    private static Cell mass(WasteLine line, WasteLine.Standing standing) {
+        return line.standing() == standing ? Cell.of(line.massGrams()) : new Cell.Missing("");
+    }
+
+    private Cell cas(String substance) {
+        return Cell.of(review.registryNumbers().getOrDefault(substance, ""));
     }
 
     private TableView containers() {
@@ -234,6 +262,7 @@ public final class Ledgers {
                         Column.text("Opened", 12),
                         Column.number("Capacity", "L", 2),
                         Column.text("Substance", 28),
+                        Column.text("CAS", 12),
                         Column.number("Mass", "g", 1),
                         Column.number("Share", "%", 2)),
                 review.containers(),
@@ -257,6 +286,7 @@ public final class Ledgers {
                                 Cell.of(now.capacityLitres())),
                         List.of(
                                 Cell.of(part.getKey()),
+                                cas(part.getKey()),
                                 Cell.of(part.getValue()),
                                 Cell.of(100 * part.getValue() / now.totalGrams()))));
     }
