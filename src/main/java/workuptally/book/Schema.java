@@ -307,7 +307,7 @@ final class Schema {
             "Weighed isolated products",
             List.of(
                     key("Run", "Run id as in Runs"),
-                    key("Lot", "Label, unique in the run"),
+                    key("Lot", "Label, unique in the run; a lot of several products has a row for each"),
                     words("Product", Column.Kind.TEXT, Need.FIGURE, "Name as in Products"),
                     choice(
                             "Stage",

@@ -41,12 +41,12 @@ public final class LotsSection {
                 run -> run.tally().lots().stream().map(lot -> row(run, theories, lot, k)));
     }
 
-    /** Rows of the lots by label. */
+    /** Rows of the lots by label and product. */
     static RowIndex rows(Review review) {
         return new RowIndex(
                 review.runs(),
                 run -> run.tally().lots().stream()
-                        .map(lot -> List.of(lot.lot().label()))
+                        .map(lot -> List.of(lot.lot().label(), lot.lot().product()))
                         .toList());
     }
 

@@ -30,6 +30,7 @@ public record Found(List<Term> terms) {
                 .flatMap(p -> purified.standIns(p).stream());
         Stream.concat(lots.stream().filter(LotTally::endsWorkup), standIns)
                 .map(l -> l.lot().label())
+                .distinct()
                 .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
         for (LayerTally layer : layers) {
             if (layer.counts() || purified.isOfReplaced(layer)) {

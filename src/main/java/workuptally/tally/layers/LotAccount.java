@@ -1,7 +1,9 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -31,6 +33,9 @@ import workuptally.tally.amounts.YieldBasis;
  *
  * <p>The product fraction comes from the assay in Isolated, else from an assay row of the lot, else from an internal-standard NMR row,
  * else from mole ratios as w = M / (M + Σ rₛ·Mₛ), which is an upper bound on w since it misses what the spectrum does not show.
+ *
+ * <p>A lot that holds several products is weighed once: its rows share one net mass, and without an assay a row of it has no product, since
+ * the mass cannot stand for each of them.
  */
 public final class LotAccount {
     private final Run run;
@@ -61,14 +66,15 @@ public final class LotAccount {
     }
 
     public List<LotTally> of(Optional<Theory> theory) {
+        Map<String, Optional<MeasuredValue>> nets = new HashMap<>();
         List<LotTally> lots = new ArrayList<>();
         for (Lot lot : run.lots()) {
-            lots.add(of(lot, theory));
+            lots.add(of(lot, nets.computeIfAbsent(lot.label(), label -> net(lot)), theory));
         }
         return lots;
     }
 
-    private LotTally of(Lot lot, Optional<Theory> theory) {
+    private Optional<MeasuredValue> net(Lot lot) {
         String name = "lot " + lot.label();
         Optional<MeasuredValue> net =
                 new NetMass(readings, uncertainty).of(name, lot.grossGrams(), lot.tareGrams(), lot.netGrams());
@@ -79,8 +85,15 @@ public final class LotAccount {
                     why,
                     (why.startsWith("tare") ? "Tare" : "Gross and Tare") + " of " + name + " in Isolated");
         }
+        return net;
+    }
+
+    private LotTally of(Lot lot, Optional<MeasuredValue> net, Optional<Theory> theory) {
+        boolean holdsSeveral =
+                run.lots().stream().filter(l -> l.label().equals(lot.label())).count() > 1;
         Optional<Fraction> fraction = fraction(lot);
-        YieldBasis basis = fraction.map(Fraction::basis).orElse(basisWithoutAssay(lot));
+        YieldBasis basis =
+                fraction.map(Fraction::basis).orElse(holdsSeveral ? YieldBasis.NONE : basisWithoutAssay(lot));
         Optional<MeasuredValue> pure = net.flatMap(n -> fraction.map(f -> n.times(f.value())));
         if (pure.isEmpty() && basis == YieldBasis.ASSAY_NOT_RECORDED) {
             pure = net;
@@ -89,8 +102,9 @@ public final class LotAccount {
                         .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                         .findFirst())
                 .map(ProductTheory::massGrams);
-        Optional<MeasuredValue> overTheory = net.flatMap(
-                n -> theoryGrams.filter(t -> t.value() > 0).map(t -> n.over(t).times(100)));
+        Optional<MeasuredValue> overTheory = net.flatMap(n -> theoryGrams
+                .filter(t -> t.value() > 0 && !holdsSeveral)
+                .map(t -> n.over(t).times(100)));
         return new LotTally(
                 lot,
                 net,

@@ -44,7 +44,7 @@ public final class AssayImpossible implements RunRule {
                     .filter(AssayImpossible::isNumber)
                     .ifPresent(a -> sums.put(
                             lot.label(),
-                            new Sum(a.place())
+                            sums.getOrDefault(lot.label(), new Sum(a.place()))
                                     .plus(
                                             lot.product(),
                                             a.value(),
