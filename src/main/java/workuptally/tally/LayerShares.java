@@ -65,7 +65,7 @@ public final class LayerShares {
         }
         return run.lots().stream()
                 .filter(l -> l.lot().label().equals(label))
-                .filter(l -> l.lot().product().equalsIgnoreCase(product.name()))
+                .filter(l -> l.product().equalsIgnoreCase(product.name()))
                 .filter(l -> l.productFraction().isPresent())
                 .flatMap(l -> l.pureGrams().stream())
                 .map(pure -> ofTheory(pure.value()))

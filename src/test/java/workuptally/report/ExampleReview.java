@@ -253,6 +253,7 @@ public final class ExampleReview {
                 "",
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
+                "",
                 row);
     }
 

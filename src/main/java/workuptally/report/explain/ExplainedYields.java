@@ -47,7 +47,7 @@ final class ExplainedYields {
                 .headings("Lot", "m (g)", "w (g/g)", "m·w (g)", "w rests on");
         for (LotTally lot : tally.lots()) {
             if (yield.lots().contains(lot.lot().label())
-                    && lot.lot().product().equalsIgnoreCase(yield.product().name())) {
+                    && lot.product().equalsIgnoreCase(yield.product().name())) {
                 draft.row(
                         lot.lot().label(),
                         numbers.plain(lot.netGrams()),

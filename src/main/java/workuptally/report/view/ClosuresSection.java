@@ -109,11 +109,10 @@ public final class ClosuresSection {
                 .filter(l -> l.lot().label().equals(term.place()))
                 .toList();
         Optional<LotTally> ofProduct = rows.stream()
-                .filter(l -> l.lot().product().equalsIgnoreCase(term.substance()))
+                .filter(l -> l.product().equalsIgnoreCase(term.substance()))
                 .findFirst();
         Optional<LotTally> lot = ofProduct.or(() -> rows.stream().findFirst());
-        OptionalInt row =
-                lot.map(l -> lots.of(run, term.place(), l.lot().product())).orElse(OptionalInt.empty());
+        OptionalInt row = lot.map(l -> lots.of(run, term.place(), l.product())).orElse(OptionalInt.empty());
         Optional<Double> pure = ofProduct.flatMap(LotTally::pureGrams).map(MeasuredValue::value);
         if (pure.isPresent()) {
             return scaled(term, pure, row, LotsSection.TITLE, "Product in it");

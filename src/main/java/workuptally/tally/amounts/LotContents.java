@@ -33,7 +33,7 @@ public final class LotContents {
         List<Content> found = new ArrayList<>();
         products.forEach(lot -> lot.pureGrams()
                 .ifPresent(pure -> found.add(new Content(
-                        lot.lot().product(),
+                        lot.product(),
                         lot.basis().isUpperBound() ? Content.Kind.BOUND : Content.Kind.MEASURED,
                         Optional.of(pure),
                         productMillimoles(lot),
@@ -42,13 +42,13 @@ public final class LotContents {
                         lot.basis().word()))));
         LotTally first = products.get(0);
         contents.of(first.lot().label(), first.netGrams(), Optional.empty(), productMillimoles(first)).stream()
-                .filter(c -> products.stream().noneMatch(l -> l.lot().product().equalsIgnoreCase(c.substance())))
+                .filter(c -> products.stream().noneMatch(l -> l.product().equalsIgnoreCase(c.substance())))
                 .forEach(found::add);
         return found;
     }
 
     private Optional<MeasuredValue> productMillimoles(LotTally lot) {
-        OptionalDouble molarMass = molarMasses.of(lot.lot().product());
+        OptionalDouble molarMass = molarMasses.of(lot.product());
         return lot.pureGrams().filter(p -> molarMass.isPresent()).map(p -> p.over(molarMass.getAsDouble() / 1000));
     }
 }

@@ -219,7 +219,7 @@ public final class ProductWhereabouts implements Whereabouts {
     private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
         boolean lookedFor =
                 found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
-        if (other.wanted() || !counts.test(other.name()) || lookedFor) {
+        if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
         return Optional.of(new Candidate(

@@ -16,6 +16,7 @@ import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Calibrations;
+import workuptally.tally.amounts.Forms;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -44,6 +45,7 @@ public final class LotAccount {
     private final InstrumentUncertainty uncertainty;
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
+    private final Forms forms;
     private final LayerGraph graph;
     private final Omissions omissions;
 
@@ -61,6 +63,7 @@ public final class LotAccount {
         this.uncertainty = new InstrumentUncertainty(limits);
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
+        this.forms = new Forms(run, molarMasses);
         this.graph = graph;
         this.omissions = omissions;
     }
@@ -94,25 +97,53 @@ public final class LotAccount {
         Optional<Fraction> fraction = fraction(lot);
         YieldBasis basis =
                 fraction.map(Fraction::basis).orElse(holdsSeveral ? YieldBasis.NONE : basisWithoutAssay(lot));
+        OptionalDouble perGram = forms.gramsPerGram(lot.product());
+        if (perGram.isEmpty()) {
+            omissions.add(
+                    lot.product() + " in lot " + lot.label() + " as " + run.countsAs(lot.product()),
+                    "a molar mass is not known",
+                    "Formula of both forms in Products");
+        }
         Optional<MeasuredValue> pure = net.flatMap(n -> fraction.map(f -> n.times(f.value())));
         if (pure.isEmpty() && basis == YieldBasis.ASSAY_NOT_RECORDED) {
             pure = net;
         }
+        String product = run.countsAs(lot.product());
         Optional<MeasuredValue> theoryGrams = theory.flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                        .filter(p -> p.product().name().equalsIgnoreCase(product))
                         .findFirst())
                 .map(ProductTheory::massGrams);
         Optional<MeasuredValue> overTheory = net.flatMap(n -> theoryGrams
                 .filter(t -> t.value() > 0 && !holdsSeveral)
-                .map(t -> n.over(t).times(100)));
+                .flatMap(t -> as(n, perGram).map(m -> m.over(t).times(100))));
         return new LotTally(
                 lot,
+                product,
+                perGram.orElse(1),
                 net,
                 fraction.map(Fraction::value),
                 basis,
-                pure,
+                pure.flatMap(p -> as(p, perGram)),
                 overTheory,
                 !graph.descendsFromLot(lot.label()) && !followsCrude(lot));
+    }
+
+    /** A mass of the form in the lot as the form that it counts as. */
+    private static Optional<MeasuredValue> as(MeasuredValue grams, OptionalDouble perGram) {
+        return perGram.isEmpty()
+                ? Optional.empty()
+                : Optional.of(perGram.getAsDouble() == 1 ? grams : grams.times(perGram.getAsDouble()));
+    }
+
+    /** An assay of another form as that of the form in the lot. */
+    private Optional<MeasuredValue> inFormOf(Lot lot, String substance, MeasuredValue fraction) {
+        OptionalDouble assayed = forms.gramsPerGram(substance);
+        OptionalDouble weighed = forms.gramsPerGram(lot.product());
+        if (assayed.isEmpty() || weighed.isEmpty()) {
+            return Optional.empty();
+        }
+        double factor = assayed.getAsDouble() / weighed.getAsDouble();
+        return Optional.of(factor == 1 ? fraction : fraction.times(factor));
     }
 
     /** A crop or purified lot that does not say where it came from was made from the crude of the same product, where there is one. */
@@ -122,7 +153,7 @@ public final class LotAccount {
         return !saysWhere
                 && !isCrude
                 && run.lots().stream()
-                        .anyMatch(l -> l.product().equalsIgnoreCase(lot.product())
+                        .anyMatch(l -> forms.same(l.product(), lot.product())
                                 && l.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent());
     }
 
@@ -166,17 +197,19 @@ public final class LotAccount {
         for (Assay assay : run.assays()) {
             boolean massPercent =
                     assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
-            if (massPercent
-                    && assay.sample().equals(lot.label())
-                    && assay.substance().equalsIgnoreCase(lot.product())) {
+            if (massPercent && assay.sample().equals(lot.label()) && forms.same(assay.substance(), lot.product())) {
                 assay.result()
                         .entered()
                         .filter(e -> e.qualifier() != Qualifier.NOT_DETECTED && e.value() > 0)
-                        .map(e -> new Fraction(
-                                calibrations
-                                        .result("assay of lot " + lot.label(), assay, e)
-                                        .over(100),
-                                e.qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY))
+                        .flatMap(e -> inFormOf(
+                                        lot,
+                                        assay.substance(),
+                                        calibrations
+                                                .result("assay of lot " + lot.label(), assay, e)
+                                                .over(100))
+                                .map(w -> new Fraction(
+                                        w,
+                                        e.qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY)))
                         .ifPresent(rows::add);
             }
         }
@@ -209,11 +242,13 @@ public final class LotAccount {
         for (NmrAssay assay : run.nmrAssays()) {
             OptionalDouble molarMass = molarMasses.of(assay.substance());
             if (!assay.sample().equals(lot.label())
-                    || !assay.substance().equalsIgnoreCase(lot.product())
+                    || !forms.same(assay.substance(), lot.product())
                     || molarMass.isEmpty()) {
                 continue;
             }
-            Optional<MeasuredValue> fraction = new NmrPurity(readings, limits).fraction(assay, molarMass.getAsDouble());
+            Optional<MeasuredValue> fraction = new NmrPurity(readings, limits)
+                    .fraction(assay, molarMass.getAsDouble())
+                    .flatMap(w -> inFormOf(lot, assay.substance(), w));
             if (fraction.isPresent()) {
                 return Optional.of(new Fraction(fraction.get(), YieldBasis.ASSAY));
             }

@@ -270,6 +270,7 @@ final class InventedReviews {
                 "",
                 BLANK,
                 BLANK,
+                "",
                 ROW);
     }
 

@@ -65,7 +65,7 @@ public final class StatedYieldDiffers implements RunRule {
     private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
         return tally.yields().stream()
                 .filter(y -> y.lots().contains(lot.lot().label())
-                        && lot.lot().product().equalsIgnoreCase(y.product().name()))
+                        && lot.product().equalsIgnoreCase(y.product().name()))
                 .map(ProductYield::percent)
                 .findFirst();
     }

@@ -121,8 +121,7 @@ public final class TareFaults implements RunRule {
     private static String percent(RunTally tally, LotTally lot, double pureGrams) {
         return tally.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p ->
-                                p.product().name().equalsIgnoreCase(lot.lot().product()))
+                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                         .findFirst())
                 .map(p -> FindingList.say(
                         " (%.1f %% of %.3f g)",
