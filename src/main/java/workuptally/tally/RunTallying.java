@@ -1,6 +1,5 @@
 package workuptally.tally;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -156,9 +155,7 @@ public final class RunTallying {
             List<LayerTally> layers = new LayerAccount(
                             run, readings, limits, new StepOutputs(run, graph, substances), contents, shares, omissions)
                     .of();
-            Map<String, List<Content>> inLots = new LinkedHashMap<>();
-            LotContents lotContents = new LotContents(contents, molarMasses);
-            lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
+            Map<String, List<Content>> inLots = new LotContents(contents, molarMasses).of(lots);
             PurifiedLots purified = new PurifiedLots(graph, lots);
             Found found = Found.in(layers, lots, purified, inLots);
             List<ProductYield> yields = new YieldAccount(

@@ -261,6 +261,7 @@ public final class ExampleReview {
                 "",
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
+                "",
                 row);
     }
 

@@ -140,6 +140,10 @@ final class RunJson {
     private void lot(LotTally lot) {
         json.text("lot", lot.lot().label());
         json.text("product", lot.lot().product());
+        json.text(
+                "countsAs",
+                Optional.of(lot.product())
+                        .filter(p -> !p.equalsIgnoreCase(lot.lot().product())));
         json.text("stage", lot.lot().stage().map(EnumWord::of));
         json.flag("endsWorkup", lot.endsWorkup());
         json.measured("netGrams", lot.netGrams());

@@ -105,13 +105,15 @@ public final class ClosuresSection {
 
     /** Product by what the lot holds of it; another substance in proportion to the lot's mass. */
     private static Live ofLot(RunReview run, RowIndex lots, Closure.Term term) {
-        OptionalInt row = lots.of(run, term.place());
-        Optional<LotTally> lot = run.tally().lots().stream()
+        List<LotTally> rows = run.tally().lots().stream()
                 .filter(l -> l.lot().label().equals(term.place()))
+                .toList();
+        Optional<LotTally> ofProduct = rows.stream()
+                .filter(l -> l.product().equalsIgnoreCase(term.substance()))
                 .findFirst();
-        Optional<Double> pure = lot.filter(l -> l.lot().product().equalsIgnoreCase(term.substance()))
-                .flatMap(LotTally::pureGrams)
-                .map(MeasuredValue::value);
+        Optional<LotTally> lot = ofProduct.or(() -> rows.stream().findFirst());
+        OptionalInt row = lot.map(l -> lots.of(run, term.place(), l.product())).orElse(OptionalInt.empty());
+        Optional<Double> pure = ofProduct.flatMap(LotTally::pureGrams).map(MeasuredValue::value);
         if (pure.isPresent()) {
             return scaled(term, pure, row, LotsSection.TITLE, "Product in it");
         }

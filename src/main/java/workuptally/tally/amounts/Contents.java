@@ -35,6 +35,7 @@ public final class Contents {
     private final Limits limits;
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
+    private final Forms forms;
     private final Omissions omissions;
 
     public Contents(
@@ -49,11 +50,13 @@ public final class Contents {
         this.limits = limits;
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
+        this.forms = new Forms(run, molarMasses);
         this.omissions = omissions;
     }
 
     /**
-     * Contents of a sample by its assays, one for each substance; rows about one substance are pooled. Mole ratios need
+     * Contents of a sample by its assays, one for each substance; rows about one substance are pooled, and those about another form of a
+     * product count as the form isolated. Mole ratios need
      * {@code productMillimoles}.
      *
      * @param label label of the layer or lot
@@ -70,12 +73,24 @@ public final class Contents {
         for (Assay assay : run.assays()) {
             if (assay.sample().equals(label)) {
                 of(assay, massGrams, volumeMillilitres, productMillimoles)
+                        .flatMap(this::counted)
                         .ifPresent(content -> rows.computeIfAbsent(
                                         content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
                                 .add(content));
             }
         }
         return rows.values().stream().map(PooledReadings::of).toList();
+    }
+
+    private Optional<Content> counted(Content content) {
+        Optional<Content> counted = forms.counted(content);
+        if (counted.isEmpty()) {
+            omissions.add(
+                    content.substance() + " as " + run.countsAs(content.substance()),
+                    "a molar mass is not known",
+                    "Formula of both forms in Products");
+        }
+        return counted;
     }
 
     private Optional<Content> of(

@@ -25,11 +25,12 @@ public record Found(List<Term> terms) {
             List<LayerTally> layers, List<LotTally> lots, PurifiedLots purified, Map<String, List<Content>> inLots) {
         List<Term> terms = new ArrayList<>();
         Stream<LotTally> standIns = purified.replaced().stream()
-                .map(l -> l.lot().product())
+                .map(l -> l.product())
                 .distinct()
                 .flatMap(p -> purified.standIns(p).stream());
         Stream.concat(lots.stream().filter(LotTally::endsWorkup), standIns)
                 .map(l -> l.lot().label())
+                .distinct()
                 .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
         for (LayerTally layer : layers) {
             if (layer.counts() || purified.isOfReplaced(layer)) {

@@ -277,6 +277,7 @@ final class InventedReviews {
                 "",
                 BLANK,
                 BLANK,
+                "",
                 ROW);
     }
 

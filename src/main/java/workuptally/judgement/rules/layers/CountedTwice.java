@@ -72,7 +72,7 @@ public final class CountedTwice implements RunRule {
     private static boolean isDisputed(RunTally tally, Assay assay) {
         boolean isOfLot = tally.lots().stream()
                 .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.lot().product().equalsIgnoreCase(assay.substance())
+                        && l.product().equalsIgnoreCase(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
         return isOfLot || isOfLayer(tally, assay);
