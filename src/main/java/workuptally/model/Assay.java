@@ -1,11 +1,14 @@
 package workuptally.model;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * An analysis of a layer or lot.
  *
- * @param sample label of the layer or lot
+ * @param sample label of the layer or lot; of a composite sample all labels, joined by {@code " + "} in a fixed order
  * @param substance substance found
  * @param formula its formula, if not listed elsewhere
  * @param method how
@@ -33,6 +36,18 @@ public record Assay(
         Field residueMilligrams,
         String notes,
         RowPlace row) {
+    /** Stands between the labels of a composite sample. */
+    public static final String TOGETHER = " + ";
+
+    /** The labels of the layers, of a composite sample two or more. */
+    public List<String> samples() {
+        return Arrays.asList(sample.split(Pattern.quote(TOGETHER)));
+    }
+
+    /** True for one analysis of aliquots of several layers. */
+    public boolean isComposite() {
+        return sample.contains(TOGETHER);
+    }
 
     /** Methods of analysis. */
     public enum Method {

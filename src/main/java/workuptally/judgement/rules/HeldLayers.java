@@ -98,7 +98,7 @@ public final class HeldLayers {
         Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.massGrams().isPresent());
+                .anyMatch(c -> c.massGrams().isPresent() || c.isOwnEvidence());
         if (gain.isEmpty()) {
             return assayed ? "Keep it; recover the product, or say why not." : "Keep it; " + measure(tally, layer);
         }

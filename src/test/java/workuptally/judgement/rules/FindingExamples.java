@@ -305,6 +305,8 @@ final class FindingExamples {
                 "component-counted-twice",
                 Severity.NOTE,
                 clean().plus("assays", "X1,A1,acetanilide,,HPLC,1.49,mg/mL,2.0,"));
+        add("composite-refused", Severity.CHECK, clean().plus("assays", "X1,A1+K1,acetanilide,,HPLC,0.60,mg/mL,2.0,"));
+        add("composite-disagrees", Severity.HOLD, clean().plus("assays", "X1,A1+A2,acetanilide,,HPLC,0.30,mg/mL,2.0,"));
         add("assays-disagree", Severity.HOLD, clean().plus("assays", "X1,A1,acetanilide,,HPLC,0.49,mg/mL,2.0,"));
         add("lot-assay-differs", Severity.CHECK, clean().plus("assays", "X1,CR1,acetanilide,,HPLC,98.0,% w/w,1.0,"));
     }
