@@ -255,18 +255,19 @@ final class ChoiceSynonyms {
     }
 
     private void assays() {
+        add(Assay.Method.HPLC, "UPLC", "UHPLC", "LC", "HPLC-UV", "HPLC/UV", "HPLC-DAD", "RP-HPLC", "LC-UV");
         add(
-                Assay.Method.HPLC,
-                "UPLC",
-                "UHPLC",
-                "LC",
+                Assay.Method.LC_MS,
                 "LCMS",
                 "LC/MS",
-                "HPLC-UV",
-                "HPLC/UV",
-                "HPLC-DAD",
-                "RP-HPLC",
-                "LC-UV");
+                "LC MS",
+                "UPLC-MS",
+                "UPLC/MS",
+                "HPLC-MS",
+                "HPLC/MS",
+                "LC-MS/MS",
+                "UHPLC-MS");
+        add(Assay.Method.TLC, "DC", "Dünnschichtchromatographie", "thin layer chromatography", "CCM");
         add(Assay.Method.GC, "GC-FID", "GC/FID", "GCMS", "GC/MS", "gas chromatography", "GLC");
         add(Assay.Method.NMR, "1H NMR", "H NMR", "1H-NMR", "13C NMR", "19F NMR", "31P NMR", "proton NMR", "RMN");
         add(Assay.Method.QNMR, "quantitative NMR", "q-NMR", "qHNMR", "NMR with internal standard", "NMR assay");

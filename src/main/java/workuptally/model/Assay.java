@@ -53,6 +53,8 @@ public record Assay(
     public enum Method {
         HPLC("HPLC"),
         GC("GC"),
+        /** A trace of ions: a bound at best, and only where the laboratory says so. */
+        LC_MS("LC-MS"),
         /** A spot on a plate: a bound at best, and only where the laboratory says so. */
         TLC("TLC"),
         NMR("NMR"),
@@ -72,6 +74,11 @@ public record Assay(
         /** The word in books and reports. */
         public String word() {
             return word;
+        }
+
+        /** True for a method that is shown and counts only where the laboratory says so in Limits. */
+        public boolean isWeak() {
+            return this == TLC || this == LC_MS;
         }
     }
 

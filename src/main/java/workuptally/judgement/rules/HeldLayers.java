@@ -10,12 +10,15 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
+import workuptally.model.Limits;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
@@ -29,14 +32,21 @@ public final class HeldLayers {
 
     /** Codes of the findings. */
     static List<String> codes() {
-        return List.of(HOLDS_PRODUCT, WAITS);
+        return List.of(HOLDS_PRODUCT, WAITS, NotAssayed.CODE);
     }
 
-    public static List<Finding> of(RunTally tally, List<LayerDecision> decisions) {
+    /** The findings of a run. */
+    public static List<Finding> of(
+            RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
         FindingList findings = new FindingList(tally.run().id());
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
+                tally, decisions, limits, substances.reference().reactivity());
+        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
         Map<String, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
-            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE) {
+            boolean told =
+                    unassayed.filter(u -> u.labels().contains(decision.layer())).isPresent();
+            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told) {
                 continue;
             }
             Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
@@ -133,7 +143,7 @@ public final class HeldLayers {
                 r.origin());
     }
 
-    private static Place place(RunTally tally, String layer) {
+    static Place place(RunTally tally, String layer) {
         return tally.layer(layer)
                 .flatMap(l -> l.entry())
                 .map(Layer::row)

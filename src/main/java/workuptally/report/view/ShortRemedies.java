@@ -31,6 +31,7 @@ final class ShortRemedies {
             Map.entry("oxidant-quench", "Bring more reductant, then test: %s"),
             Map.entry("wash-too-small", "Plan more of the wash, in portions with the gas let off: %s"),
             Map.entry("funnel-overfull", "Use more loads or a larger funnel: %s"),
+            Map.entry("layers-not-assayed", "Assay what nobody assayed, together where it may be mixed: %s"),
             Map.entry("layer-waits", "Keep until the open question of the run is settled: %s"));
 
     /** The same in half a line, for runs that have not begun and may ask for several things at once. */

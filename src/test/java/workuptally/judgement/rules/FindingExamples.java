@@ -395,6 +395,10 @@ final class FindingExamples {
 
     private void heldLayers() {
         add("layer-holds-product", Severity.HOLD, clean().with("assays", "HPLC,1.51", "HPLC,8.0"));
+        add(
+                "layers-not-assayed",
+                Severity.HOLD,
+                clean().with("assays", "HPLC,1.51", "TLC,1.51").with("assays", "HPLC,<0.10", "TLC,<0.10"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",
