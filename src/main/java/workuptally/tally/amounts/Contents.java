@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
+import workuptally.measure.StandardUncertainty;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Field;
@@ -258,7 +259,7 @@ public final class Contents {
                 "half the limit of " + assay.substance() + " in " + assay.sample(),
                 assay.unit().map(Unit::word).orElse(""),
                 limit / 2,
-                limit / (2 * Math.sqrt(3)),
+                StandardUncertainty.ofStep(limit),
                 () -> assay.row().at("Result").inWords());
     }
 
