@@ -76,7 +76,7 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i)));
+            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));

@@ -91,6 +91,7 @@ public enum FindingCode {
     CONTENT_CARRIED(Severity.NOTE),
     LAYER_HOLDS_PRODUCT(Severity.HOLD, "C18"),
     LAYER_WAITS(Severity.HOLD),
+    LAYERS_NOT_ASSAYED(Severity.HOLD),
     ROUTES_AGREE(Severity.NOTE, "C18"),
     ROUTES_DISAGREE(Severity.CHECK, "C18"),
 
@@ -122,6 +123,8 @@ public enum FindingCode {
     CLOSURE_OVER(Severity.STOP, "C08"),
     CLOSURE_OPEN(Severity.NOTE),
     CLOSURE_CANNOT_DECIDE(Severity.CHECK),
+    COMPOSITE_REFUSED(Severity.CHECK),
+    COMPOSITE_DISAGREES(Severity.HOLD),
     YIELD_ABOVE_100(Severity.STOP, "C22"),
     YIELD_UPPER_BOUND(Severity.NOTE, "C22"),
     CONVERSION_BELOW_YIELD(Severity.CHECK),

@@ -149,6 +149,7 @@ public final class InstrumentUncertainty {
             case GC -> Limit.ASSAY_GC;
             case QNMR -> Limit.ASSAY_QNMR;
             case NMR -> Limit.ASSAY_NMR;
+            case LC_MS -> Limit.ASSAY_LC_MS;
             case TITRATION -> Limit.ASSAY_TITRATION;
             default -> Limit.ASSAY_OTHER;
         };

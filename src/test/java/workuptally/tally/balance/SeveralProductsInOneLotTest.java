@@ -117,7 +117,8 @@ class SeveralProductsInOneLotTest {
                 .first("isolated", "Gross", "119.00")
                 .first("isolated", "Tare", "100.00")
                 .first("isolated", "Second weighing", "118.00");
-        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().word().startsWith("copied")));
+        assertTrue(
+                book.review().findings().stream().noneMatch(f -> f.code().word().startsWith("copied")));
         assertEquals(
                 1,
                 book.review().findings().stream()

@@ -48,6 +48,13 @@ public final class CountedTwice implements RunRule {
     private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
         String seen = assay.substance() + " in " + assay.sample() + " stands in two rows of Assays (" + typed(before)
                 + " and " + typed(assay) + ")";
+        boolean told = assay.isComposite()
+                && tally.evidence().composites().list().stream()
+                        .noneMatch(c ->
+                                c.name().equals(assay.sample()) && c.together().rests() == Content.Rests.OWN_READING);
+        if (told) {
+            return; // refused, or gainsaid: its own finding says so
+        }
         if (isDisputed(tally, assay)) {
             findings.add(
                     FindingCode.ASSAYS_DISAGREE,
