@@ -238,6 +238,12 @@ public enum FindingCode {
         return word;
     }
 
+    /** The word: what people read is never the name of a constant. */
+    @Override
+    public String toString() {
+        return word();
+    }
+
     /** The same as plain words: {@code tare missing}. */
     public String inWords() {
         return word.replace('-', ' ');

@@ -43,7 +43,7 @@ class UnassayedLayersTest {
     void washesThatNobodyAssayedAreOneLineWithOneSampleThatSettlesThem() {
         List<Finding> holds = holds(washes("water", "water", "sodium chloride", "water"));
         assertEquals(1, holds.size(), holds::toString);
-        assertEquals("layers-not-assayed", holds.get(0).code());
+        assertEquals("layers-not-assayed", holds.get(0).code().word());
         assertTrue(
                 holds.get(0).seen().startsWith("A1 to A4 not assayed: up to "),
                 holds.get(0).seen());
@@ -87,7 +87,7 @@ class UnassayedLayersTest {
     @Test
     void acidAndCarbonateAreNeverProposedTogether() {
         Finding hold = holds(washes("1 M HCl", "water", "sodium carbonate", "water")).stream()
-                .filter(f -> f.code().equals("layers-not-assayed"))
+                .filter(f -> f.code().word().equals("layers-not-assayed"))
                 .findFirst()
                 .orElseThrow();
         assertTrue(hold.action().contains("A1, A2, A4") && hold.action().contains("A3"), hold.action());
@@ -97,7 +97,7 @@ class UnassayedLayersTest {
     @Test
     void noneIsProposedBelowTheDetectionLimit() {
         Finding hold = holds(washes("water", "water").limit("Detection limit HPLC", "5")).stream()
-                .filter(f -> f.code().equals("layers-not-assayed"))
+                .filter(f -> f.code().word().equals("layers-not-assayed"))
                 .findFirst()
                 .orElseThrow();
         assertEquals("Keep them; assay them one by one.", hold.action());

@@ -521,7 +521,7 @@ final class InventedReviews {
                         finding(
                                 id,
                                 Severity.CHECK,
-                                "acidify-incomplete",
+                                "content-against-ph",
                                 "pH 5.6 after acidification, pKa 4.2",
                                 "acidify further and record the pH")),
                 List.of(decision()),
@@ -664,7 +664,7 @@ final class InventedReviews {
         return new RunReview(
                 tally,
                 List.of(finding(
-                        id, Severity.NOTE, "titre-below-label", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
+                        id, Severity.NOTE, "titre-differs", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
                 List.of(),
                 List.of());
     }
@@ -759,7 +759,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "funnel-too-full",
+                        "funnel-overfull",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
                 List.of(),

@@ -94,7 +94,7 @@ class CompositeSampleTest {
         assertEquals(
                 1,
                 book.reviewOfRun().findings().stream()
-                        .filter(f -> f.code().equals("composite-disagrees"))
+                        .filter(f -> f.code().word().equals("composite-disagrees"))
                         .count());
         assertEquals(Content.Rests.DISPUTED_READINGS, of(book.tally(), "A1").rests());
         assertEquals(Content.Rests.DISPUTED_READINGS, of(book.tally(), "A2").rests());
@@ -130,7 +130,7 @@ class CompositeSampleTest {
 
     private static void assertRefused(SmallBook book, String because) {
         List<Finding> refused = book.reviewOfRun().findings().stream()
-                .filter(f -> f.code().equals("composite-refused"))
+                .filter(f -> f.code().word().equals("composite-refused"))
                 .toList();
         assertEquals(1, refused.size());
         assertTrue(refused.get(0).seen().endsWith(because), refused.get(0).seen());
