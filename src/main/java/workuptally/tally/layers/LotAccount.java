@@ -77,7 +77,8 @@ public final class LotAccount {
             omissions.add(
                     "mass of " + name,
                     why,
-                    (why.startsWith("tare") ? "Tare" : "Gross and Tare") + " of " + name + " in Isolated");
+                    (NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams()) ? "Tare" : "Gross and Tare") + " of "
+                            + name + " in Isolated");
         }
         Optional<Fraction> fraction = fraction(lot);
         YieldBasis basis = fraction.map(Fraction::basis).orElse(basisWithoutAssay(lot));

@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 
 class AnnotatedWorkbookTest {
     @TempDir
@@ -46,7 +47,7 @@ class AnnotatedWorkbookTest {
 
     private UserBook annotate(UserBook book, Finding... findings) throws IOException {
         book.writeTo(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings), Wording.POINT);
         return UserBook.read(output);
     }
 
@@ -73,14 +74,15 @@ class AnnotatedWorkbookTest {
     void inputStaysAsItWas() throws IOException {
         UserBook.plain().writeTo(input);
         byte[] before = Files.readAllBytes(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         assertArrayEquals(before, Files.readAllBytes(input));
     }
 
     @Test
     void inputIsNeverTheOutput() throws IOException {
         UserBook.plain().writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -401,7 +403,7 @@ class AnnotatedWorkbookTest {
     void reviewOfAReviewHasNamesOfItsOwn() throws IOException {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3));
         Path again = folder.resolve("again.xlsx");
-        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(again))) {
             assertNotNull(workbook.getSheet("Findings (review)"));
             assertNotNull(workbook.getTable("Tally_Findings"));
@@ -418,8 +420,8 @@ class AnnotatedWorkbookTest {
                                 "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
                                 "http://purl.oclc.org/ooxml/officeDocument/relationships"))
                 .writeTo(input);
-        IOException refused =
-                assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1)));
+        IOException refused = assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1), Wording.POINT));
         assertTrue(refused.getMessage().contains("save it as an ordinary .xlsx workbook"), refused.getMessage());
         assertFalse(Files.exists(output));
     }
@@ -431,7 +433,8 @@ class AnnotatedWorkbookTest {
                         UserBook.LAYERS,
                         xml -> xml.replaceFirst("<worksheet", "<!DOCTYPE w [<!ENTITY a 'b'>]><worksheet"))
                 .writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -495,7 +498,10 @@ class AnnotatedWorkbookTest {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1));
         byte[] first = Files.readAllBytes(output);
         AnnotatedWorkbook.write(
-                input, output, ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)));
+                input,
+                output,
+                ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)),
+                Wording.POINT);
         Map<String, byte[]> parts = UserBook.read(output).parts();
         assertFalse(parts.isEmpty());
         assertArrayEquals(first, Files.readAllBytes(output));
