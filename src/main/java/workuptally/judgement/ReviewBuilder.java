@@ -66,6 +66,8 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
+        SubjectsOfBook subjects = new SubjectsOfBook(book);
+        findings = subjects.named(findings);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
         LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
@@ -81,7 +83,7 @@ public final class ReviewBuilder {
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }
-        List<Finding> ordered = findings.stream()
+        List<Finding> ordered = subjects.named(findings).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(substances, book.limits());

@@ -17,7 +17,7 @@ public final class LayerDecisionsSection {
     private LayerDecisionsSection() {}
 
     /** The table of a review. */
-    public static TableView of(Review review) {
+    public static TableView of(Review review, Wording wording) {
         return TableView.of(
                 TITLE,
                 SafetyWording.A_PERSON_DECIDES + "\n" + SafetyWording.DEFERS,
@@ -31,18 +31,18 @@ public final class LayerDecisionsSection {
                         Column.text("Met", 30),
                         Column.text("One more extraction", 44)),
                 review.runs(),
-                run -> run.decisions().stream().map(decision -> row(run, decision)));
+                run -> run.decisions().stream().map(decision -> row(run, decision, wording)));
     }
 
-    private static TableView.Row row(RunReview run, LayerDecision decision) {
+    private static TableView.Row row(RunReview run, LayerDecision decision, Wording wording) {
         return new TableView.Row(
                 List.of(
                         Cell.of(run.id()),
                         Cell.of(decision.layer()),
                         Cell.of(decision.outcome().word()),
-                        Cell.of(decision.reasonAndSilence()),
-                        Cell.of(conditions(decision, LayerDecision.State.MISSING)),
-                        Cell.of(conditions(decision, LayerDecision.State.NOT_MET)),
+                        Cell.of(wording.of(decision.reasonAndSilence())),
+                        Cell.of(conditions(decision, LayerDecision.State.MISSING, wording)),
+                        Cell.of(conditions(decision, LayerDecision.State.NOT_MET, wording)),
                         Cell.of(decision.conditions().stream()
                                 .filter(c -> c.state() == LayerDecision.State.MET)
                                 .map(LayerDecision.Condition::id)
@@ -54,10 +54,10 @@ public final class LayerDecisionsSection {
                 Optional.empty());
     }
 
-    private static String conditions(LayerDecision decision, LayerDecision.State state) {
+    private static String conditions(LayerDecision decision, LayerDecision.State state, Wording wording) {
         return decision.conditions().stream()
                 .filter(c -> c.state() == state)
-                .map(c -> c.id() + " " + c.evidence())
+                .map(c -> c.id() + " " + wording.of(c.evidence()))
                 .collect(Collectors.joining("\n"));
     }
 

@@ -33,6 +33,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.bench.Plan;
 
 @Tag("slow")
@@ -173,7 +174,9 @@ class BenchSheetTest {
         String text = PdfText.dense(sheet(review, PdfOptions.Paper.A4));
         for (Finding finding : planned(review).findings()) {
             if (finding.severity() == Severity.STOP) {
-                assertTrue(text.contains(PdfText.dense("Settle first (stop): " + finding.seen())), finding.seen());
+                assertTrue(
+                        text.contains(PdfText.dense("Settle first (stop): " + Wording.POINT.of(finding.seen()))),
+                        Wording.POINT.of(finding.seen()));
             }
         }
         assertTrue(text.contains(PdfText.dense(SafetyWording.DEFERS)));

@@ -33,6 +33,7 @@ import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 
 @Tag("slow")
 class AnnotatedWorkbookTest {
@@ -50,7 +51,7 @@ class AnnotatedWorkbookTest {
 
     private UserBook annotate(UserBook book, Finding... findings) throws IOException {
         book.writeTo(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings), Wording.POINT);
         return UserBook.read(output);
     }
 
@@ -77,14 +78,15 @@ class AnnotatedWorkbookTest {
     void inputStaysAsItWas() throws IOException {
         UserBook.plain().writeTo(input);
         byte[] before = Files.readAllBytes(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         assertArrayEquals(before, Files.readAllBytes(input));
     }
 
     @Test
     void inputIsNeverTheOutput() throws IOException {
         UserBook.plain().writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -405,7 +407,7 @@ class AnnotatedWorkbookTest {
     void reviewOfAReviewHasNamesOfItsOwn() throws IOException {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3));
         Path again = folder.resolve("again.xlsx");
-        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(again))) {
             assertNotNull(workbook.getSheet("Findings (review)"));
             assertNotNull(workbook.getTable("Tally_Findings"));
@@ -435,10 +437,10 @@ class AnnotatedWorkbookTest {
         }
         assertTrue(strict.text(UserBook.RUNS).contains("purl.oclc.org"));
         Review review = ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3));
-        AnnotatedWorkbook.write(transitional.writeTo(input), output, review);
+        AnnotatedWorkbook.write(transitional.writeTo(input), output, review, Wording.POINT);
         Map<String, byte[]> expected = UserBook.read(output).parts();
         Files.delete(output);
-        AnnotatedWorkbook.write(strict.writeTo(input), output, review);
+        AnnotatedWorkbook.write(strict.writeTo(input), output, review, Wording.POINT);
         Map<String, byte[]> written = UserBook.read(output).parts();
         assertEquals(expected.keySet(), written.keySet());
         expected.forEach((part, bytes) -> assertArrayEquals(bytes, written.get(part), part));
@@ -454,7 +456,8 @@ class AnnotatedWorkbookTest {
                         UserBook.LAYERS,
                         xml -> xml.replaceFirst("<worksheet", "<!DOCTYPE w [<!ENTITY a 'b'>]><worksheet"))
                 .writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -518,7 +521,10 @@ class AnnotatedWorkbookTest {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1));
         byte[] first = Files.readAllBytes(output);
         AnnotatedWorkbook.write(
-                input, output, ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)));
+                input,
+                output,
+                ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)),
+                Wording.POINT);
         Map<String, byte[]> parts = UserBook.read(output).parts();
         assertFalse(parts.isEmpty());
         assertArrayEquals(first, Files.readAllBytes(output));

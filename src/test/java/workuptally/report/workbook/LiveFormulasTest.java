@@ -26,6 +26,7 @@ import workuptally.book.BookReader;
 import workuptally.book.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** The formulas of the result sheets, computed by a program that shares no code with this one, against our own results. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -50,7 +51,10 @@ class LiveFormulasTest {
     private Path annotate(Path book, String name) throws Exception {
         Path output = folder.resolve(name);
         AnnotatedWorkbook.write(
-                book, output, new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(book)));
+                book,
+                output,
+                new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(book)),
+                Wording.POINT);
         return output;
     }
 
