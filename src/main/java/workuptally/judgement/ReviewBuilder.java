@@ -66,6 +66,8 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
+        SubjectsOfBook subjects = new SubjectsOfBook(book);
+        findings = subjects.named(findings);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
         LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
@@ -76,12 +78,12 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i)));
+            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }
-        List<Finding> ordered = findings.stream()
+        List<Finding> ordered = subjects.named(findings).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(substances, book.limits());

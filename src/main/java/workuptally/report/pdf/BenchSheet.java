@@ -104,7 +104,9 @@ public final class BenchSheet {
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
                 .forEach(f -> blocks.add(new Paragraph(
                         look,
-                        "Settle first (" + f.severity().word() + "): " + f.seen() + ". " + f.action(),
+                        "Settle first (" + f.severity().word() + "): "
+                                + look.wording().of(f.seen()) + ". "
+                                + look.wording().of(f.action()),
                         look.body().inBold())));
     }
 }

@@ -127,7 +127,7 @@ final class FirstPage {
     }
 
     private void measurements(List<Block> blocks) {
-        List<NextMeasurement> next = NextMeasurement.of(review, look.figures(), MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, look.wording(), MEASUREMENTS);
         if (next.isEmpty()) {
             return;
         }

@@ -16,7 +16,7 @@ public final class LayerConditionsSection {
     private LayerConditionsSection() {}
 
     /** The table of a review. */
-    public static TableView of(Review review) {
+    public static TableView of(Review review, Wording wording) {
         return TableView.of(
                 TITLE,
                 "Conditions that are not met or missing, with the figure or entry that says so. "
@@ -29,10 +29,10 @@ public final class LayerConditionsSection {
                         Column.text("State", 10),
                         Column.text("Evidence", 90)),
                 review.runs(),
-                run -> run.decisions().stream().flatMap(decision -> rows(run, decision)));
+                run -> run.decisions().stream().flatMap(decision -> rows(run, decision, wording)));
     }
 
-    private static Stream<TableView.Row> rows(RunReview run, LayerDecision decision) {
+    private static Stream<TableView.Row> rows(RunReview run, LayerDecision decision, Wording wording) {
         return decision.conditions().stream()
                 .filter(c -> c.state() == LayerDecision.State.NOT_MET || c.state() == LayerDecision.State.MISSING)
                 .map(condition -> new TableView.Row(
@@ -42,7 +42,7 @@ public final class LayerConditionsSection {
                                 Cell.of(condition.id()),
                                 Cell.of(condition.title()),
                                 Cell.of(Words.of(condition.state())),
-                                Cell.of(condition.evidence())),
+                                Cell.of(wording.of(condition.evidence()))),
                         Optional.empty()));
     }
 }

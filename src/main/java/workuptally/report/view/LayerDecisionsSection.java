@@ -21,7 +21,7 @@ public final class LayerDecisionsSection {
     private LayerDecisionsSection() {}
 
     /** The table of a review: an answer a condition, whose evidence stands in its own table. */
-    public static TableView of(Review review) {
+    public static TableView of(Review review, Wording wording) {
         List<LayerDecision.Condition> asked = asked(review);
         List<Column> columns = new ArrayList<>(List.of(
                 Column.text("Run", 14),
@@ -34,7 +34,7 @@ public final class LayerDecisionsSection {
                 SafetyWording.A_PERSON_DECIDES + "\n" + SafetyWording.DEFERS + inWords(asked),
                 columns,
                 review.runs(),
-                run -> run.decisions().stream().map(decision -> row(run, decision, asked)));
+                run -> run.decisions().stream().map(decision -> row(run, decision, asked, wording)));
     }
 
     /** The conditions that any decision of the book asks for, each once, in their order. */
@@ -63,12 +63,13 @@ public final class LayerDecisionsSection {
         return lines.toString();
     }
 
-    private static TableView.Row row(RunReview run, LayerDecision decision, List<LayerDecision.Condition> asked) {
+    private static TableView.Row row(
+            RunReview run, LayerDecision decision, List<LayerDecision.Condition> asked, Wording wording) {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(decision.layer()),
                 Cell.of(decision.outcome().word()),
-                Cell.of(decision.reasonAndSilence())));
+                Cell.of(wording.of(decision.reasonAndSilence()))));
         asked.forEach(condition -> cells.add(Cell.of(state(decision, condition.id()))));
         return new TableView.Row(cells, Optional.empty());
     }

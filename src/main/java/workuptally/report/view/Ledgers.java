@@ -19,6 +19,7 @@ import workuptally.model.Transfer;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.waste.SolventUse;
@@ -141,7 +142,9 @@ public final class Ledgers {
                         Column.number("Share", "%", 2),
                         Column.text("Outcome", 18)),
                 review.runs(),
-                run -> run.tally().layers().stream().flatMap(layer -> layer(run, layer)));
+                run -> Stream.concat(
+                        run.tally().layers().stream().flatMap(layer -> layer(run, layer)),
+                        run.tally().evidence().composites().list().stream().map(sample -> together(run, sample))));
     }
 
     /** A row for each substance; a layer of which none is known has one row. Mass and volume stand in the first one only. */
@@ -178,6 +181,35 @@ public final class Ledgers {
                                     .orElse("")))));
         }
         return rows.stream();
+    }
+
+    /** What layers hold together by one assay, less what stands in the rows of single ones, so that a plain sum is right. */
+    private TableView.Row together(RunReview run, CompositeSample sample) {
+        double alone = run.tally().layers().stream()
+                .filter(l -> sample.labels().contains(l.label()))
+                .flatMap(l -> l.contents().stream())
+                .filter(c -> c.substance().equalsIgnoreCase(sample.substance()))
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(MeasuredValue::value)
+                .sum();
+        Content together = sample.together();
+        return row(
+                head(run),
+                List.of(
+                        Cell.of(sample.name()),
+                        Cell.of("together"),
+                        Words.yesNo(true),
+                        Cell.of(""),
+                        new Cell.Missing(""),
+                        new Cell.Missing(""),
+                        Cell.of(sample.substance()),
+                        Cell.of(together.kind().word()),
+                        together.massGrams()
+                                .map(m -> Cell.of(Math.max(0, m.value() - alone)))
+                                .orElseGet(() -> new Cell.Missing("")),
+                        Cell.of(together.upperBoundGrams()),
+                        Cell.of(together.percentOf()),
+                        Cell.of("")));
     }
 
     private TableView solvents() {

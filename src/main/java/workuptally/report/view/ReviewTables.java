@@ -12,16 +12,16 @@ public final class ReviewTables {
      * The tables of a review; a table without rows is kept, so that a reader sees that there is nothing. Only what few books have, series,
      * a class, facts about containers, comes with its rows.
      */
-    public static List<TableView> of(Review review) {
+    public static List<TableView> of(Review review, Wording wording) {
         List<TableView> tables = new ArrayList<>(List.of(
-                SummarySection.of(review),
+                SummarySection.of(review, wording),
                 YieldsSection.of(review),
                 AmountsSection.of(review),
                 LotsSection.of(review),
                 ClosuresSection.of(review),
                 CandidatesSection.of(review),
-                LayerDecisionsSection.of(review),
-                LayerConditionsSection.of(review),
+                LayerDecisionsSection.of(review, wording),
+                LayerConditionsSection.of(review, wording),
                 ReextractionsSection.of(review),
                 LayerBalanceSection.of(review),
                 MassBalanceSection.of(review),
@@ -40,7 +40,7 @@ public final class ReviewTables {
         tables.addAll(List.of(
                 PlanSection.of(review),
                 NotComputedSection.of(review),
-                FindingsSection.of(review),
+                FindingsSection.of(review, wording),
                 BasisSection.of(review)));
         return List.copyOf(tables);
     }

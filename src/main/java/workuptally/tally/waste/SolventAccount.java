@@ -1,6 +1,7 @@
 package workuptally.tally.waste;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -184,8 +185,9 @@ public final class SolventAccount {
 
     private Grams inLots(List<LotTally> lots, Map<String, List<Content>> lotContents) {
         Grams inLots = new Grams();
+        Set<String> counted = new HashSet<>();
         for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
+            if (lot.endsWorkup() && counted.add(lot.lot().label())) {
                 for (Content content : lotContents.getOrDefault(lot.lot().label(), List.of())) {
                     if (run.product(content.substance()).isPresent()) {
                         continue; // a product is none of the solvents, though a table lists it as one

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,8 +33,10 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.bench.Plan;
 
+@Tag("slow")
 class BenchSheetTest {
     private static byte[] sheet(Review review, PdfOptions.Paper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -178,7 +181,9 @@ class BenchSheetTest {
         String text = PdfText.dense(sheet(review, PdfOptions.Paper.A4));
         for (Finding finding : planned(review).findings()) {
             if (finding.severity() == Severity.STOP) {
-                assertTrue(text.contains(PdfText.dense("Settle first (stop): " + finding.seen())), finding.seen());
+                assertTrue(
+                        text.contains(PdfText.dense("Settle first (stop): " + Wording.POINT.of(finding.seen()))),
+                        Wording.POINT.of(finding.seen()));
             }
         }
         assertTrue(text.contains(PdfText.dense(SafetyWording.DEFERS)));

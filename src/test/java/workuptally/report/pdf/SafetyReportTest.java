@@ -21,7 +21,6 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
-import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.view.LabelText;
 import workuptally.report.view.ProposalLine;
@@ -75,8 +74,7 @@ class SafetyReportTest {
         for (ProposalLine line : lines) {
             boolean urgent = week.findings().stream()
                     .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
-                    .map(Finding::seen)
-                    .anyMatch(seen -> seen.startsWith(line.transfer() + ": "));
+                    .anyMatch(f -> f.subject().transfer().equals(line.transfer()));
             assertEquals(urgent, line.group() != ProposalLine.Group.FITS && urgent, line.transfer());
         }
         assertTrue(lines.stream().anyMatch(l -> l.group() == ProposalLine.Group.FITS));

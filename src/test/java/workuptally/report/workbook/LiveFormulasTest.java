@@ -24,6 +24,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,9 +32,11 @@ import workuptally.book.BookReader;
 import workuptally.book.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** The formulas of the result sheets, computed by a program that shares no code with this one, against our own results. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class LiveFormulasTest {
     /** Sheets whose formulas rest on entries; those of the solvents also rest on estimates of the tool. */
     private static final List<String> FROM_ENTRIES = List.of(
@@ -62,7 +65,10 @@ class LiveFormulasTest {
     private Path annotate(Path book, String name) throws Exception {
         Path output = folder.resolve(name);
         AnnotatedWorkbook.write(
-                book, output, new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(book)));
+                book,
+                output,
+                new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(book)),
+                Wording.POINT);
         return output;
     }
 

@@ -86,7 +86,8 @@ class SolventAccountTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(0, methanol.inLayersGrams(), 1e-9);
-        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().equals("water-miscible-solvent")));
+        assertTrue(
+                book.review().findings().stream().noneMatch(f -> f.code().word().equals("water-miscible-solvent")));
     }
 
     @Test
