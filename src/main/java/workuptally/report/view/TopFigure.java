@@ -90,11 +90,13 @@ public record TopFigure(String label, String value, String detail) {
         if (period.solventInGrams() == 0) {
             return new TopFigure("Solvent in", NONE, "no solvent is recorded");
         }
+        String distillates = period.solventInDistillatesGrams() == 0
+                ? ""
+                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
-                "to re-use " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, other distillates "
-                        + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, lost "
+                "to re-use " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, " + distillates + "lost "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%");
     }
 }
