@@ -34,6 +34,7 @@ class FindingExamplesTest {
         Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
         codes.addAll(HeldLayers.codes());
+        codes.addAll(SuspectEntries.codes());
         return codes;
     }
 

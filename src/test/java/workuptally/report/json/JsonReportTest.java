@@ -51,6 +51,8 @@ class JsonReportTest {
             "gapPercentOfOrganicSolvent",
             "gainPercentOfTheory",
             "z",
+            "chiSquareBefore",
+            "chiSquareAfter",
             "value",
             "standardUncertainty",
             "coverageFactor",
