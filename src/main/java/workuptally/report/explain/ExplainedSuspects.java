@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.model.Place;
+import workuptally.tally.balance.ReconciledBalance;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspect;
 
 /** Why a cell is worth another look: what it would mend, and by how much. */
 final class ExplainedSuspects {
+    private static final int MOST_READINGS = 12;
+
     private final Numbers numbers;
 
     ExplainedSuspects(Numbers numbers) {
@@ -24,7 +27,29 @@ final class ExplainedSuspects {
                     .note("Off: " + String.join(", ", suspects.off()) + ".")
                     .result("no usual slip of one cell explains all of it"));
         }
+        if (!suspects.reconciled().values().isEmpty()) {
+            all.add(reconciled(suspects.reconciled()));
+        }
         return all;
+    }
+
+    private Explanation reconciled(ReconciledBalance balance) {
+        Draft draft = new Draft(FigureKind.SUSPECTS, "Reconciled balance")
+                .equation(
+                        "least sum of (adjustment/u)², so that mass and each skeleton are conserved but for what can be lost")
+                .headings("Reading", "Measured (its unit)", "Adjusted (same)", "u (same)", "Adjustment/its u (1)");
+        balance.values().stream()
+                .limit(MOST_READINGS)
+                .forEach(v -> draft.row(
+                        v.reading().name() + " (" + v.reading().unit() + ")",
+                        numbers.plain(v.reading().value()),
+                        numbers.plain(v.adjusted()),
+                        numbers.plain(v.standardUncertainty()),
+                        numbers.decimals(v.standardisedAdjustment(), 2)));
+        return draft.note("The largest adjustment first, the first " + MOST_READINGS
+                        + " readings; shown beside, never instead of, what was measured.")
+                .result("chi-square " + numbers.decimals(balance.chiSquare(), 1) + " over " + balance.degreesOfFreedom()
+                        + " balances");
     }
 
     private Explanation suspect(Suspect suspect) {

@@ -1,5 +1,6 @@
 package workuptally.report.json;
 
+import workuptally.tally.balance.ReconciledBalance;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspect;
 
@@ -14,6 +15,17 @@ final class SuspectsJson {
     void write(RunSuspects suspects) {
         json.texts("disagreeing", suspects.off());
         json.array("suspects", suspects.list(), this::suspect);
+        json.array("reconciled", suspects.reconciled().values(), this::reconciled);
+    }
+
+    private void reconciled(ReconciledBalance.Value value) {
+        json.text("name", value.reading().name());
+        json.text("place", value.reading().where());
+        json.text("unit", value.reading().unit());
+        json.number("measured", value.reading().value());
+        json.number("adjusted", value.adjusted());
+        json.number("standardUncertainty", value.standardUncertainty());
+        json.number("standardisedAdjustment", value.standardisedAdjustment());
     }
 
     private void suspect(Suspect suspect) {

@@ -13,6 +13,7 @@ import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.ReconciledBalance;
 
 /**
  * The cells of a run to look at again, at most three.
@@ -62,7 +63,10 @@ public final class Suspects {
         Substances own = substances.apart();
         OfRun ofRun = new OfRun(tally, new Checks(book, own, register), own);
         found.addAll(ofRun.list());
-        return new RunSuspects(ofRun.offNames(), found.stream().limit(MOST).toList());
+        return new RunSuspects(
+                ofRun.offNames(),
+                found.stream().limit(MOST).toList(),
+                ReconciledBalance.of(tally.closures(), tally.massBalance()));
     }
 
     private final class OfRun {
