@@ -173,6 +173,10 @@ public enum Limit {
             Limit.PRACTICE),
     AS_OF("As of", "day for which ages are computed"),
     TLC_COUNTS("TLC counts", "yes where the laboratory takes a spot on a TLC plate for evidence; no unless set"),
+    YIELD_REPORTED(
+            "Yield reported",
+            "workup or purified: the yield that stands first and counts in means; workup unless set, the other where that is not"
+                    + " known by assay"),
     GROUP("Group", "group that the report names"),
     SITE("Site", "laboratory that the report names"),
     REVIEWERS("Reviewers", "who signs, joined by ;"),

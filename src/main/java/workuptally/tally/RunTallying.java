@@ -27,6 +27,7 @@ import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.ClosureAccount;
 import workuptally.tally.balance.ContentBounds;
 import workuptally.tally.balance.Found;
+import workuptally.tally.balance.HeadlineYields;
 import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.balance.Portions;
@@ -161,7 +162,7 @@ public final class RunTallying {
             List<ProductYield> yields = new YieldAccount(
                             run, readings, substances, graph, charged.theory(), found, omissions)
                     .of(lots, purified);
-            return new Portions(lots, purified, inLots, layers, found, yields);
+            return new Portions(lots, purified, inLots, layers, found, HeadlineYields.marked(yields, limits));
         }
 
         Followed followed(Charged charged, Portions portions) {
