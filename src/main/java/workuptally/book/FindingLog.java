@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 
@@ -19,7 +20,7 @@ final class FindingLog {
     private static final int LONGEST_NAME = 60;
 
     /** Formulas are left to be calculated all at once: said once a book, whatever the number of sheets. */
-    static final String STALE = "formulas-stale";
+    static final FindingCode STALE = FindingCode.FORMULAS_STALE;
 
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, Integer> order = new HashMap<>();
@@ -30,7 +31,8 @@ final class FindingLog {
         order.putIfAbsent(sheet, order.size());
     }
 
-    void add(String code, Severity severity, String run, Place place, String seen, String expected, String action) {
+    void add(
+            FindingCode code, Severity severity, String run, Place place, String seen, String expected, String action) {
         findings.add(new Finding(code, severity, run, place, shortened(seen, LONGEST_SEEN), expected, "", action));
     }
 

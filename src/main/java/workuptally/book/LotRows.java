@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Severity;
@@ -21,7 +22,7 @@ final class LotRows {
         Optional<Lot> first = run.lot(label);
         if (first.isPresent() && !isOtherProduct(row, label, run)) {
             row.report(
-                    "lot-duplicate",
+                    FindingCode.LOT_DUPLICATE,
                     Severity.STOP,
                     "Lot",
                     "read lot '" + label + "' a second time; it stands in row "
@@ -63,7 +64,7 @@ final class LotRows {
         }
         if (!differ.isEmpty()) {
             row.report(
-                    "lot-rows-differ",
+                    FindingCode.LOT_ROWS_DIFFER,
                     Severity.STOP,
                     differ.get(0),
                     "read lot '" + first.label() + "' for " + other.product() + " with another "
@@ -108,7 +109,7 @@ final class LotRows {
         Optional<Product> product = run.product(typed);
         if (product.isEmpty()) {
             row.report(
-                    "product-unknown",
+                    FindingCode.PRODUCT_UNKNOWN,
                     Severity.STOP,
                     "Product",
                     typed.isEmpty() ? "read an empty cell" : "read '" + typed + "'",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Charge;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Product.SkeletonPart;
 import workuptally.model.Severity;
@@ -30,7 +31,7 @@ final class ProductRows {
                         .filter(p -> !p.name().equalsIgnoreCase(name))
                         .isEmpty()) {
             row.report(
-                    "form-of-unknown",
+                    FindingCode.FORM_OF_UNKNOWN,
                     Severity.CHECK,
                     "Form of",
                     "read '" + other + "'",
@@ -42,7 +43,7 @@ final class ProductRows {
     private static void read(TableRow row, String name, RunParts run) {
         if (run.products.stream().anyMatch(p -> p.name().equalsIgnoreCase(name))) {
             row.report(
-                    "product-duplicate",
+                    FindingCode.PRODUCT_DUPLICATE,
                     Severity.STOP,
                     "Product",
                     "read '" + name + "' a second time in run " + run.id(),
@@ -80,7 +81,7 @@ final class ProductRows {
         }
         if (!unknown.isEmpty()) {
             row.report(
-                    "skeleton-partner-unknown",
+                    FindingCode.SKELETON_PARTNER_UNKNOWN,
                     Severity.CHECK,
                     "Skeleton",
                     "read '" + String.join("', '", unknown) + "'",

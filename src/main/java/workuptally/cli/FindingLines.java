@@ -37,7 +37,7 @@ final class FindingLines {
     /** Several lines: what was seen, what was expected and by which source, what to do. */
     static void print(Finding finding, PrintWriter out) {
         out.println(INDENT + pad(finding.severity().word(), LABEL_WIDTH)
-                + finding.place().inWords() + "  [" + finding.code() + "]");
+                + finding.place().inWords() + "  [" + finding.code().word() + "]");
         line(out, "seen", finding.seen());
         line(
                 out,

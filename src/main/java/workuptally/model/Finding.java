@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param action what to do
  */
 public record Finding(
-        String code,
+        FindingCode code,
         Severity severity,
         String run,
         Place place,

@@ -15,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.model.Book;
-import workuptally.model.Finding;
 
 /** What is not read is named: near misses as a check, a chemist's own columns and sheets by their names, formulas without a result once a book. */
 class LeftAloneTest {
@@ -135,6 +134,6 @@ class LeftAloneTest {
     }
 
     private static List<String> codes(Book book) {
-        return book.findings().stream().map(Finding::code).toList();
+        return book.findings().stream().map(f -> f.code().word()).toList();
     }
 }

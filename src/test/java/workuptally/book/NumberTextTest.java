@@ -90,7 +90,7 @@ class NumberTextTest {
                 "1234567890123456789012345678901234567890123456789012345678901"
             })
     void refusesWhatIsNoNumber(String typed) {
-        assertEquals("number-unreadable", fault(typed).code());
+        assertEquals("number-unreadable", fault(typed).code().word());
     }
 
     @ParameterizedTest
@@ -103,14 +103,14 @@ class NumberTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"12.5 lb", "3 pipettes", "2 Mg"})
     void namesAUnitItDoesNotKnow(String typed) {
-        assertEquals("unit-unknown", fault(typed).code());
+        assertEquals("unit-unknown", fault(typed).code().word());
     }
 
     @ParameterizedTest
     @CsvSource({"3 mL?, Notes", "250mg (wet), Notes", "spatula tip, Notes"})
     void tellsHowToWriteWhatIsNotOneNumber(String typed, String named) {
         NumberText.Fault fault = fault(typed);
-        assertEquals("number-unreadable", fault.code());
+        assertEquals("number-unreadable", fault.code().word());
         assertTrue(fault.action().contains(named), fault.action());
     }
 
@@ -166,7 +166,7 @@ class NumberTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"01,234", "0 912", "00,5.1", "9 7", "0.912 0.905", "240, lost ~10", "12 -> 7"})
     void refusesASlipAndASecondValue(String typed) {
-        assertEquals("number-unreadable", fault(typed).code());
+        assertEquals("number-unreadable", fault(typed).code().word());
     }
 
     @ParameterizedTest

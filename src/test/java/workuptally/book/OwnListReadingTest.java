@@ -36,7 +36,7 @@ class OwnListReadingTest {
 
     private static Finding finding(Book book, String code) {
         return book.findings().stream()
-                .filter(f -> f.code().equals(code))
+                .filter(f -> f.code().word().equals(code))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(code + " in " + book.findings()));
     }

@@ -127,7 +127,7 @@ class ThirtyFaultsTest {
 
     private static Finding finding(Book book, String code) {
         return book.findings().stream()
-                .filter(finding -> finding.code().equals(code))
+                .filter(finding -> finding.code().word().equals(code))
                 .findFirst()
                 .orElseThrow();
     }
@@ -162,7 +162,7 @@ class ThirtyFaultsTest {
                 book.findings().stream()
                         .map(finding -> String.join(
                                 ",",
-                                finding.code(),
+                                finding.code().word(),
                                 finding.severity().word(),
                                 finding.run(),
                                 finding.place().sheet(),

@@ -231,7 +231,7 @@ class UnreadableBookTest {
         parts.computeIfPresent("xl/workbook.xml", (name, xml) -> xml.replace("'Charges'", "'Chargen'"));
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         Finding missing = book.findings().stream()
-                .filter(f -> f.code().equals("table-missing"))
+                .filter(f -> f.code().word().equals("table-missing"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(Severity.CHECK, missing.severity());
@@ -245,7 +245,7 @@ class UnreadableBookTest {
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         assertTrue(
                 book.findings().stream()
-                        .anyMatch(f -> f.code().equals("heading-missing")
+                        .anyMatch(f -> f.code().word().equals("heading-missing")
                                 && f.severity() == Severity.STOP
                                 && f.place().sheet().equals("Charges")),
                 () -> book.findings().toString());

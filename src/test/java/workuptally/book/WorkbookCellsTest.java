@@ -201,7 +201,7 @@ class WorkbookCellsTest {
     }
 
     private static List<String> codes(Book book) {
-        return book.findings().stream().map(Finding::code).toList();
+        return book.findings().stream().map(f -> f.code().word()).toList();
     }
 
     private Book read(Map<String, String> parts) throws Exception {

@@ -73,7 +73,7 @@ class DemoWasteTest {
 
     private static Optional<Finding> finding(String code, String about) {
         return review.findings().stream()
-                .filter(f -> f.code().startsWith(code) && f.seen().startsWith(about))
+                .filter(f -> f.code().word().startsWith(code) && f.seen().startsWith(about))
                 .findFirst();
     }
 
@@ -288,6 +288,7 @@ class DemoWasteTest {
                 assertEquals(
                         use.inGrams(),
                         use.recoveredGrams()
+                                + use.inDistillatesGrams()
                                 + use.inLayersGrams()
                                 + use.onCakesGrams()
                                 + use.inLotsGrams()
@@ -299,6 +300,7 @@ class DemoWasteTest {
         assertEquals(
                 100,
                 review.period().solventRecoveredPercent()
+                        + review.period().solventInDistillatesPercent()
                         + review.period().solventNotFoundPercent()
                         + 100
                                 * review.period().solvents().stream()

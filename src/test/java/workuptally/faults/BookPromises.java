@@ -136,7 +136,7 @@ final class BookPromises {
     private static Optional<String> twice(List<Finding> findings) {
         Set<List<Object>> seen = new HashSet<>();
         for (Finding finding : findings) {
-            if (!seen.add(List.of(finding.code(), finding.run(), finding.place(), finding.seen()))) {
+            if (!seen.add(List.of(finding.code().word(), finding.run(), finding.place(), finding.seen()))) {
                 return Optional.of("reported twice: " + finding);
             }
         }

@@ -89,7 +89,7 @@ record Standing(
         Map<String, Set<String>> holds = new LinkedHashMap<>();
         for (Finding finding : run.findings()) {
             if (finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD) {
-                holds.computeIfAbsent(finding.code(), k -> new LinkedHashSet<>())
+                holds.computeIfAbsent(finding.code().word(), k -> new LinkedHashSet<>())
                         .add(finding.seen().replaceAll("~\\d+", ""));
             }
         }

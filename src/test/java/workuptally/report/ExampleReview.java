@@ -15,6 +15,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
@@ -99,7 +100,7 @@ public final class ExampleReview {
     public static Finding finding(Severity severity, String run, String sheet, int row, int column) {
         String cell = (char) ('A' + column) + Integer.toString(row);
         return new Finding(
-                "tare-missing",
+                FindingCode.TARE_MISSING,
                 severity,
                 run,
                 new Place("week.xlsx", sheet, row, column, cell),
@@ -188,7 +189,12 @@ public final class ExampleReview {
                 List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine(
-                        "A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", OptionalDouble.of(1500), true)),
+                        "A1",
+                        "aqueous",
+                        "aqueous, acid",
+                        "aqueous, pH 1.8",
+                        OptionalDouble.of(1500),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }
@@ -207,10 +213,12 @@ public final class ExampleReview {
     private static SolventUse solvent(int times) {
         return new SolventUse(
                 "ethyl acetate",
+                Optional.empty(),
                 450.0 * times,
                 451.0 * times,
-                new SolventUse.Purification(0, 0, 0),
+                new SolventUse.Purification(0, 0, 0, 0),
                 700 * times,
+                0,
                 80,
                 10,
                 1,

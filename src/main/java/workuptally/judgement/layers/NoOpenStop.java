@@ -57,7 +57,7 @@ final class NoOpenStop implements LayerCondition {
 
     /** The stable word of a finding as a reader would say it, without the number of a catalogue behind it. */
     private static String inWords(Finding finding) {
-        return finding.code().split(" ", 2)[0].replace('-', ' ');
+        return finding.code().inWords();
     }
 
     /** True unless the finding is about a step of which the layer is no outcome: given before it, or beside it. */

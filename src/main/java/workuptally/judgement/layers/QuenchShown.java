@@ -3,13 +3,14 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.FindingCode;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 
 /** R9, asked for a proposed transfer: reactive content shown quenched by the last test, made at or after the last quench. */
 final class QuenchShown implements LayerCondition {
     /** Code of the finding that a reactive charge has no test. */
-    private static final String NOT_SHOWN = "quench-not-shown";
+    private static final FindingCode NOT_SHOWN = FindingCode.QUENCH_NOT_SHOWN;
 
     private static final String ID = "R9";
     private static final String TITLE = "reactive content shown quenched";
@@ -42,9 +43,7 @@ final class QuenchShown implements LayerCondition {
                     ? new Condition(ID, TITLE, State.MET, "quench test negative")
                     : new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
         }
-        boolean open = lastQuench >= 0
-                || evidence.findings().stream()
-                        .anyMatch(f -> f.code().split(" ")[0].equals(NOT_SHOWN));
+        boolean open = lastQuench >= 0 || evidence.findings().stream().anyMatch(f -> f.code() == NOT_SHOWN);
         return open
                 ? new Condition(ID, TITLE, State.MISSING, "quench test")
                 : new Condition(ID, TITLE, State.MET, "no quench in this workup");

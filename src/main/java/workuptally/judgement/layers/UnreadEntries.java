@@ -4,33 +4,34 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 
 /** Entries about a layer that nobody could read: what was meant may be the reason to keep it. */
 final class UnreadEntries {
     /** Codes of cells that hold something and were not used. */
-    private static final Set<String> UNREAD = Set.of(
-            "number-unreadable",
-            "number-ambiguous",
-            "unit-wrong",
-            "unit-unknown",
-            "unit-missing",
-            "unit-contradiction",
-            "choice-unknown",
-            "value-impossible",
-            "limit-as-amount",
-            "portions-in-number",
-            "not-detected-outside-assays",
-            "parts-unreadable",
-            "date-in-number",
-            "shown-otherwise",
-            "formula-error",
-            "formula-not-calculated",
-            "percent-as-fraction",
-            "percent-cell-too-large",
-            "kelvin-as-celsius",
-            "merged-cells");
+    private static final Set<FindingCode> UNREAD = Set.of(
+            FindingCode.NUMBER_UNREADABLE,
+            FindingCode.NUMBER_AMBIGUOUS,
+            FindingCode.UNIT_WRONG,
+            FindingCode.UNIT_UNKNOWN,
+            FindingCode.UNIT_MISSING,
+            FindingCode.UNIT_CONTRADICTION,
+            FindingCode.CHOICE_UNKNOWN,
+            FindingCode.VALUE_IMPOSSIBLE,
+            FindingCode.LIMIT_AS_AMOUNT,
+            FindingCode.PORTIONS_IN_NUMBER,
+            FindingCode.NOT_DETECTED_OUTSIDE_ASSAYS,
+            FindingCode.PARTS_UNREADABLE,
+            FindingCode.DATE_IN_NUMBER,
+            FindingCode.SHOWN_OTHERWISE,
+            FindingCode.FORMULA_ERROR,
+            FindingCode.FORMULA_NOT_CALCULATED,
+            FindingCode.PERCENT_AS_FRACTION,
+            FindingCode.PERCENT_CELL_TOO_LARGE,
+            FindingCode.KELVIN_AS_CELSIUS,
+            FindingCode.MERGED_CELLS);
 
     private UnreadEntries() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 
@@ -21,7 +22,13 @@ public final class FindingList {
     }
 
     public void add(
-            String code, Severity severity, Place place, String seen, String expected, String source, String action) {
+            FindingCode code,
+            Severity severity,
+            Place place,
+            String seen,
+            String expected,
+            String source,
+            String action) {
         findings.add(new Finding(code, severity, run, place, seen, expected, source, action));
     }
 

@@ -10,39 +10,46 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Limits;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
 public final class HeldLayers {
-    /** Code of a layer that holds product above a limit. */
-    public static final String HOLDS_PRODUCT = "layer-holds-product";
-    /** Code of layers that wait for something to be settled. */
-    public static final String WAITS = "layer-waits";
 
     private HeldLayers() {}
 
     /** Codes of the findings. */
-    static List<String> codes() {
-        return List.of(HOLDS_PRODUCT, WAITS);
+    static List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_HOLDS_PRODUCT, FindingCode.LAYER_WAITS, FindingCode.LAYERS_NOT_ASSAYED);
     }
 
-    public static List<Finding> of(RunTally tally, List<LayerDecision> decisions) {
+    /** The findings of a run. */
+    public static List<Finding> of(
+            RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
         FindingList findings = new FindingList(tally.run().id());
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
+                tally, decisions, limits, substances.reference().reactivity());
+        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
         Map<String, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
-            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE) {
+            boolean told =
+                    unassayed.filter(u -> u.labels().contains(decision.layer())).isPresent();
+            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told) {
                 continue;
             }
             Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
             if (limit.isPresent()) {
                 findings.add(
-                        HOLDS_PRODUCT,
+                        FindingCode.LAYER_HOLDS_PRODUCT,
                         Severity.HOLD,
                         place(tally, decision.layer()),
                         "layer " + decision.layer() + ": " + evidence(decision),
@@ -57,7 +64,7 @@ public final class HeldLayers {
             }
         }
         waiting.forEach((reason, layers) -> findings.add(
-                WAITS,
+                FindingCode.LAYER_WAITS,
                 Severity.HOLD,
                 place(tally, layers.get(0).layer()),
                 (layers.size() == 1 ? "layer " : "layers ")
@@ -98,7 +105,7 @@ public final class HeldLayers {
         Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.massGrams().isPresent());
+                .anyMatch(c -> c.massGrams().isPresent() || c.isOwnEvidence());
         if (gain.isEmpty()) {
             return assayed ? "Keep it; recover the product, or say why not." : "Keep it; " + measure(tally, layer);
         }
@@ -133,7 +140,7 @@ public final class HeldLayers {
                 r.origin());
     }
 
-    private static Place place(RunTally tally, String layer) {
+    static Place place(RunTally tally, String layer) {
         return tally.layer(layer)
                 .flatMap(l -> l.entry())
                 .map(Layer::row)

@@ -13,7 +13,10 @@ final class FindingJson {
     }
 
     private static void finding(JsonFields json, Finding finding) {
-        json.text("code", finding.code());
+        json.text("code", finding.code().word());
+        if (!finding.code().catalogue().isEmpty()) {
+            json.texts("catalogue", finding.code().catalogue());
+        }
         json.text("severity", finding.severity().word());
         json.text("run", finding.run());
         place(json, finding.place());

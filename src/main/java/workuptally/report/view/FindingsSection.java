@@ -49,7 +49,7 @@ public final class FindingsSection {
         return new TableView.Row(
                 List.of(
                         Cell.of(finding.severity().word()),
-                        Cell.of(finding.code()),
+                        Cell.of(finding.code().word()),
                         Cell.of(finding.run()),
                         new Cell.Link(finding.place().inWords(), finding.place()),
                         Cell.of(finding.seen()),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /**
@@ -29,10 +30,10 @@ public record RunFindings(Severity severity, String seen, String action, String 
         return lines;
     }
 
-    private static Map<String, List<Finding>> byCode(List<Finding> findings) {
-        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
+    private static Map<Kind, List<Finding>> byCode(List<Finding> findings) {
+        Map<Kind, List<Finding>> byCode = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            byCode.computeIfAbsent(finding.severity().word() + Words.code(finding), c -> new ArrayList<>())
+            byCode.computeIfAbsent(new Kind(finding.severity(), finding.code()), c -> new ArrayList<>())
                     .add(finding);
         }
         return byCode;
@@ -62,8 +63,11 @@ public record RunFindings(Severity severity, String seen, String action, String 
         List<String> words = new ArrayList<>();
         byCode(findings.stream().filter(f -> f.severity() == Severity.NOTE).toList())
                 .values()
-                .forEach(alike ->
-                        words.add(Words.ofCode(alike.get(0)) + (alike.size() == 1 ? "" : " (" + alike.size() + ")")));
+                .forEach(alike -> words.add(
+                        alike.get(0).code().inWords() + (alike.size() == 1 ? "" : " (" + alike.size() + ")")));
         return Words.listed(words, "; ", NOTES_CHARACTERS, more -> more + " more");
     }
+
+    /** What makes findings alike. */
+    private record Kind(Severity severity, FindingCode code) {}
 }

@@ -94,8 +94,9 @@ final class FindingComments {
     }
 
     private static String text(Finding finding, FindingLines lines) {
-        StringBuilder text =
-                new StringBuilder(finding.severity().word()).append(" · ").append(finding.code());
+        StringBuilder text = new StringBuilder(finding.severity().word())
+                .append(" · ")
+                .append(finding.code().word());
         if (!finding.seen().isEmpty()) {
             text.append("\nRead ").append(finding.seen());
         }

@@ -170,7 +170,7 @@ public final class ClosureAccount {
         List<Unknown> unknowns = new ArrayList<>();
         for (LotTally crude : portions.purified().replaced()) {
             String label = crude.lot().label();
-            if (skeletons.units(crude.lot().product(), partner) > 0) {
+            if (skeletons.units(crude.product(), partner) > 0) {
                 unknowns.add(new Unknown(
                         "purification of " + label,
                         label + " has no assay, so that what was purified from it is counted in its place",

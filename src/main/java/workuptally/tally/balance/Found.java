@@ -11,9 +11,9 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * Every content of a run that a balance of the workup may count: in terminal layers, aliquots, the lots at which the
- * workup ends, layers said against the steps to be still there, and aliquots taken for the assays of layers that were worked up. Where no one assayed the crudes of a product, the assayed
- * lots and layers of their purification take their place.
+ * Every content of a run that a balance of the workup may count: in terminal layers, aliquots, the lots at which the workup ends, layers
+ * said against the steps to be still there, and aliquots taken for the assays of layers that were worked up. Where no one assayed the crudes
+ * of a product, the assayed lots and layers of their purification take their place.
  *
  * @param terms what was found, where
  */
@@ -24,7 +24,11 @@ public record Found(List<Term> terms) {
 
     /** Collects the contents. */
     public static Found in(
-            List<LayerTally> layers, List<LotTally> lots, PurifiedLots purified, Map<String, List<Content>> inLots) {
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            PurifiedLots purified,
+            Map<String, List<Content>> inLots,
+            CompositeSamples composites) {
         List<Term> terms = new ArrayList<>();
         Stream<LotTally> standIns = purified.replaced().stream()
                 .map(l -> l.product())
@@ -36,18 +40,21 @@ public record Found(List<Term> terms) {
                 .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
         for (LayerTally layer : layers) {
             if (layer.counts() || purified.isOfReplaced(layer)) {
-                layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
+                layer.contents().stream()
+                        .filter(c -> !composites.cover(layer.label(), c.substance()))
+                        .forEach(c -> terms.add(new Term(layer.label(), c)));
             } else if (layer.endsWorkup()) {
                 layer.taken().forEach(c -> terms.add(Term.aliquot(layer.label(), c)));
             }
         }
+        composites.list().forEach(sample -> terms.add(new Term(sample.name(), sample.together())));
         return new Found(terms);
     }
 
     /**
      * One content.
      *
-     * @param label lot or layer
+     * @param label lot or layer, or the layers of a composite sample
      * @param content what it holds
      * @param takenFrom the layer that it was taken out of as an aliquot without a label of its own; empty for lots and layers
      */

@@ -122,7 +122,7 @@ public final class ProductWhereabouts implements Whereabouts {
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
-                .filter(c -> c.massGrams().isEmpty() && counts.test(c.substance()))
+                .filter(c -> c.massGrams().isEmpty() && !c.isOwnEvidence() && counts.test(c.substance()))
                 .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .findFirst()
                 .map(c -> new Candidate(

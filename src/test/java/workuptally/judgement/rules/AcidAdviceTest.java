@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.tally.amounts.AcidGas;
 import workuptally.tally.bench.Reextraction;
 
@@ -72,7 +73,7 @@ class AcidAdviceTest {
 
     private static String advice(Review review) {
         return review.runs().get(0).findings().stream()
-                .filter(f -> f.code().startsWith(HeldLayers.HOLDS_PRODUCT))
+                .filter(f -> f.code() == FindingCode.LAYER_HOLDS_PRODUCT)
                 .map(Finding::action)
                 .findFirst()
                 .orElse("no finding");

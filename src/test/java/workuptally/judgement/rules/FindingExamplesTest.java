@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import workuptally.judgement.Rules;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.reference.Reference;
 import workuptally.tally.amounts.Substances;
 
@@ -30,11 +31,15 @@ class FindingExamplesTest {
     static Set<String> codesOfRules() {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
-        Rules.ofRun(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
-        codes.addAll(HeldLayers.codes());
+        Rules.ofRun(substances).forEach(rule -> words(codes, rule.codes()));
+        Rules.ofBook(substances).forEach(rule -> words(codes, rule.codes()));
+        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> words(codes, rule.codes()));
+        words(codes, HeldLayers.codes());
         return codes;
+    }
+
+    private static void words(Set<String> words, List<FindingCode> codes) {
+        codes.forEach(code -> words.add(code.word()));
     }
 
     @ParameterizedTest

@@ -183,7 +183,7 @@ class RulesStaySilentTest {
                 .review()
                 .findings()
                 .stream()
-                .filter(f -> f.code().equals("layer-holds-product"))
+                .filter(f -> f.code().word().equals("layer-holds-product"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(

@@ -77,7 +77,7 @@ class UnlistedMaterialsTest {
     void anOwnCompoundIsNamedOnceForTheRunAndIsNoFinding() throws Exception {
         ExampleBook book = ExampleBook.clean().plus("charges", "X1,ketone 7,substrate,C14H18O3,234.29,,,,0.1,g,99,,,,");
         Review review = book.review(folder);
-        assertTrue(review.findings().stream().noneMatch(f -> f.code().equals("material-unlisted")));
+        assertTrue(review.findings().stream().noneMatch(f -> f.code().word().equals("material-unlisted")));
         assertTrue(review.runs().get(0).hazards().stream()
                 .map(HazardNote::subject)
                 .anyMatch("own compounds: ketone 7"::equals));

@@ -27,6 +27,7 @@ import workuptally.model.Correction;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
@@ -107,7 +108,7 @@ final class InventedReviews {
         return review(
                 runs,
                 List.of(new Finding(
-                        "unknown-limit",
+                        FindingCode.LIMIT_UNKNOWN,
                         Severity.CHECK,
                         "",
                         new Place("week.xlsx", "Limits", 9, 0, "A9"),
@@ -173,10 +174,12 @@ final class InventedReviews {
                 List.of(
                         new SolventUse(
                                 "tert-butyl methyl ether",
+                                Optional.empty(),
                                 0,
                                 1702,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
                                 1340,
+                                0,
                                 41.2,
                                 22,
                                 0.4,
@@ -184,9 +187,11 @@ final class InventedReviews {
                                 0.7404),
                         new SolventUse(
                                 "ethyl acetate",
+                                Optional.empty(),
                                 72.2,
                                 351.8,
-                                new SolventUse.Purification(40, 0, 30),
+                                new SolventUse.Purification(40, 0, 0, 30),
+                                0,
                                 0,
                                 388,
                                 9,
@@ -195,9 +200,11 @@ final class InventedReviews {
                                 0.9003),
                         new SolventUse(
                                 "dichloromethane",
+                                Optional.empty(),
                                 66.3,
                                 0,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
+                                0,
                                 0,
                                 61,
                                 0,
@@ -297,7 +304,7 @@ final class InventedReviews {
 
     static Finding finding(String run, Severity severity, String code, String seen, String action) {
         return new Finding(
-                code,
+                FindingCode.of(code).orElseThrow(),
                 severity,
                 run,
                 ROW.at("Tare"),
@@ -469,14 +476,14 @@ final class InventedReviews {
                                 "Aqueous, acidic",
                                 "aqueous, pH 5.6",
                                 OptionalDouble.of(108.3),
-                                true),
+                                WasteLine.Standing.KEPT),
                         new WasteLine(
                                 "O0",
                                 "non-halogenated",
                                 "Non-halogenated organic",
                                 "tert-butyl methyl ether",
                                 OptionalDouble.of(22.1),
-                                true)),
+                                WasteLine.Standing.KEPT)),
                 new WorkupEvidence(
                         List.of(),
                         List.of(),
@@ -646,7 +653,12 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine(
-                        "A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", OptionalDouble.of(71.2), true)),
+                        "A1",
+                        "aqueous-acid",
+                        "Aqueous, acidic",
+                        "aqueous, pH 4.9",
+                        OptionalDouble.of(71.2),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of());
         return new RunReview(

@@ -25,12 +25,14 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
 
+@Tag("slow")
 class AnnotatedWorkbookTest {
     @TempDir
     Path folder;

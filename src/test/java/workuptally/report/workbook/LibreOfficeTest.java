@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
 
 /** Opens the annotated workbook with a program that shares no code with the library that wrote it. */
+@Tag("slow")
 class LibreOfficeTest {
     @TempDir
     Path folder;

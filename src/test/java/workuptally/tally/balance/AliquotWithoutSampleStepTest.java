@@ -39,7 +39,7 @@ class AliquotWithoutSampleStepTest {
     @Test
     void noteNamesWhatAliquotsTook() {
         Finding finding = assayed("5.0").review().findings().stream()
-                .filter(f -> f.code().startsWith("aliquots-taken"))
+                .filter(f -> f.code().word().equals("aliquots-taken"))
                 .findFirst()
                 .orElseThrow();
         assertTrue(finding.seen().startsWith("aliquots took 0.900 g of P, 4.5 % of theory"), finding.seen());

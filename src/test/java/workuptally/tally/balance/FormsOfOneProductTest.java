@@ -114,7 +114,7 @@ class FormsOfOneProductTest {
         assertEquals(
                 "read 'b base'",
                 book.book().findings().stream()
-                        .filter(f -> f.code().equals("form-of-unknown"))
+                        .filter(f -> f.code().word().equals("form-of-unknown"))
                         .findFirst()
                         .orElseThrow()
                         .seen());

@@ -96,7 +96,7 @@ class SeveralProductsInOneLotTest {
     void anotherWeighingIsNoRowOfTheSameLot() {
         SmallBook book = isomers("70", "25").but("isolated", "Net", "4.75");
         Finding finding = book.book().findings().stream()
-                .filter(f -> f.code().equals("lot-rows-differ"))
+                .filter(f -> f.code().word().equals("lot-rows-differ"))
                 .findFirst()
                 .orElseThrow();
         assertEquals("read lot 'C1' for Q with another Net than in row 2 for P", finding.seen());
@@ -106,7 +106,7 @@ class SeveralProductsInOneLotTest {
     @Test
     void oneProductTwiceIsStillADuplicate() {
         SmallBook book = isomers("70", "25").but("isolated", "Product", "P");
-        assertTrue(book.book().findings().stream().anyMatch(f -> f.code().equals("lot-duplicate")));
+        assertTrue(book.book().findings().stream().anyMatch(f -> f.code().word().equals("lot-duplicate")));
         assertEquals(1, book.run().lots().size());
     }
 
@@ -117,18 +117,19 @@ class SeveralProductsInOneLotTest {
                 .first("isolated", "Gross", "119.00")
                 .first("isolated", "Tare", "100.00")
                 .first("isolated", "Second weighing", "118.00");
-        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().startsWith("copied")));
+        assertTrue(
+                book.review().findings().stream().noneMatch(f -> f.code().word().startsWith("copied")));
         assertEquals(
                 1,
                 book.review().findings().stream()
-                        .filter(f -> f.code().startsWith("not-at-constant-mass"))
+                        .filter(f -> f.code().word().startsWith("not-at-constant-mass"))
                         .count());
     }
 
     @Test
     void assaysOfTheProductsAreAddedUpForTheWhole() {
         assertTrue(isomers("70", "45").review().findings().stream()
-                .anyMatch(f -> f.code().startsWith("assay-sum-impossible")));
+                .anyMatch(f -> f.code().word().startsWith("assay-sum-impossible")));
     }
 
     private static double percent(RunTally tally, String product) {

@@ -61,7 +61,7 @@ class LayerFlowTest {
         assertEquals(List.of("aqueous layer of step 1"), book.tally().evidence().missingLayers());
         RunReview review = book.reviewOfRun();
         assertTrue(review.findings().stream()
-                .anyMatch(f -> f.code().equals("layer-missing")
+                .anyMatch(f -> f.code().word().equals("layer-missing")
                         && f.severity() == Severity.HOLD
                         && f.seen().equals("step 1 (water) gives no label to its aqueous layer")));
     }

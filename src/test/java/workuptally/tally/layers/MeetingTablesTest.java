@@ -154,7 +154,7 @@ class MeetingTablesTest {
     }
 
     private static boolean raises(RunReview run, Severity severity) {
-        return run.findings().stream().anyMatch(f -> f.code().equals(MUST_NOT) && f.severity() == severity);
+        return run.findings().stream().anyMatch(f -> f.code().word().equals(MUST_NOT) && f.severity() == severity);
     }
 
     @Test
@@ -190,7 +190,7 @@ class MeetingTablesTest {
     void whatIsNotOrdinaryIsStoppedAtTheContainer() {
         Set<String> stopped = new LinkedHashSet<>();
         for (Finding finding : review.findings()) {
-            if (finding.code().startsWith("proposal-incompatible") && finding.severity() == Severity.STOP) {
+            if (finding.code().word().startsWith("proposal-incompatible") && finding.severity() == Severity.STOP) {
                 stopped.add(finding.seen().substring(0, finding.seen().indexOf(':')));
             }
         }

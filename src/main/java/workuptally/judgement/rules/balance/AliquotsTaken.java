@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -15,7 +16,6 @@ import workuptally.tally.amounts.Theory.ProductTheory;
 
 /** Product taken out in aliquots, above 0.5 % of theory (common practice): the corrected yield stands beside the yield. */
 public final class AliquotsTaken implements RunRule {
-    static final String CODE = "aliquots-taken";
 
     private final Substances substances;
 
@@ -25,8 +25,8 @@ public final class AliquotsTaken implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ALIQUOTS_TAKEN);
     }
 
     @Override
@@ -47,7 +47,7 @@ public final class AliquotsTaken implements RunRule {
                                 && y.aliquotCorrectedPercent().isPresent())
                         .findFirst();
                 findings.add(
-                        CODE,
+                        FindingCode.ALIQUOTS_TAKEN,
                         Severity.NOTE,
                         theory.product().row().at("Product"),
                         FindingList.say("aliquots took %.3f g of %s, %.1f %% of theory", grams, name, percent)

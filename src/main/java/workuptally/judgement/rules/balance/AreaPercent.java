@@ -8,19 +8,19 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 
 /** A share of chromatographic area where an assay is asked for. */
 public final class AreaPercent implements RunRule {
-    static final String CODE = "area-percent";
 
     private static final Pattern AREA = Pattern.compile("area ?-?(%|percent)|% ?area|\\ba%");
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.AREA_PERCENT);
     }
 
     @Override
@@ -31,7 +31,7 @@ public final class AreaPercent implements RunRule {
                     assay.unit().filter(u -> u == Assay.Unit.AREA_PERCENT).isPresent();
             if (unit || isArea(assay.notes())) {
                 findings.add(
-                        CODE,
+                        FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         assay.row().at("Unit"),
                         assay.substance() + " in " + assay.sample() + " is given as area %"
@@ -44,7 +44,7 @@ public final class AreaPercent implements RunRule {
         for (Lot lot : tally.run().lots()) {
             if (lot.assayPercent().entered().isPresent() && isArea(lot.notes())) {
                 findings.add(
-                        CODE,
+                        FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         lot.row().at("Assay"),
                         "the notes of lot " + lot.label() + " call its assay area %",

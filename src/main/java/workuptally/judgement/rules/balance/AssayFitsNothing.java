@@ -12,6 +12,7 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -21,8 +22,6 @@ import workuptally.tally.amounts.Substances;
 
 /** An assay of a sample that the run does not have, or of a substance that it neither made nor used: it counts nowhere, unseen. */
 public final class AssayFitsNothing implements RunRule {
-    static final String SAMPLE = "assay-sample-unknown";
-    static final String SUBSTANCE = "assay-substance-unknown";
 
     private final Substances materials;
 
@@ -32,8 +31,8 @@ public final class AssayFitsNothing implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(SAMPLE, SUBSTANCE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ASSAY_SAMPLE_UNKNOWN, FindingCode.ASSAY_SUBSTANCE_UNKNOWN);
     }
 
     @Override
@@ -46,7 +45,7 @@ public final class AssayFitsNothing implements RunRule {
             for (String sample : assay.sample().split("\\+")) {
                 if (!sample.isBlank() && !holds(samples, sample)) {
                     findings.add(
-                            SAMPLE,
+                            FindingCode.ASSAY_SAMPLE_UNKNOWN,
                             Severity.CHECK,
                             assay.row().at("Sample"),
                             "sample '" + sample.strip()
@@ -59,7 +58,7 @@ public final class AssayFitsNothing implements RunRule {
             boolean named = assay.formula().isBlank() && !assay.substance().isBlank();
             if (named && !substances.isEmpty() && !fits(substances, assay.substance())) {
                 findings.add(
-                        SUBSTANCE,
+                        FindingCode.ASSAY_SUBSTANCE_UNKNOWN,
                         Severity.CHECK,
                         assay.row().at("Substance"),
                         "'" + assay.substance() + "' is no product, charge or step material of the run",

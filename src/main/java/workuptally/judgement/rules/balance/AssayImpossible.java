@@ -10,6 +10,7 @@ import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
 import workuptally.model.Place;
@@ -20,7 +21,6 @@ import workuptally.tally.amounts.Substances;
 
 /** Components of one sample that add up to more than it weighs: above 102 % w/w and beyond U of the sum (common practice). */
 public final class AssayImpossible implements RunRule {
-    static final String CODE = "assay-sum-impossible";
 
     private final Substances substances;
 
@@ -30,8 +30,8 @@ public final class AssayImpossible implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ASSAY_SUM_IMPOSSIBLE);
     }
 
     @Override
@@ -76,7 +76,7 @@ public final class AssayImpossible implements RunRule {
             if (sum.percent()
                     > Math.max(substances.value(Threshold.ASSAY_MOST), 100 + factor * Math.sqrt(sum.variance()))) {
                 findings.add(
-                        CODE,
+                        FindingCode.ASSAY_SUM_IMPOSSIBLE,
                         Severity.CHECK,
                         sum.place(),
                         FindingList.say(

@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -18,17 +19,14 @@ import workuptally.tally.balance.Closure;
  * of a reagent beside the limiting one a note.
  */
 public final class ClosureVerdict implements RunRule {
-    static final String OVER = "closure-over";
-    static final String OPEN = "closure-open";
-    static final String CANNOT_DECIDE = "closure-cannot-decide";
 
     private static final String SOURCE = "B = Σ a·n / n₀";
 
     private static final int MOST_NEXT_STEPS = 4;
 
     @Override
-    public List<String> codes() {
-        return List.of(OVER, OPEN, CANNOT_DECIDE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CLOSURE_OVER, FindingCode.CLOSURE_OPEN, FindingCode.CLOSURE_CANNOT_DECIDE);
     }
 
     @Override
@@ -38,7 +36,7 @@ public final class ClosureVerdict implements RunRule {
             switch (closure.verdict()) {
                 case OVER ->
                     findings.add(
-                            OVER,
+                            FindingCode.CLOSURE_OVER,
                             Severity.STOP,
                             place(tally, closure),
                             seen(closure) + ": more was found than charged",
@@ -49,7 +47,7 @@ public final class ClosureVerdict implements RunRule {
                 case OPEN -> open(findings, tally, closure, book);
                 case CANNOT_DECIDE ->
                     findings.add(
-                            CANNOT_DECIDE,
+                            FindingCode.CLOSURE_CANNOT_DECIDE,
                             isOfReagent(tally, closure) || !tally.run().recordsWorkup()
                                     ? Severity.NOTE
                                     : Severity.CHECK,
@@ -97,7 +95,7 @@ public final class ClosureVerdict implements RunRule {
                 ? ""
                 : "; it may be in " + closure.candidates().get(0).place();
         findings.add(
-                OPEN,
+                FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
                 place(tally, closure),
                 seen(closure)

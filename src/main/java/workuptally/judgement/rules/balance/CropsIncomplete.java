@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
@@ -15,12 +16,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A crystallisation whose mother liquor is not recorded or not assayed: it always keeps some product. */
 public final class CropsIncomplete implements RunRule {
-    static final String NOT_RECORDED = "liquor-not-recorded";
-    static final String NOT_ASSAYED = "liquor-not-assayed";
 
     @Override
-    public List<String> codes() {
-        return List.of(NOT_RECORDED, NOT_ASSAYED);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LIQUOR_NOT_RECORDED, FindingCode.LIQUOR_NOT_ASSAYED);
     }
 
     @Override
@@ -39,7 +38,7 @@ public final class CropsIncomplete implements RunRule {
                     .anyMatch(c -> c.massGrams().isPresent());
             if (!assayed && liquor.terminal() && liquor.entry().isPresent()) {
                 findings.add(
-                        NOT_ASSAYED,
+                        FindingCode.LIQUOR_NOT_ASSAYED,
                         Severity.CHECK,
                         liquor.entry().get().row().at("Layer"),
                         "mother liquor " + liquor.label() + " has no assay for the product",
@@ -53,7 +52,7 @@ public final class CropsIncomplete implements RunRule {
                 .findFirst();
         if (crop.isPresent() && liquors.isEmpty()) {
             findings.add(
-                    NOT_RECORDED,
+                    FindingCode.LIQUOR_NOT_RECORDED,
                     Severity.CHECK,
                     crop.get().row().at("Stage"),
                     "lot " + crop.get().label() + " is a crop, but no mother liquor is recorded"

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -15,8 +16,6 @@ import workuptally.tally.balance.MassBalance;
 
 /** Total mass: more out than in beyond 2u is a check; more missing than gas and evaporation explain is a note. */
 public final class MassGap implements RunRule {
-    static final String NEGATIVE = "mass-gap-negative";
-    static final String LARGE = "mass-gap-large";
 
     private final Substances substances;
 
@@ -26,8 +25,8 @@ public final class MassGap implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(NEGATIVE, LARGE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.MASS_GAP_NEGATIVE, FindingCode.MASS_GAP_LARGE);
     }
 
     @Override
@@ -45,7 +44,7 @@ public final class MassGap implements RunRule {
                 balance.inGrams().value(), balance.outGrams().value(), gap);
         if (gap < -substances.value(Threshold.MASS_GAP) * u) {
             findings.add(
-                    NEGATIVE,
+                    FindingCode.MASS_GAP_NEGATIVE,
                     Severity.CHECK,
                     place,
                     seen + ": more came out than went in",
@@ -56,7 +55,7 @@ public final class MassGap implements RunRule {
                 && gap > substances.value(Threshold.MASS_GAP) * u
                 && gap > balance.gasGrams() + balance.evaporationAllowanceGrams()) {
             findings.add(
-                    LARGE,
+                    FindingCode.MASS_GAP_LARGE,
                     Severity.NOTE,
                     place,
                     balance.gapPercentOfOrganic().isPresent()

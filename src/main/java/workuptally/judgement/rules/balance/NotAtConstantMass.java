@@ -9,6 +9,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -20,8 +21,6 @@ import workuptally.tally.amounts.Substances;
  * constant mass; heavier by less than that but more than 3u, that it was weighed warm.
  */
 public final class NotAtConstantMass implements RunRule {
-    static final String DIFFERS = "not-at-constant-mass";
-    static final String WARM = "weighed-warm";
 
     private final Substances substances;
 
@@ -31,8 +30,8 @@ public final class NotAtConstantMass implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(DIFFERS, WARM);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.NOT_AT_CONSTANT_MASS, FindingCode.WEIGHED_WARM);
     }
 
     @Override
@@ -61,7 +60,7 @@ public final class NotAtConstantMass implements RunRule {
                 lot.lot().label(), change, 100 * change / net);
         if (Math.abs(change) > Math.max(noise, substances.value(Threshold.CONSTANT_MASS) * net)) {
             findings.add(
-                    DIFFERS,
+                    FindingCode.NOT_AT_CONSTANT_MASS,
                     Severity.CHECK,
                     second.place(),
                     seen,
@@ -72,7 +71,7 @@ public final class NotAtConstantMass implements RunRule {
                             : "Look for moisture taken up or a flask not cooled, and weigh again.");
         } else if (change > noise) {
             findings.add(
-                    WARM,
+                    FindingCode.WEIGHED_WARM,
                     Severity.NOTE,
                     second.place(),
                     seen,

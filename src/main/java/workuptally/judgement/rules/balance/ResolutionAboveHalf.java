@@ -6,6 +6,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -15,12 +16,10 @@ import workuptally.tally.amounts.ProductYield;
 
 /** More than half of a racemate as one enantiomer without racemisation, or theory halved twice. */
 public final class ResolutionAboveHalf implements RunRule {
-    static final String ABOVE_HALF = "resolution-above-half";
-    static final String HALVED_TWICE = "resolution-halved-twice";
 
     @Override
-    public List<String> codes() {
-        return List.of(ABOVE_HALF, HALVED_TWICE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RESOLUTION_ABOVE_HALF, FindingCode.RESOLUTION_HALVED_TWICE);
     }
 
     @Override
@@ -34,7 +33,7 @@ public final class ResolutionAboveHalf implements RunRule {
             double expanded = product.percent().expandedUncertainty(factor);
             if (product.percent().value() > 100 + expanded) {
                 findings.add(
-                        ABOVE_HALF,
+                        FindingCode.RESOLUTION_ABOVE_HALF,
                         Severity.STOP,
                         product.product().row().at("Product"),
                         FindingList.say(
@@ -51,7 +50,7 @@ public final class ResolutionAboveHalf implements RunRule {
                     .map(Entered::value)
                     .filter(c -> product.wanted() && c == 0.5)
                     .ifPresent(c -> findings.add(
-                            HALVED_TWICE,
+                            FindingCode.RESOLUTION_HALVED_TWICE,
                             Severity.CHECK,
                             product.row().at("Coefficient"),
                             "coefficient 0.5 for " + product.name() + " in a run of kind resolution",

@@ -8,6 +8,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
@@ -18,13 +19,12 @@ import workuptally.tally.amounts.ProductYield;
  * uncertainty and one percentage point (common practice: what rounding of molar masses and amounts explains).
  */
 public final class StatedYieldDiffers implements RunRule {
-    static final String CODE = "stated-yield-differs";
 
     private static final double ROUNDING_PERCENT = 1;
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.STATED_YIELD_DIFFERS);
     }
 
     @Override
@@ -40,7 +40,7 @@ public final class StatedYieldDiffers implements RunRule {
                             .filter(own -> !differs(stated.get(), own))
                             .isEmpty()) {
                 findings.add(
-                        CODE,
+                        FindingCode.STATED_YIELD_DIFFERS,
                         Severity.CHECK,
                         stated.get().place(),
                         FindingList.say(

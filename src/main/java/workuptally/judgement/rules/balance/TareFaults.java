@@ -13,6 +13,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.RowPlace;
@@ -28,9 +29,6 @@ import workuptally.tally.amounts.Substances;
  * an estimate and never used.
  */
 public final class TareFaults implements RunRule {
-    static final String MISSING = "tare-missing";
-    static final String REGISTER = "tare-register-differs";
-    static final String GROSS_IS_TARE = "gross-equals-tare";
 
     private static final int FINE_DECIMALS = 3;
 
@@ -42,8 +40,8 @@ public final class TareFaults implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(MISSING, REGISTER, GROSS_IS_TARE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.TARE_MISSING, FindingCode.TARE_REGISTER_DIFFERS, FindingCode.GROSS_EQUALS_TARE);
     }
 
     @Override
@@ -87,7 +85,7 @@ public final class TareFaults implements RunRule {
         List<Entered> known = register(book, weighing.vessel());
         double gross = weighing.gross().entered().orElseThrow().value();
         findings.add(
-                MISSING,
+                FindingCode.TARE_MISSING,
                 weighing.isLot() ? Severity.STOP : Severity.CHECK,
                 weighing.row().at("Tare"),
                 weighing.what() + ": gross " + weighing.gross().entered().get().asTyped() + " g, tare not recorded"
@@ -151,7 +149,7 @@ public final class TareFaults implements RunRule {
                 : substances.value(Threshold.TARE_COARSE);
         if (nearest > tolerance) {
             findings.add(
-                    REGISTER,
+                    FindingCode.TARE_REGISTER_DIFFERS,
                     Severity.CHECK,
                     tare.place(),
                     weighing.what() + ": tare " + tare.asTyped() + " g for vessel " + weighing.vessel()
@@ -175,7 +173,7 @@ public final class TareFaults implements RunRule {
                     .isPresent();
             if (same) {
                 findings.add(
-                        GROSS_IS_TARE,
+                        FindingCode.GROSS_EQUALS_TARE,
                         Severity.CHECK,
                         gross.get().place(),
                         weighing.what() + ": gross " + gross.get().asTyped() + " g equals the tare of " + other.what(),

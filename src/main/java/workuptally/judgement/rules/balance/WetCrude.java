@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
 import workuptally.model.Run;
@@ -22,10 +23,6 @@ import workuptally.tally.amounts.Substances;
  * below it, crude over theory is not the yield. Where mole ratios were read as well, they are compared with the assay.
  */
 public final class WetCrude implements RunRule {
-    static final String ABOVE = "crude-above-theory";
-    static final String NO_ASSAY = "crude-without-assay";
-    static final String NOT_A_YIELD = "crude-not-a-yield";
-    static final String RATIO_DIFFERS = "assay-below-mole-ratio";
 
     private final Substances substances;
 
@@ -34,8 +31,12 @@ public final class WetCrude implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(ABOVE, NO_ASSAY, NOT_A_YIELD, RATIO_DIFFERS);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.CRUDE_ABOVE_THEORY,
+                FindingCode.CRUDE_WITHOUT_ASSAY,
+                FindingCode.CRUDE_NOT_A_YIELD,
+                FindingCode.ASSAY_BELOW_MOLE_RATIO);
     }
 
     @Override
@@ -61,7 +62,7 @@ public final class WetCrude implements RunRule {
                 "lot %s: crude mass over theory %.1f %%%s", lot.lot().label(), percent, ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
             findings.add(
-                    ABOVE,
+                    FindingCode.CRUDE_ABOVE_THEORY,
                     Severity.CHECK,
                     lot.lot().row().at("Gross"),
                     seen
@@ -78,7 +79,7 @@ public final class WetCrude implements RunRule {
                             : "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then.");
         } else if (lot.productFraction().isEmpty() && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)) {
             findings.add(
-                    NO_ASSAY,
+                    FindingCode.CRUDE_WITHOUT_ASSAY,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
                     seen + " without an assay",
@@ -91,7 +92,7 @@ public final class WetCrude implements RunRule {
                         .filter(c -> percent - c.value() > c.expandedUncertainty(factor))
                         .isPresent()) {
             findings.add(
-                    NOT_A_YIELD,
+                    FindingCode.CRUDE_NOT_A_YIELD,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
                     seen
@@ -128,7 +129,7 @@ public final class WetCrude implements RunRule {
         double below = ratio.get().value() - assay.value();
         if (Math.abs(below) > 2 * u) {
             findings.add(
-                    RATIO_DIFFERS,
+                    FindingCode.ASSAY_BELOW_MOLE_RATIO,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
                     FindingList.say(

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -13,13 +14,10 @@ import workuptally.tally.amounts.ProductYield;
 
 /** A yield above 100 % by more than U stops; a yield that is only an upper bound is a note. */
 public final class YieldLimits implements RunRule {
-    static final String ABOVE = "yield-above-100";
-    static final String BOUND = "yield-upper-bound";
-    static final String CONVERSION = "conversion-below-yield";
 
     @Override
-    public List<String> codes() {
-        return List.of(ABOVE, BOUND, CONVERSION);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.YIELD_ABOVE_100, FindingCode.YIELD_UPPER_BOUND, FindingCode.CONVERSION_BELOW_YIELD);
     }
 
     @Override
@@ -38,7 +36,7 @@ public final class YieldLimits implements RunRule {
                     product.stage().name().toLowerCase(java.util.Locale.ROOT));
             if (product.basis().isUpperBound()) {
                 findings.add(
-                        BOUND,
+                        FindingCode.YIELD_UPPER_BOUND,
                         Severity.NOTE,
                         product.product().row().at("Product"),
                         seen + " is an upper bound: " + product.basis().word(),
@@ -47,7 +45,7 @@ public final class YieldLimits implements RunRule {
                         "Assay the lot; until then it stays out of the means of the week.");
             } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
                 findings.add(
-                        ABOVE,
+                        FindingCode.YIELD_ABOVE_100,
                         Severity.STOP,
                         product.product().row().at("Product"),
                         seen,
@@ -65,7 +63,7 @@ public final class YieldLimits implements RunRule {
                 .ifPresent(adjusted -> {
                     boolean typed = tally.run().conversionPercent().entered().isPresent();
                     findings.add(
-                            CONVERSION,
+                            FindingCode.CONVERSION_BELOW_YIELD,
                             Severity.CHECK,
                             typed
                                     ? tally.run().row().at("Conversion")

@@ -7,19 +7,19 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 
 /** A reagent without a coefficient, of which there is less than the reaction can turn over: with coefficient 1 it would limit the theory. */
 public final class BelowOneEquivalent implements RunRule {
-    static final String CODE = "below-one-equivalent";
 
     private static final double TELLS_APART = 2;
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.BELOW_ONE_EQUIVALENT);
     }
 
     @Override
@@ -35,7 +35,7 @@ public final class BelowOneEquivalent implements RunRule {
                             return shortBy.value() > TELLS_APART * shortBy.standardUncertainty();
                         })
                         .ifPresent(n -> findings.add(
-                                CODE,
+                                FindingCode.BELOW_ONE_EQUIVALENT,
                                 Severity.CHECK,
                                 amount.charge().row().at("Material"),
                                 FindingList.say(

@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -19,7 +20,6 @@ import workuptally.tally.balance.Closure;
  * yield reads a half or a third; or the yield reads double. Within 6 % of the ratio (common practice).
  */
 public final class CoefficientForgotten implements RunRule {
-    static final String CODE = "coefficient-suspect";
 
     private static final double[] RATIOS = {1.0 / 3, 0.5, 2, 3};
     private static final String[] WORDS = {"a third", "a half", "twice", "three times"};
@@ -32,8 +32,8 @@ public final class CoefficientForgotten implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COEFFICIENT_SUSPECT);
     }
 
     @Override
@@ -58,7 +58,7 @@ public final class CoefficientForgotten implements RunRule {
             Optional<Closure> telling = nearRatio ? telling(tally, RATIOS[i]) : Optional.empty();
             if (telling.isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.COEFFICIENT_SUSPECT,
                         Severity.CHECK,
                         product.product().row().at("Coefficient"),
                         FindingList.say(

@@ -11,6 +11,7 @@ import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
 import workuptally.reference.Threshold;
@@ -20,9 +21,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A liquid by volume without a density, a density that no liquid of a workup has, and a mass that equals the volume. */
 public final class DensityForgotten implements RunRule {
-    static final String MISSING = "density-missing";
-    static final String UNLIKELY = "density-unlikely";
-    static final String MASS_EQUALS_VOLUME = "mass-equals-volume";
 
     private final Substances substances;
 
@@ -31,8 +29,8 @@ public final class DensityForgotten implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(MISSING, UNLIKELY, MASS_EQUALS_VOLUME);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.DENSITY_MISSING, FindingCode.DENSITY_UNLIKELY, FindingCode.MASS_EQUALS_VOLUME);
     }
 
     @Override
@@ -42,7 +40,7 @@ public final class DensityForgotten implements RunRule {
             Charge charge = amount.charge();
             if (amount.volumeMillilitres().isPresent() && amount.massGrams().isEmpty()) {
                 findings.add(
-                        MISSING,
+                        FindingCode.DENSITY_MISSING,
                         Severity.CHECK,
                         charge.row().at("Density"),
                         FindingList.say(
@@ -55,7 +53,7 @@ public final class DensityForgotten implements RunRule {
             charge.densityGramsPerMillilitre().entered().ifPresent(d -> judgeDensity(findings, charge, d));
             if (massEqualsVolume(charge)) {
                 findings.add(
-                        MASS_EQUALS_VOLUME,
+                        FindingCode.MASS_EQUALS_VOLUME,
                         Severity.CHECK,
                         charge.row().at("Actual amount"),
                         "planned and actual amount of " + charge.material()
@@ -72,7 +70,7 @@ public final class DensityForgotten implements RunRule {
         double value = density.value();
         if (value < substances.value(Threshold.DENSITY_LOW) || value > substances.value(Threshold.DENSITY_HIGH)) {
             findings.add(
-                    UNLIKELY,
+                    FindingCode.DENSITY_UNLIKELY,
                     Severity.CHECK,
                     density.place(),
                     "read density " + density.asTyped() + " g/mL for " + charge.material(),
@@ -88,7 +86,7 @@ public final class DensityForgotten implements RunRule {
         if (listed.filter(l -> Math.abs(value / l - 1) > substances.value(Threshold.DENSITY_LISTED))
                 .isPresent()) {
             findings.add(
-                    UNLIKELY,
+                    FindingCode.DENSITY_UNLIKELY,
                     Severity.CHECK,
                     density.place(),
                     "read density " + density.asTyped() + " g/mL for " + charge.material(),

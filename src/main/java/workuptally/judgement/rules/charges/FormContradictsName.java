@@ -9,6 +9,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Severity;
@@ -18,8 +19,6 @@ import workuptally.tally.RunTally;
 
 /** A name that speaks of a salt or hydrate beside a formula of another form; for a product this stops the yield. */
 public final class FormContradictsName implements RunRule {
-    static final String CHARGE = "charge-form-mismatch";
-    static final String PRODUCT = "product-form-mismatch";
 
     private static final String WATER = "H2O";
 
@@ -31,8 +30,8 @@ public final class FormContradictsName implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CHARGE, PRODUCT);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CHARGE_FORM_MISMATCH, FindingCode.PRODUCT_FORM_MISMATCH);
     }
 
     @Override
@@ -41,7 +40,7 @@ public final class FormContradictsName implements RunRule {
         for (Charge charge : tally.run().charges()) {
             contradiction(charge.material(), charge.formula())
                     .ifPresent(form -> findings.add(
-                            CHARGE,
+                            FindingCode.CHARGE_FORM_MISMATCH,
                             Severity.CHECK,
                             charge.row().at("Formula"),
                             "read '" + charge.material() + "' with formula " + charge.formula() + ", which shows no "
@@ -53,7 +52,7 @@ public final class FormContradictsName implements RunRule {
         for (Product product : tally.run().products()) {
             contradiction(product.name(), product.formula())
                     .ifPresent(form -> findings.add(
-                            PRODUCT,
+                            FindingCode.PRODUCT_FORM_MISMATCH,
                             Severity.STOP,
                             product.row().at("Formula"),
                             "read product '" + product.name() + "' with formula " + product.formula()
@@ -68,7 +67,7 @@ public final class FormContradictsName implements RunRule {
             if (product.isPresent()
                     && said.filter(f -> !isShownBy(f, product.get().formula())).isPresent()) {
                 findings.add(
-                        PRODUCT,
+                        FindingCode.PRODUCT_FORM_MISMATCH,
                         Severity.STOP,
                         lot.row().at("Product"),
                         "lot " + lot.label() + " is called a " + said.get().word() + "; theory is in the form "

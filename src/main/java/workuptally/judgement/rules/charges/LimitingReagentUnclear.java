@@ -9,6 +9,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -17,12 +18,10 @@ import workuptally.tally.amounts.Theory;
 
 /** Two charges that cannot be told apart as limiting, or a limiting charge that is not the substrate. */
 public final class LimitingReagentUnclear implements RunRule {
-    static final String AMBIGUOUS = "limiting-ambiguous";
-    static final String NOT_SUBSTRATE = "limiting-not-substrate";
 
     @Override
-    public List<String> codes() {
-        return List.of(AMBIGUOUS, NOT_SUBSTRATE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LIMITING_AMBIGUOUS, FindingCode.LIMITING_NOT_SUBSTRATE);
     }
 
     @Override
@@ -36,7 +35,7 @@ public final class LimitingReagentUnclear implements RunRule {
                 limiting.stream().map(l -> perCoefficient(tally.run(), l)).collect(Collectors.joining(", "));
         if (limiting.size() > 1) {
             findings.add(
-                    AMBIGUOUS,
+                    FindingCode.LIMITING_AMBIGUOUS,
                     Severity.CHECK,
                     charge(tally.run(), limiting.get(0).material()).row().at("Actual amount"),
                     "the smallest amounts cannot be told apart: " + named,
@@ -51,7 +50,7 @@ public final class LimitingReagentUnclear implements RunRule {
                 .anyMatch(c -> isSubstrate(c) && c.coefficient().entered().isPresent());
         if (hasSubstrate && !isSubstrate(only)) {
             findings.add(
-                    NOT_SUBSTRATE,
+                    FindingCode.LIMITING_NOT_SUBSTRATE,
                     Severity.CHECK,
                     only.row().at("Actual amount"),
                     "limiting by the amounts charged: " + named + ", which is not entered as a substrate",

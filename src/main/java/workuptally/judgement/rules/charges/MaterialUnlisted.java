@@ -14,6 +14,7 @@ import workuptally.material.State;
 import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -25,8 +26,6 @@ import workuptally.tally.amounts.Substances;
  * base or anything else is then not judged, and silence about it is no safety. It holds nothing.
  */
 public final class MaterialUnlisted implements BookRule {
-    static final String UNLISTED = "material-unlisted";
-    static final String AMBIGUOUS = "material-ambiguous";
 
     private final Substances substances;
 
@@ -36,8 +35,8 @@ public final class MaterialUnlisted implements BookRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(UNLISTED, AMBIGUOUS);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.MATERIAL_UNLISTED, FindingCode.MATERIAL_AMBIGUOUS);
     }
 
     @Override
@@ -81,7 +80,7 @@ public final class MaterialUnlisted implements BookRule {
         List<String> nearest = substances.nearest(met.written());
         boolean described = met.material().state() == State.DESCRIBED;
         return new Finding(
-                UNLISTED,
+                FindingCode.MATERIAL_UNLISTED,
                 Severity.CHECK,
                 met.firstRun(),
                 met.place(),
@@ -103,7 +102,7 @@ public final class MaterialUnlisted implements BookRule {
                 .distinct()
                 .toList();
         return new Finding(
-                AMBIGUOUS,
+                FindingCode.MATERIAL_AMBIGUOUS,
                 Severity.CHECK,
                 met.firstRun(),
                 met.place(),

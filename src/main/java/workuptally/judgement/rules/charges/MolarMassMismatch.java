@@ -11,6 +11,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
@@ -24,8 +25,6 @@ import workuptally.tally.amounts.Substances;
  * equals HCl, water, sodium for hydrogen or another usual form is named. The formula wins.
  */
 public final class MolarMassMismatch implements RunRule {
-    static final String MISMATCH = "molar-mass-mismatch";
-    static final String ROUNDED = "molar-mass-rounded";
 
     private final Substances substances;
 
@@ -34,8 +33,8 @@ public final class MolarMassMismatch implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(MISMATCH, ROUNDED);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.MOLAR_MASS_MISMATCH, FindingCode.MOLAR_MASS_ROUNDED);
     }
 
     @Override
@@ -72,7 +71,7 @@ public final class MolarMassMismatch implements RunRule {
         boolean stops = relative > substances.value(Threshold.MOLAR_MASS_WRONG);
         Optional<FormDifference> form = stops ? substances.formDifference(difference) : Optional.empty();
         findings.add(
-                stops ? MISMATCH : ROUNDED,
+                stops ? FindingCode.MOLAR_MASS_MISMATCH : FindingCode.MOLAR_MASS_ROUNDED,
                 stops ? Severity.STOP : Severity.NOTE,
                 row.at("Molar mass"),
                 FindingList.say(

@@ -10,6 +10,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
@@ -22,7 +23,6 @@ import workuptally.tally.balance.Closure;
 
 /** An organomagnesium or organolithium reagent in excess: its quench gives R–H, which goes with the solvent and the layers. */
 public final class OrganometallicExcess implements RunRule {
-    static final String CODE = "quench-by-product";
 
     private static final String ORGANOMETALLIC = "organometallic";
     private static final Pattern METAL = Pattern.compile("(Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li)");
@@ -36,8 +36,8 @@ public final class OrganometallicExcess implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.QUENCH_BY_PRODUCT);
     }
 
     @Override
@@ -58,7 +58,7 @@ public final class OrganometallicExcess implements RunRule {
             if (used > 0 && left > reference.value(Threshold.EXCESS_NOTE)) {
                 double grams = left * byProduct.get().molarMassGramsPerMole().orElse(0) / 1000;
                 findings.add(
-                        CODE,
+                        FindingCode.QUENCH_BY_PRODUCT,
                         Severity.NOTE,
                         charge.row().at("Material"),
                         FindingList.say(

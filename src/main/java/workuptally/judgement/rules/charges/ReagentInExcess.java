@@ -7,6 +7,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -15,7 +16,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A reagent with a coefficient, charged at many times what the coefficient asks for; listed solvents, which may be both, are left out. */
 public final class ReagentInExcess implements RunRule {
-    static final String CODE = "reagent-in-large-excess";
 
     private final Substances substances;
 
@@ -25,8 +25,8 @@ public final class ReagentInExcess implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.REAGENT_IN_LARGE_EXCESS);
     }
 
     @Override
@@ -46,7 +46,7 @@ public final class ReagentInExcess implements RunRule {
             double equivalents = amount.amountMillimoles().get().value() / coefficient / extent;
             if (equivalents > substances.value(Threshold.LARGE_EXCESS)) {
                 findings.add(
-                        CODE,
+                        FindingCode.REAGENT_IN_LARGE_EXCESS,
                         Severity.CHECK,
                         charge.row().at(amount.planned() ? "Planned amount" : "Actual amount"),
                         FindingList.say(

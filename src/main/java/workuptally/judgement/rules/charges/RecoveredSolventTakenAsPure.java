@@ -8,20 +8,20 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
 
 /** A recovered solvent without a composition: product, water or acid that it carries enters the balance unseen. */
 public final class RecoveredSolventTakenAsPure implements RunRule {
-    static final String CODE = "recovered-solvent-as-pure";
 
     private static final Pattern RECOVERED =
             Pattern.compile("\\b(recovered|recycled|regenerated|re-?used|reclaimed|redistilled)\\b");
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RECOVERED_SOLVENT_AS_PURE);
     }
 
     @Override
@@ -31,7 +31,7 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
             boolean recovered = isRecovered(charge.material()) || isRecovered(charge.supplierLot());
             if (recovered && charge.assayPercent().isBlank()) {
                 findings.add(
-                        CODE,
+                        FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         charge.row().at("Assay"),
                         charge.material() + " is recovered solvent and is counted as pure",
@@ -43,7 +43,7 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
         for (Step step : tally.run().orderedSteps()) {
             if (isRecovered(step.material()) && !step.notes().contains("%")) {
                 findings.add(
-                        CODE,
+                        FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         step.row().at("Material"),
                         "step " + step.number() + " uses " + step.material() + ", which is counted as pure",

@@ -8,6 +8,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -17,13 +18,12 @@ import workuptally.tally.amounts.ChargeAmount;
  * uncertainty and 2 % (common practice: what rounding explains).
  */
 public final class StatedAmountDiffers implements RunRule {
-    static final String CODE = "stated-amount-differs";
 
     private static final double ROUNDING_FRACTION = 0.02;
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.STATED_AMOUNT_DIFFERS);
     }
 
     @Override
@@ -34,7 +34,7 @@ public final class StatedAmountDiffers implements RunRule {
             Optional<MeasuredValue> own = amount.amountMillimoles();
             if (stated.isPresent() && own.isPresent() && !amount.planned() && differs(stated.get(), own.get())) {
                 findings.add(
-                        CODE,
+                        FindingCode.STATED_AMOUNT_DIFFERS,
                         Severity.CHECK,
                         stated.get().place(),
                         FindingList.say(

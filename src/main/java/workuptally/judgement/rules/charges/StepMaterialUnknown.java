@@ -7,6 +7,7 @@ import workuptally.material.Material;
 import workuptally.material.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
@@ -14,7 +15,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A liquid of a step that no table knows and whose density is not entered: it would pass for water in every account, unseen. */
 public final class StepMaterialUnknown implements RunRule {
-    static final String CODE = "step-material-unknown";
 
     private final Substances substances;
 
@@ -23,8 +23,8 @@ public final class StepMaterialUnknown implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.STEP_MATERIAL_UNKNOWN);
     }
 
     @Override
@@ -36,7 +36,7 @@ public final class StepMaterialUnknown implements RunRule {
                     && step.densityGramsPerMillilitre().entered().isEmpty()
                     && !isKnown(step.material())) {
                 findings.add(
-                        CODE,
+                        FindingCode.STEP_MATERIAL_UNKNOWN,
                         Severity.CHECK,
                         step.row().at("Material"),
                         FindingList.say(

@@ -5,17 +5,17 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.NotComputed;
 
 /** A run whose theory cannot be computed, with the entry that would unlock it. */
 public final class TheoryNotComputed implements RunRule {
-    static final String CODE = "theory-not-computed";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.THEORY_NOT_COMPUTED);
     }
 
     @Override
@@ -24,7 +24,7 @@ public final class TheoryNotComputed implements RunRule {
         for (NotComputed omitted : tally.notComputed()) {
             if (omitted.what().equals("theory") || omitted.what().startsWith("theory of ")) {
                 findings.add(
-                        CODE,
+                        FindingCode.THEORY_NOT_COMPUTED,
                         Severity.CHECK,
                         tally.run().row().at("Run"),
                         omitted.what() + " is not computed: " + omitted.because(),

@@ -8,6 +8,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -17,8 +18,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A titre away from the label (note, above 15 % check), and an air-sensitive reagent used by its label alone (note). */
 public final class TitreDiffers implements RunRule {
-    static final String DIFFERS = "titre-differs";
-    static final String MISSING = "titre-missing";
 
     /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
     private static final double ROUNDING_PERCENT = 1e-9;
@@ -31,8 +30,8 @@ public final class TitreDiffers implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(DIFFERS, MISSING);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.TITRE_DIFFERS, FindingCode.TITRE_MISSING);
     }
 
     @Override
@@ -47,7 +46,7 @@ public final class TitreDiffers implements RunRule {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
             } else if (label.isPresent() && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
                 findings.add(
-                        MISSING,
+                        FindingCode.TITRE_MISSING,
                         Severity.NOTE,
                         charge.row().at("Titre"),
                         "the amount of " + charge.material() + " rests on the label, "
@@ -73,7 +72,7 @@ public final class TitreDiffers implements RunRule {
                         amount.labelAmountMillimoles().getAsDouble())
                 : "";
         findings.add(
-                DIFFERS,
+                FindingCode.TITRE_DIFFERS,
                 Math.abs(percent) > substances.value(Threshold.TITRE_CHECK) ? Severity.CHECK : Severity.NOTE,
                 titre.place(),
                 FindingList.say(

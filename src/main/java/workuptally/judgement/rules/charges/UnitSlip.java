@@ -8,6 +8,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -15,8 +16,6 @@ import workuptally.tally.amounts.Substances;
 
 /** An actual amount that differs from the plan by a power of ten, within 10 % (common practice). */
 public final class UnitSlip implements RunRule {
-    static final String FAR = "amount-far-from-plan";
-    static final String CODE = "unit-slip";
 
     private final Substances substances;
 
@@ -26,8 +25,8 @@ public final class UnitSlip implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE, FAR);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.UNIT_SLIP, FindingCode.AMOUNT_FAR_FROM_PLAN);
     }
 
     @Override
@@ -50,7 +49,7 @@ public final class UnitSlip implements RunRule {
         double power = Math.pow(10, Math.rint(Math.log10(a / p)));
         if (power != 1 && Math.abs(a / p / power - 1) <= substances.value(Threshold.UNIT_SLIP_WITHIN)) {
             findings.add(
-                    CODE,
+                    FindingCode.UNIT_SLIP,
                     Severity.CHECK,
                     charge.row().at("Actual amount"),
                     FindingList.say(
@@ -61,7 +60,7 @@ public final class UnitSlip implements RunRule {
                     "Check the unit (g or mg, mL or µL) of both entries.");
         } else if (Math.max(a / p, p / a) > substances.value(Threshold.FAR_FROM_PLAN)) {
             findings.add(
-                    FAR,
+                    FindingCode.AMOUNT_FAR_FROM_PLAN,
                     Severity.CHECK,
                     charge.row().at("Actual amount"),
                     FindingList.say(

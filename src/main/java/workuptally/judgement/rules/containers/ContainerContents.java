@@ -13,6 +13,7 @@ import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -20,9 +21,6 @@ import workuptally.tally.containers.ContainerTally.Reconciliation;
 
 /** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
 public final class ContainerContents implements ProposalRule {
-    static final String UNKNOWN = "container-content-unknown";
-    static final String DIFFERS = "container-weighing-differs";
-    static final String ABBREVIATED = "container-name-short";
 
     /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
     private static final Pattern SHORT = Pattern.compile("\\S*[A-Z]\\S*[A-Z0-9]\\S*");
@@ -34,8 +32,11 @@ public final class ContainerContents implements ProposalRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(UNKNOWN, DIFFERS, ABBREVIATED);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.CONTAINER_CONTENT_UNKNOWN,
+                FindingCode.CONTAINER_WEIGHING_DIFFERS,
+                FindingCode.CONTAINER_NAME_SHORT);
     }
 
     @Override
@@ -58,7 +59,7 @@ public final class ContainerContents implements ProposalRule {
                 .orElse(0.0);
         if (container.contentsThen().isEmpty() && net > substances.value(Threshold.CONTAINER_EMPTY)) {
             findings.add(
-                    UNKNOWN + " C37",
+                    FindingCode.CONTAINER_CONTENT_UNKNOWN,
                     Severity.CHECK,
                     container.row().at("Contents then"),
                     FindingList.say("%s held %.0f g of unknown contents", container.id(), net),
@@ -71,7 +72,7 @@ public final class ContainerContents implements ProposalRule {
     private static void differs(FindingList findings, ContainerReview container, Reconciliation reconciliation) {
         if (!reconciliation.agrees()) {
             findings.add(
-                    DIFFERS + " C37",
+                    FindingCode.CONTAINER_WEIGHING_DIFFERS,
                     Severity.CHECK,
                     container.tally().container().row().at("Gross then"),
                     FindingList.say(
@@ -96,7 +97,7 @@ public final class ContainerContents implements ProposalRule {
                 .toList();
         if (!shortNames.isEmpty()) {
             findings.add(
-                    ABBREVIATED + " C37",
+                    FindingCode.CONTAINER_NAME_SHORT,
                     Severity.CHECK,
                     container.row().at("Contents then"),
                     container.id() + " names " + String.join(", ", shortNames),

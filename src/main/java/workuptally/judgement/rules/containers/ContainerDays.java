@@ -10,6 +10,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -18,8 +19,6 @@ import workuptally.tally.containers.ContainerTally.Age;
 
 /** A container that is open for longer than the local limit allows, or will be before the next weekly collection. */
 public final class ContainerDays implements ProposalRule {
-    static final String OVERDUE = "container-overdue";
-    static final String SOON = "container-due-soon";
 
     private final Substances substances;
 
@@ -29,8 +28,8 @@ public final class ContainerDays implements ProposalRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(OVERDUE, SOON);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CONTAINER_OVERDUE, FindingCode.CONTAINER_DUE_SOON);
     }
 
     @Override
@@ -44,7 +43,7 @@ public final class ContainerDays implements ProposalRule {
                         .isAfter(age.asOf().plusDays((long) substances.value(Threshold.CONTAINER_DAYS_AHEAD)));
                 if (age.overdue() || soon) {
                     findings.add(
-                            (age.overdue() ? OVERDUE : SOON) + " C39",
+                            age.overdue() ? FindingCode.CONTAINER_OVERDUE : FindingCode.CONTAINER_DUE_SOON,
                             age.overdue() ? Severity.CHECK : Severity.NOTE,
                             container.tally().container().row().at("Opened"),
                             words(container.id(), age),

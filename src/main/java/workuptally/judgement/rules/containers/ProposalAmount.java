@@ -9,6 +9,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -16,9 +17,6 @@ import workuptally.tally.containers.ContainerAddition;
 
 /** A transfer of more than its layers weigh, and one of a layer that nobody weighed. */
 public final class ProposalAmount implements ProposalRule {
-    static final String CODE = "transfer-exceeds-layer";
-    static final String ESTIMATED = "transfer-estimated";
-    static final String UNKNOWN = "transfer-amount-unknown";
 
     private final Substances substances;
 
@@ -28,8 +26,11 @@ public final class ProposalAmount implements ProposalRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE, ESTIMATED, UNKNOWN);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.TRANSFER_EXCEEDS_LAYER,
+                FindingCode.TRANSFER_ESTIMATED,
+                FindingCode.TRANSFER_AMOUNT_UNKNOWN);
     }
 
     @Override
@@ -40,7 +41,7 @@ public final class ProposalAmount implements ProposalRule {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
                     .filter(this::isTooMuch)
                     .forEach(a -> findings.add(
-                            CODE,
+                            FindingCode.TRANSFER_EXCEEDS_LAYER,
                             Severity.CHECK,
                             a.transfer().row().at("Amount"),
                             FindingList.say(
@@ -63,7 +64,7 @@ public final class ProposalAmount implements ProposalRule {
         String labels = String.join("+", addition.unweighed());
         boolean known = addition.totalGrams() > 0;
         findings.add(
-                known ? ESTIMATED : UNKNOWN,
+                known ? FindingCode.TRANSFER_ESTIMATED : FindingCode.TRANSFER_AMOUNT_UNKNOWN,
                 known ? Severity.CHECK : Severity.HOLD,
                 addition.transfer().row().at("Amount"),
                 known

@@ -13,20 +13,21 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
 public final class ProposalHeldByLayer implements ProposalRule {
-    static final String PRODUCT = "proposal-holds-product";
-    static final String EVIDENCE = "proposal-is-evidence";
-    static final String OPEN = "proposal-evidence-open";
 
     private static final String OPEN_STOP = "R7";
     private static final List<String> CONTENT = List.of("R4", "R5");
 
     @Override
-    public List<String> codes() {
-        return List.of(PRODUCT, EVIDENCE, OPEN);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.PROPOSAL_HOLDS_PRODUCT,
+                FindingCode.PROPOSAL_IS_EVIDENCE,
+                FindingCode.PROPOSAL_EVIDENCE_OPEN);
     }
 
     @Override
@@ -52,7 +53,7 @@ public final class ProposalHeldByLayer implements ProposalRule {
         if (!holding.isEmpty()) {
             add(
                     findings,
-                    PRODUCT,
+                    FindingCode.PROPOSAL_HOLDS_PRODUCT,
                     fit,
                     evidence(holding, CONTENT),
                     "a layer whose product lies within the limits of layer and run",
@@ -65,7 +66,7 @@ public final class ProposalHeldByLayer implements ProposalRule {
         if (!held.isEmpty()) {
             add(
                     findings,
-                    EVIDENCE,
+                    FindingCode.PROPOSAL_IS_EVIDENCE,
                     fit,
                     "the run has an open stop, for which the layer may be the evidence; "
                             + evidence(held, List.of(OPEN_STOP)),
@@ -83,7 +84,7 @@ public final class ProposalHeldByLayer implements ProposalRule {
         if (!open.isEmpty()) {
             add(
                     findings,
-                    OPEN,
+                    FindingCode.PROPOSAL_EVIDENCE_OPEN,
                     fit,
                     open.stream().map(d -> d.layer() + ": " + d.reason()).collect(Collectors.joining("; ")),
                     "a layer whose evidence is complete",
@@ -101,7 +102,7 @@ public final class ProposalHeldByLayer implements ProposalRule {
     }
 
     private static void add(
-            FindingList findings, String code, ProposalFit fit, String seen, String expected, String action) {
+            FindingList findings, FindingCode code, ProposalFit fit, String seen, String expected, String action) {
         findings.add(
                 code,
                 Severity.HOLD,

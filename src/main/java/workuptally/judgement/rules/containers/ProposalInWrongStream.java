@@ -9,16 +9,15 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** A proposal whose make-up suggests another stream than the container's. */
 public final class ProposalInWrongStream implements ProposalRule {
-    static final String WRONG = "proposal-wrong-stream";
-    static final String UNKNOWN = "proposal-stream-unknown";
 
     @Override
-    public List<String> codes() {
-        return List.of(WRONG, UNKNOWN);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PROPOSAL_WRONG_STREAM, FindingCode.PROPOSAL_STREAM_UNKNOWN);
     }
 
     @Override
@@ -42,7 +41,7 @@ public final class ProposalInWrongStream implements ProposalRule {
             case OTHER ->
                 add(
                         findings,
-                        WRONG,
+                        FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.STOP,
                         fit,
                         "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
@@ -50,7 +49,7 @@ public final class ProposalInWrongStream implements ProposalRule {
             case ASK_FIRST ->
                 add(
                         findings,
-                        WRONG,
+                        FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.HOLD,
                         fit,
                         "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
@@ -58,7 +57,7 @@ public final class ProposalInWrongStream implements ProposalRule {
             case DEARER ->
                 add(
                         findings,
-                        WRONG,
+                        FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.CHECK,
                         fit,
                         "its make-up suggests '" + fit.streamName() + "'; it would fill the dearer stream '" + label
@@ -67,7 +66,7 @@ public final class ProposalInWrongStream implements ProposalRule {
             case UNKNOWN ->
                 add(
                         findings,
-                        UNKNOWN,
+                        FindingCode.PROPOSAL_STREAM_UNKNOWN,
                         Severity.CHECK,
                         fit,
                         "its stream is '" + fit.streamName() + "', the container's is '" + label
@@ -77,7 +76,7 @@ public final class ProposalInWrongStream implements ProposalRule {
     }
 
     private static void add(
-            FindingList findings, String code, Severity severity, ProposalFit fit, String seen, String action) {
+            FindingList findings, FindingCode code, Severity severity, ProposalFit fit, String seen, String action) {
         findings.add(
                 code,
                 severity,

@@ -11,15 +11,15 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** A proposal that brings together what must not meet: a stop; where only a missing quench test says so, a hold; a mere caution, a check. */
 public final class ProposalIncompatible implements ProposalRule {
-    static final String CODE = "proposal-incompatible";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PROPOSAL_INCOMPATIBLE);
     }
 
     @Override
@@ -30,7 +30,7 @@ public final class ProposalIncompatible implements ProposalRule {
             for (ProposalFit fit : container.proposals()) {
                 if (!fit.clashes().isEmpty()) {
                     findings.add(
-                            CODE + " C38",
+                            FindingCode.PROPOSAL_INCOMPATIBLE,
                             severity(fit),
                             fit.addition().transfer().row().at("Container"),
                             ProposalWords.title(fit) + "; "

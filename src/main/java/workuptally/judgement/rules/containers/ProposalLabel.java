@@ -11,13 +11,13 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
 
 /** A proposal whose evidence is complete, of an aqueous layer with dissolved solvents: the label of the container must name them. */
 public final class ProposalLabel implements ProposalRule {
-    static final String CODE = "proposal-label";
 
     private final Substances substances;
 
@@ -26,8 +26,8 @@ public final class ProposalLabel implements ProposalRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PROPOSAL_LABEL);
     }
 
     @Override
@@ -43,7 +43,7 @@ public final class ProposalLabel implements ProposalRule {
                 String dissolved = dissolved(fit);
                 if (complete && fit.fits() && !fit.isOver() && !dissolved.isEmpty()) {
                     findings.add(
-                            CODE + " C37",
+                            FindingCode.PROPOSAL_LABEL,
                             Severity.NOTE,
                             fit.addition().transfer().row().at("Layer"),
                             ProposalWords.title(fit) + "; evidence complete ("

@@ -10,6 +10,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -18,8 +19,6 @@ import workuptally.tally.containers.ContainerState;
 
 /** The proposal that takes a container over its fill when they are added in order, a container that is over already, and one that is near. */
 public final class ProposalOverfills implements ProposalRule {
-    static final String OVERFULL = "container-overfull";
-    static final String NEARLY = "container-nearly-full";
 
     private final Substances substances;
 
@@ -29,8 +28,8 @@ public final class ProposalOverfills implements ProposalRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(OVERFULL, NEARLY);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CONTAINER_OVERFULL, FindingCode.CONTAINER_NEARLY_FULL);
     }
 
     @Override
@@ -44,7 +43,7 @@ public final class ProposalOverfills implements ProposalRule {
                     .filter(ProposalFit::crossesFill)
                     .filter(ProposalFit::fits)
                     .forEach(fit -> findings.add(
-                            OVERFULL + " C39",
+                            FindingCode.CONTAINER_OVERFULL,
                             Severity.STOP,
                             fit.addition().transfer().row().at("Amount"),
                             ProposalWords.title(fit) + "; the container would reach " + fill(fit.after())
@@ -56,7 +55,7 @@ public final class ProposalOverfills implements ProposalRule {
             double after = container.afterProposals().fillPercent().orElse(0);
             if (now > limit) {
                 findings.add(
-                        OVERFULL + " C39",
+                        FindingCode.CONTAINER_OVERFULL,
                         Severity.CHECK,
                         container.tally().container().row().at("Capacity"),
                         container.id() + " stands at " + fill(container.tally().now()),
@@ -65,7 +64,7 @@ public final class ProposalOverfills implements ProposalRule {
                         "Close the container and have it collected.");
             } else if (after >= substances.value(Threshold.CONTAINER_NEARLY_FULL) && after <= limit && after > now) {
                 findings.add(
-                        NEARLY,
+                        FindingCode.CONTAINER_NEARLY_FULL,
                         Severity.NOTE,
                         container.tally().container().row().at("Capacity"),
                         container.id() + " with the proposals that fit: " + fill(container.afterProposals()) + ", "

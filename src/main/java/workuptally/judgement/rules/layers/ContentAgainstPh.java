@@ -10,6 +10,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -30,8 +31,6 @@ import workuptally.tally.layers.LayerTally;
  * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
  */
 public final class ContentAgainstPh implements RunRule {
-    static final String AGAINST = "content-against-ph";
-    static final String TAKEN = "wash-takes-product";
 
     private static final double NEUTRAL_PH = 7;
 
@@ -43,8 +42,8 @@ public final class ContentAgainstPh implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(AGAINST, TAKEN);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CONTENT_AGAINST_PH, FindingCode.WASH_TAKES_PRODUCT);
     }
 
     @Override
@@ -76,7 +75,7 @@ public final class ContentAgainstPh implements RunRule {
                             && c.percentOf().orElse(0) >= substances.value(Threshold.AGAINST_PH_LEAST))
                     .forEach(
                             c -> findings.add(
-                                    AGAINST,
+                                    FindingCode.CONTENT_AGAINST_PH,
                                     Severity.CHECK,
                                     layer.flatMap(LayerTally::entry)
                                             .orElseThrow()
@@ -105,7 +104,7 @@ public final class ContentAgainstPh implements RunRule {
                         run.steps().stream().anyMatch(later -> later.from().contains(label)));
         if (pH.isPresent() && !takenUp && isIon(product, pH.get())) {
             findings.add(
-                    TAKEN,
+                    FindingCode.WASH_TAKES_PRODUCT,
                     Severity.CHECK,
                     step.row().at("Material"),
                     FindingList.say(

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -13,11 +14,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A layer that was assayed for one substance and still carries another that was in the portion it was made from. */
 public final class ContentCarried implements RunRule {
-    static final String CODE = "content-carried";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CONTENT_CARRIED);
     }
 
     @Override
@@ -29,7 +29,7 @@ public final class ContentCarried implements RunRule {
                         && content.kind() == Content.Kind.CARRIED
                         && content.massGrams().isPresent()) {
                     findings.add(
-                            CODE,
+                            FindingCode.CONTENT_CARRIED,
                             Severity.NOTE,
                             layer.entry()
                                     .map(Layer::row)

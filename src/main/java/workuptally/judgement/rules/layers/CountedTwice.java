@@ -11,6 +11,7 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -21,13 +22,10 @@ import workuptally.tally.amounts.YieldBasis;
  * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
  */
 public final class CountedTwice implements RunRule {
-    static final String TWICE = "component-counted-twice";
-    static final String DISAGREE = "assays-disagree";
-    static final String LOT = "lot-assay-differs";
 
     @Override
-    public List<String> codes() {
-        return List.of(TWICE, DISAGREE, LOT);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COMPONENT_COUNTED_TWICE, FindingCode.ASSAYS_DISAGREE, FindingCode.LOT_ASSAY_DIFFERS);
     }
 
     @Override
@@ -50,9 +48,16 @@ public final class CountedTwice implements RunRule {
     private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
         String seen = assay.substance() + " in " + assay.sample() + " stands in two rows of Assays (" + typed(before)
                 + " and " + typed(assay) + ")";
+        boolean told = assay.isComposite()
+                && tally.evidence().composites().list().stream()
+                        .noneMatch(c ->
+                                c.name().equals(assay.sample()) && c.together().rests() == Content.Rests.OWN_READING);
+        if (told) {
+            return; // refused, or gainsaid: its own finding says so
+        }
         if (isDisputed(tally, assay)) {
             findings.add(
-                    DISAGREE,
+                    FindingCode.ASSAYS_DISAGREE,
                     Severity.HOLD,
                     assay.row().at("Result"),
                     seen + ", which differ by more than their uncertainties explain; the larger counts meanwhile",
@@ -61,7 +66,7 @@ public final class CountedTwice implements RunRule {
                     "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it.");
         } else {
             findings.add(
-                    TWICE,
+                    FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
                     seen + ", which agree; their mean counts, with the larger of both bounds",
@@ -109,7 +114,7 @@ public final class CountedTwice implements RunRule {
                 && other.isPresent()
                 && typed.get().value() != other.get().value()) {
             findings.add(
-                    LOT,
+                    FindingCode.LOT_ASSAY_DIFFERS,
                     Severity.CHECK,
                     typed.get().place(),
                     "lot " + lot.label() + ": assay " + typed.get().asTyped() + " % in Isolated, "

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -13,7 +14,6 @@ import workuptally.tally.bench.DriedLayer;
 
 /** Less drying agent than 1.5 times the water to bind asks for (common practice). Capacity is not performance. */
 public final class DryingAgentShort implements RunRule {
-    static final String CODE = "drying-agent-short";
 
     private final Substances substances;
 
@@ -23,8 +23,8 @@ public final class DryingAgentShort implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.DRYING_AGENT_SHORT);
     }
 
     @Override
@@ -33,7 +33,7 @@ public final class DryingAgentShort implements RunRule {
         for (DriedLayer dried : tally.evidence().dried()) {
             if (dried.capacityRatio() < substances.value(Threshold.AGENT_SHORT)) {
                 findings.add(
-                        CODE,
+                        FindingCode.DRYING_AGENT_SHORT,
                         Severity.CHECK,
                         dried.step().row().at("Mass"),
                         FindingList.say(

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Threshold;
@@ -15,7 +16,6 @@ import workuptally.tally.bench.Plan;
 
 /** The volume of a planned extraction would take out clearly more in more and smaller portions: a note. */
 public final class ExtractionUndivided implements RunRule {
-    static final String CODE = "extraction-split";
 
     private final Substances substances;
 
@@ -25,8 +25,8 @@ public final class ExtractionUndivided implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.EXTRACTION_SPLIT);
     }
 
     @Override
@@ -37,7 +37,7 @@ public final class ExtractionUndivided implements RunRule {
                 double gainPercent = split.leftAsPlannedPercent() - split.leftAtBestPercent();
                 if (gainPercent >= substances.value(Threshold.SPLIT_GAIN)) {
                     findings.add(
-                            CODE,
+                            FindingCode.EXTRACTION_SPLIT,
                             Severity.NOTE,
                             planned.step().row().at("Portions"),
                             seen(planned.step(), split),

@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -13,11 +14,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A portion that was spilled or went without a record: what it held by assay is a known loss, else it is where the rest can be. */
 public final class LayerLost implements RunRule {
-    static final String CODE = "layer-lost";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_LOST);
     }
 
     @Override
@@ -35,7 +35,7 @@ public final class LayerLost implements RunRule {
                                 "%.3g g of %s", c.massGrams().orElseThrow().value(), c.substance()))
                         .toList();
                 findings.add(
-                        CODE,
+                        FindingCode.LAYER_LOST,
                         Severity.CHECK,
                         layer.entry().orElseThrow().row().at("Status"),
                         "layer " + layer.label() + " is entered as lost, "

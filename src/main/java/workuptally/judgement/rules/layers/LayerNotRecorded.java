@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -19,11 +20,10 @@ import workuptally.tally.layers.UnlabelledPhase;
  * the whole run.
  */
 public final class LayerNotRecorded implements RunRule {
-    static final String CODE = "layer-missing";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_MISSING);
     }
 
     @Override
@@ -48,7 +48,7 @@ public final class LayerNotRecorded implements RunRule {
                 graph.givenBy(layer.label())
                         .ifPresent(
                                 step -> findings.add(
-                                        CODE,
+                                        FindingCode.LAYER_MISSING,
                                         Severity.HOLD,
                                         step.row().at(column(step, layer.label())),
                                         "step " + step.number() + " gives " + layer.label()
@@ -63,7 +63,7 @@ public final class LayerNotRecorded implements RunRule {
     private static void withoutLabel(UnlabelledPhase phase, FindingList findings) {
         Step step = phase.step();
         findings.add(
-                CODE,
+                FindingCode.LAYER_MISSING,
                 Severity.HOLD,
                 step.row().at(phase.phase() == Layer.Phase.ORGANIC ? "Gives organic" : "Gives aqueous"),
                 "step " + step.number() + " (" + step.material() + ") gives no label to its "
@@ -75,7 +75,7 @@ public final class LayerNotRecorded implements RunRule {
 
     private static void cake(Step step, String label, FindingList findings) {
         findings.add(
-                CODE,
+                FindingCode.LAYER_MISSING,
                 Severity.CHECK,
                 step.row().at(column(step, label)),
                 "step " + step.number() + " gives the drying cake " + label + ", which no row of Layers records",

@@ -6,17 +6,17 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.ContactMixture;
 
 /** More liquid out of a contact than went in, or much less; liquids contract when mixed and some stay on the glass. */
 public final class LayerVolumeImpossible implements RunRule {
-    static final String CODE = "layer-volume-impossible";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_VOLUME_IMPOSSIBLE);
     }
 
     @Override
@@ -28,7 +28,7 @@ public final class LayerVolumeImpossible implements RunRule {
                 double percent = Contraction.changePercent(contact.inMillilitres(), out);
                 if (!Contraction.isPlausible(percent)) {
                     findings.add(
-                            CODE,
+                            FindingCode.LAYER_VOLUME_IMPOSSIBLE,
                             Severity.CHECK,
                             contact.step().row().at("Volume"),
                             FindingList.say(

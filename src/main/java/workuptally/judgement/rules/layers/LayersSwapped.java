@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -15,16 +16,16 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
 
 /** Layers whose density, position or step contradicts their label. The label itself is never changed. */
 public final class LayersSwapped implements RunRule {
-    static final String SWAPPED = "layers-swapped";
-    static final String UNCLEAR = "layer-identity-unclear";
-    static final String POSITION = "layer-position-contradiction";
-    static final String PHASE = "layer-phase-contradiction";
 
     private static final String SOURCE = "densities of the reference tables; 3u and 0.05 g/mL, common practice";
 
     @Override
-    public List<String> codes() {
-        return List.of(SWAPPED, UNCLEAR, POSITION, PHASE);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.LAYERS_SWAPPED,
+                FindingCode.LAYER_IDENTITY_UNCLEAR,
+                FindingCode.LAYER_POSITION_CONTRADICTION,
+                FindingCode.LAYER_PHASE_CONTRADICTION);
     }
 
     @Override
@@ -52,7 +53,7 @@ public final class LayersSwapped implements RunRule {
             case OPEN -> "";
         };
         findings.add(
-                SWAPPED,
+                FindingCode.LAYERS_SWAPPED,
                 Severity.STOP,
                 layer.row().at("Phase"),
                 "layer " + identity.label() + " is recorded as "
@@ -65,7 +66,7 @@ public final class LayersSwapped implements RunRule {
 
     private static void unclear(FindingList findings, LayerIdentity identity, Layer layer) {
         findings.add(
-                UNCLEAR,
+                FindingCode.LAYER_IDENTITY_UNCLEAR,
                 Severity.NOTE,
                 layer.row().at("Phase"),
                 "the density cannot tell which phase layer " + identity.label() + " is: " + density(identity),
@@ -76,7 +77,7 @@ public final class LayersSwapped implements RunRule {
 
     private static void position(FindingList findings, LayerIdentity identity, Layer layer) {
         findings.add(
-                POSITION,
+                FindingCode.LAYER_POSITION_CONTRADICTION,
                 Severity.CHECK,
                 layer.row().at("Position"),
                 "layer " + identity.label() + " is recorded as "
@@ -94,7 +95,7 @@ public final class LayersSwapped implements RunRule {
         Layer.Phase given = step.givesOrganic().contains(identity.label()) ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS;
         if (given != identity.recorded()) {
             findings.add(
-                    PHASE,
+                    FindingCode.LAYER_PHASE_CONTRADICTION,
                     Severity.CHECK,
                     layer.row().at("Phase"),
                     "layer " + identity.label() + " is recorded as "

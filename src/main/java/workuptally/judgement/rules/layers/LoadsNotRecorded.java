@@ -6,6 +6,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -13,11 +14,10 @@ import workuptally.tally.RunTally;
 
 /** A step of several funnel loads that gives neither one combined layer nor one for each load. */
 public final class LoadsNotRecorded implements RunRule {
-    static final String CODE = "loads-not-recorded";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LOADS_NOT_RECORDED);
     }
 
     @Override
@@ -38,7 +38,7 @@ public final class LoadsNotRecorded implements RunRule {
         boolean fits = labels.size() <= 1 || labels.size() == loads;
         if (loads > 1 && !fits) {
             findings.add(
-                    CODE,
+                    FindingCode.LOADS_NOT_RECORDED,
                     Severity.CHECK,
                     step.row().at(column),
                     "step " + step.number() + " went in " + loads + " loads and gives " + labels.size() + " layers ("

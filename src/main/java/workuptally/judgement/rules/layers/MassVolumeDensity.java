@@ -8,6 +8,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -22,8 +23,6 @@ import workuptally.tally.layers.LayerIdentity;
  * 8 % beyond 3u.
  */
 public final class MassVolumeDensity implements RunRule {
-    static final String STEP = "mass-volume-density";
-    static final String LAYER = "layer-density-unexpected";
 
     private final Substances substances;
 
@@ -33,8 +32,8 @@ public final class MassVolumeDensity implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(STEP, LAYER);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.MASS_VOLUME_DENSITY, FindingCode.LAYER_DENSITY_UNEXPECTED);
     }
 
     @Override
@@ -63,7 +62,7 @@ public final class MassVolumeDensity implements RunRule {
                 : substances.value(Threshold.SMALL_VOLUME_TOLERANCE);
         if (Math.abs(measured / density.get() - 1) > allowed) {
             findings.add(
-                    STEP,
+                    FindingCode.MASS_VOLUME_DENSITY,
                     Severity.CHECK,
                     step.row().at("Density"),
                     FindingList.say(
@@ -86,7 +85,7 @@ public final class MassVolumeDensity implements RunRule {
                 identity.expectedAqueous().distance(density.value()));
         if (off > substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()) {
             findings.add(
-                    LAYER,
+                    FindingCode.LAYER_DENSITY_UNEXPECTED,
                     Severity.CHECK,
                     layer.row().at("Volume"),
                     FindingList.say(

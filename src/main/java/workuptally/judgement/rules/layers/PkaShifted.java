@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -16,7 +17,6 @@ import workuptally.tally.bench.ContactMixture;
 
 /** More than 10 % w/w alcohol in the aqueous phase while pH, pKa and partition are used: the pKa is not the one in water. */
 public final class PkaShifted implements RunRule {
-    static final String CODE = "pka-shifted";
 
     private final Substances substances;
 
@@ -26,8 +26,8 @@ public final class PkaShifted implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PKA_SHIFTED);
     }
 
     @Override
@@ -46,7 +46,7 @@ public final class PkaShifted implements RunRule {
             if (contact.alcoholInAqueousPercent() > substances.value(Threshold.PKA_SHIFT_NOTE)
                     && contact.step().pHAfter().entered().isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.PKA_SHIFTED,
                         Severity.NOTE,
                         contact.step().row().at("pH after"),
                         FindingList.say(

@@ -8,6 +8,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -19,7 +20,6 @@ import workuptally.tally.bench.DriedLayer;
 
 /** Solution that a drying-agent cake may hold back, above 0.5 % of theory (common practice). A range, since part of the gain is water. */
 public final class ProductOnCake implements RunRule {
-    static final String CODE = "product-on-cake";
 
     private final Substances substances;
 
@@ -29,8 +29,8 @@ public final class ProductOnCake implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PRODUCT_ON_CAKE);
     }
 
     @Override
@@ -58,7 +58,7 @@ public final class ProductOnCake implements RunRule {
             // Two portions of agent for one layer end on one cake.
             if (100 * high / grams > substances.value(Threshold.CAKE_NOTE) && told.add(dried.cake())) {
                 findings.add(
-                        CODE,
+                        FindingCode.PRODUCT_ON_CAKE,
                         Severity.NOTE,
                         cake.get().row().at("Net"),
                         FindingList.say(

@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -17,12 +18,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A rag or middle layer without an assay for the product, and a lasting emulsion of which no rag layer was recorded. */
 public final class RagNotAssayed implements RunRule {
-    static final String RAG = "rag-not-assayed";
-    static final String EMULSION = "emulsion-not-recorded";
 
     @Override
-    public List<String> codes() {
-        return List.of(RAG, EMULSION);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RAG_NOT_ASSAYED, FindingCode.EMULSION_NOT_RECORDED);
     }
 
     @Override
@@ -31,7 +30,7 @@ public final class RagNotAssayed implements RunRule {
         for (LayerTally layer : tally.layers()) {
             if (layer.terminal() && layer.entry().isPresent() && isRag(layer) && !isAssayed(tally, layer)) {
                 findings.add(
-                        RAG,
+                        FindingCode.RAG_NOT_ASSAYED,
                         Severity.HOLD,
                         layer.entry().get().row().at("Phase"),
                         "rag layer " + layer.label() + volume(layer) + " has no assay for the product" + bound(layer)
@@ -96,7 +95,7 @@ public final class RagNotAssayed implements RunRule {
         for (Step step : tally.run().orderedSteps()) {
             if (step.emulsion().filter(e -> e == Step.Emulsion.PERSISTENT).isPresent()) {
                 findings.add(
-                        EMULSION,
+                        FindingCode.EMULSION_NOT_RECORDED,
                         Severity.HOLD,
                         step.row().at("Emulsion"),
                         "step " + step.number() + " left a lasting emulsion, but the run records no rag layer",

@@ -7,6 +7,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Severity;
@@ -15,11 +16,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A kept layer whose day of review has passed on the day of the report. */
 public final class ReviewDatePassed implements RunRule {
-    static final String CODE = "layer-review-overdue";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_REVIEW_OVERDUE);
     }
 
     @Override
@@ -31,7 +31,7 @@ public final class ReviewDatePassed implements RunRule {
             Optional<LocalDate> reviewBy = entry.flatMap(Layer::reviewBy);
             if (reviewBy.isPresent() && asOf.filter(reviewBy.get()::isBefore).isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.LAYER_REVIEW_OVERDUE,
                         Severity.CHECK,
                         entry.get().row().at("Review by"),
                         "layer " + layer.label() + " was to be reviewed by " + reviewBy.get() + "; today is "

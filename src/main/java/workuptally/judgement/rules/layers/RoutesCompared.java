@@ -8,6 +8,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -18,8 +19,6 @@ import workuptally.tally.balance.Route;
 
 /** Independent routes to the product in a layer, side by side: a note where their bands overlap, a check where two of them do not. */
 public final class RoutesCompared implements RunRule {
-    static final String AGREE = "routes-agree";
-    static final String DISAGREE = "routes-disagree";
 
     private final Substances substances;
 
@@ -29,8 +28,8 @@ public final class RoutesCompared implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(AGREE, DISAGREE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ROUTES_AGREE, FindingCode.ROUTES_DISAGREE);
     }
 
     @Override
@@ -71,7 +70,7 @@ public final class RoutesCompared implements RunRule {
                         r.route(), r.massGrams(), r.lowGrams(), r.highGrams(), r.equation()))
                 .collect(Collectors.joining("; "));
         findings.add(
-                agree ? AGREE : DISAGREE,
+                agree ? FindingCode.ROUTES_AGREE : FindingCode.ROUTES_DISAGREE,
                 agree ? Severity.NOTE : Severity.CHECK,
                 place,
                 "layer " + first.layer() + ", " + first.substance() + ": " + seen,

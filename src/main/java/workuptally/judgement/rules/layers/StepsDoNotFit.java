@@ -2,11 +2,11 @@ package workuptally.judgement.rules.layers;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.GraphFault;
@@ -16,7 +16,7 @@ public final class StepsDoNotFit implements RunRule {
     private static final String SOURCE = "the steps of the run";
 
     @Override
-    public List<String> codes() {
+    public List<FindingCode> codes() {
         return Arrays.stream(GraphFault.Kind.values()).map(StepsDoNotFit::code).toList();
     }
 
@@ -37,8 +37,17 @@ public final class StepsDoNotFit implements RunRule {
         return findings.list();
     }
 
-    private static String code(GraphFault.Kind kind) {
-        return "layer-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static FindingCode code(GraphFault.Kind kind) {
+        return switch (kind) {
+            case UNKNOWN_SOURCE -> FindingCode.LAYER_UNKNOWN_SOURCE;
+            case TAKEN_BEFORE_GIVEN -> FindingCode.LAYER_TAKEN_BEFORE_GIVEN;
+            case TAKEN_AFTER_CONSUMED -> FindingCode.LAYER_TAKEN_AFTER_CONSUMED;
+            case GIVEN_TWICE -> FindingCode.LAYER_GIVEN_TWICE;
+            case NEVER_GIVEN -> FindingCode.LAYER_NEVER_GIVEN;
+            case SAID_CONSUMED -> FindingCode.LAYER_SAID_CONSUMED;
+            case SAID_KEPT -> FindingCode.LAYER_SAID_KEPT;
+            case CYCLE -> FindingCode.LAYER_CYCLE;
+        };
     }
 
     private static String seen(GraphFault fault) {

@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -17,7 +18,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A product that boils below 150 °C in a run whose solvent is taken off (common practice): part of it can be in the distillate. */
 public final class VolatileProduct implements RunRule {
-    static final String CODE = "product-volatile";
 
     private final Substances substances;
 
@@ -27,8 +27,8 @@ public final class VolatileProduct implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PRODUCT_VOLATILE);
     }
 
     @Override
@@ -49,7 +49,7 @@ public final class VolatileProduct implements RunRule {
                     && boiling.filter(b -> b < substances.value(Threshold.VOLATILE_BELOW))
                             .isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.PRODUCT_VOLATILE,
                         planned ? Severity.NOTE : Severity.CHECK,
                         product.row().at("Boiling point"),
                         FindingList.say(

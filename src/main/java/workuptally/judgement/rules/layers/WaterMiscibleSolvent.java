@@ -5,6 +5,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -13,7 +14,6 @@ import workuptally.tally.bench.ContactMixture;
 
 /** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
 public final class WaterMiscibleSolvent implements RunRule {
-    static final String CODE = "water-miscible-solvent";
 
     private final Substances substances;
 
@@ -23,8 +23,8 @@ public final class WaterMiscibleSolvent implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.WATER_MISCIBLE_SOLVENT);
     }
 
     @Override
@@ -39,7 +39,7 @@ public final class WaterMiscibleSolvent implements RunRule {
 
     private void judge(FindingList findings, ContactMixture contact) {
         findings.add(
-                CODE,
+                FindingCode.WATER_MISCIBLE_SOLVENT,
                 contact.waterMisciblePercent() > substances.value(Threshold.MISCIBLE_CHECK)
                         ? Severity.CHECK
                         : Severity.NOTE,

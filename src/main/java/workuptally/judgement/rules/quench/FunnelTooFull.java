@@ -9,6 +9,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -18,11 +19,10 @@ import workuptally.tally.bench.Contact;
 
 /** A funnel filled above its limit: a stop for a planned run above the stop limit, a check below that; a note once it has been done. */
 public final class FunnelTooFull implements RunRule {
-    static final String CODE = "funnel-overfull";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.FUNNEL_OVERFULL);
     }
 
     @Override
@@ -40,7 +40,7 @@ public final class FunnelTooFull implements RunRule {
                 Severity severity =
                         !planned ? Severity.NOTE : contact.fillPercent() > stopPercent ? Severity.STOP : Severity.CHECK;
                 findings.add(
-                        CODE,
+                        FindingCode.FUNNEL_OVERFULL,
                         severity,
                         contact.step().row().at("Funnel"),
                         seen(contact),

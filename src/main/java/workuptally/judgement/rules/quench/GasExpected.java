@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -15,7 +16,6 @@ import workuptally.tally.bench.StepReaction;
 
 /** Gas at a wash or quench that is more than 0.2 L in a load, or more than the headspace of the funnel. */
 public final class GasExpected implements RunRule {
-    static final String CODE = "gas-expected";
 
     private final Substances substances;
 
@@ -25,8 +25,8 @@ public final class GasExpected implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.GAS_EXPECTED);
     }
 
     @Override
@@ -46,7 +46,7 @@ public final class GasExpected implements RunRule {
                     ? FindingList.say(", %.2g L in each of %d loads", perLoad, reaction.loads())
                     : "";
             findings.add(
-                    CODE,
+                    FindingCode.GAS_EXPECTED,
                     Severity.NOTE,
                     reaction.step().row().at("Operation"),
                     FindingList.say(

@@ -11,6 +11,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -29,18 +30,14 @@ import workuptally.tally.layers.Meeting.Occasion;
  * headspace or, for what water does not destroy, the test behind it. An ordinary wash or quench is no finding.
  */
 public final class MaterialsMeet implements RunRule {
-    /** Code of a pair that must not meet. */
-    public static final String NEVER = "materials-must-not-meet";
-
-    static final String CHARGED = "charged-together";
-    static final String CONTROLLED = "controlled-meeting";
 
     /** Gas of a mild quench that is worth a word, L (common practice). */
     private static final double GAS_LITRES = 0.2;
 
     @Override
-    public List<String> codes() {
-        return List.of(NEVER, CHARGED, CONTROLLED);
+    public List<FindingCode> codes() {
+        return List.of(
+                FindingCode.MATERIALS_MUST_NOT_MEET, FindingCode.CHARGED_TOGETHER, FindingCode.CONTROLLED_MEETING);
     }
 
     @Override
@@ -100,7 +97,7 @@ public final class MaterialsMeet implements RunRule {
         String what = String.join(" meets ", first.with()) + ": " + consequence(first);
         if (first.occasion() == Occasion.CHARGED) {
             findings.add(
-                    CHARGED,
+                    FindingCode.CHARGED_TOGETHER,
                     Severity.CHECK,
                     place(tally, first),
                     where + ": " + what,
@@ -112,7 +109,7 @@ public final class MaterialsMeet implements RunRule {
         }
         String carried = portions.isEmpty() ? "" : "; carried by " + String.join(", ", portions);
         findings.add(
-                NEVER,
+                FindingCode.MATERIALS_MUST_NOT_MEET,
                 planned ? Severity.STOP : portions.isEmpty() ? Severity.CHECK : Severity.HOLD,
                 place(tally, first),
                 where + ": " + what + (planned ? "" : carried),
@@ -138,7 +135,7 @@ public final class MaterialsMeet implements RunRule {
                 .distinct()
                 .collect(Collectors.joining("; "));
         findings.add(
-                CONTROLLED,
+                FindingCode.CONTROLLED_MEETING,
                 lacks.isEmpty() ? Severity.NOTE : Severity.STOP,
                 place(tally, first),
                 where(first) + ": " + what + (lacks.isEmpty() ? "" : "; the plan lacks " + String.join(", ", lacks)),

@@ -9,6 +9,7 @@ import workuptally.material.Material;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Oxidant;
@@ -19,8 +20,6 @@ import workuptally.tally.amounts.Substances;
 
 /** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough or nothing reduces it, a note with the figures otherwise. */
 public final class OxidantQuench implements RunRule {
-    static final String SHORT = "reductant-short";
-    static final String COVERED = "oxidant-quench";
 
     private static final String THIOSULFATE = "thiosulfate";
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
@@ -34,8 +33,8 @@ public final class OxidantQuench implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(SHORT, COVERED);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.REDUCTANT_SHORT, FindingCode.OXIDANT_QUENCH);
     }
 
     @Override
@@ -59,7 +58,7 @@ public final class OxidantQuench implements RunRule {
                 continue;
             }
             findings.add(
-                    enough ? COVERED : SHORT,
+                    enough ? FindingCode.OXIDANT_QUENCH : FindingCode.REDUCTANT_SHORT,
                     enough ? Severity.NOTE : Severity.STOP,
                     amount.charge().row().at("Material"),
                     FindingList.say(

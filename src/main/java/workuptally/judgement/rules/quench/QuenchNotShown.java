@@ -8,6 +8,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -20,8 +21,6 @@ import workuptally.tally.amounts.Substances;
  * evaporated yet, and a plan is reminded.
  */
 public final class QuenchNotShown implements RunRule {
-    static final String POSITIVE = "quench-test-positive";
-    static final String MISSING = "quench-not-shown";
 
     private final Substances substances;
 
@@ -30,8 +29,8 @@ public final class QuenchNotShown implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(POSITIVE, MISSING);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.QUENCH_TEST_POSITIVE, FindingCode.QUENCH_NOT_SHOWN);
     }
 
     @Override
@@ -50,7 +49,7 @@ public final class QuenchNotShown implements RunRule {
                 .isPresent();
         if (positive) {
             findings.add(
-                    POSITIVE,
+                    FindingCode.QUENCH_TEST_POSITIVE,
                     Severity.STOP,
                     last.get().row().at("Quench test"),
                     "the last quench test, in step " + last.get().number() + ", is positive; "
@@ -61,7 +60,7 @@ public final class QuenchNotShown implements RunRule {
         } else if (last.isEmpty() && !reactive.isEmpty()) {
             boolean planned = tally.run().status() == Run.Status.PLANNED;
             findings.add(
-                    MISSING,
+                    FindingCode.QUENCH_NOT_SHOWN,
                     planned ? Severity.NOTE : Severity.HOLD,
                     place(tally, reactive.get(0)),
                     "no quench test is recorded; charged was " + names,

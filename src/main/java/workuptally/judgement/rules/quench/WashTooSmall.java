@@ -6,6 +6,7 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -14,11 +15,10 @@ import workuptally.tally.bench.StepReaction;
 
 /** An acid or base wash that cannot neutralise what it meets: a stop in a plan below 1.0, a note once the wash is done. */
 public final class WashTooSmall implements RunRule {
-    static final String CODE = "wash-too-small";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.WASH_TOO_SMALL);
     }
 
     @Override
@@ -31,7 +31,7 @@ public final class WashTooSmall implements RunRule {
             if (ratio.isPresent() && ratio.getAsDouble() < least) {
                 Severity severity = !planned ? Severity.NOTE : ratio.getAsDouble() < 1 ? Severity.STOP : Severity.CHECK;
                 findings.add(
-                        CODE,
+                        FindingCode.WASH_TOO_SMALL,
                         severity,
                         reaction.step().row().at("Volume"),
                         FindingList.say(

@@ -12,6 +12,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Place;
@@ -21,12 +22,10 @@ import workuptally.tally.RunTally;
 
 /** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit; rows of one lot share its weighing. */
 public final class CopiedData implements BookRule {
-    static final String WEIGHING = "copied-weighing";
-    static final String ASSAY = "copied-assay";
 
     @Override
-    public List<String> codes() {
-        return List.of(WEIGHING, ASSAY);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COPIED_WEIGHING, FindingCode.COPIED_ASSAY);
     }
 
     @Override
@@ -41,7 +40,7 @@ public final class CopiedData implements BookRule {
                         weighings,
                         row.weighing().get(),
                         row,
-                        WEIGHING,
+                        FindingCode.COPIED_WEIGHING,
                         "gross and tare of " + row.name() + " equal those of ");
             }
             if (row.weighing().isPresent() && row.assay().isPresent()) {
@@ -51,7 +50,7 @@ public final class CopiedData implements BookRule {
                         row.net().orElse(row.weighing().get()) + "|"
                                 + row.assay().get(),
                         row,
-                        ASSAY,
+                        FindingCode.COPIED_ASSAY,
                         "net mass and assay of " + row.name() + " equal those of ");
             }
         }
@@ -59,7 +58,7 @@ public final class CopiedData implements BookRule {
     }
 
     private static void compare(
-            List<Finding> findings, Map<String, Row> seen, String key, Row row, String code, String words) {
+            List<Finding> findings, Map<String, Row> seen, String key, Row row, FindingCode code, String words) {
         Row first = seen.putIfAbsent(key, row);
         boolean isSameLot =
                 first != null && first.run().equals(row.run()) && first.name().equals(row.name());

@@ -11,17 +11,17 @@ import java.util.stream.IntStream;
 import workuptally.judgement.rules.BookRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 
 /** Corrections of the record, shown with both values. */
 public final class RecordCorrected implements BookRule {
-    static final String CODE = "record-corrected";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RECORD_CORRECTED);
     }
 
     @Override
@@ -29,7 +29,7 @@ public final class RecordCorrected implements BookRule {
         RunNames runs = RunNames.of(book);
         return book.corrections().stream()
                 .map(c -> new Finding(
-                        CODE,
+                        FindingCode.RECORD_CORRECTED,
                         Severity.NOTE,
                         runs.firstIn(c.record()).orElse(""),
                         c.row().at("Record"),

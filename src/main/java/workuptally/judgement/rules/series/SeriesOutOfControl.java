@@ -6,6 +6,7 @@ import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.FindingList;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -15,7 +16,6 @@ import workuptally.tally.series.SeriesTally.Result;
 
 /** A repeated preparation whose new yield signals on the chart of its earlier results; judged against them, not added to them. */
 public final class SeriesOutOfControl implements BookRule {
-    static final String CODE = "series-out-of-control";
 
     private final Substances substances;
 
@@ -25,8 +25,8 @@ public final class SeriesOutOfControl implements BookRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.SERIES_OUT_OF_CONTROL);
     }
 
     @Override
@@ -47,7 +47,7 @@ public final class SeriesOutOfControl implements BookRule {
 
     private static Finding finding(SeriesTally series, SeriesTally.Chart chart, Result result, RunTally run) {
         return new Finding(
-                CODE,
+                FindingCode.SERIES_OUT_OF_CONTROL,
                 Severity.CHECK,
                 result.run(),
                 run.run().row().at("Series"),
