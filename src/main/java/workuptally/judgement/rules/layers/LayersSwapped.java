@@ -1,6 +1,7 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -34,7 +35,7 @@ public final class LayersSwapped implements RunRule {
         for (LayerIdentity identity : tally.evidence().identities()) {
             Layer layer = tally.run().layer(identity.label()).orElseThrow();
             if (identity.verdict() == Verdict.SWAPPED) {
-                swapped(findings, identity, layer);
+                swapped(findings, tally, identity, layer);
             } else if (identity.verdict() == Verdict.CANNOT_TELL && !isChecked(identity.step())) {
                 unclear(findings, identity, layer);
             }
@@ -46,22 +47,33 @@ public final class LayersSwapped implements RunRule {
         return findings.list();
     }
 
-    private static void swapped(FindingList findings, LayerIdentity identity, Layer layer) {
+    /** Both layers of a step that were taken for each other are one cause, said at the first of them. */
+    private static void swapped(FindingList findings, RunTally tally, LayerIdentity identity, Layer layer) {
+        List<LayerIdentity> pair = tally.evidence().identities().stream()
+                .filter(i -> i.verdict() == Verdict.SWAPPED && i.step() == identity.step())
+                .toList();
+        if (pair.get(0) != identity) {
+            return;
+        }
+        findings.add(
+                FindingCode.LAYERS_SWAPPED,
+                Severity.STOP,
+                layer.row().at("Phase"),
+                pair.stream().map(LayersSwapped::asRecorded).collect(Collectors.joining("; ")),
+                expected(identity),
+                SOURCE,
+                "Add a drop of water to a drop of the layer, or weigh a known volume again, and correct the label after"
+                        + " that; keep both layers.");
+    }
+
+    private static String asRecorded(LayerIdentity identity) {
         String position = switch (identity.position()) {
             case AGREES -> "; the recorded position agrees with the density, the phase word does not";
             case CONTRADICTS -> "; the recorded position contradicts the density as well";
             case OPEN -> "";
         };
-        findings.add(
-                FindingCode.LAYERS_SWAPPED,
-                Severity.STOP,
-                layer.row().at("Phase"),
-                "layer " + identity.label() + " is recorded as "
-                        + identity.recorded().word() + "; " + density(identity) + position,
-                expected(identity),
-                SOURCE,
-                "Add a drop of water to a drop of the layer, or weigh a known volume again, and correct the label after"
-                        + " that; keep both layers.");
+        return "layer " + identity.label() + " is recorded as "
+                + identity.recorded().word() + "; " + density(identity) + position;
     }
 
     private static void unclear(FindingList findings, LayerIdentity identity, Layer layer) {
