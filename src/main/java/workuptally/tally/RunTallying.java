@@ -29,6 +29,7 @@ import workuptally.tally.balance.CompositeAccount;
 import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.ContentBounds;
 import workuptally.tally.balance.Found;
+import workuptally.tally.balance.HeadlineYields;
 import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.balance.Pooling;
@@ -175,7 +176,8 @@ public final class RunTallying {
             List<ProductYield> yields = new YieldAccount(
                             run, readings, substances, graph, charged.theory(), found, omissions)
                     .of(lots, purified);
-            return new Portions(lots, purified, inLots, layers, composites, found, yields);
+            return new Portions(
+                    lots, purified, inLots, layers, composites, found, HeadlineYields.marked(yields, limits));
         }
 
         /** Before the layers are followed: which of two phases is the other by its density has no bearing on what may be pooled. */

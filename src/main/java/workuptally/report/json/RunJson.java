@@ -164,6 +164,7 @@ final class RunJson {
     private void yieldOf(ProductYield product) {
         json.text("product", product.product().name());
         json.text("stage", EnumWord.of(product.stage()));
+        json.flag("headline", product.headline());
         json.texts("lots", product.lots());
         json.measured("percent", product.percent());
         json.coverage(product.percent());
