@@ -29,6 +29,7 @@ import workuptally.tally.balance.ClosureAccount;
 import workuptally.tally.balance.CompositeAccount;
 import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.ContentBounds;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.balance.Found;
 import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
@@ -78,10 +79,18 @@ public final class RunTallying {
     private final Limits limits;
     private final Substances substances;
 
+    private final Experience experience;
+
     /** With the settings and reference data in force. */
     public RunTallying(Limits limits, Substances substances) {
+        this(limits, substances, Experience.none());
+    }
+
+    /** The same beside what layers held in earlier batches. */
+    public RunTallying(Limits limits, Substances substances, Experience experience) {
         this.limits = limits;
         this.substances = substances;
+        this.experience = experience;
     }
 
     /** All results of a run. */
@@ -217,7 +226,13 @@ public final class RunTallying {
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
             ContentBounds bounds = new ContentBounds(
-                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
+                    run,
+                    charged.theory(),
+                    portions.layers(),
+                    portions.lots(),
+                    portions.purified(),
+                    portions.found(),
+                    experience);
             Undecided undecided = new Undecided(
                     run,
                     graph,

@@ -10,7 +10,9 @@ import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.judgement.layers.UnassayedLayers.Sample;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Product;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.Experience;
 
 /** Layers that nobody assayed, on one line, with the assays that would settle them. */
 final class NotAssayed {
@@ -20,11 +22,13 @@ final class NotAssayed {
     private final RunTally tally;
     private final List<LayerDecision> decisions;
     private final Limits limits;
+    private final Experience experience;
 
-    NotAssayed(RunTally tally, List<LayerDecision> decisions, Limits limits) {
+    NotAssayed(RunTally tally, List<LayerDecision> decisions, Limits limits, Experience experience) {
         this.tally = tally;
         this.decisions = decisions;
         this.limits = limits;
+        this.experience = experience;
     }
 
     void add(UnassayedLayers layers, FindingList findings) {
@@ -48,9 +52,25 @@ final class NotAssayed {
                 .map(LayerDecision::atMost)
                 .flatMap(Optional::stream)
                 .reduce((a, b) -> b.percentOfTheory() > a.percentOfTheory() ? b : a);
-        return most.map(m -> "up to " + FindingList.atMost(m.grams(), 2) + " g " + m.product() + ", "
+        String now = most.map(m -> "up to " + FindingList.atMost(m.grams(), 2) + " g " + m.product() + ", "
                         + FindingList.atMost(m.percentOfTheory(), 1) + " % of theory, can be in them")
                 .orElse("nothing bounds what they hold");
+        return now + earlier(layers);
+    }
+
+    /** What earlier batches held in them, shown whether or not it counts. */
+    private String earlier(UnassayedLayers layers) {
+        List<String> told = new ArrayList<>();
+        for (String label : layers.labels()) {
+            for (Product product : tally.run().products()) {
+                if (product.wanted()) {
+                    experience
+                            .bound(tally.run(), label, product.name())
+                            .ifPresent(b -> told.add(label + ", " + b.inWords()));
+                }
+            }
+        }
+        return told.isEmpty() ? "" : "; " + String.join("; ", told);
     }
 
     private static String action(UnassayedLayers layers) {
