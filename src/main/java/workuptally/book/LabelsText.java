@@ -28,8 +28,8 @@ final class LabelsText {
             "crudereactionmixture",
             "mélangeréactionnel");
 
-    private static final Pattern RANGE =
-            Pattern.compile("([\\p{L}]{1,8}[ .]?)(\\d{1,3}) ?(?:-|to|bis|à|\\.\\.\\.?) ?((?:[\\p{L}]{1,8}[ .]?)?)(\\d{1,3})");
+    private static final Pattern RANGE = Pattern.compile(
+            "([\\p{L}]{1,8}[ .]?)(\\d{1,3}) ?(?:-|to|bis|à|\\.\\.\\.?) ?((?:[\\p{L}]{1,8}[ .]?)?)(\\d{1,3})");
 
     private static final int MOST_OF_A_RANGE = 20;
 
@@ -85,7 +85,11 @@ final class LabelsText {
         List<String> labels = IntStream.rangeClosed(first, Math.min(last, first + MOST_OF_A_RANGE))
                 .mapToObj(number -> ends.group(1) + number)
                 .toList();
-        return first < last && last <= first + MOST_OF_A_RANGE && labels.stream().allMatch(known) ? labels : List.of();
+        return first < last
+                        && last <= first + MOST_OF_A_RANGE
+                        && labels.stream().allMatch(known)
+                ? labels
+                : List.of();
     }
 
     private static String mixture(String label) {
