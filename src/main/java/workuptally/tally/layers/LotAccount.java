@@ -74,10 +74,7 @@ public final class LotAccount {
                 new NetMass(readings, uncertainty).of(name, lot.grossGrams(), lot.tareGrams(), lot.netGrams());
         if (net.isEmpty()) {
             String why = NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams());
-            omissions.add(
-                    "mass of " + name,
-                    why,
-                    (why.startsWith("tare") ? "Tare" : "Gross and Tare") + " of " + name + " in Isolated");
+            omissions.add("mass of " + name, why, weighing(lot, why.startsWith("tare")));
         }
         Optional<Fraction> fraction = fraction(lot);
         YieldBasis basis = fraction.map(Fraction::basis).orElse(basisWithoutAssay(lot));
@@ -117,6 +114,14 @@ public final class LotAccount {
                         || lot.stage().isEmpty()
                 ? YieldBasis.NONE
                 : YieldBasis.ASSAY_NOT_RECORDED;
+    }
+
+    private static String weighing(Lot lot, boolean onlyTare) {
+        String name = "lot " + lot.label();
+        boolean ownList = !lot.row().table().ownHeadings().isEmpty();
+        return ownList
+                ? lot.row().entry("Net", name, "Isolated")
+                : lot.row().entry(onlyTare ? "Tare" : "Gross and Tare", name, "Isolated");
     }
 
     private Optional<Fraction> fraction(Lot lot) {
