@@ -32,7 +32,7 @@ final class NoOtherWanted implements LayerCondition {
             if (!isFound(evidence.run(), product)) {
                 return missing("ask whether " + product.name() + " is wanted from this layer");
             }
-            String assay = "assay of " + evidence.layer().label() + " for " + product.name();
+            String assay = "an assay for " + product.name();
             Optional<Double> most = atMostPercent(evidence, product);
             if (most.isEmpty()) {
                 return missing(assay + ", of which nothing bounds what is here");
@@ -46,8 +46,7 @@ final class NoOtherWanted implements LayerCondition {
             unassayed.add(assay);
         }
         if (!asked.isEmpty()) {
-            return missing("assay of " + evidence.layer().label() + " for " + String.join(", and ", asked) + "; limit "
-                    + Figures.of(limit, 2) + " %");
+            return missing("an assay for " + String.join(", and ", asked) + "; limit " + Figures.of(limit, 2) + " %");
         }
         List<String> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()

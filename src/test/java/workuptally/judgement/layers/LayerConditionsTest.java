@@ -267,7 +267,7 @@ class LayerConditionsTest {
                 .row("isolated", "Lot", "C2", "Product", "Q", "Stage", "crude", "Net", "1.00", "Assay", "99");
         Condition condition = WashedRun.condition(book, "R8");
         assertEquals(State.MISSING, condition.state());
-        assertTrue(condition.evidence().startsWith("assay of A1 for Q, of which at most "), condition.evidence());
+        assertTrue(condition.evidence().startsWith("an assay for Q, of which at most "), condition.evidence());
     }
 
     // R9
