@@ -29,6 +29,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspects;
@@ -63,7 +64,8 @@ public final class ReviewBuilder {
      */
     public Review review(Book book, IntConsumer progress) {
         Substances substances = new Substances(reference, materials);
-        List<RunTally> tallies = tallies(book, substances, progress);
+        Experience experience = Experience.of(book);
+        List<RunTally> tallies = tallies(book, substances, experience, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
         Suspects suspects = new Suspects(book, substances);
@@ -83,7 +85,8 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
+            findings.addAll(
+                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i)));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
@@ -127,12 +130,13 @@ public final class ReviewBuilder {
     /** Something made for one run, with the reference rows that it rests on. */
     private record OfRun<T>(T made, List<Cited> used) {}
 
-    private static List<RunTally> tallies(Book book, Substances substances, IntConsumer progress) {
+    private static List<RunTally> tallies(
+            Book book, Substances substances, Experience experience, IntConsumer progress) {
         RunsDone done = new RunsDone(progress);
         List<OfRun<RunTally>> tallied = book.runs().parallelStream()
                 .map(run -> {
                     Substances own = substances.apart();
-                    RunTally tally = new RunTallying(book.limits(), own).tally(run);
+                    RunTally tally = new RunTallying(book.limits(), own, experience).tally(run);
                     done.oneMore();
                     return new OfRun<>(tally, own.used());
                 })

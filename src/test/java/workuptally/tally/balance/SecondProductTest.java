@@ -59,8 +59,7 @@ class SecondProductTest {
         assertEquals(State.MISSING, condition(decision, "R8").state());
         assertTrue(
                 decision.missing()
-                        .contains(
-                                "assay of A1 for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
+                        .contains("an assay for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 
@@ -73,8 +72,7 @@ class SecondProductTest {
         assertEquals(State.MISSING, second.state());
         assertTrue(
                 decision.missing()
-                        .contains(
-                                "assay of A1 for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
+                        .contains("an assay for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 
