@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
@@ -39,7 +40,8 @@ public final class HeldLayers {
             if (decision.outcome() == Outcome.EVIDENCE_COMPLETE) {
                 continue;
             }
-            Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
+            Optional<Condition> limit =
+                    notMet(decision, Criterion.LAYER_LIMIT).or(() -> notMet(decision, Criterion.RUN_LIMIT));
             if (limit.isPresent()) {
                 findings.add(
                         FindingCode.LAYER_HOLDS_PRODUCT,
@@ -49,7 +51,7 @@ public final class HeldLayers {
                         Phrase.of("layer {}: {}", decision.layer(), evidence(decision)),
                         Phrase.of("within the layer limit, and all kept layers together within the run limit"),
                         "limits in force; guard-banded one-sided 95 % bound",
-                        notMet(decision, "R1").isPresent()
+                        notMet(decision, Criterion.IDENTITY).isPresent()
                                 ? Phrase.of("Keep it; settle first which phase it is.")
                                 : action(tally, decision.layer()));
             } else {
@@ -79,14 +81,15 @@ public final class HeldLayers {
 
     private static Phrase evidence(LayerDecision decision) {
         return decision.conditions().stream()
-                .filter(c -> c.state() == State.NOT_MET && (c.id().equals("R4") || c.id().equals("R5")))
+                .filter(c -> c.state() == State.NOT_MET
+                        && (c.criterion() == Criterion.LAYER_LIMIT || c.criterion() == Criterion.RUN_LIMIT))
                 .map(Condition::evidence)
                 .collect(Phrase.joining("; "));
     }
 
-    private static Optional<Condition> notMet(LayerDecision decision, String id) {
+    private static Optional<Condition> notMet(LayerDecision decision, Criterion criterion) {
         return decision.conditions().stream()
-                .filter(c -> c.id().equals(id) && c.state() == State.NOT_MET)
+                .filter(c -> c.criterion() == criterion && c.state() == State.NOT_MET)
                 .findFirst();
     }
 

@@ -15,6 +15,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.MeasuredValue;
@@ -516,7 +517,7 @@ final class InventedReviews {
                         finding(
                                 id,
                                 Severity.CHECK,
-                                "acidify-incomplete",
+                                "content-against-ph",
                                 "pH 5.6 after acidification, pKa 4.2",
                                 "acidify further and record the pH")),
                 List.of(decision()),
@@ -530,15 +531,9 @@ final class InventedReviews {
                 Phrase.quoted("no assay and no bound; the open part of the closure can be here"),
                 List.of(
                         new LayerDecision.Condition(
-                                "R1",
-                                "identity of the layer",
-                                LayerDecision.State.MET,
-                                Phrase.quoted("density 1.041 g/mL")),
+                                Criterion.IDENTITY, LayerDecision.State.MET, Phrase.quoted("density 1.041 g/mL")),
                         new LayerDecision.Condition(
-                                "R3",
-                                "product measured or bounded",
-                                LayerDecision.State.MISSING,
-                                Phrase.quoted("an assay of A1"))),
+                                Criterion.CONTENT_KNOWN, LayerDecision.State.MISSING, Phrase.quoted("an assay of A1"))),
                 Optional.empty());
     }
 
@@ -660,7 +655,7 @@ final class InventedReviews {
         return new RunReview(
                 tally,
                 List.of(finding(
-                        id, Severity.NOTE, "titre-below-label", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
+                        id, Severity.NOTE, "titre-differs", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
                 List.of(),
                 List.of());
     }
@@ -755,7 +750,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "funnel-too-full",
+                        "funnel-overfull",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
                 List.of(),
