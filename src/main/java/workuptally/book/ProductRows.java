@@ -14,7 +14,30 @@ final class ProductRows {
     private ProductRows() {}
 
     static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.key("Product").ifPresent(name -> read(row, name, run))));
+        List<Runnable> whenAllAreRead = new ArrayList<>();
+        rows.forEach(row -> runs.of(row)
+                .ifPresent(run -> row.key("Product").ifPresent(name -> {
+                    read(row, name, run);
+                    whenAllAreRead.add(() -> checkForm(row, name, run));
+                })));
+        whenAllAreRead.forEach(Runnable::run);
+    }
+
+    /** A form may name a product of a later row. */
+    private static void checkForm(TableRow row, String name, RunParts run) {
+        String other = row.text("Form of");
+        if (!other.isEmpty()
+                && run.product(other)
+                        .filter(p -> !p.name().equalsIgnoreCase(name))
+                        .isEmpty()) {
+            row.report(
+                    FindingCode.FORM_OF_UNKNOWN,
+                    Severity.CHECK,
+                    "Form of",
+                    "read '" + other + "'",
+                    "another product of the run that is the same substance as salt, base, hydrate or solvate",
+                    "Correct the name or add the other form as a product; until then each counts by itself.");
+        }
     }
 
     private static void read(TableRow row, String name, RunParts run) {
@@ -42,6 +65,7 @@ final class ProductRows {
                 row.text("Partition solvent"),
                 row.number("Log P"),
                 row.number("Boiling point"),
+                row.text("Form of"),
                 row.place()));
     }
 

@@ -72,6 +72,11 @@ final class Schema {
                             Words.of(workuptally.model.Product.Character.values()),
                             "Acid, base or neutral"),
                     number("pKa", Unit.ONE, Need.DETAIL, new Range(-20, 60, "from -20 to 60"), "Of the acid form"),
+                    words(
+                            "Form of",
+                            Column.Kind.TEXT,
+                            Need.DETAIL,
+                            "Another product of the run that is the same substance as salt, base, hydrate or solvate: both count as the form isolated"),
                     number(
                             "Partition ratio",
                             Unit.ONE,
@@ -307,7 +312,7 @@ final class Schema {
             "Weighed isolated products",
             List.of(
                     key("Run", "Run id as in Runs"),
-                    key("Lot", "Label, unique in the run"),
+                    key("Lot", "Label, unique in the run; a lot of several products has a row for each"),
                     words("Product", Column.Kind.TEXT, Need.FIGURE, "Name as in Products"),
                     choice(
                             "Stage",

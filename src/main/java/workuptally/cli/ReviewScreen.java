@@ -165,7 +165,8 @@ final class ReviewScreen {
         out.println("Solvent");
         line(INDENT + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
                 + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % in distillates, "
+                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
+                + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
                 + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println();
     }

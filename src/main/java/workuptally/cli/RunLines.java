@@ -72,7 +72,7 @@ final class RunLines {
     private String crudeOverTheory(RunReview run, Product product) {
         return run.tally().lots().stream()
                 .filter(LotTally::endsWorkup)
-                .filter(l -> l.lot().product().equalsIgnoreCase(product.name()))
+                .filter(l -> l.product().equalsIgnoreCase(product.name()))
                 .flatMap(l -> l.overTheoryPercent().stream())
                 .findFirst()
                 .map(v -> rounding.toDecimals(v.value(), 1))

@@ -78,7 +78,7 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i)));
+            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
@@ -109,7 +109,8 @@ public final class ReviewBuilder {
                 new BasisRows(book, substances).list(),
                 toolVersion,
                 containers,
-                new SeriesAccount(book, tallies, substances).list());
+                new SeriesAccount(book, tallies, substances).list(),
+                RegistryNumbers.of(substances, tallies, containers));
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

@@ -18,6 +18,7 @@ public enum FindingCode {
     MOLAR_MASS_ROUNDED(Severity.NOTE, "C01"),
     CHARGE_FORM_MISMATCH(Severity.CHECK, "C02"),
     PRODUCT_FORM_MISMATCH(Severity.STOP, "C03"),
+    FORM_OF_UNKNOWN(Severity.CHECK),
     DENSITY_MISSING(Severity.CHECK, "C04"),
     STEP_MATERIAL_UNKNOWN(Severity.CHECK),
     MATERIAL_UNLISTED(Severity.CHECK),
@@ -90,6 +91,7 @@ public enum FindingCode {
     CONTENT_CARRIED(Severity.NOTE),
     LAYER_HOLDS_PRODUCT(Severity.HOLD, "C18"),
     LAYER_WAITS(Severity.HOLD),
+    LAYERS_NOT_ASSAYED(Severity.HOLD),
     ROUTES_AGREE(Severity.NOTE, "C18"),
     ROUTES_DISAGREE(Severity.CHECK, "C18"),
 
@@ -121,6 +123,8 @@ public enum FindingCode {
     CLOSURE_OVER(Severity.STOP, "C08"),
     CLOSURE_OPEN(Severity.NOTE),
     CLOSURE_CANNOT_DECIDE(Severity.CHECK),
+    COMPOSITE_REFUSED(Severity.CHECK),
+    COMPOSITE_DISAGREES(Severity.HOLD),
     YIELD_ABOVE_100(Severity.STOP, "C22"),
     YIELD_UPPER_BOUND(Severity.NOTE, "C22"),
     CONVERSION_BELOW_YIELD(Severity.CHECK),
@@ -196,6 +200,7 @@ public enum FindingCode {
     LAYER_DUPLICATE(Severity.STOP),
     VESSEL_DUPLICATE(Severity.STOP, "C13"),
     LOT_DUPLICATE(Severity.STOP),
+    LOT_ROWS_DIFFER(Severity.STOP),
     GROSS_BELOW_TARE(Severity.STOP, "C21"),
     CONTAINER_DUPLICATE(Severity.STOP),
     CONTAINER_UNKNOWN(Severity.STOP),
@@ -231,6 +236,12 @@ public enum FindingCode {
     /** The stable word that reports and JSON carry and by which a row of Corrections names a finding: {@code tare-missing}. */
     public String word() {
         return word;
+    }
+
+    /** The word: what people read is never the name of a constant. */
+    @Override
+    public String toString() {
+        return word();
     }
 
     /** The same as plain words: {@code tare missing}. */

@@ -1,6 +1,5 @@
 package workuptally.tally;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,10 +25,13 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.TheoryAccount;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.ClosureAccount;
+import workuptally.tally.balance.CompositeAccount;
+import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.ContentBounds;
 import workuptally.tally.balance.Found;
 import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
+import workuptally.tally.balance.Pooling;
 import workuptally.tally.balance.Portions;
 import workuptally.tally.balance.ProductWhereabouts;
 import workuptally.tally.balance.PurifiedLots;
@@ -153,18 +155,29 @@ public final class RunTallying {
             ContentShares shares = new ContentShares(charged.theory(), charged.skeletons());
             List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions)
                     .of(charged.theory());
-            List<LayerTally> layers = new LayerAccount(
+            List<LayerTally> alone = new LayerAccount(
                             run, readings, limits, new StepOutputs(run, graph, substances), contents, shares, omissions)
                     .of();
-            Map<String, List<Content>> inLots = new LinkedHashMap<>();
-            LotContents lotContents = new LotContents(contents, molarMasses);
-            lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
+            Map<String, List<Content>> inLots = new LotContents(contents, molarMasses).of(lots);
             PurifiedLots purified = new PurifiedLots(graph, lots);
-            Found found = Found.in(layers, lots, purified, inLots);
+            CompositeSamples composites = composites(charged, alone, contents, shares);
+            List<LayerTally> layers = composites.applied(alone);
+            Found found = Found.in(layers, lots, purified, inLots, composites);
             List<ProductYield> yields = new YieldAccount(
                             run, readings, substances, graph, charged.theory(), found, omissions)
                     .of(lots, purified);
-            return new Portions(lots, purified, inLots, layers, found, yields);
+            return new Portions(lots, purified, inLots, layers, composites, found, yields);
+        }
+
+        /** Before the layers are followed: which of two phases is the other by its density has no bearing on what may be pooled. */
+        private CompositeSamples composites(
+                Charged charged, List<LayerTally> layers, Contents contents, ContentShares shares) {
+            if (!CompositeAccount.isNeeded(run)) {
+                return CompositeSamples.NONE;
+            }
+            Meetings meetings = new MeetingAccount(run, limits, substances, graph, List.of()).of(charged.amounts());
+            Pooling pooling = new Pooling(run, meetings, substances.reference().reactivity());
+            return new CompositeAccount(run, contents, shares, pooling).of(layers);
         }
 
         Followed followed(Charged charged, Portions portions) {
@@ -309,6 +322,7 @@ public final class RunTallying {
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
                     followed.meetings(),
+                    portions.composites(),
                     metrics,
                     Optional.empty());
         }

@@ -14,11 +14,13 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 
+@Tag("slow")
 class TemplateTest {
     @TempDir
     private Path folder;

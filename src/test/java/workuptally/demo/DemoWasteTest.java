@@ -302,6 +302,7 @@ class DemoWasteTest {
                 assertEquals(
                         use.inGrams(),
                         use.recoveredGrams()
+                                + use.inDistillatesGrams()
                                 + use.inLayersGrams()
                                 + use.onCakesGrams()
                                 + use.inLotsGrams()
@@ -313,6 +314,7 @@ class DemoWasteTest {
         assertEquals(
                 100,
                 review.period().solventRecoveredPercent()
+                        + review.period().solventInDistillatesPercent()
                         + review.period().solventNotFoundPercent()
                         + 100
                                 * review.period().solvents().stream()

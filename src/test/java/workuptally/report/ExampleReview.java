@@ -192,7 +192,12 @@ public final class ExampleReview {
                 List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine(
-                        "A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", OptionalDouble.of(1500), true)),
+                        "A1",
+                        "aqueous",
+                        "aqueous, acid",
+                        "aqueous, pH 1.8",
+                        OptionalDouble.of(1500),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }
@@ -213,10 +218,12 @@ public final class ExampleReview {
     private static SolventUse solvent(int times) {
         return new SolventUse(
                 "ethyl acetate",
+                Optional.empty(),
                 450.0 * times,
                 451.0 * times,
-                new SolventUse.Purification(0, 0, 0),
+                new SolventUse.Purification(0, 0, 0, 0),
                 700 * times,
+                0,
                 80,
                 10,
                 1,
@@ -259,6 +266,7 @@ public final class ExampleReview {
                 "",
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
+                "",
                 row);
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
@@ -27,6 +28,7 @@ import workuptally.report.workbook.AnnotatedWorkbook;
  * Three kinds of books: the demo week again and again, for everything that there is to do for a run; {@link BareBook}s of so many runs that
  * even a short look at each one shows; a register of very many containers beside one week.
  */
+@Tag("slow")
 class GrowthTest {
     private static final double MOST_TIME = 1.6;
 

@@ -114,7 +114,7 @@ final class BalanceSettled implements LayerCondition {
     private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
         return evidence.wanted().stream()
                 .filter(c -> c.isOwnEvidence() || c.rests() == Content.Rests.PARENT)
-                .filter(c -> c.massGrams().isPresent())
+                .filter(c -> c.massGrams().isPresent() || c.isOwnEvidence())
                 .anyMatch(c -> closure.counts(c.substance()));
     }
 

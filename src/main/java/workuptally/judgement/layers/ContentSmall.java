@@ -1,6 +1,5 @@
 package workuptally.judgement.layers;
 
-import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
@@ -41,7 +40,7 @@ final class ContentSmall implements LayerCondition {
             if (theory.isEmpty() || !LayerEvidence.isBounded(content)) {
                 continue;
             }
-            double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());
+            double grams = SumOfLayers.guarded(evidence.layer(), content.substance());
             double percent = LayerEvidence.guardedPercentOfTheory(evidence.run(), content, grams);
             if (worst.isEmpty() || percent > worst.get().percentOfTheory()) {
                 worst = Optional.of(new AtMost(content.substance(), grams, percent));

@@ -80,7 +80,7 @@ final class NoOtherWanted implements LayerCondition {
     private static boolean isFound(RunTally run, Product product) {
         return run.layers().stream().anyMatch(l -> isLookedForIn(l, product))
                 || run.lots().stream()
-                        .anyMatch(l -> l.lot().product().equalsIgnoreCase(product.name())
+                        .anyMatch(l -> l.product().equalsIgnoreCase(product.name())
                                 && l.pureGrams().isPresent());
     }
 

@@ -11,16 +11,19 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Limits;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
@@ -30,14 +33,21 @@ public final class HeldLayers {
 
     /** Codes of the findings. */
     static List<FindingCode> codes() {
-        return List.of(FindingCode.LAYER_HOLDS_PRODUCT, FindingCode.LAYER_WAITS);
+        return List.of(FindingCode.LAYER_HOLDS_PRODUCT, FindingCode.LAYER_WAITS, FindingCode.LAYERS_NOT_ASSAYED);
     }
 
-    public static List<Finding> of(RunTally tally, List<LayerDecision> decisions) {
+    /** The findings of a run. */
+    public static List<Finding> of(
+            RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
         FindingList findings = new FindingList(tally.run().id());
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
+                tally, decisions, limits, substances.reference().reactivity());
+        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
         Map<Phrase, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
-            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE) {
+            boolean told =
+                    unassayed.filter(u -> u.labels().contains(decision.layer())).isPresent();
+            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told) {
                 continue;
             }
             Optional<Condition> limit =
@@ -108,7 +118,7 @@ public final class HeldLayers {
         Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.massGrams().isPresent());
+                .anyMatch(c -> c.massGrams().isPresent() || c.isOwnEvidence());
         if (gain.isEmpty()) {
             return assayed
                     ? Phrase.of("Keep it; recover the product, or say why not.")
@@ -147,7 +157,7 @@ public final class HeldLayers {
                 r.origin());
     }
 
-    private static Place place(RunTally tally, String layer) {
+    static Place place(RunTally tally, String layer) {
         return tally.layer(layer)
                 .flatMap(l -> l.entry())
                 .map(Layer::row)

@@ -50,7 +50,7 @@ final class LayerJson {
                 this::route);
     }
 
-    private void content(Content content) {
+    void content(Content content) {
         json.text("substance", content.substance());
         json.measured("massGrams", content.massGrams());
         json.measured("amountMillimoles", content.amountMillimoles());

@@ -17,6 +17,7 @@ import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
@@ -56,6 +57,7 @@ final class RunJson {
         json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
+        json.array("compositeSamples", tally.evidence().composites().list(), this::composite);
         json.array("meetings", tally.evidence().meetings().list(), this::meeting);
         json.texts("missingLayers", tally.evidence().missingLayers());
         json.array("reactions", tally.evidence().reactions(), this::reaction);
@@ -66,6 +68,11 @@ final class RunJson {
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
+    }
+
+    private void composite(CompositeSample sample) {
+        json.texts("layers", sample.labels());
+        json.object("together", () -> new LayerJson(json, review).content(sample.together()));
     }
 
     private void meeting(Meeting meeting) {
@@ -141,6 +148,10 @@ final class RunJson {
     private void lot(LotTally lot) {
         json.text("lot", lot.lot().label());
         json.text("product", lot.lot().product());
+        json.text(
+                "countsAs",
+                Optional.of(lot.product())
+                        .filter(p -> !p.equalsIgnoreCase(lot.lot().product())));
         json.text("stage", lot.lot().stage().map(EnumWord::of));
         json.flag("endsWorkup", lot.endsWorkup());
         json.measured("netGrams", lot.netGrams());

@@ -214,6 +214,20 @@ final class LayerTable {
             }
         });
         silent.forEach((what, labels) -> text.add(String.join(", ", labels) + ": " + wording.of(what)));
+        together().forEach(text::add);
         return text.toString();
+    }
+
+    /** What layers hold together by one assay. */
+    private List<String> together() {
+        List<String> labels = layers.stream().map(LayerTally::label).toList();
+        return run.tally().evidence().composites().list().stream()
+                .filter(sample -> sample.labels().stream().anyMatch(labels::contains))
+                .map(sample -> sample.name() + " together: at most "
+                        + look.figures()
+                                .most(sample.together().upperBoundGrams().orElse(0), MOST_DIGITS)
+                        + "\u00A0g " + sample.substance() + " ("
+                        + sample.together().evidence() + ")")
+                .toList();
     }
 }

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.CompositeSample;
 
 /** Closures per skeleton: what is isolated, what stands in layers, what is not accounted for and where it can be. */
 public final class ClosuresSection {
@@ -105,13 +108,15 @@ public final class ClosuresSection {
 
     /** Product by what the lot holds of it; another substance in proportion to the lot's mass. */
     private static Live ofLot(RunReview run, RowIndex lots, Closure.Term term) {
-        OptionalInt row = lots.of(run, term.place());
-        Optional<LotTally> lot = run.tally().lots().stream()
+        List<LotTally> rows = run.tally().lots().stream()
                 .filter(l -> l.lot().label().equals(term.place()))
+                .toList();
+        Optional<LotTally> ofProduct = rows.stream()
+                .filter(l -> l.product().equalsIgnoreCase(term.substance()))
                 .findFirst();
-        Optional<Double> pure = lot.filter(l -> l.lot().product().equalsIgnoreCase(term.substance()))
-                .flatMap(LotTally::pureGrams)
-                .map(MeasuredValue::value);
+        Optional<LotTally> lot = ofProduct.or(() -> rows.stream().findFirst());
+        OptionalInt row = lot.map(l -> lots.of(run, term.place(), l.product())).orElse(OptionalInt.empty());
+        Optional<Double> pure = ofProduct.flatMap(LotTally::pureGrams).map(MeasuredValue::value);
         if (pure.isPresent()) {
             return scaled(term, pure, row, LotsSection.TITLE, "Product in it");
         }
@@ -119,8 +124,11 @@ public final class ClosuresSection {
     }
 
     private static Live ofLayer(RunReview run, RowIndex layers, Closure.Term term) {
-        Optional<Double> grams = run.tally().layer(term.place()).stream()
-                .flatMap(layer -> layer.contents().stream())
+        Stream<Content> ofOne = run.tally().layer(term.place()).stream().flatMap(layer -> layer.contents().stream());
+        Stream<Content> ofSeveral = run.tally().evidence().composites().list().stream()
+                .filter(sample -> sample.name().equals(term.place()))
+                .map(CompositeSample::together);
+        Optional<Double> grams = Stream.concat(ofOne, ofSeveral)
                 .filter(content -> content.substance().equals(term.substance()))
                 .flatMap(content -> content.massGrams().stream())
                 .map(MeasuredValue::value)

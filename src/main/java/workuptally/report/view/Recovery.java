@@ -3,6 +3,7 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
@@ -11,7 +12,8 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
-import workuptally.tally.layers.LayerTally;
+import workuptally.tally.balance.CompositeSample;
+import workuptally.tally.balance.CompositeSamples;
 
 /**
  * Where the wanted product of one run is: isolated, in kept layers, or not found as product, which unreacted substrate is a part of.
@@ -62,10 +64,11 @@ public record Recovery(String run, double theoryGrams, Optional<Double> isolated
     }
 
     private static double keptGrams(RunReview run) {
-        return run.tally().layers().stream()
+        CompositeSamples composites = run.tally().evidence().composites();
+        Stream<Content> alone = run.tally().layers().stream()
                 .filter(l -> l.terminal() && !l.aliquot() && l.endsWorkup())
-                .map(LayerTally::contents)
-                .flatMap(List::stream)
+                .flatMap(l -> l.contents().stream().filter(c -> !composites.cover(l.label(), c.substance())));
+        return Stream.concat(alone, composites.list().stream().map(CompositeSample::together))
                 .filter(c -> run.tally()
                         .run()
                         .product(c.substance())

@@ -36,6 +36,7 @@ final class ShortRemedies {
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),
             Map.entry(FindingCode.FUNNEL_OVERFULL, "Use more loads or a larger funnel: %s"),
+            Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
     /** The same in half a line, for runs that have not begun and may ask for several things at once. */

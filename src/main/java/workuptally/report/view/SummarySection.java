@@ -104,7 +104,7 @@ public final class SummarySection {
         double k = review.period().coverageFactor();
         List<LotTally> lots = run.tally().lots().stream()
                 .filter(lot -> lot.endsWorkup()
-                        && lot.lot().product().equalsIgnoreCase(product)
+                        && lot.product().equalsIgnoreCase(product)
                         && lot.overTheoryPercent().isPresent())
                 .toList();
         if (lots.size() == 1) {

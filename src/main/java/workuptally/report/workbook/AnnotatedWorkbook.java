@@ -12,7 +12,7 @@ import workuptally.report.view.Wording;
  *
  * <p>The user's sheets stay as they were, character by character, except for the style numbers of marked cells, marked cells and rows
  * that did not exist, the reference to a sheet's first comments, and that the copy opens on its summary. Every other part that needs no change is copied as stored. The
- * same input gives the same bytes.
+ * same input gives the same bytes. A book in the strict variant of the format comes out in the transitional one.
  */
 public final class AnnotatedWorkbook {
     private AnnotatedWorkbook() {}
@@ -30,7 +30,8 @@ public final class AnnotatedWorkbook {
         if (Files.exists(output) && Files.isSameFile(input, output)) {
             throw new IOException("the annotated workbook would replace the book it is made from");
         }
-        try (BookPackage book = BookPackage.open(input)) {
+        try (BookPackage book =
+                BookPackage.open(input, output.resolveSibling(output.getFileName() + ".transitional"))) {
             new CarryOver(book, review.findings(), ReviewTables.of(review, wording), wording).write(output);
         } catch (RuntimeException e) {
             // The spreadsheet library reports a damaged part by runtime exceptions of many kinds.

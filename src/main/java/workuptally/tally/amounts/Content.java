@@ -68,9 +68,9 @@ public record Content(
                 Rests.CONSERVATION);
     }
 
-    /** True where a reading of the portion itself, or of the one portion it was made from, tells it, and no other reading gainsays it. */
+    /** True where a reading of the portion, alone or in a composite sample, tells it, and no other reading gainsays it. */
     public boolean isOwnEvidence() {
-        return massGrams.isPresent() && rests == Rests.OWN_READING;
+        return rests == Rests.COMPOSITE_SAMPLE || massGrams.isPresent() && rests == Rests.OWN_READING;
     }
 
     /**
@@ -87,6 +87,8 @@ public record Content(
         OWN_READING,
         /** Readings of the portion that do not agree: the larger counts meanwhile. */
         DISPUTED_READINGS,
+        /** A reading of aliquots of this and other portions together: none of them holds more than all. */
+        COMPOSITE_SAMPLE,
         /** What was read in the portion it was made from. */
         PARENT,
         /** Theory less what was found elsewhere. */

@@ -154,7 +154,7 @@ public final class ClosureAccount {
     private boolean isLotUnknown(String what, String partner, Portions portions) {
         Optional<LotTally> unknown = portions.lots().stream()
                 .filter(l -> l.endsWorkup()
-                        && skeletons.units(l.lot().product(), partner) > 0
+                        && skeletons.units(l.product(), partner) > 0
                         && l.pureGrams().isEmpty()
                         && !portions.purified().replaced().contains(l))
                 .findFirst();
@@ -210,7 +210,7 @@ public final class ClosureAccount {
     /** Lots in the balance of whose product only an upper bound is known. */
     private static List<String> upperBounds(Portions portions, Predicate<String> counts) {
         return portions.lots().stream()
-                .filter(l -> counts.test(l.lot().product())
+                .filter(l -> counts.test(l.product())
                         && l.basis().isUpperBound()
                         && portions.found().terms().stream()
                                 .anyMatch(t -> t.label().equals(l.lot().label())))

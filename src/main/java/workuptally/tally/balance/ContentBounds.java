@@ -60,7 +60,7 @@ public final class ContentBounds {
     /** True for a layer that was assayed for one wanted product, so that another one in it is bounded by the run's balance alone. */
     boolean isAssayedForAnother(LayerTally layer) {
         return layer.contents().stream()
-                .anyMatch(c -> c.massGrams().isPresent()
+                .anyMatch(c -> (c.massGrams().isPresent() || c.isOwnEvidence())
                         && run.product(c.substance()).filter(Product::wanted).isPresent());
     }
 

@@ -22,27 +22,35 @@ public record Found(List<Term> terms) {
 
     /** Collects the contents. */
     public static Found in(
-            List<LayerTally> layers, List<LotTally> lots, PurifiedLots purified, Map<String, List<Content>> inLots) {
+            List<LayerTally> layers,
+            List<LotTally> lots,
+            PurifiedLots purified,
+            Map<String, List<Content>> inLots,
+            CompositeSamples composites) {
         List<Term> terms = new ArrayList<>();
         Stream<LotTally> standIns = purified.replaced().stream()
-                .map(l -> l.lot().product())
+                .map(l -> l.product())
                 .distinct()
                 .flatMap(p -> purified.standIns(p).stream());
         Stream.concat(lots.stream().filter(LotTally::endsWorkup), standIns)
                 .map(l -> l.lot().label())
+                .distinct()
                 .forEach(label -> inLots.getOrDefault(label, List.of()).forEach(c -> terms.add(new Term(label, c))));
         for (LayerTally layer : layers) {
             if (layer.counts() || purified.isOfReplaced(layer)) {
-                layer.contents().forEach(c -> terms.add(new Term(layer.label(), c)));
+                layer.contents().stream()
+                        .filter(c -> !composites.cover(layer.label(), c.substance()))
+                        .forEach(c -> terms.add(new Term(layer.label(), c)));
             }
         }
+        composites.list().forEach(sample -> terms.add(new Term(sample.name(), sample.together())));
         return new Found(terms);
     }
 
     /**
      * One content.
      *
-     * @param label lot or layer
+     * @param label lot or layer, or the layers of a composite sample
      * @param content what it holds
      */
     record Term(String label, Content content) {}

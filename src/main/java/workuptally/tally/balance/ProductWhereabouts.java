@@ -2,12 +2,15 @@ package workuptally.tally.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import workuptally.chemistry.Drying;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
@@ -119,7 +122,7 @@ public final class ProductWhereabouts implements Whereabouts {
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
-                .filter(c -> c.massGrams().isEmpty() && counts.test(c.substance()))
+                .filter(c -> c.massGrams().isEmpty() && !c.isOwnEvidence() && counts.test(c.substance()))
                 .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .findFirst()
                 .map(c -> new Candidate(
@@ -180,21 +183,31 @@ public final class ProductWhereabouts implements Whereabouts {
         if (!counts.test(name) || lookedFor || isProduct || ofPartner.isEmpty() || ofProduct.isEmpty()) {
             return Optional.empty();
         }
-        double grams = 0;
-        for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
-                grams += lot.netGrams()
-                        .flatMap(net -> lot.pureGrams().map(net::minus))
-                        .map(rest -> Math.max(0, rest.value()) + Contents.ONE_SIDED_95 * rest.standardUncertainty())
-                        .orElse(Double.POSITIVE_INFINITY);
-            }
-        }
+        double grams = restOfLots().values().stream()
+                .mapToDouble(rest -> rest.map(
+                                r -> Math.max(0, r.value()) + Contents.ONE_SIDED_95 * r.standardUncertainty())
+                        .orElse(Double.POSITIVE_INFINITY))
+                .sum();
         return Optional.of(new Candidate(
                 "unreacted " + name,
                 0,
                 Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product",
                 "assay the crude for " + name));
+    }
+
+    /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
+    private Map<String, Optional<MeasuredValue>> restOfLots() {
+        Map<String, Optional<MeasuredValue>> rests = new LinkedHashMap<>();
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                rests.merge(
+                        lot.lot().label(),
+                        lot.netGrams().flatMap(net -> lot.pureGrams().map(net::minus)),
+                        (rest, next) -> rest.flatMap(r -> lot.pureGrams().map(r::minus)));
+            }
+        }
+        return rests;
     }
 
     private boolean isFound(String substance) {
@@ -206,7 +219,7 @@ public final class ProductWhereabouts implements Whereabouts {
     private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
         boolean lookedFor =
                 found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
-        if (other.wanted() || !counts.test(other.name()) || lookedFor) {
+        if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
         return Optional.of(new Candidate(

@@ -23,7 +23,7 @@ public final class PurifiedLots {
         this.graph = graph;
         this.lots = List.copyOf(lots);
         this.replaced = this.lots.stream()
-                .filter(l -> l.endsWorkup() && !standIns(l.lot().product()).isEmpty())
+                .filter(l -> l.endsWorkup() && !standIns(l.product()).isEmpty())
                 .toList();
     }
 
@@ -38,7 +38,7 @@ public final class PurifiedLots {
      */
     List<LotTally> standIns(String product) {
         boolean noCrudeIsKnown = lots.stream()
-                .filter(l -> l.lot().product().equalsIgnoreCase(product) && l.endsWorkup())
+                .filter(l -> l.product().equalsIgnoreCase(product) && l.endsWorkup())
                 .allMatch(l -> l.pureGrams().isEmpty());
         List<LotTally> ended = ended(product);
         boolean allAssayed = ended.stream()
@@ -62,7 +62,7 @@ public final class PurifiedLots {
 
     private List<LotTally> ended(String product) {
         return lots.stream()
-                .filter(l -> l.lot().product().equalsIgnoreCase(product) && !l.endsWorkup() && !isWorkedOn(l))
+                .filter(l -> l.product().equalsIgnoreCase(product) && !l.endsWorkup() && !isWorkedOn(l))
                 .toList();
     }
 

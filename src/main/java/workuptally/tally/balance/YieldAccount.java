@@ -75,7 +75,7 @@ public final class YieldAccount {
     }
 
     private static boolean isOf(LotTally lot, Product product) {
-        return lot.lot().product().equalsIgnoreCase(product.name());
+        return lot.product().equalsIgnoreCase(product.name());
     }
 
     private Optional<ProductYield> of(ProductTheory product, Stage stage, List<LotTally> lots) {

@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -185,7 +186,11 @@ public final class LayerGraph {
     }
 
     private void readLots() {
+        Set<String> read = new HashSet<>();
         for (Lot lot : run.lots()) {
+            if (!read.add(lot.label())) {
+                continue; // another product of a lot, which has one origin
+            }
             for (String source : lot.from()) {
                 boolean knownSource = source.equals(Step.REACTION_MIXTURE)
                         || givenBy.containsKey(source)

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,7 @@ import workuptally.reference.Reference;
 import workuptally.report.view.Wording;
 import workuptally.tally.bench.Plan;
 
+@Tag("slow")
 class BenchSheetTest {
     private static byte[] sheet(Review review, PdfOptions.Paper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -177,10 +177,12 @@ final class InventedReviews {
                 List.of(
                         new SolventUse(
                                 "tert-butyl methyl ether",
+                                Optional.empty(),
                                 0,
                                 1702,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
                                 1340,
+                                0,
                                 41.2,
                                 22,
                                 0.4,
@@ -188,9 +190,11 @@ final class InventedReviews {
                                 0.7404),
                         new SolventUse(
                                 "ethyl acetate",
+                                Optional.empty(),
                                 72.2,
                                 351.8,
-                                new SolventUse.Purification(40, 0, 30),
+                                new SolventUse.Purification(40, 0, 0, 30),
+                                0,
                                 0,
                                 388,
                                 9,
@@ -199,9 +203,11 @@ final class InventedReviews {
                                 0.9003),
                         new SolventUse(
                                 "dichloromethane",
+                                Optional.empty(),
                                 66.3,
                                 0,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
+                                0,
                                 0,
                                 61,
                                 0,
@@ -274,6 +280,7 @@ final class InventedReviews {
                 "",
                 BLANK,
                 BLANK,
+                "",
                 ROW);
     }
 
@@ -472,14 +479,14 @@ final class InventedReviews {
                                 "Aqueous, acidic",
                                 "aqueous, pH 5.6",
                                 OptionalDouble.of(108.3),
-                                true),
+                                WasteLine.Standing.KEPT),
                         new WasteLine(
                                 "O0",
                                 "non-halogenated",
                                 "Non-halogenated organic",
                                 "tert-butyl methyl ether",
                                 OptionalDouble.of(22.1),
-                                true)),
+                                WasteLine.Standing.KEPT)),
                 new WorkupEvidence(
                         List.of(),
                         List.of(),
@@ -649,7 +656,12 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine(
-                        "A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", OptionalDouble.of(71.2), true)),
+                        "A1",
+                        "aqueous-acid",
+                        "Aqueous, acidic",
+                        "aqueous, pH 4.9",
+                        OptionalDouble.of(71.2),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of());
         return new RunReview(

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Severity;
@@ -14,6 +15,7 @@ import workuptally.report.ExampleReview;
 import workuptally.report.view.Wording;
 
 /** Opens the annotated workbook with a program that shares no code with the library that wrote it. */
+@Tag("slow")
 class LibreOfficeTest {
     @TempDir
     Path folder;

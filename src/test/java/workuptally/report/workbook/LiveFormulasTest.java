@@ -18,6 +18,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ import workuptally.report.view.Wording;
 
 /** The formulas of the result sheets, computed by a program that shares no code with this one, against our own results. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class LiveFormulasTest {
     /** Sheets whose formulas rest on entries; those of the solvents also rest on estimates of the tool. */
     private static final List<String> FROM_ENTRIES =

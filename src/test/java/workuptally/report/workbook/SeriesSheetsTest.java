@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +33,7 @@ import workuptally.tally.series.SeriesTally;
 
 /** Sheets of a repeated preparation: nine runs of one series after eight earlier results, one far off and one copied. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class SeriesSheetsTest {
     private static final double[] EARLIER = {76.9, 78.4, 77.6, 79.0, 76.2, 78.1, 77.3, 79.3};
     private static final double[] NET = {5.31, 5.25, 5.18, 5.42, 5.27, 2.96, 5.33, 5.21, 5.18};

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,6 +19,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 
 /** Pairs by the names people type, in a planned run, a run that was done, and a proposal; and ordinary washes, which raise nothing. */
+@Tag("slow")
 class MeetingPairsTest {
     private static final String MUST_NOT = "materials-must-not-meet";
     private static final int LEAST_NAMED_PERCENT = 95;

@@ -46,9 +46,9 @@ public final class AssayImpossible implements RunRule {
                     .filter(AssayImpossible::isNumber)
                     .ifPresent(a -> sums.put(
                             lot.label(),
-                            new Sum(a.place())
+                            sums.getOrDefault(lot.label(), new Sum(a.place()))
                                     .plus(
-                                            lot.product(),
+                                            tally.run().countsAs(lot.product()),
                                             a.value(),
                                             lot.relativeStandardUncertaintyPercent()
                                                     .entered()
@@ -64,7 +64,7 @@ public final class AssayImpossible implements RunRule {
                     sums.put(
                             assay.sample(),
                             sum.plus(
-                                    assay.substance(),
+                                    tally.run().countsAs(assay.substance()),
                                     r.value(),
                                     assay.relativeStandardUncertaintyPercent()
                                             .entered()

@@ -1,7 +1,9 @@
 package workuptally.judgement.rules.balance;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -37,7 +39,11 @@ public final class NotAtConstantMass implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        Set<String> seen = new HashSet<>();
         for (LotTally lot : tally.lots()) {
+            if (!seen.add(lot.lot().label())) {
+                continue; // another product of the same weighing
+            }
             Optional<Entered> first = lot.lot().grossGrams().entered();
             Optional<Entered> second = lot.lot().secondWeighingGrams().entered();
             if (first.isPresent() && second.isPresent() && lot.netGrams().isPresent()) {

@@ -2,8 +2,10 @@ package workuptally.judgement.rules.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -61,7 +63,11 @@ public final class TareFaults implements RunRule {
 
     private static List<Weighing> weighings(RunTally tally) {
         List<Weighing> weighings = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
         for (Lot lot : tally.run().lots()) {
+            if (!seen.add(lot.label())) {
+                continue; // another product of the same weighing
+            }
             weighings.add(new Weighing(
                     "lot " + lot.label(), lot.vessel(), lot.grossGrams(), lot.tareGrams(), lot.row(), true));
         }
@@ -124,8 +130,7 @@ public final class TareFaults implements RunRule {
     private static Phrase percent(RunTally tally, LotTally lot, double pureGrams) {
         return tally.theory()
                 .flatMap(t -> t.products().stream()
-                        .filter(p ->
-                                p.product().name().equalsIgnoreCase(lot.lot().product()))
+                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                         .findFirst())
                 .map(p -> Phrase.of(
                         " ({} of {})",

@@ -53,6 +53,13 @@ public final class CountedTwice implements RunRule {
                 assay.sample(),
                 typed(before),
                 typed(assay));
+        boolean told = assay.isComposite()
+                && tally.evidence().composites().list().stream()
+                        .noneMatch(c ->
+                                c.name().equals(assay.sample()) && c.together().rests() == Content.Rests.OWN_READING);
+        if (told) {
+            return; // refused, or gainsaid: its own finding says so
+        }
         if (isDisputed(tally, assay)) {
             findings.add(
                     FindingCode.ASSAYS_DISAGREE,
@@ -80,7 +87,7 @@ public final class CountedTwice implements RunRule {
     private static boolean isDisputed(RunTally tally, Assay assay) {
         boolean isOfLot = tally.lots().stream()
                 .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.lot().product().equalsIgnoreCase(assay.substance())
+                        && l.product().equalsIgnoreCase(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
         return isOfLot || isOfLayer(tally, assay);

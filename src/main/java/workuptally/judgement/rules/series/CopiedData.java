@@ -23,7 +23,7 @@ import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
-/** Gross and tare both equal to those of another row, or assay and net mass both equal, to the last digit. */
+/** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit; rows of one lot share its weighing. */
 public final class CopiedData implements BookRule {
 
     @Override
@@ -63,7 +63,9 @@ public final class CopiedData implements BookRule {
     private static void compare(
             List<Finding> findings, Map<String, Row> seen, String key, Row row, FindingCode code, String words) {
         Row first = seen.putIfAbsent(key, row);
-        if (first != null) {
+        boolean isSameLot =
+                first != null && first.run().equals(row.run()) && first.name().equals(row.name());
+        if (first != null && !isSameLot) {
             findings.add(new Finding(
                     code,
                     Severity.CHECK,

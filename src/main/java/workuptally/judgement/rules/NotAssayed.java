@@ -1,0 +1,122 @@
+package workuptally.judgement.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.UnassayedLayers;
+import workuptally.judgement.layers.UnassayedLayers.Sample;
+import workuptally.model.Figure;
+import workuptally.model.FindingCode;
+import workuptally.model.Limit;
+import workuptally.model.Limits;
+import workuptally.model.Phrase;
+import workuptally.model.Severity;
+import workuptally.model.Subject;
+import workuptally.tally.RunTally;
+
+/** Layers that nobody assayed, on one line, with the assays that would settle them. */
+final class NotAssayed {
+    private final RunTally tally;
+    private final List<LayerDecision> decisions;
+    private final Limits limits;
+
+    NotAssayed(RunTally tally, List<LayerDecision> decisions, Limits limits) {
+        this.tally = tally;
+        this.decisions = decisions;
+        this.limits = limits;
+    }
+
+    void add(UnassayedLayers layers, FindingList findings) {
+        findings.add(
+                FindingCode.LAYERS_NOT_ASSAYED,
+                Severity.HOLD,
+                Subject.ofRun(tally.run().id()).withLayers(layers.labels()),
+                HeldLayers.place(tally, layers.labels().get(0)),
+                Phrase.of("{} not assayed: {}", listed(layers.labels()), atMost(layers)),
+                Phrase.of(
+                        "at most {} of theory in each, and {} in all kept layers together",
+                        Figure.brief(limits.value(Limit.LAYER_LIMIT), "%"),
+                        Figure.brief(limits.value(Limit.RUN_LIMIT), "%")),
+                "limits in force; guard-banded one-sided 95 % bound",
+                Phrase.of("Keep them; {}", action(layers)));
+    }
+
+    private Phrase atMost(UnassayedLayers layers) {
+        Optional<LayerDecision.AtMost> most = decisions.stream()
+                .filter(d -> layers.labels().contains(d.layer()))
+                .map(LayerDecision::atMost)
+                .flatMap(Optional::stream)
+                .reduce((a, b) -> b.percentOfTheory() > a.percentOfTheory() ? b : a);
+        return most.map(m -> Phrase.of(
+                        "up to {} {}, {} of theory, can be in them",
+                        Figure.boundDecimals(m.grams(), 2, "g"),
+                        m.product(),
+                        Figure.boundDecimals(m.percentOfTheory(), 1, "%")))
+                .orElse(Phrase.of("nothing bounds what they hold"));
+    }
+
+    private static Phrase action(UnassayedLayers layers) {
+        if (layers.samples().isEmpty()) {
+            return Phrase.of("assay them one by one.");
+        }
+        Phrase all = layers.labels().size() == 2
+                ? Phrase.of("both")
+                : Phrase.of("all {}", layers.labels().size());
+        Phrase settled = layers.settled() ? all : Phrase.of("what is in {}", all);
+        if (layers.samples().size() == 1) {
+            Sample sample = layers.samples().get(0);
+            return sample.layers().size() == 1
+                    ? Phrase.of("{}.", single(sample))
+                    : Phrase.of("{}, settles {} if it is below {}.", composite(sample), settled, below(sample));
+        }
+        List<Phrase> parts = new ArrayList<>();
+        for (Sample sample : layers.samples()) {
+            parts.add(
+                    sample.layers().size() == 1
+                            ? single(sample)
+                            : Phrase.of("{}, if it is below {}", composite(sample), below(sample)));
+        }
+        return Phrase.of("{}: settle {}.", Phrase.join("; ", parts), settled);
+    }
+
+    private static Phrase single(Sample sample) {
+        return Phrase.of("an assay of {} below {}", sample.layers().get(0), below(sample));
+    }
+
+    private static Phrase composite(Sample sample) {
+        return Phrase.of("one composite sample of {}, 1 % of each diluted into methanol", listed(sample.layers()));
+    }
+
+    private static Phrase below(Sample sample) {
+        boolean several = sample.below().size() > 1;
+        return sample.below().stream()
+                .map(b -> Phrase.of(
+                        "{}{}",
+                        Figure.digits(floor(b.milligramsPerMillilitre()), 2, "mg/mL"),
+                        several ? " " + b.product() : ""))
+                .collect(Phrase.joining(" and "));
+    }
+
+    /** Rounded down to two digits: what lies below the figure printed lies below the figure meant. */
+    private static double floor(double result) {
+        return new java.math.BigDecimal(result)
+                .round(new java.math.MathContext(2, java.math.RoundingMode.DOWN))
+                .doubleValue();
+    }
+
+    /** {@code A1 to A4} where the numbers follow each other, else the labels with commas. */
+    static String listed(List<String> labels) {
+        boolean range = labels.size() > 2;
+        for (int i = 1; i < labels.size(); i++) {
+            range = range && follows(labels.get(i - 1), labels.get(i));
+        }
+        return range ? labels.get(0) + " to " + labels.get(labels.size() - 1) : String.join(", ", labels);
+    }
+
+    private static boolean follows(String one, String next) {
+        String letters = one.replaceFirst("\\d{1,6}$", "");
+        String digits = one.substring(letters.length());
+        return !digits.isEmpty() && next.equals(letters + (Integer.parseInt(digits) + 1));
+    }
+}
