@@ -18,8 +18,6 @@ import workuptally.tally.layers.LayerTally;
  * assay that was not made is named all the same. Where one was found nowhere, somebody must say whether it is wanted from here.
  */
 final class NoOtherWanted implements LayerCondition {
-    private static final String ID = "R8";
-    private static final String TITLE = "no second wanted component";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
@@ -66,15 +64,14 @@ final class NoOtherWanted implements LayerCondition {
                 ? Phrase.of("none named")
                 : Phrase.of("{} found in other portions", String.join(", ", elsewhere));
         return new Condition(
-                ID,
-                TITLE,
+                Criterion.OTHER_PRODUCTS,
                 State.MET,
                 noted.isEmpty() ? text : Phrase.of("{}; also holds {}", text, Phrase.join(", ", noted)),
                 Phrase.join("; ", unassayed));
     }
 
     private static Condition missing(Phrase what) {
-        return new Condition(ID, TITLE, State.MISSING, what);
+        return new Condition(Criterion.OTHER_PRODUCTS, State.MISSING, what);
     }
 
     private static boolean isFound(RunTally run, Product product) {

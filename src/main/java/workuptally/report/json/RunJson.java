@@ -7,6 +7,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.report.view.Wording;
 import workuptally.tally.LayerShares;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -189,7 +190,7 @@ final class RunJson {
         json.coverage(closure.percent());
         json.text("verdict", closure.verdict().word());
         if (!closure.because().isEmpty()) {
-            json.text("because", closure.because());
+            json.text("because", Wording.POINT.of(closure.because()));
         }
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());
@@ -273,7 +274,7 @@ final class RunJson {
         json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
         json.number("capacityRatio", reaction.capacityRatio());
         json.number("neededMillilitres", reaction.neededMillilitres());
-        json.text("because", reaction.because());
+        json.text("because", Wording.POINT.of(reaction.because()));
     }
 
     private void metrics(Metrics metrics) {
