@@ -46,6 +46,7 @@ import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.bench.PredictedContents;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -224,7 +225,8 @@ public final class RunTallying {
                     portions.lots(),
                     bounds,
                     followed.flow().unlabelledPhases());
-            List<LayerTally> bounded = bounds.applied();
+            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
+                    .beside(bounds.applied(), ContactMixtures.of(run, portions.layers(), substances, followed.flow()));
             Whereabouts whereabouts = new ProductWhereabouts(
                     run,
                     substances,

@@ -105,8 +105,9 @@ final class BalanceSettled implements LayerCondition {
     /** An assay or true non-detect of a wanted product that this balance counts. */
     private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
         return evidence.wanted().stream()
-                .filter(c -> c.isOwnEvidence() || c.rests() == Content.Rests.PARENT)
-                .filter(c -> c.massGrams().isPresent() || c.isOwnEvidence())
+                .filter(c ->
+                        c.isOwnEvidence() || c.rests() == Content.Rests.PARENT || c.rests() == Content.Rests.PREDICTION)
+                .filter(c -> c.massGrams().isPresent() || c.isOwnEvidence() || c.rests() == Content.Rests.PREDICTION)
                 .anyMatch(c -> closure.counts(c.substance()));
     }
 
