@@ -47,6 +47,7 @@ import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.bench.PredictedContents;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -243,7 +244,8 @@ public final class RunTallying {
                     experience);
             Undecided undecided =
                     new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
-            List<LayerTally> bounded = bounds.applied();
+            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
+                    .beside(bounds.applied(), ContactMixtures.of(run, portions.layers(), substances, flow));
             Whereabouts whereabouts = new ProductWhereabouts(
                     run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
             List<Closure> closures = new ClosureAccount(

@@ -115,6 +115,7 @@ final class BalanceSettled implements LayerCondition {
         return evidence.wanted().stream()
                 .filter(c -> c.isOwnEvidence()
                         || c.rests() == Content.Rests.EXPERIENCE
+                        || c.rests() == Content.Rests.PREDICTION
                         || c.rests() == Content.Rests.PARENT && c.massGrams().isPresent())
                 .anyMatch(c -> closure.counts(c.substance()));
     }
