@@ -123,6 +123,8 @@ public enum FindingCode {
     CLOSURE_OVER(Severity.STOP, "C08"),
     CLOSURE_OPEN(Severity.NOTE),
     CLOSURE_CANNOT_DECIDE(Severity.CHECK),
+    ENTRY_SUSPECT(Severity.CHECK),
+    ENTRIES_DISAGREE(Severity.NOTE),
     COMPOSITE_REFUSED(Severity.CHECK),
     COMPOSITE_DISAGREES(Severity.HOLD),
     YIELD_ABOVE_100(Severity.STOP, "C22"),

@@ -185,6 +185,10 @@ public enum Limit {
     EXPERIENCE_COUNTS(
             "Experience counts",
             "yes where the laboratory takes what earlier batches of a series held for evidence; no unless set"),
+    YIELD_REPORTED(
+            "Yield reported",
+            "workup or purified: the yield that stands first and counts in means; workup unless set, the other where that is not"
+                    + " known by assay"),
     GROUP("Group", "group that the report names"),
     SITE("Site", "laboratory that the report names"),
     REVIEWERS("Reviewers", "who signs, joined by ;"),

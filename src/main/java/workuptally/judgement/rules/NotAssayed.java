@@ -1,6 +1,5 @@
 package workuptally.judgement.rules;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision;
@@ -39,7 +38,7 @@ final class NotAssayed {
                         Figure.brief(limits.value(Limit.LAYER_LIMIT), "%"),
                         Figure.brief(limits.value(Limit.RUN_LIMIT), "%")),
                 "limits in force; guard-banded one-sided 95 % bound",
-                Phrase.of("Keep them; {}", action(layers)));
+                Phrase.of("Keep them; {}.", action(layers)));
     }
 
     private Phrase atMost(UnassayedLayers layers) {
@@ -57,31 +56,28 @@ final class NotAssayed {
     }
 
     private static Phrase action(UnassayedLayers layers) {
-        if (layers.samples().isEmpty()) {
-            return Phrase.of("assay them one by one.");
+        List<Sample> samples = layers.samples();
+        if (samples.isEmpty()) {
+            return Phrase.of("assay them one by one");
         }
-        Phrase all = layers.labels().size() == 2
-                ? Phrase.of("both")
-                : Phrase.of("all {}", layers.labels().size());
-        Phrase settled = layers.settled() ? all : Phrase.of("what is in {}", all);
-        if (layers.samples().size() == 1) {
-            Sample sample = layers.samples().get(0);
-            return sample.layers().size() == 1
-                    ? Phrase.of("{}.", single(sample))
-                    : Phrase.of("{}, settles {} if it is below {}.", composite(sample), settled, below(sample));
+        Phrase settles = Phrase.of(
+                "{} {}{}",
+                samples.size() == 1 ? "settles" : "settle",
+                layers.settled() ? "" : "what is in ",
+                layers.labels().size() == 2 ? "both" : "all " + layers.labels().size());
+        if (samples.size() == 1 && samples.get(0).layers().size() > 1) {
+            return Phrase.of("{}, {} if it is below {}", composite(samples.get(0)), settles, below(samples.get(0)));
         }
-        List<Phrase> parts = new ArrayList<>();
-        for (Sample sample : layers.samples()) {
-            parts.add(
-                    sample.layers().size() == 1
-                            ? single(sample)
-                            : Phrase.of("{}, if it is below {}", composite(sample), below(sample)));
-        }
-        return Phrase.of("{}: settle {}.", Phrase.join("; ", parts), settled);
+        return Phrase.of(
+                samples.size() == 1 ? "{} {}" : "{}: {}",
+                samples.stream().map(NotAssayed::asked).collect(Phrase.joining("; ")),
+                settles);
     }
 
-    private static Phrase single(Sample sample) {
-        return Phrase.of("an assay of {} below {}", sample.layers().get(0), below(sample));
+    private static Phrase asked(Sample sample) {
+        return sample.layers().size() == 1
+                ? Phrase.of("an assay of {} below {}", sample.layers().get(0), below(sample))
+                : Phrase.of("{}, if it is below {}", composite(sample), below(sample));
     }
 
     private static Phrase composite(Sample sample) {
@@ -89,12 +85,11 @@ final class NotAssayed {
     }
 
     private static Phrase below(Sample sample) {
-        boolean several = sample.below().size() > 1;
         return sample.below().stream()
                 .map(b -> Phrase.of(
-                        "{}{}",
+                        sample.below().size() > 1 ? "{} {}" : "{}{}",
                         Figure.digits(floor(b.milligramsPerMillilitre()), 2, "mg/mL"),
-                        several ? " " + b.product() : ""))
+                        sample.below().size() > 1 ? b.product() : ""))
                 .collect(Phrase.joining(" and "));
     }
 

@@ -68,6 +68,7 @@ final class RunJson {
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
+        new SuspectsJson(json).write(review.suspects());
     }
 
     private void composite(CompositeSample sample) {
@@ -164,6 +165,7 @@ final class RunJson {
     private void yieldOf(ProductYield product) {
         json.text("product", product.product().name());
         json.text("stage", EnumWord.of(product.stage()));
+        json.flag("headline", product.headline());
         json.texts("lots", product.lots());
         json.measured("percent", product.percent());
         json.coverage(product.percent());

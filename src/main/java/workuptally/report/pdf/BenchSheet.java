@@ -83,6 +83,7 @@ public final class BenchSheet {
         PlanBlocks parts = new PlanBlocks(look, run, plan);
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
+        blocks.addAll(parts.funnels());
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         return blocks;
     }

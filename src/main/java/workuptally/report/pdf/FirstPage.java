@@ -179,7 +179,7 @@ final class FirstPage {
         Stream.of(review.book().limits().text(Limit.REVIEWERS).split(";"))
                 .map(String::strip)
                 .filter(r -> !r.isEmpty())
-                .forEach(reviewers::add);
+                .forEach(r -> reviewers.add("Reviewed by " + r));
         if (reviewers.isEmpty()) {
             reviewers.addAll(List.of("Chemist", "Supervisor"));
         }

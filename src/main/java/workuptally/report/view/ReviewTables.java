@@ -16,16 +16,22 @@ public final class ReviewTables {
         List<TableView> tables = new ArrayList<>(List.of(
                 SummarySection.of(review, wording),
                 YieldsSection.of(review),
+                AmountsSection.of(review),
                 LotsSection.of(review),
                 ClosuresSection.of(review),
+                CandidatesSection.of(review),
                 LayerDecisionsSection.of(review, wording),
+                LayerConditionsSection.of(review, wording),
+                ReextractionsSection.of(review),
                 LayerBalanceSection.of(review),
                 MassBalanceSection.of(review),
+                ContactsSection.of(review),
                 SolventTotalsSection.of(review),
                 SolventsSection.of(review),
                 WasteTotalsSection.of(review),
                 WasteSection.of(review),
-                ContainersSection.of(review)));
+                ContainersSection.of(review),
+                ContainerContentsSection.of(review)));
         RegulatorySection.of(review).ifPresent(tables::add);
         tables.add(MetricsSection.of(review));
         SeriesSection.of(review).ifPresent(tables::add);

@@ -7,7 +7,6 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.Theory.ProductTheory;
@@ -99,6 +98,6 @@ public final class ContentBounds {
                 rest = rest.minus(term.content().massGrams().get());
             }
         }
-        return Optional.of(Math.max(0, rest.value()) + Contents.ONE_SIDED_95 * rest.standardUncertainty());
+        return Optional.of(Math.max(0, rest.value()) + rest.oneSidedReach());
     }
 }

@@ -329,8 +329,7 @@ public final class RouteAccount {
             }
         }
         return found.terms().stream()
-                .filter(t ->
-                        after.contains(t.label()) && t.content().substance().equalsIgnoreCase(substance))
+                .filter(t -> t.isOf(after) && t.content().substance().equalsIgnoreCase(substance))
                 .flatMap(t -> t.content().massGrams().stream())
                 .mapToDouble(MeasuredValue::value)
                 .sum();

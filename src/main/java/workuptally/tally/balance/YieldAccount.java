@@ -1,6 +1,7 @@
 package workuptally.tally.balance;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -145,8 +146,11 @@ public final class YieldAccount {
         for (Found.Term term : found.terms()) {
             boolean ofProduct = term.content().substance().equalsIgnoreCase(product.name());
             Optional<MeasuredValue> taken = term.content().massGrams();
-            if (graph.isAliquot(term.label()) && ofProduct && taken.isPresent()) {
-                Optional<MeasuredValue> stream = streamGrams(term.label(), product, lots);
+            boolean isAliquot = term.takenFrom().isPresent() || graph.isAliquot(term.label());
+            if (isAliquot && ofProduct && taken.isPresent()) {
+                Collection<String> from =
+                        term.takenFrom().<Collection<String>>map(List::of).orElseGet(() -> graph.parents(term.label()));
+                Optional<MeasuredValue> stream = streamGrams(from, product, lots);
                 Optional<MeasuredValue> left =
                         stream.map(s -> s.minus(taken.get())).filter(m -> m.value() > 0);
                 if (left.isPresent()) {
@@ -159,9 +163,9 @@ public final class YieldAccount {
     }
 
     /** Product in the stream an aliquot was taken from, by what was found in all that became of it, g; empty off the product's stream. */
-    private Optional<MeasuredValue> streamGrams(String aliquot, Product product, List<LotTally> lots) {
+    private Optional<MeasuredValue> streamGrams(Collection<String> takenFrom, Product product, List<LotTally> lots) {
         Set<String> became = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(graph.parents(aliquot));
+        List<String> open = new ArrayList<>(takenFrom);
         while (!open.isEmpty()) {
             String next = open.remove(open.size() - 1);
             if (became.add(next)) {
@@ -180,8 +184,7 @@ public final class YieldAccount {
                 .filter(m -> m.value() > 0);
         return isProductStream && isolated.isPresent()
                 ? found.terms().stream()
-                        .filter(t -> became.contains(t.label())
-                                && t.content().substance().equalsIgnoreCase(product.name()))
+                        .filter(t -> t.isOf(became) && t.content().substance().equalsIgnoreCase(product.name()))
                         .flatMap(t -> t.content().massGrams().stream())
                         .reduce(MeasuredValue::plus)
                 : Optional.empty();

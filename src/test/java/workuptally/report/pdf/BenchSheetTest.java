@@ -168,6 +168,13 @@ class BenchSheetTest {
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
     }
 
+    /** The demo's plan of isopentyl acetate: 123 and 111 mL in a funnel of 125 mL, limit 75 %. */
+    @Test
+    void funnelsAboveTheirLimitAreCountedAndDrawn() throws IOException {
+        String text = PdfText.dense(sheet(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
+        assertTrue(text.contains(PdfText.dense("Funnels: 2 above the limit")), text);
+    }
+
     @Test
     void stopsAreToBeSettledFirstAndCautionsStandWithTheSentenceThatDefers() throws IOException {
         Review review = InventedReviews.demoWeek();

@@ -34,7 +34,7 @@ class LibreOfficeTest {
                 Wording.POINT);
         Path saved = LibreOffice.resave(output, folder.resolve("resaved"), LibreOffice.Recalculation.NEVER);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
-            assertEquals(19, workbook.getNumberOfSheets());
+            assertEquals(25, workbook.getNumberOfSheets());
             assertEquals(1.1, workbook.getSheet("Runs").getRow(1).getCell(3).getNumericCellValue(), 1e-12);
             assertEquals(
                     "a < b & c", workbook.getSheet("Runs").getRow(1).getCell(1).getStringCellValue());

@@ -50,20 +50,18 @@ public final class CompositeRefused implements RunRule {
         tally.run().assays().stream()
                 .filter(a -> a.sample().equals(sample.name()) && a.substance().equalsIgnoreCase(sample.substance()))
                 .reduce((earlier, later) -> later)
-                .ifPresent(
-                        assay -> findings.add(
-                                FindingCode.COMPOSITE_DISAGREES,
-                                Severity.HOLD,
-                                assay.row().at("Result"),
-                                Phrase.of(
-                                        "{} together, {}: {}; it does not fit the other readings of these layers",
-                                        sample.name(),
-                                        sample.substance(),
-                                        sample.together().evidence()),
-                                Phrase.of(
-                                        "what the layers hold together and what was found in them within 2u of each other"),
-                                FindingList.PRACTICE,
-                                Phrase.of(
-                                        "Find out which is right: mix a new sample in proportion to the volumes, or assay the layers one by one.")));
+                .ifPresent(assay -> findings.add(
+                        FindingCode.COMPOSITE_DISAGREES,
+                        Severity.HOLD,
+                        assay.row().at("Result"),
+                        Phrase.of(
+                                "{} together, {}: {}; it does not fit the other readings of these layers",
+                                sample.name(),
+                                sample.substance(),
+                                sample.together().evidence()),
+                        Phrase.of("what the layers hold together and what was found in them within 2u of each other"),
+                        FindingList.PRACTICE,
+                        Phrase.of("Find out which is right: mix a new sample in proportion to the volumes, or"
+                                + " assay the layers one by one.")));
     }
 }

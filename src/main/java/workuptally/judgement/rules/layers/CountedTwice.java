@@ -47,12 +47,6 @@ public final class CountedTwice implements RunRule {
     }
 
     private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
-        Phrase seen = Phrase.of(
-                "{} in {} stands in two rows of Assays ({} and {})",
-                assay.substance(),
-                assay.sample(),
-                typed(before),
-                typed(assay));
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -60,6 +54,12 @@ public final class CountedTwice implements RunRule {
         if (told) {
             return; // refused, or gainsaid: its own finding says so
         }
+        Phrase seen = Phrase.of(
+                "{} in {} stands in two rows of Assays ({} and {})",
+                assay.substance(),
+                assay.sample(),
+                typed(before),
+                typed(assay));
         if (isDisputed(tally, assay)) {
             findings.add(
                     FindingCode.ASSAYS_DISAGREE,
