@@ -1,8 +1,10 @@
 package workuptally.report.view;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
@@ -20,13 +22,13 @@ public final class LayerDecisionsSection {
 
     /** The table of a review: an answer a condition, whose evidence stands in its own table. */
     public static TableView of(Review review, Wording wording) {
-        List<Criterion> asked = asked(review);
+        Set<Criterion> asked = asked(review);
         List<Column> columns = new ArrayList<>(List.of(
                 Column.text("Run", 14),
                 Column.text("Layer", 12),
                 Column.text("Outcome", 18),
                 Column.text("Reason", 60)));
-        asked.forEach(criterion -> columns.add(Column.text(criterion.id(), 10)));
+        asked.forEach(condition -> columns.add(Column.text(condition.id(), 10)));
         return TableView.of(
                 TITLE,
                 SafetyWording.A_PERSON_DECIDES + "\n" + SafetyWording.DEFERS + inWords(asked),
@@ -35,23 +37,22 @@ public final class LayerDecisionsSection {
                 run -> run.decisions().stream().map(decision -> row(run, decision, asked, wording)));
     }
 
-    /** The conditions that any decision of the book asks for, each once, in their order. */
-    private static List<Criterion> asked(Review review) {
-        return review.runs().stream()
+    /** What any decision of the book asks for, each once, in the order of asking. */
+    private static Set<Criterion> asked(Review review) {
+        Set<Criterion> asked = EnumSet.noneOf(Criterion.class);
+        review.runs().stream()
                 .flatMap(run -> run.decisions().stream())
                 .flatMap(decision -> decision.conditions().stream())
-                .map(LayerDecision.Condition::criterion)
-                .distinct()
-                .sorted()
-                .toList();
+                .forEach(condition -> asked.add(condition.criterion()));
+        return asked;
     }
 
-    /** What the conditions ask for, a few on a line of the note. */
-    private static String inWords(List<Criterion> asked) {
+    /** What is asked for, a few on a line of the note. */
+    private static String inWords(Set<Criterion> asked) {
         StringBuilder lines = new StringBuilder();
-        for (int i = 0; i < asked.size(); i++) {
-            Criterion criterion = asked.get(i);
-            lines.append(i % ON_A_LINE == 0 ? "\n" : "; ")
+        int told = 0;
+        for (Criterion criterion : asked) {
+            lines.append(told++ % ON_A_LINE == 0 ? "\n" : "; ")
                     .append(criterion.id())
                     .append(' ')
                     .append(criterion.title());
@@ -59,7 +60,7 @@ public final class LayerDecisionsSection {
         return lines.toString();
     }
 
-    private static TableView.Row row(RunReview run, LayerDecision decision, List<Criterion> asked, Wording wording) {
+    private static TableView.Row row(RunReview run, LayerDecision decision, Set<Criterion> asked, Wording wording) {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(decision.layer()),
