@@ -36,7 +36,7 @@ class EarlierReviewsTest {
                 List.of("A1 P 0.4 false", "A1 Q 0.1 true"),
                 earlier.contents().stream().map(EarlierReviewsTest::inWords).toList());
         assertEquals(1, earlier.findings().size());
-        assertEquals("experience-unreadable", earlier.findings().get(0).code());
+        assertEquals("experience-unreadable", earlier.findings().get(0).code().word());
         assertEquals("w2-review.json", earlier.findings().get(0).place().inWords());
     }
 
