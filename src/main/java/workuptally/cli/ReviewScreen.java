@@ -11,6 +11,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
+import workuptally.report.view.NextMeasurement;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
 import workuptally.tally.amounts.LotTally;
@@ -23,6 +24,7 @@ final class ReviewScreen {
     private static final int MOST_LINES_OF_RUNS = 15;
     private static final int LABEL = 8;
     private static final int WHERE = 11;
+    private static final int MOST_MEASUREMENTS = 3;
     private static final String INDENT = "  ";
     private static final String CUT = "…";
 
@@ -40,6 +42,7 @@ final class ReviewScreen {
         ReviewScreen screen = new ReviewScreen(review, rounding, out);
         screen.title();
         screen.toDo();
+        screen.measureNext();
         screen.layers();
         screen.recovered();
         screen.solvent();
@@ -85,6 +88,16 @@ final class ReviewScreen {
                     .forEach(out::println);
         }
         out.println();
+    }
+
+    /** The same measurements as on page one of the PDF, a line each. */
+    private void measureNext() {
+        List<NextMeasurement> next = NextMeasurement.of(review, new ReadableNumbers('.'), MOST_MEASUREMENTS);
+        if (!next.isEmpty()) {
+            out.println("Measure next");
+            next.forEach(n -> line(INDENT + FindingLines.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            out.println();
+        }
     }
 
     private static String in(List<String> runs) {
