@@ -12,6 +12,8 @@ import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
+import workuptally.judgement.measurements.NextTest;
+import workuptally.judgement.measurements.NextTests;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
@@ -23,6 +25,7 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
+import workuptally.model.Severity;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
@@ -111,6 +114,7 @@ public final class ReviewBuilder {
                                 tally.evidence().meetings(),
                                 materialsByRun.get(tally.run().id())),
                         suspectsByRun.get(tally.run().id()),
+                        nextTests(tally, orderedByRun, decisions, book),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(
@@ -125,6 +129,17 @@ public final class ReviewBuilder {
                 containers,
                 new SeriesAccount(book, tallies, substances).list(),
                 RegistryNumbers.of(substances, tallies, containers));
+    }
+
+    /** While a stop is open the balance itself is in doubt, and its own action comes first. */
+    private List<NextTest> nextTests(
+            RunTally tally,
+            Map<String, List<Finding>> findings,
+            Map<String, List<LayerDecision>> decisions,
+            Book book) {
+        String run = tally.run().id();
+        boolean stopped = findings.getOrDefault(run, List.of()).stream().anyMatch(f -> f.severity() == Severity.STOP);
+        return stopped ? List.of() : NextTests.of(tally, decisions.get(run), book.limits(), reference.reactivity());
     }
 
     /** Something made for one run, with the reference rows that it rests on. */
