@@ -81,12 +81,13 @@ final class RunLines {
 
     private String yieldOf(RunReview run, Product product) {
         Optional<ProductYield> found = run.tally().yields().stream()
-                .filter(y -> y.product().name().equals(product.name()))
+                .filter(y -> y.headline() && y.product().name().equals(product.name()))
                 .findFirst();
         return found.map(y -> (y.basis().isUpperBound() ? "at most " : "")
                         + rounding.withUncertainty(
                                 y.percent().value(),
-                                y.percent().expandedUncertainty(review.period().coverageFactor())))
+                                y.percent().expandedUncertainty(review.period().coverageFactor()))
+                        + (y.stage() == ProductYield.Stage.PURIFIED ? " purified" : ""))
                 .orElse(NOTHING);
     }
 

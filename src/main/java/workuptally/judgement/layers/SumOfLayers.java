@@ -30,8 +30,6 @@ import workuptally.tally.layers.LayerTally;
  * Liquors of a purification belong to another balance and are not summed.
  */
 final class SumOfLayers {
-    private static final double ONE_SIDED_95 = 1.645;
-
     private final Limits limits;
     private final CompositeSamples composites;
     private final Map<String, Sum> sums = new LinkedHashMap<>();
@@ -196,8 +194,7 @@ final class SumOfLayers {
                 measured = Optional.of(measured.map(m -> m.plus(mass.get())).orElse(mass.get()));
             }
         }
-        double quantile = measured.map(m -> m.value() + ONE_SIDED_95 * m.standardUncertainty())
-                .orElse(0.0);
+        double quantile = measured.map(m -> m.value() + m.oneSidedReach()).orElse(0.0);
         return Math.max(largest, Math.min(each, bounds + quantile));
     }
 

@@ -127,7 +127,7 @@ public final class SummarySection {
 
     private static Cell yieldOf(Review review, RunReview run, String product) {
         return Cell.of(run.tally().yields().stream()
-                .filter(y -> y.product().name().equals(product))
+                .filter(y -> y.headline() && y.product().name().equals(product))
                 .findFirst()
                 .map(y -> yieldInWords(y, review.period().coverageFactor()))
                 .orElse(""));
@@ -136,7 +136,8 @@ public final class SummarySection {
     private static String yieldInWords(ProductYield yield, double coverageFactor) {
         String bound = yield.basis().isUpperBound() ? "at most " : "";
         return bound
-                + Figures.plusMinus(yield.percent().value(), yield.percent().expandedUncertainty(coverageFactor), 1);
+                + Figures.plusMinus(yield.percent().value(), yield.percent().expandedUncertainty(coverageFactor), 1)
+                + (yield.stage() == ProductYield.Stage.PURIFIED ? ", purified" : "");
     }
 
     /** The worst balance of a run; all of them stand on the sheet of closures. */

@@ -80,7 +80,8 @@ public final class YieldsSection {
     private static Optional<Live> found(RunReview run, RowIndex lots, ProductYield yield) {
         List<Live> parts = new ArrayList<>();
         for (String lot : yield.lots()) {
-            lots.of(run, lot).ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
+            lots.of(run, lot, yield.product().name())
+                    .ifPresent(row -> parts.add(new Live.InTable(LotsSection.TITLE, row, "Product in it")));
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
     }

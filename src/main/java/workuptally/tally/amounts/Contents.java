@@ -23,7 +23,7 @@ import workuptally.model.Run;
  * What layers and lots hold by their assays.
  *
  * <p>A non-detect at the limit L counts in a balance as L/2 with u = L/(2√3) (a rectangular distribution between 0 and L) and as L
- * where a bound is asked for: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
+ * where a bound is asked for, with the one-sided reach of the volume or mass that it is in: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
  * normal quantile). Assays that share a calibration share its uncertainty.
  */
 public final class Contents {
@@ -155,7 +155,9 @@ public final class Contents {
                 ? halfLimit(assay, limit.getAsDouble())
                 : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
         MeasuredValue mass = carrier.get().times(number);
-        double bound = limit.isPresent() ? carrier.get().value() * limit.getAsDouble() : mass.oneSidedUpperBound();
+        double bound = limit.isPresent()
+                ? carrier.get().times(limit.getAsDouble()).oneSidedUpperBound()
+                : mass.oneSidedUpperBound();
         OptionalDouble molarMass = molarMasses.of(assay.substance());
         return Optional.of(new Content(
                 assay.substance(),

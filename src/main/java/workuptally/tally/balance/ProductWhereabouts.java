@@ -16,9 +16,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Substances;
@@ -67,10 +65,15 @@ public final class ProductWhereabouts implements Whereabouts {
     }
 
     @Override
-    public List<Candidate> of(
-            Product product, Predicate<String> counts, double unaccountedGrams, double standardUncertaintyGrams) {
-        double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
+    public List<Candidate> of(Product product, Predicate<String> counts, double unaccountedGrams, double reachGrams) {
+        double missing = Math.max(0, unaccountedGrams + reachGrams);
         List<Candidate> candidates = new ArrayList<>();
+        Optional<Enantiomers> resolved = run.kind() == Run.Kind.RESOLUTION
+                ? Enantiomers.of(run, product, counts, theory, found)
+                : Optional.empty();
+        double most =
+                Math.min(missing, resolved.map(Enantiomers::wantedAtMostGrams).orElse(missing));
+        resolved.flatMap(r -> r.other(missing)).ifPresent(candidates::add);
         for (LayerTally layer : layers) {
             if (!layer.terminal() || !layer.endsWorkup()) {
                 continue;
@@ -92,10 +95,12 @@ public final class ProductWhereabouts implements Whereabouts {
                 "find the portion, label it in Workup and enter it in Layers",
                 true)));
         for (Product other : run.products()) {
-            byProduct(other, counts, most).ifPresent(candidates::add);
+            if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
+                byProduct(other, counts, missing).ifPresent(candidates::add);
+            }
         }
         for (Charge charge : run.charges()) {
-            unreacted(charge, product, counts, most).ifPresent(candidates::add);
+            unreacted(charge, product, counts, missing).ifPresent(candidates::add);
         }
         theory.flatMap(t -> t.products().stream()
                         .filter(p -> p.product() == product)
@@ -162,9 +167,11 @@ public final class ProductWhereabouts implements Whereabouts {
     }
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
-        Optional<Entered> boils = product.boilingPointCelsius()
-                .entered()
-                .filter(b -> b.value() < substances.value(Threshold.VOLATILE_BELOW));
+        boolean assayed = distillate.contents().stream()
+                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
+                        && c.massGrams().isPresent());
+        Optional<Entered> boils =
+                product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
                 "distillate " + distillate.label(),
                 0,
@@ -184,8 +191,7 @@ public final class ProductWhereabouts implements Whereabouts {
             return Optional.empty();
         }
         double grams = restOfLots().values().stream()
-                .mapToDouble(rest -> rest.map(
-                                r -> Math.max(0, r.value()) + Contents.ONE_SIDED_95 * r.standardUncertainty())
+                .mapToDouble(rest -> rest.map(r -> Math.max(0, r.value()) + r.oneSidedReach())
                         .orElse(Double.POSITIVE_INFINITY))
                 .sum();
         return Optional.of(new Candidate(

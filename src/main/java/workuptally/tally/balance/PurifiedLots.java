@@ -78,7 +78,7 @@ public final class PurifiedLots {
 
     private boolean isPurifiedOfUnstatedOrigin(LotTally later, LotTally crop) {
         return later.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
-                && later.lot().product().equalsIgnoreCase(crop.lot().product())
+                && later.product().equalsIgnoreCase(crop.product())
                 && later.lot().from().isEmpty()
                 && graph.givenBy(later.lot().label()).isEmpty();
     }

@@ -36,6 +36,7 @@ class FindingExamplesTest {
         Rules.ofBook(substances).forEach(rule -> words(codes, rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> words(codes, rule.codes()));
         words(codes, HeldLayers.codes());
+        words(codes, SuspectEntries.codes());
         return codes;
     }
 

@@ -61,8 +61,10 @@ class CompositeSampleTest {
     @Test
     void nonDetectBoundsTheSumAndEachPart() {
         RunTally tally = book("A1+A2+A3", "<0.10", "").tally();
-        assertEquals(0.030, sample(tally).together().upperBoundGrams().orElseThrow(), 1e-12);
-        assertEquals(0.030, of(tally, "A2").upperBoundGrams().orElseThrow(), 1e-12);
+        // 0.10 mg/mL × 300 mL and the reach of that volume, whose u is 1 %
+        double bound = 0.030 * (1 + 1.645 * 0.01);
+        assertEquals(bound, sample(tally).together().upperBoundGrams().orElseThrow(), 1e-9);
+        assertEquals(bound, of(tally, "A2").upperBoundGrams().orElseThrow(), 1e-9);
         assertEquals(0.015, sample(tally).together().massGrams().orElseThrow().value(), 1e-12);
     }
 

@@ -15,7 +15,6 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
-import workuptally.tally.layers.LayerTally;
 
 /** Product taken out in aliquots, above 0.5 % of theory (common practice): the corrected yield stands beside the yield. */
 public final class AliquotsTaken implements RunRule {
@@ -38,8 +37,7 @@ public final class AliquotsTaken implements RunRule {
         for (ProductTheory theory : tally.theory().map(t -> t.products()).orElse(List.of())) {
             String name = theory.product().name();
             double grams = tally.layers().stream()
-                    .filter(LayerTally::aliquot)
-                    .flatMap(l -> l.contents().stream())
+                    .flatMap(l -> (l.aliquot() ? l.contents() : l.taken()).stream())
                     .filter(c -> c.substance().equalsIgnoreCase(name))
                     .flatMap(c -> c.massGrams().stream())
                     .mapToDouble(m -> m.value())

@@ -11,6 +11,7 @@ import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
@@ -36,7 +37,7 @@ public final class LayersSwapped implements RunRule {
         for (LayerIdentity identity : tally.evidence().identities()) {
             Layer layer = tally.run().layer(identity.label()).orElseThrow();
             if (identity.verdict() == Verdict.SWAPPED) {
-                swapped(findings, identity, layer);
+                swapped(findings, tally, identity, layer);
             } else if (identity.verdict() == Verdict.CANNOT_TELL && !isChecked(identity.step())) {
                 unclear(findings, identity, layer);
             }
@@ -48,27 +49,40 @@ public final class LayersSwapped implements RunRule {
         return findings.list();
     }
 
-    private static void swapped(FindingList findings, LayerIdentity identity, Layer layer) {
-        Phrase position = switch (identity.position()) {
-            case AGREES -> Phrase.of("; the recorded position agrees with the density, the phase word does not");
-            case CONTRADICTS -> Phrase.of("; the recorded position contradicts the density as well");
-            case OPEN -> Phrase.NONE;
-        };
+    /** Both layers of a step that were taken for each other are one cause, said at the first of them. */
+    private static void swapped(FindingList findings, RunTally tally, LayerIdentity identity, Layer layer) {
+        List<LayerIdentity> pair = tally.evidence().identities().stream()
+                .filter(i -> i.verdict() == Verdict.SWAPPED && i.step() == identity.step())
+                .toList();
+        if (pair.get(0) != identity) {
+            return;
+        }
         findings.add(
                 FindingCode.LAYERS_SWAPPED,
                 Severity.STOP,
+                Subject.ofRun(tally.run().id())
+                        .withLayers(pair.stream().map(LayerIdentity::label).toList()),
                 layer.row().at("Phase"),
-                Phrase.of(
-                        "layer {} is recorded as {}; {}{}",
-                        identity.label(),
-                        identity.recorded().word(),
-                        density(identity),
-                        position),
+                pair.stream().map(LayersSwapped::asRecorded).collect(Phrase.joining("; ")),
                 expected(identity),
                 SOURCE,
                 Phrase.of(
                         "Add a drop of water to a drop of the layer, or weigh a known volume again, and correct the label after"
                                 + " that; keep both layers."));
+    }
+
+    private static Phrase asRecorded(LayerIdentity identity) {
+        Phrase position = switch (identity.position()) {
+            case AGREES -> Phrase.of("; the recorded position agrees with the density, the phase word does not");
+            case CONTRADICTS -> Phrase.of("; the recorded position contradicts the density as well");
+            case OPEN -> Phrase.NONE;
+        };
+        return Phrase.of(
+                "layer {} is recorded as {}; {}{}",
+                identity.label(),
+                identity.recorded().word(),
+                density(identity),
+                position);
     }
 
     private static void unclear(FindingList findings, LayerIdentity identity, Layer layer) {
