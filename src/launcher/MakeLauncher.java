@@ -13,12 +13,18 @@ import java.util.stream.Stream;
 
 /**
  * Puts the launchers beside the jar, with an archive of the classes that the commands load, which the virtual machine maps instead of
- * parsing and checking them. Run by the build: {@code java MakeLauncher.java JAR LAUNCHER-FOLDER DEMO-BOOK DEMO-CSV-FOLDER}. Where the virtual
- * machine makes no archive, the launchers work without, only slower.
+ * parsing and checking them; from Java 25 on with an ahead-of-time cache, which keeps them linked as well. Run by the build, with the Java
+ * that is to start the program: {@code java MakeLauncher.java JAR LAUNCHER-FOLDER DEMO-BOOK DEMO-CSV-FOLDER}. Where the virtual machine makes
+ * neither, the launchers work without, only slower.
  */
 final class MakeLauncher {
+    private static final int FIRST_WITH_CACHE = 25;
+
     private static final List<String> SETTINGS =
             List.of("-XX:+UseSerialGC", "-XX:NewRatio=4", "-XX:TieredStopAtLevel=1");
+
+    private static final String ARCHIVE = "workup-tally.jsa";
+    private static final String CACHE = "workup-tally.aot";
 
     private final Path jar;
     private final Path folder;
@@ -36,7 +42,13 @@ final class MakeLauncher {
         try {
             MakeLauncher maker = new MakeLauncher(jar, work);
             maker.copyScripts(Path.of(args[1]));
-            maker.makeArchive(args[2], args[3]);
+            Files.deleteIfExists(maker.folder.resolve(ARCHIVE));
+            Files.deleteIfExists(maker.folder.resolve(CACHE));
+            if (Runtime.version().feature() >= FIRST_WITH_CACHE) {
+                maker.makeCache(args[2], args[3]);
+            } else {
+                maker.makeArchive(args[2], args[3]);
+            }
         } finally {
             try (Stream<Path> left = Files.walk(work)) {
                 for (Path path : left.sorted(Comparator.reverseOrder()).toList()) {
@@ -73,13 +85,23 @@ final class MakeLauncher {
             }
         }
         Path all = Files.write(work.resolve("classes"), classes);
-        Path archive = folder.resolve("workup-tally.jsa");
-        Files.deleteIfExists(archive);
+        Path archive = folder.resolve(ARCHIVE);
         run("-Xshare:dump", List.of("--version"), "-XX:SharedClassListFile=" + all, "-XX:SharedArchiveFile=" + archive);
         System.out.println(
                 Files.exists(archive)
                         ? "Archive of " + classes.size() + " classes made"
                         : "This virtual machine made no archive of classes; the launchers work without");
+    }
+
+    /** One run trains the cache: a review of both kinds of book loads nearly all that the commands do. */
+    private void makeCache(String book, String csvFolder) throws IOException, InterruptedException {
+        Path cache = folder.resolve(CACHE);
+        String out = work.resolve("out").toString();
+        run("-XX:AOTCacheOutput=" + cache, List.of("review", book, csvFolder, "--out", out));
+        System.out.println(
+                Files.exists(cache)
+                        ? "Ahead-of-time cache made"
+                        : "No ahead-of-time cache made; the launchers work without");
     }
 
     /**
@@ -89,7 +111,9 @@ final class MakeLauncher {
     private static List<String> linesMissing(List<String> there, List<String> list) {
         Map<String, Integer> left = new HashMap<>();
         there.forEach(line -> left.merge(line, 1, Integer::sum));
-        return list.stream().filter(line -> left.merge(line, -1, Integer::sum) < 0).toList();
+        return list.stream()
+                .filter(line -> left.merge(line, -1, Integer::sum) < 0)
+                .toList();
     }
 
     private void run(String option, List<String> arguments, String... more) throws IOException, InterruptedException {

@@ -1,23 +1,25 @@
 import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.net.URI;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 
 /**
- * Packs what a machine with Java needs into a zip, unpacks it elsewhere and checks the demo week with it through its launcher. Run by the
- * build: {@code java MakeZip.java TARGET NAME TIME}. The class archive stays out: it fits only the virtual machine that made it.
+ * Packs what a machine needs into a zip, unpacks it elsewhere and reviews the demo week with it through its launcher. Run by the build:
+ * {@code java MakeZip.java TARGET NAME TIME}, and with a fourth argument, the folder of a private runtime, for machines without Java. The
+ * archive of classes stays out: it fits only the virtual machine and the place that it was made for.
  */
 final class MakeZip {
     private static final int PATIENCE_SECONDS = 120;
@@ -35,10 +37,20 @@ final class MakeZip {
         files.put("README.md", Path.of("README.md"));
         addAll(files, "input-templates", Path.of("input-templates"));
         addAll(files, "licences", target.resolve("classes").resolve("META-INF").resolve("licences"));
-        Path zip = target.resolve(name + ".zip");
+        boolean bare = args.length > 3;
+        if (bare) {
+            addAll(files, "runtime", Path.of(args[3]));
+        }
+        Path zip = target.resolve(name + (bare ? "-" + machine() : "") + ".zip");
         pack(files, name, zip, FileTime.from(Instant.parse(args[2])));
-        tryOut(zip, name);
+        tryOut(zip, name, bare);
         System.out.println(zip.getFileName() + " packed and tried, " + files.size() + " files");
+    }
+
+    /** System and processor for which a runtime is made: {@code linux-amd64}. */
+    private static String machine() {
+        String system = System.getProperty("os.name").toLowerCase(Locale.ROOT).split(" ")[0];
+        return system + "-" + System.getProperty("os.arch");
     }
 
     private static void addAll(Map<String, Path> files, String name, Path folder) throws IOException {
@@ -52,20 +64,22 @@ final class MakeZip {
     private static void pack(Map<String, Path> files, String name, Path zip, FileTime time) throws IOException {
         Files.deleteIfExists(zip);
         URI uri = URI.create("jar:" + zip.toAbsolutePath().toUri());
-        try (FileSystem packed = FileSystems.newFileSystem(uri, Map.of("create", "true", "enablePosixFileAttributes", "true"))) {
+        try (FileSystem packed =
+                FileSystems.newFileSystem(uri, Map.of("create", "true", "enablePosixFileAttributes", "true"))) {
             for (Map.Entry<String, Path> file : files.entrySet()) {
                 Path entry = packed.getPath(name, file.getKey());
                 Files.createDirectories(entry.getParent());
                 Files.copy(file.getValue(), entry);
-                boolean launcher = file.getKey().equals("workup-tally");
+                boolean executable = file.getKey().equals("workup-tally")
+                        || file.getKey().startsWith("runtime/") && Files.isExecutable(file.getValue());
                 Files.setPosixFilePermissions(
-                        entry, PosixFilePermissions.fromString(launcher ? "rwxr-xr-x" : "rw-r--r--"));
+                        entry, PosixFilePermissions.fromString(executable ? "rwxr-xr-x" : "rw-r--r--"));
                 Files.setLastModifiedTime(entry, time);
             }
         }
     }
 
-    private static void tryOut(Path zip, String name) throws IOException, InterruptedException {
+    private static void tryOut(Path zip, String name, boolean bare) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("workup tally");
         try {
             unpack(zip, folder);
@@ -76,10 +90,16 @@ final class MakeZip {
                     ? List.of("cmd", "/c", own.resolve("workup-tally.cmd").toString())
                     : List.of(own.resolve("workup-tally").toString());
             Path log = folder.resolve("log");
-            ProcessBuilder builder = new ProcessBuilder(
-                    Stream.concat(start.stream(), Stream.of("review", "input-templates/demo-week.xlsx", "--out", out.toString()))
-                            .toList());
-            builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+            ProcessBuilder builder = new ProcessBuilder(Stream.concat(
+                            start.stream(),
+                            Stream.of("review", "input-templates/demo-week.xlsx", "--out", out.toString()))
+                    .toList());
+            if (bare) {
+                builder.environment().remove("JAVA_HOME");
+                builder.environment().put("PATH", "");
+            } else {
+                builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+            }
             Process process = builder.directory(own.toFile())
                     .redirectErrorStream(true)
                     .redirectOutput(log.toFile())

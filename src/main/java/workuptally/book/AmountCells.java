@@ -4,6 +4,7 @@ import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 
 /** Amounts of one row, each a number whose unit says whether it is a mass, a volume or an amount of substance. */
 final class AmountCells {
@@ -42,7 +43,7 @@ final class AmountCells {
                 beside);
         if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {
             row.report(
-                    unitBeside.isEmpty() ? "unit-unknown" : "unit-wrong",
+                    unitBeside.isEmpty() ? FindingCode.UNIT_UNKNOWN : FindingCode.UNIT_WRONG,
                     column.need().severity(),
                     unitColumn.heading(),
                     "read '" + beside + "'",
@@ -52,7 +53,7 @@ final class AmountCells {
         }
         if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
             row.reportCell(
-                    "unit-contradiction",
+                    FindingCode.UNIT_CONTRADICTION,
                     column,
                     cell.get(),
                     "the unit beside it, " + beside,
@@ -62,7 +63,7 @@ final class AmountCells {
         Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
         if (unit.isEmpty()) {
             row.report(
-                    "unit-missing",
+                    FindingCode.UNIT_MISSING,
                     column.need().severity(),
                     unitColumn.heading(),
                     "read '" + TableRow.seen(cell.get()) + "' without a unit",
@@ -72,7 +73,7 @@ final class AmountCells {
         }
         Optional<Dimension> dimension = dimension(unit.get());
         if (dimension.isEmpty()) {
-            row.reportCell("unit-wrong", column, cell.get(), unitColumn.expected(), TableRow.CORRECT);
+            row.reportCell(FindingCode.UNIT_WRONG, column, cell.get(), unitColumn.expected(), TableRow.CORRECT);
             return Optional.of(unusable);
         }
         Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));

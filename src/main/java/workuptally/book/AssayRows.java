@@ -1,8 +1,12 @@
 package workuptally.book;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import workuptally.model.Assay;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** Reads the Assays table; the unit of a result stands in its own column or in the cell. */
@@ -12,7 +16,19 @@ final class AssayRows {
     static void read(TableRows rows, RunIndex runs) {
         rows.forEach(row -> runs.of(row)
                 .ifPresent(run ->
-                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, run.spelling(sample))))));
+                        row.key("Sample").ifPresent(sample -> run.assays.add(assay(row, sample(sample, run))))));
+    }
+
+    /** One label, or the labels of a composite sample, shorter and lower ones first, so that their order in the cell means nothing. */
+    private static String sample(String typed, RunParts run) {
+        List<String> labels = run.knows(typed) ? List.of(typed) : run.spelling(LabelsText.read(typed, run::knows));
+        boolean composite =
+                labels.size() > 1 && (typed.contains("+") || labels.stream().allMatch(run::knows));
+        return composite
+                ? labels.stream()
+                        .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                        .collect(Collectors.joining(Assay.TOGETHER))
+                : run.spelling(typed);
     }
 
     private static Assay assay(TableRow row, String sample) {
@@ -64,7 +80,7 @@ final class AssayRows {
 
     private static ResultUnit unknown(TableRow row, String heading, String seen) {
         row.report(
-                row.isBlank(heading) ? "unit-missing" : "unit-unknown",
+                row.isBlank(heading) ? FindingCode.UNIT_MISSING : FindingCode.UNIT_UNKNOWN,
                 Severity.CHECK,
                 heading,
                 row.isBlank(heading) ? "read " + seen : "read '" + seen + "'",
@@ -108,7 +124,7 @@ final class AssayRows {
         boolean share = unit.target().quantity() == Quantity.PERCENT;
         if (share && result instanceof Field.Entered entered && !Range.ASSAY.holds(entered.value())) {
             row.report(
-                    "value-impossible",
+                    FindingCode.VALUE_IMPOSSIBLE,
                     Severity.CHECK,
                     "Result",
                     "read '" + entered.asTyped() + "'",

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import workuptally.model.Book;
 import workuptally.model.Correction;
+import workuptally.model.FindingCode;
 import workuptally.model.HistoryPoint;
 import workuptally.model.InputFile;
 import workuptally.model.Place;
@@ -105,6 +106,7 @@ final class BookAssembly {
                 vessels,
                 history,
                 corrections,
+                List.of(),
                 limits.limits(),
                 log.leftAlone(),
                 log.inOrder());
@@ -149,7 +151,7 @@ final class BookAssembly {
 
     private void reportMissing(Table table) {
         log.add(
-                "table-missing",
+                FindingCode.TABLE_MISSING,
                 lists.isEmpty() ? Severity.CHECK : Severity.NOTE,
                 "",
                 Place.ofFile(
@@ -205,7 +207,7 @@ final class BookAssembly {
                     ? source.bookName()
                     : source.files().get(0).name();
             log.add(
-                    "sheet-near-miss",
+                    FindingCode.SHEET_NEAR_MISS,
                     Severity.CHECK,
                     "",
                     new Place(file, sheet, 0, -1, ""),
@@ -223,7 +225,7 @@ final class BookAssembly {
                     ? source.bookName()
                     : source.files().get(0).name();
             log.add(
-                    "runs-empty",
+                    FindingCode.RUNS_EMPTY,
                     Severity.CHECK,
                     "",
                     new Place(file, sheet, 0, -1, ""),

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
 
 /** Reads a raw cell as a number, whether it stores one or a text that says one. */
 final class CellNumber {
@@ -27,14 +28,15 @@ final class CellNumber {
             case TEXT -> NumberText.parse(cell.text(), marks, symbols);
             case NUMBER, COMPUTED_NUMBER -> stored(cell, symbols);
             case ERROR ->
-                new NumberText.Fault("formula-error", "", "Correct the formula, recalculate, save and run again.");
+                new NumberText.Fault(
+                        FindingCode.FORMULA_ERROR, "", "Correct the formula, recalculate, save and run again.");
             case NOT_CALCULATED ->
                 new NumberText.Fault(
-                        "formula-not-calculated",
+                        FindingCode.FORMULA_NOT_CALCULATED,
                         "a formula with its result",
                         "Open the book in a spreadsheet program, recalculate, save and run again; write the value in place of a"
                                 + " formula that changes with each opening, such as TODAY.");
-            case MERGED -> new NumberText.Fault("merged-cells", "", "");
+            case MERGED -> new NumberText.Fault(FindingCode.MERGED_CELLS, "", "");
         };
     }
 
@@ -44,7 +46,7 @@ final class CellNumber {
             return dateInNumber();
         }
         if (!STORED.matcher(cell.text()).matches()) {
-            return new NumberText.Fault("number-unreadable", "", "Correct the cell and run again.");
+            return new NumberText.Fault(FindingCode.NUMBER_UNREADABLE, "", "Correct the cell and run again.");
         }
         BigDecimal value = shortest(cell.text());
         if (shown.format().isPresent()) {
@@ -65,7 +67,9 @@ final class CellNumber {
 
     private static NumberText.Fault dateInNumber() {
         return new NumberText.Fault(
-                "date-in-number", "", "The cell is formatted as a date: enter the number again and run again.");
+                FindingCode.DATE_IN_NUMBER,
+                "",
+                "The cell is formatted as a date: enter the number again and run again.");
     }
 
     /** A number that its format dresses: what is shown counts where it says the stored number, and more; else neither does. */
@@ -117,7 +121,7 @@ final class CellNumber {
 
     private static NumberText.Fault shownOtherwise(BigDecimal stored) {
         return new NumberText.Fault(
-                "shown-otherwise",
+                FindingCode.SHOWN_OTHERWISE,
                 "what the cell shows to be the number it stores, " + stored.toPlainString(),
                 "Give the cell a plain number format, or write what is meant as text, and run again.");
     }

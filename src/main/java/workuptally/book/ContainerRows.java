@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Container;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** Reads the Containers table. */
@@ -28,7 +29,7 @@ final class ContainerRows {
         Optional<Container> first = find(id);
         if (first.isPresent()) {
             row.report(
-                    "container-duplicate",
+                    FindingCode.CONTAINER_DUPLICATE,
                     Severity.STOP,
                     "Container",
                     "read container '" + id + "' a second time; it stands in row "

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -47,7 +48,7 @@ final class CsvFile implements TableSource {
         CsvText csv = CsvText.of(file);
         if (csv.guessedEncoding()) {
             log.add(
-                    "encoding-guessed",
+                    FindingCode.ENCODING_GUESSED,
                     Severity.NOTE,
                     "",
                     new Place(file.name(), sheet, 0, -1, ""),

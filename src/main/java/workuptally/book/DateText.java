@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import workuptally.model.FindingCode;
 
 /** A date as a person writes it, or as a spreadsheet stores it. */
 sealed interface DateText {
@@ -28,10 +29,10 @@ sealed interface DateText {
      * @param code code of the finding
      * @param expected what would be understood
      */
-    record Fault(String code, String expected) implements DateText {}
+    record Fault(FindingCode code, String expected) implements DateText {}
 
     /** Code of a date whose day and month cannot be told apart. */
-    String AMBIGUOUS = "date-ambiguous";
+    FindingCode AMBIGUOUS = FindingCode.DATE_AMBIGUOUS;
 
     Pattern YEAR_FIRST = Pattern.compile("(\\d{4})([-./])(\\d{1,2})\\2(\\d{1,2})");
     Pattern EIGHT_DIGITS = Pattern.compile("((?:19|20)\\d{2})(\\d{2})(\\d{2})");
@@ -127,7 +128,7 @@ sealed interface DateText {
     }
 
     private static Fault unreadable() {
-        return new Fault("date-unreadable", "a date such as 2026-03-06");
+        return new Fault(FindingCode.DATE_UNREADABLE, "a date such as 2026-03-06");
     }
 
     /** Two digits are a year of this century, or one of the end of the last. */
@@ -164,7 +165,8 @@ sealed interface DateText {
 
     private static Fault impossible() {
         return new Fault(
-                "date-impossible", "a day of the calendar between the years " + FIRST_YEAR + " and " + LAST_YEAR);
+                FindingCode.DATE_IMPOSSIBLE,
+                "a day of the calendar between the years " + FIRST_YEAR + " and " + LAST_YEAR);
     }
 
     /** Reads a stored cell; see {@link #parse(String, boolean)}. */
@@ -174,10 +176,10 @@ sealed interface DateText {
             case NUMBER, COMPUTED_NUMBER ->
                 cell.shownAs().isDate() && IS_SERIAL.matcher(cell.text()).matches()
                         ? inRange(moment(cell).toLocalDate())
-                        : new Fault("date-unreadable", "a date such as 2026-03-06; a bare number is none");
-            case ERROR -> new Fault("formula-error", "a date such as 2026-03-06");
-            case NOT_CALCULATED -> new Fault("formula-not-calculated", "a formula with its result");
-            case MERGED -> new Fault("merged-cells", "");
+                        : new Fault(FindingCode.DATE_UNREADABLE, "a date such as 2026-03-06; a bare number is none");
+            case ERROR -> new Fault(FindingCode.FORMULA_ERROR, "a date such as 2026-03-06");
+            case NOT_CALCULATED -> new Fault(FindingCode.FORMULA_NOT_CALCULATED, "a formula with its result");
+            case MERGED -> new Fault(FindingCode.MERGED_CELLS, "");
         };
     }
 

@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.Optional;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
 
 /**
  * A number without a unit that is more likely one of a neighbouring scale: a fraction under per cent, a kelvin under °C (common practice).
@@ -11,7 +12,7 @@ import workuptally.model.Field.Qualifier;
  * @param expected what the column holds
  * @param action what to do
  */
-record Doubt(String code, String expected, String action) {
+record Doubt(FindingCode code, String expected, String action) {
     /** A share above this is rarely meant as per cent where contents, conversions and yields are written. */
     private static final double MOST_OF_A_FRACTION = 1;
 
@@ -27,21 +28,24 @@ record Doubt(String code, String expected, String action) {
             return Optional.empty();
         }
         Quantity quantity = column.unit().map(Unit::quantity).orElse(Quantity.PURE);
-        boolean percent = quantity == Quantity.PERCENT && column.kind() != Column.Kind.SETTING;
+        // what a wash held is most often below 1 %
+        boolean percent = quantity == Quantity.PERCENT
+                && column.kind() != Column.Kind.SETTING
+                && !column.heading().equals("Content");
         boolean uncertainty = column.heading().endsWith("uncertainty");
         if (percent && (uncertainty ? value < LEAST_UNCERTAINTY_PERCENT : value <= MOST_OF_A_FRACTION)) {
             String typed = number.value().stripTrailingZeros().toPlainString();
             String hundredfold =
                     number.value().movePointRight(2).stripTrailingZeros().toPlainString();
             return Optional.of(new Doubt(
-                    "percent-as-fraction",
+                    FindingCode.PERCENT_AS_FRACTION,
                     "a percentage; " + typed + " means " + typed + " %",
                     "Write " + hundredfold + " for " + hundredfold + " %, or '" + typed
                             + " %' if that is meant, and run again; it was not used."));
         }
         if (quantity == Quantity.TEMPERATURE && column.heading().equals("Temperature") && ROOM_IN_KELVIN.holds(value)) {
             return Optional.of(new Doubt(
-                    "kelvin-as-celsius",
+                    FindingCode.KELVIN_AS_CELSIUS,
                     "a temperature in °C",
                     "Write '" + number.value().toPlainString() + " °C' or '"
                             + number.value().toPlainString()

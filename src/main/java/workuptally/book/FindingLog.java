@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 
 /** Collects the findings of a reading and puts them in order of place. */
 final class FindingLog {
@@ -19,7 +22,7 @@ final class FindingLog {
     private static final int LONGEST_NAME = 60;
 
     /** Formulas are left to be calculated all at once: said once a book, whatever the number of sheets. */
-    static final String STALE = "formulas-stale";
+    static final FindingCode STALE = FindingCode.FORMULAS_STALE;
 
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, Integer> order = new HashMap<>();
@@ -30,8 +33,17 @@ final class FindingLog {
         order.putIfAbsent(sheet, order.size());
     }
 
-    void add(String code, Severity severity, String run, Place place, String seen, String expected, String action) {
-        findings.add(new Finding(code, severity, run, place, shortened(seen, LONGEST_SEEN), expected, "", action));
+    void add(
+            FindingCode code, Severity severity, String run, Place place, String seen, String expected, String action) {
+        findings.add(new Finding(
+                code,
+                severity,
+                Subject.ofRun(run),
+                place,
+                Phrase.quoted(shortened(seen, LONGEST_SEEN)),
+                Phrase.quoted(expected),
+                "",
+                Phrase.quoted(action)));
     }
 
     /** Adds what another log collected. */

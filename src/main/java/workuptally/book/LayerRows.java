@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.model.CompositionPart;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Severity;
 
@@ -29,7 +30,7 @@ final class LayerRows {
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
         if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
             row.report(
-                    "vessel-duplicate",
+                    FindingCode.VESSEL_DUPLICATE,
                     Severity.STOP,
                     "Vessel",
                     "read vessel '" + layer.vessel() + "', which holds layer "
@@ -45,7 +46,7 @@ final class LayerRows {
         String vessel = row.text("Vessel");
         boolean copied = !vessel.isEmpty() && Words.loose(vessel).equals(Words.loose(first.vessel()));
         row.report(
-                copied ? "vessel-duplicate" : "layer-duplicate",
+                copied ? FindingCode.VESSEL_DUPLICATE : FindingCode.LAYER_DUPLICATE,
                 Severity.STOP,
                 copied ? "Vessel" : "Layer",
                 "read layer '" + label + "'" + (copied ? " in vessel '" + vessel + "'" : "")
@@ -91,7 +92,7 @@ final class LayerRows {
                     .toList());
         }
         row.report(
-                "value-impossible",
+                FindingCode.VALUE_IMPOSSIBLE,
                 Severity.CHECK,
                 "Composition",
                 "read '" + row.text("Composition") + "'",

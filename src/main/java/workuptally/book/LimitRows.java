@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Severity;
@@ -33,7 +34,7 @@ final class LimitRows {
         Optional<Limit> limit = Optional.ofNullable(BY_NAME.get(Words.loose(name)));
         if (limit.isEmpty()) {
             row.report(
-                    "limit-unknown",
+                    FindingCode.LIMIT_UNKNOWN,
                     Severity.CHECK,
                     "Name",
                     "read '" + name + "'",
@@ -41,7 +42,7 @@ final class LimitRows {
                     "Correct the name and run again; the row has no effect.");
         } else if (!seen.add(limit.get())) {
             row.report(
-                    "limit-duplicate",
+                    FindingCode.LIMIT_DUPLICATE,
                     Severity.CHECK,
                     "Name",
                     "read '" + name + "' a second time",
@@ -66,7 +67,7 @@ final class LimitRows {
             Optional<Unit> typedUnit = typed.isEmpty() ? Optional.of(unit) : measure(typed);
             if (typedUnit.isEmpty() || typedUnit.get().quantity() != unit.quantity()) {
                 row.report(
-                        typedUnit.isEmpty() ? "unit-unknown" : "unit-wrong",
+                        typedUnit.isEmpty() ? FindingCode.UNIT_UNKNOWN : FindingCode.UNIT_WRONG,
                         Severity.STOP,
                         "Unit",
                         "read '" + typed + "'",
@@ -88,7 +89,7 @@ final class LimitRows {
             return true;
         }
         row.report(
-                "value-impossible",
+                FindingCode.VALUE_IMPOSSIBLE,
                 Severity.STOP,
                 "Value",
                 "read '" + value.asTyped() + "'",

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.TablePlace;
@@ -204,7 +205,7 @@ final class MatchedHeadings {
                                 unit.isEmpty() ? column.heading() : column.heading() + " (" + unit + ")"));
             } else {
                 log.add(
-                        "list-heading-missing",
+                        FindingCode.LIST_HEADING_MISSING,
                         column.need().severity(),
                         "",
                         new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),
@@ -239,7 +240,7 @@ final class MatchedHeadings {
         if (bare) {
             withoutReadableUnit.add(column.heading());
             log.add(
-                    "unit-missing",
+                    FindingCode.UNIT_MISSING,
                     column.need().severity(),
                     "",
                     cellPlace(typed.cell()),
@@ -291,7 +292,7 @@ final class MatchedHeadings {
         }
         withoutReadableUnit.add(column.heading());
         log.add(
-                unit.isPresent() ? "unit-wrong" : "unit-unknown",
+                unit.isPresent() ? FindingCode.UNIT_WRONG : FindingCode.UNIT_UNKNOWN,
                 column.need().severity(),
                 "",
                 cellPlace(typed.cell()),
@@ -317,7 +318,7 @@ final class MatchedHeadings {
                 continue;
             }
             log.add(
-                    "heading-near-miss",
+                    FindingCode.HEADING_NEAR_MISS,
                     Severity.CHECK,
                     "",
                     cellPlace(cell),
@@ -329,7 +330,7 @@ final class MatchedHeadings {
 
     private void reportRepeated(Column column, RawCell first, RawCell second, FindingLog log) {
         log.add(
-                "heading-duplicate",
+                FindingCode.HEADING_DUPLICATE,
                 column.need().severity(),
                 "",
                 cellPlace(second),

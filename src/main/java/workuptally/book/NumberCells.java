@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** Numbers of one row: read by the decimal mark of the table, converted to the unit of the form, held against the range of the column. */
@@ -147,7 +148,7 @@ final class NumberCells {
 
     private static NumberText portions() {
         return new NumberText.Fault(
-                "portions-in-number",
+                FindingCode.PORTIONS_IN_NUMBER,
                 "one number; the number of portions has its own column",
                 "Enter the count under Portions and the size of one portion here, then run again.");
     }
@@ -171,7 +172,7 @@ final class NumberCells {
             row.reportCell(fault.code(), column, cell, fault.expected(), fault.action());
         } else {
             row.reportCell(
-                    "not-detected-outside-assays",
+                    FindingCode.NOT_DETECTED_OUTSIDE_ASSAYS,
                     column,
                     cell,
                     column.expected() + "; 'n.d.' is a result of an assay only",
@@ -184,7 +185,7 @@ final class NumberCells {
     Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
         if (typed.quantity() != target.quantity()) {
             return refused(
-                    "unit-wrong",
+                    FindingCode.UNIT_WRONG,
                     column,
                     cell,
                     column.expectedIn(target),
@@ -192,7 +193,7 @@ final class NumberCells {
         }
         if (typed == Unit.NORMAL && row.namesAcidOfSeveralProtons()) {
             return refused(
-                    "unit-wrong",
+                    FindingCode.UNIT_WRONG,
                     column,
                     cell,
                     column.expectedIn(target) + "; N counts each proton of an acid",
@@ -205,7 +206,7 @@ final class NumberCells {
                 .doubleValue();
         if (percentCell && value > 150) {
             return refused(
-                    "percent-cell-too-large",
+                    FindingCode.PERCENT_CELL_TOO_LARGE,
                     column,
                     cell,
                     column.expectedIn(target),
@@ -214,7 +215,7 @@ final class NumberCells {
         if (!column.takes(number.qualifier())) {
             boolean range = number.qualifier() == Qualifier.RANGE;
             return refused(
-                    range ? "number-unreadable" : "limit-as-amount",
+                    range ? FindingCode.NUMBER_UNREADABLE : FindingCode.LIMIT_AS_AMOUNT,
                     column,
                     cell,
                     column.expectedIn(target) + (range ? "" : "; a limit tells no amount"),
@@ -223,10 +224,10 @@ final class NumberCells {
                             : "Enter the amount, with 'ca.' before it if it is rough, and run again.");
         }
         if (!column.range().holds(value - halfWidth) || !column.range().holds(value + halfWidth)) {
-            return refused("value-impossible", column, cell, column.expectedIn(target), TableRow.CORRECT);
+            return refused(FindingCode.VALUE_IMPOSSIBLE, column, cell, column.expectedIn(target), TableRow.CORRECT);
         }
         if (column.isCount() && value != Math.rint(value)) {
-            return refused("value-impossible", column, cell, "a whole number", TableRow.CORRECT);
+            return refused(FindingCode.VALUE_IMPOSSIBLE, column, cell, "a whole number", TableRow.CORRECT);
         }
         Optional<Doubt> doubt = Doubt.of(column, number, value);
         if (doubt.isPresent()) {
@@ -252,7 +253,7 @@ final class NumberCells {
                 column.heading());
     }
 
-    private Field refused(String code, Column column, RawCell cell, String expected, String action) {
+    private Field refused(FindingCode code, Column column, RawCell cell, String expected, String action) {
         row.reportCell(code, column, cell, expected, action);
         return Field.NoNumber.UNREADABLE;
     }
@@ -260,7 +261,7 @@ final class NumberCells {
     private void remark(Column column, RawCell cell, NumberText.Number number, double value) {
         if (column.range() == Range.ASSAY && value > 100) {
             row.report(
-                    "assay-over-100 C27",
+                    FindingCode.ASSAY_OVER_100,
                     Severity.CHECK,
                     column.heading(),
                     "read '" + TableRow.seen(cell) + "'",
@@ -269,7 +270,7 @@ final class NumberCells {
         }
         if (number.qualifier() == Qualifier.DROPS) {
             row.report(
-                    "drops-counted",
+                    FindingCode.DROPS_COUNTED,
                     Severity.NOTE,
                     column.heading(),
                     "read drops as about " + number.value().stripTrailingZeros().toPlainString() + " mL",
@@ -280,7 +281,7 @@ final class NumberCells {
         number.remark()
                 .ifPresent(
                         remark -> row.report(
-                                "words-beside-number",
+                                FindingCode.WORDS_BESIDE_NUMBER,
                                 remark.severity(),
                                 column.heading(),
                                 "read " + number.value().toPlainString() + " from '" + TableRow.seen(cell) + "'",

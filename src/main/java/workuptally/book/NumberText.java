@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /**
@@ -123,7 +124,7 @@ sealed interface NumberText {
      * @param expected what would be understood; empty to say what the column holds
      * @param action what to do
      */
-    record Fault(String code, String expected, String action) implements NumberText {}
+    record Fault(FindingCode code, String expected, String action) implements NumberText {}
 
     /** Which mark a table writes before decimals. */
     enum Marks {
@@ -133,7 +134,7 @@ sealed interface NumberText {
     }
 
     /** Code of a number that can be read in two ways. */
-    String AMBIGUOUS = "number-ambiguous";
+    FindingCode AMBIGUOUS = FindingCode.NUMBER_AMBIGUOUS;
 
     /** By common practice a drop of a water-like liquid from a usual dropper is about 0.05 mL. */
     BigDecimal MILLILITRES_PER_DROP = new BigDecimal("0.05");
@@ -169,11 +170,13 @@ sealed interface NumberText {
     }
 
     static Fault unreadable(String action) {
-        return new Fault("number-unreadable", "", action);
+        return new Fault(FindingCode.NUMBER_UNREADABLE, "", action);
     }
 
     static Fault unknownUnit(String unit) {
         return new Fault(
-                "unit-unknown", "", "Write a unit of the book's form instead of '" + unit + "' and run again.");
+                FindingCode.UNIT_UNKNOWN,
+                "",
+                "Write a unit of the book's form instead of '" + unit + "' and run again.");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 
@@ -22,7 +23,7 @@ final class OwnListCells {
     static RawTable of(RawTable raw, OwnListHeader header, FindingLog log) {
         if (raw.hiddenRows() > 0) {
             log.add(
-                    "rows-hidden",
+                    FindingCode.ROWS_HIDDEN,
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),

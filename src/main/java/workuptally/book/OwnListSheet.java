@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 
@@ -99,7 +100,7 @@ final class OwnListSheet {
         }
         if (!named.isEmpty()) {
             log.add(
-                    "list-rows-left-out",
+                    FindingCode.LIST_ROWS_LEFT_OUT,
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
@@ -113,7 +114,7 @@ final class OwnListSheet {
     private void reportHeadings() {
         for (OwnListLayout.OpenHeading open : layout.open()) {
             log.add(
-                    "list-heading-open",
+                    FindingCode.LIST_HEADING_OPEN,
                     Severity.CHECK,
                     "",
                     new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),
@@ -137,7 +138,7 @@ final class OwnListSheet {
                 .toList();
         if (!unread.isEmpty()) {
             log.add(
-                    "list-heading-unread",
+                    FindingCode.LIST_HEADING_UNREAD,
                     Severity.CHECK,
                     "",
                     new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),

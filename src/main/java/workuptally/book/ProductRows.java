@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Charge;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Product.SkeletonPart;
 import workuptally.model.Severity;
@@ -13,13 +14,36 @@ final class ProductRows {
     private ProductRows() {}
 
     static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> row.key("Product").ifPresent(name -> read(row, name, run))));
+        List<Runnable> whenAllAreRead = new ArrayList<>();
+        rows.forEach(row -> runs.of(row)
+                .ifPresent(run -> row.key("Product").ifPresent(name -> {
+                    read(row, name, run);
+                    whenAllAreRead.add(() -> checkForm(row, name, run));
+                })));
+        whenAllAreRead.forEach(Runnable::run);
+    }
+
+    /** A form may name a product of a later row. */
+    private static void checkForm(TableRow row, String name, RunParts run) {
+        String other = row.text("Form of");
+        if (!other.isEmpty()
+                && run.product(other)
+                        .filter(p -> !p.name().equalsIgnoreCase(name))
+                        .isEmpty()) {
+            row.report(
+                    FindingCode.FORM_OF_UNKNOWN,
+                    Severity.CHECK,
+                    "Form of",
+                    "read '" + other + "'",
+                    "another product of the run that is the same substance as salt, base, hydrate or solvate",
+                    "Correct the name or add the other form as a product; until then each counts by itself.");
+        }
     }
 
     private static void read(TableRow row, String name, RunParts run) {
         if (run.products.stream().anyMatch(p -> p.name().equalsIgnoreCase(name))) {
             row.report(
-                    "product-duplicate",
+                    FindingCode.PRODUCT_DUPLICATE,
                     Severity.STOP,
                     "Product",
                     "read '" + name + "' a second time in run " + run.id(),
@@ -41,6 +65,7 @@ final class ProductRows {
                 row.text("Partition solvent"),
                 row.number("Log P"),
                 row.number("Boiling point"),
+                row.text("Form of"),
                 row.place()));
     }
 
@@ -56,7 +81,7 @@ final class ProductRows {
         }
         if (!unknown.isEmpty()) {
             row.report(
-                    "skeleton-partner-unknown",
+                    FindingCode.SKELETON_PARTNER_UNKNOWN,
                     Severity.CHECK,
                     "Skeleton",
                     "read '" + String.join("', '", unknown) + "'",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
@@ -55,7 +56,7 @@ final class RunIndex {
 
     static void reportUnknown(TableRow row, String id) {
         row.report(
-                "run-unknown",
+                FindingCode.RUN_UNKNOWN,
                 Severity.STOP,
                 "Run",
                 "read '" + id + "'",

@@ -127,7 +127,7 @@ final class RunParts {
                 status(),
                 head.conversionPercent(),
                 head.notes(),
-                products,
+                ProductForms.settled(products, lots),
                 charges,
                 steps,
                 layers,

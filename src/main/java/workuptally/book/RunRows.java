@@ -2,6 +2,7 @@ package workuptally.book;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 
@@ -21,7 +22,7 @@ final class RunRows {
         Optional<RunParts> earlier = runs.findSame(id);
         if (earlier.isPresent()) {
             row.report(
-                    "run-duplicate",
+                    FindingCode.RUN_DUPLICATE,
                     Severity.STOP,
                     "Run",
                     "read '" + id + "' a second time",

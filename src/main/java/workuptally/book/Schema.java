@@ -72,6 +72,11 @@ final class Schema {
                             Words.of(workuptally.model.Product.Character.values()),
                             "Acid, base or neutral"),
                     number("pKa", Unit.ONE, Need.DETAIL, new Range(-20, 60, "from -20 to 60"), "Of the acid form"),
+                    words(
+                            "Form of",
+                            Column.Kind.TEXT,
+                            Need.DETAIL,
+                            "Another product of the run that is the same substance as salt, base, hydrate or solvate: both count as the form isolated"),
                     number(
                             "Partition ratio",
                             Unit.ONE,
@@ -307,7 +312,7 @@ final class Schema {
             "Weighed isolated products",
             List.of(
                     key("Run", "Run id as in Runs"),
-                    key("Lot", "Label, unique in the run"),
+                    key("Lot", "Label, unique in the run; a lot of several products has a row for each"),
                     words("Product", Column.Kind.TEXT, Need.FIGURE, "Name as in Products"),
                     choice(
                             "Stage",
@@ -391,7 +396,14 @@ final class Schema {
             List.of(
                     key("Series", "Series name as in Runs"),
                     date("Date", ""),
-                    number("Yield", Unit.PERCENT, Need.DETAIL, new Range(0, 200, "from 0 to 200"), "")));
+                    number("Yield", Unit.PERCENT, Need.DETAIL, new Range(0, 200, "from 0 to 200"), ""),
+                    text("Layer", "A layer of that batch that was assayed, by its label; one row for each"),
+                    number(
+                            "Content",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            new Range(0, 110, "from 0 to 110"),
+                            "What that layer held, % of theory of the one wanted product; <0.1 is a limit")));
 
     static final Table CORRECTIONS = new Table(
             "Corrections",

@@ -3,6 +3,7 @@ package workuptally.book;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Field;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 
@@ -45,7 +46,7 @@ final class StepRows {
     private static Optional<Step.Operation> operation(TableRow row) {
         if (row.isBlank("Operation")) {
             row.report(
-                    "operation-missing",
+                    FindingCode.OPERATION_MISSING,
                     Severity.STOP,
                     "Operation",
                     "read an empty cell in a row with other entries",

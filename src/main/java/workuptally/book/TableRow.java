@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import workuptally.model.Amount;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 
@@ -84,12 +85,12 @@ final class TableRow {
     }
 
     /** Reports a fault at the cell under a heading. */
-    void report(String code, Severity severity, String heading, String seen, String expected, String action) {
+    void report(FindingCode code, Severity severity, String heading, String seen, String expected, String action) {
         log.add(code, severity, run, place.at(heading), seen, expected, action);
     }
 
     /** Reports a fault of a cell; without words of its own it says what the column wants. */
-    void reportCell(String code, Column column, RawCell cell, String expected, String action) {
+    void reportCell(FindingCode code, Column column, RawCell cell, String expected, String action) {
         if (cell.type() == RawCell.Type.MERGED) {
             return; // reported once for the region
         }
@@ -118,12 +119,17 @@ final class TableRow {
         return switch (cell.type()) {
             case TEXT, NUMBER, COMPUTED_NUMBER -> CellNumber.shown(cell);
             case ERROR -> {
-                reportCell("formula-error", column, cell, "", "Correct the formula, recalculate, save and run again.");
+                reportCell(
+                        FindingCode.FORMULA_ERROR,
+                        column,
+                        cell,
+                        "",
+                        "Correct the formula, recalculate, save and run again.");
                 yield "";
             }
             case NOT_CALCULATED -> {
                 reportCell(
-                        "formula-not-calculated",
+                        FindingCode.FORMULA_NOT_CALCULATED,
                         column,
                         cell,
                         "a formula with its result",
@@ -140,7 +146,7 @@ final class TableRow {
         Optional<RawCell> cell = cell(heading);
         if (cell.isEmpty()) {
             report(
-                    heading.equals("Run") ? "run-missing" : "key-missing",
+                    heading.equals("Run") ? FindingCode.RUN_MISSING : FindingCode.KEY_MISSING,
                     Severity.STOP,
                     heading,
                     "read an empty cell in a row with other entries",
@@ -164,7 +170,7 @@ final class TableRow {
         Optional<String> label = key(heading);
         if (label.filter(TotalRow::isNamed).isPresent()) {
             report(
-                    "total-row",
+                    FindingCode.TOTAL_ROW,
                     Severity.CHECK,
                     heading,
                     "read '" + label.get() + "' in a row of a run",
@@ -256,7 +262,7 @@ final class TableRow {
         Field each = numbers.converted(column, cell.get(), portions.each(), typed, own);
         if (portions.unequal()) {
             report(
-                    "portions-unequal",
+                    FindingCode.PORTIONS_UNEQUAL,
                     Severity.CHECK,
                     heading,
                     "read '" + seen(cell.get()) + "'",
@@ -314,7 +320,7 @@ final class TableRow {
                 reportUnknownChoice(heading, text);
             } else {
                 report(
-                        "choice-guessed",
+                        FindingCode.CHOICE_GUESSED,
                         Severity.CHECK,
                         heading,
                         "read '" + text + "' as " + Words.word(guess.get()),
@@ -339,7 +345,7 @@ final class TableRow {
     private void reportUnknownChoice(String heading, String text) {
         Column column = columns.get(heading);
         report(
-                "choice-unknown",
+                FindingCode.CHOICE_UNKNOWN,
                 column.need().severity(),
                 heading,
                 "read '" + text + "'",
@@ -399,7 +405,7 @@ final class TableRow {
         PartsText.Read read = PartsText.read(text(heading), unit, loneNumber);
         read.fault()
                 .ifPresent(text -> report(
-                        "parts-unreadable",
+                        FindingCode.PARTS_UNREADABLE,
                         columns.get(heading).need().severity(),
                         heading,
                         "read '" + text + "'",
@@ -417,7 +423,7 @@ final class TableRow {
     Field grossAbove(Field gross, Field tare) {
         if (gross instanceof Field.Entered g && tare instanceof Field.Entered t && g.value() < t.value()) {
             log.add(
-                    "gross-below-tare",
+                    FindingCode.GROSS_BELOW_TARE,
                     Severity.STOP,
                     run,
                     g.place(),

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Consumer;
+import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
@@ -68,7 +69,7 @@ final class TableRows {
         }
         if (headings.isPresent() || !raw.rows().isEmpty()) {
             log.add(
-                    "heading-missing",
+                    FindingCode.HEADING_MISSING,
                     Severity.STOP,
                     "",
                     new Place(raw.file(), raw.sheet(), 1, -1, ""),
@@ -102,7 +103,7 @@ final class TableRows {
         reportMerged();
         if (raw.hiddenRows() > 0) {
             log.add(
-                    "rows-hidden",
+                    FindingCode.ROWS_HIDDEN,
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
@@ -149,7 +150,7 @@ final class TableRows {
     private void reportShifted(RawRow row, MatchedHeadings inForce) {
         boolean needed = table.columns().stream().anyMatch(column -> column.need() == Need.FIGURE);
         log.add(
-                "row-shifted",
+                FindingCode.ROW_SHIFTED,
                 needed ? Severity.STOP : Severity.CHECK,
                 "",
                 new RowPlace(inForce.place(), row.row(), row.line())
@@ -164,7 +165,7 @@ final class TableRows {
             firstHeadingIn(region).ifPresent(column -> {
                 int row = Math.max(region.firstRow(), headings.row() + 1);
                 log.add(
-                        "merged-cells",
+                        FindingCode.MERGED_CELLS,
                         column.need().severity(),
                         "",
                         new RowPlace(headings.place(), row, row).at(column.heading()),

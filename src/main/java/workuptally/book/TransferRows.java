@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.model.Container;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 
@@ -39,7 +40,7 @@ final class TransferRows {
 
     private static Optional<Transfer> leftOut(TableRow row, String heading, String expected) {
         row.report(
-                heading.equals("Run") ? "run-missing" : "key-missing",
+                heading.equals("Run") ? FindingCode.RUN_MISSING : FindingCode.KEY_MISSING,
                 Severity.STOP,
                 heading,
                 "read an empty cell in a row with other entries",
@@ -58,7 +59,7 @@ final class TransferRows {
         Optional<Container> known = containers.find(container);
         if (known.isEmpty()) {
             row.report(
-                    "container-unknown",
+                    FindingCode.CONTAINER_UNKNOWN,
                     Severity.STOP,
                     "Container",
                     "read '" + container + "'",

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -171,7 +172,7 @@ final class WorkbookFile implements TableSource, Closeable {
     private RawTable read(String sheet, FindingLog log) throws UnreadableBookException, IOException {
         if (hiddenSheets.contains(sheet)) {
             log.add(
-                    "sheet-hidden",
+                    FindingCode.SHEET_HIDDEN,
                     Severity.NOTE,
                     "",
                     new Place(file.name(), sheet, 0, -1, ""),

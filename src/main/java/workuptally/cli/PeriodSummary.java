@@ -40,7 +40,8 @@ final class PeriodSummary {
                 + " yields stated");
         out.println("Solvents: " + decimals(totals.solventInLitres(), 2) + " L, "
                 + decimals(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + decimals(totals.solventRecoveredPercent(), 0) + " % in distillates, "
+                + decimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
+                + decimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
                 + decimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println("Process mass intensity: " + number(totals.metrics().pmi()) + " (sum over sum of "
                 + totals.metrics().runs().size() + " runs)");
@@ -49,12 +50,13 @@ final class PeriodSummary {
 
     private void tables() {
         table(
-                List.of("Solvent", "In (kg)", "Recovered (kg)", "Not found (kg)"),
+                List.of("Solvent", "In (kg)", "To re-use (kg)", "Other distillates (kg)", "Not found (kg)"),
                 review.totals().solvents().stream()
                         .map(s -> List.of(
                                 s.solvent(),
                                 kilograms(s.inGrams()),
                                 kilograms(s.recoveredGrams()),
+                                kilograms(s.inDistillatesGrams()),
                                 kilograms(s.notFoundGrams())))
                         .toList());
         table(
@@ -73,7 +75,7 @@ final class PeriodSummary {
             return;
         }
         table(
-                List.of("Before, from", "to", "Runs", "Solvents in (kg)", "Recovered (%)", "PMI"),
+                List.of("Before, from", "to", "Runs", "Solvents in (kg)", "To re-use (%)", "PMI"),
                 review.earlier().stream().map(this::earlier).toList());
     }
 

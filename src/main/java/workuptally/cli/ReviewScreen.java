@@ -14,6 +14,7 @@ import workuptally.measure.Rounding;
 import workuptally.report.view.NextMeasurement;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.LotTally;
 
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
@@ -30,16 +31,18 @@ final class ReviewScreen {
 
     private final Review review;
     private final Rounding rounding;
+    private final Wording wording;
     private final PrintWriter out;
 
-    private ReviewScreen(Review review, Rounding rounding, PrintWriter out) {
+    private ReviewScreen(Review review, Rounding rounding, Wording wording, PrintWriter out) {
         this.review = review;
+        this.wording = wording;
         this.rounding = rounding;
         this.out = out;
     }
 
-    static void print(Review review, Rounding rounding, PrintWriter out) {
-        ReviewScreen screen = new ReviewScreen(review, rounding, out);
+    static void print(Review review, Rounding rounding, Wording wording, PrintWriter out) {
+        ReviewScreen screen = new ReviewScreen(review, rounding, wording, out);
         screen.title();
         screen.toDo();
         screen.measureNext();
@@ -72,7 +75,7 @@ final class ReviewScreen {
 
     /** The same actions in the same order as page one of the PDF and the summary of the workbook. */
     private void toDo() {
-        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers('.'), MOST_ACTIONS);
+        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers(wording.mark()), MOST_ACTIONS);
         out.println(
                 actions.isEmpty()
                         ? "Nothing to do first: no stop or hold"
@@ -92,7 +95,7 @@ final class ReviewScreen {
 
     /** The same measurements as on page one of the PDF, a line each. */
     private void measureNext() {
-        List<NextMeasurement> next = NextMeasurement.of(review, new ReadableNumbers('.'), MOST_MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, wording, MOST_MEASUREMENTS);
         if (!next.isEmpty()) {
             out.println("Measure next");
             next.forEach(n -> line(INDENT + FindingLines.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
@@ -176,7 +179,8 @@ final class ReviewScreen {
         out.println("Solvent");
         line(INDENT + rounding.toDecimals(totals.solventInLitres(), 2) + " L, "
                 + rounding.toDecimals(totals.solventInGrams() / 1000, 2) + " kg in; "
-                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % in distillates, "
+                + rounding.toDecimals(totals.solventRecoveredPercent(), 0) + " % to re-use, "
+                + rounding.toDecimals(totals.solventInDistillatesPercent(), 0) + " % in other distillates, "
                 + rounding.toDecimals(totals.solventNotFoundPercent(), 0) + " % not found");
         out.println();
     }

@@ -72,7 +72,7 @@ final class RunLines {
     private String crudeOverTheory(RunReview run, Product product) {
         return run.tally().lots().stream()
                 .filter(LotTally::endsWorkup)
-                .filter(l -> l.lot().product().equalsIgnoreCase(product.name()))
+                .filter(l -> l.product().equalsIgnoreCase(product.name()))
                 .flatMap(l -> l.overTheoryPercent().stream())
                 .findFirst()
                 .map(v -> rounding.toDecimals(v.value(), 1))
@@ -81,12 +81,13 @@ final class RunLines {
 
     private String yieldOf(RunReview run, Product product) {
         Optional<ProductYield> found = run.tally().yields().stream()
-                .filter(y -> y.product().name().equals(product.name()))
+                .filter(y -> y.headline() && y.product().name().equals(product.name()))
                 .findFirst();
         return found.map(y -> (y.basis().isUpperBound() ? "at most " : "")
                         + rounding.withUncertainty(
                                 y.percent().value(),
-                                y.percent().expandedUncertainty(review.period().coverageFactor())))
+                                y.percent().expandedUncertainty(review.period().coverageFactor()))
+                        + (y.stage() == ProductYield.Stage.PURIFIED ? " purified" : ""))
                 .orElse(NOTHING);
     }
 

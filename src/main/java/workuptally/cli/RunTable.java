@@ -120,7 +120,7 @@ final class RunTable {
     private String crudeOverTheory(RunReview review, String product) {
         return review.tally().lots().stream()
                 .filter(LotTally::endsWorkup)
-                .filter(l -> l.lot().product().equalsIgnoreCase(product))
+                .filter(l -> l.product().equalsIgnoreCase(product))
                 .flatMap(l -> l.overTheoryPercent().stream())
                 .findFirst()
                 .map(v -> rounding.toDecimals(v.value(), 1))

@@ -1,6 +1,9 @@
 package workuptally.judgement;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Book;
@@ -18,6 +21,7 @@ import workuptally.tally.series.SeriesTally;
  * @param toolVersion version of the tool
  * @param containers waste containers with what is proposed for them
  * @param series repeated preparations
+ * @param registryNumbers registry numbers (CAS) of what the accounts name, by the name as they write it, where the tables know it
  */
 public record Review(
         Book book,
@@ -27,7 +31,8 @@ public record Review(
         List<BasisRow> basis,
         String toolVersion,
         List<ContainerReview> containers,
-        List<SeriesTally> series) {
+        List<SeriesTally> series,
+        Map<String, String> registryNumbers) {
     /** Copies the lists. */
     public Review {
         runs = List.copyOf(runs);
@@ -35,6 +40,7 @@ public record Review(
         basis = List.copyOf(basis);
         containers = List.copyOf(containers);
         series = List.copyOf(series);
+        registryNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(registryNumbers));
     }
 
     /** A review without containers and series. */
@@ -45,6 +51,6 @@ public record Review(
             List<Finding> findings,
             List<BasisRow> basis,
             String toolVersion) {
-        this(book, runs, period, findings, basis, toolVersion, List.of(), List.of());
+        this(book, runs, period, findings, basis, toolVersion, List.of(), List.of(), Map.of());
     }
 }

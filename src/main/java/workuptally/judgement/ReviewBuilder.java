@@ -32,6 +32,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspects;
@@ -66,7 +67,8 @@ public final class ReviewBuilder {
      */
     public Review review(Book book, IntConsumer progress) {
         Substances substances = new Substances(reference, materials);
-        List<RunTally> tallies = tallies(book, substances, progress);
+        Experience experience = Experience.of(book);
+        List<RunTally> tallies = tallies(book, substances, experience, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
         Suspects suspects = new Suspects(book, substances);
@@ -74,6 +76,8 @@ public final class ReviewBuilder {
         for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
+        SubjectsOfBook subjects = new SubjectsOfBook(book);
+        findings = subjects.named(findings);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
         LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
@@ -84,13 +88,14 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i)));
+            findings.addAll(
+                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i)));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }
-        List<Finding> ordered = findings.stream()
+        List<Finding> ordered = subjects.named(findings).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(substances, book.limits());
@@ -122,7 +127,8 @@ public final class ReviewBuilder {
                 new BasisRows(book, substances).list(),
                 toolVersion,
                 containers,
-                new SeriesAccount(book, tallies, substances).list());
+                new SeriesAccount(book, tallies, substances).list(),
+                RegistryNumbers.of(substances, tallies, containers));
     }
 
     /** While a stop is open the balance itself is in doubt, and its own action comes first. */
@@ -139,12 +145,13 @@ public final class ReviewBuilder {
     /** Something made for one run, with the reference rows that it rests on. */
     private record OfRun<T>(T made, List<Cited> used) {}
 
-    private static List<RunTally> tallies(Book book, Substances substances, IntConsumer progress) {
+    private static List<RunTally> tallies(
+            Book book, Substances substances, Experience experience, IntConsumer progress) {
         RunsDone done = new RunsDone(progress);
         List<OfRun<RunTally>> tallied = book.runs().parallelStream()
                 .map(run -> {
                     Substances own = substances.apart();
-                    RunTally tally = new RunTallying(book.limits(), own).tally(run);
+                    RunTally tally = new RunTallying(book.limits(), own, experience).tally(run);
                     done.oneMore();
                     return new OfRun<>(tally, own.used());
                 })

@@ -9,6 +9,7 @@ import workuptally.judgement.rules.balance.AreaPercent;
 import workuptally.judgement.rules.balance.AssayFitsNothing;
 import workuptally.judgement.rules.balance.AssayImpossible;
 import workuptally.judgement.rules.balance.ClosureVerdict;
+import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
@@ -101,6 +102,7 @@ public final class Rules {
                 new DensityForgotten(substances),
                 new StepMaterialUnknown(substances),
                 new AssayFitsNothing(substances),
+                new CompositeRefused(),
                 new AssayOfChargeForgotten(substances),
                 new TitreDiffers(substances),
                 new RoutesCompared(substances),

@@ -3,8 +3,8 @@ package workuptally.judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import workuptally.judgement.rules.HeldLayers;
 import workuptally.model.Charge;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.amounts.RunMaterial;
 
@@ -21,7 +21,7 @@ public final class SecondSignature {
         if (run.has(Severity.STOP)) {
             reasons.add("a stop");
         }
-        if (run.findings().stream().anyMatch(f -> f.code().equals(HeldLayers.HOLDS_PRODUCT))) {
+        if (run.findings().stream().anyMatch(f -> f.code() == FindingCode.LAYER_HOLDS_PRODUCT)) {
             reasons.add("product above the limit in a kept layer");
         }
         if (run.tally().evidence().reactions().stream().anyMatch(r -> r.gas().equals("H2"))) {

@@ -51,6 +51,21 @@ public record Substance(
         return name.hashCode();
     }
 
+    /** Its registry number (CAS), where a table gives one and no other table contradicts it. */
+    public Optional<String> registryNumber() {
+        List<String> numbers = Stream.of(
+                        row.flatMap(MaterialRow::cas),
+                        hazard.flatMap(Hazard::cas),
+                        solvent.flatMap(Solvent::cas),
+                        liquid.map(Liquid::cas),
+                        solute.map(Solute::cas),
+                        dryingAgent.map(DryingAgent::cas))
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
+        return numbers.size() == 1 ? Optional.of(numbers.get(0)) : Optional.empty();
+    }
+
     /** True for water. */
     public boolean isWater() {
         return solvent.filter(s -> s.key().equals(WATER)).isPresent();

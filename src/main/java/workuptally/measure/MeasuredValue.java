@@ -107,9 +107,14 @@ public final class MeasuredValue {
         return coverageFactor(coverageFactor) * standardUncertainty();
     }
 
-    /** The value plus its one-sided 95 % reach: 1.645·u where u is well known, else by Student's distribution. */
+    /** How far a one-sided 95 % bound lies from the value: 1.645·u where u is well known, else by Student's distribution. */
+    public double oneSidedReach() {
+        return coverageFactor(ONE_SIDED_95) * standardUncertainty();
+    }
+
+    /** The value plus its one-sided 95 % reach. */
     public double oneSidedUpperBound() {
-        return value + coverageFactor(ONE_SIDED_95) * standardUncertainty();
+        return value + oneSidedReach();
     }
 
     /** Relative standard uncertainty u/|y|; 0 when the value is 0. */

@@ -36,20 +36,6 @@ public final class StandardUncertainty {
     }
 
     /**
-     * From an expanded uncertainty, u = U/k.
-     *
-     * @param expandedUncertainty U, 0 or more
-     * @param coverageFactor k, above 0
-     * @throws IllegalArgumentException if out of range
-     */
-    public static double ofExpanded(double expandedUncertainty, double coverageFactor) {
-        if (!(coverageFactor > 0)) {
-            throw new IllegalArgumentException("coverage factor " + coverageFactor);
-        }
-        return checked(expandedUncertainty) / coverageFactor;
-    }
-
-    /**
      * Independent parts together, u = √Σuᵢ². Source: JCGM 100:2008, 5.1.2.
      *
      * @param parts each 0 or more

@@ -1,11 +1,14 @@
 package workuptally.model;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * An analysis of a layer or lot.
  *
- * @param sample label of the layer or lot
+ * @param sample label of the layer or lot; of a composite sample all labels, joined by {@code " + "} in a fixed order
  * @param substance substance found
  * @param formula its formula, if not listed elsewhere
  * @param method how
@@ -33,11 +36,25 @@ public record Assay(
         Field residueMilligrams,
         String notes,
         RowPlace row) {
+    /** Stands between the labels of a composite sample. */
+    public static final String TOGETHER = " + ";
+
+    /** The labels of the layers, of a composite sample two or more. */
+    public List<String> samples() {
+        return Arrays.asList(sample.split(Pattern.quote(TOGETHER)));
+    }
+
+    /** True for one analysis of aliquots of several layers. */
+    public boolean isComposite() {
+        return sample.contains(TOGETHER);
+    }
 
     /** Methods of analysis. */
     public enum Method {
         HPLC("HPLC"),
         GC("GC"),
+        /** A trace of ions: a bound at best, and only where the laboratory says so. */
+        LC_MS("LC-MS"),
         /** A spot on a plate: a bound at best, and only where the laboratory says so. */
         TLC("TLC"),
         NMR("NMR"),
@@ -57,6 +74,11 @@ public record Assay(
         /** The word in books and reports. */
         public String word() {
             return word;
+        }
+
+        /** True for a method that is shown and counts only where the laboratory says so in Limits. */
+        public boolean isWeak() {
+            return this == TLC || this == LC_MS;
         }
     }
 

@@ -141,6 +141,12 @@ public enum Limit {
             "mg",
             "standard uncertainty of each mass weighed for an internal-standard NMR",
             Limit.PRACTICE),
+    ASSAY_LC_MS(
+            "Assay uncertainty LC-MS",
+            20,
+            "%",
+            "relative standard uncertainty of an assay by this method, where it counts",
+            Limit.PRACTICE),
     ASSAY_OTHER(
             "Assay uncertainty other",
             5,
@@ -150,6 +156,8 @@ public enum Limit {
     DETECTION_HPLC("Detection limit HPLC", Double.NaN, "mg/mL", "limit that 'n.d.' stands for", ""),
     DETECTION_GC("Detection limit GC", Double.NaN, "mg/mL", "limit that 'n.d.' stands for", ""),
     DETECTION_NMR("Detection limit NMR", Double.NaN, "mg/mL", "limit that 'n.d.' stands for", ""),
+    DETECTION_LC_MS("Detection limit LC-MS", Double.NaN, "mg/mL", "limit that 'n.d.' stands for", ""),
+    DETECTION_TLC("Detection limit TLC", Double.NaN, "mg/mL", "limit that 'n.d.' stands for", ""),
     CONTAINER_FILL("Container fill", 90, "%", "largest fill of a waste container, of its capacity", Limit.PRACTICE),
     CONTAINER_DAYS(
             "Container days",
@@ -173,6 +181,17 @@ public enum Limit {
             Limit.PRACTICE),
     AS_OF("As of", "day for which ages are computed"),
     TLC_COUNTS("TLC counts", "yes where the laboratory takes a spot on a TLC plate for evidence; no unless set"),
+    LC_MS_COUNTS("LC-MS counts", "yes where the laboratory takes a result by LC-MS for evidence; no unless set"),
+    PREDICTION_COUNTS(
+            "Prediction counts",
+            "yes where the laboratory takes the upper end of what the partition model leaves in water for evidence; no unless set"),
+    EXPERIENCE_COUNTS(
+            "Experience counts",
+            "yes where the laboratory takes what earlier batches of a series held for evidence; no unless set"),
+    YIELD_REPORTED(
+            "Yield reported",
+            "workup or purified: the yield that stands first and counts in means; workup unless set, the other where that is not"
+                    + " known by assay"),
     GROUP("Group", "group that the report names"),
     SITE("Site", "laboratory that the report names"),
     REVIEWERS("Reviewers", "who signs, joined by ;"),

@@ -68,6 +68,11 @@ public final class Limits {
         return other;
     }
 
+    /** True where the book answers yes to a question of what counts. */
+    public boolean isYes(Limit limit) {
+        return text(limit).strip().equalsIgnoreCase("yes");
+    }
+
     /** Where the value in force comes from: {@code given for this review}, {@code set in the book}, or the origin of the default. */
     public String origin(Limit limit) {
         if (given.containsKey(limit)) {

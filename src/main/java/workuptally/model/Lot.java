@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A weighed isolated product.
+ * A weighed isolated product. A lot that holds several products stands once for each of them, with one label and one weighing, and an
+ * assay and identity for each.
  *
  * @param label label as typed
  * @param product product it is
@@ -41,6 +42,26 @@ public record Lot(
     /** Copies the list. */
     public Lot {
         from = List.copyOf(from);
+    }
+
+    /** The same product, assay and identity in a lot that is weighed, staged and made as in another row of it. */
+    public Lot weighedAs(Lot first) {
+        return new Lot(
+                label,
+                product,
+                first.stage,
+                first.from,
+                first.vessel,
+                first.grossGrams,
+                first.tareGrams,
+                first.netGrams,
+                assayPercent,
+                relativeStandardUncertaintyPercent,
+                identityBy,
+                first.secondWeighingGrams,
+                statedYieldPercent,
+                notes,
+                row);
     }
 
     /** Stage of a lot. */

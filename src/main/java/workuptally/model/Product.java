@@ -7,7 +7,7 @@ import java.util.Optional;
  * A wanted or tracked substance of a run.
  *
  * @param name name as typed
- * @param wanted true for a product, false for a by-product or recovered substrate
+ * @param wanted true for a product, false for a by-product, a recovered substrate, or another form of a product than the one isolated
  * @param formula formula of the isolated form; empty if blank
  * @param molarMassGramsPerMole molar mass as typed, g/mol
  * @param coefficient stoichiometric coefficient; blank counts as 1 for a wanted product
@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param partitionSolvent solvent of P
  * @param logP octanol/water log P
  * @param boilingPointCelsius normal boiling point, °C
+ * @param formOf the product of the run that this is another form of (salt, base, hydrate or solvate), in the form isolated; empty for that
+ *     one, and where there is one form only
  * @param row its row
  */
 public record Product(
@@ -35,10 +37,65 @@ public record Product(
         String partitionSolvent,
         Field logP,
         Field boilingPointCelsius,
+        String formOf,
         RowPlace row) {
     /** Copies the list. */
     public Product {
         skeleton = List.copyOf(skeleton);
+    }
+
+    /** The same as another form of a product, counted as that; not wanted beside it. */
+    public Product asFormOf(String isolated) {
+        return new Product(
+                name,
+                false,
+                formula,
+                molarMassGramsPerMole,
+                coefficient,
+                skeleton,
+                plannedYieldPercent,
+                character,
+                pKa,
+                partitionRatio,
+                partitionSolvent,
+                logP,
+                boilingPointCelsius,
+                isolated,
+                row);
+    }
+
+    /** The same as the form isolated: wanted where one of its forms is, and with what only another form tells of the free substance. */
+    public Product isolatedOf(List<Product> forms) {
+        Product knownInWater = forms.stream()
+                .filter(f -> character.isEmpty() && f.character.isPresent())
+                .findFirst()
+                .orElse(this);
+        Product known = forms.stream()
+                .filter(f -> partitionRatio.isBlank() && !f.partitionRatio.isBlank())
+                .findFirst()
+                .orElse(this);
+        return new Product(
+                name,
+                wanted || forms.stream().anyMatch(Product::wanted),
+                formula,
+                molarMassGramsPerMole,
+                coefficient,
+                skeleton,
+                plannedYieldPercent,
+                knownInWater.character,
+                pKa.isBlank() ? knownInWater.pKa : pKa,
+                known.partitionRatio,
+                known.partitionSolvent,
+                logP.isBlank()
+                        ? forms.stream()
+                                .map(Product::logP)
+                                .filter(l -> !l.isBlank())
+                                .findFirst()
+                                .orElse(logP)
+                        : logP,
+                boilingPointCelsius,
+                "",
+                row);
     }
 
     /**

@@ -83,6 +83,14 @@ public record Run(
         return products.stream().filter(p -> p.name().equalsIgnoreCase(name)).findFirst();
     }
 
+    /** The name under which a substance counts: of a product in several forms that of the form isolated, else its own. */
+    public String countsAs(String substance) {
+        return product(substance)
+                .map(Product::formOf)
+                .filter(isolated -> !isolated.isEmpty())
+                .orElse(substance);
+    }
+
     /** True where a step or a layer of the workup is recorded; else only charges and lots say anything of the run. */
     public boolean recordsWorkup() {
         return !steps.isEmpty() || !layers.isEmpty();

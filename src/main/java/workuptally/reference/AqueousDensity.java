@@ -2,7 +2,9 @@ package workuptally.reference;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,7 +53,21 @@ public record AqueousDensity(
      */
     public record Point(double massPercent, double gramsPerMillilitre, boolean saturated, Basis basis) {}
 
-    static AqueousDensity of(List<Cells> rows) throws IllegalReferenceException {
+    /** One table a solute, of a file that has a row for each strength. */
+    static List<AqueousDensity> ofAll(TableFile file) throws IllegalReferenceException {
+        Map<String, List<Cells>> bySolute = new LinkedHashMap<>();
+        for (Cells row : file.rows()) {
+            bySolute.computeIfAbsent(row.text("solute"), solute -> new ArrayList<>())
+                    .add(row);
+        }
+        List<AqueousDensity> read = new ArrayList<>();
+        for (List<Cells> rows : bySolute.values()) {
+            read.add(of(rows));
+        }
+        return List.copyOf(read);
+    }
+
+    private static AqueousDensity of(List<Cells> rows) throws IllegalReferenceException {
         List<Point> points = new ArrayList<>();
         List<String> sources = new ArrayList<>();
         Basis weakest = Basis.SOURCE;

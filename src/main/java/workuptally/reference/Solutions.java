@@ -1,6 +1,7 @@
 package workuptally.reference;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,17 +15,15 @@ public final class Solutions {
     private static final double STRENGTH_TOLERANCE = 0.0005;
 
     private final List<Wash> washes;
-    private final Map<String, Wash> byName;
+    private final Map<String, Wash> byName = new HashMap<>();
     private final Map<String, Solute> solutes;
     private final Map<String, AqueousDensity> densities;
 
-    Solutions(
-            List<Wash> washes,
-            Map<String, Wash> byName,
-            Map<String, Solute> solutes,
-            Map<String, AqueousDensity> densities) {
+    Solutions(List<Wash> washes, Map<String, Solute> solutes, Map<String, AqueousDensity> densities) {
         this.washes = washes;
-        this.byName = byName;
+        washes.forEach(wash -> byName.put(Names.plain(wash.name()), wash));
+        washes.forEach(wash -> wash.aliases().forEach(alias -> byName.putIfAbsent(Names.plain(alias), wash)));
+        washes.forEach(wash -> byName.putIfAbsent(Names.plain(wash.key()), wash));
         this.solutes = solutes;
         this.densities = densities;
     }

@@ -56,6 +56,20 @@ final class TableFile {
         }
     }
 
+    /** Makes an object of a row, and says what is wrong with one that it cannot be made of. */
+    interface RowReader<T> {
+        T read(Cells row) throws IllegalReferenceException;
+    }
+
+    /** An object for each row, in order of the table. */
+    <T> List<T> each(RowReader<T> reader) throws IllegalReferenceException {
+        List<T> read = new ArrayList<>();
+        for (Cells row : rows()) {
+            read.add(reader.read(row));
+        }
+        return List.copyOf(read);
+    }
+
     private static void checkColumns(Table table, String shownName, List<String> columns)
             throws IllegalReferenceException {
         for (String key : table.keyColumns()) {

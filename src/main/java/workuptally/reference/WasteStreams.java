@@ -25,9 +25,9 @@ public final class WasteStreams {
 
     static WasteStreams of(Map<Table, TableFile> files) throws IllegalReferenceException {
         WasteStreams streams = new WasteStreams(
-                Reference.each(files, Table.WASTE_STREAMS, WasteStream::of),
-                Reference.each(files, Table.STREAM_RULES, StreamRule::of),
-                Reference.each(files, Table.STREAM_WORDS, StreamWords::of));
+                files.get(Table.WASTE_STREAMS).each(WasteStream::of),
+                files.get(Table.STREAM_RULES).each(StreamRule::of),
+                files.get(Table.STREAM_WORDS).each(StreamWords::of));
         for (Table table : List.of(Table.STREAM_RULES, Table.STREAM_WORDS)) {
             for (Cells row : files.get(table).rows()) {
                 if (streams.find(row.raw("stream")).isEmpty()) {

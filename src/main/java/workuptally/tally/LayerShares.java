@@ -11,7 +11,6 @@ import java.util.Set;
 import workuptally.model.Product;
 import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.LotTally;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -66,18 +65,21 @@ public final class LayerShares {
         }
         return run.lots().stream()
                 .filter(l -> l.lot().label().equals(label))
-                .filter(l -> l.lot().product().equalsIgnoreCase(product.name()))
-                .map(LayerShares::ofLot)
+                .filter(l -> l.product().equalsIgnoreCase(product.name()))
+                .filter(l -> l.productFraction().isPresent())
+                .flatMap(l -> l.pureGrams().stream())
+                .map(pure -> ofTheory(pure.value()))
                 .findFirst()
                 .orElse(OptionalDouble.empty());
     }
 
-    private static OptionalDouble ofLot(LotTally lot) {
-        if (lot.overTheoryPercent().isEmpty() || lot.productFraction().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(lot.overTheoryPercent().get().value()
-                * lot.productFraction().get().value());
+    private OptionalDouble ofTheory(double grams) {
+        return run.theory().stream()
+                .flatMap(t -> t.products().stream())
+                .filter(p -> p.product().name().equalsIgnoreCase(product.name())
+                        && p.massGrams().value() > 0)
+                .mapToDouble(p -> 100 * grams / p.massGrams().value())
+                .findFirst();
     }
 
     /** The product. */

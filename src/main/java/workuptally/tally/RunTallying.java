@@ -1,6 +1,5 @@
 package workuptally.tally;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,10 +25,15 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.TheoryAccount;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.ClosureAccount;
+import workuptally.tally.balance.CompositeAccount;
+import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.ContentBounds;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.balance.Found;
+import workuptally.tally.balance.HeadlineYields;
 import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
+import workuptally.tally.balance.Pooling;
 import workuptally.tally.balance.Portions;
 import workuptally.tally.balance.ProductWhereabouts;
 import workuptally.tally.balance.PurifiedLots;
@@ -43,6 +47,7 @@ import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
+import workuptally.tally.bench.PredictedContents;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -75,10 +80,18 @@ public final class RunTallying {
     private final Limits limits;
     private final Substances substances;
 
+    private final Experience experience;
+
     /** With the settings and reference data in force. */
     public RunTallying(Limits limits, Substances substances) {
+        this(limits, substances, Experience.none());
+    }
+
+    /** The same beside what layers held in earlier batches. */
+    public RunTallying(Limits limits, Substances substances, Experience experience) {
         this.limits = limits;
         this.substances = substances;
+        this.experience = experience;
     }
 
     /** All results of a run. */
@@ -162,18 +175,30 @@ public final class RunTallying {
             ContentShares shares = new ContentShares(charged.theory(), charged.skeletons());
             List<LotTally> lots = new LotAccount(run, readings, limits, calibrations, molarMasses, graph, omissions)
                     .of(charged.theory());
-            List<LayerTally> layers = new LayerAccount(
+            List<LayerTally> alone = new LayerAccount(
                             run, readings, limits, new StepOutputs(run, graph, substances), contents, shares, omissions)
                     .of();
-            Map<String, List<Content>> inLots = new LinkedHashMap<>();
-            LotContents lotContents = new LotContents(contents, molarMasses);
-            lots.forEach(l -> inLots.put(l.lot().label(), lotContents.of(l)));
+            Map<String, List<Content>> inLots = new LotContents(contents, molarMasses).of(lots);
             PurifiedLots purified = new PurifiedLots(graph, lots);
-            Found found = Found.in(layers, lots, purified, inLots);
+            CompositeSamples composites = composites(charged, alone, contents, shares);
+            List<LayerTally> layers = composites.applied(alone);
+            Found found = Found.in(layers, lots, purified, inLots, composites);
             List<ProductYield> yields = new YieldAccount(
                             run, readings, substances, graph, charged.theory(), found, omissions)
                     .of(lots, purified);
-            return new Portions(lots, purified, inLots, layers, found, yields);
+            return new Portions(
+                    lots, purified, inLots, layers, composites, found, HeadlineYields.marked(yields, limits));
+        }
+
+        /** Before the layers are followed: which of two phases is the other by its density has no bearing on what may be pooled. */
+        private CompositeSamples composites(
+                Charged charged, List<LayerTally> layers, Contents contents, ContentShares shares) {
+            if (!CompositeAccount.isNeeded(run)) {
+                return CompositeSamples.NONE;
+            }
+            Meetings meetings = new MeetingAccount(run, limits, substances, graph, List.of()).of(charged.amounts());
+            Pooling pooling = new Pooling(run, meetings, substances.reference().reactivity());
+            return new CompositeAccount(run, contents, shares, pooling).of(layers);
         }
 
         List<Addition> additions() {
@@ -210,10 +235,17 @@ public final class RunTallying {
 
         private Closed closed(Charged charged, Portions portions, List<DryingCake> cakes, LayerFlow flow) {
             ContentBounds bounds = new ContentBounds(
-                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
+                    run,
+                    charged.theory(),
+                    portions.layers(),
+                    portions.lots(),
+                    portions.purified(),
+                    portions.found(),
+                    experience);
             Undecided undecided =
                     new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
-            List<LayerTally> bounded = bounds.applied();
+            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
+                    .beside(bounds.applied(), ContactMixtures.of(run, portions.layers(), substances, flow));
             Whereabouts whereabouts = new ProductWhereabouts(
                     run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
             List<Closure> closures = new ClosureAccount(
@@ -343,6 +375,7 @@ public final class RunTallying {
                     ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
                     followed.dried(),
                     followed.meetings(),
+                    portions.composites(),
                     metrics,
                     Optional.empty());
         }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import workuptally.material.MaterialReader;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Field;
@@ -17,9 +18,11 @@ import workuptally.model.Limit;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** What a book gave for the row of an entry, and whether that is the right reading. */
 final class BenchReading {
+    private static final MaterialReader NAMES = MaterialReader.packed();
     private static final Reference REFERENCE = Reference.load();
     private static final Map<String, String> COMPONENTS = Map.of(
             "Kind", "kind",
@@ -105,7 +108,7 @@ final class BenchReading {
 
     private static String said(List<Finding> findings) {
         return findings.stream()
-                .map(f -> f.severity() + " " + f.code() + " <" + f.seen() + ">")
+                .map(f -> f.severity() + " " + f.code().word() + " <" + Wording.POINT.of(f.seen()) + ">")
                 .toList()
                 .toString();
     }
@@ -336,8 +339,8 @@ final class BenchReading {
         for (RecordComponent component : part.getClass().getRecordComponents()) {
             values.add(get(part, component));
         }
-        String name = REFERENCE
-                .solvent(values.get(0).toString())
+        String name = NAMES.read(values.get(0).toString())
+                .solvent()
                 .map(s -> s.name())
                 .orElse(values.get(0).toString());
         double number = ((Number) values.get(1)).doubleValue();
@@ -357,7 +360,7 @@ final class BenchReading {
         String wanted = entry.value();
         for (String name : List.of("MTBE")) {
             wanted = wanted.replace(
-                    name, REFERENCE.solvent(name).map(s -> s.name()).orElse(name));
+                    name, NAMES.read(name).solvent().map(s -> s.name()).orElse(name));
         }
         return listed().equalsIgnoreCase(wanted);
     }

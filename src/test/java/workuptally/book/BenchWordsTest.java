@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
-import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Severity;
@@ -115,7 +114,7 @@ class BenchWordsTest {
                 .but(table, heading, ">5");
         assertEquals(
                 List.of("limit-as-amount"),
-                book.book().findings().stream().map(Finding::code).toList());
+                book.book().findings().stream().map(f -> f.code().word()).toList());
     }
 
     @Test
@@ -137,7 +136,7 @@ class BenchWordsTest {
         assertEquals(0.15, volume.value(), 1e-12);
         assertEquals(0.0375, volume.standardUncertainty(), 1e-9);
         assertTrue(book.book().findings().stream()
-                .anyMatch(f -> f.code().equals("drops-counted") && f.severity() == Severity.NOTE));
+                .anyMatch(f -> f.code().word().equals("drops-counted") && f.severity() == Severity.NOTE));
     }
 
     @Test

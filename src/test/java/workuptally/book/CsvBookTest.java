@@ -229,6 +229,6 @@ class CsvBookTest {
     }
 
     private static List<String> codes(Book book) {
-        return book.findings().stream().map(Finding::code).toList();
+        return book.findings().stream().map(f -> f.code().word()).toList();
     }
 }

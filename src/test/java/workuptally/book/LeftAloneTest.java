@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.model.Book;
-import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 
 /** What is not read is named: near misses as a check, a chemist's own columns and sheets by their names, formulas without a result once a book. */
 class LeftAloneTest {
@@ -61,7 +61,9 @@ class LeftAloneTest {
             return;
         }
         assertEquals(List.of("heading-near-miss"), codes(book));
-        assertTrue(book.findings().get(0).expected().contains("heading " + meant + ","), book.findings()::toString);
+        assertTrue(
+                Wording.POINT.of(book.findings().get(0).expected()).contains("heading " + meant + ","),
+                book.findings()::toString);
     }
 
     @ParameterizedTest
@@ -135,6 +137,6 @@ class LeftAloneTest {
     }
 
     private static List<String> codes(Book book) {
-        return book.findings().stream().map(Finding::code).toList();
+        return book.findings().stream().map(f -> f.code().word()).toList();
     }
 }

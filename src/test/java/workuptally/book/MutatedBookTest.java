@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever stands in a book, it is read or refused with a sentence; it never ends in an error of the program. */
+@Tag("slow")
 class MutatedBookTest {
     private static final Path EXAMPLE = Path.of("input-templates/demo-week");
 

@@ -90,27 +90,27 @@ class NumberTextTest {
                 "1234567890123456789012345678901234567890123456789012345678901"
             })
     void refusesWhatIsNoNumber(String typed) {
-        assertEquals("number-unreadable", fault(typed).code());
+        assertEquals("number-unreadable", fault(typed).code().word());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"1,234", "12,345", "999,000 g"})
     void asksWhereACommaCanBeReadInTwoWays(String typed) {
         NumberText.Ambiguous read = assertInstanceOf(NumberText.Ambiguous.class, NumberText.parse(typed));
-        assertEquals("number-ambiguous", read.fault().code());
+        assertEquals("number-ambiguous", read.fault().code().word());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"12.5 lb", "3 pipettes", "2 Mg"})
     void namesAUnitItDoesNotKnow(String typed) {
-        assertEquals("unit-unknown", fault(typed).code());
+        assertEquals("unit-unknown", fault(typed).code().word());
     }
 
     @ParameterizedTest
     @CsvSource({"3 mL?, Notes", "250mg (wet), Notes", "spatula tip, Notes"})
     void tellsHowToWriteWhatIsNotOneNumber(String typed, String named) {
         NumberText.Fault fault = fault(typed);
-        assertEquals("number-unreadable", fault.code());
+        assertEquals("number-unreadable", fault.code().word());
         assertTrue(fault.action().contains(named), fault.action());
     }
 
@@ -166,7 +166,7 @@ class NumberTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"01,234", "0 912", "00,5.1", "9 7", "0.912 0.905", "240, lost ~10", "12 -> 7"})
     void refusesASlipAndASecondValue(String typed) {
-        assertEquals("number-unreadable", fault(typed).code());
+        assertEquals("number-unreadable", fault(typed).code().word());
     }
 
     @ParameterizedTest

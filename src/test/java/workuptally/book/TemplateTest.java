@@ -14,12 +14,13 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Book;
-import workuptally.model.Finding;
 import workuptally.model.Limit;
 
+@Tag("slow")
 class TemplateTest {
     @TempDir
     private Path folder;
@@ -29,7 +30,7 @@ class TemplateTest {
         Book book = new BookReader().read(empty());
         assertEquals(
                 List.of("runs-empty"),
-                book.findings().stream().map(Finding::code).toList());
+                book.findings().stream().map(f -> f.code().word()).toList());
         assertEquals(2, book.limits().value(Limit.COVERAGE_FACTOR), 0);
         assertFalse(book.limits().isSetByBook(Limit.COVERAGE_FACTOR));
     }
@@ -41,7 +42,7 @@ class TemplateTest {
         Book book = new BookReader().read(csv);
         assertEquals(
                 List.of("runs-empty"),
-                book.findings().stream().map(Finding::code).toList());
+                book.findings().stream().map(f -> f.code().word()).toList());
         assertEquals(Schema.TABLES.size(), book.files().size());
     }
 

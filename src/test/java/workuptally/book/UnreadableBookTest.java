@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** One damaged or foreign file of each kind: each is refused with one sentence that says what to do. */
 class UnreadableBookTest {
@@ -231,11 +232,11 @@ class UnreadableBookTest {
         parts.computeIfPresent("xl/workbook.xml", (name, xml) -> xml.replace("'Charges'", "'Chargen'"));
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         Finding missing = book.findings().stream()
-                .filter(f -> f.code().equals("table-missing"))
+                .filter(f -> f.code().word().equals("table-missing"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(Severity.CHECK, missing.severity());
-        assertTrue(missing.action().contains("it unlocks theory"), missing::action);
+        assertTrue(Wording.POINT.of(missing.action()).contains("it unlocks theory"), missing::toString);
     }
 
     @Test
@@ -245,7 +246,7 @@ class UnreadableBookTest {
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         assertTrue(
                 book.findings().stream()
-                        .anyMatch(f -> f.code().equals("heading-missing")
+                        .anyMatch(f -> f.code().word().equals("heading-missing")
                                 && f.severity() == Severity.STOP
                                 && f.place().sheet().equals("Charges")),
                 () -> book.findings().toString());

@@ -98,16 +98,4 @@ class AcidBaseTest {
         assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, -1, 1));
         assertThrows(IllegalArgumentException.class, () -> AcidBase.worstCarbonDioxideMillimoles(1, 1, -1));
     }
-
-    @Test
-    void solubilityOfAnAcidRisesWithPh() {
-        // By hand: 3.4 mg/mL, pKa 4.21 at pH 5.21: 3.4·11.
-        assertEquals(37.4, Solubility.acid(3.4, 4.21, 5.21), 1e-9);
-        assertEquals(37.4, Solubility.base(3.4, 5.21, 4.21), 1e-9);
-        assertEquals(3.74, Solubility.boundGrams(100, 37.4), 1e-12);
-        assertEquals(0, Solubility.boundGrams(0, 0), 0);
-        assertThrows(IllegalArgumentException.class, () -> Solubility.acid(-1, 4, 5));
-        assertThrows(IllegalArgumentException.class, () -> Solubility.boundGrams(-1, 1));
-        assertThrows(IllegalArgumentException.class, () -> Solubility.boundGrams(1, -1));
-    }
 }

@@ -42,16 +42,6 @@ class AssayTest {
     }
 
     @Test
-    void nonDetectIsHalfTheLimitInABalanceAndTheLimitInABound() {
-        NonDetect none = new NonDetect(0.10);
-        assertEquals(0.05, none.value(), 1e-12);
-        // JCGM 100:2008, 4.3.7: rectangular from 0 to 0.10 has u = 0.10/(2·1.732) = 0.02887.
-        assertEquals(0.02887, none.standardUncertainty(), 1e-5);
-        assertEquals(0.10, none.upperBound(), 1e-12);
-        assertThrows(IllegalArgumentException.class, () -> new NonDetect(0));
-    }
-
-    @Test
     void argumentsOutOfRangeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new Assay.Signal(0, 1));
         assertThrows(IllegalArgumentException.class, () -> new Assay.Signal(1, 0));

@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** No file of somebody's own is lost to a report of the same name, whatever links lead to it. */
+@Tag("slow")
 class KeptFilesTest {
     @TempDir
     private Path folder;

@@ -18,8 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** The launchers start the same program in the same way, and the archive of classes is made for just that way. */
 class LauncherTest {
     private static final Path LAUNCHERS = Path.of("src", "launcher");
-    private static final Pattern OPTION = Pattern.compile("(?<=[ \"])-X[^\\s\"]+");
+    private static final Pattern OPTION = Pattern.compile("(?<=[ \"=])-X[^\\s\"]+");
     private static final List<String> OF_THE_ARCHIVE = List.of("-Xshare:auto", "-XX:SharedArchiveFile=");
+    private static final List<String> OF_THE_CACHE =
+            List.of("-XX:+IgnoreUnrecognizedVMOptions", "-XX:AOTCache=", "-Xlog:disable");
 
     @TempDir
     private Path folder;
@@ -35,14 +37,19 @@ class LauncherTest {
         return OPTION.matcher(String.join("\n", lines(launcher)))
                 .results()
                 .map(MatchResult::group)
-                .map(option -> option.replaceFirst("(?<=File=).*", ""))
+                .map(option -> option.replaceFirst("(?<=(?:File|Cache)=).*", ""))
                 .toList();
+    }
+
+    private static List<String> sorted(List<String> options) {
+        return options.stream().sorted().toList();
     }
 
     @Test
     void bothLaunchersGiveTheVirtualMachineTheSameOptions() throws IOException {
-        assertEquals(options("workup-tally"), options("workup-tally.cmd"));
+        assertEquals(sorted(options("workup-tally")), sorted(options("workup-tally.cmd")));
         assertTrue(options("workup-tally").containsAll(OF_THE_ARCHIVE), () -> "no archive of classes");
+        assertTrue(options("workup-tally").containsAll(OF_THE_CACHE), () -> "no ahead-of-time cache");
     }
 
     /** With other settings than those it was made under, the virtual machine leaves the archive aside without a word. */
@@ -53,7 +60,7 @@ class LauncherTest {
                 .replaceFirst("(?s)\\);.*", "");
         assertEquals(
                 options("workup-tally").stream()
-                        .filter(option -> !OF_THE_ARCHIVE.contains(option))
+                        .filter(option -> !OF_THE_ARCHIVE.contains(option) && !OF_THE_CACHE.contains(option))
                         .toList(),
                 OPTION.matcher(settings).results().map(MatchResult::group).toList());
     }
@@ -76,33 +83,97 @@ class LauncherTest {
         assertTrue(last.startsWith("\"%JAVA%\" ") && last.endsWith(" %*"), last);
     }
 
+    private Path echo(String file, int code) throws IOException {
+        Path java = folder.resolve(file);
+        Files.createDirectories(java.getParent());
+        Files.writeString(java, "#!/bin/sh\nprintf '%s\\n' \"$0\" \"$@\"\nexit " + code + "\n");
+        assertTrue(java.toFile().setExecutable(true));
+        return java;
+    }
+
+    private static List<String> said(Process process) throws IOException {
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+    }
+
     @Test
     @DisabledOnOs(OS.WINDOWS)
     void theShellLauncherPassesArgumentsAndTheExitCodeOn() throws IOException, InterruptedException {
         Path launcher = Files.copy(LAUNCHERS.resolve("workup-tally"), folder.resolve("my launcher"));
-        Path java = folder.resolve("a home").resolve("bin").resolve("java");
-        Files.createDirectories(java.getParent());
-        Files.writeString(java, "#!/bin/sh\nprintf '%s\\n' \"$@\"\nexit 3\n");
-        assertTrue(java.toFile().setExecutable(true));
+        echo("a home/bin/java", 3);
         ProcessBuilder builder = new ProcessBuilder("sh", launcher.toString(), "check", "a book.xlsx", "*");
         builder.environment().put("JAVA_HOME", folder.resolve("a home").toString());
         builder.environment().put("WORKUP_TALLY_JAVA_OPTS", "-Xmx4g -Da=b");
         Process process = builder.start();
-        List<String> given = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
-                .lines()
-                .toList();
+        List<String> given = said(process);
         assertEquals(3, process.waitFor());
-        Path own = folder.toRealPath();
         assertEquals(
                 List.of(
-                        "-XX:SharedArchiveFile=" + own.resolve("workup-tally.jsa"),
+                        "-XX:SharedArchiveFile=" + folder.resolve("workup-tally.jsa"),
                         "-Xmx4g",
                         "-Da=b",
                         "-jar",
-                        own.resolve("workup-tally.jar").toString(),
+                        folder.resolve("workup-tally.jar").toString(),
                         "check",
                         "a book.xlsx",
                         "*"),
                 given.subList(given.size() - 8, given.size()));
+    }
+
+    /** The machine has no Java: no path, no JAVA_HOME; the launcher is started through a link from elsewhere. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void thePrivateRuntimeNeedsNoJavaAndNoPath() throws IOException, InterruptedException {
+        Path home = Files.createDirectory(folder.resolve("unpacked here"));
+        Path launcher = Files.copy(LAUNCHERS.resolve("workup-tally"), home.resolve("workup-tally"));
+        assertTrue(launcher.toFile().setExecutable(true));
+        Path java = echo("unpacked here/runtime/bin/java", 0);
+        Path link = Files.createSymbolicLink(folder.resolve("link"), launcher);
+        ProcessBuilder builder = new ProcessBuilder(link.toString(), "--version");
+        builder.environment().clear();
+        builder.environment().put("PATH", "");
+        Process process = builder.start();
+        List<String> given = said(process);
+        assertEquals(0, process.waitFor());
+        assertEquals(java.toRealPath().toString(), given.get(0));
+        assertEquals("--version", given.get(given.size() - 1));
+        assertEquals(home.toRealPath().resolve("workup-tally.jar").toString(), given.get(given.size() - 2));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void theAheadOfTimeCacheIsUsedInPlaceOfTheArchive() throws IOException, InterruptedException {
+        Path launcher = Files.copy(LAUNCHERS.resolve("workup-tally"), folder.resolve("workup-tally"));
+        Path cache = Files.createFile(folder.resolve("workup-tally.aot"));
+        echo("home/bin/java", 0);
+        ProcessBuilder builder = new ProcessBuilder("sh", launcher.toString(), "--version");
+        builder.environment().put("JAVA_HOME", folder.resolve("home").toString());
+        Process process = builder.start();
+        List<String> given = said(process);
+        assertEquals(0, process.waitFor());
+        assertTrue(given.contains("-XX:AOTCache=" + cache), given::toString);
+        assertTrue(given.stream().noneMatch(option -> option.contains("SharedArchiveFile")), given::toString);
+    }
+
+    /** This Java passes over a cache that is not its own, or none at all, without a word. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aForeignCacheIsPassedOverWithoutAWord() throws IOException, InterruptedException {
+        Path cache = Files.writeString(folder.resolve("workup-tally.aot"), "no cache");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        OF_THE_CACHE.get(0),
+                        OF_THE_CACHE.get(1) + cache,
+                        OF_THE_CACHE.get(2),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "workuptally.cli.WorkupTally",
+                        "--version")
+                .redirectErrorStream(true)
+                .start();
+        List<String> given = said(process);
+        assertEquals(0, process.waitFor(), given::toString);
+        assertEquals(1, given.size(), given::toString);
     }
 }

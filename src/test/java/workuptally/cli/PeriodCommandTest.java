@@ -170,7 +170,7 @@ class PeriodCommandTest {
         copyDemo("week-10");
         period("2026-03-02", "2026-03-06");
         List<String> solvents = Files.readAllLines(out.resolve("period-solvents.csv"));
-        assertTrue(solvents.get(0).startsWith("Book,Date,Run,Solvent,In by volume (L)"), solvents.get(0));
+        assertTrue(solvents.get(0).startsWith("Book,Date,Run,Solvent,CAS,In by volume (L)"), solvents.get(0));
         assertTrue(solvents.stream().anyMatch(l -> l.startsWith("week-10,2026-03-05,R26-050,ethanol,")));
         List<String> waste = Files.readAllLines(out.resolve("period-waste.csv"));
         assertTrue(waste.stream().anyMatch(l -> l.startsWith("week-10,2026-03-04,R26-045,L1,halogenated-organic,")));

@@ -16,9 +16,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 class ReviewCommandTest {
     private static final Path DEMO = Path.of("input-templates", "demo-week");
     private static final Set<String> FILES = Set.of(
@@ -160,6 +162,28 @@ class ReviewCommandTest {
         Map<String, String> b = Folder.content(folder.resolve("b"));
         assertNotEquals(a.get("demo-week-review.pdf"), b.get("demo-week-review.pdf"));
         assertEquals(a.get("demo-week-review.json"), b.get("demo-week-review.json"));
+    }
+
+    @Test
+    void figuresInSentencesHaveTheReadersMarkInWorkbookAndTerminalAndAPointInCsv() throws IOException {
+        Call point = Call.of("review", DEMO, "--out", folder.resolve("a"), "--all");
+        Call comma = Call.of("review", DEMO, "--out", folder.resolve("b"), "--locale", "comma", "--all");
+        assertTrue(point.out().contains("net 3.824 g"), point::out);
+        assertTrue(comma.out().contains("net 3,824 g"), comma::out);
+        // what was typed is quoted as it was typed
+        assertTrue(comma.out().contains("gross 87.9250 g"), comma::out);
+        assertTrue(
+                Folder.textOfWorkbook(folder.resolve("a/demo-week-review.xlsx")).contains("net 3.824 g"));
+        String workbook = Folder.textOfWorkbook(folder.resolve("b/demo-week-review.xlsx"));
+        assertTrue(workbook.contains("net 3,824 g"));
+        assertFalse(workbook.contains("net 3.824 g"));
+        Map<String, String> a = Folder.content(folder.resolve("a"));
+        Map<String, String> b = Folder.content(folder.resolve("b"));
+        for (String file : a.keySet()) {
+            if (file.endsWith(".csv") || file.endsWith("-review.json")) {
+                assertEquals(a.get(file), b.get(file), file);
+            }
+        }
     }
 
     @Test

@@ -47,7 +47,7 @@ class DemoWeekChangedTest {
     private static List<String> codes(Review review, String id, Severity severity) {
         return run(review, id).findings().stream()
                 .filter(f -> f.severity() == severity)
-                .map(f -> f.code())
+                .map(f -> f.code().word())
                 .distinct()
                 .toList();
     }

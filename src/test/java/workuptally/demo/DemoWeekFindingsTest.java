@@ -19,6 +19,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** The invented demo week raises the stops that its authors planted, and no other. */
 class DemoWeekFindingsTest {
@@ -35,7 +36,7 @@ class DemoWeekFindingsTest {
         Set<String> found = new TreeSet<>();
         review.findings().stream()
                 .filter(f -> f.severity() == severity && !f.run().isEmpty())
-                .forEach(f -> found.add(f.run() + " " + f.code()));
+                .forEach(f -> found.add(f.run() + " " + f.code().word()));
         return found;
     }
 
@@ -56,8 +57,8 @@ class DemoWeekFindingsTest {
     @Test
     void planThatBringsAzideToDichloromethaneAndAcidIsStopped() {
         List<String> seen = review.findings().stream()
-                .filter(f -> f.run().equals("R26-053") && f.code().equals("materials-must-not-meet"))
-                .map(Finding::seen)
+                .filter(f -> f.run().equals("R26-053") && f.code().word().equals("materials-must-not-meet"))
+                .map(f -> Wording.POINT.of(f.seen()))
                 .toList();
         assertTrue(
                 seen.stream().anyMatch(s -> s.contains("sodium azide") && s.contains("dichloromethane")),
@@ -68,8 +69,8 @@ class DemoWeekFindingsTest {
     @Test
     void whatNoTableKnowsIsSaidOnce() {
         List<String> seen = review.findings().stream()
-                .filter(f -> f.code().equals("material-unlisted"))
-                .map(Finding::seen)
+                .filter(f -> f.code().word().equals("material-unlisted"))
+                .map(f -> Wording.POINT.of(f.seen()))
                 .toList();
         assertEquals(1, seen.size(), seen::toString);
         assertTrue(seen.get(0).contains("transfer salt PT-9"), seen::toString);
@@ -101,7 +102,7 @@ class DemoWeekFindingsTest {
     })
     void plantedCheckOrNoteIsRaised(String run, String code, Severity severity) {
         List<Severity> raised = review.findings().stream()
-                .filter(f -> f.run().equals(run) && f.code().equals(code))
+                .filter(f -> f.run().equals(run) && f.code().word().equals(code))
                 .map(Finding::severity)
                 .toList();
         assertTrue(raised.contains(severity), () -> run + " " + code + " " + raised);
@@ -111,23 +112,26 @@ class DemoWeekFindingsTest {
     void onlyRunsBeyondTheirEvaporationAllowanceAreNoted() {
         Set<String> noted = new TreeSet<>();
         review.findings().stream()
-                .filter(f -> f.code().equals("mass-gap-large"))
+                .filter(f -> f.code().word().equals("mass-gap-large"))
                 .forEach(f -> noted.add(f.run()));
         assertEquals(Set.of("R26-041", "R26-042", "R26-043", "R26-044", "R26-046", "R26-051", "R26-052"), noted);
     }
 
     @Test
     void theChartOfTheRepeatedPreparationDoesNotSignal() {
-        assertTrue(review.findings().stream().noneMatch(f -> f.code().equals("series-out-of-control")));
+        assertTrue(review.findings().stream().noneMatch(f -> f.code().word().equals("series-out-of-control")));
     }
 
     @Test
     void theRegisterTareIsOfferedAsAnEstimateAndNothingIsComputedFromIt() {
         Finding tare = review.findings().stream()
-                .filter(f -> f.code().equals("tare-missing"))
+                .filter(f -> f.code().word().equals("tare-missing"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(tare.action().contains("Estimate only") && tare.action().contains("3.824 g"), tare::action);
+        assertTrue(
+                Wording.POINT.of(tare.action()).contains("Estimate only")
+                        && Wording.POINT.of(tare.action()).contains("3.824 g"),
+                tare::toString);
         assertTrue(review.runs().stream()
                 .filter(r -> r.id().equals("R26-047"))
                 .allMatch(r -> r.tally().yields().isEmpty()));
@@ -136,7 +140,10 @@ class DemoWeekFindingsTest {
     @Test
     void noFindingTellsAnybodyToLetALayerGo() {
         for (Finding finding : review.findings()) {
-            String text = (finding.seen() + finding.expected() + finding.action()).toLowerCase(Locale.ROOT);
+            String text = (Wording.POINT.of(finding.seen())
+                            + Wording.POINT.of(finding.expected())
+                            + Wording.POINT.of(finding.action()))
+                    .toLowerCase(Locale.ROOT);
             assertTrue(
                     Stream.of("discard", "dispose", "throw away", "safe to", "bin it")
                             .noneMatch(text::contains),

@@ -15,12 +15,15 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import workuptally.material.MaterialReader;
+import workuptally.material.Substance;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
 
 /** A material without a row has no hazard words on a label, which a reader could take for no hazard. */
 class MaterialsHaveHazardRowsTest {
+    private static final MaterialReader NAMES = MaterialReader.packed();
     private static final Reference REFERENCE = Reference.load();
 
     private static Set<String> materials(Path file) throws IOException {
@@ -40,14 +43,7 @@ class MaterialsHaveHazardRowsTest {
     }
 
     private static boolean isListed(String name) {
-        int in = name.lastIndexOf(" in ");
-        return REFERENCE.hazard(name).isPresent()
-                || (in > 0 && REFERENCE.hazard(name.substring(0, in)).isPresent())
-                || REFERENCE
-                        .wash(name)
-                        .flatMap(Wash::solute)
-                        .flatMap(REFERENCE::hazard)
-                        .isPresent();
+        return NAMES.read(name).main().substance().flatMap(Substance::hazard).isPresent();
     }
 
     @Test
@@ -73,7 +69,7 @@ class MaterialsHaveHazardRowsTest {
                 REFERENCE.washes().stream()
                         .map(Wash::solute)
                         .flatMap(Optional::stream)
-                        .filter(solute -> REFERENCE.hazard(solute).isEmpty())
+                        .filter(solute -> NAMES.read(solute).hazard().isEmpty())
                         .toList());
     }
 
@@ -81,7 +77,7 @@ class MaterialsHaveHazardRowsTest {
     void gradeBehindACommaDoesNotHideTheMaterial() {
         assertEquals(
                 List.of("H226", "H314"),
-                REFERENCE.hazard("acetic acid, glacial").orElseThrow().statements());
-        assertTrue(REFERENCE.hazard("no such thing, glacial").isEmpty());
+                NAMES.read("acetic acid, glacial").hazard().orElseThrow().statements());
+        assertTrue(NAMES.read("no such thing, glacial").hazard().isEmpty());
     }
 }

@@ -132,10 +132,20 @@ class RandomAccountsTest {
 
     private static void assertCloses(String run, SolventUse use) {
         String name = run + " " + use.solvent();
-        double parts = use.recoveredGrams() + use.inLayersGrams() + use.onCakesGrams() + use.inLotsGrams();
+        double parts = use.recoveredGrams()
+                + use.inDistillatesGrams()
+                + use.inLayersGrams()
+                + use.onCakesGrams()
+                + use.inLotsGrams();
         assertEquals(use.inGrams(), parts + use.notFoundGrams(), 1e-9, name);
-        assertTrue(use.recoveredGrams() >= 0 && use.inLayersGrams() >= 0 && use.onCakesGrams() >= 0, name);
-        assertTrue(use.notFoundGrams() >= -1e-9 || use.recoveredGrams() > use.inGrams(), name);
+        assertTrue(
+                use.recoveredGrams() >= 0
+                        && use.inDistillatesGrams() >= 0
+                        && use.inLayersGrams() >= 0
+                        && use.onCakesGrams() >= 0,
+                name);
+        assertTrue(
+                use.notFoundGrams() >= -1e-9 || use.recoveredGrams() + use.inDistillatesGrams() > use.inGrams(), name);
     }
 
     private static void assertMakesUp(String run, LayerMakeUp makeUp, double grams) {

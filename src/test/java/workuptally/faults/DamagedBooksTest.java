@@ -23,6 +23,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
@@ -33,6 +34,7 @@ import workuptally.model.Book;
  * Damaged books by the thousand, the same ones each time: 20 000 of them, or as many as {@code -Dfuzz.books=} says, from the seed
  * {@code -Dfuzz.seed=}. A book that breaks a promise is kept in {@code target/broken-books} with its seed in the name.
  */
+@Tag("slow")
 class DamagedBooksTest {
     private static final int BOOKS = Integer.getInteger("fuzz.books", 20_000);
     private static final long FIRST_SEED = Long.getLong("fuzz.seed", 1);

@@ -13,12 +13,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.cli.WorkupTally;
 import workuptally.model.Limit;
 
 /** Every limit, option and date at zero, negative, huge, blank and text: a finding or wrong use, never a fault of the program. */
+@Tag("slow")
 class EdgeValuesTest {
     private static final List<String> NUMBERS = List.of("0", "-273.15", "1e15", "1e-300", "", "text");
     private static final List<String> DATES = List.of(

@@ -24,11 +24,13 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.Zips;
 
 /** Hard input through the program itself: one sentence and exit code 2, or the review with a finding at its cell. */
+@Tag("slow")
 class HardInputTest {
     private static final String FORMULA = "=HYPERLINK(\"https://x.invalid\",\"a\")";
 

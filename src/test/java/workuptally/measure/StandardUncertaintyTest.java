@@ -12,7 +12,6 @@ class StandardUncertaintyTest {
         assertEquals(0.0577, StandardUncertainty.rectangular(0.1), 0.0001);
         assertEquals(0.0408, StandardUncertainty.triangular(0.1), 0.0001);
         assertEquals(0.029, StandardUncertainty.ofStep(0.1), 0.0002);
-        assertEquals(0.05, StandardUncertainty.ofExpanded(0.1, 2), 1e-12);
     }
 
     @Test
@@ -25,7 +24,6 @@ class StandardUncertaintyTest {
     void negativePartsAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> StandardUncertainty.rectangular(-1));
         assertThrows(IllegalArgumentException.class, () -> StandardUncertainty.triangular(Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> StandardUncertainty.ofExpanded(1, 0));
         assertThrows(IllegalArgumentException.class, () -> StandardUncertainty.combined(1, -1));
         assertThrows(IllegalArgumentException.class, () -> StandardUncertainty.rectangular(Double.POSITIVE_INFINITY));
     }

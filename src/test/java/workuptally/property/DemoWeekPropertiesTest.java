@@ -19,7 +19,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
-import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.property.CsvTables.Row;
 import workuptally.reference.Reference;
@@ -200,7 +199,8 @@ class DemoWeekPropertiesTest {
             var book = doubled.read(folder);
             assertTrue(
                     book.findings().stream()
-                            .anyMatch(f -> f.run().equals("R26-042") && f.code().contains("duplicate")),
+                            .anyMatch(f ->
+                                    f.run().equals("R26-042") && f.code().word().contains("duplicate")),
                     row + " gave " + book.findings());
             RunTally after = RunFigures.tallies(book).get("R26-042");
             assertEquals(
@@ -240,7 +240,7 @@ class DemoWeekPropertiesTest {
         assertEquals(List.of(), closure.candidates());
         assertEquals(3, review.period().coverageFactor(), 0);
         assertFalse(run(review, "R26-042").findings().stream()
-                .map(Finding::code)
+                .map(f -> f.code().word())
                 .anyMatch(c -> c.startsWith("closure-open")));
     }
 

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.judgement.ReviewBuilder;
@@ -21,6 +22,7 @@ import workuptally.reference.Reference;
  *
  * <p>The whole demo week and a sample of random workups with every build; {@code -Dmonotone.runs=2000} takes that many random workups.
  */
+@Tag("slow")
 class EvidenceIsMonotoneTest {
     private static final int RUNS = Integer.getInteger("monotone.runs", 40);
 

@@ -40,7 +40,7 @@ final class RandomWorkup {
         WITH_GAPS,
         /**
          * As at a bench: nearly all product stays organic, readings scatter by their uncertainty, what lies below the limit is not detected,
-         * one in eight assays is left out, and now and then a rag, a purified lot or a proposed transfer comes with it.
+         * one in eight assays is left out, and now and then a composite sample, a rag, a purified lot or a proposed transfer comes with it.
          */
         SOUND
     }
@@ -82,6 +82,31 @@ final class RandomWorkup {
         }
         isolate();
         portions.values().stream().filter(p -> !p.consumed).forEach(this::record);
+        if (style == Style.SOUND) {
+            pool(new Random(31 * seed));
+        }
+    }
+
+    /** In one of three workups the water layers are assayed together instead of one by one, in some of these the first one alone as well. */
+    private void pool(Random chance) {
+        List<Portion> water = layers.stream()
+                .filter(row -> row.get(2).equals("aqueous"))
+                .map(row -> portions.get(row.get(1)))
+                .toList();
+        if (water.size() < 2 || chance.nextInt(3) > 0) {
+            return;
+        }
+        boolean first = chance.nextBoolean();
+        List<String> labels = water.stream().map(p -> p.label).toList();
+        assays.removeIf(
+                row -> labels.contains(row.get(1)) && !(first && row.get(1).equals(labels.get(0))));
+        double result = 1000
+                * water.stream().mapToDouble(p -> p.product).sum()
+                / water.stream().mapToDouble(p -> p.millilitres).sum();
+        String typed = result < DETECTION_LIMIT
+                ? "<" + DETECTION_LIMIT
+                : String.format(Locale.ROOT, "%.4f", result * (1 + 0.02 * chance.nextGaussian()));
+        assays.add(List.of(run, String.join("+", labels), "product", "HPLC", typed, "mg/mL", ""));
     }
 
     /** Density of the water layers, g/mL: as a wash with water has it, or off by what makes a density doubtful. */

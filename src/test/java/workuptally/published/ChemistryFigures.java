@@ -15,6 +15,7 @@ import workuptally.chemistry.IdealGas;
 import workuptally.chemistry.IndividualsChart;
 import workuptally.chemistry.Mixture;
 import workuptally.chemistry.Statistics;
+import workuptally.material.MaterialReader;
 import workuptally.measure.ToleranceFactor;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -24,6 +25,7 @@ import workuptally.reference.Wash;
 
 /** Runs the code under test on the inputs of the chemistry cases. */
 final class ChemistryFigures {
+    private static final MaterialReader NAMES = MaterialReader.packed();
     private final Reference reference = Reference.load();
     private final AtomicWeights weights = ReferenceWeights.load();
 
@@ -202,8 +204,11 @@ final class ChemistryFigures {
     }
 
     private Figures vapourPressure(PublishedCase each) {
-        Solvent.Antoine set =
-                reference.solvent(each.text("solvent")).orElseThrow().antoine().orElseThrow();
+        Solvent.Antoine set = NAMES.read(each.text("solvent"))
+                .solvent()
+                .orElseThrow()
+                .antoine()
+                .orElseThrow();
         Antoine equation = new Antoine(set.a(), set.b(), set.c(), set.fromCelsius(), set.toCelsius());
         return new Figures().with("kilopascals", equation.kilopascals(each.number("temperatureCelsius")));
     }
@@ -269,8 +274,9 @@ final class ChemistryFigures {
         double millilitres = each.number("millilitres");
         double low = millilitres * each.numbers("milligramsPerMillilitre").get(0) / 1000;
         double high = millilitres * each.numbers("milligramsPerMillilitre").get(1) / 1000;
-        double uptake = reference.dryingAgent(each.text("agent")).orElseThrow().theoreticalUptakeGramsPerGram();
-        Solvent solvent = reference.solvent(each.text("solvent")).orElseThrow();
+        double uptake =
+                NAMES.read(each.text("agent")).dryingAgent().orElseThrow().theoreticalUptakeGramsPerGram();
+        Solvent solvent = NAMES.read(each.text("solvent")).solvent().orElseThrow();
         return new Figures()
                 .with("waterLow", low)
                 .with("waterHigh", high)
@@ -339,8 +345,8 @@ final class ChemistryFigures {
         each.expected()
                 .forEach(expected -> figures.with(
                         expected.figure(),
-                        Double.parseDouble(reference
-                                .solvent(expected.figure())
+                        Double.parseDouble(NAMES.read(expected.figure())
+                                .solvent()
                                 .orElseThrow()
                                 .flashPoint()
                                 .orElseThrow())));
@@ -356,12 +362,12 @@ final class ChemistryFigures {
     }
 
     private double density(String solvent) {
-        return reference.solvent(solvent).orElseThrow().density().gramsPerMillilitre();
+        return NAMES.read(solvent).solvent().orElseThrow().density().gramsPerMillilitre();
     }
 
     private Figures lowerLayer(PublishedCase each) {
         double water = density("water");
-        Wash salt = reference.wash(each.text("inverting")).orElseThrow();
+        Wash salt = NAMES.read(each.text("inverting")).wash().orElseThrow();
         return new Figures()
                 .with(
                         "below",
@@ -383,8 +389,8 @@ final class ChemistryFigures {
                 .with(
                         "withGas",
                         each.texts("washes").stream()
-                                .filter(name -> reference
-                                        .wash(name)
+                                .filter(name -> NAMES.read(name)
+                                        .wash()
                                         .orElseThrow()
                                         .gas()
                                         .orElseThrow()

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Each column of each table changes what the program holds when a laboratory overrides it: a cell of one row is replaced by the cell that
  * another row has, and the rows as read must differ. Columns that say where a figure comes from are shown with it, and left out here.
  */
+@Tag("slow")
 class EveryColumnIsReadTest {
     private static final Reference REFERENCE = Reference.load();
 

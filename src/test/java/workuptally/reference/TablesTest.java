@@ -19,9 +19,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
+import workuptally.material.MaterialReader;
 import workuptally.published.ReferenceWeights;
 
 class TablesTest {
+    private static final MaterialReader NAMES = MaterialReader.packed();
     private static final Reference REFERENCE = Reference.load();
     private static final double NORMAL_PRESSURE_KILOPASCALS = 101.325;
 
@@ -119,11 +121,10 @@ class TablesTest {
         for (Solvent row : REFERENCE.solvents()) {
             List<String> names = new ArrayList<>(row.aliases());
             names.add(row.name());
-            names.add(row.key());
             for (String name : names) {
                 String other = seen.putIfAbsent(Names.plain(name), row.key());
                 assertTrue(other == null || other.equals(row.key()), name + ": " + other + ", " + row.key());
-                assertEquals(Optional.of(row.key()), REFERENCE.solvent(name).map(Solvent::key), name);
+                assertEquals(Optional.of(row.key()), NAMES.read(name).solvent().map(Solvent::key), name);
             }
         }
     }
@@ -131,10 +132,10 @@ class TablesTest {
     @Test
     void washesAndHazardsAreFoundByTheirOwnNames() {
         for (Wash row : REFERENCE.washes()) {
-            assertEquals(Optional.of(row.key()), REFERENCE.wash(row.name()).map(Wash::key), row.name());
+            assertEquals(Optional.of(row.key()), NAMES.read(row.name()).wash().map(Wash::key), row.name());
         }
         for (Hazard row : REFERENCE.hazards()) {
-            assertEquals(Optional.of(row.key()), REFERENCE.hazard(row.name()).map(Hazard::key), row.name());
+            assertEquals(Optional.of(row.key()), NAMES.read(row.name()).hazard().map(Hazard::key), row.name());
         }
     }
 
@@ -330,7 +331,8 @@ class TablesTest {
                 String other = seen.putIfAbsent(Names.plain(name), row.key());
                 assertTrue(other == null || other.equals(row.key()), name + ": " + other + ", " + row.key());
                 assertFalse(shared.containsKey(Names.plain(name)), name);
-                assertEquals(Optional.of(row.key()), REFERENCE.material(name).map(MaterialRow::key), name);
+                assertEquals(
+                        Optional.of(row.key()), NAMES.read(name).main().row().map(MaterialRow::key), name);
             }
         }
         shared.forEach((alias, rows) -> assertTrue(rows > 1, alias));
@@ -398,7 +400,7 @@ class TablesTest {
     void densitiesAgreeWithASecondSource(String name, double gramsPerMillilitre) {
         assertEquals(
                 gramsPerMillilitre,
-                REFERENCE.solvent(name).orElseThrow().density().gramsPerMillilitre(),
+                NAMES.read(name).solvent().orElseThrow().density().gramsPerMillilitre(),
                 0.002);
     }
 
@@ -430,7 +432,7 @@ class TablesTest {
         "methyl benzoate, 1.0886"
     })
     void densitiesOfLiquidsAgreeWithASecondSource(String name, double gramsPerMillilitre) {
-        Liquid liquid = REFERENCE.liquid(name).orElseThrow();
+        Liquid liquid = NAMES.read(name).liquid().orElseThrow();
         assertEquals(
                 gramsPerMillilitre,
                 liquid.densityGramsPerMillilitre(),
@@ -451,7 +453,7 @@ class TablesTest {
     @ParameterizedTest
     @CsvSource({"water, 2.339", "acetone, 24.7", "methanol, 13.0", "diethyl ether, 58.9", "toluene, 2.9"})
     void vapourPressuresAgreeWithASecondSource(String name, double kilopascals) {
-        Solvent.Antoine set = REFERENCE.solvent(name).orElseThrow().antoine().orElseThrow();
+        Solvent.Antoine set = NAMES.read(name).solvent().orElseThrow().antoine().orElseThrow();
         double pressure = Math.pow(10, set.a() - set.b() / (20 + 273.15 + set.c()));
         assertEquals(kilopascals, pressure, 0.02 * kilopascals);
     }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.MeasuredValue;
@@ -15,15 +16,18 @@ import workuptally.measure.Readings;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.model.TablePlace;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -99,14 +103,14 @@ public final class ExampleReview {
     public static Finding finding(Severity severity, String run, String sheet, int row, int column) {
         String cell = (char) ('A' + column) + Integer.toString(row);
         return new Finding(
-                "tare-missing",
+                FindingCode.TARE_MISSING,
                 severity,
-                run,
+                Subject.ofRun(run),
                 new Place("week.xlsx", sheet, row, column, cell),
-                "blank",
-                "a mass in g",
+                Phrase.quoted("blank"),
+                Phrase.quoted("a mass in g"),
                 "form of the book",
-                "Weigh the empty vessel and enter its tare.");
+                Phrase.quoted("Weigh the empty vessel and enter its tare."));
     }
 
     private static RunTally tally(String id, int n) {
@@ -188,7 +192,12 @@ public final class ExampleReview {
                 List.of(),
                 List.of(solvent(1)),
                 List.of(new WasteLine(
-                        "A1", "aqueous", "aqueous, acid", "aqueous, pH 1.8", OptionalDouble.of(1500), true)),
+                        "A1",
+                        "aqueous",
+                        "aqueous, acid",
+                        "aqueous, pH 1.8",
+                        OptionalDouble.of(1500),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of(new NotComputed("density of A2", "no volume", "Layers, Volume")));
     }
@@ -197,20 +206,24 @@ public final class ExampleReview {
         return new LayerDecision(
                 "A1",
                 LayerDecision.Outcome.KEEP,
-                "10.0 % of theory is in it.",
+                Phrase.quoted("10.0 % of theory is in it."),
                 List.of(
-                        new LayerDecision.Condition("R1", "identity", LayerDecision.State.MET, "density 1.02 g/mL"),
-                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")),
+                        new LayerDecision.Condition(
+                                Criterion.IDENTITY, LayerDecision.State.MET, Phrase.quoted("density 1.02 g/mL")),
+                        new LayerDecision.Condition(
+                                Criterion.CONTENT_KNOWN, LayerDecision.State.MISSING, Phrase.quoted("tare of A1"))),
                 Optional.empty());
     }
 
     private static SolventUse solvent(int times) {
         return new SolventUse(
                 "ethyl acetate",
+                Optional.empty(),
                 450.0 * times,
                 451.0 * times,
-                new SolventUse.Purification(0, 0, 0),
+                new SolventUse.Purification(0, 0, 0, 0),
                 700 * times,
+                0,
                 80,
                 10,
                 1,
@@ -253,6 +266,7 @@ public final class ExampleReview {
                 "",
                 Field.NoNumber.BLANK,
                 Field.NoNumber.BLANK,
+                "",
                 row);
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
@@ -19,6 +20,7 @@ import workuptally.reference.Reference;
 import workuptally.report.json.JsonReport;
 import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.report.view.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /**
@@ -26,6 +28,7 @@ import workuptally.report.workbook.AnnotatedWorkbook;
  * Three kinds of books: the demo week again and again, for everything that there is to do for a run; {@link BareBook}s of so many runs that
  * even a short look at each one shows; a register of very many containers beside one week.
  */
+@Tag("slow")
 class GrowthTest {
     private static final double MOST_TIME = 1.6;
 
@@ -151,7 +154,7 @@ class GrowthTest {
     }
 
     private void workbook(Reviewed reviewed) throws Exception {
-        AnnotatedWorkbook.write(reviewed.workbook(), folder.resolve("out.xlsx"), reviewed.review());
+        AnnotatedWorkbook.write(reviewed.workbook(), folder.resolve("out.xlsx"), reviewed.review(), Wording.POINT);
     }
 
     private void json(Review review) throws Exception {

@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A large book is reviewed in a small heap: what is kept of each run stays small. */
+@Tag("slow")
 class HeapTest {
     private static final int RUNS = 1000;
 

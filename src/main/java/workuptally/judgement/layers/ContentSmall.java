@@ -1,11 +1,12 @@
 package workuptally.judgement.layers;
 
-import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /**
@@ -13,24 +14,22 @@ import workuptally.tally.amounts.Content;
  * follows the Eurachem/CITAC guide on compliance with limits.
  */
 final class ContentSmall implements LayerCondition {
-    private static final String ID = "R4";
-    private static final String TITLE = "at most the layer limit";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
         return atMost(evidence)
                 .map(most -> new Condition(
-                        ID,
-                        TITLE,
+                        Criterion.LAYER_LIMIT,
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
-                        String.format(
-                                "at most %s g %s = %s %% of theory, limit %s %%",
-                                Figures.atMost(most.grams(), 3),
+                        Phrase.of(
+                                "at most {} {} = {} of theory, limit {}",
+                                Figure.boundDigits(most.grams(), 3, "g"),
                                 most.product(),
-                                Figures.atMost(most.percentOfTheory(), 2),
-                                Figures.of(limit, 2))))
-                .orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
+                                Figure.boundDigits(most.percentOfTheory(), 2, "%"),
+                                Figure.digits(limit, 2, "%"))))
+                .orElse(new Condition(
+                        Criterion.LAYER_LIMIT, State.MISSING, Phrase.of("theory or content of the product")));
     }
 
     /** The wanted product of which the layer may hold the largest share of theory; the first of equal ones. */
@@ -41,7 +40,7 @@ final class ContentSmall implements LayerCondition {
             if (theory.isEmpty() || !LayerEvidence.isBounded(content)) {
                 continue;
             }
-            double grams = SumOfLayers.guarded(List.of(evidence.layer()), content.substance());
+            double grams = SumOfLayers.guarded(evidence.layer(), content.substance());
             double percent = LayerEvidence.guardedPercentOfTheory(evidence.run(), content, grams);
             if (worst.isEmpty() || percent > worst.get().percentOfTheory()) {
                 worst = Optional.of(new AtMost(content.substance(), grams, percent));

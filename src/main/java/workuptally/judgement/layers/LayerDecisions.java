@@ -15,6 +15,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
@@ -27,7 +28,7 @@ import workuptally.tally.layers.LayerTally;
  * R9 and R10 bear on a proposed transfer and stand beside.
  */
 public final class LayerDecisions {
-    private static final Set<String> ABOUT_THE_TRANSFER = Set.of("R9", "R10");
+    private static final Set<Criterion> ABOUT_THE_TRANSFER = Set.of(Criterion.QUENCHED, Criterion.CONTAINER_FITS);
 
     private static final List<LayerCondition> CONDITIONS = List.of(
             new PhaseKnown(),
@@ -114,26 +115,26 @@ public final class LayerDecisions {
             return new LayerDecision(
                     layer,
                     Outcome.MEASURE_FIRST,
-                    "missing: " + missing.get().evidence(),
+                    Phrase.of("missing: {}", missing.get().evidence()),
                     conditions,
                     atMost,
                     notJudged);
         }
-        String bound = conditions.stream()
-                .filter(c -> c.id().equals("R4"))
+        Phrase bound = conditions.stream()
+                .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)
                 .map(Condition::evidence)
                 .findFirst()
-                .orElse("");
+                .orElse(Phrase.NONE);
         return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost, notJudged);
     }
 
     /** The most telling condition in that state: an open stop before all, then in order. */
     private static Optional<Condition> first(List<Condition> conditions, State state) {
         List<Condition> inState = conditions.stream()
-                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.id()))
+                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.criterion()))
                 .toList();
         return inState.stream()
-                .filter(c -> c.id().equals("R4"))
+                .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)
                 .findFirst()
                 .or(() -> inState.stream().findFirst());
     }

@@ -3,21 +3,20 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 
 /** R9, asked for a proposed transfer: reactive content shown quenched by the last test, made at or after the last quench. */
 final class QuenchShown implements LayerCondition {
     /** Code of the finding that a reactive charge has no test. */
-    private static final String NOT_SHOWN = "quench-not-shown";
-
-    private static final String ID = "R9";
-    private static final String TITLE = "reactive content shown quenched";
+    private static final FindingCode NOT_SHOWN = FindingCode.QUENCH_NOT_SHOWN;
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "no transfer proposed");
+            return new Condition(Criterion.QUENCHED, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
         List<Step> steps = evidence.run().run().orderedSteps();
         int lastQuench = -1;
@@ -39,14 +38,12 @@ final class QuenchShown implements LayerCondition {
                     .filter(t -> t == Step.QuenchTest.NEGATIVE)
                     .isPresent();
             return negative
-                    ? new Condition(ID, TITLE, State.MET, "quench test negative")
-                    : new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
+                    ? new Condition(Criterion.QUENCHED, State.MET, Phrase.of("quench test negative"))
+                    : new Condition(Criterion.QUENCHED, State.NOT_MET, Phrase.of("quench test positive"));
         }
-        boolean open = lastQuench >= 0
-                || evidence.findings().stream()
-                        .anyMatch(f -> f.code().split(" ")[0].equals(NOT_SHOWN));
+        boolean open = lastQuench >= 0 || evidence.findings().stream().anyMatch(f -> f.code() == NOT_SHOWN);
         return open
-                ? new Condition(ID, TITLE, State.MISSING, "quench test")
-                : new Condition(ID, TITLE, State.MET, "no quench in this workup");
+                ? new Condition(Criterion.QUENCHED, State.MISSING, Phrase.of("quench test"))
+                : new Condition(Criterion.QUENCHED, State.MET, Phrase.of("no quench in this workup"));
     }
 }

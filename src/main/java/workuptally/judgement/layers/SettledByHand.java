@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 
 /**
  * What a named person has settled in Corrections: a dated row with the run, the step and the code of the finding under Record, {@code
@@ -12,7 +13,8 @@ import workuptally.model.Finding;
  */
 final class SettledByHand {
     /** Findings about a quench or an emulsion. */
-    static final Set<String> CODES = Set.of("quench-not-shown", "quench-test-positive", "emulsion-not-recorded");
+    static final Set<FindingCode> CODES =
+            Set.of(FindingCode.QUENCH_NOT_SHOWN, FindingCode.QUENCH_TEST_POSITIVE, FindingCode.EMULSION_NOT_RECORDED);
 
     private static final String SETTLED = "settled";
 
@@ -20,7 +22,7 @@ final class SettledByHand {
 
     /** True for a finding about a quench or an emulsion. */
     static boolean isOfTheBench(Finding finding) {
-        return CODES.contains(finding.code().split(" ")[0]);
+        return CODES.contains(finding.code());
     }
 
     /** True where a row settles the finding. */
@@ -32,7 +34,7 @@ final class SettledByHand {
         String record = " " + correction.record().toLowerCase(Locale.ROOT).replaceAll("[,;:]", " ") + " ";
         return correction.newValue().strip().equalsIgnoreCase(SETTLED)
                 && record.contains(" " + finding.run().toLowerCase(Locale.ROOT) + " ")
-                && record.contains(" " + finding.code().split(" ")[0] + " ")
+                && record.contains(" " + finding.code().word() + " ")
                 && !correction.who().isBlank()
                 && !correction.when().isBlank()
                 && !correction.reason().isBlank();

@@ -13,6 +13,8 @@ import workuptally.model.Limits;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Theory.ProductTheory;
+import workuptally.tally.balance.CompositeSample;
+import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -24,21 +26,22 @@ import workuptally.tally.layers.LayerTally;
  * Only layers that were measured are set apart as larger than another one. A layer that was not measured, or of which only a bound is known,
  * counts beside each other one, at most at the size of that one: it may hold as little, so that a reading that is worse or gone never lets
  * another layer pass.
+ * Layers of a composite sample that have no assay of their own are one share: what they hold together stands or is set apart as a whole.
  * Liquors of a purification belong to another balance and are not summed.
  */
 final class SumOfLayers {
-    private static final double ONE_SIDED_95 = 1.645;
-
     private final Limits limits;
+    private final CompositeSamples composites;
     private final Map<String, Sum> sums = new LinkedHashMap<>();
     private final Set<String> heldBySum = new LinkedHashSet<>();
 
-    private SumOfLayers(Limits limits) {
+    private SumOfLayers(Limits limits, CompositeSamples composites) {
         this.limits = limits;
+        this.composites = composites;
     }
 
     static SumOfLayers of(RunTally run, Limits limits) {
-        SumOfLayers result = new SumOfLayers(limits);
+        SumOfLayers result = new SumOfLayers(limits, run.evidence().composites());
         List<LayerTally> kept =
                 KeptLayers.of(run).stream().filter(LayerTally::endsWorkup).toList();
         run.theory().ifPresent(t -> t.products().forEach(p -> result.judge(p, kept)));
@@ -65,53 +68,75 @@ final class SumOfLayers {
         double theory = product.massGrams().value();
         double runLimit = limits.value(Limit.RUN_LIMIT) / 100 * theory;
         double layerLimit = limits.value(Limit.LAYER_LIMIT) / 100 * theory;
-        List<LayerTally> holding =
-                kept.stream().filter(l -> content(l, name).isPresent()).toList();
-        List<LayerTally> rest = new ArrayList<>();
+        List<Share> shares = shares(kept, name);
+        List<Share> holding = shares.stream().filter(Share::isBounded).toList();
+        List<Share> rest = new ArrayList<>();
         double most = 0;
-        for (LayerTally layer : holding) {
-            double together = besideOthers(layer, kept, name, layerLimit);
-            if (guarded(List.of(layer), name) > layerLimit || together > runLimit) {
-                heldBySum.add(layer.label());
+        for (Share share : holding) {
+            double together = besideOthers(share, shares, layerLimit);
+            if (guarded(List.of(share)) > layerLimit || together > runLimit) {
+                heldBySum.addAll(share.labels());
             } else {
-                rest.add(layer);
+                rest.add(share);
                 most = Math.max(most, together);
             }
         }
-        double all = guarded(holding, name);
+        double all = guarded(holding);
         sums.put(
                 name,
                 new Sum(
                         all,
                         100 * all / theory,
-                        rest.stream().map(LayerTally::label).toList(),
+                        rest.stream().flatMap(s -> s.labels().stream()).toList(),
                         most,
                         100 * most / theory));
     }
 
-    /** Undisputed result of the layer itself, g; empty where only a bound is known. */
-    private static Optional<Double> measured(LayerTally layer, String product) {
+    /** What each layer holds; layers without an assay of their own that a composite sample tells of stand together. */
+    private List<Share> shares(List<LayerTally> kept, String product) {
+        List<Share> shares = new ArrayList<>();
+        Set<String> told = new LinkedHashSet<>();
+        for (LayerTally layer : kept) {
+            Optional<CompositeSample> sample =
+                    composites.of(layer.label(), product).filter(s -> isByComposite(layer, product));
+            if (sample.isEmpty()) {
+                shares.add(new Share(List.of(layer.label()), content(layer, product)));
+            } else if (told.add(sample.get().name())) {
+                shares.add(together(sample.get(), kept, product));
+            }
+        }
+        return shares;
+    }
+
+    private static boolean isByComposite(LayerTally layer, String product) {
         return content(layer, product)
-                .filter(c -> c.kind() == Content.Kind.MEASURED && c.isOwnEvidence())
-                .flatMap(Content::massGrams)
-                .map(MeasuredValue::value);
+                .filter(c -> c.massGrams().isEmpty())
+                .filter(c ->
+                        c.rests() == Content.Rests.COMPOSITE_SAMPLE || c.rests() == Content.Rests.DISPUTED_READINGS)
+                .isPresent();
+    }
+
+    private static Share together(CompositeSample sample, List<LayerTally> kept, String product) {
+        List<LayerTally> parts = kept.stream()
+                .filter(l -> sample.labels().contains(l.label()) && isByComposite(l, product))
+                .toList();
+        List<String> labels = parts.stream().map(LayerTally::label).toList();
+        boolean whole = labels.size() == sample.labels().size();
+        // beside layers with an assay of their own each part is bounded by the rest, and so are all of them together
+        return new Share(labels, whole ? Optional.of(sample.together()) : content(parts.get(0), product));
     }
 
     /** What a layer and those that are not set apart before it hold together, g. */
-    private static double besideOthers(LayerTally layer, List<LayerTally> kept, String product, double layerLimit) {
-        double own = guarded(List.of(layer), product);
-        Optional<Double> ownMeasured = measured(layer, product);
-        boolean conserved =
-                content(layer, product).filter(Content::isBoundedByConservation).isPresent();
-        List<LayerTally> counted = new ArrayList<>(List.of(layer));
+    private static double besideOthers(Share share, List<Share> all, double layerLimit) {
+        double own = guarded(List.of(share));
+        Optional<Double> ownMeasured = share.measured();
+        boolean conserved = share.isConserved();
+        List<Share> counted = new ArrayList<>(List.of(share));
         int atOwnSize = 0;
-        for (LayerTally other : kept) {
-            Optional<Content> content = content(other, product);
-            Optional<Double> measured = measured(other, product);
-            boolean sharesTheRest = conserved
-                    && content.filter(Content::isBoundedByConservation).isPresent();
-            if (other == layer
-                    || sharesTheRest
+        for (Share other : all) {
+            Optional<Double> measured = other.measured();
+            if (other == share
+                    || conserved && other.isConserved()
                     || measured.filter(m -> m > layerLimit).isPresent()) {
                 continue;
             }
@@ -121,14 +146,13 @@ final class SumOfLayers {
                 } else if (ownMeasured.isEmpty()) {
                     atOwnSize++;
                 }
-            } else if (content.filter(c -> !c.isBoundedByConservation()).isPresent()
-                    && guarded(List.of(other), product) <= own) {
+            } else if (other.isBounded() && !other.isConserved() && guarded(List.of(other)) <= own) {
                 counted.add(other);
             } else {
                 atOwnSize++;
             }
         }
-        return guarded(counted, product) + atOwnSize * own;
+        return guarded(counted) + atOwnSize * own;
     }
 
     private static Optional<Content> content(LayerTally layer, String product) {
@@ -138,39 +162,68 @@ final class SumOfLayers {
                 .findFirst();
     }
 
-    /** What all layers bounded by conservation hold together at most, g. */
-    private static double conservation(List<LayerTally> layers, String product) {
-        return layers.stream()
-                .flatMap(l -> content(l, product).stream())
-                .filter(Content::isBoundedByConservation)
-                .mapToDouble(c -> c.upperBoundGrams().orElse(0))
-                .max()
-                .orElse(0);
+    /** What one layer holds at most, g. */
+    static double guarded(LayerTally layer, String product) {
+        return guarded(List.of(new Share(List.of(layer.label()), content(layer, product))));
     }
 
-    /** Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g; at least the largest bound of one of them. */
-    static double guarded(List<LayerTally> layers, String product) {
-        double bounds = conservation(layers, product);
+    /**
+     * Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g; at least the largest bound of one of them, and at most
+     * all their bounds, of which a composite sample can be the lower one.
+     */
+    private static double guarded(List<Share> shares) {
+        double bounds = shares.stream()
+                .filter(Share::isConserved)
+                .mapToDouble(Share::atMostGrams)
+                .max()
+                .orElse(0);
         double largest = bounds;
+        double each = bounds;
         Optional<MeasuredValue> measured = Optional.empty();
-        for (LayerTally layer : layers) {
-            Optional<Content> content = content(layer, product);
-            if (content.isEmpty() || content.get().isBoundedByConservation()) {
+        for (Share share : shares) {
+            if (!share.isBounded() || share.isConserved()) {
                 continue;
             }
-            Optional<MeasuredValue> mass = content.get().massGrams();
-            largest = Math.max(largest, content.get().upperBoundGrams().orElse(0));
-            if (content.get().kind() == Content.Kind.BOUND || mass.isEmpty()) {
-                bounds += content.get().upperBoundGrams().orElse(0);
+            Content content = share.content().orElseThrow();
+            Optional<MeasuredValue> mass = content.massGrams();
+            largest = Math.max(largest, share.atMostGrams());
+            each += share.atMostGrams();
+            if (content.kind() == Content.Kind.BOUND || mass.isEmpty()) {
+                bounds += share.atMostGrams();
             } else {
                 measured = Optional.of(measured.map(m -> m.plus(mass.get())).orElse(mass.get()));
             }
         }
-        return Math.max(
-                largest,
-                bounds
-                        + measured.map(m -> m.value() + ONE_SIDED_95 * m.standardUncertainty())
-                                .orElse(0.0));
+        double quantile = measured.map(m -> m.value() + m.oneSidedReach()).orElse(0.0);
+        return Math.max(largest, Math.min(each, bounds + quantile));
+    }
+
+    /**
+     * What a layer holds of a product, or several layers of one composite sample together.
+     *
+     * @param labels labels of the layers
+     * @param content what they hold; empty where nothing bounds it
+     */
+    private record Share(List<String> labels, Optional<Content> content) {
+        boolean isBounded() {
+            return content.isPresent();
+        }
+
+        /** What was not found can be in one of such layers only. */
+        boolean isConserved() {
+            return content.filter(Content::isBoundedByConservation).isPresent();
+        }
+
+        double atMostGrams() {
+            return content.map(c -> c.upperBoundGrams().orElse(0)).orElse(0.0);
+        }
+
+        /** Undisputed result of the layers themselves, g; empty where only a bound is known. */
+        Optional<Double> measured() {
+            return content.filter(c -> c.kind() == Content.Kind.MEASURED && c.isOwnEvidence())
+                    .flatMap(Content::massGrams)
+                    .map(MeasuredValue::value);
+        }
     }
 
     /**

@@ -3,12 +3,13 @@ package workuptally.judgement.rules;
 import java.util.List;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.tally.RunTally;
 
 /** A rule about the whole book: containers, transfers, registers, and what several runs show together. */
 public interface BookRule {
     /** Codes of the findings it can raise; each has a section in {@code reference/findings.md}. */
-    List<String> codes();
+    List<FindingCode> codes();
 
     /**
      * What the book shows.

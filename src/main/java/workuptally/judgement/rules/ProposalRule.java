@@ -6,11 +6,12 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 
 /** A rule about containers and what is proposed for them, asked when the layers have been decided about. Its findings belong to no run. */
 public interface ProposalRule {
     /** Codes of the findings it can raise; each has a section in {@code reference/findings.md}. */
-    List<String> codes();
+    List<FindingCode> codes();
 
     /**
      * What containers and proposals show.

@@ -3,12 +3,13 @@ package workuptally.judgement.rules;
 import java.util.List;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.tally.RunTally;
 
 /** A rule about one run. It reads results and returns findings; it reads no other rule. */
 public interface RunRule {
     /** Codes of the findings it can raise; each has a section in {@code reference/findings.md}. */
-    List<String> codes();
+    List<FindingCode> codes();
 
     /**
      * What the run shows.

@@ -2,7 +2,10 @@ package workuptally.judgement.rules;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -15,18 +18,13 @@ import workuptally.tally.suspects.UsualSlip;
  * contradict each other and no slip of one cell explains all of it. A missing entry has its own finding already.
  */
 public final class SuspectEntries {
-    /** Code of a cell to look at again. */
-    public static final String SUSPECT = "entry-suspect";
-    /** Code of a run whose contradiction no single cell explains. */
-    public static final String UNEXPLAINED = "entries-disagree";
-
     private static final String TESTED = "least squares over all balances of the run; usual slips are common practice";
 
     private SuspectEntries() {}
 
     /** Codes of the findings. */
-    static List<String> codes() {
-        return List.of(SUSPECT, UNEXPLAINED);
+    static List<FindingCode> codes() {
+        return List.of(FindingCode.ENTRY_SUSPECT, FindingCode.ENTRIES_DISAGREE);
     }
 
     public static List<Finding> of(Run run, RunSuspects suspects) {
@@ -34,39 +32,51 @@ public final class SuspectEntries {
         for (Suspect suspect : suspects.list()) {
             if (suspect.slip() != UsualSlip.MISSING_ENTRY) {
                 findings.add(
-                        SUSPECT,
+                        FindingCode.ENTRY_SUSPECT,
                         Severity.CHECK,
                         suspect.place(),
                         seen(suspect),
-                        FindingList.say(
-                                "chi-square %.0f as typed, %.1f with that entry, over %d balances",
-                                suspect.chiSquareBefore().orElse(0),
-                                suspect.chiSquareAfter().orElse(0),
+                        Phrase.of(
+                                "chi-square {} as typed, {} with that entry, over {} balances",
+                                Figure.decimals(suspect.chiSquareBefore().orElse(0), 0, ""),
+                                Figure.decimals(suspect.chiSquareAfter().orElse(0), 1, ""),
                                 suspect.degreesOfFreedom()),
                         TESTED,
-                        "Look at the cell and at the sheet it was copied from"
-                                + suspect.together().stream()
-                                        .map(Place::inWords)
-                                        .collect(Collectors.joining(", ", ", and at ", ""))
-                                        .replaceAll(", and at $", "")
-                                + "; nothing is changed until a person corrects it.");
+                        Phrase.of(
+                                "Look at the cell and at the sheet it was copied from{}; nothing is changed until a person"
+                                        + " corrects it.",
+                                together(suspect)));
             }
         }
         if (!suspects.off().isEmpty() && suspects.list().isEmpty()) {
             findings.add(
-                    UNEXPLAINED,
+                    FindingCode.ENTRIES_DISAGREE,
                     Severity.NOTE,
                     run.row().at("Run"),
-                    "off: " + String.join(", ", suspects.off()) + "; no usual slip of one cell explains all of it",
-                    "entries that agree within their uncertainty",
+                    Phrase.of(
+                            "off: {}; no usual slip of one cell explains all of it", String.join(", ", suspects.off())),
+                    Phrase.of("entries that agree within their uncertainty"),
                     TESTED,
-                    "Look for two faults at once, for a portion without a row, or for a loss.");
+                    Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
         }
         return findings.list();
     }
 
-    private static String seen(Suspect suspect) {
-        return suspect.what() + ": read '" + suspect.typed() + "'; '" + suspect.suggested() + "' ("
-                + suspect.slip().word() + ") would settle " + String.join(", ", suspect.explains());
+    private static Phrase together(Suspect suspect) {
+        return suspect.together().isEmpty()
+                ? Phrase.NONE
+                : Phrase.of(
+                        ", and at {}",
+                        suspect.together().stream().map(Place::inWords).collect(Collectors.joining(", ")));
+    }
+
+    private static Phrase seen(Suspect suspect) {
+        return Phrase.of(
+                "{}: read '{}'; '{}' ({}) would settle {}",
+                suspect.what(),
+                suspect.typed(),
+                suspect.suggested(),
+                suspect.slip().word(),
+                String.join(", ", suspect.explains()));
     }
 }

@@ -90,14 +90,24 @@ public record PeriodTotals(
         return solvents.stream().mapToDouble(SolventUse::inGrams).sum();
     }
 
-    /** Mass of all solvents found in distillates, g. */
+    /** Mass of all solvents found in distillates that are to be re-used, g. */
     public double solventRecoveredGrams() {
         return solvents.stream().mapToDouble(SolventUse::recoveredGrams).sum();
     }
 
-    /** Share of the solvents put in that was found in distillates, %; 0 without solvents. */
+    /** Share of the solvents put in that was found in distillates that are to be re-used, %; 0 without solvents. */
     public double solventRecoveredPercent() {
         return solventInGrams() == 0 ? 0 : 100 * solventRecoveredGrams() / solventInGrams();
+    }
+
+    /** Mass of all solvents found in the other distillates, g: kept, proposed as waste, released or used up. */
+    public double solventInDistillatesGrams() {
+        return solvents.stream().mapToDouble(SolventUse::inDistillatesGrams).sum();
+    }
+
+    /** Share of the solvents put in that was found in the other distillates, %; 0 without solvents. */
+    public double solventInDistillatesPercent() {
+        return solventInGrams() == 0 ? 0 : 100 * solventInDistillatesGrams() / solventInGrams();
     }
 
     /** Share of the solvents put in that was not found again, %; 0 without solvents. */

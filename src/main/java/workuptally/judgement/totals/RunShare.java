@@ -12,7 +12,6 @@ import workuptally.model.Run.Status;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.ProductYield.PercentOf;
-import workuptally.tally.amounts.ProductYield.Stage;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.waste.Metrics;
 import workuptally.tally.waste.SolventUse;
@@ -122,8 +121,8 @@ public record RunShare(
 
     private static List<ProductYield> statable(RunTally tally, Limits limits, List<LeftOut> leftOut) {
         Run run = tally.run();
-        List<ProductYield> workup =
-                tally.yields().stream().filter(y -> y.stage() == Stage.WORKUP).toList();
+        List<ProductYield> reported =
+                tally.yields().stream().filter(ProductYield::headline).toList();
         if (run.status() == Status.PLANNED) {
             leftOut.add(new LeftOut(run.id(), "planned"));
         } else if (run.status() == Status.FAILED) {
@@ -132,11 +131,11 @@ public record RunShare(
         } else if (run.kind() == Run.Kind.SEPARATION) {
             leftOut.add(new LeftOut(run.id(), "a separation, recovery instead of yield"));
             return List.of();
-        } else if (workup.isEmpty()) {
+        } else if (reported.isEmpty()) {
             leftOut.add(new LeftOut(run.id(), "no yield computed"));
         }
         List<ProductYield> statable = new ArrayList<>();
-        for (ProductYield product : workup) {
+        for (ProductYield product : reported) {
             double expanded = product.percent().expandedUncertainty(limits.value(Limit.COVERAGE_FACTOR));
             if (product.percentOf() != PercentOf.THEORY) {
                 continue;

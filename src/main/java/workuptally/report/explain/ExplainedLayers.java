@@ -2,6 +2,7 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
@@ -74,7 +75,10 @@ final class ExplainedLayers {
                         + (isWanted(tally, content) ? " % of theory." : " % of the amount charged.")));
         content.upperBoundGrams()
                 .ifPresent(b -> draft.note("One-sided 95 % upper bound: " + numbers.plain(b) + " g"
-                        + (content.kind() == Content.Kind.MEASURED ? " = m + 1.645·u." : ".")));
+                        + content.massGrams()
+                                .filter(m -> content.kind() == Content.Kind.MEASURED && m.oneSidedUpperBound() == b)
+                                .map(ExplainedLayers::reach)
+                                .orElse(".")));
         if (content.kind() == Content.Kind.BOUND && content.massGrams().isPresent()) {
             draft.note(
                     "A result below a limit counts as half the limit in a balance, and as the limit where a bound is asked for.");
@@ -82,6 +86,18 @@ final class ExplainedLayers {
         return content.massGrams().isPresent()
                 ? draft.result(content.massGrams().get(), "g", numbers)
                 : draft.result(content.upperBoundGrams().isPresent() ? "only a bound is known" : "not known");
+    }
+
+    /** The factor of a bound: that of the normal distribution, or a wider one where few repeats stand behind u. */
+    private static String reach(MeasuredValue mass) {
+        double degrees = mass.effectiveDegreesOfFreedom();
+        return String.format(Locale.ROOT, " = m + %.3f·u", mass.coverageFactor(MeasuredValue.ONE_SIDED_95))
+                + (Double.isInfinite(degrees)
+                        ? "."
+                        : String.format(
+                                Locale.ROOT,
+                                ", Student's factor for %.0f effective degrees of freedom.",
+                                Math.max(1, Math.floor(degrees))));
     }
 
     private static boolean isWanted(RunTally tally, Content content) {

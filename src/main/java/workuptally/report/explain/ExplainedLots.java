@@ -45,30 +45,32 @@ final class ExplainedLots {
     private Explanation overTheory(RunTally tally, LotTally lot, MeasuredValue percent) {
         Optional<Theory.ProductTheory> theory = tally.theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.lot().product()))
+                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                 .findFirst();
-        return new Draft(
-                        FigureKind.LOTS,
-                        "Lot " + lot.lot().label() + " over theory of "
-                                + lot.lot().product())
+        return new Draft(FigureKind.LOTS, "Lot " + lot.lot().label() + " over theory of " + lot.product())
                 .equation("100·m/m(theory)")
-                .equation("100 × " + numbers.plain(lot.netGrams()) + " g / "
+                .equation("100 × " + numbers.plain(lot.netGrams()) + " g" + asCounted(lot) + " / "
                         + numbers.plain(theory.map(Theory.ProductTheory::massGrams)) + " g")
                 .note("Whatever the lot holds is counted: this is no yield.")
                 .result(percent, "%", numbers);
+    }
+
+    /** The factor of a lot in another form than the one that theory is in. */
+    private String asCounted(LotTally lot) {
+        return lot.gramsPerGram() == 1
+                ? ""
+                : " × " + numbers.plain(lot.gramsPerGram()) + " (" + lot.lot().product() + " as " + lot.product() + ")";
     }
 
     private Explanation product(LotTally lot, MeasuredValue pure) {
         String assay = numbers.entry(lot.lot().assayPercent(), "%")
                 .map(a -> " = " + a.replace(" [", "/100 ["))
                 .orElse("");
-        return new Draft(
-                        FigureKind.LOTS,
-                        lot.lot().product() + " in lot " + lot.lot().label())
+        return new Draft(FigureKind.LOTS, lot.product() + " in lot " + lot.lot().label())
                 .equation("m(product) = m·w")
-                .equation(
-                        "m(product) = " + numbers.plain(lot.netGrams()) + " g × " + numbers.plain(lot.productFraction())
-                                + "; w" + assay + ", basis " + lot.basis().word())
+                .equation("m(product) = " + numbers.plain(lot.netGrams()) + " g × "
+                        + numbers.plain(lot.productFraction()) + asCounted(lot) + "; w" + assay + ", basis "
+                        + lot.basis().word())
                 .result(pure, "g", numbers);
     }
 }

@@ -23,9 +23,11 @@ final class ExplainedSolvents {
 
     private Explanation of(SolventUse use) {
         return new Draft(FigureKind.SOLVENTS, "Not found of " + use.solvent())
-                .equation("not found = charged + workup − recovered − in layers − on cakes − in lots")
+                .equation(
+                        "not found = charged + workup − to re-use − in other distillates − in layers − on cakes − in lots")
                 .equation("not found = " + grams(use.chargedGrams()) + " + " + grams(use.workupGrams()) + " − "
-                        + grams(use.recoveredGrams()) + " − " + grams(use.inLayersGrams()) + " − "
+                        + grams(use.recoveredGrams()) + " − " + grams(use.inDistillatesGrams()) + " − "
+                        + grams(use.inLayersGrams()) + " − "
                         + grams(use.onCakesGrams()) + " − " + grams(use.inLotsGrams()) + " g")
                 .note(
                         "What stands in layers and on cakes is an estimate where no composition is entered; the rest left with air,"

@@ -46,7 +46,8 @@ final class ExplainedYields {
                 .equation("Y = 100 × " + numbers.plain(yield.massGrams()) + " g / " + numbers.plain(theory) + " g")
                 .headings("Lot", "m (g)", "w (g/g)", "m·w (g)", "w rests on");
         for (LotTally lot : tally.lots()) {
-            if (yield.lots().contains(lot.lot().label())) {
+            if (yield.lots().contains(lot.lot().label())
+                    && lot.product().equalsIgnoreCase(yield.product().name())) {
                 draft.row(
                         lot.lot().label(),
                         numbers.plain(lot.netGrams()),

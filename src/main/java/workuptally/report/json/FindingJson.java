@@ -3,6 +3,7 @@ package workuptally.report.json;
 import java.util.List;
 import workuptally.model.Finding;
 import workuptally.model.Place;
+import workuptally.report.view.Wording;
 
 /** Findings and places. */
 final class FindingJson {
@@ -13,14 +14,17 @@ final class FindingJson {
     }
 
     private static void finding(JsonFields json, Finding finding) {
-        json.text("code", finding.code());
+        json.text("code", finding.code().word());
+        if (!finding.code().catalogue().isEmpty()) {
+            json.texts("catalogue", finding.code().catalogue());
+        }
         json.text("severity", finding.severity().word());
         json.text("run", finding.run());
         place(json, finding.place());
-        json.text("seen", finding.seen());
-        json.text("expected", finding.expected());
+        json.text("seen", Wording.POINT.of(finding.seen()));
+        json.text("expected", Wording.POINT.of(finding.expected()));
         json.text("source", finding.source());
-        json.text("action", finding.action());
+        json.text("action", Wording.POINT.of(finding.action()));
     }
 
     static void place(JsonFields json, Place place) {

@@ -10,6 +10,11 @@ import workuptally.measure.MeasuredValue;
 
 /** Writes named values. What is not known, an empty text, an empty optional or a number that is not finite, is left out. */
 final class JsonFields {
+    private static final int DIGITS = 12;
+
+    /** Powers of ten are exact up to this one. */
+    private static final int MOST_PLACES = 22;
+
     private final JsonGenerator generator;
     private final double coverageFactor;
 
@@ -38,8 +43,18 @@ final class JsonFields {
 
     void number(String name, double value) {
         if (Double.isFinite(value)) {
-            generator.writeNumberProperty(name, value);
+            generator.writeNumberProperty(name, rounded(value));
         }
+    }
+
+    /** Twelve significant digits: no measurement has more, and what lies behind them is the error of the arithmetic. */
+    private static double rounded(double value) {
+        int places = DIGITS - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
+        if (value == 0 || places < 0 || places > MOST_PLACES) {
+            return value;
+        }
+        double scale = Math.pow(10, places);
+        return Math.rint(value * scale) / scale;
     }
 
     void number(String name, OptionalDouble value) {

@@ -10,12 +10,10 @@ import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 import workuptally.judgement.Review;
 import workuptally.judgement.period.PeriodReview;
 
-/** Writes a review as JSON in UTF-8, indented by two spaces, in a fixed order: the same review gives the same bytes. */
+/** Writes a review as JSON in UTF-8, in a fixed order: the same review gives the same bytes. */
 public final class JsonReport {
     /** Version of the shape. While it is 0.x, names stay and more are added. */
     public static final String SCHEMA_VERSION = "0.1";
@@ -66,7 +64,7 @@ public final class JsonReport {
         JsonFactory factory = JsonFactory.builder()
                 .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
                 .build();
-        try (JsonGenerator generator = factory.createGenerator(new Indented(), out)) {
+        try (JsonGenerator generator = factory.createGenerator(new InLines(), out)) {
             generator.writeStartObject();
             fields.accept(generator);
             generator.writeEndObject();
@@ -78,12 +76,10 @@ public final class JsonReport {
         }
     }
 
-    /** Two spaces and line feeds on every system. */
-    private static final class Indented extends ObjectWriteContext.Base {
+    private static final class InLines extends ObjectWriteContext.Base {
         @Override
         public PrettyPrinter getPrettyPrinter() {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+            return new LinesOfRecords();
         }
 
         @Override

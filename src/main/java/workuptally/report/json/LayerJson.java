@@ -4,6 +4,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Route;
 import workuptally.tally.bench.Reextraction;
@@ -49,7 +50,7 @@ final class LayerJson {
                 this::route);
     }
 
-    private void content(Content content) {
+    void content(Content content) {
         json.text("substance", content.substance());
         json.measured("massGrams", content.massGrams());
         json.measured("amountMillimoles", content.amountMillimoles());
@@ -78,8 +79,8 @@ final class LayerJson {
 
     private void decision(LayerDecision decision) {
         json.text("outcome", decision.outcome().word());
-        json.text("reason", decision.reason());
-        json.texts("missing", decision.missing());
+        json.text("reason", Wording.POINT.of(decision.reason()));
+        json.texts("missing", decision.missing().stream().map(Wording.POINT::of).toList());
         json.texts("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
@@ -89,9 +90,9 @@ final class LayerJson {
                 }));
         json.array("conditions", decision.conditions(), condition -> {
             json.text("id", condition.id());
-            json.text("title", condition.title());
+            json.text("title", condition.criterion().title());
             json.text("state", condition.state().word());
-            json.text("evidence", condition.evidence());
+            json.text("evidence", Wording.POINT.of(condition.evidence()));
         });
     }
 

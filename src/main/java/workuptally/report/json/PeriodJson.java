@@ -44,6 +44,7 @@ final class PeriodJson {
         });
         json.number("solventInGrams", period.solventInGrams());
         json.number("solventRecoveredPercent", period.solventRecoveredPercent());
+        json.number("solventInDistillatesPercent", period.solventInDistillatesPercent());
         json.number("solventNotFoundPercent", period.solventNotFoundPercent());
         json.object("metrics", () -> PeriodMetricsJson.write(json, period.metrics()));
         json.texts("excluded", period.excluded());

@@ -8,6 +8,7 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.report.view.Wording;
 import workuptally.tally.LayerShares;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -17,6 +18,7 @@ import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
+import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.StepReaction;
@@ -56,6 +58,7 @@ final class RunJson {
         json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
         json.array("contacts", tally.contacts(), this::contact);
+        json.array("compositeSamples", tally.evidence().composites().list(), this::composite);
         json.array("meetings", tally.evidence().meetings().list(), this::meeting);
         json.texts("missingLayers", tally.evidence().missingLayers());
         json.array("reactions", tally.evidence().reactions(), this::reaction);
@@ -82,6 +85,11 @@ final class RunJson {
         json.texts("settles", test.settles());
         json.number("releasesGrams", test.releasesGrams());
         json.number("costClass", test.kind().cost());
+    }
+
+    private void composite(CompositeSample sample) {
+        json.texts("layers", sample.labels());
+        json.object("together", () -> new LayerJson(json, review).content(sample.together()));
     }
 
     private void meeting(Meeting meeting) {
@@ -157,6 +165,10 @@ final class RunJson {
     private void lot(LotTally lot) {
         json.text("lot", lot.lot().label());
         json.text("product", lot.lot().product());
+        json.text(
+                "countsAs",
+                Optional.of(lot.product())
+                        .filter(p -> !p.equalsIgnoreCase(lot.lot().product())));
         json.text("stage", lot.lot().stage().map(EnumWord::of));
         json.flag("endsWorkup", lot.endsWorkup());
         json.measured("netGrams", lot.netGrams());
@@ -169,6 +181,7 @@ final class RunJson {
     private void yieldOf(ProductYield product) {
         json.text("product", product.product().name());
         json.text("stage", EnumWord.of(product.stage()));
+        json.flag("headline", product.headline());
         json.texts("lots", product.lots());
         json.measured("percent", product.percent());
         json.coverage(product.percent());
@@ -193,7 +206,7 @@ final class RunJson {
         json.coverage(closure.percent());
         json.text("verdict", closure.verdict().word());
         if (!closure.because().isEmpty()) {
-            json.text("because", closure.because());
+            json.text("because", Wording.POINT.of(closure.because()));
         }
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());
@@ -277,7 +290,7 @@ final class RunJson {
         json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
         json.number("capacityRatio", reaction.capacityRatio());
         json.number("neededMillilitres", reaction.neededMillilitres());
-        json.text("because", reaction.because());
+        json.text("because", Wording.POINT.of(reaction.because()));
     }
 
     private void metrics(Metrics metrics) {

@@ -51,7 +51,8 @@ final class AccountTables {
                                 TableColumn.text("Solvent"),
                                 TableColumn.number("In\n(L)"),
                                 TableColumn.number("In\n(kg)"),
-                                TableColumn.number("Distillates\n(kg)"),
+                                TableColumn.number("To re-use\n(kg)"),
+                                TableColumn.number("Other\ndistillates\n(kg)"),
                                 TableColumn.number("In layers\n(kg)"),
                                 TableColumn.number("Cakes, lots\n(kg)"),
                                 TableColumn.number("Not found\n(kg)"),
@@ -59,7 +60,7 @@ final class AccountTables {
                         rows),
                 new Paragraph(
                         look,
-                        "In = distillates + in layers + on cakes and in lots + not found (air, pump, glassware). Layers and cakes are estimates"
+                        "In = to re-use + in other distillates + in layers + on cakes and in lots + not found (air, pump, glassware). Layers and cakes are estimates"
                                 + " where no composition is stated. Purification stands outside this sum.",
                         look.caption()));
     }
@@ -71,6 +72,7 @@ final class AccountTables {
                         .fixed(uses.stream().mapToDouble(SolventUse::inLitres).sum(), 3)),
                 sum(uses, SolventUse::inGrams),
                 sum(uses, SolventUse::recoveredGrams),
+                sum(uses, SolventUse::inDistillatesGrams),
                 sum(uses, SolventUse::inLayersGrams),
                 sum(uses, u -> u.onCakesGrams() + u.inLotsGrams()),
                 sum(uses, SolventUse::notFoundGrams),

@@ -75,7 +75,12 @@ final class PeriodPage {
             rows.add(row(
                     "Recovered",
                     kilograms(totals.solventRecoveredGrams()) + ", " + percent(totals.solventRecoveredPercent(), 0),
-                    "of it, found in distillates"));
+                    "of it, in distillates that are to be re-used"));
+            rows.add(row(
+                    "In other distillates",
+                    kilograms(totals.solventInDistillatesGrams()) + ", "
+                            + percent(totals.solventInDistillatesPercent(), 0),
+                    "of it; kept, proposed as waste, released or used up"));
             rows.add(row(
                     "Not found again",
                     kilograms(totals.solventNotFoundGrams()) + ", " + percent(totals.solventNotFoundPercent(), 0),

@@ -119,7 +119,7 @@ final class RunWords {
         StringJoiner text = new StringJoiner("\n");
         text.setEmptyValue(NOTHING);
         for (LotTally lot : tally.lots()) {
-            if (lot.endsWorkup() && lot.lot().product().equalsIgnoreCase(product.name())) {
+            if (lot.endsWorkup() && lot.product().equalsIgnoreCase(product.name())) {
                 lot.overTheoryPercent()
                         .ifPresent(p ->
                                 text.add(look.figures().pair(p, coverageFactor).value()));

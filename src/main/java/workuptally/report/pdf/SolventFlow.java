@@ -41,9 +41,13 @@ final class SolventFlow implements Picture {
     private List<Part> parts(SolventUse use) {
         return List.of(
                 new Part(
-                        "in distillates",
+                        "to re-use",
                         Math.max(0, use.recoveredGrams()),
                         look.palette().isolated()),
+                new Part(
+                        "other distillates",
+                        Math.max(0, use.inDistillatesGrams()),
+                        look.palette().portion(0)),
                 new Part(
                         "in layers",
                         Math.max(0, use.inLayersGrams()),

@@ -28,7 +28,7 @@ final class WasteLedger {
                         TableCell.of(line.layer()),
                         TableCell.of(line.streamName()),
                         TableCell.of(line.why()),
-                        TableCell.of(line.kept() ? "kept" : "not kept"),
+                        TableCell.of(line.standing().word()),
                         line.massGrams().isPresent()
                                 ? tables.kilograms(line.massGrams().getAsDouble())
                                 : TableCell.of("?")));

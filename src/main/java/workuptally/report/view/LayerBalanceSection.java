@@ -11,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
 import workuptally.model.Layer;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.layers.LayerTally;
 
 /** Layers and what they hold, one line per layer and substance. */
@@ -31,8 +32,12 @@ public final class LayerBalanceSection {
                         + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
                 review.runs(),
-                run -> run.tally().layers().stream()
-                        .flatMap(layer -> contents(layer).map(content -> row(run, theories, layer, content, k))));
+                run -> Stream.concat(
+                        run.tally().layers().stream()
+                                .flatMap(
+                                        layer -> contents(layer).map(content -> row(run, theories, layer, content, k))),
+                        run.tally().evidence().composites().list().stream()
+                                .map(sample -> row(run, theories, sample, k))));
     }
 
     private static List<Column> columns() {
@@ -58,8 +63,11 @@ public final class LayerBalanceSection {
     static RowIndex rows(Review review) {
         return new RowIndex(
                 review.runs(),
-                run -> run.tally().layers().stream()
-                        .flatMap(layer -> contents(layer).map(content -> names(layer, content)))
+                run -> Stream.concat(
+                                run.tally().layers().stream()
+                                        .flatMap(layer -> contents(layer).map(content -> names(layer, content))),
+                                run.tally().evidence().composites().list().stream()
+                                        .map(sample -> List.of(sample.name(), sample.substance())))
                         .toList());
     }
 
@@ -108,6 +116,31 @@ public final class LayerBalanceSection {
                         new Live.InRow("Content"), new Live.InTable(YieldsSection.TITLE, theory.getAsInt(), "Theory")));
     }
 
+    /** What several layers hold together by one assay; their masses and volumes stand in their own rows. */
+    private static TableView.Row row(RunReview run, RowIndex theories, CompositeSample sample, double k) {
+        Content together = sample.together();
+        return new TableView.Row(
+                List.of(
+                        Cell.of(run.id()),
+                        Cell.of(sample.name()),
+                        Cell.of("together"),
+                        Words.yesNo(true),
+                        Cell.of(""),
+                        new Cell.Missing(""),
+                        new Cell.Missing(""),
+                        new Cell.Missing(""),
+                        Cell.of(sample.substance()),
+                        Cell.of(together.kind().word()),
+                        Figures.cell(together.massGrams(), k, Optional.empty()),
+                        together.massGrams()
+                                .map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
+                                .orElseGet(() -> new Cell.Missing("")),
+                        Cell.of(together.upperBoundGrams()),
+                        percentOf(run, theories, together),
+                        Cell.of(together.evidence())),
+                Optional.empty());
+    }
+
     private static TableView.Row row(
             RunReview run, RowIndex theories, LayerTally layer, Optional<Content> content, double k) {
         Optional<MeasuredValue> mass = content.flatMap(Content::massGrams);
@@ -137,7 +170,7 @@ public final class LayerBalanceSection {
                         Cell.of(content.map(Content::substance).orElse("")),
                         Cell.of(content.map(c -> c.kind().word()).orElse("")),
                         Figures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
-                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k)))
+                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> Cell.of(c.upperBoundGrams())).orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> percentOf(run, theories, c)).orElseGet(() -> new Cell.Missing("")),

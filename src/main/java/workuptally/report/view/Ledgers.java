@@ -19,6 +19,7 @@ import workuptally.model.Transfer;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.waste.SolventUse;
@@ -88,6 +89,7 @@ public final class Ledgers {
                 "",
                 columns(
                         Column.text("Product", 28),
+                        Column.text("CAS", 12),
                         Column.text("Stage", 10),
                         Column.text("Lots", 14),
                         Column.number("Theory", "g", 3),
@@ -109,6 +111,7 @@ public final class Ledgers {
                 .findFirst();
         return List.of(
                 Cell.of(found.product().name()),
+                cas(found.product().name()),
                 Cell.of(Words.of(found.stage())),
                 Cell.of(String.join(" + ", found.lots())),
                 value(theory),
@@ -132,13 +135,16 @@ public final class Ledgers {
                         Column.number("Mass", "g", 2),
                         Column.number("Volume", "mL", 1),
                         Column.text("Substance", 28),
+                        Column.text("CAS", 12),
                         Column.text("Known as", 12),
                         Column.number("Holds", "g", 3),
                         Column.number("At most", "g", 3),
                         Column.number("Share", "%", 2),
                         Column.text("Outcome", 18)),
                 review.runs(),
-                run -> run.tally().layers().stream().flatMap(layer -> layer(run, layer)));
+                run -> Stream.concat(
+                        run.tally().layers().stream().flatMap(layer -> layer(run, layer)),
+                        run.tally().evidence().composites().list().stream().map(sample -> together(run, sample))));
     }
 
     /** A row for each substance; a layer of which none is known has one row. Mass and volume stand in the first one only. */
@@ -164,6 +170,7 @@ public final class Ledgers {
                             first ? value(layer.massGrams()) : new Cell.Missing(""),
                             first ? value(layer.volumeMillilitres()) : new Cell.Missing(""),
                             Cell.of(content.map(Content::substance).orElse("")),
+                            cas(content.map(Content::substance).orElse("")),
                             Cell.of(content.map(c -> c.kind().word()).orElse("")),
                             value(content.flatMap(Content::massGrams)),
                             Cell.of(content.map(Content::upperBoundGrams).orElse(OptionalDouble.empty())),
@@ -176,9 +183,38 @@ public final class Ledgers {
         return rows.stream();
     }
 
+    /** What layers hold together by one assay, less what stands in the rows of single ones, so that a plain sum is right. */
+    private TableView.Row together(RunReview run, CompositeSample sample) {
+        double alone = run.tally().layers().stream()
+                .filter(l -> sample.labels().contains(l.label()))
+                .flatMap(l -> l.contents().stream())
+                .filter(c -> c.substance().equalsIgnoreCase(sample.substance()))
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(MeasuredValue::value)
+                .sum();
+        Content together = sample.together();
+        return row(
+                head(run),
+                List.of(
+                        Cell.of(sample.name()),
+                        Cell.of("together"),
+                        Words.yesNo(true),
+                        Cell.of(""),
+                        new Cell.Missing(""),
+                        new Cell.Missing(""),
+                        Cell.of(sample.substance()),
+                        Cell.of(together.kind().word()),
+                        together.massGrams()
+                                .map(m -> Cell.of(Math.max(0, m.value() - alone)))
+                                .orElseGet(() -> new Cell.Missing("")),
+                        Cell.of(together.upperBoundGrams()),
+                        Cell.of(together.percentOf()),
+                        Cell.of("")));
+    }
+
     private TableView solvents() {
         List<Column> columns = runColumns();
-        columns.addAll(SolventsSection.columns());
+        columns.addAll(solventColumns());
         return TableView.of(
                 SolventsSection.TITLE,
                 SolventsSection.NOTE,
@@ -188,7 +224,21 @@ public final class Ledgers {
     }
 
     private TableView.Row solvent(RunReview run, SolventUse use) {
-        return row(head(run), SolventsSection.cells(use));
+        return row(head(run), solvent(use));
+    }
+
+    /** The columns of the table of solvents, with the registry number behind the name. */
+    static List<Column> solventColumns() {
+        List<Column> columns = new ArrayList<>(SolventsSection.columns());
+        columns.add(1, Column.text("CAS", 12));
+        return columns;
+    }
+
+    /** The cells of {@link #solventColumns()}. */
+    static List<Cell> solvent(SolventUse use) {
+        List<Cell> cells = new ArrayList<>(SolventsSection.cells(use));
+        cells.add(1, Cell.of(use.registryNumber().orElse("")));
+        return cells;
     }
 
     private TableView waste() {
@@ -207,20 +257,30 @@ public final class Ledgers {
                 Column.text("Stream", 34),
                 Column.text("Why", 50),
                 Column.number("Waste", "g", 1),
-                Column.number("Reuse or used up", "g", 1),
+                Column.number("To re-use", "g", 1),
+                Column.number("Used up", "g", 1),
                 Column.text("Amount known", 8));
     }
 
-    /** What is to be re-used or was used up has its own column, so that the plain sum of the other is the waste. */
+    /** What is to be re-used, and what was used up, has its own column, so that the plain sum of the first is the waste. */
     static List<Cell> waste(WasteLine line) {
         return List.of(
                 Cell.of(line.layer()),
                 Cell.of(line.stream()),
                 Cell.of(line.streamName()),
                 Cell.of(line.why()),
-                line.kept() ? Cell.of(line.massGrams()) : new Cell.Missing(""),
-                line.kept() ? new Cell.Missing("") : Cell.of(line.massGrams()),
+                mass(line, WasteLine.Standing.KEPT),
+                mass(line, WasteLine.Standing.TO_REUSE),
+                mass(line, WasteLine.Standing.USED_UP),
                 Words.yesNo(line.massGrams().isPresent()));
+    }
+
+    private static Cell mass(WasteLine line, WasteLine.Standing standing) {
+        return line.standing() == standing ? Cell.of(line.massGrams()) : new Cell.Missing("");
+    }
+
+    private Cell cas(String substance) {
+        return Cell.of(review.registryNumbers().getOrDefault(substance, ""));
     }
 
     private TableView containers() {
@@ -234,6 +294,7 @@ public final class Ledgers {
                         Column.text("Opened", 12),
                         Column.number("Capacity", "L", 2),
                         Column.text("Substance", 28),
+                        Column.text("CAS", 12),
                         Column.number("Mass", "g", 1),
                         Column.number("Share", "%", 2)),
                 review.containers(),
@@ -257,6 +318,7 @@ public final class Ledgers {
                                 Cell.of(now.capacityLitres())),
                         List.of(
                                 Cell.of(part.getKey()),
+                                cas(part.getKey()),
                                 Cell.of(part.getValue()),
                                 Cell.of(100 * part.getValue() / now.totalGrams()))));
     }

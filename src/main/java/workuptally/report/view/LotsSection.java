@@ -41,19 +41,19 @@ public final class LotsSection {
                 run -> run.tally().lots().stream().map(lot -> row(run, theories, lot, k)));
     }
 
-    /** Rows of the lots by label. */
+    /** Rows of the lots by label and product. */
     static RowIndex rows(Review review) {
         return new RowIndex(
                 review.runs(),
                 run -> run.tally().lots().stream()
-                        .map(lot -> List.of(lot.lot().label()))
+                        .map(lot -> List.of(lot.lot().label(), lot.product()))
                         .toList());
     }
 
     private static Cell theory(RunReview run, RowIndex theories, LotTally lot, double k) {
         Optional<Theory.ProductTheory> theory = run.tally().theory().stream()
                 .flatMap(t -> t.products().stream())
-                .filter(p -> p.product().name().equalsIgnoreCase(lot.lot().product()))
+                .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                 .findFirst();
         Optional<Live> live = theory.map(t -> theories.of(run, t.product().name()))
                 .filter(OptionalInt::isPresent)
@@ -63,8 +63,14 @@ public final class LotsSection {
 
     private static Live product(LotTally lot) {
         return lot.productFraction().isPresent()
-                ? Live.times(new Live.InRow("Net"), new Live.InRow("Product fraction"))
-                : new Live.InRow("Net");
+                ? Live.times(asCounted(lot), new Live.InRow("Product fraction"))
+                : asCounted(lot);
+    }
+
+    /** Net mass as the form of the product that theory is in. */
+    private static Live asCounted(LotTally lot) {
+        Live net = new Live.InRow("Net");
+        return lot.gramsPerGram() == 1 ? net : Live.times(net, new Live.Fixed(lot.gramsPerGram()));
     }
 
     private static TableView.Row row(RunReview run, RowIndex theories, LotTally lot, double k) {
@@ -82,13 +88,13 @@ public final class LotsSection {
                                         lot.lot().tareGrams(),
                                         lot.lot().netGrams())),
                         lot.netGrams()
-                                .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k)))
+                                .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k), k))
                                 .orElseGet(() -> new Cell.Missing("")),
                         theory(run, theories, lot, k),
                         Figures.cell(
                                 lot.overTheoryPercent(),
                                 k,
-                                Optional.of(Live.percent(new Live.InRow("Net"), new Live.InRow("Theory")))),
+                                Optional.of(Live.percent(asCounted(lot), new Live.InRow("Theory")))),
                         Figures.cell(
                                 lot.productFraction(),
                                 k,

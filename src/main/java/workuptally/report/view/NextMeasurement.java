@@ -26,7 +26,8 @@ public record NextMeasurement(String run, String test, String settles, double la
     private static final String SPACE = "\u00A0";
 
     /** The measurements that settle most, each once. */
-    public static List<NextMeasurement> of(Review review, ReadableNumbers numbers, int most) {
+    public static List<NextMeasurement> of(Review review, Wording wording, int most) {
+        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         List<NextMeasurement> all = new ArrayList<>();
         for (RunReview run : review.runs()) {
             // with a stop open the balance itself is in doubt, and its own action comes first

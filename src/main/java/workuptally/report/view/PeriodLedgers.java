@@ -14,7 +14,7 @@ public final class PeriodLedgers {
     /** Solvents of every run of the period. */
     public static TableView solvents(PeriodReview review) {
         List<Column> columns = Ledgers.runColumns();
-        columns.addAll(SolventsSection.columns());
+        columns.addAll(Ledgers.solventColumns());
         return TableView.of(
                 SolventsSection.TITLE,
                 SolventsSection.NOTE,
@@ -25,7 +25,7 @@ public final class PeriodLedgers {
 
     private static TableView.Row row(PeriodReview.Line line, SolventUse use) {
         List<Cell> cells = head(line);
-        cells.addAll(SolventsSection.cells(use));
+        cells.addAll(Ledgers.solvent(use));
         return new TableView.Row(cells, Optional.empty());
     }
 

@@ -10,6 +10,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
@@ -34,19 +35,19 @@ public record ProposalLine(
         List<String> reasons,
         ContainerAddition addition) {
     /** What stands against a proposal, said to a reader who does not know our codes. */
-    private static final Map<String, String> REASONS = Map.ofEntries(
-            Map.entry("proposal-holds-product", "product still in it"),
-            Map.entry("proposal-is-evidence", "may be evidence of an open question"),
-            Map.entry("proposal-evidence-open", "what it holds is not settled"),
-            Map.entry("proposal-wrong-stream", "another stream than the container's"),
-            Map.entry("proposal-stream-unknown", "its stream is not known"),
-            Map.entry("proposal-incompatible", "may react with what is in the container"),
-            Map.entry("proposal-label", "does not match the container's label"),
-            Map.entry("transfer-exceeds-layer", "more than the layer has"),
-            Map.entry("container-overfull", "the container would be above its largest fill"),
-            Map.entry("container-nearly-full", "the container would be nearly full"),
-            Map.entry("container-overdue", "the container is past its date"),
-            Map.entry("container-due-soon", "the container's date is near"));
+    private static final Map<FindingCode, String> REASONS = Map.ofEntries(
+            Map.entry(FindingCode.PROPOSAL_HOLDS_PRODUCT, "product still in it"),
+            Map.entry(FindingCode.PROPOSAL_IS_EVIDENCE, "may be evidence of an open question"),
+            Map.entry(FindingCode.PROPOSAL_EVIDENCE_OPEN, "what it holds is not settled"),
+            Map.entry(FindingCode.PROPOSAL_WRONG_STREAM, "another stream than the container's"),
+            Map.entry(FindingCode.PROPOSAL_STREAM_UNKNOWN, "its stream is not known"),
+            Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
+            Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
+            Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
+            Map.entry(FindingCode.CONTAINER_OVERFULL, "the container would be above its largest fill"),
+            Map.entry(FindingCode.CONTAINER_NEARLY_FULL, "the container would be nearly full"),
+            Map.entry(FindingCode.CONTAINER_OVERDUE, "the container is past its date"),
+            Map.entry(FindingCode.CONTAINER_DUE_SOON, "the container's date is near"));
 
     /** Copies the list. */
     public ProposalLine {
@@ -95,14 +96,11 @@ public record ProposalLine(
     }
 
     private static Map<String, List<Finding>> against(Review review) {
-        Subjects transfers = Subjects.ofTransfers(review);
         Map<String, List<Finding>> against = new HashMap<>();
         for (Finding finding : review.findings()) {
-            if (finding.severity() != Severity.NOTE) {
-                transfers
-                        .of(finding)
-                        .ifPresent(id -> against.computeIfAbsent(id, t -> new ArrayList<>())
-                                .add(finding));
+            String transfer = finding.subject().transfer();
+            if (finding.severity() != Severity.NOTE && !transfer.isEmpty()) {
+                against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
         }
         return against;
@@ -112,7 +110,7 @@ public record ProposalLine(
         boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
         boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
         Set<String> reasons = new LinkedHashSet<>();
-        against.forEach(f -> reasons.add(REASONS.getOrDefault(Words.code(f), Words.ofCode(f))));
+        against.forEach(f -> reasons.add(REASONS.getOrDefault(f.code(), f.code().inWords())));
         if (against.isEmpty() && !fit.fits()) {
             reasons.add("its make-up suggests " + fit.streamName());
         }

@@ -3,6 +3,7 @@ package workuptally.report.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
@@ -11,24 +12,27 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
-import workuptally.tally.layers.LayerTally;
+import workuptally.tally.balance.CompositeSample;
+import workuptally.tally.balance.CompositeSamples;
 
 /**
  * Where the wanted product of one run is: isolated, in kept layers, or not found as product, which unreacted substrate is a part of.
  *
  * @param run run id
  * @param theoryGrams theory of all wanted products together, g; of a separation what was charged
+ * @param hasLot whether a lot of a wanted product is recorded, weighed or not
  * @param isolatedGrams isolated by assay, g; empty where no wanted product has a yield
  * @param keptGrams found in layers that still exist, g
  */
-public record Recovery(String run, double theoryGrams, Optional<Double> isolatedGrams, double keptGrams) {
+public record Recovery(
+        String run, double theoryGrams, boolean hasLot, Optional<Double> isolatedGrams, double keptGrams) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
     public static List<Recovery> of(Review review) {
         List<Recovery> lines = new ArrayList<>();
         for (RunReview run : review.runs()) {
             double theory = theoryGrams(run);
             if (run.tally().run().status() != Run.Status.PLANNED && theory > 0) {
-                lines.add(new Recovery(run.id(), theory, isolatedGrams(run), keptGrams(run)));
+                lines.add(new Recovery(run.id(), theory, hasLot(run), isolatedGrams(run), keptGrams(run)));
             }
         }
         return lines;
@@ -41,6 +45,15 @@ public record Recovery(String run, double theoryGrams, Optional<Double> isolated
                 .map(Theory.ProductTheory::massGrams)
                 .mapToDouble(m -> m.value())
                 .sum();
+    }
+
+    private static boolean hasLot(RunReview run) {
+        return run.tally().lots().stream()
+                .anyMatch(lot -> run.tally()
+                        .run()
+                        .product(lot.lot().product())
+                        .filter(Product::wanted)
+                        .isPresent());
     }
 
     /** The headline yield of each wanted product: that of the workup, else the purified one stands in. */
@@ -62,10 +75,11 @@ public record Recovery(String run, double theoryGrams, Optional<Double> isolated
     }
 
     private static double keptGrams(RunReview run) {
-        return run.tally().layers().stream()
+        CompositeSamples composites = run.tally().evidence().composites();
+        Stream<Content> alone = run.tally().layers().stream()
                 .filter(l -> l.terminal() && !l.aliquot() && l.endsWorkup())
-                .map(LayerTally::contents)
-                .flatMap(List::stream)
+                .flatMap(l -> l.contents().stream().filter(c -> !composites.cover(l.label(), c.substance())));
+        return Stream.concat(alone, composites.list().stream().map(CompositeSample::together))
                 .filter(c -> run.tally()
                         .run()
                         .product(c.substance())

@@ -5,44 +5,50 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
 /**
  * Like findings as one line.
  *
  * @param severity severity
+ * @param code what they are about
+ * @param findings the findings
  * @param seen what was seen, of each of them
  * @param action what to do
  * @param places where they stand
  */
-public record RunFindings(Severity severity, String seen, String action, String places) {
+public record RunFindings(
+        Severity severity, FindingCode code, List<Finding> findings, String seen, String action, String places) {
     private static final int TOLD = 3;
     private static final int TOLD_CHARACTERS = 200;
     private static final int NOTES_CHARACTERS = 260;
 
     /** Stops, holds and checks, a line for each code, the most urgent first. */
-    public static List<RunFindings> toSettle(List<Finding> findings) {
+    public static List<RunFindings> toSettle(List<Finding> findings, Wording wording) {
         List<RunFindings> lines = new ArrayList<>();
         byCode(findings.stream().filter(f -> f.severity() != Severity.NOTE).toList())
                 .values()
-                .forEach(alike -> lines.add(of(alike)));
+                .forEach(alike -> lines.add(of(alike, wording)));
         return lines;
     }
 
-    private static Map<String, List<Finding>> byCode(List<Finding> findings) {
-        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
+    private static Map<Kind, List<Finding>> byCode(List<Finding> findings) {
+        Map<Kind, List<Finding>> byCode = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            byCode.computeIfAbsent(finding.severity().word() + Words.code(finding), c -> new ArrayList<>())
+            byCode.computeIfAbsent(new Kind(finding.severity(), finding.code()), c -> new ArrayList<>())
                     .add(finding);
         }
         return byCode;
     }
 
-    private static RunFindings of(List<Finding> alike) {
+    private static RunFindings of(List<Finding> alike, Wording wording) {
         return new RunFindings(
                 alike.get(0).severity(),
-                told(alike.stream().map(Finding::seen).distinct().toList(), "; "),
-                told(alike.stream().map(Finding::action).distinct().toList(), " "),
+                alike.get(0).code(),
+                List.copyOf(alike),
+                told(alike.stream().map(f -> wording.of(f.seen())).distinct().toList(), "; "),
+                told(alike.stream().map(f -> wording.of(f.action())).distinct().toList(), " "),
                 told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", "));
     }
 
@@ -62,8 +68,11 @@ public record RunFindings(Severity severity, String seen, String action, String 
         List<String> words = new ArrayList<>();
         byCode(findings.stream().filter(f -> f.severity() == Severity.NOTE).toList())
                 .values()
-                .forEach(alike ->
-                        words.add(Words.ofCode(alike.get(0)) + (alike.size() == 1 ? "" : " (" + alike.size() + ")")));
+                .forEach(alike -> words.add(
+                        alike.get(0).code().inWords() + (alike.size() == 1 ? "" : " (" + alike.size() + ")")));
         return Words.listed(words, "; ", NOTES_CHARACTERS, more -> more + " more");
     }
+
+    /** What makes findings alike. */
+    private record Kind(Severity severity, FindingCode code) {}
 }

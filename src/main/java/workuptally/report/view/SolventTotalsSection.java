@@ -11,8 +11,8 @@ public final class SolventTotalsSection {
     /** Title of the table. */
     public static final String TITLE = "Solvent totals";
 
-    private static final Set<String> SUMMED =
-            Set.of("Charged", "Workup", "Recovered", "In layers", "On cakes", "In lots", "Purification");
+    private static final Set<String> SUMMED = Set.of(
+            "Charged", "Workup", "To re-use", "In distillates", "In layers", "On cakes", "In lots", "Purification");
 
     private SolventTotalsSection() {}
 

@@ -13,7 +13,7 @@ public final class SolventsSection {
     public static final String TITLE = "Solvents";
 
     static final String NOTE =
-            "In = charged + workup = recovered + in layers + on cakes + in lots + not found. Purification is outside this balance.";
+            "In = charged + workup = to re-use + in other distillates + in layers + on cakes + in lots + not found. Purification is outside this balance.";
 
     private static final Live IN = Live.sum(List.of(new Live.InRow("Charged"), new Live.InRow("Workup")));
 
@@ -44,13 +44,15 @@ public final class SolventsSection {
                 Column.number("In by mass", "kg", 3),
                 Column.number("Charged", "g", 1),
                 Column.number("Workup", "g", 1),
-                Column.number("Recovered", "g", 1),
+                Column.number("To re-use", "g", 1),
+                Column.number("In distillates", "g", 1),
                 Column.number("In layers", "g", 1),
                 Column.number("On cakes", "g", 1),
                 Column.number("In lots", "g", 1),
                 Column.number("Not found", "g", 1),
                 Column.number("Purification", "g", 1),
-                Column.number("Purification recovered", "g", 1),
+                Column.number("Purification to re-use", "g", 1),
+                Column.number("Purification in distillates", "g", 1),
                 Column.number("Purification in layers", "g", 1),
                 Column.number("Purification not found", "g", 1),
                 Column.number("Density", "g/mL", 3));
@@ -64,6 +66,7 @@ public final class SolventsSection {
                 Cell.of(use.chargedGrams()),
                 Cell.of(use.workupGrams()),
                 Cell.of(use.recoveredGrams()),
+                Cell.of(use.inDistillatesGrams()),
                 Cell.of(use.inLayersGrams()),
                 Cell.of(use.onCakesGrams()),
                 Cell.of(use.inLotsGrams()),
@@ -72,19 +75,22 @@ public final class SolventsSection {
                         Live.minus(
                                 IN,
                                 Live.sum(List.of(
-                                        new Live.InRow("Recovered"),
+                                        new Live.InRow("To re-use"),
+                                        new Live.InRow("In distillates"),
                                         new Live.InRow("In layers"),
                                         new Live.InRow("On cakes"),
                                         new Live.InRow("In lots"))))),
                 Cell.of(use.purificationGrams()),
                 Cell.of(use.purification().recoveredGrams()),
+                Cell.of(use.purification().inDistillatesGrams()),
                 Cell.of(use.purification().inLayersGrams()),
                 Cell.of(
                         use.purification().notFoundGrams(),
                         Live.minus(
                                 new Live.InRow("Purification"),
                                 Live.sum(List.of(
-                                        new Live.InRow("Purification recovered"),
+                                        new Live.InRow("Purification to re-use"),
+                                        new Live.InRow("Purification in distillates"),
                                         new Live.InRow("Purification in layers"))))),
                 Cell.of(use.densityGramsPerMillilitre()));
     }

@@ -93,7 +93,8 @@ public record TopFigure(String label, String value, String detail) {
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
-                "in distillates " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, lost "
+                "to re-use " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, other distillates "
+                        + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, lost "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%");
     }
 }

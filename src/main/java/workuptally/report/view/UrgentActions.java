@@ -12,6 +12,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -22,20 +23,16 @@ import workuptally.tally.bench.Reextraction;
  * layer, each by the product at stake.
  */
 final class UrgentActions {
-    private static final String HOLDS_PRODUCT = "layer-holds-product";
-    private static final String WAITS = "layer-waits";
-    private static final String RAG = "rag-not-assayed";
     /** Codes whose stops are about people rather than about a figure. */
-    private static final Set<String> HARMFUL = Set.of(
-            "wash-too-small",
-            "funnel-overfull",
-            "gas-expected",
-            "quench-not-shown",
-            "quench-test-positive",
-            "reductant-short",
-            "oxidant-quench");
+    private static final Set<FindingCode> HARMFUL = Set.of(
+            FindingCode.WASH_TOO_SMALL,
+            FindingCode.FUNNEL_OVERFULL,
+            FindingCode.GAS_EXPECTED,
+            FindingCode.QUENCH_NOT_SHOWN,
+            FindingCode.QUENCH_TEST_POSITIVE,
+            FindingCode.REDUCTANT_SHORT,
+            FindingCode.OXIDANT_QUENCH);
 
-    private static final String MEETING = "meeting";
     private static final int LEAST_ROOM = 34;
 
     private final Review review;
@@ -49,8 +46,8 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
-        Map<String, List<Item>> alike = new LinkedHashMap<>();
-        Map<Set<String>, List<Item>> planned = new LinkedHashMap<>();
+        Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
+        Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
         for (RunReview run : review.runs()) {
             ofRun(run, planned, alike, product);
@@ -69,23 +66,25 @@ final class UrgentActions {
     }
 
     private void ofRun(
-            RunReview run, Map<Set<String>, List<Item>> planned, Map<String, List<Item>> alike, List<Item> product) {
+            RunReview run,
+            Map<Set<FindingCode>, List<Item>> planned,
+            Map<FindingCode, List<Item>> alike,
+            List<Item> product) {
         List<Finding> urgent = urgent(run);
         if (urgent.isEmpty()) {
             return;
         }
-        Subjects subjects = Subjects.of(run.tally().run());
-        Map<String, List<Finding>> byCode = new LinkedHashMap<>();
-        urgent.forEach(f ->
-                byCode.computeIfAbsent(Words.code(f), c -> new ArrayList<>()).add(f));
+        Map<FindingCode, List<Finding>> byCode = new LinkedHashMap<>();
+        urgent.forEach(
+                f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
-                    .add(new Item(run, urgent, subjects.of(urgent)));
+                    .add(new Item(run, urgent, Subjects.of(urgent)));
             return;
         }
         byCode.forEach((code, findings) -> {
-            Item item = new Item(run, findings, subjects.of(findings));
-            if (code.equals(HOLDS_PRODUCT)) {
+            Item item = new Item(run, findings, Subjects.of(findings));
+            if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
             } else {
                 alike.computeIfAbsent(code, c -> new ArrayList<>()).add(item);
@@ -96,21 +95,24 @@ final class UrgentActions {
     /** Stops and holds of a run without those that follow from others of it. */
     private static List<Finding> urgent(RunReview run) {
         boolean stop = run.has(Severity.STOP);
-        Set<String> codes = new LinkedHashSet<>();
-        run.findings().forEach(f -> codes.add(Words.code(f)));
+        Set<FindingCode> codes = new LinkedHashSet<>();
+        run.findings().forEach(f -> codes.add(f.code()));
         return run.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD && !stop)
-                .filter(f -> !(Words.code(f).equals(HOLDS_PRODUCT) && codes.contains(RAG)))
-                .filter(f -> !(Words.code(f).equals(WAITS) && (codes.contains(RAG) || codes.contains(HOLDS_PRODUCT))))
+                .filter(f ->
+                        !(f.code() == FindingCode.LAYER_HOLDS_PRODUCT && codes.contains(FindingCode.RAG_NOT_ASSAYED)))
+                .filter(f -> !(f.code() == FindingCode.LAYER_WAITS
+                        && (codes.contains(FindingCode.RAG_NOT_ASSAYED)
+                                || codes.contains(FindingCode.LAYER_HOLDS_PRODUCT))))
                 .toList();
     }
 
-    private static boolean isHarmful(String code) {
-        return HARMFUL.contains(code) || code.startsWith(MEETING);
+    private static boolean isHarmful(FindingCode code) {
+        return HARMFUL.contains(code);
     }
 
     /** Planned runs that ask for the same before they start, on one line. */
-    private static Ranked planned(Set<String> codes, List<Item> items) {
+    private static Ranked planned(Set<FindingCode> codes, List<Item> items) {
         List<String> parts = codes.stream().map(UrgentActions::words).toList();
         String about = items.size() == 1 ? " (" + String.join(", ", items.get(0).subjects()) + ")" : "";
         String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
@@ -121,8 +123,8 @@ final class UrgentActions {
         return new Ranked(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, 0, action);
     }
 
-    private static String words(String code) {
-        return ShortRemedies.beforeTheStart(code).orElseGet(() -> code.replace('-', ' '));
+    private static String words(FindingCode code) {
+        return ShortRemedies.beforeTheStart(code).orElseGet(() -> code.inWords());
     }
 
     /** One line for all layers on hold because of what they hold: where it is, and what a further extraction would bring back. */
@@ -177,9 +179,8 @@ final class UrgentActions {
                 .filter(s -> !s.isEmpty())
                 .toList();
         double grams = sorted.stream().mapToDouble(Item::grams).sum();
-        int rank = first.severity() == Severity.STOP
-                ? isHarmful(Words.code(first)) ? 0 : 2
-                : isHarmful(Words.code(first)) ? 1 : 3;
+        int rank =
+                first.severity() == Severity.STOP ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
         return new Ranked(
                 rank,
                 grams,
@@ -192,7 +193,7 @@ final class UrgentActions {
     }
 
     private static String text(Finding finding, List<String> about) {
-        String frame = ShortRemedies.of(Words.code(finding)).orElseGet(() -> sentence(finding) + ": %s");
+        String frame = ShortRemedies.of(finding.code()).orElseGet(() -> sentence(finding) + ": %s");
         int room = Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
         String subject =
                 about.isEmpty() ? finding.place().inWords() : Words.listed(about, ", ", room, more -> more + " more");
@@ -201,20 +202,20 @@ final class UrgentActions {
 
     /** A finding without a line of its own: its code as words. */
     private static String sentence(Finding finding) {
-        String words = Words.ofCode(finding);
+        String words = finding.code().inWords();
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** Proposed transfers that should not be made or should wait, on one line. */
     private void transfers(List<Ranked> all) {
-        Subjects subjects = Subjects.ofTransfers(review);
         Set<String> stopped = new LinkedHashSet<>();
         Set<String> held = new LinkedHashSet<>();
         for (Finding finding : review.findings()) {
-            if (finding.run().isEmpty() && finding.severity() == Severity.STOP) {
-                subjects.of(finding).ifPresent(stopped::add);
-            } else if (finding.run().isEmpty() && finding.severity() == Severity.HOLD) {
-                subjects.of(finding).filter(t -> !stopped.contains(t)).ifPresent(held::add);
+            String transfer = finding.subject().transfer();
+            if (!transfer.isEmpty() && finding.severity() == Severity.STOP) {
+                stopped.add(transfer);
+            } else if (!transfer.isEmpty() && finding.severity() == Severity.HOLD && !stopped.contains(transfer)) {
+                held.add(transfer);
             }
         }
         if (stopped.isEmpty() && held.isEmpty()) {
@@ -239,15 +240,16 @@ final class UrgentActions {
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
     private void book(List<Ranked> all) {
-        Subjects transfers = Subjects.ofTransfers(review);
         Set<String> runs = new LinkedHashSet<>();
         review.runs().forEach(r -> runs.add(r.id()));
         for (Finding finding : review.findings()) {
             boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
-            if (urgent && !runs.contains(finding.run()) && transfers.of(finding).isEmpty()) {
+            if (urgent
+                    && !runs.contains(finding.run())
+                    && finding.subject().transfer().isEmpty()) {
                 String where = finding.run().isEmpty() ? "the book" : finding.run();
                 all.add(new Ranked(
-                        isHarmful(Words.code(finding)) ? 0 : 2,
+                        isHarmful(finding.code()) ? 0 : 2,
                         0,
                         new UrgentAction(
                                 finding.severity(),

@@ -3,7 +3,6 @@ package workuptally.report.view;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
-import workuptally.model.Finding;
 
 /** Short words that several tables use. */
 final class Words {
@@ -12,17 +11,6 @@ final class Words {
     /** The constant of an enumeration as words: {@code IN_WORKUP} is {@code in workup}. */
     static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** The stable word of a finding without the number of the catalogue behind it. */
-    static String code(Finding finding) {
-        int number = finding.code().indexOf(' ');
-        return number < 0 ? finding.code() : finding.code().substring(0, number);
-    }
-
-    /** The same as plain words: {@code tare missing}. */
-    static String ofCode(Finding finding) {
-        return code(finding).replace('-', ' ');
     }
 
     /** Yes or no. */

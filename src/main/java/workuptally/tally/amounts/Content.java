@@ -68,9 +68,27 @@ public record Content(
                 Rests.CONSERVATION);
     }
 
-    /** True where a reading of the portion itself, or of the one portion it was made from, tells it, and no other reading gainsays it. */
+    /** The same, where nobody looked for the substance, at most what the partition model leaves there, g. */
+    public Content atMostByPrediction(double grams, String words) {
+        return new Content(
+                substance,
+                Kind.BOUND,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(grams),
+                OptionalDouble.empty(),
+                words,
+                Rests.PREDICTION);
+    }
+
+    /** The same with other words of evidence. */
+    public Content saying(String words) {
+        return new Content(substance, kind, massGrams, amountMillimoles, upperBoundGrams, percentOf, words, rests);
+    }
+
+    /** True where a reading of the portion, alone or in a composite sample, tells it, and no other reading gainsays it. */
     public boolean isOwnEvidence() {
-        return massGrams.isPresent() && rests == Rests.OWN_READING;
+        return rests == Rests.COMPOSITE_SAMPLE || massGrams.isPresent() && rests == Rests.OWN_READING;
     }
 
     /**
@@ -87,8 +105,14 @@ public record Content(
         OWN_READING,
         /** Readings of the portion that do not agree: the larger counts meanwhile. */
         DISPUTED_READINGS,
+        /** A reading of aliquots of this and other portions together: none of them holds more than all. */
+        COMPOSITE_SAMPLE,
         /** What was read in the portion it was made from. */
         PARENT,
+        /** What earlier batches of the series held in it, where the laboratory takes that for evidence. */
+        EXPERIENCE,
+        /** The partition model, where the laboratory takes it for evidence. */
+        PREDICTION,
         /** Theory less what was found elsewhere. */
         CONSERVATION,
         /** Nothing. */

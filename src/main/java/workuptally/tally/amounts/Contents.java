@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
+import workuptally.measure.StandardUncertainty;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Field;
@@ -22,18 +23,22 @@ import workuptally.model.Run;
  * What layers and lots hold by their assays.
  *
  * <p>A non-detect at the limit L counts in a balance as L/2 with u = L/(2√3) (a rectangular distribution between 0 and L) and as L
- * where a bound is asked for: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
+ * where a bound is asked for, with the one-sided reach of the volume or mass that it is in: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
  * normal quantile). Assays that share a calibration share its uncertainty.
  */
 public final class Contents {
     /** One-sided 95 % quantile of the normal distribution. */
     public static final double ONE_SIDED_95 = 1.645;
 
+    /** Two spots on a plate are told apart where one holds twice as much as the other, at best (common practice). */
+    private static final double SPOT_FACTOR = 2;
+
     private final Run run;
     private final Readings readings;
     private final Limits limits;
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
+    private final Forms forms;
     private final Omissions omissions;
 
     public Contents(
@@ -48,11 +53,13 @@ public final class Contents {
         this.limits = limits;
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
+        this.forms = new Forms(run, molarMasses);
         this.omissions = omissions;
     }
 
     /**
-     * Contents of a sample by its assays, one for each substance; rows about one substance are pooled. Mole ratios need
+     * Contents of a sample by its assays, one for each substance; rows about one substance are pooled, and those about another form of a
+     * product count as the form isolated. Mole ratios need
      * {@code productMillimoles}.
      *
      * @param label label of the layer or lot
@@ -69,12 +76,24 @@ public final class Contents {
         for (Assay assay : run.assays()) {
             if (assay.sample().equals(label)) {
                 of(assay, massGrams, volumeMillilitres, productMillimoles)
+                        .flatMap(this::counted)
                         .ifPresent(content -> rows.computeIfAbsent(
                                         content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
                                 .add(content));
             }
         }
         return rows.values().stream().map(PooledReadings::of).toList();
+    }
+
+    private Optional<Content> counted(Content content) {
+        Optional<Content> counted = forms.counted(content);
+        if (counted.isEmpty()) {
+            omissions.add(
+                    content.substance() + " as " + run.countsAs(content.substance()),
+                    "a molar mass is not known",
+                    "Formula of both forms in Products");
+        }
+        return counted;
     }
 
     private Optional<Content> of(
@@ -93,12 +112,13 @@ public final class Contents {
             omissions.add(what, "area % is not an assay", "a calibrated result in Assays");
             return Optional.empty();
         }
-        if (assay.method().filter(m -> m == Assay.Method.TLC).isPresent()
-                && !limits.text(Limit.TLC_COUNTS).strip().equalsIgnoreCase("yes")) {
+        Optional<Limit> question = assay.method().flatMap(Contents::mustCount);
+        if (question.filter(counts -> !limits.isYes(counts)).isPresent()) {
             omissions.add(
                     what,
-                    "TLC is shown and does not count here",
-                    "another assay, or 'TLC counts' in Limits where the laboratory takes it for evidence");
+                    assay.method().orElseThrow().word() + " is shown and does not count here",
+                    "another assay, or '" + question.get().title()
+                            + "' in Limits where the laboratory takes it for evidence");
             return Optional.empty();
         }
         Optional<Entered> result = result(assay);
@@ -135,7 +155,9 @@ public final class Contents {
                 ? halfLimit(assay, limit.getAsDouble())
                 : calibrations.result("assay of " + assay.substance() + " in " + assay.sample(), assay, result.get());
         MeasuredValue mass = carrier.get().times(number);
-        double bound = limit.isPresent() ? carrier.get().value() * limit.getAsDouble() : mass.oneSidedUpperBound();
+        double bound = limit.isPresent()
+                ? carrier.get().times(limit.getAsDouble()).oneSidedUpperBound()
+                : mass.oneSidedUpperBound();
         OptionalDouble molarMass = molarMasses.of(assay.substance());
         return Optional.of(new Content(
                 assay.substance(),
@@ -145,6 +167,15 @@ public final class Contents {
                 OptionalDouble.of(Math.max(bound, 0)),
                 OptionalDouble.empty(),
                 evidence(assay, result.get(), limit)));
+    }
+
+    /** What the book has to say yes to before a weak method counts. */
+    private static Optional<Limit> mustCount(Assay.Method method) {
+        return switch (method) {
+            case TLC -> Optional.of(Limit.TLC_COUNTS);
+            case LC_MS -> Optional.of(Limit.LC_MS_COUNTS);
+            default -> Optional.empty();
+        };
     }
 
     private static Optional<Entered> result(Assay assay) {
@@ -174,11 +205,15 @@ public final class Contents {
 
     /**
      * The limit that a result stands for, above 0: typed as {@code <x}, or that of its method where nothing was detected or the figure lies
-     * below it; empty for a result.
+     * below it; of a spot beside spots of known strength twice the figure, since the eye tells no less apart; empty for a result.
      */
     private OptionalDouble nonDetectLimit(Assay assay, Entered result) {
         if (result.qualifier() == Qualifier.BELOW) {
             return result.value() > 0 ? OptionalDouble.of(result.value()) : OptionalDouble.empty();
+        }
+        boolean bySpot = assay.method().filter(m -> m == Assay.Method.TLC).isPresent();
+        if (bySpot && result.qualifier() != Qualifier.NOT_DETECTED && result.value() > 0) {
+            return OptionalDouble.of(SPOT_FACTOR * result.value());
         }
         OptionalDouble ofMethod =
                 assay.unit().filter(u -> u == Unit.MILLIGRAMS_PER_MILLILITRE).isEmpty()
@@ -193,6 +228,8 @@ public final class Contents {
         return switch (assay.method().orElse(Assay.Method.OTHER)) {
             case HPLC -> limits.optional(Limit.DETECTION_HPLC);
             case GC -> limits.optional(Limit.DETECTION_GC);
+            case LC_MS -> limits.optional(Limit.DETECTION_LC_MS);
+            case TLC -> limits.optional(Limit.DETECTION_TLC);
             case NMR, QNMR -> limits.optional(Limit.DETECTION_NMR);
             default -> OptionalDouble.empty();
         };
@@ -239,7 +276,7 @@ public final class Contents {
                 "half the limit of " + assay.substance() + " in " + assay.sample(),
                 assay.unit().map(Unit::word).orElse(""),
                 limit / 2,
-                limit / (2 * Math.sqrt(3)),
+                StandardUncertainty.ofStep(limit),
                 () -> assay.row().at("Result").inWords());
     }
 
@@ -250,8 +287,13 @@ public final class Contents {
             return method + " " + result.asTyped();
         }
         boolean belowLimit = limit.isPresent() && result.qualifier() != Qualifier.BELOW;
-        String number =
-                belowLimit ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0)) : result.asTyped();
+        String number = belowLimit
+                        && assay.method().filter(m -> m == Assay.Method.TLC).isPresent()
+                        && result.qualifier() != Qualifier.NOT_DETECTED
+                ? String.format(Locale.ROOT, "spot of about %s (at most %s)", result.asTyped(), limit.orElse(0))
+                : belowLimit
+                        ? String.format(Locale.ROOT, "not detected (limit %s)", limit.orElse(0))
+                        : result.asTyped();
         return method + " " + number + (number.endsWith(unit) ? "" : " " + unit);
     }
 }

@@ -1,5 +1,6 @@
 package workuptally.tally.amounts;
 
+import workuptally.measure.StandardUncertainty;
 import workuptally.model.Amount;
 import workuptally.model.Assay;
 import workuptally.model.Dimension;
@@ -11,9 +12,6 @@ import workuptally.model.Lot;
 
 /** Standard uncertainty of an entered number, from the limits in force and the decimals it was read with. */
 public final class InstrumentUncertainty {
-
-    /** Half the width of a rectangular distribution over its standard uncertainty (JCGM 100:2008, 4.3.7). */
-    private static final double RECTANGULAR = Math.sqrt(3);
 
     private static final double TOP_PAN_GRAMS = 1000;
     private static final int TOP_PAN_DECIMALS = 2;
@@ -73,7 +71,7 @@ public final class InstrumentUncertainty {
      */
     public double deliveredVolumeMillilitres(Entered volume) {
         double relative = limits.value(Limit.CHARGE_VOLUME_RELATIVE) / 100 * volume.value();
-        double lastDigit = volume.digitsKnown() ? 0.5 * Math.pow(10, -volume.decimals()) / Math.sqrt(3) : 0;
+        double lastDigit = volume.digitsKnown() ? StandardUncertainty.ofStep(Math.pow(10, -volume.decimals())) : 0;
         double reading =
                 Math.min(lastDigit, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(volume.value()));
         return widened(volume, Math.hypot(relative, reading));
@@ -81,7 +79,7 @@ public final class InstrumentUncertainty {
 
     /** A number that says no more than its digits: half the last one as a rectangular distribution; u in its own unit. */
     double lastDigit(Entered value) {
-        return widened(value, 0.5 * Math.pow(10, -value.decimals()) / Math.sqrt(3));
+        return widened(value, StandardUncertainty.ofStep(Math.pow(10, -value.decimals())));
     }
 
     /** A charge as weighed, delivered or given in mmol or equivalents; u in the unit of its dimension. */
@@ -127,7 +125,7 @@ public final class InstrumentUncertainty {
 
     private double widenedFraction(Entered number, double fraction) {
         if (number.qualifier() == Qualifier.RANGE && number.value() > 0) {
-            return Math.hypot(fraction, number.halfWidth() / RECTANGULAR / number.value());
+            return Math.hypot(fraction, StandardUncertainty.rectangular(number.halfWidth()) / number.value());
         }
         return number.qualifier() == Qualifier.ABOUT
                 ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
@@ -151,6 +149,7 @@ public final class InstrumentUncertainty {
             case GC -> Limit.ASSAY_GC;
             case QNMR -> Limit.ASSAY_QNMR;
             case NMR -> Limit.ASSAY_NMR;
+            case LC_MS -> Limit.ASSAY_LC_MS;
             case TITRATION -> Limit.ASSAY_TITRATION;
             default -> Limit.ASSAY_OTHER;
         };
@@ -158,7 +157,7 @@ public final class InstrumentUncertainty {
 
     private double widened(Entered number, double standardUncertainty) {
         if (number.qualifier() == Qualifier.RANGE) {
-            return Math.hypot(standardUncertainty, number.halfWidth() / RECTANGULAR);
+            return Math.hypot(standardUncertainty, StandardUncertainty.rectangular(number.halfWidth()));
         }
         double relative = switch (number.qualifier()) {
             case ABOUT -> limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100;

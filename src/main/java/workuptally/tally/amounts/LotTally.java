@@ -5,21 +5,37 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Lot;
 
 /**
- * A weighed lot.
+ * A weighed lot, or one of the products of a lot that holds several: their rows share label and net mass.
  *
  * @param lot the entry
+ * @param product the product that it counts as: of several forms of one substance the one that the workup isolated
+ * @param gramsPerGram grams of that product per gram of the form in this lot; 1 for the form itself
  * @param netGrams net mass, g; empty if it cannot be computed
- * @param productFraction mass fraction of product, 0 to 1; empty without assay or mole ratio
+ * @param productFraction mass fraction of product in the form of this lot, 0 to 1; empty without assay or mole ratio
  * @param basis where the fraction comes from
- * @param pureGrams product in the lot, g
- * @param overTheoryPercent net mass over theory, %: never a yield
+ * @param pureGrams product in the lot, as the form that it counts as, g
+ * @param overTheoryPercent net mass over theory in the form of this lot, %: never a yield; empty for a lot that holds several products
  * @param endsWorkup true where the workup's balance ends at this lot; false for lots made from other lots
  */
 public record LotTally(
         Lot lot,
+        String product,
+        double gramsPerGram,
         Optional<MeasuredValue> netGrams,
         Optional<MeasuredValue> productFraction,
         YieldBasis basis,
         Optional<MeasuredValue> pureGrams,
         Optional<MeasuredValue> overTheoryPercent,
-        boolean endsWorkup) {}
+        boolean endsWorkup) {
+    /** A lot of a product that has one form only. */
+    public LotTally(
+            Lot lot,
+            Optional<MeasuredValue> netGrams,
+            Optional<MeasuredValue> productFraction,
+            YieldBasis basis,
+            Optional<MeasuredValue> pureGrams,
+            Optional<MeasuredValue> overTheoryPercent,
+            boolean endsWorkup) {
+        this(lot, lot.product(), 1, netGrams, productFraction, basis, pureGrams, overTheoryPercent, endsWorkup);
+    }
+}

@@ -15,7 +15,8 @@ import workuptally.model.Run;
 
 /**
  * Mass fraction of product in a lot by the mole ratios of a spectrum, w = M / (M + Σ rₛ·Mₛ): an upper bound, since it misses water, salts
- * and whatever the spectrum does not show.
+ * and whatever the spectrum does not show. Ratios are to the product of the lot's first row; another product of the lot, with a ratio r of
+ * its own, has w = r·M / (M + Σ rₛ·Mₛ).
  */
 public final class MoleRatios {
     private final Run run;
@@ -32,11 +33,13 @@ public final class MoleRatios {
 
     /** The fraction, 0 to 1; empty without a mole ratio or a molar mass. */
     public Optional<Ratios> of(Lot lot) {
-        OptionalDouble molarMass = molarMasses.of(lot.product());
+        String main = run.lot(lot.label()).map(Lot::product).orElse(lot.product());
+        OptionalDouble molarMass = molarMasses.of(main);
         if (molarMass.isEmpty()) {
             return Optional.empty();
         }
         MeasuredValue perProduct = readings.exact(molarMass.getAsDouble());
+        Optional<MeasuredValue> own = main.equalsIgnoreCase(lot.product()) ? Optional.of(perProduct) : Optional.empty();
         List<String> counted = new ArrayList<>();
         for (Assay assay : run.assays()) {
             boolean ratio = assay.sample().equals(lot.label())
@@ -54,12 +57,15 @@ public final class MoleRatios {
                                 * result.get().value(),
                         () -> result.get().place().inWords());
                 perProduct = perProduct.plus(r.times(other.getAsDouble()));
+                if (assay.substance().equalsIgnoreCase(lot.product())) {
+                    own = Optional.of(r.times(other.getAsDouble()));
+                }
                 counted.add(assay.substance());
             }
         }
-        return counted.isEmpty()
+        return counted.isEmpty() || own.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Ratios(readings.exact(molarMass.getAsDouble()).over(perProduct), counted));
+                : Optional.of(new Ratios(own.get().over(perProduct), counted));
     }
 
     private static boolean isNumber(Entered result) {

@@ -17,6 +17,7 @@ import workuptally.model.Product;
  * @param basis what it rests on
  * @param conversionAdjustedPercent yield over conversion, %, beside the yield and never instead of it
  * @param aliquotCorrectedPercent yield with the aliquots that were taken put back, %
+ * @param headline true for the one yield of the product that is reported first and counts in means
  */
 public record ProductYield(
         Product product,
@@ -27,10 +28,50 @@ public record ProductYield(
         PercentOf percentOf,
         YieldBasis basis,
         Optional<MeasuredValue> conversionAdjustedPercent,
-        Optional<MeasuredValue> aliquotCorrectedPercent) {
+        Optional<MeasuredValue> aliquotCorrectedPercent,
+        boolean headline) {
     /** Copies the list. */
     public ProductYield {
         lots = List.copyOf(lots);
+    }
+
+    /** A yield that heads its product where it is that of the workup. */
+    public ProductYield(
+            Product product,
+            Stage stage,
+            List<String> lots,
+            MeasuredValue massGrams,
+            MeasuredValue percent,
+            PercentOf percentOf,
+            YieldBasis basis,
+            Optional<MeasuredValue> conversionAdjustedPercent,
+            Optional<MeasuredValue> aliquotCorrectedPercent) {
+        this(
+                product,
+                stage,
+                lots,
+                massGrams,
+                percent,
+                percentOf,
+                basis,
+                conversionAdjustedPercent,
+                aliquotCorrectedPercent,
+                stage == Stage.WORKUP);
+    }
+
+    /** The same, reported first or not. */
+    public ProductYield headline(boolean first) {
+        return new ProductYield(
+                product,
+                stage,
+                lots,
+                massGrams,
+                percent,
+                percentOf,
+                basis,
+                conversionAdjustedPercent,
+                aliquotCorrectedPercent,
+                first);
     }
 
     /** Where in the work the yield is taken. */

@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 
 /**
  * Units of one skeleton found, over units charged.
@@ -31,7 +31,7 @@ public record Closure(
         double expandedUncertaintyPercent,
         double coverageFactor,
         Verdict verdict,
-        String because,
+        Phrase because,
         double z,
         double unaccountedPercent,
         double unaccountedGrams,
@@ -68,7 +68,7 @@ public record Closure(
                 expandedUncertaintyPercent,
                 coverageFactor,
                 verdict,
-                "",
+                Phrase.NONE,
                 z,
                 unaccountedPercent,
                 unaccountedGrams,
@@ -85,14 +85,14 @@ public record Closure(
                                 .reversed()));
     }
 
-    /** What the run lacks of this balance at most, one-sided 95 %, %; a balance above 100 % lacks no less than its own 1.645·u. */
+    /** What the run lacks of this balance at most, one-sided 95 %, %; a balance above 100 % lacks no less than its own reach. */
     public double unaccountedAtMostPercent() {
-        return Math.max(0, unaccountedPercent) + Contents.ONE_SIDED_95 * percent.standardUncertainty();
+        return Math.max(0, unaccountedPercent) + percent.oneSidedReach();
     }
 
     /** What it lacks at least, one-sided 95 %, %; 0 or less where nothing need be missing. */
     public double unaccountedAtLeastPercent() {
-        return unaccountedPercent - Contents.ONE_SIDED_95 * percent.standardUncertainty();
+        return unaccountedPercent - percent.oneSidedReach();
     }
 
     /**

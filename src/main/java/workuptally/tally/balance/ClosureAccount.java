@@ -14,7 +14,6 @@ import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Omissions;
@@ -110,7 +109,7 @@ public final class ClosureAccount {
                         as,
                         counts,
                         unaccounted * gramsPerPercent,
-                        percent.standardUncertainty() * gramsPerPercent,
+                        percent.oneSidedReach() * gramsPerPercent,
                         unknowns,
                         whereabouts)
                 : List.of();
@@ -154,14 +153,21 @@ public final class ClosureAccount {
     private boolean isLotUnknown(String what, String partner, Portions portions) {
         Optional<LotTally> unknown = portions.lots().stream()
                 .filter(l -> l.endsWorkup()
-                        && skeletons.units(l.lot().product(), partner) > 0
+                        && skeletons.units(l.product(), partner) > 0
                         && l.pureGrams().isEmpty()
                         && !portions.purified().replaced().contains(l))
                 .findFirst();
         unknown.ifPresent(lot -> omissions.add(
                 what,
                 "lot " + lot.lot().label() + (lot.netGrams().isEmpty() ? " has no mass" : " has no assay"),
-                (lot.netGrams().isEmpty() ? "Gross and Tare" : "Assay") + " of the lot in Isolated"));
+                lot.lot()
+                        .row()
+                        .entry(
+                                lot.netGrams().isPresent()
+                                        ? "Assay"
+                                        : lot.lot().row().table().ownHeadings().isEmpty() ? "Gross and Tare" : "Net",
+                                "lot " + lot.lot().label(),
+                                "Isolated")));
         return unknown.isPresent();
     }
 
@@ -170,7 +176,7 @@ public final class ClosureAccount {
         List<Unknown> unknowns = new ArrayList<>();
         for (LotTally crude : portions.purified().replaced()) {
             String label = crude.lot().label();
-            if (skeletons.units(crude.lot().product(), partner) > 0) {
+            if (skeletons.units(crude.product(), partner) > 0) {
                 unknowns.add(new Unknown(
                         "purification of " + label,
                         label + " has no assay, so that what was purified from it is counted in its place",
@@ -210,7 +216,7 @@ public final class ClosureAccount {
     /** Lots in the balance of whose product only an upper bound is known. */
     private static List<String> upperBounds(Portions portions, Predicate<String> counts) {
         return portions.lots().stream()
-                .filter(l -> counts.test(l.lot().product())
+                .filter(l -> counts.test(l.product())
                         && l.basis().isUpperBound()
                         && portions.found().terms().stream()
                                 .anyMatch(t -> t.label().equals(l.lot().label())))
@@ -223,15 +229,14 @@ public final class ClosureAccount {
             Optional<Product> as,
             Predicate<String> counts,
             double unaccountedGrams,
-            double standardUncertaintyGrams,
+            double reachGrams,
             List<Unknown> unknowns,
             Whereabouts whereabouts) {
-        double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
+        double most = Math.max(0, unaccountedGrams + reachGrams);
         Stream<Candidate> first =
                 unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy()));
-        Stream<Candidate> others =
-                as.map(p -> whereabouts.of(p, counts, unaccountedGrams, standardUncertaintyGrams)).stream()
-                        .flatMap(List::stream);
+        Stream<Candidate> others = as.map(p -> whereabouts.of(p, counts, unaccountedGrams, reachGrams)).stream()
+                .flatMap(List::stream);
         return Stream.concat(first, others).toList();
     }
 

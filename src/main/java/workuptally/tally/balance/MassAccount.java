@@ -1,8 +1,10 @@
 package workuptally.tally.balance;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Layer;
@@ -80,7 +82,7 @@ public final class MassAccount {
                 omissions.add(
                         WHAT,
                         "the mass of " + material + " is not known",
-                        "amount or density of " + material + " in Charges");
+                        amount.charge().row().entry("Actual amount or Density", material, "Charges"));
                 return Optional.empty();
             }
             lines.add(new Line(Side.IN, material, "charge", amount.massGrams().get()));
@@ -110,8 +112,10 @@ public final class MassAccount {
                 .filter(LayerTally::counts)
                 .forEach(layer -> layer.massGrams()
                         .ifPresent(m -> lines.add(new Line(Side.OUT, layer.label(), category(layer), m))));
+        // a lot with a row for each of its products was weighed once
+        Set<String> counted = new HashSet<>();
         lots.stream()
-                .filter(LotTally::endsWorkup)
+                .filter(lot -> lot.endsWorkup() && counted.add(lot.lot().label()))
                 .forEach(lot -> lot.netGrams()
                         .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m))));
         return lines;

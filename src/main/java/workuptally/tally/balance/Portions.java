@@ -14,6 +14,7 @@ import workuptally.tally.layers.LayerTally;
  * @param purified which lots stand for an earlier one
  * @param inLots contents of each lot by its label
  * @param layers layers in order of the steps
+ * @param composites composite samples of them
  * @param found contents found in lots and terminal layers
  * @param yields yields, workup first
  */
@@ -22,5 +23,6 @@ public record Portions(
         PurifiedLots purified,
         Map<String, List<Content>> inLots,
         List<LayerTally> layers,
+        CompositeSamples composites,
         Found found,
         List<ProductYield> yields) {}

@@ -2,20 +2,21 @@ package workuptally.tally.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import workuptally.chemistry.Drying;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Content;
-import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Substances;
@@ -64,10 +65,15 @@ public final class ProductWhereabouts implements Whereabouts {
     }
 
     @Override
-    public List<Candidate> of(
-            Product product, Predicate<String> counts, double unaccountedGrams, double standardUncertaintyGrams) {
-        double most = Math.max(0, unaccountedGrams + Contents.ONE_SIDED_95 * standardUncertaintyGrams);
+    public List<Candidate> of(Product product, Predicate<String> counts, double unaccountedGrams, double reachGrams) {
+        double missing = Math.max(0, unaccountedGrams + reachGrams);
         List<Candidate> candidates = new ArrayList<>();
+        Optional<Enantiomers> resolved = run.kind() == Run.Kind.RESOLUTION
+                ? Enantiomers.of(run, product, counts, theory, found)
+                : Optional.empty();
+        double most =
+                Math.min(missing, resolved.map(Enantiomers::wantedAtMostGrams).orElse(missing));
+        resolved.flatMap(r -> r.other(missing)).ifPresent(candidates::add);
         for (LayerTally layer : layers) {
             if (!layer.terminal() || !layer.endsWorkup()) {
                 continue;
@@ -89,10 +95,12 @@ public final class ProductWhereabouts implements Whereabouts {
                 "find the portion, label it in Workup and enter it in Layers",
                 true)));
         for (Product other : run.products()) {
-            byProduct(other, counts, most).ifPresent(candidates::add);
+            if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
+                byProduct(other, counts, missing).ifPresent(candidates::add);
+            }
         }
         for (Charge charge : run.charges()) {
-            unreacted(charge, product, counts, most).ifPresent(candidates::add);
+            unreacted(charge, product, counts, missing).ifPresent(candidates::add);
         }
         theory.flatMap(t -> t.products().stream()
                         .filter(p -> p.product() == product)
@@ -119,7 +127,7 @@ public final class ProductWhereabouts implements Whereabouts {
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
-                .filter(c -> c.massGrams().isEmpty() && counts.test(c.substance()))
+                .filter(c -> c.massGrams().isEmpty() && !c.isOwnEvidence() && counts.test(c.substance()))
                 .filter(c -> run.product(c.substance()).filter(Product::wanted).isPresent())
                 .findFirst()
                 .map(c -> new Candidate(
@@ -159,9 +167,11 @@ public final class ProductWhereabouts implements Whereabouts {
     }
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
-        Optional<Entered> boils = product.boilingPointCelsius()
-                .entered()
-                .filter(b -> b.value() < substances.value(Threshold.VOLATILE_BELOW));
+        boolean assayed = distillate.contents().stream()
+                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
+                        && c.massGrams().isPresent());
+        Optional<Entered> boils =
+                product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
                 "distillate " + distillate.label(),
                 0,
@@ -180,21 +190,30 @@ public final class ProductWhereabouts implements Whereabouts {
         if (!counts.test(name) || lookedFor || isProduct || ofPartner.isEmpty() || ofProduct.isEmpty()) {
             return Optional.empty();
         }
-        double grams = 0;
-        for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
-                grams += lot.netGrams()
-                        .flatMap(net -> lot.pureGrams().map(net::minus))
-                        .map(rest -> Math.max(0, rest.value()) + Contents.ONE_SIDED_95 * rest.standardUncertainty())
-                        .orElse(Double.POSITIVE_INFINITY);
-            }
-        }
+        double grams = restOfLots().values().stream()
+                .mapToDouble(rest -> rest.map(r -> Math.max(0, r.value()) + r.oneSidedReach())
+                        .orElse(Double.POSITIVE_INFINITY))
+                .sum();
         return Optional.of(new Candidate(
                 "unreacted " + name,
                 0,
                 Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product",
                 "assay the crude for " + name));
+    }
+
+    /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
+    private Map<String, Optional<MeasuredValue>> restOfLots() {
+        Map<String, Optional<MeasuredValue>> rests = new LinkedHashMap<>();
+        for (LotTally lot : lots) {
+            if (lot.endsWorkup()) {
+                rests.merge(
+                        lot.lot().label(),
+                        lot.netGrams().flatMap(net -> lot.pureGrams().map(net::minus)),
+                        (rest, next) -> rest.flatMap(r -> lot.pureGrams().map(r::minus)));
+            }
+        }
+        return rests;
     }
 
     private boolean isFound(String substance) {
@@ -206,7 +225,7 @@ public final class ProductWhereabouts implements Whereabouts {
     private Optional<Candidate> byProduct(Product other, Predicate<String> counts, double most) {
         boolean lookedFor =
                 found.terms().stream().anyMatch(t -> t.content().substance().equalsIgnoreCase(other.name()));
-        if (other.wanted() || !counts.test(other.name()) || lookedFor) {
+        if (other.wanted() || !other.formOf().isEmpty() || !counts.test(other.name()) || lookedFor) {
             return Optional.empty();
         }
         return Optional.of(new Candidate(

@@ -23,7 +23,7 @@ public final class PurifiedLots {
         this.graph = graph;
         this.lots = List.copyOf(lots);
         this.replaced = this.lots.stream()
-                .filter(l -> l.endsWorkup() && !standIns(l.lot().product()).isEmpty())
+                .filter(l -> l.endsWorkup() && !standIns(l.product()).isEmpty())
                 .toList();
     }
 
@@ -38,7 +38,7 @@ public final class PurifiedLots {
      */
     List<LotTally> standIns(String product) {
         boolean noCrudeIsKnown = lots.stream()
-                .filter(l -> l.lot().product().equalsIgnoreCase(product) && l.endsWorkup())
+                .filter(l -> l.product().equalsIgnoreCase(product) && l.endsWorkup())
                 .allMatch(l -> l.pureGrams().isEmpty());
         List<LotTally> ended = ended(product);
         boolean allAssayed = ended.stream()
@@ -62,7 +62,7 @@ public final class PurifiedLots {
 
     private List<LotTally> ended(String product) {
         return lots.stream()
-                .filter(l -> l.lot().product().equalsIgnoreCase(product) && !l.endsWorkup() && !isWorkedOn(l))
+                .filter(l -> l.product().equalsIgnoreCase(product) && !l.endsWorkup() && !isWorkedOn(l))
                 .toList();
     }
 
@@ -78,7 +78,7 @@ public final class PurifiedLots {
 
     private boolean isPurifiedOfUnstatedOrigin(LotTally later, LotTally crop) {
         return later.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
-                && later.lot().product().equalsIgnoreCase(crop.lot().product())
+                && later.product().equalsIgnoreCase(crop.product())
                 && later.lot().from().isEmpty()
                 && graph.givenBy(later.lot().label()).isEmpty();
     }

@@ -12,8 +12,7 @@ public interface Whereabouts {
      * @param product product that the unaccounted part is told in
      * @param counts tells the substances that the balance counts
      * @param unaccountedGrams the unaccounted part as grams of the product
-     * @param standardUncertaintyGrams its standard uncertainty, g
+     * @param reachGrams how far its one-sided 95 % bound lies above it, g
      */
-    List<Closure.Candidate> of(
-            Product product, Predicate<String> counts, double unaccountedGrams, double standardUncertaintyGrams);
+    List<Closure.Candidate> of(Product product, Predicate<String> counts, double unaccountedGrams, double reachGrams);
 }

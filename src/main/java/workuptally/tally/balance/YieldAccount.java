@@ -1,6 +1,7 @@
 package workuptally.tally.balance;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
+import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.LotTally;
@@ -75,7 +77,7 @@ public final class YieldAccount {
     }
 
     private static boolean isOf(LotTally lot, Product product) {
-        return lot.lot().product().equalsIgnoreCase(product.name());
+        return lot.product().equalsIgnoreCase(product.name());
     }
 
     private Optional<ProductYield> of(ProductTheory product, Stage stage, List<LotTally> lots) {
@@ -88,14 +90,14 @@ public final class YieldAccount {
                 omissions.add(
                         "yield of " + name,
                         "lot " + lot.lot().label() + " has no mass",
-                        "Gross and Tare of the lot in Isolated");
+                        entry(lot, "Gross and Tare", "Net"));
                 return Optional.empty();
             }
             if (lot.pureGrams().isEmpty()) {
                 omissions.add(
                         "yield of " + name,
                         "lot " + lot.lot().label() + " is crude and has no assay: only crude over theory",
-                        "Assay of the lot in Isolated");
+                        entry(lot, "Assay", "Assay"));
                 return Optional.empty();
             }
         }
@@ -145,8 +147,11 @@ public final class YieldAccount {
         for (Found.Term term : found.terms()) {
             boolean ofProduct = term.content().substance().equalsIgnoreCase(product.name());
             Optional<MeasuredValue> taken = term.content().massGrams();
-            if (graph.isAliquot(term.label()) && ofProduct && taken.isPresent()) {
-                Optional<MeasuredValue> stream = streamGrams(term.label(), product, lots);
+            boolean isAliquot = term.takenFrom().isPresent() || graph.isAliquot(term.label());
+            if (isAliquot && ofProduct && taken.isPresent()) {
+                Collection<String> from =
+                        term.takenFrom().<Collection<String>>map(List::of).orElseGet(() -> graph.parents(term.label()));
+                Optional<MeasuredValue> stream = streamGrams(from, product, lots);
                 Optional<MeasuredValue> left =
                         stream.map(s -> s.minus(taken.get())).filter(m -> m.value() > 0);
                 if (left.isPresent()) {
@@ -159,9 +164,9 @@ public final class YieldAccount {
     }
 
     /** Product in the stream an aliquot was taken from, by what was found in all that became of it, g; empty off the product's stream. */
-    private Optional<MeasuredValue> streamGrams(String aliquot, Product product, List<LotTally> lots) {
+    private Optional<MeasuredValue> streamGrams(Collection<String> takenFrom, Product product, List<LotTally> lots) {
         Set<String> became = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(graph.parents(aliquot));
+        List<String> open = new ArrayList<>(takenFrom);
         while (!open.isEmpty()) {
             String next = open.remove(open.size() - 1);
             if (became.add(next)) {
@@ -180,10 +185,18 @@ public final class YieldAccount {
                 .filter(m -> m.value() > 0);
         return isProductStream && isolated.isPresent()
                 ? found.terms().stream()
-                        .filter(t -> became.contains(t.label())
-                                && t.content().substance().equalsIgnoreCase(product.name()))
+                        .filter(t -> t.isOf(became) && t.content().substance().equalsIgnoreCase(product.name()))
                         .flatMap(t -> t.content().massGrams().stream())
                         .reduce(MeasuredValue::plus)
                 : Optional.empty();
+    }
+
+    /** Where the entry stands; a list of the laboratory's own has one column for the mass. */
+    private static String entry(LotTally lot, String heading, String ofOwnList) {
+        RowPlace row = lot.lot().row();
+        return row.entry(
+                row.table().ownHeadings().isEmpty() ? heading : ofOwnList,
+                "lot " + lot.lot().label(),
+                "Isolated");
     }
 }

@@ -3,6 +3,7 @@ package workuptally.tally.bench;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.Route;
 import workuptally.tally.layers.GraphFault;
 import workuptally.tally.layers.LayerIdentity;
@@ -25,6 +26,7 @@ import workuptally.tally.waste.Metrics;
  * @param contactMixtures what stood in the funnel at each contact, estimated
  * @param dried every drying step with a weighed, listed agent
  * @param meetings what stands together along the steps
+ * @param composites composite samples of several layers
  * @param metrics mass metrics, if the product was assayed
  * @param plan what to expect, of a run that is only planned
  */
@@ -40,6 +42,7 @@ public record WorkupEvidence(
         List<ContactMixture> contactMixtures,
         List<DriedLayer> dried,
         Meetings meetings,
+        CompositeSamples composites,
         Optional<Metrics> metrics,
         Optional<Plan> plan) {
     /** Of a run without a recorded workup. */
@@ -66,6 +69,7 @@ public record WorkupEvidence(
                 List.of(),
                 List.of(),
                 Meetings.NONE,
+                CompositeSamples.NONE,
                 Optional.empty(),
                 Optional.empty());
     }
@@ -105,6 +109,7 @@ public record WorkupEvidence(
                 contactMixtures,
                 dried,
                 meetings,
+                composites,
                 metrics,
                 Optional.of(expected));
     }

@@ -194,9 +194,7 @@ public final class CakeContents {
                     || filtrate.contains(lot.lot().label())
                     || lot.lot().from().stream().anyMatch(filtrate::contains);
             if (lot.endsWorkup() && made) {
-                String product = run.product(lot.lot().product())
-                        .map(Product::name)
-                        .orElse(lot.lot().product());
+                String product = run.product(lot.product()).map(Product::name).orElse(lot.product());
                 lot.pureGrams().ifPresent(pure -> grams.merge(product, pure.value(), Double::sum));
             }
         }

@@ -19,7 +19,8 @@ public final class ContentShares {
         this.skeletons = skeletons;
     }
 
-    List<Content> of(List<Content> contents) {
+    /** The same contents with their shares. */
+    public List<Content> of(List<Content> contents) {
         return contents.stream().map(this::withShare).toList();
     }
 

@@ -27,6 +27,7 @@ public final class LayerAccount {
     private final StepOutputs outputs;
     private final Contents contents;
     private final ContentShares shares;
+    private final AliquotContents aliquots;
     private final Omissions omissions;
 
     public LayerAccount(
@@ -44,6 +45,7 @@ public final class LayerAccount {
         this.outputs = outputs;
         this.contents = contents;
         this.shares = shares;
+        this.aliquots = new AliquotContents(run, readings, uncertainty, graph, omissions);
         this.omissions = omissions;
     }
 
@@ -52,6 +54,7 @@ public final class LayerAccount {
         for (String label : graph.layerLabels()) {
             layers.put(label, of(label));
         }
+        layers.replaceAll((label, layer) -> aliquots.taken(layer, layers));
         return new CarriedContents(run, graph, layers)
                 .added().values().stream().map(this::withUnknowns).toList();
     }
@@ -61,15 +64,15 @@ public final class LayerAccount {
         String name = "layer " + label;
         Optional<MeasuredValue> mass = entry.flatMap(
                 l -> new NetMass(readings, uncertainty).of(name, l.grossGrams(), l.tareGrams(), l.netGrams()));
-        Optional<MeasuredValue> volume = entry.flatMap(l -> l.volumeMillilitres()
-                .entered()
+        Optional<Entered> typed = entry.flatMap(l -> l.volumeMillilitres().entered())
                 .filter(v -> v.value() > 0) // no layer has none: nothing can be computed from it
-                .map(v -> readings.enter(
-                        "volume of " + name,
-                        "mL",
-                        v.value(),
-                        volumeUncertainty(l, v),
-                        () -> v.place().inWords())));
+                .or(() -> graph.isAliquot(label) ? aliquots.ofSample(label) : Optional.empty());
+        Optional<MeasuredValue> volume = typed.map(v -> readings.enter(
+                "volume of " + name,
+                "mL",
+                v.value(),
+                volumeUncertainty(label, entry, v),
+                () -> v.place().inWords()));
         if (entry.isPresent() && mass.isEmpty() && graph.isTerminal(label)) {
             Layer l = entry.get();
             omissions.add(
@@ -89,11 +92,10 @@ public final class LayerAccount {
                 shares.of(contents.of(label, mass, volume, Optional.empty())));
     }
 
-    private double volumeUncertainty(Layer layer, Entered volume) {
-        return layer.volumeUncertaintyMillilitres()
-                .entered()
+    private double volumeUncertainty(String label, Optional<Layer> layer, Entered volume) {
+        return layer.flatMap(l -> l.volumeUncertaintyMillilitres().entered())
                 .map(Entered::value)
-                .orElseGet(() -> graph.isAliquot(layer.label())
+                .orElseGet(() -> graph.isAliquot(label)
                         ? uncertainty.deliveredVolumeMillilitres(volume)
                         : uncertainty.layerVolumeMillilitres(volume));
     }
@@ -111,13 +113,13 @@ public final class LayerAccount {
     }
 
     /**
-     * A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it, also where another one was
+     * A terminal liquid or rag, or the distillate beside a volatile product, in which a wanted product was never looked for holds an unknown amount of it, also where another one was
      * assayed. Samples and liquors are left out as soon as one wanted product was: they belong to the portion or lot they came from.
      */
     private LayerTally withUnknowns(LayerTally layer) {
-        boolean canHold = layer.phase()
-                .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
-                .isPresent();
+        boolean canHold = layer.phase().filter(p -> p != Layer.Phase.SOLID).isPresent();
+        boolean distilled =
+                layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
         boolean holdsAny = run.products().stream().anyMatch(p -> p.wanted() && isLookedFor(layer, p));
         boolean aside = layer.aliquot() || !layer.endsWorkup();
         if (!layer.terminal() || !canHold || layer.entry().isEmpty() || (holdsAny && aside)) {
@@ -125,7 +127,8 @@ public final class LayerAccount {
         }
         List<Content> contents = new ArrayList<>(layer.contents());
         for (Product product : run.products()) {
-            if (product.wanted() && !isLookedFor(layer, product)) {
+            boolean goesThere = !distilled || outputs.goesOver(product);
+            if (product.wanted() && goesThere && !isLookedFor(layer, product)) {
                 contents.add(Content.unknown(product.name(), holdsAny ? "not assayed for it" : "not assayed"));
             }
         }

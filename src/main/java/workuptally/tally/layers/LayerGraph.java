@@ -2,6 +2,7 @@ package workuptally.tally.layers;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -125,7 +126,7 @@ public final class LayerGraph {
                         faults.add(new GraphFault(
                                 GraphFault.Kind.GIVEN_TWICE,
                                 label,
-                                step.number(),
+                                "step " + step.number(),
                                 step.row().at("Gives other")));
                     }
                     for (String source : step.from()) {
@@ -153,12 +154,13 @@ public final class LayerGraph {
             faults.add(new GraphFault(
                     GraphFault.Kind.TAKEN_AFTER_CONSUMED,
                     source,
-                    step.number(),
+                    "step " + step.number(),
                     step.row().at("From")));
         } else if (!known.contains(source) && !isLot(source)) {
             GraphFault.Kind kind =
                     everGiven.contains(source) ? GraphFault.Kind.TAKEN_BEFORE_GIVEN : GraphFault.Kind.UNKNOWN_SOURCE;
-            faults.add(new GraphFault(kind, source, step.number(), step.row().at("From")));
+            faults.add(new GraphFault(
+                    kind, source, "step " + step.number(), step.row().at("From")));
         }
     }
 
@@ -184,7 +186,11 @@ public final class LayerGraph {
     }
 
     private void readLots() {
+        Set<String> read = new HashSet<>();
         for (Lot lot : run.lots()) {
+            if (!read.add(lot.label())) {
+                continue; // another product of a lot, which has one origin
+            }
             for (String source : lot.from()) {
                 boolean knownSource = source.equals(Step.REACTION_MIXTURE)
                         || givenBy.containsKey(source)

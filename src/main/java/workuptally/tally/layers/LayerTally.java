@@ -18,6 +18,7 @@ import workuptally.tally.amounts.Content;
  * @param massGrams mass, g
  * @param volumeMillilitres volume, mL, above 0
  * @param contents what it holds
+ * @param taken what aliquots for its own assays took out of a layer that was worked up further, where no sample of the steps counts it
  */
 public record LayerTally(
         String label,
@@ -28,10 +29,26 @@ public record LayerTally(
         boolean endsWorkup,
         Optional<MeasuredValue> massGrams,
         Optional<MeasuredValue> volumeMillilitres,
-        List<Content> contents) {
-    /** Copies the list. */
+        List<Content> contents,
+        List<Content> taken) {
+    /** Copies the lists. */
     public LayerTally {
         contents = List.copyOf(contents);
+        taken = List.copyOf(taken);
+    }
+
+    /** A layer from which no aliquot was taken that counts by itself. */
+    public LayerTally(
+            String label,
+            Optional<Layer> entry,
+            Optional<Layer.Phase> phase,
+            boolean terminal,
+            boolean aliquot,
+            boolean endsWorkup,
+            Optional<MeasuredValue> massGrams,
+            Optional<MeasuredValue> volumeMillilitres,
+            List<Content> contents) {
+        this(label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, contents, List.of());
     }
 
     /** Density, g/mL; empty where mass or volume is not known. */
@@ -60,6 +77,13 @@ public record LayerTally(
 
     /** The same layer with other contents. */
     public LayerTally withContents(List<Content> other) {
-        return new LayerTally(label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, other);
+        return new LayerTally(
+                label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, other, taken);
+    }
+
+    /** The same layer with what aliquots took out of it. */
+    LayerTally withTaken(List<Content> aliquots) {
+        return new LayerTally(
+                label, entry, phase, terminal, aliquot, endsWorkup, massGrams, volumeMillilitres, contents, aliquots);
     }
 }

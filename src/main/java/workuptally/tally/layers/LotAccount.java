@@ -1,7 +1,9 @@
 package workuptally.tally.layers;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
@@ -14,6 +16,7 @@ import workuptally.model.Lot;
 import workuptally.model.NmrAssay;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Calibrations;
+import workuptally.tally.amounts.Forms;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -31,6 +34,9 @@ import workuptally.tally.amounts.YieldBasis;
  *
  * <p>The product fraction comes from the assay in Isolated, else from an assay row of the lot, else from an internal-standard NMR row,
  * else from mole ratios as w = M / (M + Σ rₛ·Mₛ), which is an upper bound on w since it misses what the spectrum does not show.
+ *
+ * <p>A lot that holds several products is weighed once: its rows share one net mass, and without an assay a row of it has no product, since
+ * the mass cannot stand for each of them.
  */
 public final class LotAccount {
     private final Run run;
@@ -39,6 +45,7 @@ public final class LotAccount {
     private final InstrumentUncertainty uncertainty;
     private final Calibrations calibrations;
     private final MolarMasses molarMasses;
+    private final Forms forms;
     private final LayerGraph graph;
     private final Omissions omissions;
 
@@ -56,49 +63,85 @@ public final class LotAccount {
         this.uncertainty = new InstrumentUncertainty(limits);
         this.calibrations = calibrations;
         this.molarMasses = molarMasses;
+        this.forms = new Forms(run, molarMasses);
         this.graph = graph;
         this.omissions = omissions;
     }
 
     public List<LotTally> of(Optional<Theory> theory) {
+        Map<String, Optional<MeasuredValue>> nets = new HashMap<>();
         List<LotTally> lots = new ArrayList<>();
         for (Lot lot : run.lots()) {
-            lots.add(of(lot, theory));
+            lots.add(of(lot, nets.computeIfAbsent(lot.label(), label -> net(lot)), theory));
         }
         return lots;
     }
 
-    private LotTally of(Lot lot, Optional<Theory> theory) {
+    private Optional<MeasuredValue> net(Lot lot) {
         String name = "lot " + lot.label();
         Optional<MeasuredValue> net =
                 new NetMass(readings, uncertainty).of(name, lot.grossGrams(), lot.tareGrams(), lot.netGrams());
         if (net.isEmpty()) {
             String why = NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams());
             omissions.add(
-                    "mass of " + name,
-                    why,
-                    (why.startsWith("tare") ? "Tare" : "Gross and Tare") + " of " + name + " in Isolated");
+                    "mass of " + name, why, weighing(lot, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams())));
         }
+        return net;
+    }
+
+    private LotTally of(Lot lot, Optional<MeasuredValue> net, Optional<Theory> theory) {
+        boolean holdsSeveral =
+                run.lots().stream().filter(l -> l.label().equals(lot.label())).count() > 1;
         Optional<Fraction> fraction = fraction(lot);
-        YieldBasis basis = fraction.map(Fraction::basis).orElse(basisWithoutAssay(lot));
+        YieldBasis basis =
+                fraction.map(Fraction::basis).orElse(holdsSeveral ? YieldBasis.NONE : basisWithoutAssay(lot));
+        OptionalDouble perGram = forms.gramsPerGram(lot.product());
+        if (perGram.isEmpty()) {
+            omissions.add(
+                    lot.product() + " in lot " + lot.label() + " as " + run.countsAs(lot.product()),
+                    "a molar mass is not known",
+                    "Formula of both forms in Products");
+        }
         Optional<MeasuredValue> pure = net.flatMap(n -> fraction.map(f -> n.times(f.value())));
         if (pure.isEmpty() && basis == YieldBasis.ASSAY_NOT_RECORDED) {
             pure = net;
         }
+        String product = run.countsAs(lot.product());
         Optional<MeasuredValue> theoryGrams = theory.flatMap(t -> t.products().stream()
-                        .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
+                        .filter(p -> p.product().name().equalsIgnoreCase(product))
                         .findFirst())
                 .map(ProductTheory::massGrams);
-        Optional<MeasuredValue> overTheory = net.flatMap(
-                n -> theoryGrams.filter(t -> t.value() > 0).map(t -> n.over(t).times(100)));
+        Optional<MeasuredValue> overTheory = net.flatMap(n -> theoryGrams
+                .filter(t -> t.value() > 0 && !holdsSeveral)
+                .flatMap(t -> as(n, perGram).map(m -> m.over(t).times(100))));
         return new LotTally(
                 lot,
+                product,
+                perGram.orElse(1),
                 net,
                 fraction.map(Fraction::value),
                 basis,
-                pure,
+                pure.flatMap(p -> as(p, perGram)),
                 overTheory,
                 !graph.descendsFromLot(lot.label()) && !followsCrude(lot));
+    }
+
+    /** A mass of the form in the lot as the form that it counts as. */
+    private static Optional<MeasuredValue> as(MeasuredValue grams, OptionalDouble perGram) {
+        return perGram.isEmpty()
+                ? Optional.empty()
+                : Optional.of(perGram.getAsDouble() == 1 ? grams : grams.times(perGram.getAsDouble()));
+    }
+
+    /** An assay of another form as that of the form in the lot. */
+    private Optional<MeasuredValue> inFormOf(Lot lot, String substance, MeasuredValue fraction) {
+        OptionalDouble assayed = forms.gramsPerGram(substance);
+        OptionalDouble weighed = forms.gramsPerGram(lot.product());
+        if (assayed.isEmpty() || weighed.isEmpty()) {
+            return Optional.empty();
+        }
+        double factor = assayed.getAsDouble() / weighed.getAsDouble();
+        return Optional.of(factor == 1 ? fraction : fraction.times(factor));
     }
 
     /** A crop or purified lot that does not say where it came from was made from the crude of the same product, where there is one. */
@@ -108,7 +151,7 @@ public final class LotAccount {
         return !saysWhere
                 && !isCrude
                 && run.lots().stream()
-                        .anyMatch(l -> l.product().equalsIgnoreCase(lot.product())
+                        .anyMatch(l -> forms.same(l.product(), lot.product())
                                 && l.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent());
     }
 
@@ -117,6 +160,14 @@ public final class LotAccount {
                         || lot.stage().isEmpty()
                 ? YieldBasis.NONE
                 : YieldBasis.ASSAY_NOT_RECORDED;
+    }
+
+    private static String weighing(Lot lot, boolean onlyTare) {
+        String name = "lot " + lot.label();
+        boolean ownList = !lot.row().table().ownHeadings().isEmpty();
+        return ownList
+                ? lot.row().entry("Net", name, "Isolated")
+                : lot.row().entry(onlyTare ? "Tare" : "Gross and Tare", name, "Isolated");
     }
 
     private Optional<Fraction> fraction(Lot lot) {
@@ -152,17 +203,19 @@ public final class LotAccount {
         for (Assay assay : run.assays()) {
             boolean massPercent =
                     assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent();
-            if (massPercent
-                    && assay.sample().equals(lot.label())
-                    && assay.substance().equalsIgnoreCase(lot.product())) {
+            if (massPercent && assay.sample().equals(lot.label()) && forms.same(assay.substance(), lot.product())) {
                 assay.result()
                         .entered()
                         .filter(e -> e.qualifier() != Qualifier.NOT_DETECTED && e.value() > 0)
-                        .map(e -> new Fraction(
-                                calibrations
-                                        .result("assay of lot " + lot.label(), assay, e)
-                                        .over(100),
-                                e.qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY))
+                        .flatMap(e -> inFormOf(
+                                        lot,
+                                        assay.substance(),
+                                        calibrations
+                                                .result("assay of lot " + lot.label(), assay, e)
+                                                .over(100))
+                                .map(w -> new Fraction(
+                                        w,
+                                        e.qualifier() == Qualifier.BELOW ? YieldBasis.UPPER_LIMIT : YieldBasis.ASSAY)))
                         .ifPresent(rows::add);
             }
         }
@@ -195,11 +248,13 @@ public final class LotAccount {
         for (NmrAssay assay : run.nmrAssays()) {
             OptionalDouble molarMass = molarMasses.of(assay.substance());
             if (!assay.sample().equals(lot.label())
-                    || !assay.substance().equalsIgnoreCase(lot.product())
+                    || !forms.same(assay.substance(), lot.product())
                     || molarMass.isEmpty()) {
                 continue;
             }
-            Optional<MeasuredValue> fraction = new NmrPurity(readings, limits).fraction(assay, molarMass.getAsDouble());
+            Optional<MeasuredValue> fraction = new NmrPurity(readings, limits)
+                    .fraction(assay, molarMass.getAsDouble())
+                    .flatMap(w -> inFormOf(lot, assay.substance(), w));
             if (fraction.isPresent()) {
                 return Optional.of(new Fraction(fraction.get(), YieldBasis.ASSAY));
             }

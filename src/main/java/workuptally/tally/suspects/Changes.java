@@ -117,6 +117,7 @@ record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swap
                         p.partitionSolvent(),
                         p.logP(),
                         p.boilingPointCelsius(),
+                        p.formOf(),
                         p.row());
     }
 

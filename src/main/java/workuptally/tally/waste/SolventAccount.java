@@ -1,6 +1,7 @@
 package workuptally.tally.waste;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
 import workuptally.model.Run;
+import workuptally.reference.Solvent;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
@@ -24,7 +26,7 @@ import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.Materials;
 
 /**
- * Solvents of one run: what went in equals what was recovered, stands in layers, sits on cakes, is in the lots, and what was not found.
+ * Solvents of one run: what went in equals what was recovered, stands in other distillates and in layers, sits on cakes, is in the lots, and what was not found.
  *
  * <p>What was not found went to air, pump and glassware; it is never called waste. Layers, aliquots and cakes without a stated composition
  * are estimates of {@link LayerFlow} and {@link CakeContents}, cut where together with what was measured they would exceed what was put in.
@@ -59,20 +61,24 @@ public final class SolventAccount {
         Grams workup = new Grams();
         Grams purification = new Grams();
         additions.forEach(a -> (a.purification() ? purification : workup).add(materials.of(a)));
-        Grams recovered = new Grams();
+        Distilled distilled = new Distilled();
+        Distilled distilledAfter = new Distilled();
         Grams inLayers = new Grams();
         Grams onCakes = new Grams();
-        Grams recoveredAfter = new Grams();
         Grams inLiquors = new Grams();
         for (LayerTally layer : layers) {
+            boolean distillate =
+                    layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
             if (layer.terminal() && !layer.endsWorkup()) {
-                boolean distillate =
-                        layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
-                (distillate ? recoveredAfter : inLiquors).add(flow.portion(layer.label()));
+                if (distillate) {
+                    distilledAfter.add(layer, flow);
+                } else {
+                    inLiquors.add(flow.portion(layer.label()));
+                }
             }
             if (layer.terminal() && layer.endsWorkup() && !layer.isLost()) {
                 switch (layer.phase().orElse(Layer.Phase.AQUEOUS)) {
-                    case DISTILLATE -> recovered.add(flow.portion(layer.label()));
+                    case DISTILLATE -> distilled.add(layer, flow);
                     case SOLID -> onCakes.add(onCake(layer, cakes, flow));
                     default -> inLayers.add(flow.portion(layer.label()));
                 }
@@ -87,18 +93,26 @@ public final class SolventAccount {
         for (String solvent : solvents) {
             double in = charged.of(solvent) + workup.of(solvent);
             // of what was distilled off, what the workup cannot have given belongs to the purification
-            double back = Math.min(recovered.of(solvent), in);
-            double known = back + onCakes.of(solvent) + inLots.of(solvent);
+            Distilled.Part back = distilled.of(solvent).upTo(in);
+            double known = back.grams() + onCakes.of(solvent) + inLots.of(solvent);
             double left = Math.max(0, in - known);
             double purified = purification.of(solvent);
-            double backAfter = Math.min(recoveredAfter.of(solvent) + recovered.of(solvent) - back, purified);
+            Distilled.Part backAfter = distilledAfter
+                    .of(solvent)
+                    .plus(distilled.of(solvent).minus(back))
+                    .upTo(purified);
             uses.add(SolventUse.balanced(
                     solvent,
+                    substances.solvent(solvent).flatMap(Solvent::cas),
                     charged.of(solvent),
                     workup.of(solvent),
                     new SolventUse.Purification(
-                            purified, backAfter, Math.min(inLiquors.of(solvent), purified - backAfter)),
-                    back,
+                            purified,
+                            backAfter.reuseGrams(),
+                            backAfter.otherGrams(),
+                            Math.min(inLiquors.of(solvent), purified - backAfter.grams())),
+                    back.reuseGrams(),
+                    back.otherGrams(),
                     Math.min(inLayers.of(solvent), left),
                     onCakes.of(solvent),
                     inLots.of(solvent),
@@ -115,9 +129,48 @@ public final class SolventAccount {
             omissions.add(
                     "mass of " + unknown.get() + " in " + material,
                     "a solution charged by volume without a density",
-                    "Density of " + material + " in Charges");
+                    amount.charge().row().entry("Density", material, "Charges"));
         } else {
             charged.add(materials.of(amount));
+        }
+    }
+
+    /** What stands in distillates: set aside to be re-used, and all the rest. */
+    private final class Distilled {
+        private final Grams reuse = new Grams();
+        private final Grams other = new Grams();
+
+        void add(LayerTally layer, LayerFlow flow) {
+            boolean again = layer.entry()
+                    .flatMap(Layer::status)
+                    .filter(status -> status == Layer.Status.TO_REUSE)
+                    .isPresent();
+            (again ? reuse : other).add(flow.portion(layer.label()));
+        }
+
+        Part of(String solvent) {
+            return new Part(reuse.of(solvent), other.of(solvent));
+        }
+
+        /** What there is of one solvent, g. */
+        private record Part(double reuseGrams, double otherGrams) {
+            double grams() {
+                return reuseGrams + otherGrams;
+            }
+
+            /** At most that much of both together, each cut by the same share. */
+            Part upTo(double mostGrams) {
+                double share = grams() > mostGrams ? mostGrams / grams() : 1;
+                return new Part(reuseGrams * share, otherGrams * share);
+            }
+
+            Part plus(Part more) {
+                return new Part(reuseGrams + more.reuseGrams, otherGrams + more.otherGrams);
+            }
+
+            Part minus(Part less) {
+                return new Part(reuseGrams - less.reuseGrams, otherGrams - less.otherGrams);
+            }
         }
     }
 
@@ -132,8 +185,9 @@ public final class SolventAccount {
 
     private Grams inLots(List<LotTally> lots, Map<String, List<Content>> lotContents) {
         Grams inLots = new Grams();
+        Set<String> counted = new HashSet<>();
         for (LotTally lot : lots) {
-            if (lot.endsWorkup()) {
+            if (lot.endsWorkup() && counted.add(lot.lot().label())) {
                 for (Content content : lotContents.getOrDefault(lot.lot().label(), List.of())) {
                     if (run.product(content.substance()).isPresent()) {
                         continue; // a product is none of the solvents, though a table lists it as one

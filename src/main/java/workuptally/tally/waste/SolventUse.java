@@ -1,13 +1,18 @@
 package workuptally.tally.waste;
 
+import java.util.Optional;
+
 /**
- * What became of one solvent in one run. All masses in g; {@code charged + workup = recovered + inLayers + onCakes + inLots + notFound}.
+ * What became of one solvent in one run. All masses in g; {@code charged + workup = recovered + inDistillates + inLayers + onCakes + inLots
+ * + notFound}.
  *
  * @param solvent name in the reference table
+ * @param registryNumber its registry number (CAS); empty where the table has none
  * @param chargedGrams charged with the reaction, solvents inside reagents included
  * @param workupGrams added in the workup
  * @param purification added in a purification and what became of it; outside this balance
- * @param recoveredGrams found in distillates
+ * @param recoveredGrams found in distillates that are to be re-used
+ * @param inDistillatesGrams found in the other distillates: kept, proposed as waste, released or used up
  * @param inLayersGrams dissolved in aqueous layers or standing in organic ones (estimate where not stated)
  * @param onCakesGrams held by cakes (estimate)
  * @param inLotsGrams in crude lots by their assays
@@ -16,10 +21,12 @@ package workuptally.tally.waste;
  */
 public record SolventUse(
         String solvent,
+        Optional<String> registryNumber,
         double chargedGrams,
         double workupGrams,
         Purification purification,
         double recoveredGrams,
+        double inDistillatesGrams,
         double inLayersGrams,
         double onCakesGrams,
         double inLotsGrams,
@@ -33,24 +40,34 @@ public record SolventUse(
     /** A use whose rest is what was not found. */
     static SolventUse balanced(
             String solvent,
+            Optional<String> registryNumber,
             double chargedGrams,
             double workupGrams,
             Purification purification,
             double recoveredGrams,
+            double inDistillatesGrams,
             double inLayersGrams,
             double onCakesGrams,
             double inLotsGrams,
             double densityGramsPerMillilitre) {
         return new SolventUse(
                 solvent,
+                registryNumber,
                 chargedGrams,
                 workupGrams,
                 purification,
                 recoveredGrams,
+                inDistillatesGrams,
                 inLayersGrams,
                 onCakesGrams,
                 inLotsGrams,
-                chargedGrams + workupGrams - recoveredGrams - inLayersGrams - onCakesGrams - inLotsGrams,
+                chargedGrams
+                        + workupGrams
+                        - recoveredGrams
+                        - inDistillatesGrams
+                        - inLayersGrams
+                        - onCakesGrams
+                        - inLotsGrams,
                 densityGramsPerMillilitre);
     }
 
@@ -58,10 +75,12 @@ public record SolventUse(
     public SolventUse plus(SolventUse other) {
         return new SolventUse(
                 solvent,
+                registryNumber,
                 chargedGrams + other.chargedGrams,
                 workupGrams + other.workupGrams,
                 purification.plus(other.purification),
                 recoveredGrams + other.recoveredGrams,
+                inDistillatesGrams + other.inDistillatesGrams,
                 inLayersGrams + other.inLayersGrams,
                 onCakesGrams + other.onCakesGrams,
                 inLotsGrams + other.inLotsGrams,
@@ -78,19 +97,21 @@ public record SolventUse(
      * A purification's own balance of the solvent, all in g.
      *
      * @param inGrams added
-     * @param recoveredGrams found in its distillates
+     * @param recoveredGrams found in its distillates that are to be re-used
+     * @param inDistillatesGrams found in its other distillates
      * @param inLayersGrams standing in liquors, eluates and fractions (estimate where not stated)
      */
-    public record Purification(double inGrams, double recoveredGrams, double inLayersGrams) {
+    public record Purification(double inGrams, double recoveredGrams, double inDistillatesGrams, double inLayersGrams) {
         /** The rest: air, pump, glassware, and portions without a label. */
         public double notFoundGrams() {
-            return inGrams - recoveredGrams - inLayersGrams;
+            return inGrams - recoveredGrams - inDistillatesGrams - inLayersGrams;
         }
 
         private Purification plus(Purification other) {
             return new Purification(
                     inGrams + other.inGrams,
                     recoveredGrams + other.recoveredGrams,
+                    inDistillatesGrams + other.inDistillatesGrams,
                     inLayersGrams + other.inLayersGrams);
         }
     }

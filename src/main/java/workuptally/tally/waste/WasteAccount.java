@@ -72,8 +72,8 @@ public final class WasteAccount {
                         grams,
                         layer.entry()
                                 .flatMap(Layer::status)
-                                .map(s -> s == Layer.Status.KEPT || s == Layer.Status.RELEASED)
-                                .orElse(true)));
+                                .map(WasteLine.Standing::of)
+                                .orElse(WasteLine.Standing.KEPT)));
             }
         }
         if (run.status() != Run.Status.PLANNED) {
@@ -88,7 +88,7 @@ public final class WasteAccount {
                                 .orElse(assignment.stream()),
                         assignment.why() + NO_AMOUNT,
                         OptionalDouble.empty(),
-                        true));
+                        WasteLine.Standing.KEPT));
             });
         }
         return lines;
@@ -122,7 +122,7 @@ public final class WasteAccount {
                                 .orElse(assignment.stream()),
                 open ? "pH not known yet" : assignment.why(),
                 OptionalDouble.of(mixture.totalGrams()),
-                false);
+                WasteLine.Standing.PLANNED);
     }
 
     /** The phase as recorded, or the other one where the density contradicts the record. */

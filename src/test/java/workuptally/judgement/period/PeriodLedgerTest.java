@@ -30,9 +30,11 @@ class PeriodLedgerTest {
                 List.of(),
                 List.of(new SolventUse(
                         "ethanol",
+                        Optional.empty(),
                         ethanolGrams,
                         0,
-                        new SolventUse.Purification(0, 0, 0),
+                        new SolventUse.Purification(0, 0, 0, 0),
+                        0,
                         0,
                         0,
                         0,

@@ -100,7 +100,7 @@ final class ExampleBook {
     /** All findings of the book with a code; what stands behind a space is not looked at. */
     List<Finding> findings(Path folder, String code) throws IOException, UnreadableBookException {
         return review(folder).findings().stream()
-                .filter(f -> f.code().split(" ")[0].equals(code))
+                .filter(f -> f.code().word().equals(code))
                 .toList();
     }
 }

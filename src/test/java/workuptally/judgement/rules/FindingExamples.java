@@ -305,6 +305,8 @@ final class FindingExamples {
                 "component-counted-twice",
                 Severity.NOTE,
                 clean().plus("assays", "X1,A1,acetanilide,,HPLC,1.49,mg/mL,2.0,"));
+        add("composite-refused", Severity.CHECK, clean().plus("assays", "X1,A1+K1,acetanilide,,HPLC,0.60,mg/mL,2.0,"));
+        add("composite-disagrees", Severity.HOLD, clean().plus("assays", "X1,A1+A2,acetanilide,,HPLC,0.30,mg/mL,2.0,"));
         add("assays-disagree", Severity.HOLD, clean().plus("assays", "X1,A1,acetanilide,,HPLC,0.49,mg/mL,2.0,"));
         add("lot-assay-differs", Severity.CHECK, clean().plus("assays", "X1,CR1,acetanilide,,HPLC,98.0,% w/w,1.0,"));
     }
@@ -398,6 +400,10 @@ final class FindingExamples {
 
     private void heldLayers() {
         add("layer-holds-product", Severity.HOLD, clean().with("assays", "HPLC,1.51", "HPLC,8.0"));
+        add(
+                "layers-not-assayed",
+                Severity.HOLD,
+                clean().with("assays", "HPLC,1.51", "TLC,1.51").with("assays", "HPLC,<0.10", "TLC,<0.10"));
         add("layer-waits", Severity.HOLD, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "content-carried",

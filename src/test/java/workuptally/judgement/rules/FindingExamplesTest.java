@@ -15,7 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import workuptally.judgement.Rules;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Substances;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
@@ -30,12 +32,16 @@ class FindingExamplesTest {
     static Set<String> codesOfRules() {
         Set<String> codes = new TreeSet<>();
         Substances substances = new Substances(Reference.load());
-        Rules.ofRun(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofBook(substances).forEach(rule -> codes.addAll(rule.codes()));
-        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> codes.addAll(rule.codes()));
-        codes.addAll(HeldLayers.codes());
-        codes.addAll(SuspectEntries.codes());
+        Rules.ofRun(substances).forEach(rule -> words(codes, rule.codes()));
+        Rules.ofBook(substances).forEach(rule -> words(codes, rule.codes()));
+        Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> words(codes, rule.codes()));
+        words(codes, HeldLayers.codes());
+        words(codes, SuspectEntries.codes());
         return codes;
+    }
+
+    private static void words(Set<String> words, List<FindingCode> codes) {
+        codes.forEach(code -> words.add(code.word()));
     }
 
     @ParameterizedTest
@@ -57,9 +63,9 @@ class FindingExamplesTest {
         for (Finding finding : example.book().findings(folder, example.code())) {
             assertTrue(
                     Stream.of(
-                                    finding.seen(),
-                                    finding.expected(),
-                                    finding.action(),
+                                    Wording.POINT.of(finding.seen()),
+                                    Wording.POINT.of(finding.expected()),
+                                    Wording.POINT.of(finding.action()),
                                     finding.place().sheet())
                             .noneMatch(String::isBlank),
                     finding::toString);

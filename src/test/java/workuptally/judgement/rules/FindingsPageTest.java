@@ -13,22 +13,21 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import workuptally.model.FindingCode;
 
 /** The page of findings has a whole section for every code that a rule or the reading of a book can raise, and for no other. */
 class FindingsPageTest {
     private static final Path PAGE = Path.of("reference", "findings.md");
-    private static final Path BOOK_SOURCES = Path.of("src", "main", "java", "workuptally", "book");
     private static final List<String> PARTS = List.of(
             "Severity:", "Catalogue:", "What triggers it.", "Example.", "Why it matters at the bench.", "What to do.");
 
-    /** A code in the sources of the reader: words joined by hyphens in quotes. */
-    private static final Pattern CODE = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"");
-
-    private static final Set<String> NO_CODES = Set.of("yyyy-mm-dd");
+    private static final Pattern CATALOGUE = Pattern.compile("C\\d\\d");
+    private static final Pattern SEVERITY = Pattern.compile("Severity: (as the column needs|stop|hold|check|note)");
 
     private static Map<String, String> sections() throws IOException {
         Map<String, String> sections = new LinkedHashMap<>();
@@ -40,25 +39,40 @@ class FindingsPageTest {
         return sections;
     }
 
-    private static Set<String> codesOfReading() throws IOException {
+    @Test
+    void everyCodeHasASectionAndEverySectionACode() throws Exception {
         Set<String> codes = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(BOOK_SOURCES)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
-                Matcher code = CODE.matcher(Files.readString(file));
-                while (code.find()) {
-                    codes.add(code.group(1));
-                }
-            }
-        }
-        codes.removeAll(NO_CODES);
-        return codes;
+        Stream.of(FindingCode.values()).forEach(code -> codes.add(code.word()));
+        assertEquals(codes, new TreeSet<>(sections().keySet()));
     }
 
     @Test
-    void everyCodeHasASectionAndEverySectionACode() throws Exception {
-        Set<String> codes = new TreeSet<>(FindingExamplesTest.codesOfRules());
-        codes.addAll(codesOfReading());
-        assertEquals(codes, new TreeSet<>(sections().keySet()));
+    void theSectionStatesTheCatalogueNumbersOfItsCode() throws Exception {
+        Map<String, String> sections = sections();
+        for (FindingCode code : FindingCode.values()) {
+            String line = sections.get(code.word())
+                    .lines()
+                    .filter(l -> l.startsWith("Severity:"))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(
+                    code.catalogue(),
+                    CATALOGUE.matcher(line).results().map(MatchResult::group).toList(),
+                    code::word);
+        }
+    }
+
+    @Test
+    void theSectionNamesTheUsualSeverityFirst() throws Exception {
+        Map<String, String> sections = sections();
+        for (FindingCode code : FindingCode.values()) {
+            Matcher named = SEVERITY.matcher(sections.get(code.word()));
+            assertTrue(named.find(), code::word);
+            assertTrue(
+                    named.group(1).equals("as the column needs")
+                            || named.group(1).equals(code.severity().word()),
+                    code::word);
+        }
     }
 
     @Test

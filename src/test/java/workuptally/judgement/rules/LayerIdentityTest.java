@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerIdentity.Verdict;
@@ -67,6 +70,22 @@ class LayerIdentityTest {
     void heavyLayerLabelledAqueousIsSwapped() throws Exception {
         LayerIdentity identity = identity(dichloromethane("1.327").with("layers", "34,97.63", "34,108.01"), "A1");
         assertEquals(Verdict.SWAPPED, identity.verdict());
+    }
+
+    @Test
+    void twoLayersTakenForEachOtherAreOneFinding() throws Exception {
+        // O1 at 1.00 g/mL and A1 at 1.32 g/mL after water under dichloromethane: both labels are wrong, by one cause.
+        List<Finding> swapped = dichloromethane("1.327")
+                .with("layers", "34,97.63", "34,108.01")
+                .plus("layers", "X1,O1,organic,upper,E-03,60,100.07,40.07,,,used up")
+                .findings(folder, "layers-swapped");
+        assertEquals(1, swapped.size());
+        assertTrue(
+                Wording.POINT.of(swapped.get(0).seen()).contains("layer A1 is recorded as aqueous"),
+                Wording.POINT.of(swapped.get(0).seen()));
+        assertTrue(
+                Wording.POINT.of(swapped.get(0).seen()).contains("layer O1 is recorded as organic"),
+                Wording.POINT.of(swapped.get(0).seen()));
     }
 
     @Test

@@ -11,8 +11,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.BookReader;
+import workuptally.book.Template;
 import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
+import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
 import workuptally.report.view.Ledgers;
 import workuptally.tally.RunTally;
@@ -34,17 +38,17 @@ class CsvLedgersTest {
     @Test
     void solventsHaveOneLinePerRunAndSolventWithUnitsInTheHeading() throws IOException {
         assertEquals("""
-                Book,Date,Run,Solvent,In by volume (L),In by mass (kg),Charged (g),Workup (g),Recovered (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Purification recovered (g),Purification in layers (g),Purification not found (g),Density (g/mL)
-                week,,R-001,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0,0,0,0.901
-                week,,R-002,ethyl acetate,1,0.901,450,451,700,80,10,1,110,0,0,0,0,0.901
+                Book,Date,Run,Solvent,CAS,In by volume (L),In by mass (kg),Charged (g),Workup (g),To re-use (g),In distillates (g),In layers (g),On cakes (g),In lots (g),Not found (g),Purification (g),Purification to re-use (g),Purification in distillates (g),Purification in layers (g),Purification not found (g),Density (g/mL)
+                week,,R-001,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901
+                week,,R-002,ethyl acetate,,1,0.901,450,451,700,0,80,10,1,110,0,0,0,0,0,0.901
                 """, Files.readString(ledger("solvents", ExampleReview.of(2))));
     }
 
     @Test
     void wasteHasOneLinePerLayerAndQuotesCommas() throws IOException {
         assertEquals("""
-                Book,Date,Run,Layer,Stream key,Stream,Why,Waste (g),Reuse or used up (g),Amount known
-                week,,R-001,A1,aqueous,"aqueous, acid","aqueous, pH 1.8",1500,,yes
+                Book,Date,Run,Layer,Stream key,Stream,Why,Waste (g),To re-use (g),Used up (g),Amount known
+                week,,R-001,A1,aqueous,"aqueous, acid","aqueous, pH 1.8",1500,,,yes
                 """, Files.readString(ledger("waste", ExampleReview.of(1))));
     }
 
@@ -52,13 +56,13 @@ class CsvLedgersTest {
     @Test
     void plainSumOverTheWasteColumnIsTheWaste() throws IOException {
         List<String> lines = Files.readAllLines(ledger("waste", withLayer("A9")));
-        assertEquals("A9,aqueous,aqueous,'-,,2.5,yes", lines.get(1).split(",", 4)[3]);
+        assertEquals("A9,aqueous,aqueous,'-,,2.5,,yes", lines.get(1).split(",", 4)[3]);
     }
 
     @Test
     void textThatLooksLikeAFormulaStaysText() throws IOException {
         String line = Files.readAllLines(ledger("waste", withLayer("=1+1"))).get(1);
-        assertEquals("'=1+1,aqueous,aqueous,'-,,2.5,yes", line.split(",", 4)[3]);
+        assertEquals("'=1+1,aqueous,aqueous,'-,,2.5,,yes", line.split(",", 4)[3]);
     }
 
     @Test
@@ -71,6 +75,19 @@ class CsvLedgersTest {
                     .skip(1)
                     .forEach(line -> assertTrue(line.startsWith(week.book().name() + ","), name + ": " + line));
         }
+    }
+
+    /** Numbers as the registry assigns them; the benzoate ion and the salt of benzylamine have others and stay blank. */
+    @Test
+    void substancesThatTheTablesKnowHaveTheirRegistryNumber() throws Exception {
+        Path demo = folder.resolve("demo.xlsx");
+        new Template().writeExample(demo);
+        Review week = new ReviewBuilder(Reference.load(), "0.1.0").review(new BookReader().read(demo));
+        assertTrue(Files.readString(ledger("solvents", week)).contains("R26-044,ethyl acetate,141-78-6,"));
+        assertTrue(Files.readString(ledger("yields", week)).contains("R26-042,benzoic acid,65-85-0,"));
+        assertTrue(Files.readString(ledger("layers", week)).contains(",naphthalene,91-20-3,"));
+        assertTrue(Files.readString(ledger("containers", week)).contains(",acetone,67-64-1,"));
+        assertTrue(Files.readString(ledger("yields", week)).contains("R26-044,N-benzylbenzamide,,"));
     }
 
     private static Review withLayer(String label) {
@@ -88,7 +105,8 @@ class CsvLedgersTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                List.of(new WasteLine(label, "aqueous", "aqueous", "-", OptionalDouble.of(2.5), false)),
+                List.of(new WasteLine(
+                        label, "aqueous", "aqueous", "-", OptionalDouble.of(2.5), WasteLine.Standing.TO_REUSE)),
                 WorkupEvidence.NONE,
                 List.of());
         return new Review(

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import workuptally.book.BookReader;
+import workuptally.examples.SmallBook;
 import workuptally.model.Book;
 import workuptally.model.Run;
 import workuptally.reference.Reference;
@@ -215,5 +216,25 @@ class ExplanationsTest {
                         .noneMatch(e -> e.title().equals("Limiting reagent")));
             }
         }
+    }
+
+    @Test
+    void boundOfFewRepeatsNamesItsOwnFactor() {
+        // Half of the variance of one HPLC result is shared and well known, half has 2 degrees of freedom from 3
+        // repeats:
+        // νeff = u⁴ / ((u²/2)²/2) = 8, t(0.95; 8) = 1.860 (table of Student's distribution, ISO 2854).
+        RunTally tally = SmallBook.reaction()
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.00", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.00", "Unit", "g")
+                .but("assays", "Relative standard uncertainty", "2")
+                .but("assays", "Replicates", "3")
+                .tally();
+        List<String> notes = new Explanations(2)
+                .of(tally).stream().flatMap(e -> e.notes().stream()).toList();
+        assertTrue(
+                notes.stream()
+                        .anyMatch(
+                                n -> n.endsWith("= m + 1.860·u, Student's factor for 8 effective degrees of freedom.")),
+                notes::toString);
     }
 }

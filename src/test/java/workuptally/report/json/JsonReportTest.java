@@ -19,6 +19,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import workuptally.book.BookReader;
@@ -213,15 +215,32 @@ class JsonReportTest {
     }
 
     @Test
-    void numbersReadBackAsTheyWereComputed() {
+    void numbersReadBackToTwelveDigits() {
         Closure closure = review.runs().get(1).tally().closures().get(0);
         JsonNode written = json.at("/runs/1/closures/0");
-        assertEquals(closure.percent().value(), written.required("percent").doubleValue(), 0.0);
         assertEquals(
-                closure.expandedUncertaintyPercent(),
-                written.required("expandedUncertaintyPercent").doubleValue(),
-                0.0);
-        assertEquals(closure.z(), written.required("z").doubleValue(), 0.0);
+                1, written.required("percent").doubleValue() / closure.percent().value(), 1e-11);
+        assertEquals(
+                1,
+                written.required("expandedUncertaintyPercent").doubleValue() / closure.expandedUncertaintyPercent(),
+                1e-11);
+        assertEquals(1, written.required("z").doubleValue() / closure.z(), 1e-11);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.0",
+        "-0.1, -0.1",
+        "123456.7890123456, 123456.789012",
+        "2.0000000000004e-9, 2.0E-9",
+        "97.49772345090845, 97.4977234509",
+        "1.23456789012345e-15, 1.23456789012345E-15",
+        "9e17, 9.0E17",
+    })
+    void digitsThatNoMeasurementHasAreLeftOut(double value, String shown) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JsonReport.fields(out, fields -> fields.number("value", value));
+        assertEquals("{\n  \"value\": " + shown + "\n}\n", out.toString(StandardCharsets.UTF_8));
     }
 
     @Test
@@ -246,7 +265,8 @@ class JsonReportTest {
         for (int i = 0; i < review.findings().size(); i++) {
             JsonNode written = json.required("findings").get(i);
             assertEquals(
-                    review.findings().get(i).code(), written.required("code").asString());
+                    review.findings().get(i).code().word(),
+                    written.required("code").asString());
             assertEquals(
                     review.findings().get(i).severity().word(),
                     written.required("severity").asString());

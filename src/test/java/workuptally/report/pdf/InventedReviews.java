@@ -15,6 +15,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.MeasuredValue;
@@ -27,17 +28,20 @@ import workuptally.model.Correction;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.Subject;
 import workuptally.model.TablePlace;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
@@ -107,14 +111,14 @@ final class InventedReviews {
         return review(
                 runs,
                 List.of(new Finding(
-                        "unknown-limit",
+                        FindingCode.LIMIT_UNKNOWN,
                         Severity.CHECK,
-                        "",
+                        Subject.ofRun(""),
                         new Place("week.xlsx", "Limits", 9, 0, "A9"),
-                        "'Fume hood number' is no limit of the Limits table",
-                        "a name from the template's list",
+                        Phrase.quoted("'Fume hood number' is no limit of the Limits table"),
+                        Phrase.quoted("a name from the template's list"),
                         "",
-                        "correct the name or move the row to a sheet of your own")));
+                        Phrase.quoted("correct the name or move the row to a sheet of your own"))));
     }
 
     static Review review(List<RunReview> runs, List<Finding> others) {
@@ -173,10 +177,12 @@ final class InventedReviews {
                 List.of(
                         new SolventUse(
                                 "tert-butyl methyl ether",
+                                Optional.empty(),
                                 0,
                                 1702,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
                                 1340,
+                                0,
                                 41.2,
                                 22,
                                 0.4,
@@ -184,9 +190,11 @@ final class InventedReviews {
                                 0.7404),
                         new SolventUse(
                                 "ethyl acetate",
+                                Optional.empty(),
                                 72.2,
                                 351.8,
-                                new SolventUse.Purification(40, 0, 30),
+                                new SolventUse.Purification(40, 0, 0, 30),
+                                0,
                                 0,
                                 388,
                                 9,
@@ -195,9 +203,11 @@ final class InventedReviews {
                                 0.9003),
                         new SolventUse(
                                 "dichloromethane",
+                                Optional.empty(),
                                 66.3,
                                 0,
-                                new SolventUse.Purification(0, 0, 0),
+                                new SolventUse.Purification(0, 0, 0, 0),
+                                0,
                                 0,
                                 61,
                                 0,
@@ -270,6 +280,7 @@ final class InventedReviews {
                 "",
                 BLANK,
                 BLANK,
+                "",
                 ROW);
     }
 
@@ -296,14 +307,14 @@ final class InventedReviews {
 
     static Finding finding(String run, Severity severity, String code, String seen, String action) {
         return new Finding(
-                code,
+                FindingCode.of(code).orElseThrow(),
                 severity,
-                run,
+                Subject.ofRun(run),
                 ROW.at("Tare"),
-                seen,
-                "a figure that the rest of the record supports",
+                Phrase.quoted(seen),
+                Phrase.quoted("a figure that the rest of the record supports"),
                 "common practice",
-                action);
+                Phrase.quoted(action));
     }
 
     static Content measured(String substance, double grams, double u, double percent) {
@@ -468,14 +479,14 @@ final class InventedReviews {
                                 "Aqueous, acidic",
                                 "aqueous, pH 5.6",
                                 OptionalDouble.of(108.3),
-                                true),
+                                WasteLine.Standing.KEPT),
                         new WasteLine(
                                 "O0",
                                 "non-halogenated",
                                 "Non-halogenated organic",
                                 "tert-butyl methyl ether",
                                 OptionalDouble.of(22.1),
-                                true)),
+                                WasteLine.Standing.KEPT)),
                 new WorkupEvidence(
                         List.of(),
                         List.of(),
@@ -513,7 +524,7 @@ final class InventedReviews {
                         finding(
                                 id,
                                 Severity.CHECK,
-                                "acidify-incomplete",
+                                "content-against-ph",
                                 "pH 5.6 after acidification, pKa 4.2",
                                 "acidify further and record the pH")),
                 List.of(decision()),
@@ -524,12 +535,12 @@ final class InventedReviews {
         return new LayerDecision(
                 "A1",
                 LayerDecision.Outcome.MEASURE_FIRST,
-                "no assay and no bound; the open part of the closure can be here",
+                Phrase.quoted("no assay and no bound; the open part of the closure can be here"),
                 List.of(
                         new LayerDecision.Condition(
-                                "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
+                                Criterion.IDENTITY, LayerDecision.State.MET, Phrase.quoted("density 1.041 g/mL")),
                         new LayerDecision.Condition(
-                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
+                                Criterion.CONTENT_KNOWN, LayerDecision.State.MISSING, Phrase.quoted("an assay of A1"))),
                 Optional.empty());
     }
 
@@ -645,13 +656,18 @@ final class InventedReviews {
                 List.of(),
                 List.of(),
                 List.of(new WasteLine(
-                        "A1", "aqueous-acid", "Aqueous, acidic", "aqueous, pH 4.9", OptionalDouble.of(71.2), true)),
+                        "A1",
+                        "aqueous-acid",
+                        "Aqueous, acidic",
+                        "aqueous, pH 4.9",
+                        OptionalDouble.of(71.2),
+                        WasteLine.Standing.KEPT)),
                 WorkupEvidence.NONE,
                 List.of());
         return new RunReview(
                 tally,
                 List.of(finding(
-                        id, Severity.NOTE, "titre-below-label", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
+                        id, Severity.NOTE, "titre-differs", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
                 List.of(),
                 List.of());
     }
@@ -746,7 +762,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "funnel-too-full",
+                        "funnel-overfull",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
                 List.of(),

@@ -3,10 +3,12 @@ package workuptally.report.pdf;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import workuptally.speed.Growth;
 
 /** Pages with next to nothing on them, so many that even a short look at all of them, done for each, shows. */
+@Tag("slow")
 class PageGrowthTest {
     private static final double MOST_TIME = 1.6;
     private static final int FEW = 3_000;

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 import workuptally.judgement.Review;
 
 /** The machine-checkable rules of ISO 19005-3 (level A) and ISO 14289-1, by an independent validator. */
+@Tag("slow")
 class PdfReportConformanceTest {
     @ParameterizedTest
     @CsvSource({"0, A4", "1, A4", "12, LETTER", "60, A4", "-1, A4", "-24, LETTER", "-3, A4"})

@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +23,7 @@ import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
 
 /** What a reader can take in: pages, words, sizes of type, one line an action. The limits are the project's own. */
+@Tag("slow")
 class ReaderLimitsTest {
     private static final int WORDS_A_RUN = 600;
     /** A third product and each further one bring a map, a balance and a row in each layer that may hold it. */

@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,10 +28,12 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 import workuptally.tally.series.SeriesTally;
 
 /** Sheets of a repeated preparation: nine runs of one series after eight earlier results, one far off and one copied. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class SeriesSheetsTest {
     private static final double[] EARLIER = {76.9, 78.4, 77.6, 79.0, 76.2, 78.1, 77.3, 79.3};
     private static final double[] NET = {5.31, 5.25, 5.18, 5.42, 5.27, 2.96, 5.33, 5.21, 5.18};
@@ -92,7 +95,7 @@ class SeriesSheetsTest {
 
     private Path annotate(Path from, String name) throws Exception {
         Path output = folder.resolve(name);
-        AnnotatedWorkbook.write(from, output, review(from));
+        AnnotatedWorkbook.write(from, output, review(from), Wording.POINT);
         return output;
     }
 
@@ -221,7 +224,7 @@ class SeriesSheetsTest {
     void bookWithoutARepeatedPreparationHasNoneOfTheseSheets() throws Exception {
         Path input = UserBook.plain().writeTo(folder.resolve("plain.xlsx"));
         Path output = folder.resolve("plain-review.xlsx");
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(3));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(3), Wording.POINT);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(output))) {
             for (String name : List.of("Series", "Class", "Class materials", "Regulatory facts")) {
                 assertNull(workbook.getSheet(name), name);

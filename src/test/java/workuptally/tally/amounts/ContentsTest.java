@@ -48,18 +48,21 @@ class ContentsTest {
     @Test
     void nonDetectCountsHalfItsLimitInABalanceAndTheWholeAsABound() {
         // limit 0.10 mg/mL × 100 mL = 0.010 g; half 0.005 g; u of the half alone 0.010/(2√3) = 0.002887 g, of the
-        // volume 1.2 % of 0.005 g.
+        // volume 1.2 % of 0.005 g. The bound also has the reach of the volume: 0.010 × (1 + 1.645 × 0.012) g.
         Content content = content("<0.10", "mg/mL");
         assertEquals(Content.Kind.BOUND, content.kind());
         assertEquals(0.005, content.massGrams().orElseThrow().value(), 1e-12);
         assertEquals(0.002887, content.massGrams().orElseThrow().standardUncertainty(), 2e-6);
-        assertEquals(0.010, content.upperBoundGrams().orElseThrow(), 1e-12);
+        assertEquals(0.010 * (1 + 1.645 * 0.012), content.upperBoundGrams().orElseThrow(), 1e-12);
     }
 
     @Test
     void notDetectedStandsForTheLimitOfTheMethod() {
         SmallBook book = assayed("n.d.", "mg/mL").limit("Detection limit HPLC", "0.2");
-        assertEquals(0.020, contents(book).get(0).upperBoundGrams().orElseThrow(), 1e-12);
+        assertEquals(
+                0.020 * (1 + 1.645 * 0.012),
+                contents(book).get(0).upperBoundGrams().orElseThrow(),
+                1e-12);
     }
 
     @Test

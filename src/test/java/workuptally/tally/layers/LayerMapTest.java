@@ -75,8 +75,8 @@ class LayerMapTest {
         RunReview review = book.reviewOfRun();
         assertEquals(
                 List.of("aqueous layer of step 1"), review.tally().evidence().missingLayers());
-        assertTrue(review.findings().stream().anyMatch(f -> f.code().equals("layer-missing")));
-        assertFalse(review.findings().stream().anyMatch(f -> f.code().equals("layer-volume-impossible")));
+        assertTrue(review.findings().stream().anyMatch(f -> f.code().word().equals("layer-missing")));
+        assertFalse(review.findings().stream().anyMatch(f -> f.code().word().equals("layer-volume-impossible")));
     }
 
     @Test
@@ -178,7 +178,7 @@ class LayerMapTest {
                 .row("isolated", "Lot", "C2", "Product", "P", "Stage", "crop", "Net", "2.00", "Assay", "95");
         RunReview review = book.reviewOfRun();
         assertEquals(List.of(), review.tally().evidence().missingLayers());
-        assertFalse(review.findings().stream().anyMatch(f -> f.code().equals("liquor-not-recorded")));
+        assertFalse(review.findings().stream().anyMatch(f -> f.code().word().equals("liquor-not-recorded")));
     }
 
     @Test
@@ -192,7 +192,7 @@ class LayerMapTest {
         var done = addition.containers().get(0).tally().done().get(0);
         assertEquals(150, done.millilitres(), 0.1);
         assertEquals(150 * 118.65 / (150 + 10 / 1.2), done.totalGrams(), 1);
-        assertTrue(addition.findings().stream().anyMatch(f -> f.code().equals("transfer-estimated")));
+        assertTrue(addition.findings().stream().anyMatch(f -> f.code().word().equals("transfer-estimated")));
     }
 
     @Test

@@ -155,7 +155,7 @@ class MeetingAccountTest {
 
     private static boolean hasStop(RunReview review) {
         return review.findings().stream()
-                .anyMatch(f -> f.code().equals("controlled-meeting") && f.severity() == Severity.STOP);
+                .anyMatch(f -> f.code().word().equals("controlled-meeting") && f.severity() == Severity.STOP);
     }
 
     @Test

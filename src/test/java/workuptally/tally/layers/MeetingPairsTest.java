@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,6 +19,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 
 /** Pairs by the names people type, in a planned run, a run that was done, and a proposal; and ordinary washes, which raise nothing. */
+@Tag("slow")
 class MeetingPairsTest {
     private static final String MUST_NOT = "materials-must-not-meet";
     private static final int LEAST_NAMED_PERCENT = 95;
@@ -133,9 +135,9 @@ class MeetingPairsTest {
     private static List<Finding> hard(Review review) {
         return review.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
-                .filter(f -> f.code().equals(MUST_NOT)
-                        || f.code().equals("controlled-meeting")
-                        || f.code().startsWith("proposal-incompatible"))
+                .filter(f -> f.code().word().equals(MUST_NOT)
+                        || f.code().word().equals("controlled-meeting")
+                        || f.code().word().startsWith("proposal-incompatible"))
                 .toList();
     }
 
@@ -148,7 +150,7 @@ class MeetingPairsTest {
                             row,
                             run("planned", row.one(), "quench", row.other()).review())
                     || proposal(row.one(), row.other()).findings().stream()
-                            .anyMatch(f -> f.code().startsWith("proposal-incompatible"));
+                            .anyMatch(f -> f.code().word().startsWith("proposal-incompatible"));
             if (!named) {
                 silent.add(row.toString());
             }
@@ -164,17 +166,20 @@ class MeetingPairsTest {
     void whatMustNotMeetStopsAPlanAndHoldsWhatWasDone(Row row) {
         Review planned = run("planned", row.one(), "wash", row.other()).review();
         assertTrue(
-                planned.findings().stream().anyMatch(f -> f.code().equals(MUST_NOT) && f.severity() == Severity.STOP),
+                planned.findings().stream()
+                        .anyMatch(f -> f.code().word().equals(MUST_NOT) && f.severity() == Severity.STOP),
                 () -> row + " in a plan: "
                         + planned.runs().get(0).tally().evidence().meetings().list());
         Review done = run("in workup", row.one(), "wash", row.other()).review();
         assertTrue(
-                done.findings().stream().anyMatch(f -> f.code().equals(MUST_NOT) && f.severity() != Severity.NOTE),
+                done.findings().stream()
+                        .anyMatch(f -> f.code().word().equals(MUST_NOT) && f.severity() != Severity.NOTE),
                 () -> row + " done");
         Review proposed = proposal(row.one(), row.other());
         assertTrue(
                 proposed.findings().stream()
-                        .anyMatch(f -> f.code().startsWith("proposal-incompatible") && f.severity() == Severity.STOP),
+                        .anyMatch(f ->
+                                f.code().word().startsWith("proposal-incompatible") && f.severity() == Severity.STOP),
                 () -> row + " proposed: " + proposed.findings());
     }
 

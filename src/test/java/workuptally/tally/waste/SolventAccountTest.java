@@ -38,6 +38,16 @@ class SolventAccountTest {
         assertEquals(68.6, use(washed()).recoveredGrams(), 1e-9);
     }
 
+    /** Only what is set aside to be used again is recovered; the rest of the balance does not move. */
+    @ParameterizedTest
+    @ValueSource(strings = {"kept", "used up", "released", ""})
+    void distillateThatIsNotToBeReusedIsNotRecovered(String status) {
+        SolventUse use = use(washed().but("layers", "Status", status));
+        assertEquals(0, use.recoveredGrams(), 0);
+        assertEquals(68.6, use.inDistillatesGrams(), 1e-9);
+        assertEquals(use(washed()).notFoundGrams(), use.notFoundGrams(), 1e-9);
+    }
+
     @Test
     void weighedDistillateWithoutACompositionIsOfTheSolventsThatWereThere() {
         assertEquals(70.0, use(washed().but("layers", "Composition", "")).recoveredGrams(), 1e-9);
@@ -76,7 +86,8 @@ class SolventAccountTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(0, methanol.inLayersGrams(), 1e-9);
-        assertTrue(book.review().findings().stream().noneMatch(f -> f.code().equals("water-miscible-solvent")));
+        assertTrue(
+                book.review().findings().stream().noneMatch(f -> f.code().word().equals("water-miscible-solvent")));
     }
 
     @Test
@@ -108,6 +119,7 @@ class SolventAccountTest {
         SmallBook book = washed().but("layers", "Net", distillateGrams);
         for (SolventUse use : book.tally().solvents()) {
             double out = use.recoveredGrams()
+                    + use.inDistillatesGrams()
                     + use.inLayersGrams()
                     + use.onCakesGrams()
                     + use.inLotsGrams()

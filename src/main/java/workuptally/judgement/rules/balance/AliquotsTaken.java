@@ -5,18 +5,19 @@ import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
-import workuptally.tally.layers.LayerTally;
 
 /** Product taken out in aliquots, above 0.5 % of theory (common practice): the corrected yield stands beside the yield. */
 public final class AliquotsTaken implements RunRule {
-    static final String CODE = "aliquots-taken";
 
     private final Substances substances;
 
@@ -26,8 +27,8 @@ public final class AliquotsTaken implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ALIQUOTS_TAKEN);
     }
 
     @Override
@@ -36,8 +37,7 @@ public final class AliquotsTaken implements RunRule {
         for (ProductTheory theory : tally.theory().map(t -> t.products()).orElse(List.of())) {
             String name = theory.product().name();
             double grams = tally.layers().stream()
-                    .filter(LayerTally::aliquot)
-                    .flatMap(l -> l.contents().stream())
+                    .flatMap(l -> (l.aliquot() ? l.contents() : l.taken()).stream())
                     .filter(c -> c.substance().equalsIgnoreCase(name))
                     .flatMap(c -> c.massGrams().stream())
                     .mapToDouble(m -> m.value())
@@ -49,20 +49,27 @@ public final class AliquotsTaken implements RunRule {
                                 && y.aliquotCorrectedPercent().isPresent())
                         .findFirst();
                 findings.add(
-                        CODE,
+                        FindingCode.ALIQUOTS_TAKEN,
                         Severity.NOTE,
                         theory.product().row().at("Product"),
-                        FindingList.say("aliquots took %.3f g of %s, %.1f %% of theory", grams, name, percent)
-                                + yield.map(y -> FindingList.say(
-                                                "; yield %.1f %%, with the aliquots put back %.1f %%",
-                                                y.percent().value(),
-                                                y.aliquotCorrectedPercent()
-                                                        .get()
-                                                        .value()))
-                                        .orElse(""),
-                        "0.5 % at most, or both figures reported",
+                        Phrase.of(
+                                "aliquots took {} of {}, {} of theory{}",
+                                Figure.decimals(grams, 3, "g"),
+                                name,
+                                Figure.decimals(percent, 1, "%"),
+                                yield.map(y -> Phrase.of(
+                                                "; yield {}, with the aliquots put back {}",
+                                                Figure.decimals(y.percent().value(), 1, "%"),
+                                                Figure.decimals(
+                                                        y.aliquotCorrectedPercent()
+                                                                .get()
+                                                                .value(),
+                                                        1,
+                                                        "%")))
+                                        .orElse(Phrase.NONE)),
+                        Phrase.of("0.5 % at most, or both figures reported"),
                         "Y / Π(1 − f), f the share taken; threshold common practice",
-                        "Report both figures, the yield first.");
+                        Phrase.of("Report both figures, the yield first."));
             }
         }
         return findings.list();

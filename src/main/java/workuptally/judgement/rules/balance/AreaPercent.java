@@ -8,19 +8,20 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 
 /** A share of chromatographic area where an assay is asked for. */
 public final class AreaPercent implements RunRule {
-    static final String CODE = "area-percent";
 
     private static final Pattern AREA = Pattern.compile("area ?-?(%|percent)|% ?area|\\ba%");
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.AREA_PERCENT);
     }
 
     @Override
@@ -31,26 +32,30 @@ public final class AreaPercent implements RunRule {
                     assay.unit().filter(u -> u == Assay.Unit.AREA_PERCENT).isPresent();
             if (unit || isArea(assay.notes())) {
                 findings.add(
-                        CODE,
+                        FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         assay.row().at("Unit"),
-                        assay.substance() + " in " + assay.sample() + " is given as area %"
-                                + (unit ? "; it is not used" : " in the notes"),
-                        "a calibrated result: mg/mL, % w/w or mol/L",
+                        Phrase.of(
+                                "{} in {} is given as area %{}",
+                                assay.substance(),
+                                assay.sample(),
+                                unit ? Phrase.of("; it is not used") : Phrase.of(" in the notes")),
+                        Phrase.of("a calibrated result: mg/mL, % w/w or mol/L"),
                         FindingList.PRACTICE,
-                        "Calibrate against a weighed standard, or take an internal-standard NMR.");
+                        Phrase.of("Calibrate against a weighed standard, or take an internal-standard NMR."));
             }
         }
         for (Lot lot : tally.run().lots()) {
             if (lot.assayPercent().entered().isPresent() && isArea(lot.notes())) {
                 findings.add(
-                        CODE,
+                        FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         lot.row().at("Assay"),
-                        "the notes of lot " + lot.label() + " call its assay area %",
-                        "mass per cent",
+                        Phrase.of("the notes of lot {} call its assay area %", lot.label()),
+                        Phrase.of("mass per cent"),
                         FindingList.PRACTICE,
-                        "Enter a calibrated assay, or leave the cell blank; area % knows no water, salt or solvent.");
+                        Phrase.of(
+                                "Enter a calibrated assay, or leave the cell blank; area % knows no water, salt or solvent."));
             }
         }
         return findings.list();

@@ -12,6 +12,8 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -21,8 +23,6 @@ import workuptally.tally.amounts.Substances;
 
 /** An assay of a sample that the run does not have, or of a substance that it neither made nor used: it counts nowhere, unseen. */
 public final class AssayFitsNothing implements RunRule {
-    static final String SAMPLE = "assay-sample-unknown";
-    static final String SUBSTANCE = "assay-substance-unknown";
 
     private final Substances materials;
 
@@ -32,8 +32,8 @@ public final class AssayFitsNothing implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(SAMPLE, SUBSTANCE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ASSAY_SAMPLE_UNKNOWN, FindingCode.ASSAY_SUBSTANCE_UNKNOWN);
     }
 
     @Override
@@ -46,26 +46,28 @@ public final class AssayFitsNothing implements RunRule {
             for (String sample : assay.sample().split("\\+")) {
                 if (!sample.isBlank() && !holds(samples, sample)) {
                     findings.add(
-                            SAMPLE,
+                            FindingCode.ASSAY_SAMPLE_UNKNOWN,
                             Severity.CHECK,
                             assay.row().at("Sample"),
-                            "sample '" + sample.strip()
-                                    + "' is no layer and no lot of the run; its assay counts nowhere",
-                            "a label of the run" + nearest(sample, samples),
+                            Phrase.of(
+                                    "sample '{}' is no layer and no lot of the run; its assay counts nowhere",
+                                    sample.strip()),
+                            Phrase.of("a label of the run{}", nearest(sample, samples)),
                             "labels of Workup, Layers and Isolated",
-                            "Correct the label, or name the layer in the step that gives it.");
+                            Phrase.of("Correct the label, or name the layer in the step that gives it."));
                 }
             }
             boolean named = assay.formula().isBlank() && !assay.substance().isBlank();
             if (named && !substances.isEmpty() && !fits(substances, assay.substance())) {
                 findings.add(
-                        SUBSTANCE,
+                        FindingCode.ASSAY_SUBSTANCE_UNKNOWN,
                         Severity.CHECK,
                         assay.row().at("Substance"),
-                        "'" + assay.substance() + "' is no product, charge or step material of the run",
-                        "a substance of the run" + nearest(assay.substance(), substances),
+                        Phrase.of("'{}' is no product, charge or step material of the run", assay.substance()),
+                        Phrase.of("a substance of the run{}", nearest(assay.substance(), substances)),
                         "Products, Charges and Workup",
-                        "Write it as the run does, list it under Products, or enter its formula beside the assay.");
+                        Phrase.of(
+                                "Write it as the run does, list it under Products, or enter its formula beside the assay."));
             }
         }
         return findings.list();
@@ -118,7 +120,7 @@ public final class AssayFitsNothing implements RunRule {
     }
 
     /** The name that begins alike for longest, if half of it does. */
-    private static String nearest(String name, Set<String> names) {
+    private static Phrase nearest(String name, Set<String> names) {
         String plain = plain(name);
         String best = "";
         int longest = (plain.length() + 1) / 2 - 1;
@@ -133,6 +135,6 @@ public final class AssayFitsNothing implements RunRule {
                 best = each;
             }
         }
-        return best.isEmpty() ? "" : "; the nearest: " + best;
+        return best.isEmpty() ? Phrase.NONE : Phrase.of("; the nearest: {}", best);
     }
 }

@@ -9,9 +9,12 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -20,7 +23,6 @@ import workuptally.tally.amounts.Substances;
 
 /** Components of one sample that add up to more than it weighs: above 102 % w/w and beyond U of the sum (common practice). */
 public final class AssayImpossible implements RunRule {
-    static final String CODE = "assay-sum-impossible";
 
     private final Substances substances;
 
@@ -30,8 +32,8 @@ public final class AssayImpossible implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.ASSAY_SUM_IMPOSSIBLE);
     }
 
     @Override
@@ -44,9 +46,9 @@ public final class AssayImpossible implements RunRule {
                     .filter(AssayImpossible::isNumber)
                     .ifPresent(a -> sums.put(
                             lot.label(),
-                            new Sum(a.place())
+                            sums.getOrDefault(lot.label(), new Sum(a.place()))
                                     .plus(
-                                            lot.product(),
+                                            tally.run().countsAs(lot.product()),
                                             a.value(),
                                             lot.relativeStandardUncertaintyPercent()
                                                     .entered()
@@ -62,7 +64,7 @@ public final class AssayImpossible implements RunRule {
                     sums.put(
                             assay.sample(),
                             sum.plus(
-                                    assay.substance(),
+                                    tally.run().countsAs(assay.substance()),
                                     r.value(),
                                     assay.relativeStandardUncertaintyPercent()
                                             .entered()
@@ -76,14 +78,17 @@ public final class AssayImpossible implements RunRule {
             if (sum.percent()
                     > Math.max(substances.value(Threshold.ASSAY_MOST), 100 + factor * Math.sqrt(sum.variance()))) {
                 findings.add(
-                        CODE,
+                        FindingCode.ASSAY_SUM_IMPOSSIBLE,
                         Severity.CHECK,
                         sum.place(),
-                        FindingList.say(
-                                "%s: %s add up to %.1f %% w/w", sample, String.join(" + ", sum.parts()), sum.percent()),
-                        "102 % at most, and no more than 100 % + U",
+                        Phrase.of(
+                                "{}: {} add up to {} w/w",
+                                sample,
+                                String.join(" + ", sum.parts()),
+                                Figure.decimals(sum.percent(), 1, "%")),
+                        Phrase.of("102 % at most, and no more than 100 % + U"),
                         FindingList.PRACTICE,
-                        "Check units, weighing of the standard and whether a result is area %.");
+                        Phrase.of("Check units, weighing of the standard and whether a result is area %."));
             }
         });
         return findings.list();

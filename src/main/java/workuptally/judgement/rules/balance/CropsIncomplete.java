@@ -6,8 +6,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
@@ -15,12 +17,10 @@ import workuptally.tally.layers.LayerTally;
 
 /** A crystallisation whose mother liquor is not recorded or not assayed: it always keeps some product. */
 public final class CropsIncomplete implements RunRule {
-    static final String NOT_RECORDED = "liquor-not-recorded";
-    static final String NOT_ASSAYED = "liquor-not-assayed";
 
     @Override
-    public List<String> codes() {
-        return List.of(NOT_RECORDED, NOT_ASSAYED);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LIQUOR_NOT_RECORDED, FindingCode.LIQUOR_NOT_ASSAYED);
     }
 
     @Override
@@ -39,13 +39,14 @@ public final class CropsIncomplete implements RunRule {
                     .anyMatch(c -> c.massGrams().isPresent());
             if (!assayed && liquor.terminal() && liquor.entry().isPresent()) {
                 findings.add(
-                        NOT_ASSAYED,
+                        FindingCode.LIQUOR_NOT_ASSAYED,
                         Severity.CHECK,
                         liquor.entry().get().row().at("Layer"),
-                        "mother liquor " + liquor.label() + " has no assay for the product",
-                        "an assay or a dry residue of the liquor",
+                        Phrase.of("mother liquor {} has no assay for the product", liquor.label()),
+                        Phrase.of("an assay or a dry residue of the liquor"),
                         FindingList.PRACTICE,
-                        "Evaporate a measured aliquot to dryness, or assay it, before the yield of the crops is final.");
+                        Phrase.of(
+                                "Evaporate a measured aliquot to dryness, or assay it, before the yield of the crops is final."));
             }
         }
         Optional<Lot> crop = tally.run().lots().stream()
@@ -53,25 +54,27 @@ public final class CropsIncomplete implements RunRule {
                 .findFirst();
         if (crop.isPresent() && liquors.isEmpty()) {
             findings.add(
-                    NOT_RECORDED,
+                    FindingCode.LIQUOR_NOT_RECORDED,
                     Severity.CHECK,
                     crop.get().row().at("Stage"),
-                    "lot " + crop.get().label() + " is a crop, but no mother liquor is recorded"
-                            + crystallisation(tally),
-                    "the liquor as a layer, with its volume and an assay",
+                    Phrase.of(
+                            "lot {} is a crop, but no mother liquor is recorded{}",
+                            crop.get().label(),
+                            crystallisation(tally)),
+                    Phrase.of("the liquor as a layer, with its volume and an assay"),
                     FindingList.PRACTICE,
-                    "Enter the liquor in Layers; what it holds belongs beside the crops.");
+                    Phrase.of("Enter the liquor in Layers; what it holds belongs beside the crops."));
         }
         return findings.list();
     }
 
-    private static String crystallisation(RunTally tally) {
+    private static Phrase crystallisation(RunTally tally) {
         return tally.run().orderedSteps().stream()
                 .filter(s -> s.operation()
                         .filter(o -> o == Step.Operation.CRYSTALLISE)
                         .isPresent())
                 .findFirst()
-                .map(s -> " (step " + s.number() + ")")
-                .orElse("");
+                .map(s -> Phrase.of(" (step {})", s.number()))
+                .orElse(Phrase.NONE);
     }
 }

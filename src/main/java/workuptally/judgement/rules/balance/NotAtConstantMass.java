@@ -1,12 +1,17 @@
 package workuptally.judgement.rules.balance;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -18,8 +23,6 @@ import workuptally.tally.amounts.Substances;
  * constant mass; heavier by less than that but more than 3u, that it was weighed warm.
  */
 public final class NotAtConstantMass implements RunRule {
-    static final String DIFFERS = "not-at-constant-mass";
-    static final String WARM = "weighed-warm";
 
     private final Substances substances;
 
@@ -29,14 +32,18 @@ public final class NotAtConstantMass implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(DIFFERS, WARM);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.NOT_AT_CONSTANT_MASS, FindingCode.WEIGHED_WARM);
     }
 
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        Set<String> seen = new HashSet<>();
         for (LotTally lot : tally.lots()) {
+            if (!seen.add(lot.lot().label())) {
+                continue; // another product of the same weighing
+            }
             Optional<Entered> first = lot.lot().grossGrams().entered();
             Optional<Entered> second = lot.lot().secondWeighingGrams().entered();
             if (first.isPresent() && second.isPresent() && lot.netGrams().isPresent()) {
@@ -50,29 +57,31 @@ public final class NotAtConstantMass implements RunRule {
         double net = lot.netGrams().orElseThrow().value();
         double noise = substances.value(Threshold.CONSTANT_MASS_UNCERTAINTIES)
                 * lot.netGrams().get().standardUncertainty();
-        String seen = FindingList.say(
-                "lot %s: the second weighing differs by %+.4f g (%+.2f %% of the net mass)",
-                lot.lot().label(), change, 100 * change / net);
+        Phrase seen = Phrase.of(
+                "lot {}: the second weighing differs by {} ({} of the net mass)",
+                lot.lot().label(),
+                Figure.signed(change, 4, "g"),
+                Figure.signed(100 * change / net, 2, "%"));
         if (Math.abs(change) > Math.max(noise, substances.value(Threshold.CONSTANT_MASS) * net)) {
             findings.add(
-                    DIFFERS,
+                    FindingCode.NOT_AT_CONSTANT_MASS,
                     Severity.CHECK,
                     second.place(),
                     seen,
-                    "within 0.5 % and 3u of the first",
+                    Phrase.of("within 0.5 % and 3u of the first"),
                     FindingList.PRACTICE,
                     change < 0
-                            ? "Dry on until two weighings agree; the first mass still held solvent or water."
-                            : "Look for moisture taken up or a flask not cooled, and weigh again.");
+                            ? Phrase.of("Dry on until two weighings agree; the first mass still held solvent or water.")
+                            : Phrase.of("Look for moisture taken up or a flask not cooled, and weigh again."));
         } else if (change > noise) {
             findings.add(
-                    WARM,
+                    FindingCode.WEIGHED_WARM,
                     Severity.NOTE,
                     second.place(),
                     seen,
-                    "a weighing at the temperature of the balance",
+                    Phrase.of("a weighing at the temperature of the balance"),
                     "a warm vessel weighs light: common practice",
-                    "Let the flask stand half an hour by the balance before the weighing that counts.");
+                    Phrase.of("Let the flask stand half an hour by the balance before the weighing that counts."));
         }
     }
 }

@@ -5,8 +5,11 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -15,12 +18,10 @@ import workuptally.tally.amounts.ProductYield;
 
 /** More than half of a racemate as one enantiomer without racemisation, or theory halved twice. */
 public final class ResolutionAboveHalf implements RunRule {
-    static final String ABOVE_HALF = "resolution-above-half";
-    static final String HALVED_TWICE = "resolution-halved-twice";
 
     @Override
-    public List<String> codes() {
-        return List.of(ABOVE_HALF, HALVED_TWICE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RESOLUTION_ABOVE_HALF, FindingCode.RESOLUTION_HALVED_TWICE);
     }
 
     @Override
@@ -34,15 +35,17 @@ public final class ResolutionAboveHalf implements RunRule {
             double expanded = product.percent().expandedUncertainty(factor);
             if (product.percent().value() > 100 + expanded) {
                 findings.add(
-                        ABOVE_HALF,
+                        FindingCode.RESOLUTION_ABOVE_HALF,
                         Severity.STOP,
                         product.product().row().at("Product"),
-                        FindingList.say(
-                                "%s: %.1f ± %.1f %% of the racemate",
-                                product.product().name(), product.percent().value() / 2, expanded / 2),
-                        "50 % of the racemate at most",
+                        Phrase.of(
+                                "{}: {} of the racemate",
+                                product.product().name(),
+                                Figure.pair(product.percent().value() / 2, expanded / 2, 1, "%")),
+                        Phrase.of("50 % of the racemate at most"),
                         "definition of a resolution without racemisation",
-                        "Measure the enantiomeric excess and the assay of the lot, or correct Kind if the substrate racemises.");
+                        Phrase.of(
+                                "Measure the enantiomeric excess and the assay of the lot, or correct Kind if the substrate racemises."));
             }
         }
         for (Product product : tally.run().products()) {
@@ -51,13 +54,13 @@ public final class ResolutionAboveHalf implements RunRule {
                     .map(Entered::value)
                     .filter(c -> product.wanted() && c == 0.5)
                     .ifPresent(c -> findings.add(
-                            HALVED_TWICE,
+                            FindingCode.RESOLUTION_HALVED_TWICE,
                             Severity.CHECK,
                             product.row().at("Coefficient"),
-                            "coefficient 0.5 for " + product.name() + " in a run of kind resolution",
-                            "coefficient 1; the kind halves theory already",
+                            Phrase.of("coefficient 0.5 for {} in a run of kind resolution", product.name()),
+                            Phrase.of("coefficient 1; the kind halves theory already"),
                             "definition of the kind resolution",
-                            "Enter 1, or set Kind to reaction."));
+                            Phrase.of("Enter 1, or set Kind to reaction.")));
         }
         return findings.list();
     }

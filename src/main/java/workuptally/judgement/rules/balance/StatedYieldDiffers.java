@@ -7,7 +7,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
@@ -18,13 +21,12 @@ import workuptally.tally.amounts.ProductYield;
  * uncertainty and one percentage point (common practice: what rounding of molar masses and amounts explains).
  */
 public final class StatedYieldDiffers implements RunRule {
-    static final String CODE = "stated-yield-differs";
 
     private static final double ROUNDING_PERCENT = 1;
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.STATED_YIELD_DIFFERS);
     }
 
     @Override
@@ -40,17 +42,17 @@ public final class StatedYieldDiffers implements RunRule {
                             .filter(own -> !differs(stated.get(), own))
                             .isEmpty()) {
                 findings.add(
-                        CODE,
+                        FindingCode.STATED_YIELD_DIFFERS,
                         Severity.CHECK,
                         stated.get().place(),
-                        FindingList.say(
-                                "typed yield %s %% where lot %s weighs %.1f %% of theory",
+                        Phrase.of(
+                                "typed yield {} % where lot {} weighs {} of theory",
                                 stated.get().asTyped().replace("%", "").strip(),
                                 lot.lot().label(),
-                                overTheory.get().value()),
-                        "the yield that mass, amounts and molar masses give",
+                                Figure.decimals(overTheory.get().value(), 1, "%")),
+                        Phrase.of("the yield that mass, amounts and molar masses give"),
                         "m / m(theory)",
-                        "Look which of weight, amount, molar mass and typed yield is wrong.");
+                        Phrase.of("Look which of weight, amount, molar mass and typed yield is wrong."));
             }
         }
         return findings.list();
@@ -64,7 +66,8 @@ public final class StatedYieldDiffers implements RunRule {
 
     private static Optional<MeasuredValue> byAssay(RunTally tally, LotTally lot) {
         return tally.yields().stream()
-                .filter(y -> y.lots().contains(lot.lot().label()))
+                .filter(y -> y.lots().contains(lot.lot().label())
+                        && lot.product().equalsIgnoreCase(y.product().name()))
                 .map(ProductYield::percent)
                 .findFirst();
     }

@@ -11,6 +11,8 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.Threshold;
@@ -19,7 +21,6 @@ import workuptally.tally.amounts.Substances;
 
 /** Goods that are never pure, charged at 100 % or without an assay. The usual contents are those of supplier labels, from memory. */
 public final class AssayOfChargeForgotten implements RunRule {
-    static final String CODE = "charge-assay-forgotten";
 
     /** A usual form that is a solution, a dispersion or wet goods: a figure, and what it is of. */
     private static final Pattern NOT_PURE =
@@ -36,8 +37,8 @@ public final class AssayOfChargeForgotten implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CHARGE_ASSAY_FORGOTTEN);
     }
 
     @Override
@@ -55,14 +56,17 @@ public final class AssayOfChargeForgotten implements RunRule {
                     .orElse(charge.assayPercent().isBlank());
             if (usual.isPresent() && !solution && takenAsPure) {
                 findings.add(
-                        CODE,
+                        FindingCode.CHARGE_ASSAY_FORGOTTEN,
                         Severity.CHECK,
                         charge.row().at("Assay"),
-                        assay.map(a -> "read assay " + a.asTyped() + " % for ").orElse("no assay for ")
-                                + charge.material() + "; it is counted as pure",
-                        "usually " + usual.get(),
+                        Phrase.of(
+                                "{}{}; it is counted as pure",
+                                assay.map(a -> Phrase.of("read assay {} % for ", a.asTyped()))
+                                        .orElse(Phrase.of("no assay for ")),
+                                charge.material()),
+                        Phrase.of("usually {}", usual.get()),
                         "supplier labels, from memory",
-                        "Enter the assay from the label of the bottle.");
+                        Phrase.of("Enter the assay from the label of the bottle."));
             }
         }
         return findings.list();

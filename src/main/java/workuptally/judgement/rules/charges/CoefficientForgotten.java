@@ -5,7 +5,10 @@ import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -19,7 +22,6 @@ import workuptally.tally.balance.Closure;
  * yield reads a half or a third; or the yield reads double. Within 6 % of the ratio (common practice).
  */
 public final class CoefficientForgotten implements RunRule {
-    static final String CODE = "coefficient-suspect";
 
     private static final double[] RATIOS = {1.0 / 3, 0.5, 2, 3};
     private static final String[] WORDS = {"a third", "a half", "twice", "three times"};
@@ -32,8 +34,8 @@ public final class CoefficientForgotten implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COEFFICIENT_SUSPECT);
     }
 
     @Override
@@ -58,19 +60,20 @@ public final class CoefficientForgotten implements RunRule {
             Optional<Closure> telling = nearRatio ? telling(tally, RATIOS[i]) : Optional.empty();
             if (telling.isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.COEFFICIENT_SUSPECT,
                         Severity.CHECK,
                         product.product().row().at("Coefficient"),
-                        FindingList.say(
-                                "yield of %s %.1f %%, near %s of theory, while the balance on %s finds %.1f %%",
+                        Phrase.of(
+                                "yield of {} {}, near {} of theory, while the balance on {} finds {}",
                                 product.product().name(),
-                                percent,
+                                Figure.decimals(percent, 1, "%"),
                                 WORDS[i],
                                 telling.get().skeleton(),
-                                telling.get().percent().value()),
-                        "coefficients of substrate and product as in the equation of the reaction",
+                                Figure.decimals(telling.get().percent().value(), 1, "%")),
+                        Phrase.of("coefficients of substrate and product as in the equation of the reaction"),
                         FindingList.PRACTICE,
-                        "Write the balanced equation beside the coefficients of Charges and Products and correct them.");
+                        Phrase.of(
+                                "Write the balanced equation beside the coefficients of Charges and Products and correct them."));
             }
         }
     }

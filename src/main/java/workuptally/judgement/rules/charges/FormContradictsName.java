@@ -9,7 +9,9 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
@@ -18,8 +20,6 @@ import workuptally.tally.RunTally;
 
 /** A name that speaks of a salt or hydrate beside a formula of another form; for a product this stops the yield. */
 public final class FormContradictsName implements RunRule {
-    static final String CHARGE = "charge-form-mismatch";
-    static final String PRODUCT = "product-form-mismatch";
 
     private static final String WATER = "H2O";
 
@@ -31,8 +31,8 @@ public final class FormContradictsName implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CHARGE, PRODUCT);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CHARGE_FORM_MISMATCH, FindingCode.PRODUCT_FORM_MISMATCH);
     }
 
     @Override
@@ -41,26 +41,32 @@ public final class FormContradictsName implements RunRule {
         for (Charge charge : tally.run().charges()) {
             contradiction(charge.material(), charge.formula())
                     .ifPresent(form -> findings.add(
-                            CHARGE,
+                            FindingCode.CHARGE_FORM_MISMATCH,
                             Severity.CHECK,
                             charge.row().at("Formula"),
-                            "read '" + charge.material() + "' with formula " + charge.formula() + ", which shows no "
-                                    + form.shows(),
-                            "the formula of the form weighed, with " + form.shows(),
+                            Phrase.of(
+                                    "read '{}' with formula {}, which shows no {}",
+                                    charge.material(),
+                                    charge.formula(),
+                                    form.shows()),
+                            Phrase.of("the formula of the form weighed, with {}", form.shows()),
                             FindingList.PRACTICE,
-                            "Compare with the label of the bottle and correct name or formula."));
+                            Phrase.of("Compare with the label of the bottle and correct name or formula.")));
         }
         for (Product product : tally.run().products()) {
             contradiction(product.name(), product.formula())
                     .ifPresent(form -> findings.add(
-                            PRODUCT,
+                            FindingCode.PRODUCT_FORM_MISMATCH,
                             Severity.STOP,
                             product.row().at("Formula"),
-                            "read product '" + product.name() + "' with formula " + product.formula()
-                                    + ", which shows no " + form.shows(),
-                            "theory in the form that is isolated",
+                            Phrase.of(
+                                    "read product '{}' with formula {}, which shows no {}",
+                                    product.name(),
+                                    product.formula(),
+                                    form.shows()),
+                            Phrase.of("theory in the form that is isolated"),
                             "definition of theory",
-                            "Enter the formula of the form isolated; the yield rests on it."));
+                            Phrase.of("Enter the formula of the form isolated; the yield rests on it.")));
         }
         for (Lot lot : tally.run().lots()) {
             Optional<Product> product = tally.run().product(lot.product());
@@ -68,14 +74,18 @@ public final class FormContradictsName implements RunRule {
             if (product.isPresent()
                     && said.filter(f -> !isShownBy(f, product.get().formula())).isPresent()) {
                 findings.add(
-                        PRODUCT,
+                        FindingCode.PRODUCT_FORM_MISMATCH,
                         Severity.STOP,
                         lot.row().at("Product"),
-                        "lot " + lot.label() + " is called a " + said.get().word() + "; theory is in the form "
-                                + product.get().formula(),
-                        "theory in the form that is isolated",
+                        Phrase.of(
+                                "lot {} is called a {}; theory is in the form {}",
+                                lot.label(),
+                                said.get().word(),
+                                product.get().formula()),
+                        Phrase.of("theory in the form that is isolated"),
                         "definition of theory",
-                        "Settle which form was weighed and enter its formula in Products; the yield rests on it.");
+                        Phrase.of(
+                                "Settle which form was weighed and enter its formula in Products; the yield rests on it."));
             }
         }
         return findings.list();

@@ -9,7 +9,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
@@ -22,7 +25,6 @@ import workuptally.tally.balance.Closure;
 
 /** An organomagnesium or organolithium reagent in excess: its quench gives R–H, which goes with the solvent and the layers. */
 public final class OrganometallicExcess implements RunRule {
-    static final String CODE = "quench-by-product";
 
     private static final String ORGANOMETALLIC = "organometallic";
     private static final Pattern METAL = Pattern.compile("(Mg(Br|Cl|I)|(Br|Cl|I)Mg|Li)");
@@ -36,8 +38,8 @@ public final class OrganometallicExcess implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.QUENCH_BY_PRODUCT);
     }
 
     @Override
@@ -58,21 +60,22 @@ public final class OrganometallicExcess implements RunRule {
             if (used > 0 && left > reference.value(Threshold.EXCESS_NOTE)) {
                 double grams = left * byProduct.get().molarMassGramsPerMole().orElse(0) / 1000;
                 findings.add(
-                        CODE,
+                        FindingCode.QUENCH_BY_PRODUCT,
                         Severity.NOTE,
                         charge.row().at("Material"),
-                        FindingList.say(
-                                "%.1f mmol %s charged, %.1f mmol found in products: the quench of the rest gives up to %.1f mmol %s (%.2f g)",
-                                charged,
+                        Phrase.of(
+                                "{} {} charged, {} found in products: the quench of the rest gives up to {} {} ({})",
+                                Figure.decimals(charged, 1, "mmol"),
                                 charge.material(),
-                                used,
-                                left,
+                                Figure.decimals(used, 1, "mmol"),
+                                Figure.decimals(left, 1, "mmol"),
                                 byProduct.get().name().toLowerCase(Locale.ROOT),
-                                grams),
-                        "no more of it than the run needs",
+                                Figure.decimals(grams, 2, "g")),
+                        Phrase.of("no more of it than the run needs"),
                         "stoichiometry of the quench",
-                        "Expect it in the distillate and the layers and name it for the waste; follow its safety data sheet and the"
-                                + " local rules.");
+                        Phrase.of(
+                                "Expect it in the distillate and the layers and name it for the waste; follow its safety data sheet and"
+                                        + " the local rules."));
             }
         }
         return findings.list();

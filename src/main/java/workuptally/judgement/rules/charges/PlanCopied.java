@@ -10,6 +10,8 @@ import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -17,7 +19,6 @@ import workuptally.tally.amounts.Substances;
 
 /** Actual amounts that equal the plan to all digits on every line. */
 public final class PlanCopied implements RunRule {
-    static final String CODE = "plan-copied";
 
     private static final int LEAST_DECIMALS = 2;
 
@@ -29,8 +30,8 @@ public final class PlanCopied implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PLAN_COPIED);
     }
 
     @Override
@@ -42,13 +43,13 @@ public final class PlanCopied implements RunRule {
         if (both.size() >= substances.value(Threshold.PLAN_COPIED_LINES)
                 && both.stream().allMatch(PlanCopied::isSame)) {
             findings.add(
-                    CODE,
+                    FindingCode.PLAN_COPIED,
                     Severity.NOTE,
                     both.get(0).row().at("Actual amount"),
-                    "all " + both.size() + " weighed amounts equal the planned ones to the last digit",
-                    "weighings that differ a little from the plan",
+                    Phrase.of("all {} weighed amounts equal the planned ones to the last digit", both.size()),
+                    Phrase.of("weighings that differ a little from the plan"),
                     FindingList.PRACTICE,
-                    "Enter what was weighed; theory and balance rest on it.");
+                    Phrase.of("Enter what was weighed; theory and balance rest on it."));
         }
         return findings.list();
     }

@@ -6,7 +6,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -15,7 +18,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A reagent with a coefficient, charged at many times what the coefficient asks for; listed solvents, which may be both, are left out. */
 public final class ReagentInExcess implements RunRule {
-    static final String CODE = "reagent-in-large-excess";
 
     private final Substances substances;
 
@@ -25,8 +27,8 @@ public final class ReagentInExcess implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.REAGENT_IN_LARGE_EXCESS);
     }
 
     @Override
@@ -46,22 +48,24 @@ public final class ReagentInExcess implements RunRule {
             double equivalents = amount.amountMillimoles().get().value() / coefficient / extent;
             if (equivalents > substances.value(Threshold.LARGE_EXCESS)) {
                 findings.add(
-                        CODE,
+                        FindingCode.REAGENT_IN_LARGE_EXCESS,
                         Severity.CHECK,
                         charge.row().at(amount.planned() ? "Planned amount" : "Actual amount"),
-                        FindingList.say(
-                                "%s is charged at %.3g times what its coefficient %s and the limiting reagent ask for",
+                        Phrase.of(
+                                "{} is charged at {} times what its coefficient {} and the limiting reagent ask for",
                                 charge.material(),
-                                equivalents,
+                                Figure.digits(equivalents, 3, ""),
                                 charge.coefficient()
                                         .entered()
                                         .map(Entered::asTyped)
                                         .orElse("")),
-                        FindingList.say(
-                                "%.0f equivalents at most, or no coefficient",
-                                substances.value(Threshold.LARGE_EXCESS)),
+                        Phrase.of(
+                                "{} equivalents at most, or no coefficient",
+                                Figure.decimals(substances.value(Threshold.LARGE_EXCESS), 0, "")),
                         FindingList.PRACTICE,
-                        "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no coefficient.");
+                        Phrase.of(
+                                "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no"
+                                        + " coefficient."));
             }
         }
         return findings.list();

@@ -8,20 +8,21 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
 
 /** A recovered solvent without a composition: product, water or acid that it carries enters the balance unseen. */
 public final class RecoveredSolventTakenAsPure implements RunRule {
-    static final String CODE = "recovered-solvent-as-pure";
 
     private static final Pattern RECOVERED =
             Pattern.compile("\\b(recovered|recycled|regenerated|re-?used|reclaimed|redistilled)\\b");
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RECOVERED_SOLVENT_AS_PURE);
     }
 
     @Override
@@ -31,25 +32,25 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
             boolean recovered = isRecovered(charge.material()) || isRecovered(charge.supplierLot());
             if (recovered && charge.assayPercent().isBlank()) {
                 findings.add(
-                        CODE,
+                        FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         charge.row().at("Assay"),
-                        charge.material() + " is recovered solvent and is counted as pure",
-                        "its content in % w/w",
+                        Phrase.of("{} is recovered solvent and is counted as pure", charge.material()),
+                        Phrase.of("its content in % w/w"),
                         FindingList.PRACTICE,
-                        "Enter its content (GC, density, Karl Fischer) before it goes into a balance.");
+                        Phrase.of("Enter its content (GC, density, Karl Fischer) before it goes into a balance."));
             }
         }
         for (Step step : tally.run().orderedSteps()) {
             if (isRecovered(step.material()) && !step.notes().contains("%")) {
                 findings.add(
-                        CODE,
+                        FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         step.row().at("Material"),
-                        "step " + step.number() + " uses " + step.material() + ", which is counted as pure",
-                        "its content in the notes, for example 97 % ethyl acetate",
+                        Phrase.of("step {} uses {}, which is counted as pure", step.number(), step.material()),
+                        Phrase.of("its content in the notes, for example 97 % ethyl acetate"),
                         FindingList.PRACTICE,
-                        "Note its content, and whether it carries product, acid or water.");
+                        Phrase.of("Note its content, and whether it carries product, acid or water."));
             }
         }
         return findings.list();

@@ -5,32 +5,33 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.NotComputed;
 
 /** A run whose theory cannot be computed, with the entry that would unlock it. */
 public final class TheoryNotComputed implements RunRule {
-    static final String CODE = "theory-not-computed";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.THEORY_NOT_COMPUTED);
     }
 
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (NotComputed omitted : tally.notComputed()) {
-            if (omitted.what().equals("theory") || omitted.what().startsWith("theory of ")) {
+            if (omitted.isTheory()) {
                 findings.add(
-                        CODE,
+                        FindingCode.THEORY_NOT_COMPUTED,
                         Severity.CHECK,
                         tally.run().row().at("Run"),
-                        omitted.what() + " is not computed: " + omitted.because(),
-                        omitted.unlockedBy(),
+                        Phrase.of("{} is not computed: {}", omitted.what(), omitted.because()),
+                        Phrase.quoted(omitted.unlockedBy()),
                         "m = min(nᵢ/νᵢ)·ν·M",
-                        "Enter " + omitted.unlockedBy() + "; yields and percentages of theory wait for it.");
+                        Phrase.of("Enter {}; yields and percentages of theory wait for it.", omitted.unlockedBy()));
             }
         }
         return findings.list();

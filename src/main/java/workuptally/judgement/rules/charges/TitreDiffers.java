@@ -7,8 +7,11 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -17,8 +20,6 @@ import workuptally.tally.amounts.Substances;
 
 /** A titre away from the label (note, above 15 % check), and an air-sensitive reagent used by its label alone (note). */
 public final class TitreDiffers implements RunRule {
-    static final String DIFFERS = "titre-differs";
-    static final String MISSING = "titre-missing";
 
     /** A titre at the limit to the last digit is within it, whatever binary fractions make of it. */
     private static final double ROUNDING_PERCENT = 1e-9;
@@ -31,8 +32,8 @@ public final class TitreDiffers implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(DIFFERS, MISSING);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.TITRE_DIFFERS, FindingCode.TITRE_MISSING);
     }
 
     @Override
@@ -47,14 +48,16 @@ public final class TitreDiffers implements RunRule {
                 differs(findings, amount, label.get(), titre.get(), notePercent);
             } else if (label.isPresent() && AirSensitive.is(substances.material(charge.material(), charge.formula()))) {
                 findings.add(
-                        MISSING,
+                        FindingCode.TITRE_MISSING,
                         Severity.NOTE,
                         charge.row().at("Titre"),
-                        "the amount of " + charge.material() + " rests on the label, "
-                                + label.get().asTyped() + " mol/L",
-                        "a titre; solutions of air-sensitive reagents lose strength",
+                        Phrase.of(
+                                "the amount of {} rests on the label, {} mol/L",
+                                charge.material(),
+                                label.get().asTyped()),
+                        Phrase.of("a titre; solutions of air-sensitive reagents lose strength"),
                         FindingList.PRACTICE,
-                        "Titrate before the next use and enter titre and date.");
+                        Phrase.of("Titrate before the next use and enter titre and date."));
             }
         }
         return findings.list();
@@ -65,22 +68,28 @@ public final class TitreDiffers implements RunRule {
         if (Math.abs(percent) <= notePercent + ROUNDING_PERCENT) {
             return;
         }
-        String amounts = amount.amountMillimoles().isPresent()
+        Phrase amounts = amount.amountMillimoles().isPresent()
                         && amount.labelAmountMillimoles().isPresent()
-                ? FindingList.say(
-                        "; %.2f mmol by the titre, %.2f mmol by the label",
-                        amount.amountMillimoles().get().value(),
-                        amount.labelAmountMillimoles().getAsDouble())
-                : "";
+                ? Phrase.of(
+                        "; {} by the titre, {} by the label",
+                        Figure.decimals(amount.amountMillimoles().get().value(), 2, "mmol"),
+                        Figure.decimals(amount.labelAmountMillimoles().getAsDouble(), 2, "mmol"))
+                : Phrase.NONE;
         findings.add(
-                DIFFERS,
+                FindingCode.TITRE_DIFFERS,
                 Math.abs(percent) > substances.value(Threshold.TITRE_CHECK) ? Severity.CHECK : Severity.NOTE,
                 titre.place(),
-                FindingList.say(
-                        "titre of %s %s mol/L, label %s mol/L: %+.1f %%%s",
-                        amount.charge().material(), titre.asTyped(), label.asTyped(), percent, amounts),
-                "within " + FindingList.plain(notePercent) + " % of the label",
+                Phrase.of(
+                        "titre of {} {} mol/L, label {} mol/L: {}{}",
+                        amount.charge().material(),
+                        titre.asTyped(),
+                        label.asTyped(),
+                        Figure.signed(percent, 1, "%"),
+                        amounts),
+                Phrase.of("within {} of the label", Figure.brief(notePercent, "%")),
                 "limit 'Titre below label'; check above 15 %, common practice",
-                "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still suffices.");
+                Phrase.of(
+                        "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still"
+                                + " suffices."));
     }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.judgement.rules.FindingList;
+import workuptally.model.Figure;
+import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 
 /** How findings name a proposal, and the decisions about the layers it names. */
@@ -13,11 +15,14 @@ final class ProposalWords {
     private ProposalWords() {}
 
     /** {@code T9: 1123 g of R26-050 A2 into W-AQB-05}. */
-    static String title(ProposalFit fit) {
+    static Phrase title(ProposalFit fit) {
         Transfer transfer = fit.addition().transfer();
-        return FindingList.say(
-                "%s: %.4g g of %s into %s",
-                transfer.id(), fit.addition().totalGrams(), fit.addition().source(), transfer.container());
+        return Phrase.of(
+                "{}: {} of {} into {}",
+                transfer.id(),
+                Figure.digits(fit.addition().totalGrams(), 4, "g"),
+                fit.addition().source(),
+                transfer.container());
     }
 
     /** The decisions about the layers of a transfer; layers nobody decides about, as distillates, have none. */
@@ -28,12 +33,12 @@ final class ProposalWords {
     }
 
     /** Decisions in which that condition is not met. */
-    static Stream<LayerDecision> notMet(List<LayerDecision> decisions, String condition) {
+    static Stream<LayerDecision> notMet(List<LayerDecision> decisions, Criterion condition) {
         return decisions.stream().filter(d -> isNotMet(d, condition));
     }
 
-    static boolean isNotMet(LayerDecision decision, String condition) {
+    static boolean isNotMet(LayerDecision decision, Criterion condition) {
         return decision.conditions().stream()
-                .anyMatch(c -> c.id().equals(condition) && c.state() == LayerDecision.State.NOT_MET);
+                .anyMatch(c -> c.criterion() == condition && c.state() == LayerDecision.State.NOT_MET);
     }
 }

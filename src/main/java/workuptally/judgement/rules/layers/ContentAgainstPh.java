@@ -9,7 +9,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -30,8 +33,6 @@ import workuptally.tally.layers.LayerTally;
  * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
  */
 public final class ContentAgainstPh implements RunRule {
-    static final String AGAINST = "content-against-ph";
-    static final String TAKEN = "wash-takes-product";
 
     private static final double NEUTRAL_PH = 7;
 
@@ -43,8 +44,8 @@ public final class ContentAgainstPh implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(AGAINST, TAKEN);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.CONTENT_AGAINST_PH, FindingCode.WASH_TAKES_PRODUCT);
     }
 
     @Override
@@ -76,22 +77,23 @@ public final class ContentAgainstPh implements RunRule {
                             && c.percentOf().orElse(0) >= substances.value(Threshold.AGAINST_PH_LEAST))
                     .forEach(
                             c -> findings.add(
-                                    AGAINST,
+                                    FindingCode.CONTENT_AGAINST_PH,
                                     Severity.CHECK,
                                     layer.flatMap(LayerTally::entry)
                                             .orElseThrow()
                                             .row()
                                             .at("Layer"),
-                                    FindingList.say(
-                                            "organic layer %s holds %.1f %% of %s by assay, but over water of pH %s it is an ion (pKa %s)",
+                                    Phrase.of(
+                                            "organic layer {} holds {} of {} by assay, but over water of pH {} it is an ion (pKa {})",
                                             label,
-                                            c.percentOf().orElse(0),
+                                            Figure.decimals(c.percentOf().orElse(0), 1, "%"),
                                             product.name(),
                                             pH.get().asTyped(),
                                             pKa(product).asTyped()),
-                                    "an ion in the aqueous layer",
+                                    Phrase.of("an ion in the aqueous layer"),
                                     "more than 99 % ionised two units of pH beyond the pKa",
-                                    "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong."));
+                                    Phrase.of(
+                                            "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong.")));
         }
     }
 
@@ -105,19 +107,21 @@ public final class ContentAgainstPh implements RunRule {
                         run.steps().stream().anyMatch(later -> later.from().contains(label)));
         if (pH.isPresent() && !takenUp && isIon(product, pH.get())) {
             findings.add(
-                    TAKEN,
+                    FindingCode.WASH_TAKES_PRODUCT,
                     Severity.CHECK,
                     step.row().at("Material"),
-                    FindingList.say(
-                            "step %s (%s, about pH %.3g) takes %s into the water as its ion (pKa %s), and no later step takes the aqueous layer up",
+                    Phrase.of(
+                            "step {} ({}, about pH {}) takes {} into the water as its ion (pKa {}), and no later step takes the"
+                                    + " aqueous layer up",
                             step.number(),
                             step.material(),
-                            pH.get(),
+                            Figure.digits(pH.get(), 3, ""),
                             product.name(),
                             pKa(product).asTyped()),
-                    "a wash in which the product stays neutral, or a step that brings it back",
+                    Phrase.of("a wash in which the product stays neutral, or a step that brings it back"),
                     "more than 99 % ionised two units of pH beyond the pKa",
-                    "Leave the wash out, use a weaker one, or plan the step that sets the product free from the aqueous layer.");
+                    Phrase.of(
+                            "Leave the wash out, use a weaker one, or plan the step that sets the product free from the aqueous layer."));
         }
     }
 

@@ -11,7 +11,9 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -21,13 +23,10 @@ import workuptally.tally.amounts.YieldBasis;
  * A substance assayed twice in one sample: pooled where the results agree, a hold where they do not; and a lot whose two assays differ.
  */
 public final class CountedTwice implements RunRule {
-    static final String TWICE = "component-counted-twice";
-    static final String DISAGREE = "assays-disagree";
-    static final String LOT = "lot-assay-differs";
 
     @Override
-    public List<String> codes() {
-        return List.of(TWICE, DISAGREE, LOT);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COMPONENT_COUNTED_TWICE, FindingCode.ASSAYS_DISAGREE, FindingCode.LOT_ASSAY_DIFFERS);
     }
 
     @Override
@@ -48,33 +47,47 @@ public final class CountedTwice implements RunRule {
     }
 
     private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
-        String seen = assay.substance() + " in " + assay.sample() + " stands in two rows of Assays (" + typed(before)
-                + " and " + typed(assay) + ")";
+        boolean told = assay.isComposite()
+                && tally.evidence().composites().list().stream()
+                        .noneMatch(c ->
+                                c.name().equals(assay.sample()) && c.together().rests() == Content.Rests.OWN_READING);
+        if (told) {
+            return; // refused, or gainsaid: its own finding says so
+        }
+        Phrase seen = Phrase.of(
+                "{} in {} stands in two rows of Assays ({} and {})",
+                assay.substance(),
+                assay.sample(),
+                typed(before),
+                typed(assay));
         if (isDisputed(tally, assay)) {
             findings.add(
-                    DISAGREE,
+                    FindingCode.ASSAYS_DISAGREE,
                     Severity.HOLD,
                     assay.row().at("Result"),
-                    seen + ", which differ by more than their uncertainties explain; the larger counts meanwhile",
-                    "two results of one portion within 2u of each other",
+                    Phrase.of(
+                            "{}, which differ by more than their uncertainties explain; the larger counts meanwhile",
+                            seen),
+                    Phrase.of("two results of one portion within 2u of each other"),
                     FindingList.PRACTICE,
-                    "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it.");
+                    Phrase.of(
+                            "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
         } else {
             findings.add(
-                    TWICE,
+                    FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
-                    seen + ", which agree; their mean counts, with the larger of both bounds",
-                    "each substance once for each sample",
+                    Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
+                    Phrase.of("each substance once for each sample"),
                     FindingList.PRACTICE,
-                    "Nothing needs doing; one row with the number of replicates says the same.");
+                    Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
         }
     }
 
     private static boolean isDisputed(RunTally tally, Assay assay) {
         boolean isOfLot = tally.lots().stream()
                 .anyMatch(l -> l.lot().label().equals(assay.sample())
-                        && l.lot().product().equalsIgnoreCase(assay.substance())
+                        && l.product().equalsIgnoreCase(assay.substance())
                         && l.lot().assayPercent().isBlank()
                         && l.basis() == YieldBasis.UPPER_LIMIT);
         return isOfLot || isOfLayer(tally, assay);
@@ -92,9 +105,11 @@ public final class CountedTwice implements RunRule {
         return unit != Assay.Unit.AREA_PERCENT && unit != Assay.Unit.MOLE_RATIO_TO_PRODUCT;
     }
 
-    private static String typed(Assay assay) {
-        return assay.result().entered().map(Entered::asTyped).orElse("no result") + " "
-                + assay.unit().map(Assay.Unit::word).orElse("");
+    private static Phrase typed(Assay assay) {
+        return Phrase.of(
+                "{} {}",
+                assay.result().entered().map(Entered::asTyped).orElse("no result"),
+                assay.unit().map(Assay.Unit::word).orElse(""));
     }
 
     private static void lot(FindingList findings, RunTally tally, Lot lot) {
@@ -109,14 +124,15 @@ public final class CountedTwice implements RunRule {
                 && other.isPresent()
                 && typed.get().value() != other.get().value()) {
             findings.add(
-                    LOT,
+                    FindingCode.LOT_ASSAY_DIFFERS,
                     Severity.CHECK,
                     typed.get().place(),
-                    "lot " + lot.label() + ": assay " + typed.get().asTyped() + " % in Isolated, "
-                            + other.get().asTyped() + " % in Assays; the first is used",
-                    "one assay of the lot",
+                    Phrase.of(
+                            "lot {}: assay {} % in Isolated, {} % in Assays; the first is used",
+                            lot.label(), typed.get().asTyped(), other.get().asTyped()),
+                    Phrase.of("one assay of the lot"),
                     FindingList.PRACTICE,
-                    "Keep the assay that the yield shall rest on and note the other.");
+                    Phrase.of("Keep the assay that the yield shall rest on and note the other."));
         }
     }
 }

@@ -4,7 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Threshold;
@@ -15,7 +18,6 @@ import workuptally.tally.bench.Plan;
 
 /** The volume of a planned extraction would take out clearly more in more and smaller portions: a note. */
 public final class ExtractionUndivided implements RunRule {
-    static final String CODE = "extraction-split";
 
     private final Substances substances;
 
@@ -25,8 +27,8 @@ public final class ExtractionUndivided implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.EXTRACTION_SPLIT);
     }
 
     @Override
@@ -37,33 +39,34 @@ public final class ExtractionUndivided implements RunRule {
                 double gainPercent = split.leftAsPlannedPercent() - split.leftAtBestPercent();
                 if (gainPercent >= substances.value(Threshold.SPLIT_GAIN)) {
                     findings.add(
-                            CODE,
+                            FindingCode.EXTRACTION_SPLIT,
                             Severity.NOTE,
                             planned.step().row().at("Portions"),
                             seen(planned.step(), split),
-                            FindingList.say(
-                                    "%d portions of %.0f mL: about %.2g %% left",
+                            Phrase.of(
+                                    "{} portions of {}: about {} left",
                                     split.bestPortions(),
-                                    split.totalMillilitres() / split.bestPortions(),
-                                    split.leftAtBestPercent()),
+                                    Figure.decimals(split.totalMillilitres() / split.bestPortions(), 0, "mL"),
+                                    Figure.digits(split.leftAtBestPercent(), 2, "%")),
                             split.origin() + ", equal portions at equilibrium",
-                            "Divide the volume, or plan another extraction; an assay of both layers gives the true ratio.");
+                            Phrase.of(
+                                    "Divide the volume, or plan another extraction; an assay of both layers gives the true ratio."));
                 }
             }
         }
         return findings.list();
     }
 
-    private static String seen(Step step, ExtractionSplit split) {
-        return FindingList.say(
-                "step %s (%s): %.0f mL in %s leaves about %.2g %% of %s behind (%.2g to %.2g %% as the ratio is uncertain)",
+    private static Phrase seen(Step step, ExtractionSplit split) {
+        return Phrase.of(
+                "step {} ({}): {} in {} leaves about {} of {} behind ({} to {} as the ratio is uncertain)",
                 step.number(),
                 step.material(),
-                split.totalMillilitres(),
+                Figure.decimals(split.totalMillilitres(), 0, "mL"),
                 split.plannedPortions() == 1 ? "one portion" : split.plannedPortions() + " portions",
-                split.leftAsPlannedPercent(),
+                Figure.digits(split.leftAsPlannedPercent(), 2, "%"),
                 split.product(),
-                split.leastLeftAsPlannedPercent(),
-                split.mostLeftAsPlannedPercent());
+                Figure.digits(split.leastLeftAsPlannedPercent(), 2, ""),
+                Figure.digits(split.mostLeftAsPlannedPercent(), 2, "%"));
     }
 }

@@ -6,6 +6,8 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -13,11 +15,10 @@ import workuptally.tally.RunTally;
 
 /** A step of several funnel loads that gives neither one combined layer nor one for each load. */
 public final class LoadsNotRecorded implements RunRule {
-    static final String CODE = "loads-not-recorded";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LOADS_NOT_RECORDED);
     }
 
     @Override
@@ -38,14 +39,18 @@ public final class LoadsNotRecorded implements RunRule {
         boolean fits = labels.size() <= 1 || labels.size() == loads;
         if (loads > 1 && !fits) {
             findings.add(
-                    CODE,
+                    FindingCode.LOADS_NOT_RECORDED,
                     Severity.CHECK,
                     step.row().at(column),
-                    "step " + step.number() + " went in " + loads + " loads and gives " + labels.size() + " layers ("
-                            + String.join(", ", labels) + ")",
-                    "one combined layer, or " + loads + " layers",
+                    Phrase.of(
+                            "step {} went in {} loads and gives {} layers ({})",
+                            step.number(),
+                            loads,
+                            labels.size(),
+                            String.join(", ", labels)),
+                    Phrase.of("one combined layer, or {} layers", loads),
                     FindingList.PRACTICE,
-                    "Add the layer of the missing load, or correct Loads.");
+                    Phrase.of("Add the layer of the missing load, or correct Loads."));
         }
     }
 }

@@ -7,19 +7,20 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerTally;
 
 /** A kept layer whose day of review has passed on the day of the report. */
 public final class ReviewDatePassed implements RunRule {
-    static final String CODE = "layer-review-overdue";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.LAYER_REVIEW_OVERDUE);
     }
 
     @Override
@@ -31,14 +32,17 @@ public final class ReviewDatePassed implements RunRule {
             Optional<LocalDate> reviewBy = entry.flatMap(Layer::reviewBy);
             if (reviewBy.isPresent() && asOf.filter(reviewBy.get()::isBefore).isPresent()) {
                 findings.add(
-                        CODE,
+                        FindingCode.LAYER_REVIEW_OVERDUE,
                         Severity.CHECK,
                         entry.get().row().at("Review by"),
-                        "layer " + layer.label() + " was to be reviewed by " + reviewBy.get() + "; today is "
-                                + asOf.get(),
-                        "a review by its day; a kept layer has an owner and a date",
+                        Phrase.of(
+                                "layer {} was to be reviewed by {}; today is {}",
+                                layer.label(),
+                                reviewBy.get(),
+                                asOf.get()),
+                        Phrase.of("a review by its day; a kept layer has an owner and a date"),
                         FindingList.PRACTICE,
-                        "Review the layer and enter a new day, or what has become of it.");
+                        Phrase.of("Review the layer and enter a new day, or what has become of it."));
             }
         }
         return findings.list();

@@ -6,18 +6,19 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /** A product that boils below 150 °C in a run whose solvent is taken off (common practice): part of it can be in the distillate. */
 public final class VolatileProduct implements RunRule {
-    static final String CODE = "product-volatile";
 
     private final Substances substances;
 
@@ -27,8 +28,8 @@ public final class VolatileProduct implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.PRODUCT_VOLATILE);
     }
 
     @Override
@@ -45,19 +46,20 @@ public final class VolatileProduct implements RunRule {
         boolean planned = tally.run().status() == Run.Status.PLANNED;
         for (Product product : tally.run().products()) {
             Optional<Double> boiling = product.boilingPointCelsius().entered().map(Entered::value);
-            if (product.wanted()
-                    && boiling.filter(b -> b < substances.value(Threshold.VOLATILE_BELOW))
-                            .isPresent()) {
+            if (product.wanted() && substances.isVolatile(product)) {
                 findings.add(
-                        CODE,
+                        FindingCode.PRODUCT_VOLATILE,
                         planned ? Severity.NOTE : Severity.CHECK,
                         product.row().at("Boiling point"),
-                        FindingList.say(
-                                "%s boils at %.0f °C; step %s takes the solvent off",
-                                product.name(), boiling.get(), evaporation.get().number()),
-                        "a product that boils above 150 °C, or gentle evaporation",
+                        Phrase.of(
+                                "{} boils at {}; step {} takes the solvent off",
+                                product.name(),
+                                Figure.decimals(boiling.get(), 0, "°C"),
+                                evaporation.get().number()),
+                        Phrase.of("a product that boils above 150 °C, or gentle evaporation"),
                         FindingList.PRACTICE,
-                        "Use a column or little vacuum, and keep the distillate until the crude is assayed.");
+                        Phrase.of(
+                                "Use a column or little vacuum, and keep the distillate until the crude is assayed."));
             }
         }
         return findings.list();

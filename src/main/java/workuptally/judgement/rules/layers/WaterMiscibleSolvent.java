@@ -4,7 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -13,7 +16,6 @@ import workuptally.tally.bench.ContactMixture;
 
 /** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
 public final class WaterMiscibleSolvent implements RunRule {
-    static final String CODE = "water-miscible-solvent";
 
     private final Substances substances;
 
@@ -23,8 +25,8 @@ public final class WaterMiscibleSolvent implements RunRule {
     }
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.WATER_MISCIBLE_SOLVENT);
     }
 
     @Override
@@ -39,16 +41,19 @@ public final class WaterMiscibleSolvent implements RunRule {
 
     private void judge(FindingList findings, ContactMixture contact) {
         findings.add(
-                CODE,
+                FindingCode.WATER_MISCIBLE_SOLVENT,
                 contact.waterMisciblePercent() > substances.value(Threshold.MISCIBLE_CHECK)
                         ? Severity.CHECK
                         : Severity.NOTE,
                 contact.step().row().at("From"),
-                FindingList.say(
-                        "step %s: about %.0f %% v/v of the organic solvent is %s, which mixes with water (estimate)",
-                        contact.step().number(), contact.waterMisciblePercent(), contact.waterMiscible()),
-                "10 % at most",
+                Phrase.of(
+                        "step {}: about {} v/v of the organic solvent is {}, which mixes with water (estimate)",
+                        contact.step().number(),
+                        Figure.decimals(contact.waterMisciblePercent(), 0, "%"),
+                        contact.waterMiscible()),
+                Phrase.of("10 % at most"),
                 FindingList.PRACTICE,
-                "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting.");
+                Phrase.of(
+                        "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting."));
     }
 }

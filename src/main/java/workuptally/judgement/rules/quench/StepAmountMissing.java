@@ -7,6 +7,8 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -15,7 +17,6 @@ import workuptally.tally.RunTally;
 
 /** A planned step that adds a liquid and does not say how much: funnel, capacity and gas of the plan cannot be judged, which is no all-clear. */
 public final class StepAmountMissing implements RunRule {
-    static final String CODE = "step-amount-missing";
 
     private static final Set<Operation> ADDING = Set.of(
             Operation.QUENCH,
@@ -27,8 +28,8 @@ public final class StepAmountMissing implements RunRule {
             Operation.BASIFY);
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.STEP_AMOUNT_MISSING);
     }
 
     @Override
@@ -42,13 +43,15 @@ public final class StepAmountMissing implements RunRule {
                     && !step.material().isBlank();
             if (adds && !isAmount(step.volumeMillilitres()) && !isAmount(step.massGrams())) {
                 findings.add(
-                        CODE,
+                        FindingCode.STEP_AMOUNT_MISSING,
                         Severity.HOLD,
                         step.row().at("Volume"),
-                        "step " + step.number() + " adds " + step.material() + " and does not say how much",
-                        "a volume or a mass above 0",
+                        Phrase.of("step {} adds {} and does not say how much", step.number(), step.material()),
+                        Phrase.of("a volume or a mass above 0"),
                         "the plan",
-                        "Enter the volume; funnel fill, capacity and gas of this step and those after it are not judged without it.");
+                        Phrase.of(
+                                "Enter the volume; funnel fill, capacity and gas of this step and those after it are not judged without"
+                                        + " it."));
             }
         }
         return findings.list();

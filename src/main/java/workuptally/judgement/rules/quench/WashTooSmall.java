@@ -5,8 +5,11 @@ import java.util.OptionalDouble;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -14,11 +17,10 @@ import workuptally.tally.bench.StepReaction;
 
 /** An acid or base wash that cannot neutralise what it meets: a stop in a plan below 1.0, a note once the wash is done. */
 public final class WashTooSmall implements RunRule {
-    static final String CODE = "wash-too-small";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.WASH_TOO_SMALL);
     }
 
     @Override
@@ -31,28 +33,30 @@ public final class WashTooSmall implements RunRule {
             if (ratio.isPresent() && ratio.getAsDouble() < least) {
                 Severity severity = !planned ? Severity.NOTE : ratio.getAsDouble() < 1 ? Severity.STOP : Severity.CHECK;
                 findings.add(
-                        CODE,
+                        FindingCode.WASH_TOO_SMALL,
                         severity,
                         reaction.step().row().at("Volume"),
-                        FindingList.say(
-                                "step %s (%s) brings %.0f mmol for %.0f mmol to neutralise (%s): it covers %.0f %%; in the worst case"
-                                        + " %.0f mmol",
+                        Phrase.of(
+                                "step {} ({}) brings {} for {} to neutralise ({}): it covers {}; in the worst case {}",
                                 reaction.step().number(),
                                 reaction.step().material(),
-                                reaction.washMillimoles(),
-                                reaction.toNeutraliseMillimoles(),
+                                Figure.decimals(reaction.washMillimoles(), 0, "mmol"),
+                                Figure.decimals(reaction.toNeutraliseMillimoles(), 0, "mmol"),
                                 reaction.because(),
-                                100 * ratio.getAsDouble(),
-                                reaction.worstToNeutraliseMillimoles()),
-                        FindingList.say("at least %.2f times what it meets", least),
+                                Figure.decimals(100 * ratio.getAsDouble(), 0, "%"),
+                                Figure.decimals(reaction.worstToNeutraliseMillimoles(), 0, "mmol")),
+                        Phrase.of("at least {} times what it meets", Figure.decimals(least, 2, "")),
                         FindingList.PRACTICE,
-                        FindingList.say(
-                                "Plan %.0f mL of this wash for what is expected, %.0f mL for the worst case, in portions with the"
-                                        + " gas let off, and read the pH after it.",
-                                reaction.neededMillilitres().orElse(0),
-                                reaction.neededMillilitres().orElse(0)
-                                        * reaction.worstToNeutraliseMillimoles()
-                                        / reaction.toNeutraliseMillimoles()));
+                        Phrase.of(
+                                "Plan {} of this wash for what is expected, {} for the worst case, in portions with the gas let off, and"
+                                        + " read the pH after it.",
+                                Figure.decimals(reaction.neededMillilitres().orElse(0), 0, "mL"),
+                                Figure.decimals(
+                                        reaction.neededMillilitres().orElse(0)
+                                                * reaction.worstToNeutraliseMillimoles()
+                                                / reaction.toNeutraliseMillimoles(),
+                                        0,
+                                        "mL")));
             }
         }
         return findings.list();

@@ -3,6 +3,7 @@ package workuptally.judgement.rules.series;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.rules.BookRule;
@@ -12,21 +13,22 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
-/** Gross and tare both equal to those of another row, or assay and net mass both equal, to the last digit. */
+/** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit; rows of one lot share its weighing. */
 public final class CopiedData implements BookRule {
-    static final String WEIGHING = "copied-weighing";
-    static final String ASSAY = "copied-assay";
 
     @Override
-    public List<String> codes() {
-        return List.of(WEIGHING, ASSAY);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.COPIED_WEIGHING, FindingCode.COPIED_ASSAY);
     }
 
     @Override
@@ -41,7 +43,7 @@ public final class CopiedData implements BookRule {
                         weighings,
                         row.weighing().get(),
                         row,
-                        WEIGHING,
+                        FindingCode.COPIED_WEIGHING,
                         "gross and tare of " + row.name() + " equal those of ");
             }
             if (row.weighing().isPresent() && row.assay().isPresent()) {
@@ -51,7 +53,7 @@ public final class CopiedData implements BookRule {
                         row.net().orElse(row.weighing().get()) + "|"
                                 + row.assay().get(),
                         row,
-                        ASSAY,
+                        FindingCode.COPIED_ASSAY,
                         "net mass and assay of " + row.name() + " equal those of ");
             }
         }
@@ -59,18 +61,20 @@ public final class CopiedData implements BookRule {
     }
 
     private static void compare(
-            List<Finding> findings, Map<String, Row> seen, String key, Row row, String code, String words) {
+            List<Finding> findings, Map<String, Row> seen, String key, Row row, FindingCode code, String words) {
         Row first = seen.putIfAbsent(key, row);
-        if (first != null) {
+        boolean isSameLot =
+                first != null && first.run().equals(row.run()) && first.name().equals(row.name());
+        if (first != null && !isSameLot) {
             findings.add(new Finding(
                     code,
                     Severity.CHECK,
-                    row.run(),
+                    Subject.ofRun(row.run()),
                     row.place(),
-                    words + first.name() + " of run " + first.run() + " to the last digit",
-                    "numbers of its own for each weighing",
+                    Phrase.of("{}{} of run {} to the last digit", words, first.name(), first.run()),
+                    Phrase.of("numbers of its own for each weighing"),
                     FindingList.PRACTICE,
-                    "Compare with the balance printout; correct the copied row."));
+                    Phrase.of("Compare with the balance printout; correct the copied row.")));
         }
     }
 
@@ -112,7 +116,8 @@ public final class CopiedData implements BookRule {
     }
 
     private static Optional<String> net(Field gross, Field tare) {
-        return gross.entered().flatMap(g -> tare.entered().map(t -> FindingList.say("%.4f", g.value() - t.value())));
+        return gross.entered()
+                .flatMap(g -> tare.entered().map(t -> String.format(Locale.ROOT, "%.4f", g.value() - t.value())));
     }
 
     /** The first number assayed in a layer; a non-detect is no sign, since many layers share a limit. */

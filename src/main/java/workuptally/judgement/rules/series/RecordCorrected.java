@@ -11,17 +11,19 @@ import java.util.stream.IntStream;
 import workuptally.judgement.rules.BookRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
 /** Corrections of the record, shown with both values. */
 public final class RecordCorrected implements BookRule {
-    static final String CODE = "record-corrected";
 
     @Override
-    public List<String> codes() {
-        return List.of(CODE);
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.RECORD_CORRECTED);
     }
 
     @Override
@@ -29,15 +31,19 @@ public final class RecordCorrected implements BookRule {
         RunNames runs = RunNames.of(book);
         return book.corrections().stream()
                 .map(c -> new Finding(
-                        CODE,
+                        FindingCode.RECORD_CORRECTED,
                         Severity.NOTE,
-                        runs.firstIn(c.record()).orElse(""),
+                        Subject.ofRun(runs.firstIn(c.record()).orElse("")),
                         c.row().at("Record"),
-                        c.record() + ": " + c.oldValue() + " became " + c.newValue() + " (" + c.who() + ", " + c.when()
-                                + ")",
-                        c.reason().isBlank() ? "a reason for the correction" : "reason given: " + c.reason(),
+                        Phrase.of(
+                                "{}: {} became {} ({}, {})", c.record(), c.oldValue(), c.newValue(), c.who(), c.when()),
+                        c.reason().isBlank()
+                                ? Phrase.of("a reason for the correction")
+                                : Phrase.of("reason given: {}", c.reason()),
                         "entries of Corrections",
-                        c.reason().isBlank() ? "Enter the reason." : "Both values stay visible; nothing to do."))
+                        c.reason().isBlank()
+                                ? Phrase.of("Enter the reason.")
+                                : Phrase.of("Both values stay visible; nothing to do.")))
                 .toList();
     }
 
