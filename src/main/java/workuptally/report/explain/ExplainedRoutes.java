@@ -2,6 +2,7 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Route;
@@ -28,13 +29,13 @@ final class ExplainedRoutes {
         switch (route.route()) {
             case "charge balance" ->
                 draft.equation("n(A⁻) = n(strong base) − n(strong acid); m = n·M/1000")
-                        .equation(route.equation())
+                        .equation(Wording.POINT.of(route.equation()))
                         .equation("m = " + numbers.plain(1000 * route.massGrams() / molarMass(tally, route))
                                 + " mmol × " + numbers.molarMass(molarMass(tally, route)) + " g/mol / 1000");
             case "partition at the pH" ->
                 draft.equation("m = m₀·(V(aq)/(V(aq) + D·V(org)))^n, D by P, pKa and pH")
-                        .equation(route.equation());
-            default -> draft.equation(route.equation());
+                        .equation(Wording.POINT.of(route.equation()));
+            default -> draft.equation(Wording.POINT.of(route.equation()));
         }
         return draft.note("Band " + numbers.plain(route.lowGrams()) + " to " + numbers.plain(route.highGrams()) + " g.")
                 .result(numbers.decimals(route.massGrams(), 2) + " g");

@@ -122,7 +122,7 @@ final class LayerJson {
         json.number("massGrams", route.massGrams());
         json.number("lowGrams", route.lowGrams());
         json.number("highGrams", route.highGrams());
-        json.text("equation", route.equation());
+        json.text("equation", Wording.POINT.of(route.equation()));
     }
 
     /** Which phase the density says it is; a label is never changed. */

@@ -26,6 +26,8 @@ public final class Wording {
     private static final Pattern SENTENCE_END =
             Pattern.compile("(?<=\\.)(?<!\\b(?:sat|aq|ca|conc|dil|min|max)\\.) (?=\\p{Lu})");
 
+    private static final Pattern POINT_IN_FIGURE = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+
     private final char mark;
     private final UnaryOperator<String> words;
 
@@ -85,7 +87,7 @@ public final class Wording {
     }
 
     private void put(Phrase phrase, StringBuilder text) {
-        String template = words.apply(phrase.template());
+        String template = localised(words.apply(phrase.template()));
         int from = 0;
         for (Object part : phrase.parts()) {
             int gap = template.indexOf(GAP, from);
@@ -94,6 +96,11 @@ public final class Wording {
             from = gap + GAP.length();
         }
         text.append(template, from, template.length());
+    }
+
+    /** Figures that stand in our own words, such as a limit of the trade, have the reader's mark as well. */
+    private String localised(String template) {
+        return mark == '.' ? template : POINT_IN_FIGURE.matcher(template).replaceAll(String.valueOf(mark));
     }
 
     private void put(Object part, StringBuilder text) {

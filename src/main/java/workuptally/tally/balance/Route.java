@@ -1,5 +1,7 @@
 package workuptally.tally.balance;
 
+import workuptally.model.Phrase;
+
 /**
  * One way to the product in a layer, independent of the others.
  *
@@ -18,4 +20,4 @@ public record Route(
         double massGrams,
         double lowGrams,
         double highGrams,
-        String equation) {}
+        Phrase equation) {}

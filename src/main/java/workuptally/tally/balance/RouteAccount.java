@@ -3,18 +3,18 @@ package workuptally.tally.balance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Assay;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -105,7 +105,7 @@ public final class RouteAccount {
                 mass.value(),
                 mass.value() - expanded,
                 mass.value() + expanded,
-                content.evidence() + times(layer, content));
+                Phrase.of("{}{}", content.evidence(), times(layer, content)));
     }
 
     /** What the assay is multiplied with, by its unit. */
@@ -141,7 +141,7 @@ public final class RouteAccount {
             return Optional.empty();
         }
         Equivalents sum = Equivalents.NONE;
-        List<String> parts = new ArrayList<>();
+        List<Phrase> parts = new ArrayList<>();
         for (ChargeAmount amount : amounts) {
             Equivalents part = acidsAndBases.of(amount);
             sum = sum.plus(part);
@@ -175,19 +175,18 @@ public final class RouteAccount {
                 salt * gramsPerMillimole,
                 Math.max(0, salt - half) * gramsPerMillimole,
                 (salt + half) * gramsPerMillimole,
-                String.format(
-                        Locale.ROOT,
-                        "%.1f mmol strong base − %.1f mmol strong acid = %.1f mmol salt (%s)",
-                        sum.strongBase(),
-                        sum.strongAcid(),
-                        salt,
-                        String.join(", ", parts))));
+                Phrase.of(
+                        "{} strong base − {} strong acid = {} salt ({})",
+                        Figure.decimals(sum.strongBase(), 1, "mmol"),
+                        Figure.decimals(sum.strongAcid(), 1, "mmol"),
+                        Figure.decimals(salt, 1, "mmol"),
+                        Phrase.join(", ", parts))));
     }
 
-    private static Optional<String> inWords(String material, Equivalents part) {
+    private static Optional<Phrase> inWords(String material, Equivalents part) {
         double millimoles = part.strongBase() + part.strongAcid();
         return millimoles > 0
-                ? Optional.of(String.format(Locale.ROOT, "%s %.1f mmol", material, millimoles))
+                ? Optional.of(Phrase.of("{} {}", material, Figure.decimals(millimoles, 1, "mmol")))
                 : Optional.empty();
     }
 
@@ -252,25 +251,23 @@ public final class RouteAccount {
                 leftBefore * left,
                 there * chain.left(earlier, partition.get(), reading, factor, volume) * low,
                 there * chain.left(earlier, partition.get(), reading, 1 / factor, volume) * high,
-                String.format(
-                        Locale.ROOT,
-                        "%s = %.3g at pH %.1f; (%.0f / (%.0f + D × %.0f))^%d = %.3f left of %.4g g%s",
+                Phrase.of(
+                        "{} = {} at pH {}; ({} / ({} + D × {}))^{} = {} left of {}{}",
                         partition.get().equation(reading),
-                        d,
-                        reading,
-                        volume,
-                        volume,
-                        portionMillilitres,
+                        Figure.digits(d, 3, ""),
+                        Figure.decimals(reading, 1, ""),
+                        Figure.decimals(volume, 0, ""),
+                        Figure.decimals(volume, 0, ""),
+                        Figure.decimals(portionMillilitres, 0, ""),
                         portions,
-                        left,
-                        leftBefore,
+                        Figure.decimals(left, 3, ""),
+                        Figure.digits(leftBefore, 4, "g"),
                         earlier.isEmpty()
                                 ? ""
-                                : String.format(
-                                        Locale.ROOT,
-                                        ", what step %s left of %.4g g",
-                                        earlier.stream().map(Step::number).collect(Collectors.joining(", ")),
-                                        there))));
+                                : Phrase.of(
+                                        ", what step {} left of {}",
+                                        earlier.stream().map(Step::number).collect(Phrase.joining(", ")),
+                                        Figure.digits(there, 4, "g")))));
     }
 
     /** Product in everything that came out of a step or after it, g. */

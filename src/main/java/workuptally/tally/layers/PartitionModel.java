@@ -1,10 +1,11 @@
 package workuptally.tally.layers;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.chemistry.Distribution;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.reference.Threshold;
 
@@ -66,11 +67,21 @@ public record PartitionModel(
     }
 
     /** The equation of D with its numbers. */
-    public String equation(double pH) {
+    public Phrase equation(double pH) {
         return switch (character) {
-            case ACID -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.1f − %.2f))", partitionRatio, pH, pKa);
-            case BASE -> String.format(Locale.ROOT, "D = %.3g / (1 + 10^(%.2f − %.1f))", partitionRatio, pKa, pH);
-            case NEUTRAL -> "D = P";
+            case ACID ->
+                Phrase.of(
+                        "D = {} / (1 + 10^({} − {}))",
+                        Figure.digits(partitionRatio, 3, ""),
+                        Figure.decimals(pH, 1, ""),
+                        Figure.decimals(pKa, 2, ""));
+            case BASE ->
+                Phrase.of(
+                        "D = {} / (1 + 10^({} − {}))",
+                        Figure.digits(partitionRatio, 3, ""),
+                        Figure.decimals(pKa, 2, ""),
+                        Figure.decimals(pH, 1, ""));
+            case NEUTRAL -> Phrase.of("D = P");
         };
     }
 

@@ -24,6 +24,12 @@ class PhrasesInWordsTest {
     }
 
     @Test
+    void limitsInOurOwnWordsHaveTheReadersMarkToo() {
+        assertEquals(
+                "0,5 % of theory at most, not 12.5", COMMA.of(Phrase.of("0.5 % of theory at most, not {}", "12.5")));
+    }
+
+    @Test
     void clausesWithinClausesAreToldInTheSameWords() {
         Phrase clause = Phrase.of(", {} of theory", Figure.pair(84.53, 1.86, 1, "%"));
         assertEquals("P, 84,5 ± 1,9 % of theory", COMMA.of(Phrase.of("P{}{}", clause, Phrase.NONE)));

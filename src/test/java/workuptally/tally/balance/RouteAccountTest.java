@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
+import workuptally.report.view.Wording;
 
 /** An acid P (pKa 4.2) made with 100 mmol NaOH, acidified with 80 mL of 1 M HCl and extracted: layer A2, 100 mL, pH 5.2. */
 class RouteAccountTest {
@@ -43,14 +44,14 @@ class RouteAccountTest {
         Route route = route(acidified(), "assay").orElseThrow();
         assertEquals(4.0, route.massGrams(), 1e-9);
         assertEquals(4.0 - 0.186590, route.lowGrams(), 1e-5);
-        assertEquals("HPLC 40 mg/mL × volume", route.equation());
+        assertEquals("HPLC 40 mg/mL × volume", Wording.POINT.of(route.equation()));
     }
 
     @Test
     void assayByMassIsTimesTheMass() {
         Route route = route(acidified().but("assays", "Unit", "% w/w").but("assays", "Result", "4"), "assay")
                 .orElseThrow();
-        assertEquals("HPLC 4 % w/w × mass", route.equation());
+        assertEquals("HPLC 4 % w/w × mass", Wording.POINT.of(route.equation()));
     }
 
     @Test
