@@ -9,8 +9,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 
 /** Collects the findings of a reading and puts them in order of place. */
 final class FindingLog {
@@ -33,7 +35,15 @@ final class FindingLog {
 
     void add(
             FindingCode code, Severity severity, String run, Place place, String seen, String expected, String action) {
-        findings.add(new Finding(code, severity, run, place, shortened(seen, LONGEST_SEEN), expected, "", action));
+        findings.add(new Finding(
+                code,
+                severity,
+                Subject.ofRun(run),
+                place,
+                Phrase.quoted(shortened(seen, LONGEST_SEEN)),
+                Phrase.quoted(expected),
+                "",
+                Phrase.quoted(action)));
     }
 
     /** Adds what another log collected. */

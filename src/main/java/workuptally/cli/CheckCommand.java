@@ -24,6 +24,7 @@ import workuptally.measure.Rounding;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** Shows what is to settle in books, and writes nothing. */
 @Command(
@@ -89,7 +90,7 @@ final class CheckCommand implements Callable<Integer> {
         if (!ofBook.isEmpty()) {
             out.println("Book");
             out.println("----");
-            ofBook.forEach(finding -> FindingLines.print(finding, out));
+            ofBook.forEach(finding -> FindingLines.print(finding, Wording.POINT, out));
             out.println();
         }
         List<RunReview> urgentFirst = review.runs().stream()
@@ -97,7 +98,7 @@ final class CheckCommand implements Callable<Integer> {
                 .sorted(Comparator.comparing(CheckCommand::urgency))
                 .toList();
         for (RunReview run : urgentFirst) {
-            new RunScreen(run, out).print(review.period().coverageFactor(), rounding);
+            new RunScreen(run, Wording.POINT, out).print(review.period().coverageFactor(), rounding);
         }
         String quiet = review.runs().stream()
                 .filter(RunScreen::isQuiet)

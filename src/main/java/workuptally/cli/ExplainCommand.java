@@ -51,7 +51,7 @@ final class ExplainCommand implements Callable<Integer> {
             paramLabel = "FIGURE",
             description =
                     "Kind of figure (amounts, theory, lots, yields, layers, routes, gains, closures, mass, solvents,"
-                            + " contacts, gas, metrics), or a word of its title, for example the label of a layer.")
+                            + " contacts, gas, metrics, suspects), or a word of its title, for example the label of a layer.")
     private Optional<String> figure = Optional.empty();
 
     @Override
@@ -73,8 +73,8 @@ final class ExplainCommand implements Callable<Integer> {
 
     private void print(RunReview chosen, double coverageFactor, PrintWriter out) {
         Explanations explanations = new Explanations(coverageFactor);
-        List<Explanation> figures = figure.map(word -> explanations.of(chosen.tally(), word))
-                .orElseGet(() -> explanations.of(chosen.tally()));
+        List<Explanation> figures =
+                figure.map(word -> explanations.of(chosen, word)).orElseGet(() -> explanations.of(chosen));
         if (figures.isEmpty()
                 && figure.filter(word -> !Explanations.isKind(word)).isPresent()) {
             throw unknownFigure();

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** Findings on the terminal. */
 final class FindingLines {
@@ -25,25 +26,24 @@ final class FindingLines {
     }
 
     /** One line: {@code stop  R26-047  Isolated!G9: tare missing. Weigh the empty flask again.} */
-    static String oneLine(Finding finding) {
+    static String oneLine(Finding finding, Wording wording) {
         List<String> parts = new ArrayList<>(List.of(pad(finding.severity().word(), 5)));
         if (!finding.run().isEmpty()) {
             parts.add(finding.run());
         }
-        parts.add(finding.place().inWords() + ": " + sentence(finding.seen()) + " " + finding.action());
+        parts.add(finding.place().inWords() + ": " + sentence(wording.of(finding.seen())) + " "
+                + wording.of(finding.action()));
         return String.join(INDENT, parts).replaceAll("\\R", " ").stripTrailing();
     }
 
     /** Several lines: what was seen, what was expected and by which source, what to do. */
-    static void print(Finding finding, PrintWriter out) {
+    static void print(Finding finding, Wording wording, PrintWriter out) {
         out.println(INDENT + pad(finding.severity().word(), LABEL_WIDTH)
                 + finding.place().inWords() + "  [" + finding.code().word() + "]");
-        line(out, "seen", finding.seen());
-        line(
-                out,
-                "expected",
-                finding.source().isEmpty() ? finding.expected() : finding.expected() + " (" + finding.source() + ")");
-        line(out, "action", finding.action());
+        line(out, "seen", wording.of(finding.seen()));
+        String expected = wording.of(finding.expected());
+        line(out, "expected", finding.source().isEmpty() ? expected : expected + " (" + finding.source() + ")");
+        line(out, "action", wording.of(finding.action()));
     }
 
     private static void line(PrintWriter out, String label, String text) {

@@ -19,8 +19,9 @@ final class PaperOptions {
             names = "--locale",
             paramLabel = "MARK",
             defaultValue = "point",
-            description = "Decimal mark of PDF and terminal: point or comma; without it ${DEFAULT-VALUE}."
-                    + " JSON and CSV always have a point.")
+            description =
+                    "Decimal mark of PDF, terminal and the sentences of the workbook: point or comma; without it ${DEFAULT-VALUE}."
+                            + " JSON and CSV always have a point.")
     private PdfOptions.DecimalMark decimalMark;
 
     PdfOptions.Paper paper() {
@@ -29,6 +30,11 @@ final class PaperOptions {
 
     PdfOptions.DecimalMark decimalMark() {
         return decimalMark;
+    }
+
+    /** The decimal mark in sentences. */
+    char mark() {
+        return decimalMark.mark();
     }
 
     /** The locale of the decimal mark, for the terminal. */

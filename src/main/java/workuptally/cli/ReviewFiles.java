@@ -20,6 +20,7 @@ import workuptally.report.pdf.PdfAttachment;
 import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
 import workuptally.report.pdf.SafetyReport;
+import workuptally.report.view.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /** Writes the files of one review into a folder: annotated workbook, documents, JSON, ledgers. */
@@ -96,7 +97,8 @@ final class ReviewFiles {
             input = files.scratch("book.xlsx");
             new Template().writeWorkbookFrom(book, settings.reading(), input);
         }
-        AnnotatedWorkbook.write(input, output, review);
+        AnnotatedWorkbook.write(
+                input, output, review, new Wording(settings.decimalMark().mark()));
     }
 
     private void pdf(Review review, Path file) throws IOException {

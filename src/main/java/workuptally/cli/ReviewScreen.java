@@ -28,16 +28,18 @@ final class ReviewScreen {
 
     private final Review review;
     private final Rounding rounding;
+    private final ReadableNumbers numbers;
     private final PrintWriter out;
 
-    private ReviewScreen(Review review, Rounding rounding, PrintWriter out) {
+    private ReviewScreen(Review review, Rounding rounding, ReadableNumbers numbers, PrintWriter out) {
         this.review = review;
+        this.numbers = numbers;
         this.rounding = rounding;
         this.out = out;
     }
 
-    static void print(Review review, Rounding rounding, PrintWriter out) {
-        ReviewScreen screen = new ReviewScreen(review, rounding, out);
+    static void print(Review review, Rounding rounding, ReadableNumbers numbers, PrintWriter out) {
+        ReviewScreen screen = new ReviewScreen(review, rounding, numbers, out);
         screen.title();
         screen.toDo();
         screen.layers();
@@ -69,7 +71,7 @@ final class ReviewScreen {
 
     /** The same actions in the same order as page one of the PDF and the summary of the workbook. */
     private void toDo() {
-        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers('.'), MOST_ACTIONS);
+        List<UrgentAction> actions = UrgentAction.of(review, numbers, MOST_ACTIONS);
         out.println(
                 actions.isEmpty()
                         ? "Nothing to do first: no stop or hold"

@@ -6,12 +6,13 @@ import workuptally.judgement.Review;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** A review in short on the terminal: the runs with yield and closure, and what must be settled first. */
 final class ReviewSummary {
     private ReviewSummary() {}
 
-    static void print(Review review, Rounding rounding, PrintWriter out) {
+    static void print(Review review, Rounding rounding, Wording wording, PrintWriter out) {
         out.println(review.book().name() + ": " + review.runs().size()
                 + (review.runs().size() == 1 ? " run; " : " runs; ") + FindingLines.counts(review.findings()));
         out.println();
@@ -21,7 +22,7 @@ final class ReviewSummary {
                 .toList();
         if (!urgent.isEmpty()) {
             out.println();
-            urgent.forEach(finding -> out.println(FindingLines.oneLine(finding)));
+            urgent.forEach(finding -> out.println(FindingLines.oneLine(finding, wording)));
         }
         out.println();
     }

@@ -9,6 +9,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;
 
 /** One run on the terminal: its figures, its findings with the most urgent first, its layers and what is missing to judge them. */
@@ -16,10 +17,12 @@ final class RunScreen {
     private static final int LABEL_WIDTH = 10;
 
     private final RunReview run;
+    private final Wording wording;
     private final PrintWriter out;
 
-    RunScreen(RunReview run, PrintWriter out) {
+    RunScreen(RunReview run, Wording wording, PrintWriter out) {
         this.run = run;
+        this.wording = wording;
         this.out = out;
     }
 
@@ -38,7 +41,7 @@ final class RunScreen {
         if (!run.findings().isEmpty()) {
             out.println();
             for (Finding finding : run.findings()) {
-                FindingLines.print(finding, out);
+                FindingLines.print(finding, wording, out);
             }
         }
         layers();
@@ -56,7 +59,7 @@ final class RunScreen {
             String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";
             String next = " ".repeat(4 + LABEL_WIDTH);
-            Wrapped.lines(decision.reasonAndSilence(), start, next).forEach(out::println);
+            Wrapped.lines(wording.of(decision.reasonAndSilence()), start, next).forEach(out::println);
             conditions("not met: ", decision, State.NOT_MET);
             conditions("missing: ", decision, State.MISSING);
         }
@@ -66,7 +69,9 @@ final class RunScreen {
         List<LayerDecision.Condition> found =
                 decision.conditions().stream().filter(c -> c.state() == state).toList();
         if (!found.isEmpty()) {
-            String text = found.stream().map(c -> c.id() + " " + c.evidence()).collect(Collectors.joining("; "));
+            String text = found.stream()
+                    .map(c -> c.id() + " " + wording.of(c.evidence()))
+                    .collect(Collectors.joining("; "));
             String indent = " ".repeat(4 + LABEL_WIDTH);
             Wrapped.lines(text, indent + label, indent + " ".repeat(label.length()))
                     .forEach(out::println);

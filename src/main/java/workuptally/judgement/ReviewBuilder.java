@@ -16,6 +16,7 @@ import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.judgement.rules.RunRule;
+import workuptally.judgement.rules.SuspectEntries;
 import workuptally.judgement.totals.PeriodAccount;
 import workuptally.judgement.totals.RunShare;
 import workuptally.material.MaterialReader;
@@ -29,6 +30,8 @@ import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.series.SeriesAccount;
+import workuptally.tally.suspects.RunSuspects;
+import workuptally.tally.suspects.Suspects;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
@@ -63,9 +66,13 @@ public final class ReviewBuilder {
         List<RunTally> tallies = tallies(book, substances, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
+        Suspects suspects = new Suspects(book, substances);
+        List<RunSuspects> suspected = tallies.parallelStream().map(suspects::of).toList();
         for (BookRule rule : Rules.ofBook(substances)) {
             findings.addAll(rule.judge(book, tallies));
         }
+        SubjectsOfBook subjects = new SubjectsOfBook(book);
+        findings = subjects.named(findings);
         List<ContainerReview> containers = new ContainerReviews(book, tallies, substances).list();
         Map<String, List<RunMaterial>> materialsByRun = RunMaterial.ofBook(book, substances);
         LayerDecisions layerDecisions = new LayerDecisions(book, containers, materialsByRun);
@@ -77,15 +84,20 @@ public final class ReviewBuilder {
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
             findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
+            findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i)));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }
-        List<Finding> ordered = findings.stream()
+        List<Finding> ordered = subjects.named(findings).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
         HazardNotes hazardNotes = new HazardNotes(substances, book.limits());
         Map<String, List<Finding>> orderedByRun = byRun(ordered);
+        Map<String, RunSuspects> suspectsByRun = new LinkedHashMap<>();
+        for (int i = 0; i < tallies.size(); i++) {
+            suspectsByRun.put(tallies.get(i).run().id(), suspected.get(i));
+        }
         List<RunReview> runs = tallies.parallelStream()
                 .map(tally -> new RunReview(
                         tally,
@@ -95,6 +107,7 @@ public final class ReviewBuilder {
                                 tally.run(),
                                 tally.evidence().meetings(),
                                 materialsByRun.get(tally.run().id())),
+                        suspectsByRun.get(tally.run().id()),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(

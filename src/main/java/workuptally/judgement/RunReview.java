@@ -8,6 +8,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.suspects.RunSuspects;
 
 /**
  * Results and judgement of one run.
@@ -16,6 +17,7 @@ import workuptally.tally.amounts.RunMaterial;
  * @param findings findings of the run, the most urgent first
  * @param decisions decisions about its kept layers, in order of the steps
  * @param hazards hazard notes
+ * @param suspects what its entries say against each other, and the cells to look at again
  * @param materials what the names of its materials mean, in the order in which the run meets them
  */
 public record RunReview(
@@ -23,6 +25,7 @@ public record RunReview(
         List<Finding> findings,
         List<LayerDecision> decisions,
         List<HazardNote> hazards,
+        RunSuspects suspects,
         List<RunMaterial> materials) {
     /** Copies the lists. */
     public RunReview {
@@ -34,7 +37,17 @@ public record RunReview(
 
     /** A review without materials. */
     public RunReview(RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
-        this(tally, findings, decisions, hazards, List.of());
+        this(tally, findings, decisions, hazards, RunSuspects.NONE, List.of());
+    }
+
+    /** A review of a run whose entries agree. */
+    public RunReview(
+            RunTally tally,
+            List<Finding> findings,
+            List<LayerDecision> decisions,
+            List<HazardNote> hazards,
+            List<RunMaterial> materials) {
+        this(tally, findings, decisions, hazards, RunSuspects.NONE, materials);
     }
 
     /** Run id. */

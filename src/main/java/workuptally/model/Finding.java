@@ -5,9 +5,9 @@ import java.util.Objects;
 /**
  * What a reader must see.
  *
- * @param code stable word, for example {@code tare-missing}
+ * @param code what it is about
  * @param severity how urgent
- * @param run run id, or empty where no run is concerned
+ * @param subject what of the book it is about
  * @param place where it shows
  * @param seen what was read or computed
  * @param expected what is allowed or expected
@@ -17,23 +17,31 @@ import java.util.Objects;
 public record Finding(
         FindingCode code,
         Severity severity,
-        String run,
+        Subject subject,
         Place place,
-        String seen,
-        String expected,
+        Phrase seen,
+        Phrase expected,
         String source,
-        String action) {
-    /** Checks that no part is missing, and shares words that are equal. */
+        Phrase action) {
+    /** Checks that no part is missing, and shares sources that are equal. */
     public Finding {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(severity, "severity");
-        Objects.requireNonNull(run, "run");
+        Objects.requireNonNull(subject, "subject");
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(seen, "seen");
-        // a finding met in many runs expects the same there, and often says the same
-        seen = seen.intern();
-        expected = expected.intern();
+        Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(action, "action");
         source = source.intern();
-        action = action.intern();
+    }
+
+    /** Run id, or empty where no run is concerned. */
+    public String run() {
+        return subject.run();
+    }
+
+    /** The same about something that is known by name. */
+    public Finding about(Subject named) {
+        return new Finding(code, severity, named, place, seen, expected, source, action);
     }
 }

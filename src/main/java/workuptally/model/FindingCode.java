@@ -123,6 +123,8 @@ public enum FindingCode {
     CLOSURE_OVER(Severity.STOP, "C08"),
     CLOSURE_OPEN(Severity.NOTE),
     CLOSURE_CANNOT_DECIDE(Severity.CHECK),
+    ENTRY_SUSPECT(Severity.CHECK),
+    ENTRIES_DISAGREE(Severity.NOTE),
     COMPOSITE_REFUSED(Severity.CHECK),
     COMPOSITE_DISAGREES(Severity.HOLD),
     YIELD_ABOVE_100(Severity.STOP, "C22"),
@@ -236,6 +238,12 @@ public enum FindingCode {
     /** The stable word that reports and JSON carry and by which a row of Corrections names a finding: {@code tare-missing}. */
     public String word() {
         return word;
+    }
+
+    /** The word: what people read is never the name of a constant. */
+    @Override
+    public String toString() {
+        return word();
     }
 
     /** The same as plain words: {@code tare missing}. */

@@ -105,6 +105,15 @@ public final class RunTallying {
                 : tally;
     }
 
+    /**
+     * The balances of a run alone, without what is made from them: what an entry would do to them is asked many times.
+     *
+     * @param gasGrams gas expected to have left, g
+     */
+    public RunBalances balances(Run run, double gasGrams) {
+        return new OfRun(run).balances(gasGrams);
+    }
+
     /** What was put in: amounts, the theory they allow, and the units of each partner. */
     private record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons skeletons) {}
 
@@ -183,12 +192,57 @@ public final class RunTallying {
             return new CompositeAccount(run, contents, shares, pooling).of(layers);
         }
 
-        Followed followed(Charged charged, Portions portions) {
-            List<Addition> additions = new Additions(run, readings, limits, graph, substances).list();
-            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+        List<Addition> additions() {
+            return new Additions(run, readings, limits, graph, substances).list();
+        }
+
+        /** Which phase each layer is; the flow gives what is swapped the make-up of the other phase. */
+        private List<LayerIdentity> identified(Charged charged, Portions portions, LayerFlow flow) {
             List<LayerIdentity> identities =
                     new IdentityAccount(run, substances, flow).of(portions.layers(), charged.amounts());
             flow.correct(identities);
+            return identities;
+        }
+
+        RunBalances balances(double gasGrams) {
+            Charged charged = charged();
+            Portions portions = portions(charged);
+            List<Addition> additions = additions();
+            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+            List<LayerIdentity> identities = identified(charged, portions, flow);
+            List<DryingCake> cakes =
+                    new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots());
+            return new RunBalances(
+                    run,
+                    closed(charged, portions, cakes, flow).closures(),
+                    massBalance(charged, portions, additions, gasGrams),
+                    portions.layers(),
+                    identities,
+                    ContactMixtures.of(run, portions.layers(), substances, flow));
+        }
+
+        /** Layers with their bounds, and the balances over each partner. */
+        private record Closed(List<LayerTally> bounded, Undecided undecided, List<Closure> closures) {}
+
+        private Closed closed(Charged charged, Portions portions, List<DryingCake> cakes, LayerFlow flow) {
+            ContentBounds bounds = new ContentBounds(
+                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
+            Undecided undecided =
+                    new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
+            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
+                    .beside(bounds.applied(), () -> ContactMixtures.of(run, portions.layers(), substances, flow));
+            Whereabouts whereabouts = new ProductWhereabouts(
+                    run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
+            List<Closure> closures = new ClosureAccount(
+                            run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
+                    .of(portions, undecided, whereabouts);
+            return new Closed(bounded, undecided, closures);
+        }
+
+        Followed followed(Charged charged, Portions portions) {
+            List<Addition> additions = additions();
+            LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
+            List<LayerIdentity> identities = identified(charged, portions, flow);
             List<StepReaction> reactions = new StepReactions(
                             run,
                             limits,
@@ -216,55 +270,35 @@ public final class RunTallying {
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
-            ContentBounds bounds = new ContentBounds(
-                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
-            Undecided undecided = new Undecided(
-                    run,
-                    graph,
-                    portions.layers(),
-                    portions.lots(),
-                    bounds,
-                    followed.flow().unlabelledPhases());
-            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
-                    .beside(bounds.applied(), ContactMixtures.of(run, portions.layers(), substances, followed.flow()));
-            Whereabouts whereabouts = new ProductWhereabouts(
-                    run,
-                    substances,
-                    bounded,
-                    followed.cakes(),
-                    followed.flow().unlabelledPhases(),
-                    charged.theory(),
-                    portions,
-                    molarMasses);
-            List<Closure> closures = new ClosureAccount(
-                            run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
-                    .of(portions, undecided, whereabouts);
-            Optional<MassBalance> massBalance = massBalance(charged, portions, followed);
+            Closed closed = closed(charged, portions, followed.cakes(), followed.flow());
+            Optional<MassBalance> massBalance =
+                    massBalance(charged, portions, followed.additions(), StepReaction.gasGrams(followed.reactions()));
             return new RunTally(
                     run,
                     charged.amounts(),
                     charged.theory(),
                     portions.lots(),
                     portions.yields(),
-                    bounded,
-                    closures,
+                    closed.bounded(),
+                    closed.closures(),
                     massBalance,
                     new ContactAccount(run, limits, substances).of(followed.flow(), followed.reactions()),
                     solvents(charged, portions, followed),
                     new WasteAccount(run, limits, substances, classes(followed))
                             .of(portions.layers(), followed.flow(), followed.identities()),
-                    evidence(charged, portions, followed, undecided, metrics(charged, portions, followed, massBalance)),
+                    evidence(
+                            charged,
+                            portions,
+                            followed,
+                            closed.undecided(),
+                            metrics(charged, portions, followed, massBalance)),
                     omissions.list());
         }
 
-        private Optional<MassBalance> massBalance(Charged charged, Portions portions, Followed followed) {
+        private Optional<MassBalance> massBalance(
+                Charged charged, Portions portions, List<Addition> additions, double gasGrams) {
             return new MassAccount(run, readings, limits, substances, omissions)
-                    .of(
-                            charged.amounts(),
-                            followed.additions(),
-                            portions.layers(),
-                            portions.lots(),
-                            StepReaction.gasGrams(followed.reactions()));
+                    .of(charged.amounts(), additions, portions.layers(), portions.lots(), gasGrams);
         }
 
         private List<SolventUse> solvents(Charged charged, Portions portions, Followed followed) {

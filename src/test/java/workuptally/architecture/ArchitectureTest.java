@@ -113,20 +113,24 @@ class ArchitectureTest {
             .definedBy(room("containers"))
             .layer("series")
             .definedBy(room("series"))
+            .layer("suspects")
+            .definedBy(room("suspects"))
+            .whereLayer("suspects")
+            .mayNotBeAccessedByAnyLayer()
             .whereLayer("series")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("containers")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("run")
-            .mayOnlyBeAccessedByLayers("containers", "series")
+            .mayOnlyBeAccessedByLayers("containers", "series", "suspects")
             .whereLayer("bench")
-            .mayOnlyBeAccessedByLayers("run", "containers", "series")
+            .mayOnlyBeAccessedByLayers("run", "containers", "series", "suspects")
             .whereLayer("waste")
-            .mayOnlyBeAccessedByLayers("bench", "run", "containers", "series")
+            .mayOnlyBeAccessedByLayers("bench", "run", "containers", "series", "suspects")
             .whereLayer("balance")
-            .mayOnlyBeAccessedByLayers("waste", "bench", "run", "containers", "series")
+            .mayOnlyBeAccessedByLayers("waste", "bench", "run", "containers", "series", "suspects")
             .whereLayer("layers")
-            .mayOnlyBeAccessedByLayers("balance", "waste", "bench", "run", "containers", "series");
+            .mayOnlyBeAccessedByLayers("balance", "waste", "bench", "run", "containers", "series", "suspects");
 
     @ArchTest
     static final ArchRule judgementRoomsHaveNoCycle =

@@ -18,6 +18,7 @@ import workuptally.model.Limit;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** What a book gave for the row of an entry, and whether that is the right reading. */
 final class BenchReading {
@@ -107,7 +108,7 @@ final class BenchReading {
 
     private static String said(List<Finding> findings) {
         return findings.stream()
-                .map(f -> f.severity() + " " + f.code().word() + " <" + f.seen() + ">")
+                .map(f -> f.severity() + " " + f.code().word() + " <" + Wording.POINT.of(f.seen()) + ">")
                 .toList()
                 .toString();
     }

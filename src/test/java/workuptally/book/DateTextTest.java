@@ -48,7 +48,9 @@ class DateTextTest {
     void refusesWhatIsNoDay(String typed, String code) {
         assertEquals(
                 code,
-                assertInstanceOf(DateText.Fault.class, DateText.parse(typed)).code());
+                assertInstanceOf(DateText.Fault.class, DateText.parse(typed))
+                        .code()
+                        .word());
     }
 
     /** Serial 46087 is 2026-03-06 counted from 1900, 44625 counted from 1904; 1462 days lie between (ISO/IEC 29500-1, 18.17.4.1). */

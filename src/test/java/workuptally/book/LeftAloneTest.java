@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.model.Book;
+import workuptally.report.view.Wording;
 
 /** What is not read is named: near misses as a check, a chemist's own columns and sheets by their names, formulas without a result once a book. */
 class LeftAloneTest {
@@ -60,7 +61,9 @@ class LeftAloneTest {
             return;
         }
         assertEquals(List.of("heading-near-miss"), codes(book));
-        assertTrue(book.findings().get(0).expected().contains("heading " + meant + ","), book.findings()::toString);
+        assertTrue(
+                Wording.POINT.of(book.findings().get(0).expected()).contains("heading " + meant + ","),
+                book.findings()::toString);
     }
 
     @ParameterizedTest

@@ -97,7 +97,7 @@ class NumberTextTest {
     @ValueSource(strings = {"1,234", "12,345", "999,000 g"})
     void asksWhereACommaCanBeReadInTwoWays(String typed) {
         NumberText.Ambiguous read = assertInstanceOf(NumberText.Ambiguous.class, NumberText.parse(typed));
-        assertEquals("number-ambiguous", read.fault().code());
+        assertEquals("number-ambiguous", read.fault().code().word());
     }
 
     @ParameterizedTest

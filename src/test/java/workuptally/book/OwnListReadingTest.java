@@ -18,6 +18,7 @@ import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** Lists of a laboratory's own, as headings files say how to read them. */
 class OwnListReadingTest {
@@ -86,7 +87,7 @@ class OwnListReadingTest {
                         + " 'Charges': [{'Material': 'A', 'Actual amount': 'mg'}]"));
         assertEquals(
                 List.of("1", "Totality"), book.runs().stream().map(r -> r.id()).toList());
-        String seen = finding(book, "list-rows-left-out").seen();
+        String seen = Wording.POINT.of(finding(book, "list-rows-left-out").seen());
         for (String row : List.of("2 ('2024')", "4 ('No')", "5 ('Summe')", "6 ('cancelled 7')")) {
             assertTrue(seen.contains(row), seen);
         }
@@ -132,10 +133,11 @@ class OwnListReadingTest {
                 lists(
                         "'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Actual amount': 'mg', 'Assay': 'Purity'}],"
                                 + " 'open': [{'heading': 'Menge', 'question': 'mass or volume?'}]"));
-        assertTrue(finding(book, "list-heading-unread").seen().contains("'Zebra'"));
-        assertTrue(finding(book, "list-heading-open").seen().contains("mass or volume?"));
-        assertTrue(finding(book, "list-heading-missing").seen().contains("'Purity'"));
-        assertTrue(finding(book, "table-missing").action().contains("unlocks"));
+        assertTrue(Wording.POINT.of(finding(book, "list-heading-unread").seen()).contains("'Zebra'"));
+        assertTrue(Wording.POINT.of(finding(book, "list-heading-open").seen()).contains("mass or volume?"));
+        assertTrue(
+                Wording.POINT.of(finding(book, "list-heading-missing").seen()).contains("'Purity'"));
+        assertTrue(Wording.POINT.of(finding(book, "table-missing").action()).contains("unlocks"));
     }
 
     @Test

@@ -147,7 +147,9 @@ class ShownNumbersTest {
     void whatCannotBeReadWithCertaintyIsRefused(String code, String stored) {
         assertEquals(
                 "shown-otherwise",
-                assertInstanceOf(NumberText.Fault.class, read(code, stored)).code());
+                assertInstanceOf(NumberText.Fault.class, read(code, stored))
+                        .code()
+                        .word());
     }
 
     @Test

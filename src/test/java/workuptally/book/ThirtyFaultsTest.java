@@ -20,6 +20,7 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Place;
 import workuptally.model.Run;
+import workuptally.report.view.Wording;
 
 /** A book with thirty planted faults, as CSV and as workbook: each is found at its cell, and the sound runs come through whole. */
 class ThirtyFaultsTest {
@@ -51,9 +52,11 @@ class ThirtyFaultsTest {
         Finding workbook = finding(new BookReader().read(workbook()), "number-unreadable");
         assertEquals("layers.csv line 4, Gross", csv.place().inWords());
         assertEquals("Layers!G4", workbook.place().inWords());
-        assertEquals("read '12,5o'", csv.seen());
-        assertEquals("a mass in g of 0 or more", csv.expected());
-        assertTrue(csv.action().startsWith("Write one number, such as 12.5"), csv.action());
+        assertEquals("read '12,5o'", Wording.POINT.of(csv.seen()));
+        assertEquals("a mass in g of 0 or more", Wording.POINT.of(csv.expected()));
+        assertTrue(
+                Wording.POINT.of(csv.action()).startsWith("Write one number, such as 12.5"),
+                Wording.POINT.of(csv.action()));
     }
 
     @Test

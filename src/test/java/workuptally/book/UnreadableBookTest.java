@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** One damaged or foreign file of each kind: each is refused with one sentence that says what to do. */
 class UnreadableBookTest {
@@ -235,7 +236,7 @@ class UnreadableBookTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Severity.CHECK, missing.severity());
-        assertTrue(missing.action().contains("it unlocks theory"), missing::action);
+        assertTrue(Wording.POINT.of(missing.action()).contains("it unlocks theory"), missing::toString);
     }
 
     @Test

@@ -15,6 +15,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
+import workuptally.report.view.Wording;
 
 /** Cells as different programs store them; the forms are those of ISO/IEC 29500-1, 18.3.1. */
 class WorkbookCellsTest {
@@ -127,7 +128,7 @@ class WorkbookCellsTest {
     @Test
     void formulaErrorIsAFinding() throws Exception {
         Finding finding = assertFinding("formula-error", "C2", KEYS + "<c t='e'><f>1/0</f><v>#DIV/0!</v></c>");
-        assertEquals("read '#DIV/0!'", finding.seen());
+        assertEquals("read '#DIV/0!'", Wording.POINT.of(finding.seen()));
     }
 
     @Test
@@ -138,7 +139,7 @@ class WorkbookCellsTest {
     @Test
     void dateFormatOnAMassIsAFinding() throws Exception {
         Finding finding = assertFinding("date-in-number", "C2", KEYS + "<c s='2'><v>46087</v></c>");
-        assertEquals("read '2026-03-06'", finding.seen());
+        assertEquals("read '2026-03-06'", Wording.POINT.of(finding.seen()));
     }
 
     @Test

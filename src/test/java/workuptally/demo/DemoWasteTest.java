@@ -25,6 +25,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.waste.SolventUse;
 
@@ -63,7 +64,7 @@ class DemoWasteTest {
         Map<String, Severity> worst = new LinkedHashMap<>();
         for (Transfer transfer : book.transfers()) {
             review.findings().stream()
-                    .filter(f -> f.run().isEmpty() && f.seen().startsWith(transfer.id() + ":"))
+                    .filter(f -> f.run().isEmpty() && Wording.POINT.of(f.seen()).startsWith(transfer.id() + ":"))
                     .map(Finding::severity)
                     .min(Severity::compareTo)
                     .ifPresent(s -> worst.put(transfer.id(), s));
@@ -73,7 +74,8 @@ class DemoWasteTest {
 
     private static Optional<Finding> finding(String code, String about) {
         return review.findings().stream()
-                .filter(f -> f.code().word().startsWith(code) && f.seen().startsWith(about))
+                .filter(f -> f.code().word().startsWith(code)
+                        && Wording.POINT.of(f.seen()).startsWith(about))
                 .findFirst();
     }
 
@@ -95,20 +97,27 @@ class DemoWasteTest {
     @Test
     void nothingElseAboutContainersIsMoreThanANote() {
         review.findings().stream()
-                .filter(f -> f.run().isEmpty() && f.seen().startsWith("W-"))
+                .filter(f -> f.run().isEmpty() && Wording.POINT.of(f.seen()).startsWith("W-"))
                 .forEach(f -> assertEquals(Severity.NOTE, f.severity(), f::toString));
     }
 
     @Test
     void swappedLayerIsStoppedForItsStreamAndHeldForItsProduct() {
-        assertTrue(finding("proposal-wrong-stream", "T5:").orElseThrow().seen().contains("Halogenated"));
-        assertTrue(finding("proposal-holds-product", "T5:").orElseThrow().seen().contains("4-nitrobenzaldehyde"));
+        assertTrue(Wording.POINT
+                .of(finding("proposal-wrong-stream", "T5:").orElseThrow().seen())
+                .contains("Halogenated"));
+        assertTrue(Wording.POINT
+                .of(finding("proposal-holds-product", "T5:").orElseThrow().seen())
+                .contains("4-nitrobenzaldehyde"));
     }
 
     @Test
     void bicarbonateAndThiosulfateInAcidNameBothGases() {
         Finding stop = finding("proposal-incompatible", "T6:").orElseThrow();
-        assertTrue(stop.seen().contains("CO2") && stop.seen().contains("SO2"), stop.seen());
+        assertTrue(
+                Wording.POINT.of(stop.seen()).contains("CO2")
+                        && Wording.POINT.of(stop.seen()).contains("SO2"),
+                Wording.POINT.of(stop.seen()));
     }
 
     @Test
@@ -117,7 +126,9 @@ class DemoWasteTest {
         assertEquals(9.05, proposal("T9").after().litres(), 0.03);
         assertEquals(
                 92, container(review, "W-AQB-05").afterProposals().fillPercent().orElseThrow(), 0.5);
-        assertTrue(finding("container-overfull", "T9:").orElseThrow().seen().contains("with T11, T12"));
+        assertTrue(Wording.POINT
+                .of(finding("container-overfull", "T9:").orElseThrow().seen())
+                .contains("with T11, T12"));
         assertEquals(
                 List.of("T9"),
                 review.containers().stream()
@@ -130,7 +141,10 @@ class DemoWasteTest {
     @Test
     void labelOfTheTenthTransferListsItsSolvents() {
         Finding note = finding("proposal-label", "T10:").orElseThrow();
-        assertTrue(note.seen().contains("ethanol") && note.seen().contains("tert-butyl methyl ether"), note.seen());
+        assertTrue(
+                Wording.POINT.of(note.seen()).contains("ethanol")
+                        && Wording.POINT.of(note.seen()).contains("tert-butyl methyl ether"),
+                Wording.POINT.of(note.seen()));
         ContainerReview container = container(review, "W-AQA-04");
         assertEquals(
                 77,

@@ -19,6 +19,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** The invented demo week raises the stops that its authors planted, and no other. */
 class DemoWeekFindingsTest {
@@ -57,7 +58,7 @@ class DemoWeekFindingsTest {
     void planThatBringsAzideToDichloromethaneAndAcidIsStopped() {
         List<String> seen = review.findings().stream()
                 .filter(f -> f.run().equals("R26-053") && f.code().word().equals("materials-must-not-meet"))
-                .map(Finding::seen)
+                .map(f -> Wording.POINT.of(f.seen()))
                 .toList();
         assertTrue(
                 seen.stream().anyMatch(s -> s.contains("sodium azide") && s.contains("dichloromethane")),
@@ -69,7 +70,7 @@ class DemoWeekFindingsTest {
     void whatNoTableKnowsIsSaidOnce() {
         List<String> seen = review.findings().stream()
                 .filter(f -> f.code().word().equals("material-unlisted"))
-                .map(Finding::seen)
+                .map(f -> Wording.POINT.of(f.seen()))
                 .toList();
         assertEquals(1, seen.size(), seen::toString);
         assertTrue(seen.get(0).contains("transfer salt PT-9"), seen::toString);
@@ -127,7 +128,10 @@ class DemoWeekFindingsTest {
                 .filter(f -> f.code().word().equals("tare-missing"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(tare.action().contains("Estimate only") && tare.action().contains("3.824 g"), tare::action);
+        assertTrue(
+                Wording.POINT.of(tare.action()).contains("Estimate only")
+                        && Wording.POINT.of(tare.action()).contains("3.824 g"),
+                tare::toString);
         assertTrue(review.runs().stream()
                 .filter(r -> r.id().equals("R26-047"))
                 .allMatch(r -> r.tally().yields().isEmpty()));
@@ -136,7 +140,10 @@ class DemoWeekFindingsTest {
     @Test
     void noFindingTellsAnybodyToLetALayerGo() {
         for (Finding finding : review.findings()) {
-            String text = (finding.seen() + finding.expected() + finding.action()).toLowerCase(Locale.ROOT);
+            String text = (Wording.POINT.of(finding.seen())
+                            + Wording.POINT.of(finding.expected())
+                            + Wording.POINT.of(finding.action()))
+                    .toLowerCase(Locale.ROOT);
             assertTrue(
                     Stream.of("discard", "dispose", "throw away", "safe to", "bin it")
                             .noneMatch(text::contains),

@@ -76,6 +76,8 @@ class DemoWeekKeyTest {
     private static JsonNode withoutPlaces(JsonNode node) {
         JsonNode copy = node.deepCopy();
         copy.findParents("variancePercent").forEach(part -> ((ObjectNode) part).remove("place"));
+        copy.findParents("standardisedAdjustment").forEach(value -> ((ObjectNode) value).remove("place"));
+        copy.findParents("slip").forEach(suspect -> ((ObjectNode) suspect).remove(List.of("place", "together")));
         return copy;
     }
 

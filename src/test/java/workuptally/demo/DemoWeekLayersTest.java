@@ -21,6 +21,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Route;
 import workuptally.tally.bench.Reextraction;
@@ -62,7 +63,9 @@ class DemoWeekLayersTest {
             for (LayerDecision decision : run.decisions()) {
                 boolean held = run.findings().stream()
                         .filter(f -> f.severity() == Severity.HOLD)
-                        .anyMatch(f -> f.seen().matches("layers? ([^:]*, )?" + decision.layer() + "(, [^:]*)?: .*"));
+                        .anyMatch(f -> Wording.POINT
+                                .of(f.seen())
+                                .matches("layers? ([^:]*, )?" + decision.layer() + "(, [^:]*)?: .*"));
                 if (held) {
                     named.add(run.id() + " " + decision.layer());
                 }
@@ -78,8 +81,10 @@ class DemoWeekLayersTest {
         assertEquals(
                 "missing: assay of A3 for benzoic acid, of which at most 2.7 % of theory is unaccounted for, and benzocaine, of which at"
                         + " most 3.5 % of theory is unaccounted for; limit 2.0 %",
-                run("R26-041").decision("A3").orElseThrow().reason());
-        assertTrue(run("R26-052").decision("A2").orElseThrow().reason().contains("4-chlorobenzoic acid"));
+                Wording.POINT.of(run("R26-041").decision("A3").orElseThrow().reason()));
+        assertTrue(Wording.POINT
+                .of(run("R26-052").decision("A2").orElseThrow().reason())
+                .contains("4-chlorobenzoic acid"));
     }
 
     @Test

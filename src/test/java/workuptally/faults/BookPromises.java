@@ -17,6 +17,7 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /** What the program promises of any book, however damaged; the first promise that is broken is told in words. */
 final class BookPromises {
@@ -136,7 +137,8 @@ final class BookPromises {
     private static Optional<String> twice(List<Finding> findings) {
         Set<List<Object>> seen = new HashSet<>();
         for (Finding finding : findings) {
-            if (!seen.add(List.of(finding.code().word(), finding.run(), finding.place(), finding.seen()))) {
+            if (!seen.add(
+                    List.of(finding.code().word(), finding.run(), finding.place(), Wording.POINT.of(finding.seen())))) {
                 return Optional.of("reported twice: " + finding);
             }
         }

@@ -14,6 +14,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 import workuptally.tally.balance.Closure;
 
 /**
@@ -73,7 +74,7 @@ record Standing(
         Map<String, String> reasons = new LinkedHashMap<>();
         for (LayerDecision decision : run.decisions()) {
             kept.add(decision.layer());
-            reasons.put(decision.layer(), decision.reason());
+            reasons.put(decision.layer(), Wording.POINT.of(decision.reason()));
             if (decision.outcome() == Outcome.EVIDENCE_COMPLETE) {
                 complete.add(decision.layer());
             }
@@ -90,7 +91,7 @@ record Standing(
         for (Finding finding : run.findings()) {
             if (finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD) {
                 holds.computeIfAbsent(finding.code().word(), k -> new LinkedHashSet<>())
-                        .add(finding.seen().replaceAll("~\\d+", ""));
+                        .add(Wording.POINT.of(finding.seen()).replaceAll("~\\d+", ""));
             }
         }
         return new Standing(complete, kept, closes, balances, fits, reasons, holds);

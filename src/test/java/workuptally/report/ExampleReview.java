@@ -20,11 +20,13 @@ import workuptally.model.InputFile;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.model.TablePlace;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -102,12 +104,12 @@ public final class ExampleReview {
         return new Finding(
                 FindingCode.TARE_MISSING,
                 severity,
-                run,
+                Subject.ofRun(run),
                 new Place("week.xlsx", sheet, row, column, cell),
-                "blank",
-                "a mass in g",
+                Phrase.quoted("blank"),
+                Phrase.quoted("a mass in g"),
                 "form of the book",
-                "Weigh the empty vessel and enter its tare.");
+                Phrase.quoted("Weigh the empty vessel and enter its tare."));
     }
 
     private static RunTally tally(String id, int n) {
@@ -203,10 +205,12 @@ public final class ExampleReview {
         return new LayerDecision(
                 "A1",
                 LayerDecision.Outcome.KEEP,
-                "10.0 % of theory is in it.",
+                Phrase.quoted("10.0 % of theory is in it."),
                 List.of(
-                        new LayerDecision.Condition("R1", "identity", LayerDecision.State.MET, "density 1.02 g/mL"),
-                        new LayerDecision.Condition("R3", "mass", LayerDecision.State.MISSING, "tare of A1")),
+                        new LayerDecision.Condition(
+                                "R1", "identity", LayerDecision.State.MET, Phrase.quoted("density 1.02 g/mL")),
+                        new LayerDecision.Condition(
+                                "R3", "mass", LayerDecision.State.MISSING, Phrase.quoted("tare of A1"))),
                 Optional.empty());
     }
 

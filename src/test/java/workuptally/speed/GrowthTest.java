@@ -20,6 +20,7 @@ import workuptally.reference.Reference;
 import workuptally.report.json.JsonReport;
 import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.report.view.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /**
@@ -153,7 +154,7 @@ class GrowthTest {
     }
 
     private void workbook(Reviewed reviewed) throws Exception {
-        AnnotatedWorkbook.write(reviewed.workbook(), folder.resolve("out.xlsx"), reviewed.review());
+        AnnotatedWorkbook.write(reviewed.workbook(), folder.resolve("out.xlsx"), reviewed.review(), Wording.POINT);
     }
 
     private void json(Review review) throws Exception {

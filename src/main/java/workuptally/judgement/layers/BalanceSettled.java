@@ -2,12 +2,13 @@ package workuptally.judgement.layers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure;
@@ -30,15 +31,17 @@ final class BalanceSettled implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "a liquor belongs to the purification's balance");
+            return new Condition(
+                    ID, TITLE, State.NOT_ASKED, Phrase.of("a liquor belongs to the purification's balance"));
         }
         List<String> open = unsettledPortions(evidence);
         if (!open.isEmpty()) {
-            return new Condition(ID, TITLE, State.NOT_MET, String.join(", ", open) + " not assayed or not recorded");
+            return new Condition(
+                    ID, TITLE, State.NOT_MET, Phrase.of("{} not assayed or not recorded", String.join(", ", open)));
         }
         List<Closure> closures = evidence.run().closures();
         if (closures.isEmpty()) {
-            return new Condition(ID, TITLE, State.MISSING, "no closure could be computed");
+            return new Condition(ID, TITLE, State.MISSING, Phrase.of("no closure could be computed"));
         }
         for (Closure closure : closures) {
             if (closure.verdict() == Verdict.OVER) {
@@ -46,7 +49,7 @@ final class BalanceSettled implements LayerCondition {
             }
         }
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
-        List<String> elsewhere = new ArrayList<>();
+        List<Phrase> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
             if (closure.unaccountedAtLeastPercent() > closure.candidatesAtMostPercent() + limit) {
                 return new Condition(ID, TITLE, State.NOT_MET, tooMuchMissing(closure));
@@ -57,7 +60,10 @@ final class BalanceSettled implements LayerCondition {
                             ID,
                             TITLE,
                             State.NOT_MET,
-                            words(closure) + ", and this layer has no assay of its own" + forWhat(evidence, closure));
+                            Phrase.of(
+                                    "{}, and this layer has no assay of its own{}",
+                                    words(closure),
+                                    forWhat(evidence, closure)));
                 }
             } else if (closure.verdict() != Verdict.CLOSES) {
                 elsewhere.add(words(closure));
@@ -65,7 +71,10 @@ final class BalanceSettled implements LayerCondition {
         }
         if (!elsewhere.isEmpty()) {
             return new Condition(
-                    ID, TITLE, State.MET, String.join("; ", elsewhere) + ", but this layer has its own assay");
+                    ID,
+                    TITLE,
+                    State.MET,
+                    Phrase.of("{}, but this layer has its own assay", Phrase.join("; ", elsewhere)));
         }
         return new Condition(ID, TITLE, State.MET, words(closures.get(0)));
     }
@@ -75,21 +84,22 @@ final class BalanceSettled implements LayerCondition {
         return closure.unaccountedAtMostPercent() + closure.expandedUncertaintyPercent() <= limitPercent;
     }
 
-    private static String tooMuchMissing(Closure closure) {
-        String lacks = String.format(
-                Locale.ROOT,
-                "balance on %s lacks at least %.1f %%",
+    private static Phrase tooMuchMissing(Closure closure) {
+        Phrase lacks = Phrase.of(
+                "balance on {} lacks at least {}",
                 closure.skeleton(),
-                closure.unaccountedAtLeastPercent());
+                Figure.decimals(closure.unaccountedAtLeastPercent(), 1, "%"));
         String unassayed = closure.candidates().stream()
                 .filter(Closure.Candidate::keptWithoutAssay)
                 .map(Closure.Candidate::settledBy)
                 .distinct()
                 .collect(Collectors.joining("; "));
-        return lacks
-                + (unassayed.isEmpty()
-                        ? ", more than every place named can hold: something that was measured is wrong"
-                        : "; first " + unassayed);
+        return Phrase.of(
+                "{}{}",
+                lacks,
+                unassayed.isEmpty()
+                        ? Phrase.of(", more than every place named can hold: something that was measured is wrong")
+                        : Phrase.of("; first {}", unassayed));
     }
 
     /** True where the layer was assayed for a wanted product, so that R8 asks for each other one that this balance counts. */
@@ -111,10 +121,10 @@ final class BalanceSettled implements LayerCondition {
                 .anyMatch(c -> closure.counts(c.substance()));
     }
 
-    private static String forWhat(LayerEvidence evidence, Closure closure) {
+    private static Phrase forWhat(LayerEvidence evidence, Closure closure) {
         boolean several =
                 evidence.run().run().products().stream().filter(Product::wanted).count() > 1;
-        return several ? " for " + closure.unaccountedAs() : "";
+        return several ? Phrase.of(" for {}", closure.unaccountedAs()) : Phrase.NONE;
     }
 
     private static List<String> unsettledPortions(LayerEvidence evidence) {
@@ -134,13 +144,11 @@ final class BalanceSettled implements LayerCondition {
         return labels;
     }
 
-    private static String words(Closure closure) {
-        return String.format(
-                Locale.ROOT,
-                "closure on %s %.1f ± %.1f %% %s",
+    private static Phrase words(Closure closure) {
+        return Phrase.of(
+                "closure on {} {} {}",
                 closure.skeleton(),
-                closure.percent().value(),
-                closure.expandedUncertaintyPercent(),
+                Figure.pair(closure.percent().value(), closure.expandedUncertaintyPercent(), 1, "%"),
                 closure.verdict().word());
     }
 }

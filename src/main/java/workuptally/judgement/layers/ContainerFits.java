@@ -1,7 +1,6 @@
 package workuptally.judgement.layers;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
@@ -9,7 +8,9 @@ import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerTally.Age;
 
@@ -21,7 +22,7 @@ final class ContainerFits implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "no transfer proposed");
+            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
         for (ContainerReview container : evidence.containers()) {
             Optional<ProposalFit> fit = container.proposals().stream()
@@ -31,7 +32,7 @@ final class ContainerFits implements LayerCondition {
                 return judge(evidence, container, fit.get());
             }
         }
-        return new Condition(ID, TITLE, State.MISSING, "a container of the Containers table");
+        return new Condition(ID, TITLE, State.MISSING, Phrase.of("a container of the Containers table"));
     }
 
     private static boolean isOf(Transfer transfer, LayerEvidence evidence) {
@@ -42,51 +43,52 @@ final class ContainerFits implements LayerCondition {
     private static Condition judge(LayerEvidence evidence, ContainerReview container, ProposalFit fit) {
         String id = container.id();
         if (fit.streamFit() == StreamFit.OTHER || fit.streamFit() == StreamFit.ASK_FIRST) {
-            return notMet(id + " is for another stream than " + fit.streamName());
+            return notMet(Phrase.of("{} is for another stream than {}", id, fit.streamName()));
         }
         List<Clash> clashes = fit.clashes().stream().filter(Clash::isHazardous).toList();
         if (!clashes.isEmpty()) {
-            return notMet(
-                    clashes.get(0).incoming() + " would meet " + clashes.get(0).present() + " in " + id);
+            return notMet(Phrase.of(
+                    "{} would meet {} in {}",
+                    clashes.get(0).incoming(),
+                    clashes.get(0).present(),
+                    id));
         }
         Optional<Age> age = container.tally().age();
         if (fit.isOver()) {
-            return notMet(String.format(
-                    Locale.ROOT,
-                    "%s would be %.1f %% full",
+            return notMet(Phrase.of(
+                    "{} would be {} full",
                     id,
-                    fit.after().fillPercent().orElse(0)));
+                    Figure.decimals(fit.after().fillPercent().orElse(0), 1, "%")));
         }
         if (age.filter(Age::overdue).isPresent()) {
-            return notMet(id + " is open for " + age.get().daysOpen() + " days");
+            return notMet(Phrase.of("{} is open for {} days", id, age.get().daysOpen()));
         }
         if (fit.streamFit() == StreamFit.UNKNOWN) {
-            return missing("stream of " + id + " or of the layer");
+            return missing(Phrase.of("stream of {} or of the layer", id));
         }
         boolean daysLimited =
                 evidence.book().limits().optional(Limit.CONTAINER_DAYS).isPresent();
         if (daysLimited && age.isEmpty()) {
-            return missing("day on which " + id + " was opened, or As of in Limits");
+            return missing(Phrase.of("day on which {} was opened, or As of in Limits", id));
         }
         if (fit.after().fillPercent().isEmpty()) {
-            return missing("capacity of " + id);
+            return missing(Phrase.of("capacity of {}", id));
         }
         return new Condition(
                 ID,
                 TITLE,
                 State.MET,
-                String.format(
-                        Locale.ROOT,
-                        "%s, then %.1f %% full",
+                Phrase.of(
+                        "{}, then {} full",
                         id,
-                        fit.after().fillPercent().getAsDouble()));
+                        Figure.decimals(fit.after().fillPercent().getAsDouble(), 1, "%")));
     }
 
-    private static Condition notMet(String evidence) {
+    private static Condition notMet(Phrase evidence) {
         return new Condition(ID, TITLE, State.NOT_MET, evidence);
     }
 
-    private static Condition missing(String evidence) {
+    private static Condition missing(Phrase evidence) {
         return new Condition(ID, TITLE, State.MISSING, evidence);
     }
 }

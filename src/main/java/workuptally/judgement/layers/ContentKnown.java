@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /** R3: product in this layer measured or bounded, by its own assay, a real non-detect, or conservation, and no two readings gainsay each other. */
@@ -22,14 +23,18 @@ final class ContentKnown implements LayerCondition {
                     ID,
                     TITLE,
                     State.NOT_MET,
-                    disputed.get().substance() + ": " + disputed.get().evidence());
+                    Phrase.of(
+                            "{}: {}", disputed.get().substance(), disputed.get().evidence()));
         }
         if (wanted.stream().noneMatch(LayerEvidence::isBounded)) {
             return new Condition(
-                    ID, TITLE, State.MISSING, "assay of " + evidence.layer().label());
+                    ID,
+                    TITLE,
+                    State.MISSING,
+                    Phrase.of("assay of {}", evidence.layer().label()));
         }
         Content known =
                 wanted.stream().filter(LayerEvidence::isBounded).findFirst().orElseThrow();
-        return new Condition(ID, TITLE, State.MET, known.substance() + ": " + known.evidence());
+        return new Condition(ID, TITLE, State.MET, Phrase.of("{}: {}", known.substance(), known.evidence()));
     }
 }

@@ -4,7 +4,9 @@ import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.AtMost;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /**
@@ -23,13 +25,13 @@ final class ContentSmall implements LayerCondition {
                         ID,
                         TITLE,
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
-                        String.format(
-                                "at most %s g %s = %s %% of theory, limit %s %%",
-                                Figures.atMost(most.grams(), 3),
+                        Phrase.of(
+                                "at most {} {} = {} of theory, limit {}",
+                                Figure.boundDigits(most.grams(), 3, "g"),
                                 most.product(),
-                                Figures.atMost(most.percentOfTheory(), 2),
-                                Figures.of(limit, 2))))
-                .orElse(new Condition(ID, TITLE, State.MISSING, "theory or content of the product"));
+                                Figure.boundDigits(most.percentOfTheory(), 2, "%"),
+                                Figure.digits(limit, 2, "%"))))
+                .orElse(new Condition(ID, TITLE, State.MISSING, Phrase.of("theory or content of the product")));
     }
 
     /** The wanted product of which the layer may hold the largest share of theory; the first of equal ones. */

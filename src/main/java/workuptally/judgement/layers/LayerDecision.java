@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import workuptally.model.Phrase;
 
 /**
  * What the evidence about one layer amounts to. A person decides; this lays out what there is.
@@ -17,7 +18,7 @@ import java.util.Optional;
 public record LayerDecision(
         String layer,
         Outcome outcome,
-        String reason,
+        Phrase reason,
         List<Condition> conditions,
         Optional<AtMost> atMost,
         List<String> notJudged) {
@@ -29,18 +30,20 @@ public record LayerDecision(
 
     /** A decision about a layer all of whose materials are listed. */
     public LayerDecision(
-            String layer, Outcome outcome, String reason, List<Condition> conditions, Optional<AtMost> atMost) {
+            String layer, Outcome outcome, Phrase reason, List<Condition> conditions, Optional<AtMost> atMost) {
         this(layer, outcome, reason, conditions, atMost, List.of());
     }
 
     /** What the decision says nothing about: {@code not judged: reactivity of X}; empty where all is listed. */
-    public String silence() {
-        return notJudged.isEmpty() ? "" : "not judged: reactivity of " + String.join(", ", notJudged);
+    public Phrase silence() {
+        return notJudged.isEmpty()
+                ? Phrase.NONE
+                : Phrase.of("not judged: reactivity of {}", String.join(", ", notJudged));
     }
 
     /** The reason, and behind it what the decision says nothing about. */
-    public String reasonAndSilence() {
-        return notJudged.isEmpty() ? reason : reason.isBlank() ? silence() : reason + "; " + silence();
+    public Phrase reasonAndSilence() {
+        return notJudged.isEmpty() ? reason : reason.isEmpty() ? silence() : Phrase.of("{}; {}", reason, silence());
     }
 
     /** True where the outcome rests on nothing but the layer limit, so that {@link #atMost} says why. */
@@ -51,7 +54,7 @@ public record LayerDecision(
     }
 
     /** What is missing, as short phrases. */
-    public List<String> missing() {
+    public List<Phrase> missing() {
         return conditions.stream()
                 .map(Condition::missing)
                 .filter(m -> !m.isEmpty())
@@ -76,10 +79,10 @@ public record LayerDecision(
      * @param evidence the figure or entry it rests on, or what is missing
      * @param missing what was not measured, also where the condition is met without it; empty if nothing
      */
-    public record Condition(String id, String title, State state, String evidence, String missing) {
+    public record Condition(String id, String title, State state, Phrase evidence, Phrase missing) {
         /** A condition whose evidence says what is missing. */
-        public Condition(String id, String title, State state, String evidence) {
-            this(id, title, state, evidence, state == State.MISSING ? evidence : "");
+        public Condition(String id, String title, State state, Phrase evidence) {
+            this(id, title, state, evidence, state == State.MISSING ? evidence : Phrase.NONE);
         }
 
         /** Equal in every word; see the contributor guide on records as keys. */

@@ -15,6 +15,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Book;
 import workuptally.model.Finding;
+import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
@@ -114,16 +115,16 @@ public final class LayerDecisions {
             return new LayerDecision(
                     layer,
                     Outcome.MEASURE_FIRST,
-                    "missing: " + missing.get().evidence(),
+                    Phrase.of("missing: {}", missing.get().evidence()),
                     conditions,
                     atMost,
                     notJudged);
         }
-        String bound = conditions.stream()
+        Phrase bound = conditions.stream()
                 .filter(c -> c.id().equals("R4"))
                 .map(Condition::evidence)
                 .findFirst()
-                .orElse("");
+                .orElse(Phrase.NONE);
         return new LayerDecision(layer, Outcome.EVIDENCE_COMPLETE, bound, conditions, atMost, notJudged);
     }
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Finding;
-import workuptally.model.Place;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.layers.Meeting;
@@ -41,18 +41,21 @@ final class NoOpenStop implements LayerCondition {
                     ID,
                     TITLE,
                     State.NOT_MET,
-                    String.join(" met ", met.get().with()) + " in step "
-                            + met.get().place() + ": " + met.get().consequence());
+                    Phrase.of(
+                            "{} in step {}: {}",
+                            String.join(" met ", met.get().with()),
+                            met.get().place(),
+                            met.get().consequence()));
         }
         if (open.isEmpty()) {
             List<String> unread =
                     UnreadEntries.of(evidence.run().run(), evidence.layer().label(), evidence.findings());
             return unread.isEmpty()
-                    ? new Condition(ID, TITLE, State.MET, "no stop on record")
-                    : new Condition(ID, TITLE, State.NOT_MET, "not read: " + String.join(", ", unread));
+                    ? new Condition(ID, TITLE, State.MET, Phrase.of("no stop on record"))
+                    : new Condition(ID, TITLE, State.NOT_MET, Phrase.of("not read: {}", String.join(", ", unread)));
         }
         List<String> about = open.stream().map(NoOpenStop::inWords).distinct().toList();
-        return new Condition(ID, TITLE, State.NOT_MET, "still open: " + String.join(", ", about));
+        return new Condition(ID, TITLE, State.NOT_MET, Phrase.of("still open: {}", String.join(", ", about)));
     }
 
     /** The stable word of a finding as a reader would say it, without the number of a catalogue behind it. */
@@ -63,7 +66,9 @@ final class NoOpenStop implements LayerCondition {
     /** True unless the finding is about a step of which the layer is no outcome: given before it, or beside it. */
     private static boolean wentThrough(LayerEvidence evidence, Finding finding) {
         List<Step> steps = evidence.run().run().orderedSteps();
-        Optional<Step> where = steps.stream().filter(s -> isAt(s, finding)).findFirst();
+        Optional<Step> where = steps.stream()
+                .filter(s -> s.number().equals(finding.subject().step()))
+                .findFirst();
         if (where.isEmpty()) {
             return true;
         }
@@ -80,11 +85,5 @@ final class NoOpenStop implements LayerCondition {
             }
         }
         return outcomes.contains(evidence.layer().label());
-    }
-
-    private static boolean isAt(Step step, Finding finding) {
-        Place row = step.row().at("Step");
-        return row.sheet().equals(finding.place().sheet())
-                && row.row() == finding.place().row();
     }
 }

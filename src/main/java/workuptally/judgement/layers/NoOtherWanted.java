@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerTally;
@@ -22,52 +24,59 @@ final class NoOtherWanted implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
-        List<String> asked = new ArrayList<>();
+        List<Phrase> asked = new ArrayList<>();
         List<String> elsewhere = new ArrayList<>();
-        List<String> unassayed = new ArrayList<>();
+        List<Phrase> unassayed = new ArrayList<>();
         for (Product product : evidence.run().run().products()) {
             if (!product.wanted() || isLookedForIn(evidence.layer(), product)) {
                 continue;
             }
             if (!isFound(evidence.run(), product)) {
-                return missing("ask whether " + product.name() + " is wanted from this layer");
+                return missing(Phrase.of("ask whether {} is wanted from this layer", product.name()));
             }
-            String assay = "assay of " + evidence.layer().label() + " for " + product.name();
+            Phrase assay = Phrase.of("assay of {} for {}", evidence.layer().label(), product.name());
             Optional<Double> most = atMostPercent(evidence, product);
             if (most.isEmpty()) {
-                return missing(assay + ", of which nothing bounds what is here");
+                return missing(Phrase.of("{}, of which nothing bounds what is here", assay));
             }
             if (most.get() > limit || !isBalanced(evidence, product, limit)) {
-                asked.add(product.name() + ", of which at most " + Figures.atMost(most.get(), 2)
-                        + " % of theory is unaccounted for");
+                asked.add(Phrase.of(
+                        "{}, of which at most {} of theory is unaccounted for",
+                        product.name(),
+                        Figure.boundDigits(most.get(), 2, "%")));
                 continue;
             }
             elsewhere.add(product.name());
             unassayed.add(assay);
         }
         if (!asked.isEmpty()) {
-            return missing("assay of " + evidence.layer().label() + " for " + String.join(", and ", asked) + "; limit "
-                    + Figures.of(limit, 2) + " %");
+            return missing(Phrase.of(
+                    "assay of {} for {}; limit {}",
+                    evidence.layer().label(),
+                    Phrase.join(", and ", asked),
+                    Figure.digits(limit, 2, "%")));
         }
-        List<String> noted = evidence.layer().contents().stream()
+        List<Phrase> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()
                         .run()
                         .product(c.substance())
                         .filter(p -> !p.wanted())
                         .isPresent())
                 .filter(c -> c.massGrams().isPresent())
-                .map(c -> c.substance() + " (" + c.evidence() + ")")
+                .map(c -> Phrase.of("{} ({})", c.substance(), c.evidence()))
                 .toList();
-        String text = elsewhere.isEmpty() ? "none named" : String.join(", ", elsewhere) + " found in other portions";
+        Phrase text = elsewhere.isEmpty()
+                ? Phrase.of("none named")
+                : Phrase.of("{} found in other portions", String.join(", ", elsewhere));
         return new Condition(
                 ID,
                 TITLE,
                 State.MET,
-                noted.isEmpty() ? text : text + "; also holds " + String.join(", ", noted),
-                String.join("; ", unassayed));
+                noted.isEmpty() ? text : Phrase.of("{}; also holds {}", text, Phrase.join(", ", noted)),
+                Phrase.join("; ", unassayed));
     }
 
-    private static Condition missing(String what) {
+    private static Condition missing(Phrase what) {
         return new Condition(ID, TITLE, State.MISSING, what);
     }
 

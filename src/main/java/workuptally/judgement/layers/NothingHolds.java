@@ -4,6 +4,7 @@ import java.util.Arrays;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 
 /** R11, asked where the book names runs on hold: nothing outside the record holds the layer. */
 final class NothingHolds implements LayerCondition {
@@ -14,12 +15,12 @@ final class NothingHolds implements LayerCondition {
     public Condition judge(LayerEvidence evidence) {
         String held = evidence.book().limits().text(Limit.HOLD_RUNS);
         if (held.isBlank()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "the book holds no run");
+            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("the book holds no run"));
         }
         String id = evidence.run().run().id();
         boolean isHeld = Arrays.stream(held.split(";")).map(String::strip).anyMatch(id::equals);
         return isHeld
-                ? new Condition(ID, TITLE, State.NOT_MET, "the book holds this run")
-                : new Condition(ID, TITLE, State.MET, "not among the runs on hold");
+                ? new Condition(ID, TITLE, State.NOT_MET, Phrase.of("the book holds this run"))
+                : new Condition(ID, TITLE, State.MET, Phrase.of("not among the runs on hold"));
     }
 }

@@ -4,7 +4,9 @@ import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Step;
 import workuptally.tally.layers.LayerIdentity;
 
@@ -15,6 +17,8 @@ import workuptally.tally.layers.LayerIdentity;
 final class PhaseKnown implements LayerCondition {
     private static final String ID = "R1";
     private static final String TITLE = "identity of the layer";
+    private static final Phrase NOT_MEASURED = Phrase.of("density not measured");
+    private static final Phrase NOT_KNOWN = Phrase.of("densities of this contact not known");
 
     @Override
     public Condition judge(LayerEvidence evidence) {
@@ -23,13 +27,13 @@ final class PhaseKnown implements LayerCondition {
         if (identity.isEmpty()) {
             return withoutDensity(evidence);
         }
-        String density = identity.get()
+        Phrase density = identity.get()
                 .densityGramsPerMillilitre()
-                .map(d -> String.format(Locale.ROOT, "density %.3f g/mL", d.value()))
-                .orElse("density not measured");
+                .map(d -> Phrase.of("density {}", Figure.decimals(d.value(), 3, "g/mL")))
+                .orElse(NOT_MEASURED);
         return switch (identity.get().verdict()) {
-            case CONSISTENT -> new Condition(ID, TITLE, State.MET, density + " fits the recorded phase");
-            case SWAPPED -> new Condition(ID, TITLE, State.NOT_MET, density + " fits the other phase");
+            case CONSISTENT -> new Condition(ID, TITLE, State.MET, Phrase.of("{} fits the recorded phase", density));
+            case SWAPPED -> new Condition(ID, TITLE, State.NOT_MET, Phrase.of("{} fits the other phase", density));
             case CANNOT_TELL, NOT_MEASURED -> byCheck(identity.get().step(), density);
         };
     }
@@ -38,23 +42,25 @@ final class PhaseKnown implements LayerCondition {
     private static Condition withoutDensity(LayerEvidence evidence) {
         Optional<Layer.Phase> phase = evidence.layer().phase();
         if (phase.filter(p -> p == Layer.Phase.RAG).isPresent()) {
-            return new Condition(ID, TITLE, State.MET, "a rag, between the two liquids");
+            return new Condition(ID, TITLE, State.MET, Phrase.of("a rag, between the two liquids"));
         }
         String label = evidence.layer().label();
         Optional<Step> contact = evidence.run().run().orderedSteps().stream()
                 .filter(s -> s.gives().contains(label) && !s.from().contains(label))
                 .filter(s -> !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
                 .findFirst();
-        return contact.map(s -> byCheck(s, "densities of this contact not known"))
-                .orElse(new Condition(ID, TITLE, State.MET, "the step gave one liquid"));
+        return contact.map(s -> byCheck(s, NOT_KNOWN))
+                .orElse(new Condition(ID, TITLE, State.MET, Phrase.of("the step gave one liquid")));
     }
 
     /** A measured density that does not tell, or why there is none. */
-    private static String unknown(String density) {
-        return density + (density.contains("not ") ? "; " : " cannot tell; ");
+    private static Phrase unknown(Phrase density) {
+        return density == NOT_MEASURED || density == NOT_KNOWN
+                ? Phrase.of("{}; ", density)
+                : Phrase.of("{} cannot tell; ", density);
     }
 
-    private static Condition byCheck(Step step, String density) {
+    private static Condition byCheck(Step step, Phrase density) {
         boolean checked =
                 step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
         return checked
@@ -62,12 +68,14 @@ final class PhaseKnown implements LayerCondition {
                         ID,
                         TITLE,
                         State.MET,
-                        unknown(density) + "checked at the bench by "
-                                + step.checkedBy()
+                        Phrase.of(
+                                "{}checked at the bench by {}",
+                                unknown(density),
+                                step.checkedBy()
                                         .get()
                                         .name()
                                         .toLowerCase(Locale.ROOT)
-                                        .replace('_', ' '))
-                : new Condition(ID, TITLE, State.MISSING, unknown(density) + "test with a drop of water");
+                                        .replace('_', ' ')))
+                : new Condition(ID, TITLE, State.MISSING, Phrase.of("{}test with a drop of water", unknown(density)));
     }
 }

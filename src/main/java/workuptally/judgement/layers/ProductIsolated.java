@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.LotTally;
 
 /** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity. */
@@ -14,21 +15,30 @@ final class ProductIsolated implements LayerCondition {
     public Condition judge(LayerEvidence evidence) {
         List<LotTally> lots = evidence.run().lots();
         if (lots.isEmpty()) {
-            return new Condition(ID, TITLE, State.MISSING, "no isolated product recorded");
+            return new Condition(ID, TITLE, State.MISSING, Phrase.of("no isolated product recorded"));
         }
         for (LotTally lot : lots) {
             if (lot.netGrams().isEmpty()) {
                 return new Condition(
-                        ID, TITLE, State.MISSING, "mass of lot " + lot.lot().label());
+                        ID,
+                        TITLE,
+                        State.MISSING,
+                        Phrase.of("mass of lot {}", lot.lot().label()));
             }
             if (lot.lot().identityBy().isBlank() && lot.productFraction().isEmpty()) {
                 return new Condition(
-                        ID, TITLE, State.MISSING, "identity of lot " + lot.lot().label());
+                        ID,
+                        TITLE,
+                        State.MISSING,
+                        Phrase.of("identity of lot {}", lot.lot().label()));
             }
         }
         String label = lots.get(0).lot().label();
         String by = lots.get(0).lot().identityBy();
         return new Condition(
-                ID, TITLE, State.MET, "lot " + label + " weighed, identified by " + (by.isBlank() ? "its assay" : by));
+                ID,
+                TITLE,
+                State.MET,
+                Phrase.of("lot {} weighed, identified by {}", label, by.isBlank() ? Phrase.of("its assay") : by));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 
@@ -18,7 +19,7 @@ final class QuenchShown implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "no transfer proposed");
+            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
         List<Step> steps = evidence.run().run().orderedSteps();
         int lastQuench = -1;
@@ -40,12 +41,12 @@ final class QuenchShown implements LayerCondition {
                     .filter(t -> t == Step.QuenchTest.NEGATIVE)
                     .isPresent();
             return negative
-                    ? new Condition(ID, TITLE, State.MET, "quench test negative")
-                    : new Condition(ID, TITLE, State.NOT_MET, "quench test positive");
+                    ? new Condition(ID, TITLE, State.MET, Phrase.of("quench test negative"))
+                    : new Condition(ID, TITLE, State.NOT_MET, Phrase.of("quench test positive"));
         }
         boolean open = lastQuench >= 0 || evidence.findings().stream().anyMatch(f -> f.code() == NOT_SHOWN);
         return open
-                ? new Condition(ID, TITLE, State.MISSING, "quench test")
-                : new Condition(ID, TITLE, State.MET, "no quench in this workup");
+                ? new Condition(ID, TITLE, State.MISSING, Phrase.of("quench test"))
+                : new Condition(ID, TITLE, State.MET, Phrase.of("no quench in this workup"));
     }
 }

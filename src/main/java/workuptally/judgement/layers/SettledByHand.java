@@ -34,7 +34,7 @@ final class SettledByHand {
         String record = " " + correction.record().toLowerCase(Locale.ROOT).replaceAll("[,;:]", " ") + " ";
         return correction.newValue().strip().equalsIgnoreCase(SETTLED)
                 && record.contains(" " + finding.run().toLowerCase(Locale.ROOT) + " ")
-                && record.contains(" " + finding.code() + " ")
+                && record.contains(" " + finding.code().word() + " ")
                 && !correction.who().isBlank()
                 && !correction.when().isBlank()
                 && !correction.reason().isBlank();

@@ -4,7 +4,9 @@ import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.judgement.layers.SumOfLayers.Sum;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /** R5: all kept layers of the run together stay within the run limit, the largest set apart first until the rest fits. */
@@ -15,28 +17,28 @@ final class SumSmall implements LayerCondition {
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "a liquor is judged alone");
+            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("a liquor is judged alone"));
         }
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         for (Content content : evidence.wanted()) {
             Optional<Sum> sum = evidence.sums().sum(content.substance());
             if (sum.isPresent() && LayerEvidence.isBounded(content)) {
                 boolean apart = evidence.sums().isSetApart(evidence.layer().label());
-                String text = String.format(
-                        "all kept layers hold up to %s g %s = %s %% of theory; ",
-                        Figures.atMost(sum.get().allGrams(), 3),
+                Phrase text = Phrase.of(
+                        "all kept layers hold up to {} {} = {} of theory; ",
+                        Figure.boundDigits(sum.get().allGrams(), 3, "g"),
                         content.substance(),
-                        Figures.atMost(sum.get().allPercent(), 2));
-                String rest = sum.get().rest().isEmpty()
-                        ? "none fits"
-                        : String.format(
-                                "%s at most %s %%, limit %s %%",
+                        Figure.boundDigits(sum.get().allPercent(), 2, "%"));
+                Phrase rest = sum.get().rest().isEmpty()
+                        ? Phrase.of("none fits")
+                        : Phrase.of(
+                                "{} at most {}, limit {}",
                                 String.join(" + ", sum.get().rest()),
-                                Figures.atMost(sum.get().restPercent(), 2),
-                                Figures.of(limit, 2));
-                return new Condition(ID, TITLE, apart ? State.NOT_MET : State.MET, text + rest);
+                                Figure.boundDigits(sum.get().restPercent(), 2, "%"),
+                                Figure.digits(limit, 2, "%"));
+                return new Condition(ID, TITLE, apart ? State.NOT_MET : State.MET, Phrase.of("{}{}", text, rest));
             }
         }
-        return new Condition(ID, TITLE, State.MISSING, "content of the product");
+        return new Condition(ID, TITLE, State.MISSING, Phrase.of("content of the product"));
     }
 }

@@ -2,11 +2,11 @@ package workuptally.judgement.layers;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.RowPlace;
 import workuptally.model.Run;
+import workuptally.model.Step;
 
 /** Entries about a layer that nobody could read: what was meant may be the reason to keep it. */
 final class UnreadEntries {
@@ -37,27 +37,15 @@ final class UnreadEntries {
 
     /** Codes of unread entries in the row of a layer, of its assays and of the steps that gave it, or in a step without a known operation. */
     static List<String> of(Run run, String layer, List<Finding> findings) {
-        List<RowPlace> rows = Stream.of(
-                        run.layers().stream()
-                                .filter(l -> l.label().equals(layer))
-                                .map(l -> l.row()),
-                        run.assays().stream()
-                                .filter(a -> a.sample().equals(layer))
-                                .map(a -> a.row()),
-                        run.steps().stream()
-                                .filter(s -> s.operation().isEmpty()
-                                        || s.givesOrganic().contains(layer)
-                                        || s.givesAqueous().contains(layer)
-                                        || s.givesOther().contains(layer))
-                                .map(s -> s.row()))
-                .flatMap(r -> r)
-                .toList();
+        Set<String> steps = run.steps().stream()
+                .filter(s -> s.operation().isEmpty() || s.gives().contains(layer))
+                .map(Step::number)
+                .collect(Collectors.toSet());
         return findings.stream()
                 .filter(f -> UNREAD.contains(f.code()))
-                .filter(f -> rows.stream()
-                        .anyMatch(row -> row.row() == f.place().row()
-                                && row.table().sheet().equals(f.place().sheet())))
-                .map(f -> f.code() + " at " + f.place().inWords())
+                .filter(f -> f.subject().layers().contains(layer)
+                        || steps.contains(f.subject().step()))
+                .map(f -> f.code().word() + " at " + f.place().inWords())
                 .distinct()
                 .toList();
     }

@@ -1,13 +1,14 @@
 package workuptally.judgement.layers;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.model.Figure;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 
 /** R12, asked where the group sets a waiting time: it has passed on the day of the report. */
 final class WaitingTimePassed implements LayerCondition {
@@ -18,7 +19,7 @@ final class WaitingTimePassed implements LayerCondition {
     public Condition judge(LayerEvidence evidence) {
         OptionalDouble days = evidence.book().limits().optional(Limit.WAITING_DAYS);
         if (days.isEmpty()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, "no waiting time set");
+            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no waiting time set"));
         }
         Optional<LocalDate> made = evidence.layer()
                 .entry()
@@ -27,13 +28,16 @@ final class WaitingTimePassed implements LayerCondition {
         Optional<LocalDate> today = evidence.book().limits().day(Limit.AS_OF);
         if (made.isEmpty() || today.isEmpty()) {
             return new Condition(
-                    ID, TITLE, State.MISSING, made.isEmpty() ? "day the layer was made" : "As of in Limits");
+                    ID,
+                    TITLE,
+                    State.MISSING,
+                    made.isEmpty() ? Phrase.of("day the layer was made") : Phrase.of("As of in Limits"));
         }
         LocalDate until = made.get().plusDays((long) Math.ceil(days.getAsDouble()));
         return new Condition(
                 ID,
                 TITLE,
                 today.get().isBefore(until) ? State.NOT_MET : State.MET,
-                String.format(Locale.ROOT, "%.0f days from %s: %s", days.getAsDouble(), made.get(), until));
+                Phrase.of("{} days from {}: {}", Figure.decimals(days.getAsDouble(), 0, ""), made.get(), until));
     }
 }

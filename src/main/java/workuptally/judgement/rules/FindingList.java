@@ -2,11 +2,12 @@ package workuptally.judgement.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 
 /** Findings about one run, in the order in which they are met. */
 public final class FindingList {
@@ -21,39 +22,32 @@ public final class FindingList {
         this.run = run;
     }
 
+    /** Adds a finding about what stands in the row of its place. */
     public void add(
             FindingCode code,
             Severity severity,
             Place place,
-            String seen,
-            String expected,
+            Phrase seen,
+            Phrase expected,
             String source,
-            String action) {
-        findings.add(new Finding(code, severity, run, place, seen, expected, source, action));
+            Phrase action) {
+        add(code, severity, Subject.ofRun(run), place, seen, expected, source, action);
+    }
+
+    /** Adds a finding about more than the row that its place names. */
+    public void add(
+            FindingCode code,
+            Severity severity,
+            Subject subject,
+            Place place,
+            Phrase seen,
+            Phrase expected,
+            String source,
+            Phrase action) {
+        findings.add(new Finding(code, severity, subject, place, seen, expected, source, action));
     }
 
     public List<Finding> list() {
         return List.copyOf(findings);
-    }
-
-    /** A sentence with numbers put in, with a decimal point whatever the locale; large volumes and masses in L and kg. */
-    public static String say(String format, Object... numbers) {
-        return LargeFigures.in(String.format(Locale.ROOT, format, numbers));
-    }
-
-    /** An upper bound, rounded up to so many decimals. */
-    public static String atMost(double bound, int decimals) {
-        return new java.math.BigDecimal(bound)
-                .setScale(decimals + 6, java.math.RoundingMode.HALF_UP)
-                .setScale(decimals, java.math.RoundingMode.UP)
-                .toPlainString();
-    }
-
-    /** A number with up to four digits and no trailing zeros. */
-    public static String plain(double number) {
-        return new java.math.BigDecimal(number)
-                .round(new java.math.MathContext(4))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -12,12 +12,15 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.Reextraction;
@@ -39,7 +42,7 @@ public final class HeldLayers {
         Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
                 tally, decisions, limits, substances.reference().reactivity());
         unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
-        Map<String, List<LayerDecision>> waiting = new LinkedHashMap<>();
+        Map<Phrase, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
             boolean told =
                     unassayed.filter(u -> u.labels().contains(decision.layer())).isPresent();
@@ -51,12 +54,13 @@ public final class HeldLayers {
                 findings.add(
                         FindingCode.LAYER_HOLDS_PRODUCT,
                         Severity.HOLD,
+                        Subject.ofRun(tally.run().id()).withLayers(List.of(decision.layer())),
                         place(tally, decision.layer()),
-                        "layer " + decision.layer() + ": " + evidence(decision),
-                        "within the layer limit, and all kept layers together within the run limit",
+                        Phrase.of("layer {}: {}", decision.layer(), evidence(decision)),
+                        Phrase.of("within the layer limit, and all kept layers together within the run limit"),
                         "limits in force; guard-banded one-sided 95 % bound",
                         notMet(decision, "R1").isPresent()
-                                ? "Keep it; settle first which phase it is."
+                                ? Phrase.of("Keep it; settle first which phase it is.")
                                 : action(tally, decision.layer()));
             } else {
                 waiting.computeIfAbsent(decision.reason(), k -> new ArrayList<>())
@@ -66,22 +70,28 @@ public final class HeldLayers {
         waiting.forEach((reason, layers) -> findings.add(
                 FindingCode.LAYER_WAITS,
                 Severity.HOLD,
+                Subject.ofRun(tally.run().id())
+                        .withLayers(layers.stream().map(LayerDecision::layer).toList()),
                 place(tally, layers.get(0).layer()),
-                (layers.size() == 1 ? "layer " : "layers ")
-                        + layers.stream().map(LayerDecision::layer).collect(Collectors.joining(", "))
-                        + ": " + reason,
-                "every condition on the evidence met",
+                Phrase.of(
+                        "{}{}: {}",
+                        layers.size() == 1 ? Phrase.of("layer ") : Phrase.of("layers "),
+                        layers.stream().map(LayerDecision::layer).collect(Collectors.joining(", ")),
+                        reason),
+                Phrase.of("every condition on the evidence met"),
                 "conditions R1 to R8, R11, R12",
-                "Keep " + (layers.size() == 1 ? "it" : "them") + " until this is settled; "
-                        + (layers.size() == 1 ? "it" : "they") + " may be the evidence."));
+                Phrase.of(
+                        "Keep {} until this is settled; {} may be the evidence.",
+                        layers.size() == 1 ? Phrase.of("it") : Phrase.of("them"),
+                        layers.size() == 1 ? Phrase.of("it") : Phrase.of("they"))));
         return findings.list();
     }
 
-    private static String evidence(LayerDecision decision) {
+    private static Phrase evidence(LayerDecision decision) {
         return decision.conditions().stream()
                 .filter(c -> c.state() == State.NOT_MET && (c.id().equals("R4") || c.id().equals("R5")))
                 .map(Condition::evidence)
-                .collect(Collectors.joining("; "));
+                .collect(Phrase.joining("; "));
     }
 
     private static Optional<Condition> notMet(LayerDecision decision, String id) {
@@ -91,52 +101,56 @@ public final class HeldLayers {
     }
 
     /** An assay, or only the limit of the one there is: not detected says nothing without it. */
-    private static String measure(RunTally tally, String layer) {
+    private static Phrase measure(RunTally tally, String layer) {
         boolean notDetected = tally.run().assays().stream()
                 .filter(a -> a.sample().equalsIgnoreCase(layer))
                 .flatMap(a -> a.result().entered().stream())
                 .anyMatch(r -> r.qualifier() == Qualifier.NOT_DETECTED);
         return notDetected
-                ? "enter the detection limit of its assay: '<0.10' as Result, or in Limits."
-                : "assay " + layer + ".";
+                ? Phrase.of("enter the detection limit of its assay: '<0.10' as Result, or in Limits.")
+                : Phrase.of("assay {}.", layer);
     }
 
-    private static String action(RunTally tally, String layer) {
+    private static Phrase action(RunTally tally, String layer) {
         Optional<Reextraction> gain = tally.evidence().bestGain(layer);
         boolean assayed = tally.layer(layer).stream()
                 .flatMap(l -> l.contents().stream())
                 .anyMatch(c -> c.massGrams().isPresent() || c.isOwnEvidence());
         if (gain.isEmpty()) {
-            return assayed ? "Keep it; recover the product, or say why not." : "Keep it; " + measure(tally, layer);
+            return assayed
+                    ? Phrase.of("Keep it; recover the product, or say why not.")
+                    : Phrase.of("Keep it; {}", measure(tally, layer));
         }
         Reextraction r = gain.get();
         if (!r.acidGases().isEmpty()) {
-            return FindingList.say(
-                    "Keep it; %.2f g could be recovered at pH %.1f, but acid must not meet what this run used (%s): settle with the"
+            return Phrase.of(
+                    "Keep it; {} could be recovered at pH {}, but acid must not meet what this run used ({}): settle with the"
                             + " person responsible that none is left before any acid goes in.",
-                    r.gainGrams(), r.pH().getAsDouble(), r.acidCaution());
+                    Figure.decimals(r.gainGrams(), 2, "g"),
+                    Figure.decimals(r.pH().getAsDouble(), 1, ""),
+                    r.acidCaution());
         }
-        String gas = r.carbonDioxideMillimoles() == 0
-                ? ""
-                : FindingList.say(
-                        " (slowly, in the open vessel: up to %.0f mmol of carbon dioxide)",
-                        r.carbonDioxideMillimoles());
-        String first = r.pH().isEmpty()
-                ? ""
-                : FindingList.say(
-                        "bring it to pH %.1f with %.0f mmol of %s%s, then ",
-                        r.pH().getAsDouble(),
-                        Math.abs(r.acidMillimoles()),
+        Phrase gas = r.carbonDioxideMillimoles() == 0
+                ? Phrase.NONE
+                : Phrase.of(
+                        " (slowly, in the open vessel: up to {} of carbon dioxide)",
+                        Figure.decimals(r.carbonDioxideMillimoles(), 0, "mmol"));
+        Phrase first = r.pH().isEmpty()
+                ? Phrase.NONE
+                : Phrase.of(
+                        "bring it to pH {} with {} of {}{}, then ",
+                        Figure.decimals(r.pH().getAsDouble(), 1, ""),
+                        Figure.decimals(Math.abs(r.acidMillimoles()), 0, "mmol"),
                         r.acidMillimoles() > 0 ? "acid" : "base",
                         gas);
-        return FindingList.say(
-                "Keep it; to recover: %sone more extraction with %.0f mL %s brings about %.2f g, %.1f %% of theory (D = %.3g from %s).",
+        return Phrase.of(
+                "Keep it; to recover: {}one more extraction with {} {} brings about {}, {} of theory (D = {} from {}).",
                 first,
-                r.volumeMillilitres(),
+                Figure.decimals(r.volumeMillilitres(), 0, "mL"),
                 r.solvent(),
-                r.gainGrams(),
-                r.gainPercentOfTheory(),
-                r.distributionRatio(),
+                Figure.decimals(r.gainGrams(), 2, "g"),
+                Figure.decimals(r.gainPercentOfTheory(), 1, "%"),
+                Figure.digits(r.distributionRatio(), 3, ""),
                 r.origin());
     }
 

@@ -1,16 +1,17 @@
 package workuptally.judgement.rules;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.UnassayedLayers;
 import workuptally.judgement.layers.UnassayedLayers.Sample;
+import workuptally.model.Figure;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Phrase;
+import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
 /** Layers that nobody assayed, on one line, with the assays that would settle them. */
@@ -28,55 +29,68 @@ final class NotAssayed {
     void add(UnassayedLayers layers, FindingList findings) {
         findings.add(
                 FindingCode.LAYERS_NOT_ASSAYED,
-                workuptally.model.Severity.HOLD,
+                Severity.HOLD,
+                Subject.ofRun(tally.run().id()).withLayers(layers.labels()),
                 HeldLayers.place(tally, layers.labels().get(0)),
-                listed(layers.labels()) + " not assayed: " + atMost(layers),
-                String.format(
-                        Locale.ROOT,
-                        "at most %s %% of theory in each, and %s %% in all kept layers together",
-                        FindingList.plain(limits.value(Limit.LAYER_LIMIT)),
-                        FindingList.plain(limits.value(Limit.RUN_LIMIT))),
+                Phrase.of("{} not assayed: {}", listed(layers.labels()), atMost(layers)),
+                Phrase.of(
+                        "at most {} of theory in each, and {} in all kept layers together",
+                        Figure.brief(limits.value(Limit.LAYER_LIMIT), "%"),
+                        Figure.brief(limits.value(Limit.RUN_LIMIT), "%")),
                 "limits in force; guard-banded one-sided 95 % bound",
-                "Keep them; " + action(layers));
+                Phrase.of("Keep them; {}.", action(layers)));
     }
 
-    private String atMost(UnassayedLayers layers) {
+    private Phrase atMost(UnassayedLayers layers) {
         Optional<LayerDecision.AtMost> most = decisions.stream()
                 .filter(d -> layers.labels().contains(d.layer()))
                 .map(LayerDecision::atMost)
                 .flatMap(Optional::stream)
                 .reduce((a, b) -> b.percentOfTheory() > a.percentOfTheory() ? b : a);
-        return most.map(m -> "up to " + FindingList.atMost(m.grams(), 2) + " g " + m.product() + ", "
-                        + FindingList.atMost(m.percentOfTheory(), 1) + " % of theory, can be in them")
-                .orElse("nothing bounds what they hold");
+        return most.map(m -> Phrase.of(
+                        "up to {} {}, {} of theory, can be in them",
+                        Figure.boundDecimals(m.grams(), 2, "g"),
+                        m.product(),
+                        Figure.boundDecimals(m.percentOfTheory(), 1, "%")))
+                .orElse(Phrase.of("nothing bounds what they hold"));
     }
 
-    private static String action(UnassayedLayers layers) {
-        if (layers.samples().isEmpty()) {
-            return "assay them one by one.";
+    private static Phrase action(UnassayedLayers layers) {
+        List<Sample> samples = layers.samples();
+        if (samples.isEmpty()) {
+            return Phrase.of("assay them one by one");
         }
-        List<String> parts = new ArrayList<>();
-        for (Sample sample : layers.samples()) {
-            String below = sample.below().stream()
-                    .map(b -> FindingList.say("%.2g mg/mL", floor(b.milligramsPerMillilitre()))
-                            + (sample.below().size() > 1 ? " " + b.product() : ""))
-                    .collect(Collectors.joining(" and "));
-            parts.add(
-                    sample.layers().size() == 1
-                            ? "an assay of " + sample.layers().get(0) + " below " + below
-                            : "one composite sample of " + listed(sample.layers())
-                                    + ", 1 % of each diluted into methanol, if it is below " + below);
+        Phrase settles = Phrase.of(
+                "{} {}{}",
+                samples.size() == 1 ? "settles" : "settle",
+                layers.settled() ? "" : "what is in ",
+                layers.labels().size() == 2 ? "both" : "all " + layers.labels().size());
+        if (samples.size() == 1 && samples.get(0).layers().size() > 1) {
+            return Phrase.of("{}, {} if it is below {}", composite(samples.get(0)), settles, below(samples.get(0)));
         }
-        boolean one = layers.samples().size() == 1;
-        String settles = (one ? " settles " : " settle ")
-                + (layers.settled() ? "" : "what is in ")
-                + (layers.labels().size() == 2
-                        ? "both"
-                        : "all " + layers.labels().size());
-        if (one) {
-            return parts.get(0).replace(", if it is below", "," + settles + " if it is below") + ".";
-        }
-        return String.join("; ", parts) + ":" + settles + ".";
+        return Phrase.of(
+                samples.size() == 1 ? "{} {}" : "{}: {}",
+                samples.stream().map(NotAssayed::asked).collect(Phrase.joining("; ")),
+                settles);
+    }
+
+    private static Phrase asked(Sample sample) {
+        return sample.layers().size() == 1
+                ? Phrase.of("an assay of {} below {}", sample.layers().get(0), below(sample))
+                : Phrase.of("{}, if it is below {}", composite(sample), below(sample));
+    }
+
+    private static Phrase composite(Sample sample) {
+        return Phrase.of("one composite sample of {}, 1 % of each diluted into methanol", listed(sample.layers()));
+    }
+
+    private static Phrase below(Sample sample) {
+        return sample.below().stream()
+                .map(b -> Phrase.of(
+                        sample.below().size() > 1 ? "{} {}" : "{}{}",
+                        Figure.digits(floor(b.milligramsPerMillilitre()), 2, "mg/mL"),
+                        sample.below().size() > 1 ? b.product() : ""))
+                .collect(Phrase.joining(" and "));
     }
 
     /** Rounded down to two digits: what lies below the figure printed lies below the figure meant. */

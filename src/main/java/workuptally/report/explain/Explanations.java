@@ -2,6 +2,7 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import workuptally.judgement.RunReview;
 import workuptally.tally.RunTally;
 
 /** Every figure of a run, explained. */
@@ -36,6 +37,18 @@ public final class Explanations {
         return all;
     }
 
+    /** All figures of a run, then the entries to look at again. */
+    public List<Explanation> of(RunReview run) {
+        List<Explanation> all = of(run.tally());
+        all.addAll(new ExplainedSuspects(numbers).of(run.suspects()));
+        return all;
+    }
+
+    /** The figures of a run, or the entries to look at again, that a word asks for; empty list where nothing is meant by it. */
+    public List<Explanation> of(RunReview run, String word) {
+        return meant(of(run), word);
+    }
+
     /**
      * The figures of a run that a word asks for.
      *
@@ -43,8 +56,11 @@ public final class Explanations {
      * @return empty list where nothing is meant by it
      */
     public List<Explanation> of(RunTally tally, String word) {
+        return meant(of(tally), word);
+    }
+
+    private static List<Explanation> meant(List<Explanation> all, String word) {
         String wanted = word.strip();
-        List<Explanation> all = of(tally);
         List<Explanation> byKind =
                 all.stream().filter(e -> e.kind().isMeantBy(wanted)).toList();
         return isKind(wanted)

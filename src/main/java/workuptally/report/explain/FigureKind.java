@@ -30,7 +30,9 @@ public enum FigureKind {
     /** Gas and neutralisation. */
     GAS("gas", "neutralisation", "capacity"),
     /** Mass metrics. */
-    METRICS("metrics", "pmi", "efficiency", "e-factor");
+    METRICS("metrics", "pmi", "efficiency", "e-factor"),
+    /** Entries to look at again. */
+    SUSPECTS("suspects", "entries");
 
     private final List<String> words;
 

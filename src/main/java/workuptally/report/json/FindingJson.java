@@ -3,6 +3,7 @@ package workuptally.report.json;
 import java.util.List;
 import workuptally.model.Finding;
 import workuptally.model.Place;
+import workuptally.report.view.Wording;
 
 /** Findings and places. */
 final class FindingJson {
@@ -20,10 +21,10 @@ final class FindingJson {
         json.text("severity", finding.severity().word());
         json.text("run", finding.run());
         place(json, finding.place());
-        json.text("seen", finding.seen());
-        json.text("expected", finding.expected());
+        json.text("seen", Wording.POINT.of(finding.seen()));
+        json.text("expected", Wording.POINT.of(finding.expected()));
         json.text("source", finding.source());
-        json.text("action", finding.action());
+        json.text("action", Wording.POINT.of(finding.action()));
     }
 
     static void place(JsonFields json, Place place) {

@@ -4,6 +4,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Route;
 import workuptally.tally.bench.Reextraction;
@@ -78,8 +79,8 @@ final class LayerJson {
 
     private void decision(LayerDecision decision) {
         json.text("outcome", decision.outcome().word());
-        json.text("reason", decision.reason());
-        json.texts("missing", decision.missing());
+        json.text("reason", Wording.POINT.of(decision.reason()));
+        json.texts("missing", decision.missing().stream().map(Wording.POINT::of).toList());
         json.texts("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
@@ -91,7 +92,7 @@ final class LayerJson {
             json.text("id", condition.id());
             json.text("title", condition.title());
             json.text("state", condition.state().word());
-            json.text("evidence", condition.evidence());
+            json.text("evidence", Wording.POINT.of(condition.evidence()));
         });
     }
 

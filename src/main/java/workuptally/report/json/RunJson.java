@@ -67,6 +67,7 @@ final class RunJson {
         json.array("notComputed", tally.notComputed(), this::notComputed);
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
+        new SuspectsJson(json).write(review.suspects());
     }
 
     private void composite(CompositeSample sample) {

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 
-/** A stacked bar of where the units of one partner were found: isolated, each layer, unaccounted. A legend names every part. */
+/**
+ * A stacked bar of where the units of one partner were found: isolated, each layer, unaccounted. A legend names every part; a bracket above
+ * says how well the sum of what was found is known.
+ */
 final class BalanceBar implements Picture {
     private static final float BAR = 12;
     private static final float SWATCH = 7;
+    private static final float BRACKET = 5;
 
     private final Look look;
     private final String caption;
@@ -15,21 +19,34 @@ final class BalanceBar implements Picture {
     private final List<List<Part>> legend;
     private final double totalPercent;
     private final float widthPoints;
+    private final double foundPercent;
+    private final double expandedPercent;
 
     /**
      * A bar.
      *
      * @param caption what it is a balance of, for who cannot see it
      * @param parts parts in order; negative ones are named and not drawn
+     * @param foundPercent sum of what was found, %
+     * @param expandedPercent its expanded uncertainty, %; 0 for none
      * @param widthPoints width, points
      */
-    BalanceBar(Look look, String caption, List<Part> parts, float widthPoints) {
+    BalanceBar(
+            Look look,
+            String caption,
+            List<Part> parts,
+            double foundPercent,
+            double expandedPercent,
+            float widthPoints) {
         this.look = look;
         this.widthPoints = widthPoints;
+        this.foundPercent = foundPercent;
+        this.expandedPercent = expandedPercent;
         this.caption = caption;
         this.parts = List.copyOf(parts);
         this.totalPercent = Math.max(
-                100, parts.stream().mapToDouble(p -> Math.max(0, p.percent())).sum());
+                Math.max(100, foundPercent + expandedPercent),
+                parts.stream().mapToDouble(p -> Math.max(0, p.percent())).sum());
         this.legend = breakLegend();
     }
 
@@ -61,20 +78,25 @@ final class BalanceBar implements Picture {
 
     @Override
     public float height() {
-        return BAR + 4 + legend.size() * (look.chart().leading() + 1);
+        return BRACKET + BAR + 4 + legend.size() * (look.chart().leading() + 1);
     }
 
     @Override
     public String alternative() {
         StringJoiner text = new StringJoiner("; ", caption + ": ", ".");
         parts.forEach(p -> text.add(legendText(p)));
+        if (expandedPercent > 0) {
+            text.add("found together " + look.figures().fixed(foundPercent, 1) + " ± "
+                    + look.figures().fixed(expandedPercent, 1) + "\u00A0%");
+        }
         return text.toString();
     }
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
         Pen pen = flow.pen();
-        float bottom = top - BAR;
+        float bottom = top - BRACKET - BAR;
+        bracket(pen, left, top);
         float x = left;
         for (Part part : parts) {
             if (part.percent() > 0) {
@@ -114,6 +136,23 @@ final class BalanceBar implements Picture {
             }
             y -= look.chart().leading() + 1;
         }
+    }
+
+    /** From found − U to found + U: where it reaches the end of the bar, the balance closes. */
+    private void bracket(Pen pen, float left, float top) {
+        if (expandedPercent > 0) {
+            float from = at(Math.max(0, foundPercent - expandedPercent), left);
+            float to = at(foundPercent + expandedPercent, left);
+            float y = top - 2;
+            pen.line(from, y, to, y, 1f, look.palette().ink());
+            for (float end : new float[] {from, to}) {
+                pen.line(end, y + 2, end, y - 2.5f, 1f, look.palette().ink());
+            }
+        }
+    }
+
+    private float at(double percent, float left) {
+        return (float) (left + widthPoints * percent / totalPercent);
     }
 
     private void label(PageFlow flow, Pen pen, Part part, float x, float bottom, float width) {

@@ -111,7 +111,7 @@ final class BasisSummary {
         List<Finding> others = review.findings().stream()
                 .filter(f -> !ids.contains(f.run()) && containers.owner(f).isEmpty())
                 .toList();
-        List<RunFindings> lines = RunFindings.toSettle(others);
+        List<RunFindings> lines = RunFindings.toSettle(others, look.wording());
         String notes = RunFindings.notes(others);
         if (others.isEmpty()) {
             return;

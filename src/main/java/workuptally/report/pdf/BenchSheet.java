@@ -83,6 +83,7 @@ public final class BenchSheet {
         PlanBlocks parts = new PlanBlocks(look, run, plan);
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
+        blocks.addAll(parts.funnels());
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         return blocks;
     }
@@ -103,7 +104,9 @@ public final class BenchSheet {
                 .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
                 .forEach(f -> blocks.add(new Paragraph(
                         look,
-                        "Settle first (" + f.severity().word() + "): " + f.seen() + ". " + f.action(),
+                        "Settle first (" + f.severity().word() + "): "
+                                + look.wording().of(f.seen()) + ". "
+                                + look.wording().of(f.action()),
                         look.body().inBold())));
     }
 }

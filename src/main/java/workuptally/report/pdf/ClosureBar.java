@@ -50,6 +50,8 @@ final class ClosureBar {
                 "Units of " + closure.skeleton() + ", % of charged: "
                         + closure.verdict().word(),
                 parts,
+                closure.percent().value(),
+                closure.expandedUncertaintyPercent(),
                 ClosureRow.barWidth(look));
     }
 

@@ -55,7 +55,7 @@ final class ContainerPart {
         blocks.add(Paragraph.lead(look, standing(container, entry), look.body()));
         composition(blocks, container.tally().now());
         additions(blocks, container);
-        List<RunFindings> own = RunFindings.toSettle(findings.getOrDefault(entry.id(), List.of()));
+        List<RunFindings> own = RunFindings.toSettle(findings.getOrDefault(entry.id(), List.of()), look.wording());
         if (!own.isEmpty()) {
             List<List<TableCell>> rows = new ArrayList<>();
             own.forEach(f ->

@@ -127,7 +127,7 @@ final class FirstPage {
     }
 
     private void measurements(List<Block> blocks) {
-        List<NextMeasurement> next = NextMeasurement.of(review, look.figures(), MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, look.wording(), MEASUREMENTS);
         if (next.isEmpty()) {
             return;
         }
@@ -179,7 +179,7 @@ final class FirstPage {
         Stream.of(review.book().limits().text(Limit.REVIEWERS).split(";"))
                 .map(String::strip)
                 .filter(r -> !r.isEmpty())
-                .forEach(reviewers::add);
+                .forEach(r -> reviewers.add("Reviewed by " + r));
         if (reviewers.isEmpty()) {
             reviewers.addAll(List.of("Chemist", "Supervisor"));
         }

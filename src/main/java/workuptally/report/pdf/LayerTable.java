@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 
@@ -25,7 +28,7 @@ final class LayerTable {
     private final Look look;
     private final RunReview run;
     private final List<LayerTally> layers;
-    private final List<String> told;
+    private final Set<String> told;
     private final double coverageFactor;
     private final boolean judged;
     private final Optional<String> only;
@@ -33,9 +36,9 @@ final class LayerTable {
     /**
      * Makes the table.
      *
-     * @param told what the findings above it say, in full
+     * @param told layers of which a finding above it says what is missing
      */
-    LayerTable(Look look, RunReview run, List<LayerTally> layers, List<String> told, double coverageFactor) {
+    LayerTable(Look look, RunReview run, List<LayerTally> layers, Set<String> told, double coverageFactor) {
         this.look = look;
         this.run = run;
         this.told = told;
@@ -189,29 +192,28 @@ final class LayerTable {
 
     /** What is missing and is not told in full by a finding above, each once with the layers it is said of. */
     private String remarks() {
-        Map<String, List<String>> byText = new LinkedHashMap<>();
+        Map<List<Phrase>, List<String>> missing = new LinkedHashMap<>();
+        Map<Phrase, List<String>> silent = new LinkedHashMap<>();
         for (LayerTally layer : layers) {
-            run.decision(layer.label())
-                    .filter(d -> d.outcome() != LayerDecision.Outcome.KEEP
-                            && !d.missing().isEmpty())
-                    .ifPresent(d -> byText.computeIfAbsent(String.join("; ", d.missing()), t -> new ArrayList<>())
-                            .add(layer.label()));
+            run.decision(layer.label()).ifPresent(d -> {
+                if (d.outcome() != LayerDecision.Outcome.KEEP && !d.missing().isEmpty()) {
+                    missing.computeIfAbsent(d.missing(), k -> new ArrayList<>()).add(layer.label());
+                }
+                if (!d.notJudged().isEmpty()) {
+                    silent.computeIfAbsent(d.silence(), k -> new ArrayList<>()).add(layer.label());
+                }
+            });
         }
-        Map<String, List<String>> silent = new LinkedHashMap<>();
-        for (LayerTally layer : layers) {
-            run.decision(layer.label())
-                    .filter(d -> !d.notJudged().isEmpty())
-                    .ifPresent(d -> silent.computeIfAbsent(d.silence(), t -> new ArrayList<>())
-                            .add(layer.label()));
-        }
+        Wording wording = look.wording();
         StringJoiner text = new StringJoiner(". ", "", ".");
         text.setEmptyValue("");
-        byText.forEach((remark, labels) -> {
-            if (labels.size() > 1 || told.stream().noneMatch(seen -> seen.contains(remark))) {
-                text.add("Missing for " + String.join(", ", labels) + ": " + remark);
+        missing.forEach((what, labels) -> {
+            boolean isTold = what.size() == 1 && labels.size() == 1 && told.contains(labels.get(0));
+            if (!isTold) {
+                text.add("Missing for " + String.join(", ", labels) + ": " + wording.of(Phrase.join("; ", what)));
             }
         });
-        silent.forEach((remark, labels) -> text.add(String.join(", ", labels) + ": " + remark));
+        silent.forEach((what, labels) -> text.add(String.join(", ", labels) + ": " + wording.of(what)));
         together().forEach(text::add);
         return text.toString();
     }

@@ -2,6 +2,7 @@ package workuptally.report.pdf;
 
 import java.util.Optional;
 import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.Wording;
 
 /**
  * What all blocks of one document share.
@@ -49,5 +50,10 @@ record Look(Typeface typeface, Palette palette, ReadableNumbers figures, float w
     /** Words in a picture: the smallest that is printed. */
     TextStyle chart() {
         return new TextStyle(7.5f, false, palette.ink());
+    }
+
+    /** Sentences with the decimal mark of the numbers. */
+    Wording wording() {
+        return new Wording(figures.mark());
     }
 }

@@ -63,7 +63,8 @@ public record PdfOptions(Paper paper, DecimalMark decimalMark, Optional<PdfAttac
             this.mark = mark;
         }
 
-        char mark() {
+        /** The mark. */
+        public char mark() {
             return mark;
         }
     }

@@ -1,7 +1,10 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.judgement.period.PeriodReview;
@@ -54,7 +57,64 @@ final class PeriodTrend {
                 "Dark bar: this period. A period without runs is shown as such and is no zero. The intensity is sum over sum of the runs with a"
                         + " yield that can be stated; it moves with the mix of reactions.",
                 look.caption()));
+        waste(blocks);
         return blocks;
+    }
+
+    /** Each stream of this period, with the mean of the periods before that hold runs as an upright bar. */
+    private void waste(List<Block> blocks) {
+        List<Earlier> before =
+                review.earlier().stream().filter(e -> e.runs() > 0).toList();
+        Map<String, double[]> streams = new LinkedHashMap<>();
+        review.totals()
+                .waste()
+                .forEach(s -> streams.computeIfAbsent(s.streamName(), n -> new double[2])[0] += s.massGrams());
+        for (Earlier earlier : before) {
+            earlier.totals()
+                    .waste()
+                    .forEach(s -> streams.computeIfAbsent(s.streamName(), n -> new double[2])[1] +=
+                            s.massGrams() / before.size());
+        }
+        if (streams.isEmpty()) {
+            return;
+        }
+        Bars bars = new Bars(
+                look,
+                "kg, upright bar: before",
+                streams.values().stream()
+                                .mapToDouble(m -> Math.max(m[0], m[1]))
+                                .max()
+                                .orElse(0)
+                        / 1000);
+        List<List<TableCell>> rows = streams.entrySet().stream()
+                .sorted(Comparator.comparingDouble((Map.Entry<String, double[]> s) -> s.getValue()[0])
+                        .reversed())
+                .map(s -> stream(bars, s.getKey(), s.getValue()[0] / 1000, s.getValue()[1] / 1000))
+                .toList();
+        blocks.add(look.subheading("Waste by stream: this period beside the mean of the " + before.size()
+                + (before.size() == 1 ? " period" : " periods") + " before with runs"));
+        blocks.add(new TaggedTable(
+                look,
+                List.of(
+                        TableColumn.text("Stream"),
+                        TableColumn.number("This period\n(kg)"),
+                        TableColumn.number("Mean before\n(kg)"),
+                        TableColumn.chart(bars.scale())),
+                rows));
+    }
+
+    private List<TableCell> stream(Bars bars, String name, double kilograms, double meanKilograms) {
+        String now = look.figures().fixed(kilograms, 3);
+        String before = look.figures().fixed(meanKilograms, 3);
+        return List.of(
+                TableCell.bold(name),
+                TableCell.of(now),
+                TableCell.of(before),
+                TableCell.of(bars.row(
+                        OptionalDouble.of(kilograms),
+                        OptionalDouble.of(meanKilograms),
+                        true,
+                        now + "\u00A0kg, before " + before + "\u00A0kg")));
     }
 
     private interface Figure {

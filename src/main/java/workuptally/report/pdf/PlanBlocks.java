@@ -90,6 +90,52 @@ final class PlanBlocks {
         return blocks;
     }
 
+    /** How full each funnel will be, a bar a shake with its limit. */
+    List<Block> funnels() {
+        List<Contact> contacts = run.tally().contacts();
+        if (contacts.isEmpty()) {
+            return List.of();
+        }
+        Bars bars = new Bars(
+                look,
+                "Fill (%), upright bar: limit",
+                contacts.stream()
+                        .mapToDouble(c -> Math.max(c.fillPercent(), c.fillLimitPercent()))
+                        .max()
+                        .orElse(0));
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (Contact contact : contacts) {
+            String fill = look.figures().fixed(contact.fillPercent(), 0);
+            rows.add(List.of(
+                    TableCell.bold(contact.step().number()),
+                    TableCell.of(look.figures().significant(contact.volumeMillilitres(), 3)),
+                    TableCell.of(look.figures().significant(contact.funnelMillilitres(), 3)),
+                    TableCell.of(contact.loads() + " of " + contact.loadsNeeded()),
+                    TableCell.of(fill),
+                    TableCell.of(bars.row(
+                            OptionalDouble.of(contact.fillPercent()),
+                            OptionalDouble.of(contact.fillLimitPercent()),
+                            contact.fillPercent() > contact.fillLimitPercent(),
+                            fill + "\u00A0% of the funnel, limit "
+                                    + look.figures().fixed(contact.fillLimitPercent(), 0) + "\u00A0%"))));
+        }
+        long over = contacts.stream()
+                .filter(c -> c.fillPercent() > c.fillLimitPercent())
+                .count();
+        return List.of(
+                look.subheading(over == 0 ? "Every funnel is large enough" : "Funnels: " + over + " above the limit"),
+                new TaggedTable(
+                        look,
+                        List.of(
+                                TableColumn.word("Step"),
+                                TableColumn.number("Volume\n(mL)"),
+                                TableColumn.number("Funnel\n(mL)"),
+                                TableColumn.word("Loads planned\nof needed"),
+                                TableColumn.number("Fill\n(%)"),
+                                TableColumn.chart(bars.scale())),
+                        rows));
+    }
+
     /** Steps with volumes, which layer to expect below, fill and loads, gas and drying agent. */
     List<Block> steps() {
         List<Block> blocks = new ArrayList<>();

@@ -61,8 +61,8 @@ final class RecoveryStrip implements Picture {
         if (run.isOpen()) {
             return "not computed";
         }
-        String isolated =
-                run.isolatedGrams().isPresent() ? percent(run.isolatedPercent()) + " isolated" : "not isolated";
+        String amount = run.hasLot() ? "lot mass open" : "not isolated";
+        String isolated = run.isolatedGrams().isPresent() ? percent(run.isolatedPercent()) + " isolated" : amount;
         return isolated + ", " + percent(run.keptPercent()) + " in layers";
     }
 

@@ -1,12 +1,15 @@
 package workuptally.report.pdf;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
+import workuptally.model.FindingCode;
 import workuptally.model.Run;
 import workuptally.report.view.HazardLine;
 import workuptally.report.view.RunFindings;
@@ -94,7 +97,7 @@ final class RunPart {
     }
 
     private void toSettle(List<Block> blocks) {
-        List<RunFindings> lines = RunFindings.toSettle(run.findings());
+        List<RunFindings> lines = RunFindings.toSettle(run.findings(), look.wording());
         if (lines.isEmpty()) {
             return;
         }
@@ -128,9 +131,12 @@ final class RunPart {
         if (shown.isEmpty()) {
             return;
         }
-        List<String> told = inFull(RunFindings.toSettle(run.findings())).stream()
-                .map(RunFindings::seen)
-                .toList();
+        Set<String> told = new HashSet<>();
+        for (RunFindings line : inFull(RunFindings.toSettle(run.findings(), look.wording()))) {
+            if (line.code() == FindingCode.LAYER_WAITS) {
+                line.findings().forEach(f -> told.addAll(f.subject().layers()));
+            }
+        }
         LayerTable table = new LayerTable(look, run, shown, told, coverageFactor);
         blocks.addAll(table.blocks());
         table.onlySubstance().ifPresent(s -> blocks.add(new Paragraph(look, "Holds: " + s + ".", look.caption())));

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Limit;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
@@ -19,17 +20,23 @@ public final class ClosuresSection {
     /** Title of the table. */
     public static final String TITLE = "Closures";
 
+    private static final Live Z = Live.over(
+            Live.times(new Live.InRow("Unaccounted"), new Live.Named(BasisSection.name(Limit.COVERAGE_FACTOR))),
+            new Live.InRow("U of closure"));
+
     private ClosuresSection() {}
 
     /** The table of a review. */
     public static TableView of(Review review) {
         RowIndex lots = LotsSection.rows(review);
         RowIndex layers = LayerBalanceSection.rows(review);
+        RowIndex amounts = AmountsSection.rows(review);
+        double k = review.period().coverageFactor();
         return TableView.of(
                 TITLE,
                 "Units of the named partner found, over units charged. "
                         + Words.coverage(review.period().coverageFactor())
-                        + "\nA closure that cannot decide says so; bounds and estimates are named as such in the layer balance.",
+                        + "\nA closure that cannot decide says so; bounds and estimates are named as such in the layer balance; the places with their grams stand in their own table.",
                 List.of(
                         Column.text("Run", 14),
                         Column.text("Skeleton", 24),
@@ -43,12 +50,13 @@ public final class ClosuresSection {
                         Column.number("z", "", 1),
                         Column.number("Unaccounted mass", "g", 3),
                         Column.text("As", 24),
-                        Column.text("Where it can be", 60)),
+                        Column.text("Where it can be", 40)),
                 review.runs(),
-                run -> run.tally().closures().stream().map(closure -> row(run, lots, layers, closure)));
+                run -> run.tally().closures().stream().map(closure -> row(run, lots, layers, amounts, closure, k)));
     }
 
-    private static TableView.Row row(RunReview run, RowIndex lots, RowIndex layers, Closure closure) {
+    private static TableView.Row row(
+            RunReview run, RowIndex lots, RowIndex layers, RowIndex amounts, Closure closure, double k) {
         double expanded = closure.expandedUncertaintyPercent();
         return new TableView.Row(
                 List.of(
@@ -57,7 +65,7 @@ public final class ClosuresSection {
                         Figures.cell(
                                 Optional.of(closure.chargedMillimoles()),
                                 closure.coverageFactor(),
-                                charged(run, closure)),
+                                charged(run, amounts, closure)),
                         Figures.cell(share(run, closure, true), expanded, live(run, lots, layers, closure, true)),
                         Figures.cell(share(run, closure, false), expanded, live(run, lots, layers, closure, false)),
                         Figures.cell(
@@ -69,14 +77,15 @@ public final class ClosuresSection {
                                 expanded,
                                 Optional.of(
                                         Live.sum(List.of(new Live.InRow("Isolated"), new Live.InRow("In layers"))))),
-                        Figures.uncertaintyCell(expanded),
+                        Figures.uncertaintyCell(expanded, k, closure.percent().value(), "Closure"),
                         Cell.of(closure.verdict().word()),
-                        Double.isFinite(closure.z()) ? Cell.of(closure.z()) : new Cell.Missing(""),
+                        Double.isFinite(closure.z()) ? Cell.of(closure.z(), Z) : new Cell.Missing(""),
                         unaccountedGrams(closure),
                         Cell.of(closure.unaccountedAs()),
                         Cell.of(closure.candidates().stream()
-                                .map(ClosuresSection::inWords)
-                                .collect(Collectors.joining("\n")))),
+                                .map(Closure.Candidate::place)
+                                .distinct()
+                                .collect(Collectors.joining(", ")))),
                 Optional.empty());
     }
 
@@ -87,11 +96,15 @@ public final class ClosuresSection {
                 .sum();
     }
 
-    private static Optional<Live> charged(RunReview run, Closure closure) {
+    private static Optional<Live> charged(RunReview run, RowIndex amounts, Closure closure) {
         List<ChargeAmount> charges = run.tally().amounts().stream()
                 .filter(a -> a.charge().material().equalsIgnoreCase(closure.skeleton()))
                 .toList();
-        return charges.size() == 1 ? LiveEntries.amountMillimoles(charges.get(0)) : Optional.empty();
+        OptionalInt row =
+                charges.size() == 1 ? amounts.of(run, charges.get(0).charge().material()) : OptionalInt.empty();
+        return row.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Live.InTable(AmountsSection.TITLE, row.getAsInt(), AmountsSection.AMOUNT));
     }
 
     /** Units found in lots or in layers, over units charged; a place whose mass stands in a table is read from there. */
@@ -156,13 +169,5 @@ public final class ClosuresSection {
                                 new Live.Fixed(closure.unaccountedGrams() / perUnit),
                                 new Live.InRow("Unaccounted"),
                                 new Live.InRow("Charged")));
-    }
-
-    private static String inWords(Closure.Candidate candidate) {
-        String range = candidate.lowGrams() > 0
-                ? Figures.plain(candidate.lowGrams(), 2) + " to " + Figures.plain(candidate.highGrams(), 2) + " g"
-                : "up to " + Figures.plain(candidate.highGrams(), 2) + " g";
-        return candidate.place() + ": " + range + " (" + candidate.evidence() + "); settled by "
-                + candidate.settledBy();
     }
 }

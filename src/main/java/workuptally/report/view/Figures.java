@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
+import workuptally.model.Limit;
 
 /** How many decimals a figure is shown with in a table, and the figure as text; the rounding itself is {@link Rounding}'s. */
 final class Figures {
@@ -82,8 +83,40 @@ final class Figures {
         return new Cell.Number(value, decimals(expandedUncertainty, Cell.Number.AS_COLUMN), live);
     }
 
-    /** An expanded uncertainty as a cell: empty where there is none. */
-    static Cell uncertaintyCell(double expandedUncertainty) {
-        return expandedUncertainty > 0 ? cell(expandedUncertainty, expandedUncertainty) : new Cell.Missing("");
+    /**
+     * An expanded uncertainty as a cell, empty where there is none: it follows the coverage factor.
+     *
+     * @param coverageFactor k in force in the book
+     */
+    static Cell uncertaintyCell(double expandedUncertainty, double coverageFactor) {
+        return uncertaintyCell(
+                expandedUncertainty, coverageFactor, new Live.Fixed(expandedUncertainty / coverageFactor));
+    }
+
+    /**
+     * The expanded uncertainty of a figure in the same row, which it follows in proportion: exact where the relative uncertainties are the
+     * data, near it where a balance's reading is.
+     *
+     * @param coverageFactor k in force in the book
+     * @param value the figure
+     * @param column its column
+     */
+    static Cell uncertaintyCell(double expandedUncertainty, double coverageFactor, double value, String column) {
+        return uncertaintyCell(
+                expandedUncertainty,
+                coverageFactor,
+                value == 0
+                        ? new Live.Fixed(expandedUncertainty / coverageFactor)
+                        : Live.times(
+                                new Live.Fixed(expandedUncertainty / coverageFactor / value), new Live.InRow(column)));
+    }
+
+    private static Cell uncertaintyCell(double expandedUncertainty, double coverageFactor, Live standard) {
+        return expandedUncertainty > 0
+                ? cell(
+                        expandedUncertainty,
+                        expandedUncertainty,
+                        Optional.of(Live.times(new Live.Named(BasisSection.name(Limit.COVERAGE_FACTOR)), standard)))
+                : new Cell.Missing("");
     }
 }

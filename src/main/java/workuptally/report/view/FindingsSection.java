@@ -16,7 +16,7 @@ public final class FindingsSection {
     private FindingsSection() {}
 
     /** The table of a review. */
-    public static TableView of(Review review) {
+    public static TableView of(Review review, Wording wording) {
         return TableView.of(
                 TITLE,
                 "stop: the record contradicts itself, a needed figure is missing, or a proposal is hazardous. "
@@ -33,7 +33,7 @@ public final class FindingsSection {
                         Column.text("Action", 44),
                         Column.text("Source", 30)),
                 review.findings(),
-                finding -> Stream.of(row(finding)));
+                finding -> Stream.of(row(finding, wording)));
     }
 
     /** Row, from 0, of the first finding of each run that has one. */
@@ -45,16 +45,16 @@ public final class FindingsSection {
         return rows;
     }
 
-    private static TableView.Row row(Finding finding) {
+    private static TableView.Row row(Finding finding, Wording wording) {
         return new TableView.Row(
                 List.of(
                         Cell.of(finding.severity().word()),
                         Cell.of(finding.code().word()),
                         Cell.of(finding.run()),
                         new Cell.Link(finding.place().inWords(), finding.place()),
-                        Cell.of(finding.seen()),
-                        Cell.of(finding.expected()),
-                        Cell.of(finding.action()),
+                        Cell.of(wording.of(finding.seen())),
+                        Cell.of(wording.of(finding.expected())),
+                        Cell.of(wording.of(finding.action())),
                         Cell.of(finding.source())),
                 Optional.of(finding.severity()));
     }

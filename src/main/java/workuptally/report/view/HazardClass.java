@@ -9,18 +9,22 @@ import workuptally.judgement.hazards.HazardNote;
  */
 public enum HazardClass {
     /** Flammable gases, liquids and solids, and what heats or ignites itself. */
-    FLAMMABLE("flam-\nmable", List.of(new Codes(220, 230), new Codes(242, 252))),
+    FLAMMABLE("fire", "flammable", List.of(new Codes(220, 230), new Codes(242, 252))),
     /** Explosives and oxidisers. */
-    OXIDISING("oxidising,\nexplosive", List.of(new Codes(200, 211), new Codes(240, 241), new Codes(270, 272))),
+    OXIDISING(
+            "oxidising,\nexplosive",
+            "oxidising, explosive",
+            List.of(new Codes(200, 211), new Codes(240, 241), new Codes(270, 272))),
     /** What reacts with water. */
-    WATER_REACTIVE("reacts\nwith water", List.of(new Codes(260, 261))),
+    WATER_REACTIVE("with\nwater", "reacts with water", List.of(new Codes(260, 261))),
     /** Corrosive to skin, eyes or metals. */
-    CORROSIVE("corrosive", List.of(new Codes(290, 290), new Codes(314, 314), new Codes(318, 318))),
+    CORROSIVE("corrosive", "corrosive", List.of(new Codes(290, 290), new Codes(314, 314), new Codes(318, 318))),
     /** Toxic, fatal. */
-    TOXIC("toxic", List.of(new Codes(300, 301), new Codes(310, 311), new Codes(330, 331))),
+    TOXIC("toxic", "toxic", List.of(new Codes(300, 301), new Codes(310, 311), new Codes(330, 331))),
     /** Harmful, irritant, narcotic. */
     HARMFUL(
             "harmful,\nirritant",
+            "harmful, irritant",
             List.of(
                     new Codes(302, 305),
                     new Codes(312, 313),
@@ -29,30 +33,32 @@ public enum HazardClass {
                     new Codes(332, 333),
                     new Codes(335, 336))),
     /** Allergies of skin and airways. */
-    SENSITISING("sensi-\ntising", List.of(new Codes(317, 317), new Codes(334, 334))),
+    SENSITISING("allergy", "sensitising", List.of(new Codes(317, 317), new Codes(334, 334))),
     /** Cancer, genes, reproduction, organs. */
-    LONG_TERM("long-term\nhealth", List.of(new Codes(340, 373))),
+    LONG_TERM("long\nterm", "long-term health", List.of(new Codes(340, 373))),
     /** Water and ozone layer. */
-    ENVIRONMENT("environ-\nment", List.of(new Codes(400, 420)));
+    ENVIRONMENT("water\nlife", "environment", List.of(new Codes(400, 420)));
 
     private static final int DIGITS = 3;
 
     private final String heading;
+    private final String word;
     private final List<Codes> codes;
 
-    HazardClass(String heading, List<Codes> codes) {
+    HazardClass(String heading, String word, List<Codes> codes) {
         this.heading = heading;
+        this.word = word;
         this.codes = codes;
     }
 
-    /** Heading of a column, with a hyphen where it may break. */
+    /** Heading of a narrow column, with a line end where it breaks: names of materials beside it are long. */
     public String heading() {
         return heading;
     }
 
     /** The group in words. */
     public String word() {
-        return heading.replace("-\n", "").replace('\n', ' ');
+        return word;
     }
 
     /** True where a material has a statement of the group. */

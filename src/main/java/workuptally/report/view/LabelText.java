@@ -2,21 +2,27 @@ package workuptally.report.view;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.model.Charge;
 import workuptally.model.Container;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
+import workuptally.model.Step;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
 
@@ -58,7 +64,7 @@ public record LabelText(String name, String contents, String hazards, String mad
         return new LabelText(
                 run.id() + "  " + layer.label(),
                 contents.toString(),
-                hazards(MixtureStatements.of(grams, run.hazards())),
+                isUnknown(grams) ? byWhatWentIn(run) : hazards(MixtureStatements.of(grams, run.hazards())),
                 "Made on: "
                         + entry.flatMap(Layer::madeOn)
                                 .or(() -> run.tally().run().date())
@@ -83,6 +89,26 @@ public record LabelText(String name, String contents, String hazards, String mad
                 .forEach(e ->
                         text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
         return grams.size() > NAMED ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+    }
+
+    /** True where nothing tells what at least half of a layer is. */
+    private static boolean isUnknown(Map<String, Double> grams) {
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        return grams.getOrDefault(LayerFlow.UNSTATED, 0.0) >= total / 2;
+    }
+
+    /** Of a layer whose make-up is not known: what went into the run, and all that this can be. A blank line would read as no hazard. */
+    private static String byWhatWentIn(RunReview run) {
+        Set<String> names = new LinkedHashSet<>();
+        run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
+        run.tally().run().steps().stream()
+                .map(Step::material)
+                .filter(material -> !material.isBlank())
+                .forEach(names::add);
+        String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
+        return "Make-up not known: label by what went in ("
+                + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
+                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards()));
     }
 
     private static String hazards(List<String> phrases) {

@@ -133,7 +133,7 @@ public final class LayerBalanceSection {
                         Cell.of(together.kind().word()),
                         Figures.cell(together.massGrams(), k, Optional.empty()),
                         together.massGrams()
-                                .map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k)))
+                                .map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         Cell.of(together.upperBoundGrams()),
                         percentOf(run, theories, together),
@@ -170,7 +170,7 @@ public final class LayerBalanceSection {
                         Cell.of(content.map(Content::substance).orElse("")),
                         Cell.of(content.map(c -> c.kind().word()).orElse("")),
                         Figures.cell(mass, k, content.flatMap(c -> byAssay(run, layer, c))),
-                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k)))
+                        mass.map(m -> Figures.uncertaintyCell(m.expandedUncertainty(k), k, m.value(), "Content"))
                                 .orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> Cell.of(c.upperBoundGrams())).orElseGet(() -> new Cell.Missing("")),
                         content.map(c -> percentOf(run, theories, c)).orElseGet(() -> new Cell.Missing("")),

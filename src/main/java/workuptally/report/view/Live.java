@@ -20,41 +20,14 @@ public sealed interface Live {
      *
      * @param sheets where the cells stand
      */
-    String formula(Sheets sheets);
+    String formula(LiveSheets sheets);
 
     /**
      * The value of the expression; empty where it needs an entry that is no plain number.
      *
      * @param sheets the values of the cells
      */
-    OptionalDouble value(Sheets sheets);
-
-    /** Where cells stand and what they hold, as seen from one row of one table. */
-    interface Sheets {
-        /** Address of an entry, {@code 'Layers'!G7}. */
-        String address(Place entry);
-
-        /** The number in the cell of an entry, in the unit of the cell; empty if it holds no number. */
-        OptionalDouble value(Place entry);
-
-        /** Address of a cell in the same row. */
-        String address(String column);
-
-        /** Number in a cell of the same row. */
-        OptionalDouble value(String column);
-
-        /** Address of a cell of another table. */
-        String address(String table, int row, String column);
-
-        /** Number in a cell of another table. */
-        OptionalDouble value(String table, int row, String column);
-
-        /** Address of all values of a column of another table. */
-        String range(String table, String column);
-
-        /** Sum of a column of another table over the rows whose key has the text that the key column of this row has. */
-        double sumWhere(String table, String column, String keyColumn, String ownKeyColumn);
-    }
+    OptionalDouble value(LiveSheets sheets);
 
     /**
      * An entry of the book, in the unit in which the tables count it.
@@ -66,7 +39,7 @@ public sealed interface Live {
         private static final double[] UNIT_FACTORS = {1, 1e-3, 1e3, 1e-6, 1e6, 1e2, 1e-2};
 
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             double factor = factor(sheets).orElse(1);
             return factor == 1
                     ? sheets.address(place)
@@ -74,12 +47,12 @@ public sealed interface Live {
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             return factor(sheets).isPresent() ? OptionalDouble.of(number) : OptionalDouble.empty();
         }
 
         /** What the number in the cell is to be multiplied with; empty where the cell holds no number of that kind. */
-        private OptionalDouble factor(Sheets sheets) {
+        private OptionalDouble factor(LiveSheets sheets) {
             OptionalDouble held = sheets.value(place);
             return held.isEmpty()
                     ? held
@@ -96,12 +69,12 @@ public sealed interface Live {
      */
     record InRow(String name) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return sheets.address(name);
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             return sheets.value(name);
         }
     }
@@ -115,13 +88,30 @@ public sealed interface Live {
      */
     record InTable(String table, int row, String column) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return sheets.address(table, row, column);
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             return sheets.value(table, row, column);
+        }
+    }
+
+    /**
+     * A number that has a name in the workbook, as limits have.
+     *
+     * @param name its name, see {@link TableView.Name}
+     */
+    record Named(String name) implements Live {
+        @Override
+        public String formula(LiveSheets sheets) {
+            return sheets.nameOf(name);
+        }
+
+        @Override
+        public OptionalDouble value(LiveSheets sheets) {
+            return sheets.named(name);
         }
     }
 
@@ -132,14 +122,14 @@ public sealed interface Live {
      */
     record Fixed(double number) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return number == Math.rint(number) && Math.abs(number) < 1e9
                     ? Long.toString((long) number)
                     : Double.toString(number);
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             return OptionalDouble.of(number);
         }
     }
@@ -154,13 +144,13 @@ public sealed interface Live {
      */
     record SumWhere(String table, String column, String keyColumn, String ownKeyColumn) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return "SUMIFS(" + sheets.range(table, column) + "," + sheets.range(table, keyColumn) + ","
                     + sheets.address(ownKeyColumn) + ")";
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             return OptionalDouble.of(sheets.sumWhere(table, column, keyColumn, ownKeyColumn));
         }
     }
@@ -178,14 +168,14 @@ public sealed interface Live {
         }
 
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return terms.stream()
                     .map(term -> term.formula(sheets))
                     .collect(Collectors.joining(operator.sign, "(", ")"));
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             List<OptionalDouble> values =
                     terms.stream().map(term -> term.value(sheets)).toList();
             return values.stream().anyMatch(OptionalDouble::isEmpty)
@@ -206,12 +196,12 @@ public sealed interface Live {
         }
 
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return terms.stream().map(term -> term.formula(sheets)).collect(Collectors.joining(",", "MIN(", ")"));
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             List<OptionalDouble> values =
                     terms.stream().map(term -> term.value(sheets)).toList();
             return values.stream().anyMatch(OptionalDouble::isEmpty)
@@ -228,12 +218,12 @@ public sealed interface Live {
      */
     record Apart(Live one, Live other) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             return "ABS(" + one.formula(sheets) + "-" + other.formula(sheets) + ")";
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             OptionalDouble first = one.value(sheets);
             OptionalDouble second = other.value(sheets);
             return first.isEmpty() || second.isEmpty()
@@ -253,14 +243,14 @@ public sealed interface Live {
      */
     record OfColumn(Of of, String table, int firstRow, int lastRow, String column) implements Live {
         @Override
-        public String formula(Sheets sheets) {
+        public String formula(LiveSheets sheets) {
             String last = sheets.address(table, lastRow, column);
             return of.function + "(" + sheets.address(table, firstRow, column) + ":"
                     + last.substring(last.lastIndexOf('!') + 1) + ")";
         }
 
         @Override
-        public OptionalDouble value(Sheets sheets) {
+        public OptionalDouble value(LiveSheets sheets) {
             double[] numbers = IntStream.rangeClosed(firstRow, lastRow)
                     .mapToObj(row -> sheets.value(table, row, column))
                     .filter(OptionalDouble::isPresent)
@@ -308,7 +298,7 @@ public sealed interface Live {
 
     /** Sum. */
     static Live sum(List<Live> terms) {
-        return new Joined(Operator.PLUS, terms);
+        return terms.size() == 1 ? terms.get(0) : new Joined(Operator.PLUS, terms);
     }
 
     /** Difference. */

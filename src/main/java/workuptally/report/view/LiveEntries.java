@@ -1,13 +1,9 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import workuptally.model.Amount;
 import workuptally.model.Field;
-import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
-import workuptally.tally.amounts.Theory;
 
 /** Expressions over the entries of the book that several tables use. */
 final class LiveEntries {
@@ -42,40 +38,12 @@ final class LiveEntries {
                 .flatMap(value -> scaled(value, grams));
     }
 
-    /** Theory of a product, g: the least that any charge with a coefficient allows. */
-    static Optional<Live> theoryGrams(RunTally run, Theory.ProductTheory product) {
-        double extent = run.theory().map(t -> t.extentMillimoles().value()).orElse(0.0);
-        if (extent == 0) {
-            return componentGrams(run, product);
-        }
-        double gramsPerExtent = product.massGrams().value() / extent;
-        List<Live> allowed = new ArrayList<>();
-        for (ChargeAmount charge : run.amounts()) {
-            Optional<Double> coefficient =
-                    charge.charge().coefficient().entered().map(Field.Entered::value);
-            if (coefficient.isPresent()) {
-                Optional<Live> amount = amountMillimoles(charge);
-                if (amount.isEmpty()) {
-                    return Optional.empty();
-                }
-                allowed.add(Live.times(new Live.Fixed(gramsPerExtent / coefficient.get()), amount.get()));
-            }
-        }
-        return allowed.isEmpty() ? Optional.empty() : Optional.of(new Live.Least(allowed));
-    }
-
-    /** Theory in a separation: the component charged. */
-    private static Optional<Live> componentGrams(RunTally run, Theory.ProductTheory product) {
-        return run.amounts().stream()
-                .filter(a ->
-                        a.charge().material().equalsIgnoreCase(product.product().name()))
-                .findFirst()
-                .flatMap(a -> massGrams(a, product.massGrams().value()));
-    }
-
     private static Optional<Live> scaled(Field field, double result) {
         return field.entered()
                 .filter(entered -> entered.value() != 0 && result != 0)
-                .flatMap(entered -> of(field).map(live -> Live.times(new Live.Fixed(result / entered.value()), live)));
+                .flatMap(entered -> of(field)
+                        .map(live -> Live.agree(result, entered.value())
+                                ? live
+                                : Live.times(new Live.Fixed(result / entered.value()), live)));
     }
 }

@@ -88,7 +88,7 @@ public final class LotsSection {
                                         lot.lot().tareGrams(),
                                         lot.lot().netGrams())),
                         lot.netGrams()
-                                .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k)))
+                                .map(net -> Figures.uncertaintyCell(net.expandedUncertainty(k), k))
                                 .orElseGet(() -> new Cell.Missing("")),
                         theory(run, theories, lot, k),
                         Figures.cell(

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.model.Limit;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.balance.MassBalance;
 
@@ -14,12 +15,19 @@ public final class MassBalanceSection {
     /** Title of the table. */
     public static final String TITLE = "Mass balance";
 
+    /** Holds where no solvent with an allowance of its own was used; else the tool's figure stands. */
+    private static final Live ALLOWANCE = Live.over(
+            Live.times(
+                    new Live.InRow("Organic solvent"), new Live.Named(BasisSection.name(Limit.EVAPORATION_ALLOWANCE))),
+            new Live.Fixed(100));
+
     private MassBalanceSection() {}
 
     /** The table of a review. */
     public static TableView of(Review review) {
         double k = review.period().coverageFactor();
-        Places places = new Places(LotsSection.rows(review), LayerBalanceSection.rows(review));
+        Places places =
+                new Places(LotsSection.rows(review), LayerBalanceSection.rows(review), AmountsSection.rows(review));
         return TableView.of(
                 TITLE,
                 "Gap = in − out. Where the balance is not complete, a layer or lot has no mass and the gap is an upper limit. "
@@ -43,19 +51,22 @@ public final class MassBalanceSection {
     private static Optional<Live> live(RunReview run, Places places, MassBalance balance, MassBalance.Side side) {
         List<Live> parts = balance.lines().stream()
                 .filter(line -> line.side() == side)
-                .map(line -> side == MassBalance.Side.IN ? charged(run, line) : weighed(run, places, line))
+                .map(line -> side == MassBalance.Side.IN ? charged(run, places, line) : weighed(run, places, line))
                 .toList();
         return parts.isEmpty() ? Optional.empty() : Optional.of(Live.sum(parts));
     }
 
-    private static Live charged(RunReview run, MassBalance.Line line) {
+    private static Live charged(RunReview run, Places places, MassBalance.Line line) {
         double grams = line.grams().value();
         List<ChargeAmount> charges = run.tally().amounts().stream()
                 .filter(a -> line.category().equals("charge")
                         && a.charge().material().equals(line.label()))
                 .toList();
-        return charges.size() == 1
-                ? LiveEntries.massGrams(charges.get(0), grams).orElseGet(() -> new Live.Fixed(grams))
+        OptionalInt row = places.amounts().of(run, line.label());
+        boolean sameMass = charges.size() == 1
+                && charges.get(0).massGrams().filter(m -> m.value() == grams).isPresent();
+        return sameMass && row.isPresent()
+                ? new Live.InTable(AmountsSection.TITLE, row.getAsInt(), AmountsSection.MASS)
                 : new Live.Fixed(grams);
     }
 
@@ -73,7 +84,7 @@ public final class MassBalanceSection {
                 : new Live.Fixed(line.grams().value());
     }
 
-    private record Places(RowIndex lots, RowIndex layers) {}
+    private record Places(RowIndex lots, RowIndex layers, RowIndex amounts) {}
 
     private static TableView.Row row(RunReview run, Places places, MassBalance balance, double k) {
         double expanded = balance.gapGrams().expandedUncertainty(k);
@@ -88,7 +99,7 @@ public final class MassBalanceSection {
                                 balance.gapGrams().value(),
                                 expanded,
                                 Optional.of(Live.minus(new Live.InRow("In"), new Live.InRow("Out")))),
-                        Figures.uncertaintyCell(expanded),
+                        Figures.uncertaintyCell(expanded, k),
                         Cell.of(balance.gasGrams()),
                         Cell.of(balance.organicSolventGrams()),
                         balance.gapPercentOfOrganic().isPresent()
@@ -96,7 +107,7 @@ public final class MassBalanceSection {
                                         balance.gapPercentOfOrganic().getAsDouble(),
                                         Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent")))
                                 : Cell.of(OptionalDouble.empty()),
-                        Cell.of(balance.evaporationAllowanceGrams()),
+                        Cell.of(balance.evaporationAllowanceGrams(), ALLOWANCE),
                         Words.yesNo(balance.complete())),
                 Optional.empty());
     }

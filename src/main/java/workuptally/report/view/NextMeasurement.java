@@ -22,14 +22,14 @@ import workuptally.tally.balance.Closure;
  */
 public record NextMeasurement(String run, String test, String settles, double grams) {
     /** The measurements that are about the most product, each once. */
-    public static List<NextMeasurement> of(Review review, ReadableNumbers numbers, int most) {
+    public static List<NextMeasurement> of(Review review, Wording wording, int most) {
         List<NextMeasurement> all = new ArrayList<>();
         for (RunReview run : review.runs()) {
             // with a stop open the balance itself is in doubt, and its own action comes first
             if (!run.has(Severity.STOP)) {
                 Set<String> told = new HashSet<>();
-                ofClosures(run, numbers, told, all);
-                ofDecisions(run, numbers, told, all);
+                ofClosures(run, wording, told, all);
+                ofDecisions(run, wording, told, all);
             }
         }
         return all.stream()
@@ -38,8 +38,8 @@ public record NextMeasurement(String run, String test, String settles, double gr
                 .toList();
     }
 
-    private static void ofClosures(
-            RunReview run, ReadableNumbers numbers, Set<String> told, List<NextMeasurement> all) {
+    private static void ofClosures(RunReview run, Wording wording, Set<String> told, List<NextMeasurement> all) {
+        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         for (Closure closure : run.tally().closures()) {
             for (Closure.Candidate candidate : closure.candidates()) {
                 if (told.add(candidate.settledBy())) {
@@ -55,12 +55,13 @@ public record NextMeasurement(String run, String test, String settles, double gr
         }
     }
 
-    private static void ofDecisions(
-            RunReview run, ReadableNumbers numbers, Set<String> told, List<NextMeasurement> all) {
+    private static void ofDecisions(RunReview run, Wording wording, Set<String> told, List<NextMeasurement> all) {
+        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         for (LayerDecision decision : run.decisions()) {
             if (decision.outcome() == Outcome.MEASURE_FIRST
                     && !decision.missing().isEmpty()) {
-                String test = decision.layer() + ": " + decision.missing().get(0);
+                String test =
+                        decision.layer() + ": " + wording.of(decision.missing().get(0));
                 double grams =
                         decision.atMost().map(LayerDecision.AtMost::grams).orElse(0.0);
                 if (told.add(test)) {

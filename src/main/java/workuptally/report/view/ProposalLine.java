@@ -96,14 +96,11 @@ public record ProposalLine(
     }
 
     private static Map<String, List<Finding>> against(Review review) {
-        Subjects transfers = Subjects.ofTransfers(review);
         Map<String, List<Finding>> against = new HashMap<>();
         for (Finding finding : review.findings()) {
-            if (finding.severity() != Severity.NOTE) {
-                transfers
-                        .of(finding)
-                        .ifPresent(id -> against.computeIfAbsent(id, t -> new ArrayList<>())
-                                .add(finding));
+            String transfer = finding.subject().transfer();
+            if (finding.severity() != Severity.NOTE && !transfer.isEmpty()) {
+                against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
             }
         }
         return against;

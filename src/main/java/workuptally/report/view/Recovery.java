@@ -20,17 +20,19 @@ import workuptally.tally.balance.CompositeSamples;
  *
  * @param run run id
  * @param theoryGrams theory of all wanted products together, g; of a separation what was charged
+ * @param hasLot whether a lot of a wanted product is recorded, weighed or not
  * @param isolatedGrams isolated by assay, g; empty where no wanted product has a yield
  * @param keptGrams found in layers that still exist, g
  */
-public record Recovery(String run, double theoryGrams, Optional<Double> isolatedGrams, double keptGrams) {
+public record Recovery(
+        String run, double theoryGrams, boolean hasLot, Optional<Double> isolatedGrams, double keptGrams) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
     public static List<Recovery> of(Review review) {
         List<Recovery> lines = new ArrayList<>();
         for (RunReview run : review.runs()) {
             double theory = theoryGrams(run);
             if (run.tally().run().status() != Run.Status.PLANNED && theory > 0) {
-                lines.add(new Recovery(run.id(), theory, isolatedGrams(run), keptGrams(run)));
+                lines.add(new Recovery(run.id(), theory, hasLot(run), isolatedGrams(run), keptGrams(run)));
             }
         }
         return lines;
@@ -43,6 +45,15 @@ public record Recovery(String run, double theoryGrams, Optional<Double> isolated
                 .map(Theory.ProductTheory::massGrams)
                 .mapToDouble(m -> m.value())
                 .sum();
+    }
+
+    private static boolean hasLot(RunReview run) {
+        return run.tally().lots().stream()
+                .anyMatch(lot -> run.tally()
+                        .run()
+                        .product(lot.lot().product())
+                        .filter(Product::wanted)
+                        .isPresent());
     }
 
     /** The headline yield of each wanted product: that of the workup, else the purified one stands in. */

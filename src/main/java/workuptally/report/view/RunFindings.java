@@ -12,21 +12,24 @@ import workuptally.model.Severity;
  * Like findings as one line.
  *
  * @param severity severity
+ * @param code what they are about
+ * @param findings the findings
  * @param seen what was seen, of each of them
  * @param action what to do
  * @param places where they stand
  */
-public record RunFindings(Severity severity, String seen, String action, String places) {
+public record RunFindings(
+        Severity severity, FindingCode code, List<Finding> findings, String seen, String action, String places) {
     private static final int TOLD = 3;
     private static final int TOLD_CHARACTERS = 200;
     private static final int NOTES_CHARACTERS = 260;
 
     /** Stops, holds and checks, a line for each code, the most urgent first. */
-    public static List<RunFindings> toSettle(List<Finding> findings) {
+    public static List<RunFindings> toSettle(List<Finding> findings, Wording wording) {
         List<RunFindings> lines = new ArrayList<>();
         byCode(findings.stream().filter(f -> f.severity() != Severity.NOTE).toList())
                 .values()
-                .forEach(alike -> lines.add(of(alike)));
+                .forEach(alike -> lines.add(of(alike, wording)));
         return lines;
     }
 
@@ -39,11 +42,13 @@ public record RunFindings(Severity severity, String seen, String action, String 
         return byCode;
     }
 
-    private static RunFindings of(List<Finding> alike) {
+    private static RunFindings of(List<Finding> alike, Wording wording) {
         return new RunFindings(
                 alike.get(0).severity(),
-                told(alike.stream().map(Finding::seen).distinct().toList(), "; "),
-                told(alike.stream().map(Finding::action).distinct().toList(), " "),
+                alike.get(0).code(),
+                List.copyOf(alike),
+                told(alike.stream().map(f -> wording.of(f.seen())).distinct().toList(), "; "),
+                told(alike.stream().map(f -> wording.of(f.action())).distinct().toList(), " "),
                 told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", "));
     }
 

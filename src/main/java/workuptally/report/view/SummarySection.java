@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
@@ -30,10 +29,6 @@ public final class SummarySection {
     private static final int MOST_ACTIONS = 7;
     private static final int MOST_OF_ACTION = 150;
 
-    /** A point before a capital letter ends a sentence, except behind the usual abbreviations of the bench. */
-    private static final Pattern SENTENCE_END =
-            Pattern.compile("(?<=\\.)(?<!\\b(?:sat|aq|ca|conc|dil|min|max)\\.) (?=\\p{Lu})");
-
     private static final int MOST_MEASUREMENTS = 3;
 
     /** Title of the table. */
@@ -42,18 +37,19 @@ public final class SummarySection {
     private SummarySection() {}
 
     /** The table of a review. */
-    public static TableView of(Review review) {
+    public static TableView of(Review review, Wording wording) {
         Index index =
                 new Index(YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
-        return TableView.of(TITLE, note(review), columns(), review.runs(), run -> rows(review, index, run));
+        return TableView.of(
+                TITLE, note(review, wording), columns(), review.runs(), run -> rows(review, index, run, wording));
     }
 
-    private static Stream<TableView.Row> rows(Review review, Index index, RunReview run) {
+    private static Stream<TableView.Row> rows(Review review, Index index, RunReview run, Wording wording) {
         List<Product> wanted =
                 run.tally().run().products().stream().filter(Product::wanted).toList();
         return Stream.concat(
-                Stream.of(row(review, index, run, wanted.stream().findFirst(), true)),
-                wanted.stream().skip(1).map(product -> row(review, index, run, Optional.of(product), false)));
+                Stream.of(row(review, index, run, wanted.stream().findFirst(), true, wording)),
+                wanted.stream().skip(1).map(product -> row(review, index, run, Optional.of(product), false, wording)));
     }
 
     private static List<Column> columns() {
@@ -73,7 +69,7 @@ public final class SummarySection {
     }
 
     private static TableView.Row row(
-            Review review, Index index, RunReview run, Optional<Product> product, boolean first) {
+            Review review, Index index, RunReview run, Optional<Product> product, boolean first, Wording wording) {
         String name = product.map(Product::name).orElse("");
         Optional<Finding> worst = run.findings().stream().findFirst().filter(f -> first);
         List<Cell> cells = List.of(
@@ -88,7 +84,8 @@ public final class SummarySection {
                 first ? verdict(run) : new Cell.Missing(""),
                 Cell.of(worst.map(f -> f.severity().word()).orElse("")),
                 first ? findings(index, run) : new Cell.Missing(""),
-                Cell.of(worst.map(f -> inShort(f.action())).orElse("")));
+                Cell.of(worst.map(f -> wording.inShort(f.action(), MOST_OF_ACTION))
+                        .orElse("")));
         return new TableView.Row(cells, worst.map(Finding::severity));
     }
 
@@ -161,21 +158,6 @@ public final class SummarySection {
         return Closure.worst(run.tally().closures());
     }
 
-    /** The first sentences of an action, as many as three lines hold, whole ones; the Findings sheet has all of it. */
-    private static String inShort(String action) {
-        if (action.length() <= MOST_OF_ACTION) {
-            return action;
-        }
-        StringBuilder text = new StringBuilder();
-        for (String sentence : SENTENCE_END.split(action)) {
-            if (!text.isEmpty() && text.length() + 1 + sentence.length() > MOST_OF_ACTION) {
-                break;
-            }
-            text.append(text.isEmpty() ? "" : " ").append(sentence);
-        }
-        return text.toString();
-    }
-
     private static Cell findings(Index index, RunReview run) {
         int count = run.findings().size();
         if (count == 0) {
@@ -185,7 +167,7 @@ public final class SummarySection {
         return new Cell.Jump(shown, FindingsSection.TITLE, index.findings().get(run.id()));
     }
 
-    private static String note(Review review) {
+    private static String note(Review review, Wording wording) {
         PeriodTotals period = review.period();
         List<String> lines = new ArrayList<>();
         String where =
@@ -198,7 +180,7 @@ public final class SummarySection {
         if (!where.isEmpty()) {
             lines.add(where);
         }
-        lines.addAll(toDo(review));
+        lines.addAll(toDo(review, wording));
         lines.add(count(review, Severity.STOP) + " stop, " + count(review, Severity.HOLD) + " hold, "
                 + count(review, Severity.CHECK) + " check, " + count(review, Severity.NOTE) + " note. Runs: "
                 + period.runsIsolated() + " isolated, " + period.runsInWorkup() + " in workup, "
@@ -218,13 +200,13 @@ public final class SummarySection {
     }
 
     /** What to do first and to measure next, a line each, so that it stands in the first screen of the workbook. */
-    private static List<String> toDo(Review review) {
-        ReadableNumbers numbers = new ReadableNumbers('.');
+    private static List<String> toDo(Review review, Wording wording) {
+        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         List<String> lines = new ArrayList<>();
         for (UrgentAction action : UrgentAction.of(review, numbers, MOST_ACTIONS)) {
             lines.add(action.severity().word() + "  " + action.where() + ": " + action.text());
         }
-        for (NextMeasurement next : NextMeasurement.of(review, numbers, MOST_MEASUREMENTS)) {
+        for (NextMeasurement next : NextMeasurement.of(review, wording, MOST_MEASUREMENTS)) {
             lines.add("measure next  " + next.run() + ": " + next.test() + "; " + next.settles());
         }
         return lines;

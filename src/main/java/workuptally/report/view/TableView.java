@@ -15,12 +15,14 @@ public final class TableView {
     private final String note;
     private final List<Column> columns;
     private final Supplier<Stream<Row>> rows;
+    private final List<Name> names;
 
-    private TableView(String title, String note, List<Column> columns, Supplier<Stream<Row>> rows) {
+    private TableView(String title, String note, List<Column> columns, Supplier<Stream<Row>> rows, List<Name> names) {
         this.title = title;
         this.note = note;
         this.columns = List.copyOf(columns);
         this.rows = rows;
+        this.names = List.copyOf(names);
     }
 
     /**
@@ -33,7 +35,7 @@ public final class TableView {
      */
     public static TableView of(String title, String note, List<Column> columns, List<Row> rows) {
         List<Row> kept = List.copyOf(rows);
-        return new TableView(title, note, columns, kept::stream);
+        return new TableView(title, note, columns, kept::stream, List.of());
     }
 
     /**
@@ -47,13 +49,23 @@ public final class TableView {
      */
     public static <T> TableView of(
             String title, String note, List<Column> columns, List<T> things, Function<T, Stream<Row>> rowsOf) {
-        return new TableView(title, note, columns, () -> things.stream().flatMap(rowsOf));
+        return new TableView(title, note, columns, () -> things.stream().flatMap(rowsOf), List.of());
     }
 
     /** The same table with more rows at its end. */
     TableView followedBy(List<Row> last) {
         List<Row> kept = List.copyOf(last);
-        return new TableView(title, note, columns, () -> Stream.concat(rows.get(), kept.stream()));
+        return new TableView(title, note, columns, () -> Stream.concat(rows.get(), kept.stream()), names);
+    }
+
+    /** The same table with names for some of its numbers. */
+    TableView naming(List<Name> named) {
+        return new TableView(title, note, columns, rows, named);
+    }
+
+    /** Names that some of its numbers have. */
+    public List<Name> names() {
+        return names;
     }
 
     /** Sheet name and heading. */
@@ -90,6 +102,15 @@ public final class TableView {
             throw new IllegalArgumentException(title + ": " + row.cells().size() + " cells for " + columns.size());
         }
     }
+
+    /**
+     * A name for a number, by which formulas of a workbook refer to it.
+     *
+     * @param name letters, digits and underscores, the first a letter
+     * @param row row from 0
+     * @param column name of the column
+     */
+    public record Name(String name, int row, String column) {}
 
     /**
      * A row.

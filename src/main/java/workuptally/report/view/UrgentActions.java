@@ -74,17 +74,16 @@ final class UrgentActions {
         if (urgent.isEmpty()) {
             return;
         }
-        Subjects subjects = Subjects.of(run.tally().run());
         Map<FindingCode, List<Finding>> byCode = new LinkedHashMap<>();
         urgent.forEach(
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
-                    .add(new Item(run, urgent, subjects.of(urgent)));
+                    .add(new Item(run, urgent, Subjects.of(urgent)));
             return;
         }
         byCode.forEach((code, findings) -> {
-            Item item = new Item(run, findings, subjects.of(findings));
+            Item item = new Item(run, findings, Subjects.of(findings));
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
             } else {
@@ -209,14 +208,14 @@ final class UrgentActions {
 
     /** Proposed transfers that should not be made or should wait, on one line. */
     private void transfers(List<Ranked> all) {
-        Subjects subjects = Subjects.ofTransfers(review);
         Set<String> stopped = new LinkedHashSet<>();
         Set<String> held = new LinkedHashSet<>();
         for (Finding finding : review.findings()) {
-            if (finding.run().isEmpty() && finding.severity() == Severity.STOP) {
-                subjects.of(finding).ifPresent(stopped::add);
-            } else if (finding.run().isEmpty() && finding.severity() == Severity.HOLD) {
-                subjects.of(finding).filter(t -> !stopped.contains(t)).ifPresent(held::add);
+            String transfer = finding.subject().transfer();
+            if (!transfer.isEmpty() && finding.severity() == Severity.STOP) {
+                stopped.add(transfer);
+            } else if (!transfer.isEmpty() && finding.severity() == Severity.HOLD && !stopped.contains(transfer)) {
+                held.add(transfer);
             }
         }
         if (stopped.isEmpty() && held.isEmpty()) {
@@ -241,12 +240,13 @@ final class UrgentActions {
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
     private void book(List<Ranked> all) {
-        Subjects transfers = Subjects.ofTransfers(review);
         Set<String> runs = new LinkedHashSet<>();
         review.runs().forEach(r -> runs.add(r.id()));
         for (Finding finding : review.findings()) {
             boolean urgent = finding.severity() == Severity.STOP || finding.severity() == Severity.HOLD;
-            if (urgent && !runs.contains(finding.run()) && transfers.of(finding).isEmpty()) {
+            if (urgent
+                    && !runs.contains(finding.run())
+                    && finding.subject().transfer().isEmpty()) {
                 String where = finding.run().isEmpty() ? "the book" : finding.run();
                 all.add(new Ranked(
                         isHarmful(finding.code()) ? 0 : 2,

@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
@@ -36,38 +38,58 @@ final class BookPackage implements Closeable {
     private static final String SHARED_STRINGS =
             "application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml";
     private static final String STRICT = "http://purl.oclc.org/ooxml/";
+    private static final int MOST_OF_A_ROOT = 4096;
     private static final String THREADED_COMMENTS =
             "http://schemas.microsoft.com/office/2017/10/relationships/threadedComment";
 
     private final ZipFile zip;
+    private final Optional<Path> scratch;
     private final Map<String, ZipArchiveEntry> entries = new HashMap<>();
     private final Set<String> worksheets;
     private final Set<String> sharedStrings;
     private final Map<String, String> sheetNames;
 
-    private BookPackage(ZipFile zip) throws IOException {
+    private BookPackage(ZipFile zip, Optional<Path> scratch) throws IOException {
         this.zip = zip;
+        this.scratch = scratch;
         Collections.list(zip.getEntriesInPhysicalOrder()).stream()
                 .filter(entry -> !entry.isDirectory())
                 .forEach(entry -> entries.putIfAbsent(entry.getName(), entry));
         worksheets = typed(WORKSHEET);
         sharedStrings = typed(SHARED_STRINGS);
-        refuseStrict();
         sheetNames = readSheetNames();
     }
 
     /**
      * Opens a workbook.
      *
-     * @throws IOException if it is no workbook package, or one in the strict variant of the format, which cannot be carried over
+     * @param scratch where a copy of one in the strict variant of the format may be made; removed again when the package is closed
+     * @throws IOException if it is no workbook package
      */
-    static BookPackage open(Path workbook) throws IOException {
+    static BookPackage open(Path workbook, Path scratch) throws IOException {
         ZipFile zip = ZipFile.builder().setPath(workbook).get();
         try {
-            return new BookPackage(zip);
+            if (isStrict(zip)) {
+                try (zip) {
+                    TransitionalCopy.write(zip, scratch);
+                }
+                return new BookPackage(ZipFile.builder().setPath(scratch).get(), Optional.of(scratch));
+            }
+            return new BookPackage(zip, Optional.empty());
         } catch (IOException | RuntimeException e) {
             zip.close();
+            Files.deleteIfExists(scratch);
             throw e;
+        }
+    }
+
+    private static boolean isStrict(ZipFile zip) throws IOException {
+        ZipArchiveEntry root = zip.getEntry("_rels/.rels");
+        if (root == null) {
+            return false;
+        }
+        try (InputStream in = zip.getInputStream(root)) {
+            return new String(in.readNBytes(MOST_OF_A_ROOT), StandardCharsets.ISO_8859_1).contains(STRICT);
         }
     }
 
@@ -184,15 +206,6 @@ final class BookPackage implements Closeable {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    private void refuseStrict() throws IOException {
-        for (Relationship relationship : relationships("")) {
-            if (relationship.type().startsWith(STRICT)) {
-                throw new IOException("the workbook is saved as 'Strict Open XML', which cannot be annotated; "
-                        + "save it as an ordinary .xlsx workbook");
-            }
-        }
-    }
-
     private List<Relationship> relationships(String part) throws IOException {
         int slash = part.lastIndexOf('/') + 1;
         String folder = part.substring(0, slash);
@@ -241,6 +254,9 @@ final class BookPackage implements Closeable {
     @Override
     public void close() throws IOException {
         zip.close();
+        if (scratch.isPresent()) {
+            Files.deleteIfExists(scratch.get());
+        }
     }
 
     private record Relationship(String id, String type, String target) {}

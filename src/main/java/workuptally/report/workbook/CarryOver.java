@@ -26,6 +26,7 @@ import org.apache.poi.xssf.usermodel.XSSFVMLDrawing;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import workuptally.model.Finding;
 import workuptally.report.view.TableView;
+import workuptally.report.view.Wording;
 
 /**
  * The way of a workbook from input to annotated copy: the package without its cells goes through the spreadsheet library, which adds
@@ -38,6 +39,8 @@ final class CarryOver {
     private final List<TableView> tables;
     private final Entries entries = new Entries();
 
+    private final Wording wording;
+
     /** Style numbers to write, by part of a sheet. */
     private final Map<String, CellStyles> stamps = new HashMap<>();
 
@@ -47,7 +50,8 @@ final class CarryOver {
     /** Parts of the user's that the library changed on purpose. */
     private final Set<String> changed = new HashSet<>();
 
-    CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables) {
+    CarryOver(BookPackage book, List<Finding> findings, List<TableView> tables, Wording wording) {
+        this.wording = wording;
         this.book = book;
         this.findings = findings;
         this.tables = tables;
@@ -90,7 +94,7 @@ final class CarryOver {
             List<ResultSheet> sheets = results.add(tables);
             results.open(sheets.get(0));
             ResultCharts.draw(workbook, sheets);
-            comment(workbook, new FindingLines(findings, sheets));
+            comment(workbook, new FindingLines(findings, sheets, wording));
             workbook.write(saved);
             return new Saved(saved.toByteArray(), results, results.byPart());
         }

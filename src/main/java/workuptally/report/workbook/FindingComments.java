@@ -98,14 +98,14 @@ final class FindingComments {
                 .append(" · ")
                 .append(finding.code().word());
         if (!finding.seen().isEmpty()) {
-            text.append("\nRead ").append(finding.seen());
+            text.append("\nRead ").append(lines.wording().of(finding.seen()));
         }
         if (!finding.expected().isEmpty()) {
             text.append(finding.seen().isEmpty() ? "\nExpected " : "; expected ")
-                    .append(finding.expected());
+                    .append(lines.wording().of(finding.expected()));
         }
         if (!finding.action().isEmpty()) {
-            text.append("\n").append(finding.action());
+            text.append("\n").append(lines.wording().of(finding.action()));
         }
         lines.of(finding).ifPresent(line -> text.append("\n").append(line));
         return text.toString();

@@ -5,11 +5,11 @@ import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellReference;
 import workuptally.model.Place;
 import workuptally.report.view.Cell;
-import workuptally.report.view.Live;
+import workuptally.report.view.LiveSheets;
 import workuptally.report.view.TableView;
 
 /** Addresses and values as one row of a result table sees them. */
-final class LiveRow implements Live.Sheets {
+final class LiveRow implements LiveSheets {
     private final ResultBook book;
     private final ResultSheet own;
     private final int row;
@@ -82,6 +82,18 @@ final class LiveRow implements Live.Sheets {
                 .filter(r -> r.cells().get(keys).shown().equalsIgnoreCase(key))
                 .mapToDouble(r -> number(r, valueColumn).orElse(0))
                 .sum();
+    }
+
+    @Override
+    public String nameOf(String name) {
+        return book.names().get(name).shown();
+    }
+
+    @Override
+    public OptionalDouble named(String name) {
+        return book.names().containsKey(name)
+                ? OptionalDouble.of(book.names().get(name).number())
+                : OptionalDouble.empty();
     }
 
     private static CellAddress cell(ResultSheet sheet, int row, String column) {

@@ -10,10 +10,20 @@ import java.util.Map;
  * @param entries numbers in the user's sheets
  * @param userSheets names of the user's sheets by key
  * @param tables result sheets by title
+ * @param names named numbers by the name that the tables use
  */
 record ResultBook(
         ResultStyles styles,
         ResultCells cells,
         Entries entries,
         Map<String, String> userSheets,
-        Map<String, ResultSheet> tables) {}
+        Map<String, ResultSheet> tables,
+        Map<String, Named> names) {
+    /**
+     * A named number.
+     *
+     * @param shown its name in the workbook, where the user may have taken that of the table
+     * @param number the number
+     */
+    record Named(String shown, double number) {}
+}

@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
@@ -42,6 +44,7 @@ final class ResultSheets {
     private final XSSFWorkbook workbook;
     private final Set<String> takenNames = new HashSet<>();
     private final Map<String, ResultSheet> tables = new LinkedHashMap<>();
+    private final Map<String, ResultBook.Named> names = new HashMap<>();
     private final ResultBook book;
 
     /**
@@ -60,7 +63,7 @@ final class ResultSheets {
         }
         takenNames.addAll(userSheets.keySet());
         workbook.getAllNames().forEach(name -> takenNames.add(SheetMarks.key(name.getNameName())));
-        book = new ResultBook(styles, new ResultCells(styles, userSheets, tables), entries, userSheets, tables);
+        book = new ResultBook(styles, new ResultCells(styles, userSheets, tables), entries, userSheets, tables, names);
     }
 
     /**
@@ -75,6 +78,7 @@ final class ResultSheets {
         }
         tables.values().forEach(this::survey);
         tables.values().forEach(this::add);
+        tables.values().forEach(this::name);
         return List.copyOf(tables.values());
     }
 
@@ -160,6 +164,22 @@ final class ResultSheets {
         print(sheet, place);
     }
 
+    /** Names the numbers that the tables name; a name that the user has taken gets a number behind it. */
+    private void name(ResultSheet sheet) {
+        for (TableView.Name wanted : sheet.view().names()) {
+            int column = sheet.column(wanted.column());
+            OptionalDouble number = sheet.survey().number(wanted.row(), column);
+            if (number.isPresent()) {
+                String shown = free(wanted.name(), "_");
+                Name name = workbook.createName();
+                name.setNameName(shown);
+                name.setRefersToFormula(ResultSheet.quoted(sheet.sheetName()) + "!"
+                        + new CellReference(sheet.firstRow() + wanted.row(), column, true, true).formatAsString());
+                names.put(wanted.name(), new ResultBook.Named(shown, number.getAsDouble()));
+            }
+        }
+    }
+
     /** The library does not see the headings: the names of the columns are set here. */
     private void table(XSSFSheet sheet, ResultSheet place) {
         int columns = place.view().columns().size();
@@ -182,10 +202,13 @@ final class ResultSheets {
     }
 
     private String tableName(String title) {
-        String stem = "Tally_" + title.replaceAll("[^A-Za-z0-9]+", "_");
+        return free("Tally_" + title.replaceAll("[^A-Za-z0-9]+", "_"), "_");
+    }
+
+    private String free(String stem, String between) {
         String name = stem;
         for (int i = 2; !takenNames.add(name.toLowerCase(Locale.ROOT)); i++) {
-            name = stem + "_" + i;
+            name = stem + between + i;
         }
         return name;
     }

@@ -10,6 +10,12 @@ import workuptally.report.view.TableView;
 /** Widths of the columns of a result sheet, and the heights of rows that follow from them. */
 final class SheetLayout {
     private static final int WIDEST_CHARACTERS = 60;
+
+    /** As wide as a column of long texts becomes so that no row needs more lines than {@link #MOST_LINES}. */
+    private static final int WIDEST_OF_LONG_TEXTS = 110;
+
+    private static final int MOST_LINES = 3;
+    private static final int WIDENED_BY = 4;
     private static final int NARROWEST_CHARACTERS = 8;
     private static final int MARGIN_CHARACTERS = 1;
 
@@ -33,7 +39,6 @@ final class SheetLayout {
     private static final double TEXT_PER_DIGIT = 1.1;
 
     private static final float POINTS_PER_LINE = 15;
-    private static final float TALLEST_POINTS = 400;
 
     /** Where a heading may break: at a space, behind a hyphen. */
     private static final String BREAKS = " |(?<=-)";
@@ -56,6 +61,20 @@ final class SheetLayout {
                     + (column.isNumber() ? BETWEEN_NUMBERS_CHARACTERS : 0);
         }
         narrow(columns);
+        widenForLongTexts(sheet);
+    }
+
+    private void widenForLongTexts(ResultSheet sheet) {
+        for (TableView.Row row : sheet.survey().firstRows()) {
+            for (int i = 0; i < widths.length; i++) {
+                if (!(row.cells().get(i) instanceof Cell.Number)) {
+                    String text = row.cells().get(i).shown();
+                    while (widths[i] < WIDEST_OF_LONG_TEXTS && lines(text, room(i)) > MOST_LINES) {
+                        widths[i] += WIDENED_BY;
+                    }
+                }
+            }
+        }
     }
 
     /** Takes from wide columns of texts what the page has no room for. */
@@ -120,7 +139,10 @@ final class SheetLayout {
         return widths[column];
     }
 
-    /** Height for the longest text of a row in points, since not every program finds it by itself; 0 for one line of the usual height. */
+    /**
+     * Height for the longest text of a row in points, since not every program finds it by itself; 0 for one line of the usual height. What
+     * is longer than three lines of the widest column is read in the cell.
+     */
     float heightPoints(TableView.Row row) {
         int lines = 1;
         for (int i = 0; i < widths.length; i++) {
@@ -128,7 +150,7 @@ final class SheetLayout {
                 lines = Math.max(lines, lines(row.cells().get(i).shown(), room(i)));
             }
         }
-        return lines == 1 ? 0 : Math.min(TALLEST_POINTS, lines * POINTS_PER_LINE);
+        return lines == 1 ? 0 : Math.min(MOST_LINES, lines) * POINTS_PER_LINE;
     }
 
     private int room(int column) {

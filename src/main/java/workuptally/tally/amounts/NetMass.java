@@ -57,4 +57,11 @@ public final class NetMass {
         }
         return tare.entered().isPresent() ? "gross not recorded" : "not weighed";
     }
+
+    /** True where a gross mass waits for its tare and nothing else. */
+    public static boolean lacksOnlyTheTare(Field gross, Field tare) {
+        return gross.entered().isPresent()
+                && !tare.isUnreadable()
+                && tare.entered().isEmpty();
+    }
 }

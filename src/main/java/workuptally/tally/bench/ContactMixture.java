@@ -11,6 +11,8 @@ import workuptally.model.Step;
  * @param waterMiscible names of those solvents, joined by comma; empty if none
  * @param alcoholInAqueousPercent alcohols in the aqueous phase, % w/w
  * @param inMillilitres all liquids before mixing, portions together, mL
+ * @param organicGrams organic phase as estimated, before anything measured overrides it, g
+ * @param aqueousGrams aqueous phase as estimated, without what of the solutes goes there, g
  * @param outMillilitres sum of the layers that came out; empty where one of them was not measured
  */
 public record ContactMixture(
@@ -19,4 +21,6 @@ public record ContactMixture(
         String waterMiscible,
         double alcoholInAqueousPercent,
         double inMillilitres,
+        double organicGrams,
+        double aqueousGrams,
         OptionalDouble outMillilitres) {}

@@ -58,6 +58,8 @@ public final class ContactMixtures {
                 miscible.stream().collect(Collectors.joining(", ")),
                 aqueousGrams == 0 ? 0 : 100 * alcoholGrams / aqueousGrams,
                 all.millilitres(),
+                phases.organic().totalGrams(),
+                aqueousGrams,
                 out(step));
     }
 

@@ -7,7 +7,7 @@ import workuptally.model.Place;
  *
  * @param kind what
  * @param label layer label concerned
- * @param by step number or lot that shows it; empty where the layer's own row does
+ * @param by the step or lot that shows it, {@code step 3}; empty where the layer's own row does
  * @param place where it shows
  */
 public record GraphFault(Kind kind, String label, String by, Place place) {

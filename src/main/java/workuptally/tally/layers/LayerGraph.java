@@ -126,7 +126,7 @@ public final class LayerGraph {
                         faults.add(new GraphFault(
                                 GraphFault.Kind.GIVEN_TWICE,
                                 label,
-                                step.number(),
+                                "step " + step.number(),
                                 step.row().at("Gives other")));
                     }
                     for (String source : step.from()) {
@@ -154,12 +154,13 @@ public final class LayerGraph {
             faults.add(new GraphFault(
                     GraphFault.Kind.TAKEN_AFTER_CONSUMED,
                     source,
-                    step.number(),
+                    "step " + step.number(),
                     step.row().at("From")));
         } else if (!known.contains(source) && !isLot(source)) {
             GraphFault.Kind kind =
                     everGiven.contains(source) ? GraphFault.Kind.TAKEN_BEFORE_GIVEN : GraphFault.Kind.UNKNOWN_SOURCE;
-            faults.add(new GraphFault(kind, source, step.number(), step.row().at("From")));
+            faults.add(new GraphFault(
+                    kind, source, "step " + step.number(), step.row().at("From")));
         }
     }
 

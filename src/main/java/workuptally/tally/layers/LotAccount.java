@@ -86,7 +86,8 @@ public final class LotAccount {
             omissions.add(
                     "mass of " + name,
                     why,
-                    (why.startsWith("tare") ? "Tare" : "Gross and Tare") + " of " + name + " in Isolated");
+                    (NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams()) ? "Tare" : "Gross and Tare") + " of "
+                            + name + " in Isolated");
         }
         return net;
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.report.view.Wording;
 
 /** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
 class LayerConditionsTest {
@@ -75,7 +76,8 @@ class LayerConditionsTest {
     void conservationMeetsKnownContent() {
         Condition condition = WashedRun.condition(notAssayed(), "R3");
         assertEquals(State.MET, condition.state());
-        assertEquals("P: not assayed; at most theory less what was found elsewhere", condition.evidence());
+        assertEquals(
+                "P: not assayed; at most theory less what was found elsewhere", Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -145,7 +147,7 @@ class LayerConditionsTest {
         // 19.2 g of 20.0 g: open by 3.4 %.
         Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "19.20"), "R6");
         assertEquals(State.MET, condition.state());
-        assertTrue(condition.evidence().endsWith("but this layer has its own assay"));
+        assertTrue(Wording.POINT.of(condition.evidence()).endsWith("but this layer has its own assay"));
     }
 
     @Test
@@ -153,7 +155,9 @@ class LayerConditionsTest {
         // 17.0 g of 20.0 g: at least 12.8 % is missing; glass 2 %, unreacted S in a pure lot 2.8 %, run limit 2 %.
         Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "17.00"), "R6");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().endsWith("something that was measured is wrong"), condition.evidence());
+        assertTrue(
+                Wording.POINT.of(condition.evidence()).endsWith("something that was measured is wrong"),
+                Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -163,7 +167,9 @@ class LayerConditionsTest {
                 .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept");
         Condition condition = WashedRun.condition(book, "R6");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().endsWith("first assay A3"), condition.evidence());
+        assertTrue(
+                Wording.POINT.of(condition.evidence()).endsWith("first assay A3"),
+                Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -187,7 +193,7 @@ class LayerConditionsTest {
     void portionThatNobodyRecordedLeavesEveryLayerOpen() {
         Condition condition = WashedRun.condition(WashedRun.book().but("workup", "Gives other", "X9"), "R6");
         assertEquals(State.NOT_MET, condition.state());
-        assertEquals("X9 not assayed or not recorded", condition.evidence());
+        assertEquals("X9 not assayed or not recorded", Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -202,7 +208,7 @@ class LayerConditionsTest {
         SmallBook book = WashedRun.book().but("isolated", "Net", "").but("isolated", "Gross", "52.00");
         Condition condition = WashedRun.condition(book, "R7");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().contains("tare missing"));
+        assertTrue(Wording.POINT.of(condition.evidence()).contains("tare missing"));
     }
 
     private static SmallBook withHydride() {
@@ -215,7 +221,9 @@ class LayerConditionsTest {
     void quenchThatNobodyTestedKeepsTheLayers() {
         Condition condition = WashedRun.condition(withHydride(), "R7");
         assertEquals(State.NOT_MET, condition.state());
-        assertTrue(condition.evidence().contains("quench not shown"), condition.evidence());
+        assertTrue(
+                Wording.POINT.of(condition.evidence()).contains("quench not shown"),
+                Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -258,7 +266,7 @@ class LayerConditionsTest {
     void secondWantedProductFoundNowhereIsAskedFor() {
         Condition condition = WashedRun.condition(withSecondProduct(), "R8");
         assertEquals(State.MISSING, condition.state());
-        assertEquals("ask whether Q is wanted from this layer", condition.evidence());
+        assertEquals("ask whether Q is wanted from this layer", Wording.POINT.of(condition.evidence()));
     }
 
     @Test
@@ -267,7 +275,9 @@ class LayerConditionsTest {
                 .row("isolated", "Lot", "C2", "Product", "Q", "Stage", "crude", "Net", "1.00", "Assay", "99");
         Condition condition = WashedRun.condition(book, "R8");
         assertEquals(State.MISSING, condition.state());
-        assertTrue(condition.evidence().startsWith("assay of A1 for Q, of which at most "), condition.evidence());
+        assertTrue(
+                Wording.POINT.of(condition.evidence()).startsWith("assay of A1 for Q, of which at most "),
+                Wording.POINT.of(condition.evidence()));
     }
 
     // R9
@@ -403,6 +413,6 @@ class LayerConditionsTest {
 
     private static void assertState(State state, String id, SmallBook book) {
         Condition condition = WashedRun.condition(book, id);
-        assertEquals(state, condition.state(), condition.evidence());
+        assertEquals(state, condition.state(), Wording.POINT.of(condition.evidence()));
     }
 }

@@ -11,6 +11,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** Washes of 50 mL that nobody assayed: theory 20.0 g, 17.0 g isolated; the limits are 0.40 g for each and for all. */
 class UnassayedLayersTest {
@@ -43,16 +44,16 @@ class UnassayedLayersTest {
     void washesThatNobodyAssayedAreOneLineWithOneSampleThatSettlesThem() {
         List<Finding> holds = holds(washes("water", "water", "sodium chloride", "water"));
         assertEquals(1, holds.size(), holds::toString);
-        assertEquals("layers-not-assayed", holds.get(0).code());
+        assertEquals("layers-not-assayed", holds.get(0).code().word());
         assertTrue(
-                holds.get(0).seen().startsWith("A1 to A4 not assayed: up to "),
-                holds.get(0).seen());
+                Wording.POINT.of(holds.get(0).seen()).startsWith("A1 to A4 not assayed: up to "),
+                Wording.POINT.of(holds.get(0).seen()));
         // 0.40 g in 200 mL is 2.0 mg/mL; less 1.645·u with 2 % of the assay, 1.2 % of a volume and the theory: 1.9,
         // rounded down
         assertEquals(
                 "Keep them; one composite sample of A1 to A4, 1 % of each diluted into methanol, settles all 4 if it is below"
                         + " 1.9 mg/mL.",
-                holds.get(0).action());
+                Wording.POINT.of(holds.get(0).action()));
     }
 
     @Test
@@ -90,8 +91,11 @@ class UnassayedLayersTest {
                 .filter(f -> f.code().word().equals("layers-not-assayed"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(hold.action().contains("A1, A2, A4") && hold.action().contains("A3"), hold.action());
-        assertFalse(hold.action().contains("A1 to A4"), hold.action());
+        assertTrue(
+                Wording.POINT.of(hold.action()).contains("A1, A2, A4")
+                        && Wording.POINT.of(hold.action()).contains("A3"),
+                Wording.POINT.of(hold.action()));
+        assertFalse(Wording.POINT.of(hold.action()).contains("A1 to A4"), Wording.POINT.of(hold.action()));
     }
 
     @Test
@@ -100,6 +104,6 @@ class UnassayedLayersTest {
                 .filter(f -> f.code().word().equals("layers-not-assayed"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("Keep them; assay them one by one.", hold.action());
+        assertEquals("Keep them; assay them one by one.", Wording.POINT.of(hold.action()));
     }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.Review;
-import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.AcidGas;
 import workuptally.tally.bench.Reextraction;
 
@@ -74,7 +74,7 @@ class AcidAdviceTest {
     private static String advice(Review review) {
         return review.runs().get(0).findings().stream()
                 .filter(f -> f.code() == FindingCode.LAYER_HOLDS_PRODUCT)
-                .map(Finding::action)
+                .map(f -> Wording.POINT.of(f.action()))
                 .findFirst()
                 .orElse("no finding");
     }

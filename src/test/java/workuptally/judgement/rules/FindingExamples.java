@@ -323,6 +323,11 @@ final class FindingExamples {
                 clean().with("charges", "93.13,1,", "93.13,,").with("charges", "102.09,1,", "102.09,,"));
         add("mass-gap-negative", Severity.CHECK, clean().with("layers", "48.15", "68.15"));
         add("mass-gap-large", Severity.NOTE, clean().with("layers", "48.15", "28.15"));
+        add("entry-suspect", Severity.CHECK, clean().with("layers", "34,97.63", "340,97.63"));
+        add(
+                "entries-disagree",
+                Severity.NOTE,
+                clean().with("layers", "34,97.63", "34,131.19").with("layers", "48.15", "97.30"));
         add("series-out-of-control", Severity.CHECK, clean().table("history", """
                         Series,Date,Yield (%)
                         S-1,2025-10-02,86.9

@@ -17,6 +17,7 @@ import workuptally.judgement.Rules;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Substances;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
@@ -35,6 +36,7 @@ class FindingExamplesTest {
         Rules.ofBook(substances).forEach(rule -> words(codes, rule.codes()));
         Rules.ofProposals(new Substances(Reference.load())).forEach(rule -> words(codes, rule.codes()));
         words(codes, HeldLayers.codes());
+        words(codes, SuspectEntries.codes());
         return codes;
     }
 
@@ -61,9 +63,9 @@ class FindingExamplesTest {
         for (Finding finding : example.book().findings(folder, example.code())) {
             assertTrue(
                     Stream.of(
-                                    finding.seen(),
-                                    finding.expected(),
-                                    finding.action(),
+                                    Wording.POINT.of(finding.seen()),
+                                    Wording.POINT.of(finding.expected()),
+                                    Wording.POINT.of(finding.action()),
                                     finding.place().sheet())
                             .noneMatch(String::isBlank),
                     finding::toString);

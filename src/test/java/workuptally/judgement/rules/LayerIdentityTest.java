@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
 import workuptally.tally.layers.LayerIdentity.Verdict;
@@ -80,11 +81,11 @@ class LayerIdentityTest {
                 .findings(folder, "layers-swapped");
         assertEquals(1, swapped.size());
         assertTrue(
-                swapped.get(0).seen().contains("layer A1 is recorded as aqueous"),
-                swapped.get(0).seen());
+                Wording.POINT.of(swapped.get(0).seen()).contains("layer A1 is recorded as aqueous"),
+                Wording.POINT.of(swapped.get(0).seen()));
         assertTrue(
-                swapped.get(0).seen().contains("layer O1 is recorded as organic"),
-                swapped.get(0).seen());
+                Wording.POINT.of(swapped.get(0).seen()).contains("layer O1 is recorded as organic"),
+                Wording.POINT.of(swapped.get(0).seen()));
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** Just inside a threshold a rule says nothing, or less. The thresholds are common practice and named by the rules. */
 class RulesStaySilentTest {
@@ -44,7 +45,7 @@ class RulesStaySilentTest {
             assertEquals(
                     "step 1: 30.00 mL of '" + typed
                             + "', a solution without its strength; it is counted as so much water",
-                    finding.seen());
+                    Wording.POINT.of(finding.seen()));
         }
     }
 
@@ -187,7 +188,8 @@ class RulesStaySilentTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(
-                "Keep it; enter the detection limit of its assay: '<0.10' as Result, or in Limits.", finding.action());
+                "Keep it; enter the detection limit of its assay: '<0.10' as Result, or in Limits.",
+                Wording.POINT.of(finding.action()));
     }
 
     @Test

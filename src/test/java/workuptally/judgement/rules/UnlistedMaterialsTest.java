@@ -12,6 +12,7 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 
 /** What no table knows is said: once a book, in the hazard notes, and with each decision about a layer it can be in. */
 class UnlistedMaterialsTest {
@@ -28,7 +29,9 @@ class UnlistedMaterialsTest {
                 .findings(folder, "material-unlisted");
         assertEquals(1, findings.size());
         assertEquals(Severity.CHECK, findings.get(0).severity());
-        assertTrue(findings.get(0).seen().contains("run X1"), findings.get(0).seen());
+        assertTrue(
+                Wording.POINT.of(findings.get(0).seen()).contains("run X1"),
+                Wording.POINT.of(findings.get(0).seen()));
     }
 
     @Test
@@ -37,7 +40,9 @@ class UnlistedMaterialsTest {
                 .plus("charges", "X1,sodium sulfte,additive,,,,,,0.5,g,99,,,,")
                 .findings(folder, "material-unlisted")
                 .get(0);
-        assertTrue(finding.expected().contains("Sodium sulfate, Sodium sulfite"), finding.expected());
+        assertTrue(
+                Wording.POINT.of(finding.expected()).contains("Sodium sulfate, Sodium sulfite"),
+                Wording.POINT.of(finding.expected()));
     }
 
     @Test
@@ -89,7 +94,9 @@ class UnlistedMaterialsTest {
                 .plus("charges", "X1,reagent Q,reagent,C14H18O3,234.29,,,,0.1,g,99,,,,")
                 .findings(folder, "material-unlisted")
                 .get(0);
-        assertTrue(finding.seen().contains("its formula gives its mass, not what it does"), finding.seen());
+        assertTrue(
+                Wording.POINT.of(finding.seen()).contains("its formula gives its mass, not what it does"),
+                Wording.POINT.of(finding.seen()));
     }
 
     @Test
@@ -98,8 +105,8 @@ class UnlistedMaterialsTest {
                 .plus("charges", "X1,DMS,reagent,,,,,,0.5,g,99,,,,")
                 .findings(folder, "material-ambiguous")
                 .get(0);
-        assertTrue(finding.expected().contains("Dimethyl sulfide")
-                && finding.expected().contains("Dimethyl sulfate"));
+        assertTrue(Wording.POINT.of(finding.expected()).contains("Dimethyl sulfide")
+                && Wording.POINT.of(finding.expected()).contains("Dimethyl sulfate"));
     }
 
     @Test
@@ -116,6 +123,6 @@ class UnlistedMaterialsTest {
                 .plus("assays", "X1,A1,acetanilid,,HPLC,0.20,mg/mL,2.0,")
                 .findings(folder, "assay-substance-unknown")
                 .get(0);
-        assertTrue(finding.expected().contains("acetanilide"), finding.expected());
+        assertTrue(Wording.POINT.of(finding.expected()).contains("acetanilide"), Wording.POINT.of(finding.expected()));
     }
 }

@@ -53,6 +53,11 @@ class JsonReportTest {
             "gapPercentOfOrganicSolvent",
             "gainPercentOfTheory",
             "z",
+            "chiSquareBefore",
+            "chiSquareAfter",
+            "measured",
+            "adjusted",
+            "standardisedAdjustment",
             "value",
             "standardUncertainty",
             "coverageFactor",
@@ -257,7 +262,8 @@ class JsonReportTest {
         for (int i = 0; i < review.findings().size(); i++) {
             JsonNode written = json.required("findings").get(i);
             assertEquals(
-                    review.findings().get(i).code(), written.required("code").asString());
+                    review.findings().get(i).code().word(),
+                    written.required("code").asString());
             assertEquals(
                     review.findings().get(i).severity().word(),
                     written.required("severity").asString());

@@ -33,6 +33,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.tally.bench.Plan;
 
 @Tag("slow")
@@ -167,13 +168,22 @@ class BenchSheetTest {
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
     }
 
+    /** The demo's plan of isopentyl acetate: 123 and 111 mL in a funnel of 125 mL, limit 75 %. */
+    @Test
+    void funnelsAboveTheirLimitAreCountedAndDrawn() throws IOException {
+        String text = PdfText.dense(sheet(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
+        assertTrue(text.contains(PdfText.dense("Funnels: 2 above the limit")), text);
+    }
+
     @Test
     void stopsAreToBeSettledFirstAndCautionsStandWithTheSentenceThatDefers() throws IOException {
         Review review = InventedReviews.demoWeek();
         String text = PdfText.dense(sheet(review, PdfOptions.Paper.A4));
         for (Finding finding : planned(review).findings()) {
             if (finding.severity() == Severity.STOP) {
-                assertTrue(text.contains(PdfText.dense("Settle first (stop): " + finding.seen())), finding.seen());
+                assertTrue(
+                        text.contains(PdfText.dense("Settle first (stop): " + Wording.POINT.of(finding.seen()))),
+                        Wording.POINT.of(finding.seen()));
             }
         }
         assertTrue(text.contains(PdfText.dense(SafetyWording.DEFERS)));

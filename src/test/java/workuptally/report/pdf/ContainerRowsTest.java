@@ -14,6 +14,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 import workuptally.speed.ReplicatedWeek;
 
 class ContainerRowsTest {
@@ -30,8 +31,11 @@ class ContainerRowsTest {
         Map<String, List<Finding>> findings = new ContainerRows(review).findings();
         assertTrue(findings.keySet().stream().anyMatch(id -> id.endsWith(COPY)), findings.keySet()::toString);
         findings.forEach((id, own) -> own.forEach(finding -> {
-            assertTrue(finding.seen().contains(id), () -> id + ": " + finding.seen());
-            assertFalse(finding.seen().contains(id + COPY), () -> id + ": " + finding.seen());
+            assertTrue(
+                    Wording.POINT.of(finding.seen()).contains(id), () -> id + ": " + Wording.POINT.of(finding.seen()));
+            assertFalse(
+                    Wording.POINT.of(finding.seen()).contains(id + COPY),
+                    () -> id + ": " + Wording.POINT.of(finding.seen()));
         }));
     }
 }

@@ -33,12 +33,14 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.Subject;
 import workuptally.model.TablePlace;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
@@ -110,12 +112,12 @@ final class InventedReviews {
                 List.of(new Finding(
                         FindingCode.LIMIT_UNKNOWN,
                         Severity.CHECK,
-                        "",
+                        Subject.ofRun(""),
                         new Place("week.xlsx", "Limits", 9, 0, "A9"),
-                        "'Fume hood number' is no limit of the Limits table",
-                        "a name from the template's list",
+                        Phrase.quoted("'Fume hood number' is no limit of the Limits table"),
+                        Phrase.quoted("a name from the template's list"),
                         "",
-                        "correct the name or move the row to a sheet of your own")));
+                        Phrase.quoted("correct the name or move the row to a sheet of your own"))));
     }
 
     static Review review(List<RunReview> runs, List<Finding> others) {
@@ -306,12 +308,12 @@ final class InventedReviews {
         return new Finding(
                 FindingCode.of(code).orElseThrow(),
                 severity,
-                run,
+                Subject.ofRun(run),
                 ROW.at("Tare"),
-                seen,
-                "a figure that the rest of the record supports",
+                Phrase.quoted(seen),
+                Phrase.quoted("a figure that the rest of the record supports"),
                 "common practice",
-                action);
+                Phrase.quoted(action));
     }
 
     static Content measured(String substance, double grams, double u, double percent) {
@@ -521,7 +523,7 @@ final class InventedReviews {
                         finding(
                                 id,
                                 Severity.CHECK,
-                                "acidify-incomplete",
+                                "content-against-ph",
                                 "pH 5.6 after acidification, pKa 4.2",
                                 "acidify further and record the pH")),
                 List.of(decision()),
@@ -532,12 +534,18 @@ final class InventedReviews {
         return new LayerDecision(
                 "A1",
                 LayerDecision.Outcome.MEASURE_FIRST,
-                "no assay and no bound; the open part of the closure can be here",
+                Phrase.quoted("no assay and no bound; the open part of the closure can be here"),
                 List.of(
                         new LayerDecision.Condition(
-                                "R1", "identity of the layer", LayerDecision.State.MET, "density 1.041 g/mL"),
+                                "R1",
+                                "identity of the layer",
+                                LayerDecision.State.MET,
+                                Phrase.quoted("density 1.041 g/mL")),
                         new LayerDecision.Condition(
-                                "R3", "product measured or bounded", LayerDecision.State.MISSING, "an assay of A1")),
+                                "R3",
+                                "product measured or bounded",
+                                LayerDecision.State.MISSING,
+                                Phrase.quoted("an assay of A1"))),
                 Optional.empty());
     }
 
@@ -664,7 +672,7 @@ final class InventedReviews {
         return new RunReview(
                 tally,
                 List.of(finding(
-                        id, Severity.NOTE, "titre-below-label", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
+                        id, Severity.NOTE, "titre-differs", "titre 2.62 mol/L, label 3 mol/L (−12.7 %)", "none")),
                 List.of(),
                 List.of());
     }
@@ -759,7 +767,7 @@ final class InventedReviews {
                 List.of(finding(
                         id,
                         Severity.STOP,
-                        "funnel-too-full",
+                        "funnel-overfull",
                         "122 mL in a 125 mL funnel: 98 % full, gas expected",
                         "take a 250 mL funnel or shake in two loads")),
                 List.of(),

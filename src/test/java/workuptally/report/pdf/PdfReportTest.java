@@ -40,6 +40,7 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.report.view.RunFindings;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;
 
 class PdfReportTest {
@@ -51,7 +52,7 @@ class PdfReportTest {
         for (RunReview run : review.runs()) {
             Run entry = run.tally().run();
             assertTrue(text.contains(PdfText.dense(run.id() + entry.reaction())), run.id());
-            for (RunFindings line : RunFindings.toSettle(run.findings())) {
+            for (RunFindings line : RunFindings.toSettle(run.findings(), Wording.POINT)) {
                 assertTrue(text.contains(PdfText.dense(line.seen())), line.seen());
                 assertTrue(text.contains(PdfText.dense(line.action())), line.action());
             }
@@ -68,7 +69,7 @@ class PdfReportTest {
     void likeFindingsOfARunAreOneLineWithTheirList() {
         Finding one = InventedReviews.finding("R-1", Severity.HOLD, "rag-not-assayed", "rag R1", "Assay it.");
         Finding two = InventedReviews.finding("R-1", Severity.HOLD, "rag-not-assayed", "rag R2", "Assay it.");
-        List<RunFindings> lines = RunFindings.toSettle(List.of(one, two));
+        List<RunFindings> lines = RunFindings.toSettle(List.of(one, two), Wording.POINT);
         assertEquals(1, lines.size());
         assertEquals("rag R1; rag R2", lines.get(0).seen());
         assertEquals("Assay it.", lines.get(0).action());

@@ -115,6 +115,7 @@ class PeriodReportTest {
     void periodWithoutRunsIsNoZeroInTheTrend() throws IOException {
         String text = text(InventedPeriods.ofBooks(60, "week-"));
         assertHas(text, "2026-02-02 to 2026-02-08 0 – no run – no run");
+        assertHas(text, "Waste by stream: this period beside the mean of the");
     }
 
     @Test

@@ -15,12 +15,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
+import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
-import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.view.LabelText;
 import workuptally.report.view.ProposalLine;
@@ -74,8 +74,7 @@ class SafetyReportTest {
         for (ProposalLine line : lines) {
             boolean urgent = week.findings().stream()
                     .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD)
-                    .map(Finding::seen)
-                    .anyMatch(seen -> seen.startsWith(line.transfer() + ": "));
+                    .anyMatch(f -> f.subject().transfer().equals(line.transfer()));
             assertEquals(urgent, line.group() != ProposalLine.Group.FITS && urgent, line.transfer());
         }
         assertTrue(lines.stream().anyMatch(l -> l.group() == ProposalLine.Group.FITS));
@@ -97,6 +96,31 @@ class SafetyReportTest {
         assertFalse(wash.hazards().contains("Highly flammable"), wash.hazards());
         assertTrue(wash.hazards().contains("flammable vapour"), wash.hazards());
         assertTrue(organic.hazards().contains("Highly flammable"), organic.hazards());
+    }
+
+    /** Bottled liquid of which no step tells: a blank hazard line would read as no hazard. */
+    @Test
+    void labelOfALayerOfUnknownMakeUpNamesWhatWentIn() {
+        Review review = SmallBook.reaction()
+                .row(
+                        "charges",
+                        "Material",
+                        "diethyl ether",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "50",
+                        "Actual unit",
+                        "mL")
+                .row("layers", "Layer", "X9", "Phase", "rag", "Net", "20.00", "Status", "kept")
+                .review();
+        LabelText label = LabelText.ofLayers(review, new ReadableNumbers('.')).stream()
+                .filter(l -> l.name().endsWith("  X9"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(label.hazards().startsWith("Make-up not known: label by what went in ("), label.hazards());
+        assertTrue(label.hazards().contains("diethyl ether"), label.hazards());
+        assertTrue(label.hazards().contains("Extremely flammable"), label.hazards());
     }
 
     @Test

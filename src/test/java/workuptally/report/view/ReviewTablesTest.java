@@ -30,7 +30,7 @@ class ReviewTablesTest {
 
     @Test
     void headingsAreUniqueInEveryTable() {
-        for (TableView table : ReviewTables.of(REVIEW)) {
+        for (TableView table : ReviewTables.of(REVIEW, Wording.POINT)) {
             List<String> headings = table.columns().stream()
                     .map(c -> c.heading().toLowerCase(java.util.Locale.ROOT))
                     .toList();
@@ -40,7 +40,7 @@ class ReviewTablesTest {
 
     @Test
     void summaryShowsYieldAndClosureWithTheirUncertainty() {
-        TableView summary = SummarySection.of(REVIEW);
+        TableView summary = SummarySection.of(REVIEW, Wording.POINT);
         assertEquals("80.02 ± 0.86", cell(summary, 0, "Yield ± U").shown());
         assertEquals("90.0 ± 1.2", cell(summary, 0, "Closure ± U").shown());
         assertEquals("open", cell(summary, 0, "Verdict").shown());
@@ -53,14 +53,14 @@ class ReviewTablesTest {
         new ReplicatedWeek(Path.of("input-templates", "demo-week"), 60).writeCsv(folder);
         Review review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
         assertTrue(review.period().excluded().size() > 10);
-        String note = SummarySection.of(review).note();
+        String note = SummarySection.of(review, Wording.POINT).note();
         assertTrue(note.contains("; and " + (review.period().excluded().size() - 6) + " more"), note);
         assertTrue(note.lines().allMatch(line -> line.length() < 300), note);
     }
 
     @Test
     void summaryNamesTheWorstFindingAndLeadsToIt() {
-        TableView summary = SummarySection.of(REVIEW);
+        TableView summary = SummarySection.of(REVIEW, Wording.POINT);
         assertEquals("stop", cell(summary, 1, "Worst").shown());
         assertEquals(Optional.of(Severity.STOP), summary.rows().get(1).severity());
         assertEquals(new Cell.Jump("2 findings", "Findings", 0), cell(summary, 1, "Findings"));
@@ -69,7 +69,7 @@ class ReviewTablesTest {
 
     @Test
     void findingsLinkToTheirCells() {
-        Cell place = cell(FindingsSection.of(REVIEW), 0, "Place");
+        Cell place = cell(FindingsSection.of(REVIEW, Wording.POINT), 0, "Place");
         assertEquals(new Cell.Link("Layers!B4", REVIEW.findings().get(0).place()), place);
     }
 

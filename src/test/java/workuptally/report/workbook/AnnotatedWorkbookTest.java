@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -28,9 +29,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 
 @Tag("slow")
 class AnnotatedWorkbookTest {
@@ -48,7 +51,7 @@ class AnnotatedWorkbookTest {
 
     private UserBook annotate(UserBook book, Finding... findings) throws IOException {
         book.writeTo(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(3, findings), Wording.POINT);
         return UserBook.read(output);
     }
 
@@ -75,14 +78,15 @@ class AnnotatedWorkbookTest {
     void inputStaysAsItWas() throws IOException {
         UserBook.plain().writeTo(input);
         byte[] before = Files.readAllBytes(input);
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         assertArrayEquals(before, Files.readAllBytes(input));
     }
 
     @Test
     void inputIsNeverTheOutput() throws IOException {
         UserBook.plain().writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -403,7 +407,7 @@ class AnnotatedWorkbookTest {
     void reviewOfAReviewHasNamesOfItsOwn() throws IOException {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3));
         Path again = folder.resolve("again.xlsx");
-        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)));
+        AnnotatedWorkbook.write(output, again, ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3)), Wording.POINT);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(again))) {
             assertNotNull(workbook.getSheet("Findings (review)"));
             assertNotNull(workbook.getTable("Tally_Findings"));
@@ -411,19 +415,38 @@ class AnnotatedWorkbookTest {
         }
     }
 
+    /** ISO/IEC 29500-1 names the same elements by other namespaces than part 4. */
     @Test
-    void strictVariantIsRefusedWithTheRemedy() throws IOException {
-        UserBook.plain()
-                .with(
-                        "_rels/.rels",
-                        rels -> rels.replace(
-                                "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
-                                "http://purl.oclc.org/ooxml/officeDocument/relationships"))
-                .writeTo(input);
-        IOException refused =
-                assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1)));
-        assertTrue(refused.getMessage().contains("save it as an ordinary .xlsx workbook"), refused.getMessage());
-        assertFalse(Files.exists(output));
+    void strictVariantComesOutAsTheTransitionalOneDoes() throws IOException {
+        UserBook transitional = UserBook.plain();
+        UserBook strict = transitional;
+        for (String part : transitional.parts().keySet()) {
+            if (part.endsWith(".xml") || part.endsWith(".rels")) {
+                strict = strict.with(
+                        part,
+                        text -> text.replace(
+                                        "http://schemas.openxmlformats.org/officeDocument/2006/relationships/extended-properties",
+                                        "http://purl.oclc.org/ooxml/officeDocument/relationships/extendedProperties")
+                                .replace(
+                                        "http://schemas.openxmlformats.org/officeDocument/2006/extended-properties",
+                                        "http://purl.oclc.org/ooxml/officeDocument/extendedProperties")
+                                .replaceAll(
+                                        "http://schemas.openxmlformats.org/(officeDocument|spreadsheetml|drawingml)/2006/",
+                                        "http://purl.oclc.org/ooxml/$1/"));
+            }
+        }
+        assertTrue(strict.text(UserBook.RUNS).contains("purl.oclc.org"));
+        Review review = ExampleReview.of(1, at(Severity.STOP, "Runs", 2, 3));
+        AnnotatedWorkbook.write(transitional.writeTo(input), output, review, Wording.POINT);
+        Map<String, byte[]> expected = UserBook.read(output).parts();
+        Files.delete(output);
+        AnnotatedWorkbook.write(strict.writeTo(input), output, review, Wording.POINT);
+        Map<String, byte[]> written = UserBook.read(output).parts();
+        assertEquals(expected.keySet(), written.keySet());
+        expected.forEach((part, bytes) -> assertArrayEquals(bytes, written.get(part), part));
+        try (Stream<Path> left = Files.list(output.getParent())) {
+            assertTrue(left.noneMatch(file -> file.toString().endsWith(".transitional")));
+        }
     }
 
     @Test
@@ -433,7 +456,8 @@ class AnnotatedWorkbookTest {
                         UserBook.LAYERS,
                         xml -> xml.replaceFirst("<worksheet", "<!DOCTYPE w [<!ENTITY a 'b'>]><worksheet"))
                 .writeTo(input);
-        assertThrows(IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1)));
+        assertThrows(
+                IOException.class, () -> AnnotatedWorkbook.write(input, output, ExampleReview.of(1), Wording.POINT));
     }
 
     @Test
@@ -497,7 +521,10 @@ class AnnotatedWorkbookTest {
         annotate(UserBook.plain(), at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1));
         byte[] first = Files.readAllBytes(output);
         AnnotatedWorkbook.write(
-                input, output, ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)));
+                input,
+                output,
+                ExampleReview.of(3, at(Severity.STOP, "Runs", 2, 3), at(Severity.NOTE, "Layers", 7, 1)),
+                Wording.POINT);
         Map<String, byte[]> parts = UserBook.read(output).parts();
         assertFalse(parts.isEmpty());
         assertArrayEquals(first, Files.readAllBytes(output));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 
 /** Opens the annotated workbook with a program that shares no code with the library that wrote it. */
 @Tag("slow")
@@ -29,10 +30,11 @@ class LibreOfficeTest {
                 ExampleReview.of(
                         3,
                         ExampleReview.finding(Severity.STOP, "R-001", "Runs", 2, 3),
-                        ExampleReview.finding(Severity.HOLD, "R-002", "Layers", 3, 1)));
+                        ExampleReview.finding(Severity.HOLD, "R-002", "Layers", 3, 1)),
+                Wording.POINT);
         Path saved = LibreOffice.resave(output, folder.resolve("resaved"), LibreOffice.Recalculation.NEVER);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
-            assertEquals(19, workbook.getNumberOfSheets());
+            assertEquals(25, workbook.getNumberOfSheets());
             assertEquals(1.1, workbook.getSheet("Runs").getRow(1).getCell(3).getNumericCellValue(), 1e-12);
             assertEquals(
                     "a < b & c", workbook.getSheet("Runs").getRow(1).getCell(1).getStringCellValue());

@@ -22,6 +22,7 @@ import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
 import workuptally.report.view.ReviewTables;
 import workuptally.report.view.TableView;
+import workuptally.report.view.Wording;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ResultSheetsTest {
@@ -36,9 +37,9 @@ class ResultSheetsTest {
                 50,
                 ExampleReview.finding(Severity.STOP, "R-001", "Runs", 2, 3),
                 ExampleReview.finding(Severity.NOTE, "R-002", "LAYERS", 5, 2));
-        AnnotatedWorkbook.write(input, output, review);
+        AnnotatedWorkbook.write(input, output, review, Wording.POINT);
         workbook = new XSSFWorkbook(Files.newInputStream(output));
-        tables = ReviewTables.of(review);
+        tables = ReviewTables.of(review, Wording.POINT);
     }
 
     @AfterAll
@@ -159,7 +160,7 @@ class ResultSheetsTest {
     void tableWithoutRowsSaysNone(@TempDir Path folder) throws IOException {
         Path input = UserBook.plain().writeTo(folder.resolve("empty.xlsx"));
         Path output = folder.resolve("empty-review.xlsx");
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(0));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(0), Wording.POINT);
         try (XSSFWorkbook empty = new XSSFWorkbook(Files.newInputStream(output))) {
             XSSFSheet findings = empty.getSheet("Findings");
             int heading = findings.getTables().get(0).getStartRowIndex();

@@ -28,6 +28,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 import workuptally.tally.series.SeriesTally;
 
 /** Sheets of a repeated preparation: nine runs of one series after eight earlier results, one far off and one copied. */
@@ -94,7 +95,7 @@ class SeriesSheetsTest {
 
     private Path annotate(Path from, String name) throws Exception {
         Path output = folder.resolve(name);
-        AnnotatedWorkbook.write(from, output, review(from));
+        AnnotatedWorkbook.write(from, output, review(from), Wording.POINT);
         return output;
     }
 
@@ -223,7 +224,7 @@ class SeriesSheetsTest {
     void bookWithoutARepeatedPreparationHasNoneOfTheseSheets() throws Exception {
         Path input = UserBook.plain().writeTo(folder.resolve("plain.xlsx"));
         Path output = folder.resolve("plain-review.xlsx");
-        AnnotatedWorkbook.write(input, output, ExampleReview.of(3));
+        AnnotatedWorkbook.write(input, output, ExampleReview.of(3), Wording.POINT);
         try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(output))) {
             for (String name : List.of("Series", "Class", "Class materials", "Regulatory facts")) {
                 assertNull(workbook.getSheet(name), name);

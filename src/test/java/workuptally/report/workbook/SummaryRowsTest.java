@@ -11,6 +11,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.view.SummarySection;
 import workuptally.report.view.TableView;
+import workuptally.report.view.Wording;
 
 /** The sheet on which the workbook opens. */
 class SummaryRowsTest {
@@ -22,7 +23,7 @@ class SummaryRowsTest {
     private static ResultSheet summary() throws Exception {
         Review review = new ReviewBuilder(Reference.load(), "test")
                 .review(new BookReader().read(Path.of("input-templates", "demo-week")));
-        ResultSheet sheet = new ResultSheet(SummarySection.of(review), "Summary");
+        ResultSheet sheet = new ResultSheet(SummarySection.of(review, Wording.POINT), "Summary");
         sheet.view().stream().forEachOrdered(sheet.survey()::add);
         return sheet;
     }

@@ -14,6 +14,7 @@ import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
+import workuptally.report.view.Wording;
 
 /**
  * Times the annotated workbook against loading and saving the same book with the spreadsheet library. No test: run it by hand with a
@@ -33,7 +34,7 @@ public final class WritingSpeed {
             Path input = book(folder.resolve("book-" + runs + ".xlsx"), runs);
             Path output = folder.resolve("out-" + runs + ".xlsx");
             Review review = review(runs);
-            double carried = median(() -> AnnotatedWorkbook.write(input, output, review));
+            double carried = median(() -> AnnotatedWorkbook.write(input, output, review, Wording.POINT));
             double loaded = median(() -> loadAndSave(input, output));
             print(System.out, runs, carried, loaded);
         }

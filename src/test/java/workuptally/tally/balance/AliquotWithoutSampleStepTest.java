@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 
 /**
@@ -42,7 +43,9 @@ class AliquotWithoutSampleStepTest {
                 .filter(f -> f.code().word().equals("aliquots-taken"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(finding.seen().startsWith("aliquots took 0.900 g of P, 4.5 % of theory"), finding.seen());
+        assertTrue(
+                Wording.POINT.of(finding.seen()).startsWith("aliquots took 0.900 g of P, 4.5 % of theory"),
+                Wording.POINT.of(finding.seen()));
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 
@@ -135,7 +136,9 @@ class CompositeSampleTest {
                 .filter(f -> f.code().word().equals("composite-refused"))
                 .toList();
         assertEquals(1, refused.size());
-        assertTrue(refused.get(0).seen().endsWith(because), refused.get(0).seen());
+        assertTrue(
+                Wording.POINT.of(refused.get(0).seen()).endsWith(because),
+                Wording.POINT.of(refused.get(0).seen()));
     }
 
     @Test

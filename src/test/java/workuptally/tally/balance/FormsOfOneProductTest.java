@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.Product;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
@@ -113,11 +114,11 @@ class FormsOfOneProductTest {
         SmallBook book = saltIsolated().but("products", "Form of", "b base");
         assertEquals(
                 "read 'b base'",
-                book.book().findings().stream()
+                Wording.POINT.of(book.book().findings().stream()
                         .filter(f -> f.code().word().equals("form-of-unknown"))
                         .findFirst()
                         .orElseThrow()
-                        .seen());
+                        .seen()));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.ProductYield;
@@ -99,7 +100,7 @@ class SeveralProductsInOneLotTest {
                 .filter(f -> f.code().word().equals("lot-rows-differ"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("read lot 'C1' for Q with another Net than in row 2 for P", finding.seen());
+        assertEquals("read lot 'C1' for Q with another Net than in row 2 for P", Wording.POINT.of(finding.seen()));
         assertEquals(1, book.run().lots().size());
     }
 

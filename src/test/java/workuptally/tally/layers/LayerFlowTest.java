@@ -14,6 +14,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Severity;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Ingredients;
@@ -63,15 +64,15 @@ class LayerFlowTest {
         assertTrue(review.findings().stream()
                 .anyMatch(f -> f.code().word().equals("layer-missing")
                         && f.severity() == Severity.HOLD
-                        && f.seen().equals("step 1 (water) gives no label to its aqueous layer")));
+                        && Wording.POINT.of(f.seen()).equals("step 1 (water) gives no label to its aqueous layer")));
     }
 
     @Test
     void contactWithBothLabelsLeavesNothingUnlabelled() {
         SmallBook book = isolated(washed("O1", "A1"));
         assertEquals(List.of(), flow(book).unlabelledPhases());
-        assertFalse(
-                book.reviewOfRun().findings().stream().anyMatch(f -> f.seen().contains("gives no label")));
+        assertFalse(book.reviewOfRun().findings().stream()
+                .anyMatch(f -> Wording.POINT.of(f.seen()).contains("gives no label")));
     }
 
     @Test

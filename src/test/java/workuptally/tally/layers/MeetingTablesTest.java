@@ -29,6 +29,7 @@ import workuptally.reference.Reactivity.Membership;
 import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.reference.Reference;
+import workuptally.report.view.Wording;
 
 /**
  * Every pair of the reactivity tables, each with two materials that belong to it: a plan that adds one to the other, a workup that did, a
@@ -191,7 +192,9 @@ class MeetingTablesTest {
         Set<String> stopped = new LinkedHashSet<>();
         for (Finding finding : review.findings()) {
             if (finding.code().word().startsWith("proposal-incompatible") && finding.severity() == Severity.STOP) {
-                stopped.add(finding.seen().substring(0, finding.seen().indexOf(':')));
+                stopped.add(Wording.POINT
+                        .of(finding.seen())
+                        .substring(0, Wording.POINT.of(finding.seen()).indexOf(':')));
             }
         }
         List<String> wrong = new ArrayList<>();

@@ -5,8 +5,10 @@ import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -50,17 +52,24 @@ public final class AliquotsTaken implements RunRule {
                         FindingCode.ALIQUOTS_TAKEN,
                         Severity.NOTE,
                         theory.product().row().at("Product"),
-                        FindingList.say("aliquots took %.3f g of %s, %.1f %% of theory", grams, name, percent)
-                                + yield.map(y -> FindingList.say(
-                                                "; yield %.1f %%, with the aliquots put back %.1f %%",
-                                                y.percent().value(),
-                                                y.aliquotCorrectedPercent()
-                                                        .get()
-                                                        .value()))
-                                        .orElse(""),
-                        "0.5 % at most, or both figures reported",
+                        Phrase.of(
+                                "aliquots took {} of {}, {} of theory{}",
+                                Figure.decimals(grams, 3, "g"),
+                                name,
+                                Figure.decimals(percent, 1, "%"),
+                                yield.map(y -> Phrase.of(
+                                                "; yield {}, with the aliquots put back {}",
+                                                Figure.decimals(y.percent().value(), 1, "%"),
+                                                Figure.decimals(
+                                                        y.aliquotCorrectedPercent()
+                                                                .get()
+                                                                .value(),
+                                                        1,
+                                                        "%")))
+                                        .orElse(Phrase.NONE)),
+                        Phrase.of("0.5 % at most, or both figures reported"),
                         "Y / Π(1 − f), f the share taken; threshold common practice",
-                        "Report both figures, the yield first.");
+                        Phrase.of("Report both figures, the yield first."));
             }
         }
         return findings.list();

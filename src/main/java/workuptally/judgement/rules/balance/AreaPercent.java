@@ -10,6 +10,7 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 
@@ -34,11 +35,14 @@ public final class AreaPercent implements RunRule {
                         FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         assay.row().at("Unit"),
-                        assay.substance() + " in " + assay.sample() + " is given as area %"
-                                + (unit ? "; it is not used" : " in the notes"),
-                        "a calibrated result: mg/mL, % w/w or mol/L",
+                        Phrase.of(
+                                "{} in {} is given as area %{}",
+                                assay.substance(),
+                                assay.sample(),
+                                unit ? Phrase.of("; it is not used") : Phrase.of(" in the notes")),
+                        Phrase.of("a calibrated result: mg/mL, % w/w or mol/L"),
                         FindingList.PRACTICE,
-                        "Calibrate against a weighed standard, or take an internal-standard NMR.");
+                        Phrase.of("Calibrate against a weighed standard, or take an internal-standard NMR."));
             }
         }
         for (Lot lot : tally.run().lots()) {
@@ -47,10 +51,11 @@ public final class AreaPercent implements RunRule {
                         FindingCode.AREA_PERCENT,
                         Severity.CHECK,
                         lot.row().at("Assay"),
-                        "the notes of lot " + lot.label() + " call its assay area %",
-                        "mass per cent",
+                        Phrase.of("the notes of lot {} call its assay area %", lot.label()),
+                        Phrase.of("mass per cent"),
                         FindingList.PRACTICE,
-                        "Enter a calibrated assay, or leave the cell blank; area % knows no water, salt or solvent.");
+                        Phrase.of(
+                                "Enter a calibrated assay, or leave the cell blank; area % knows no water, salt or solvent."));
             }
         }
         return findings.list();

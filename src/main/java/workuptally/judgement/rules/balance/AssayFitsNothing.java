@@ -13,6 +13,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -48,11 +49,12 @@ public final class AssayFitsNothing implements RunRule {
                             FindingCode.ASSAY_SAMPLE_UNKNOWN,
                             Severity.CHECK,
                             assay.row().at("Sample"),
-                            "sample '" + sample.strip()
-                                    + "' is no layer and no lot of the run; its assay counts nowhere",
-                            "a label of the run" + nearest(sample, samples),
+                            Phrase.of(
+                                    "sample '{}' is no layer and no lot of the run; its assay counts nowhere",
+                                    sample.strip()),
+                            Phrase.of("a label of the run{}", nearest(sample, samples)),
                             "labels of Workup, Layers and Isolated",
-                            "Correct the label, or name the layer in the step that gives it.");
+                            Phrase.of("Correct the label, or name the layer in the step that gives it."));
                 }
             }
             boolean named = assay.formula().isBlank() && !assay.substance().isBlank();
@@ -61,10 +63,11 @@ public final class AssayFitsNothing implements RunRule {
                         FindingCode.ASSAY_SUBSTANCE_UNKNOWN,
                         Severity.CHECK,
                         assay.row().at("Substance"),
-                        "'" + assay.substance() + "' is no product, charge or step material of the run",
-                        "a substance of the run" + nearest(assay.substance(), substances),
+                        Phrase.of("'{}' is no product, charge or step material of the run", assay.substance()),
+                        Phrase.of("a substance of the run{}", nearest(assay.substance(), substances)),
                         "Products, Charges and Workup",
-                        "Write it as the run does, list it under Products, or enter its formula beside the assay.");
+                        Phrase.of(
+                                "Write it as the run does, list it under Products, or enter its formula beside the assay."));
             }
         }
         return findings.list();
@@ -117,7 +120,7 @@ public final class AssayFitsNothing implements RunRule {
     }
 
     /** The name that begins alike for longest, if half of it does. */
-    private static String nearest(String name, Set<String> names) {
+    private static Phrase nearest(String name, Set<String> names) {
         String plain = plain(name);
         String best = "";
         int longest = (plain.length() + 1) / 2 - 1;
@@ -132,6 +135,6 @@ public final class AssayFitsNothing implements RunRule {
                 best = each;
             }
         }
-        return best.isEmpty() ? "" : "; the nearest: " + best;
+        return best.isEmpty() ? Phrase.NONE : Phrase.of("; the nearest: {}", best);
     }
 }

@@ -9,10 +9,12 @@ import workuptally.model.Assay;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -79,11 +81,14 @@ public final class AssayImpossible implements RunRule {
                         FindingCode.ASSAY_SUM_IMPOSSIBLE,
                         Severity.CHECK,
                         sum.place(),
-                        FindingList.say(
-                                "%s: %s add up to %.1f %% w/w", sample, String.join(" + ", sum.parts()), sum.percent()),
-                        "102 % at most, and no more than 100 % + U",
+                        Phrase.of(
+                                "{}: {} add up to {} w/w",
+                                sample,
+                                String.join(" + ", sum.parts()),
+                                Figure.decimals(sum.percent(), 1, "%")),
+                        Phrase.of("102 % at most, and no more than 100 % + U"),
                         FindingList.PRACTICE,
-                        "Check units, weighing of the standard and whether a result is area %.");
+                        Phrase.of("Check units, weighing of the standard and whether a result is area %."));
             }
         });
         return findings.list();

@@ -6,9 +6,11 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -39,11 +41,12 @@ public final class ClosureVerdict implements RunRule {
                             FindingCode.CLOSURE_OVER,
                             Severity.STOP,
                             place(tally, closure),
-                            seen(closure) + ": more was found than charged",
+                            Phrase.of("{}: more was found than charged", seen(closure)),
                             expected(closure),
                             SOURCE,
-                            "Look for a layer or lot counted twice, a wrong molar mass or coefficient, or a wet or area-% assay;"
-                                    + " keep every layer until it is settled.");
+                            Phrase.of(
+                                    "Look for a layer or lot counted twice, a wrong molar mass or coefficient, or a wet or area-% assay; keep"
+                                            + " every layer until it is settled."));
                 case OPEN -> open(findings, tally, closure, book);
                 case CANNOT_DECIDE ->
                     findings.add(
@@ -52,11 +55,13 @@ public final class ClosureVerdict implements RunRule {
                                     ? Severity.NOTE
                                     : Severity.CHECK,
                             place(tally, closure),
-                            seen(closure) + ": it cannot be decided whether it closes"
-                                    + (closure.because().isEmpty() ? "" : "; " + closure.because()),
-                            FindingList.say(
-                                    "U of %.0f %% at most, and an assay or bound for every layer and lot",
-                                    book.limits().value(Limit.CLOSURE_RESOLUTION)),
+                            Phrase.of(
+                                    "{}: it cannot be decided whether it closes{}",
+                                    seen(closure),
+                                    closure.because().isEmpty() ? Phrase.NONE : Phrase.of("; {}", closure.because())),
+                            Phrase.of(
+                                    "U of {} at most, and an assay or bound for every layer and lot",
+                                    Figure.decimals(book.limits().value(Limit.CLOSURE_RESOLUTION), 0, "%")),
                             SOURCE,
                             next(closure));
                 case CLOSES -> {
@@ -78,51 +83,58 @@ public final class ClosureVerdict implements RunRule {
     }
 
     /** What would settle it, the largest unknown first. */
-    private static String next(Closure closure) {
+    private static Phrase next(Closure closure) {
         return closure.candidates().isEmpty()
-                ? "Measure again what U rests on most; explain shows its share."
-                : closure.candidates().stream()
-                        .map(Closure.Candidate::settledBy)
-                        .distinct()
-                        .limit(MOST_NEXT_STEPS)
-                        .collect(Collectors.joining(
-                                "; ", "In this order: ", ". If U stays too wide, explain shows what it rests on."));
+                ? Phrase.of("Measure again what U rests on most; explain shows its share.")
+                : Phrase.of(
+                        "In this order: {}. If U stays too wide, explain shows what it rests on.",
+                        closure.candidates().stream()
+                                .map(Closure.Candidate::settledBy)
+                                .distinct()
+                                .limit(MOST_NEXT_STEPS)
+                                .collect(Collectors.joining("; ")));
     }
 
     private static void open(FindingList findings, RunTally tally, Closure closure, Book book) {
         double limit = book.limits().value(Limit.RUN_LIMIT) + closure.expandedUncertaintyPercent();
-        String most = closure.candidates().isEmpty()
-                ? ""
-                : "; it may be in " + closure.candidates().get(0).place();
+        Phrase most = closure.candidates().isEmpty()
+                ? Phrase.NONE
+                : Phrase.of("; it may be in {}", closure.candidates().get(0).place());
         findings.add(
                 FindingCode.CLOSURE_OPEN,
                 closure.unaccountedPercent() > limit ? Severity.CHECK : Severity.NOTE,
                 place(tally, closure),
-                seen(closure)
-                        + FindingList.say(": open by %.1f %%", closure.unaccountedPercent())
-                        + (closure.unaccountedAs().isEmpty()
-                                ? ""
-                                : FindingList.say(
-                                        ", %.3g g as %s", closure.unaccountedGrams(), closure.unaccountedAs()))
-                        + most,
+                Phrase.of(
+                        "{}: open by {}{}{}",
+                        seen(closure),
+                        Figure.decimals(closure.unaccountedPercent(), 1, "%"),
+                        closure.unaccountedAs().isEmpty()
+                                ? Phrase.NONE
+                                : Phrase.of(
+                                        ", {} as {}",
+                                        Figure.digits(closure.unaccountedGrams(), 3, "g"),
+                                        closure.unaccountedAs()),
+                        most),
                 expected(closure),
                 SOURCE,
                 closure.candidates().isEmpty()
-                        ? "Look at layers without an assay, cakes, distillates and by-products that are not named."
-                        : "Cheapest next step: " + closure.candidates().get(0).settledBy() + ".");
+                        ? Phrase.of(
+                                "Look at layers without an assay, cakes, distillates and by-products that are not named.")
+                        : Phrase.of(
+                                "Cheapest next step: {}.",
+                                closure.candidates().get(0).settledBy()));
     }
 
-    private static String seen(Closure closure) {
-        return FindingList.say(
-                "balance on %s %.1f ± %.1f %% (k = %s)",
+    private static Phrase seen(Closure closure) {
+        return Phrase.of(
+                "balance on {} {} (k = {})",
                 closure.skeleton(),
-                closure.percent().value(),
-                closure.expandedUncertaintyPercent(),
-                FindingList.plain(closure.coverageFactor()));
+                Figure.pair(closure.percent().value(), closure.expandedUncertaintyPercent(), 1, "%"),
+                Figure.brief(closure.coverageFactor(), ""));
     }
 
-    private static String expected(Closure closure) {
-        return FindingList.say("100 %% within ± %.1f %%", closure.expandedUncertaintyPercent());
+    private static Phrase expected(Closure closure) {
+        return Phrase.of("100 % within ± {}", Figure.decimals(closure.expandedUncertaintyPercent(), 1, "%"));
     }
 
     private static Place place(RunTally tally, Closure closure) {

@@ -6,6 +6,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -27,10 +28,15 @@ public final class CompositeRefused implements RunRule {
                     FindingCode.COMPOSITE_REFUSED,
                     Severity.CHECK,
                     refused.assay().row().at("Sample"),
-                    "composite sample " + refused.assay().sample() + " does not count: " + refused.because(),
-                    "clear layers of measured volume that end the workup and may stand together, each in one such sample",
+                    Phrase.of(
+                            "composite sample {} does not count: {}",
+                            refused.assay().sample(),
+                            refused.because()),
+                    Phrase.of(
+                            "clear layers of measured volume that end the workup and may stand together, each in one such sample"),
                     FindingList.PRACTICE,
-                    "Assay the layers one by one, or those together that may be, in proportion to their volumes.");
+                    Phrase.of(
+                            "Assay the layers one by one, or those together that may be, in proportion to their volumes."));
         }
         for (CompositeSample sample : tally.evidence().composites().list()) {
             if (sample.together().rests() == Content.Rests.DISPUTED_READINGS) {
@@ -44,16 +50,18 @@ public final class CompositeRefused implements RunRule {
         tally.run().assays().stream()
                 .filter(a -> a.sample().equals(sample.name()) && a.substance().equalsIgnoreCase(sample.substance()))
                 .reduce((earlier, later) -> later)
-                .ifPresent(
-                        assay -> findings.add(
-                                FindingCode.COMPOSITE_DISAGREES,
-                                Severity.HOLD,
-                                assay.row().at("Result"),
-                                sample.name() + " together, " + sample.substance() + ": "
-                                        + sample.together().evidence()
-                                        + "; it does not fit the other readings of these layers",
-                                "what the layers hold together and what was found in them within 2u of each other",
-                                FindingList.PRACTICE,
-                                "Find out which is right: mix a new sample in proportion to the volumes, or assay the layers one by one."));
+                .ifPresent(assay -> findings.add(
+                        FindingCode.COMPOSITE_DISAGREES,
+                        Severity.HOLD,
+                        assay.row().at("Result"),
+                        Phrase.of(
+                                "{} together, {}: {}; it does not fit the other readings of these layers",
+                                sample.name(),
+                                sample.substance(),
+                                sample.together().evidence()),
+                        Phrase.of("what the layers hold together and what was found in them within 2u of each other"),
+                        FindingList.PRACTICE,
+                        Phrase.of("Find out which is right: mix a new sample in proportion to the volumes, or"
+                                + " assay the layers one by one.")));
     }
 }

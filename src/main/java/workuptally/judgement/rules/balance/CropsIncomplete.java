@@ -9,6 +9,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
@@ -41,10 +42,11 @@ public final class CropsIncomplete implements RunRule {
                         FindingCode.LIQUOR_NOT_ASSAYED,
                         Severity.CHECK,
                         liquor.entry().get().row().at("Layer"),
-                        "mother liquor " + liquor.label() + " has no assay for the product",
-                        "an assay or a dry residue of the liquor",
+                        Phrase.of("mother liquor {} has no assay for the product", liquor.label()),
+                        Phrase.of("an assay or a dry residue of the liquor"),
                         FindingList.PRACTICE,
-                        "Evaporate a measured aliquot to dryness, or assay it, before the yield of the crops is final.");
+                        Phrase.of(
+                                "Evaporate a measured aliquot to dryness, or assay it, before the yield of the crops is final."));
             }
         }
         Optional<Lot> crop = tally.run().lots().stream()
@@ -55,22 +57,24 @@ public final class CropsIncomplete implements RunRule {
                     FindingCode.LIQUOR_NOT_RECORDED,
                     Severity.CHECK,
                     crop.get().row().at("Stage"),
-                    "lot " + crop.get().label() + " is a crop, but no mother liquor is recorded"
-                            + crystallisation(tally),
-                    "the liquor as a layer, with its volume and an assay",
+                    Phrase.of(
+                            "lot {} is a crop, but no mother liquor is recorded{}",
+                            crop.get().label(),
+                            crystallisation(tally)),
+                    Phrase.of("the liquor as a layer, with its volume and an assay"),
                     FindingList.PRACTICE,
-                    "Enter the liquor in Layers; what it holds belongs beside the crops.");
+                    Phrase.of("Enter the liquor in Layers; what it holds belongs beside the crops."));
         }
         return findings.list();
     }
 
-    private static String crystallisation(RunTally tally) {
+    private static Phrase crystallisation(RunTally tally) {
         return tally.run().orderedSteps().stream()
                 .filter(s -> s.operation()
                         .filter(o -> o == Step.Operation.CRYSTALLISE)
                         .isPresent())
                 .findFirst()
-                .map(s -> " (step " + s.number() + ")")
-                .orElse("");
+                .map(s -> Phrase.of(" (step {})", s.number()))
+                .orElse(Phrase.NONE);
     }
 }

@@ -4,9 +4,11 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -39,18 +41,21 @@ public final class MassGap implements RunRule {
         Place place = tally.run().row().at("Run");
         double gap = balance.gapGrams().value();
         double u = balance.gapGrams().standardUncertainty();
-        String seen = FindingList.say(
-                "%.1f g in, %.1f g out, gap %.1f g",
-                balance.inGrams().value(), balance.outGrams().value(), gap);
+        Phrase seen = Phrase.of(
+                "{} in, {} out, gap {}",
+                Figure.decimals(balance.inGrams().value(), 1, "g"),
+                Figure.decimals(balance.outGrams().value(), 1, "g"),
+                Figure.decimals(gap, 1, "g"));
         if (gap < -substances.value(Threshold.MASS_GAP) * u) {
             findings.add(
                     FindingCode.MASS_GAP_NEGATIVE,
                     Severity.CHECK,
                     place,
-                    seen + ": more came out than went in",
-                    FindingList.say("no less than −%.1f g (2u)", substances.value(Threshold.MASS_GAP) * u),
+                    Phrase.of("{}: more came out than went in", seen),
+                    Phrase.of(
+                            "no less than −{} (2u)", Figure.decimals(substances.value(Threshold.MASS_GAP) * u, 1, "g")),
                     "conservation of mass",
-                    "Look for a layer counted twice, a wrong tare or a charge that was not entered.");
+                    Phrase.of("Look for a layer counted twice, a wrong tare or a charge that was not entered."));
         } else if (balance.complete()
                 && gap > substances.value(Threshold.MASS_GAP) * u
                 && gap > balance.gasGrams() + balance.evaporationAllowanceGrams()) {
@@ -59,16 +64,19 @@ public final class MassGap implements RunRule {
                     Severity.NOTE,
                     place,
                     balance.gapPercentOfOrganic().isPresent()
-                            ? seen
-                                    + FindingList.say(
-                                            ", %.0f %% of the organic solvent charged",
-                                            balance.gapPercentOfOrganic().getAsDouble())
+                            ? Phrase.of(
+                                    "{}, {} of the organic solvent charged",
+                                    seen,
+                                    Figure.decimals(
+                                            balance.gapPercentOfOrganic().getAsDouble(), 0, "%"))
                             : seen,
-                    FindingList.say(
-                            "%.1f g of evaporation and %.1f g of gas at most",
-                            balance.evaporationAllowanceGrams(), balance.gasGrams()),
+                    Phrase.of(
+                            "{} of evaporation and {} of gas at most",
+                            Figure.decimals(balance.evaporationAllowanceGrams(), 1, "g"),
+                            Figure.decimals(balance.gasGrams(), 1, "g")),
                     "limits '" + Limit.EVAPORATION_ALLOWANCE.title() + "' and for very volatile solvents",
-                    "Look for a layer or distillate without a row; otherwise it is solvent lost to air and pump.");
+                    Phrase.of(
+                            "Look for a layer or distillate without a row; otherwise it is solvent lost to air and pump."));
         }
         return findings.list();
     }

@@ -8,8 +8,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -55,29 +57,31 @@ public final class NotAtConstantMass implements RunRule {
         double net = lot.netGrams().orElseThrow().value();
         double noise = substances.value(Threshold.CONSTANT_MASS_UNCERTAINTIES)
                 * lot.netGrams().get().standardUncertainty();
-        String seen = FindingList.say(
-                "lot %s: the second weighing differs by %+.4f g (%+.2f %% of the net mass)",
-                lot.lot().label(), change, 100 * change / net);
+        Phrase seen = Phrase.of(
+                "lot {}: the second weighing differs by {} ({} of the net mass)",
+                lot.lot().label(),
+                Figure.signed(change, 4, "g"),
+                Figure.signed(100 * change / net, 2, "%"));
         if (Math.abs(change) > Math.max(noise, substances.value(Threshold.CONSTANT_MASS) * net)) {
             findings.add(
                     FindingCode.NOT_AT_CONSTANT_MASS,
                     Severity.CHECK,
                     second.place(),
                     seen,
-                    "within 0.5 % and 3u of the first",
+                    Phrase.of("within 0.5 % and 3u of the first"),
                     FindingList.PRACTICE,
                     change < 0
-                            ? "Dry on until two weighings agree; the first mass still held solvent or water."
-                            : "Look for moisture taken up or a flask not cooled, and weigh again.");
+                            ? Phrase.of("Dry on until two weighings agree; the first mass still held solvent or water.")
+                            : Phrase.of("Look for moisture taken up or a flask not cooled, and weigh again."));
         } else if (change > noise) {
             findings.add(
                     FindingCode.WEIGHED_WARM,
                     Severity.NOTE,
                     second.place(),
                     seen,
-                    "a weighing at the temperature of the balance",
+                    Phrase.of("a weighing at the temperature of the balance"),
                     "a warm vessel weighs light: common practice",
-                    "Let the flask stand half an hour by the balance before the weighing that counts.");
+                    Phrase.of("Let the flask stand half an hour by the balance before the weighing that counts."));
         }
     }
 }

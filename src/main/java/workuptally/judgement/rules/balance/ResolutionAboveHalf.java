@@ -5,9 +5,11 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -36,12 +38,14 @@ public final class ResolutionAboveHalf implements RunRule {
                         FindingCode.RESOLUTION_ABOVE_HALF,
                         Severity.STOP,
                         product.product().row().at("Product"),
-                        FindingList.say(
-                                "%s: %.1f ± %.1f %% of the racemate",
-                                product.product().name(), product.percent().value() / 2, expanded / 2),
-                        "50 % of the racemate at most",
+                        Phrase.of(
+                                "{}: {} of the racemate",
+                                product.product().name(),
+                                Figure.pair(product.percent().value() / 2, expanded / 2, 1, "%")),
+                        Phrase.of("50 % of the racemate at most"),
                         "definition of a resolution without racemisation",
-                        "Measure the enantiomeric excess and the assay of the lot, or correct Kind if the substrate racemises.");
+                        Phrase.of(
+                                "Measure the enantiomeric excess and the assay of the lot, or correct Kind if the substrate racemises."));
             }
         }
         for (Product product : tally.run().products()) {
@@ -53,10 +57,10 @@ public final class ResolutionAboveHalf implements RunRule {
                             FindingCode.RESOLUTION_HALVED_TWICE,
                             Severity.CHECK,
                             product.row().at("Coefficient"),
-                            "coefficient 0.5 for " + product.name() + " in a run of kind resolution",
-                            "coefficient 1; the kind halves theory already",
+                            Phrase.of("coefficient 0.5 for {} in a run of kind resolution", product.name()),
+                            Phrase.of("coefficient 1; the kind halves theory already"),
                             "definition of the kind resolution",
-                            "Enter 1, or set Kind to reaction."));
+                            Phrase.of("Enter 1, or set Kind to reaction.")));
         }
         return findings.list();
     }

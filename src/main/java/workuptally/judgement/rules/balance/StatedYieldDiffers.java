@@ -7,8 +7,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
@@ -43,14 +45,14 @@ public final class StatedYieldDiffers implements RunRule {
                         FindingCode.STATED_YIELD_DIFFERS,
                         Severity.CHECK,
                         stated.get().place(),
-                        FindingList.say(
-                                "typed yield %s %% where lot %s weighs %.1f %% of theory",
+                        Phrase.of(
+                                "typed yield {} % where lot {} weighs {} of theory",
                                 stated.get().asTyped().replace("%", "").strip(),
                                 lot.lot().label(),
-                                overTheory.get().value()),
-                        "the yield that mass, amounts and molar masses give",
+                                Figure.decimals(overTheory.get().value(), 1, "%")),
+                        Phrase.of("the yield that mass, amounts and molar masses give"),
                         "m / m(theory)",
-                        "Look which of weight, amount, molar mass and typed yield is wrong.");
+                        Phrase.of("Look which of weight, amount, molar mass and typed yield is wrong."));
             }
         }
         return findings.list();

@@ -12,10 +12,12 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.model.VesselTare;
@@ -88,43 +90,53 @@ public final class TareFaults implements RunRule {
                 FindingCode.TARE_MISSING,
                 weighing.isLot() ? Severity.STOP : Severity.CHECK,
                 weighing.row().at("Tare"),
-                weighing.what() + ": gross " + weighing.gross().entered().get().asTyped() + " g, tare not recorded"
-                        + (weighing.isLot()
-                                ? "; mass, yield and balance are not computed"
-                                : "; its mass is not computed"),
-                "the tare of vessel " + weighing.vessel(),
+                Phrase.of(
+                        "{}: gross {} g, tare not recorded{}",
+                        weighing.what(),
+                        weighing.gross().entered().get().asTyped(),
+                        weighing.isLot()
+                                ? Phrase.of("; mass, yield and balance are not computed")
+                                : Phrase.of("; its mass is not computed")),
+                Phrase.of("the tare of vessel {}", weighing.vessel()),
                 "net = gross − tare",
                 known.isEmpty()
-                        ? "Find the tare, or empty, clean, dry and weigh the vessel; no register entry can stand in."
+                        ? Phrase.of(
+                                "Find the tare, or empty, clean, dry and weigh the vessel; no register entry can stand in.")
                         : estimate(tally, weighing, gross, known));
     }
 
-    private static String estimate(RunTally tally, Weighing weighing, double gross, List<Entered> known) {
+    private static Phrase estimate(RunTally tally, Weighing weighing, double gross, List<Entered> known) {
         double tare = known.get(known.size() - 1).value();
         Optional<LotTally> lot = weighing.isLot()
                 ? tally.lots().stream()
                         .filter(l -> weighing.what().equals("lot " + l.lot().label()))
                         .findFirst()
                 : Optional.empty();
-        String pure = lot.flatMap(LotTally::productFraction)
-                .map(f -> FindingList.say(
-                        ", %.3f g of product%s",
-                        f.value() * (gross - tare), percent(tally, lot.get(), f.value() * (gross - tare))))
-                .orElse("");
-        return "Find the tare, or weigh the vessel clean and dry. Estimate only, never used: the register has "
-                + known.stream().map(Entered::asTyped).collect(Collectors.joining(" and "))
-                + FindingList.say(" g for %s, which would give net %.3f g%s.", weighing.vessel(), gross - tare, pure);
+        Phrase pure = lot.flatMap(LotTally::productFraction)
+                .map(f -> Phrase.of(
+                        ", {} of product{}",
+                        Figure.decimals(f.value() * (gross - tare), 3, "g"),
+                        percent(tally, lot.get(), f.value() * (gross - tare))))
+                .orElse(Phrase.NONE);
+        return Phrase.of(
+                "Find the tare, or weigh the vessel clean and dry. Estimate only, never used: the register has {} g for"
+                        + " {}, which would give net {}{}.",
+                known.stream().map(Entered::asTyped).collect(Collectors.joining(" and ")),
+                weighing.vessel(),
+                Figure.decimals(gross - tare, 3, "g"),
+                pure);
     }
 
-    private static String percent(RunTally tally, LotTally lot, double pureGrams) {
+    private static Phrase percent(RunTally tally, LotTally lot, double pureGrams) {
         return tally.theory()
                 .flatMap(t -> t.products().stream()
                         .filter(p -> p.product().name().equalsIgnoreCase(lot.product()))
                         .findFirst())
-                .map(p -> FindingList.say(
-                        " (%.1f %% of %.3f g)",
-                        100 * pureGrams / p.massGrams().value(), p.massGrams().value()))
-                .orElse("");
+                .map(p -> Phrase.of(
+                        " ({} of {})",
+                        Figure.decimals(100 * pureGrams / p.massGrams().value(), 1, "%"),
+                        Figure.decimals(p.massGrams().value(), 3, "g")))
+                .orElse(Phrase.NONE);
     }
 
     /** Tares of a vessel, the latest last; undated ones first. */
@@ -152,11 +164,17 @@ public final class TareFaults implements RunRule {
                     FindingCode.TARE_REGISTER_DIFFERS,
                     Severity.CHECK,
                     tare.place(),
-                    weighing.what() + ": tare " + tare.asTyped() + " g for vessel " + weighing.vessel()
-                            + FindingList.say(", %.3f g from the nearest entry of the register", nearest),
-                    FindingList.say("within %.3f g of the register", tolerance),
+                    Phrase.of(
+                            "{}: tare {} g for vessel {}, {} from the nearest entry of the register",
+                            weighing.what(),
+                            tare.asTyped(),
+                            weighing.vessel(),
+                            Figure.decimals(nearest, 3, "g")),
+                    Phrase.of("within {} of the register", Figure.decimals(tolerance, 3, "g")),
                     FindingList.PRACTICE,
-                    "Check that it is the same vessel, with or without stopper and stirring bar, and that it was clean and dry.");
+                    Phrase.of(
+                            "Check that it is the same vessel, with or without stopper and stirring bar, and that it was clean and"
+                                    + " dry."));
         }
     }
 
@@ -176,10 +194,14 @@ public final class TareFaults implements RunRule {
                         FindingCode.GROSS_EQUALS_TARE,
                         Severity.CHECK,
                         gross.get().place(),
-                        weighing.what() + ": gross " + gross.get().asTyped() + " g equals the tare of " + other.what(),
-                        "the mass of vessel and contents",
+                        Phrase.of(
+                                "{}: gross {} g equals the tare of {}",
+                                weighing.what(),
+                                gross.get().asTyped(),
+                                other.what()),
+                        Phrase.of("the mass of vessel and contents"),
                         FindingList.PRACTICE,
-                        "Look up which of the two was weighed, and weigh again.");
+                        Phrase.of("Look up which of the two was weighed, and weigh again."));
             }
         }
     }

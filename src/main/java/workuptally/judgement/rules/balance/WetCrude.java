@@ -6,10 +6,12 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -58,34 +60,42 @@ public final class WetCrude implements RunRule {
         Optional<MeasuredValue> corrected = lot.productFraction()
                 .map(f -> f.times(overTheory))
                 .filter(c -> lot.pureGrams().isPresent());
-        String seen = FindingList.say(
-                "lot %s: crude mass over theory %.1f %%%s", lot.lot().label(), percent, ratio(tally, book, lot));
+        Phrase seen = Phrase.of(
+                "lot {}: crude mass over theory {}{}",
+                lot.lot().label(),
+                Figure.decimals(percent, 1, "%"),
+                ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
             findings.add(
                     FindingCode.CRUDE_ABOVE_THEORY,
                     Severity.CHECK,
                     lot.lot().row().at("Gross"),
-                    seen
-                            + corrected
-                                    .map(c -> FindingList.say(
-                                            "; with its assay the yield is %.1f ± %.1f %%",
-                                            c.value(), c.expandedUncertainty(factor)))
-                                    .orElse(FindingList.say(
-                                            "; at least %.1f %% of it is not product", 100 - 10_000 / percent)),
-                    "100 % at most for dry product",
+                    Phrase.of(
+                            "{}{}",
+                            seen,
+                            corrected
+                                    .map(c -> Phrase.of(
+                                            "; with its assay the yield is {}",
+                                            Figure.pair(c.value(), c.expandedUncertainty(factor), 1, "%")))
+                                    .orElse(Phrase.of(
+                                            "; at least {} of it is not product",
+                                            Figure.decimals(100 - 10_000 / percent, 1, "%")))),
+                    Phrase.of("100 % at most for dry product"),
                     "conservation of mass",
                     corrected.isPresent()
-                            ? "Report the assay-corrected yield; dry to constant mass before the final figure."
-                            : "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then.");
+                            ? Phrase.of(
+                                    "Report the assay-corrected yield; dry to constant mass before the final figure.")
+                            : Phrase.of(
+                                    "Determine solvent and water (NMR, Karl Fischer) or dry to constant mass; no yield until then."));
         } else if (lot.productFraction().isEmpty() && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)) {
             findings.add(
                     FindingCode.CRUDE_WITHOUT_ASSAY,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
-                    seen + " without an assay",
-                    "an assay before a crude this near to theory is reported",
+                    Phrase.of("{} without an assay", seen),
+                    Phrase.of("an assay before a crude this near to theory is reported"),
                     "97 %, common practice",
-                    "Take an assay with an internal standard, or integrate the solvent signals.");
+                    Phrase.of("Take an assay with an internal standard, or integrate the solvent signals."));
         } else if (tally.run().kind() != Run.Kind.SEPARATION
                 && percent > substances.value(Threshold.CRUDE_NEAR_THEORY)
                 && corrected
@@ -95,26 +105,26 @@ public final class WetCrude implements RunRule {
                     FindingCode.CRUDE_NOT_A_YIELD,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
-                    seen
-                            + FindingList.say(
-                                    "; with its assay the yield is %.1f ± %.1f %%",
-                                    corrected.get().value(), corrected.get().expandedUncertainty(factor)),
-                    "the assay-corrected figure as the yield",
+                    Phrase.of(
+                            "{}; with its assay the yield is {}",
+                            seen,
+                            Figure.pair(corrected.get().value(), corrected.get().expandedUncertainty(factor), 1, "%")),
+                    Phrase.of("the assay-corrected figure as the yield"),
                     "Y = m·w / m(theory)",
-                    "Report the corrected yield; crude over theory is not a yield.");
+                    Phrase.of("Report the corrected yield; crude over theory is not a yield."));
         }
     }
 
-    private String ratio(RunTally tally, Book book, LotTally lot) {
+    private Phrase ratio(RunTally tally, Book book, LotTally lot) {
         return LotMoleRatios.of(tally.run(), lot.lot(), book.limits(), substances)
-                .map(r -> FindingList.say(
-                        "; the mole ratios (%s) allow %.1f %% w/w product at most%s",
+                .map(r -> Phrase.of(
+                        "; the mole ratios ({}) allow {} w/w product at most{}",
                         r.counted(),
-                        100 * r.value(),
+                        Figure.decimals(100 * r.value(), 1, "%"),
                         lot.productFraction()
-                                .map(f -> FindingList.say(", the assay gives %.1f %%", 100 * f.value()))
-                                .orElse("")))
-                .orElse("");
+                                .map(f -> Phrase.of(", the assay gives {}", Figure.decimals(100 * f.value(), 1, "%")))
+                                .orElse(Phrase.NONE)))
+                .orElse(Phrase.NONE);
     }
 
     private void ratioAgainstAssay(FindingList findings, RunTally tally, Book book, LotTally lot) {
@@ -132,17 +142,18 @@ public final class WetCrude implements RunRule {
                     FindingCode.ASSAY_BELOW_MOLE_RATIO,
                     Severity.CHECK,
                     lot.lot().row().at("Assay"),
-                    FindingList.say(
-                            "lot %s: assay %.1f %% w/w, mole ratios %.1f %%, apart by more than 2u (%.1f %%)",
+                    Phrase.of(
+                            "lot {}: assay {} w/w, mole ratios {}, apart by more than 2u ({})",
                             lot.lot().label(),
-                            100 * assay.value(),
-                            100 * ratio.get().value(),
-                            200 * u),
-                    "an assay equal to the mole-ratio figure, or below it where water or salts are present",
+                            Figure.decimals(100 * assay.value(), 1, "%"),
+                            Figure.decimals(100 * ratio.get().value(), 1, "%"),
+                            Figure.decimals(200 * u, 1, "%")),
+                    Phrase.of("an assay equal to the mole-ratio figure, or below it where water or salts are present"),
                     "w = M/(M + Σ r·M)",
                     below > 0
-                            ? "Look for water or inorganic matter: Karl Fischer, ash, or a sulfated residue."
-                            : "An assay above its upper bound cannot be: check integrals, standard and weighing.");
+                            ? Phrase.of("Look for water or inorganic matter: Karl Fischer, ash, or a sulfated residue.")
+                            : Phrase.of(
+                                    "An assay above its upper bound cannot be: check integrals, standard and weighing."));
         }
     }
 }

@@ -4,9 +4,11 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -28,30 +30,33 @@ public final class YieldLimits implements RunRule {
             conversion(tally, product, findings);
             double percent = product.percent().value();
             double expanded = product.percent().expandedUncertainty(factor);
-            String seen = FindingList.say(
-                    "%s %.1f ± %.1f %% (%s)",
+            Phrase seen = Phrase.of(
+                    "{} {} ({})",
                     product.product().name(),
-                    percent,
-                    expanded,
+                    Figure.pair(percent, expanded, 1, "%"),
                     product.stage().name().toLowerCase(java.util.Locale.ROOT));
             if (product.basis().isUpperBound()) {
                 findings.add(
                         FindingCode.YIELD_UPPER_BOUND,
                         Severity.NOTE,
                         product.product().row().at("Product"),
-                        seen + " is an upper bound: " + product.basis().word(),
-                        "an assay of lot " + String.join(", ", product.lots()),
+                        Phrase.of(
+                                "{} is an upper bound: {}",
+                                seen,
+                                product.basis().word()),
+                        Phrase.of("an assay of lot {}", String.join(", ", product.lots())),
                         "Y = m·w / m(theory)",
-                        "Assay the lot; until then it stays out of the means of the week.");
+                        Phrase.of("Assay the lot; until then it stays out of the means of the week."));
             } else if (percent > 100 + expanded && tally.run().kind() != Run.Kind.RESOLUTION) {
                 findings.add(
                         FindingCode.YIELD_ABOVE_100,
                         Severity.STOP,
                         product.product().row().at("Product"),
                         seen,
-                        "100 % + U at most",
+                        Phrase.of("100 % + U at most"),
                         "conservation of mass",
-                        "Look at molar masses, coefficients, tare, assay and rows counted twice; the figure enters no mean.");
+                        Phrase.of(
+                                "Look at molar masses, coefficients, tare, assay and rows counted twice; the figure enters no mean."));
             }
         }
         return findings.list();
@@ -68,17 +73,19 @@ public final class YieldLimits implements RunRule {
                             typed
                                     ? tally.run().row().at("Conversion")
                                     : product.product().row().at("Product"),
-                            FindingList.say(
-                                    "yield of %s is %.1f %%, conversion %.1f %%: adjusted for it %.1f %%",
+                            Phrase.of(
+                                    "yield of {} is {}, conversion {}: adjusted for it {}",
                                     product.product().name(),
-                                    product.percent().value(),
-                                    100 * product.percent().value() / adjusted.value(),
-                                    adjusted.value()),
-                            "a conversion not below the yield",
+                                    Figure.decimals(product.percent().value(), 1, "%"),
+                                    Figure.decimals(100 * product.percent().value() / adjusted.value(), 1, "%"),
+                                    Figure.decimals(adjusted.value(), 1, "%")),
+                            Phrase.of("a conversion not below the yield"),
                             "a product forms from what was converted",
                             typed
-                                    ? "See whether Conversion was meant for what is left, and how it was determined."
-                                    : "See whether recovered substrate was counted twice, or its assay took the product with it.");
+                                    ? Phrase.of(
+                                            "See whether Conversion was meant for what is left, and how it was determined.")
+                                    : Phrase.of(
+                                            "See whether recovered substrate was counted twice, or its assay took the product with it."));
                 });
     }
 }

@@ -12,6 +12,7 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.Threshold;
@@ -58,11 +59,14 @@ public final class AssayOfChargeForgotten implements RunRule {
                         FindingCode.CHARGE_ASSAY_FORGOTTEN,
                         Severity.CHECK,
                         charge.row().at("Assay"),
-                        assay.map(a -> "read assay " + a.asTyped() + " % for ").orElse("no assay for ")
-                                + charge.material() + "; it is counted as pure",
-                        "usually " + usual.get(),
+                        Phrase.of(
+                                "{}{}; it is counted as pure",
+                                assay.map(a -> Phrase.of("read assay {} % for ", a.asTyped()))
+                                        .orElse(Phrase.of("no assay for ")),
+                                charge.material()),
+                        Phrase.of("usually {}", usual.get()),
                         "supplier labels, from memory",
-                        "Enter the assay from the label of the bottle.");
+                        Phrase.of("Enter the assay from the label of the bottle."));
             }
         }
         return findings.list();

@@ -6,8 +6,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -38,13 +40,16 @@ public final class BelowOneEquivalent implements RunRule {
                                 FindingCode.BELOW_ONE_EQUIVALENT,
                                 Severity.CHECK,
                                 amount.charge().row().at("Material"),
-                                FindingList.say(
-                                        "%s %.3g mmol for %.3g mmol of substrate, without a coefficient",
-                                        amount.charge().material(), n.value(), extent.value()),
-                                "a coefficient where the reagent takes part in the equation",
+                                Phrase.of(
+                                        "{} {} for {} of substrate, without a coefficient",
+                                        amount.charge().material(),
+                                        Figure.digits(n.value(), 3, "mmol"),
+                                        Figure.digits(extent.value(), 3, "mmol")),
+                                Phrase.of("a coefficient where the reagent takes part in the equation"),
                                 "n/ν",
-                                "Enter the coefficient: with 1 this reagent limits the theory, with less it may not; leave"
-                                        + " it blank, with the role catalyst or additive, where it is no partner."));
+                                Phrase.of(
+                                        "Enter the coefficient: with 1 this reagent limits the theory, with less it may not; leave it blank, with"
+                                                + " the role catalyst or additive, where it is no partner.")));
             }
         });
         return findings.list();

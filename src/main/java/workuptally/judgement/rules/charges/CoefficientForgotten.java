@@ -5,8 +5,10 @@ import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -61,16 +63,17 @@ public final class CoefficientForgotten implements RunRule {
                         FindingCode.COEFFICIENT_SUSPECT,
                         Severity.CHECK,
                         product.product().row().at("Coefficient"),
-                        FindingList.say(
-                                "yield of %s %.1f %%, near %s of theory, while the balance on %s finds %.1f %%",
+                        Phrase.of(
+                                "yield of {} {}, near {} of theory, while the balance on {} finds {}",
                                 product.product().name(),
-                                percent,
+                                Figure.decimals(percent, 1, "%"),
                                 WORDS[i],
                                 telling.get().skeleton(),
-                                telling.get().percent().value()),
-                        "coefficients of substrate and product as in the equation of the reaction",
+                                Figure.decimals(telling.get().percent().value(), 1, "%")),
+                        Phrase.of("coefficients of substrate and product as in the equation of the reaction"),
                         FindingList.PRACTICE,
-                        "Write the balanced equation beside the coefficients of Charges and Products and correct them.");
+                        Phrase.of(
+                                "Write the balanced equation beside the coefficients of Charges and Products and correct them."));
             }
         }
     }

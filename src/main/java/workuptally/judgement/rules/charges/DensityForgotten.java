@@ -10,8 +10,10 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Liquid;
 import workuptally.reference.Threshold;
@@ -43,12 +45,13 @@ public final class DensityForgotten implements RunRule {
                         FindingCode.DENSITY_MISSING,
                         Severity.CHECK,
                         charge.row().at("Density"),
-                        FindingList.say(
-                                "%.4g mL of %s without a density",
-                                amount.volumeMillilitres().get().value(), charge.material()),
-                        "a density in g/mL; without it neither mass nor amount can be computed",
+                        Phrase.of(
+                                "{} of {} without a density",
+                                Figure.digits(amount.volumeMillilitres().get().value(), 4, "mL"),
+                                charge.material()),
+                        Phrase.of("a density in g/mL; without it neither mass nor amount can be computed"),
                         "n = V·ρ·w/M",
-                        "Enter the density from the label or the safety data sheet.");
+                        Phrase.of("Enter the density from the label or the safety data sheet."));
             }
             charge.densityGramsPerMillilitre().entered().ifPresent(d -> judgeDensity(findings, charge, d));
             if (massEqualsVolume(charge)) {
@@ -56,11 +59,12 @@ public final class DensityForgotten implements RunRule {
                         FindingCode.MASS_EQUALS_VOLUME,
                         Severity.CHECK,
                         charge.row().at("Actual amount"),
-                        "planned and actual amount of " + charge.material()
-                                + " are the same number, one in mL and one in g",
-                        "two numbers that differ by the density",
+                        Phrase.of(
+                                "planned and actual amount of {} are the same number, one in mL and one in g",
+                                charge.material()),
+                        Phrase.of("two numbers that differ by the density"),
                         FindingList.PRACTICE,
-                        "Look up which of the two was measured and enter the density.");
+                        Phrase.of("Look up which of the two was measured and enter the density."));
             }
         }
         return findings.list();
@@ -73,10 +77,10 @@ public final class DensityForgotten implements RunRule {
                     FindingCode.DENSITY_UNLIKELY,
                     Severity.CHECK,
                     density.place(),
-                    "read density " + density.asTyped() + " g/mL for " + charge.material(),
-                    "0.6 to 3.4 g/mL",
+                    Phrase.of("read density {} g/mL for {}", density.asTyped(), charge.material()),
+                    Phrase.of("0.6 to 3.4 g/mL"),
                     FindingList.PRACTICE,
-                    "Check the unit and the number against the label.");
+                    Phrase.of("Check the unit and the number against the label."));
             return;
         }
         Material material = substances.material(charge.material(), charge.formula());
@@ -89,10 +93,10 @@ public final class DensityForgotten implements RunRule {
                     FindingCode.DENSITY_UNLIKELY,
                     Severity.CHECK,
                     density.place(),
-                    "read density " + density.asTyped() + " g/mL for " + charge.material(),
-                    FindingList.say("about %.3f g/mL near 20 °C", listed.get()),
+                    Phrase.of("read density {} g/mL for {}", density.asTyped(), charge.material()),
+                    Phrase.of("about {} near 20 °C", Figure.decimals(listed.get(), 3, "g/mL")),
                     "reference tables of solvents and liquids",
-                    "Check the number; a density of 1 is often a blank that was filled in.");
+                    Phrase.of("Check the number; a density of 1 is often a blank that was filled in."));
         }
     }
 

@@ -11,6 +11,7 @@ import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
@@ -43,11 +44,14 @@ public final class FormContradictsName implements RunRule {
                             FindingCode.CHARGE_FORM_MISMATCH,
                             Severity.CHECK,
                             charge.row().at("Formula"),
-                            "read '" + charge.material() + "' with formula " + charge.formula() + ", which shows no "
-                                    + form.shows(),
-                            "the formula of the form weighed, with " + form.shows(),
+                            Phrase.of(
+                                    "read '{}' with formula {}, which shows no {}",
+                                    charge.material(),
+                                    charge.formula(),
+                                    form.shows()),
+                            Phrase.of("the formula of the form weighed, with {}", form.shows()),
                             FindingList.PRACTICE,
-                            "Compare with the label of the bottle and correct name or formula."));
+                            Phrase.of("Compare with the label of the bottle and correct name or formula.")));
         }
         for (Product product : tally.run().products()) {
             contradiction(product.name(), product.formula())
@@ -55,11 +59,14 @@ public final class FormContradictsName implements RunRule {
                             FindingCode.PRODUCT_FORM_MISMATCH,
                             Severity.STOP,
                             product.row().at("Formula"),
-                            "read product '" + product.name() + "' with formula " + product.formula()
-                                    + ", which shows no " + form.shows(),
-                            "theory in the form that is isolated",
+                            Phrase.of(
+                                    "read product '{}' with formula {}, which shows no {}",
+                                    product.name(),
+                                    product.formula(),
+                                    form.shows()),
+                            Phrase.of("theory in the form that is isolated"),
                             "definition of theory",
-                            "Enter the formula of the form isolated; the yield rests on it."));
+                            Phrase.of("Enter the formula of the form isolated; the yield rests on it.")));
         }
         for (Lot lot : tally.run().lots()) {
             Optional<Product> product = tally.run().product(lot.product());
@@ -70,11 +77,15 @@ public final class FormContradictsName implements RunRule {
                         FindingCode.PRODUCT_FORM_MISMATCH,
                         Severity.STOP,
                         lot.row().at("Product"),
-                        "lot " + lot.label() + " is called a " + said.get().word() + "; theory is in the form "
-                                + product.get().formula(),
-                        "theory in the form that is isolated",
+                        Phrase.of(
+                                "lot {} is called a {}; theory is in the form {}",
+                                lot.label(),
+                                said.get().word(),
+                                product.get().formula()),
+                        Phrase.of("theory in the form that is isolated"),
                         "definition of theory",
-                        "Settle which form was weighed and enter its formula in Products; the yield rests on it.");
+                        Phrase.of(
+                                "Settle which form was weighed and enter its formula in Products; the yield rests on it."));
             }
         }
         return findings.list();

@@ -2,14 +2,15 @@ package workuptally.judgement.rules.charges;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -31,17 +32,18 @@ public final class LimitingReagentUnclear implements RunRule {
             return findings.list();
         }
         List<Theory.Limiting> limiting = tally.theory().get().limiting();
-        String named =
-                limiting.stream().map(l -> perCoefficient(tally.run(), l)).collect(Collectors.joining(", "));
+        Phrase named =
+                limiting.stream().map(l -> perCoefficient(tally.run(), l)).collect(Phrase.joining(", "));
         if (limiting.size() > 1) {
             findings.add(
                     FindingCode.LIMITING_AMBIGUOUS,
                     Severity.CHECK,
                     charge(tally.run(), limiting.get(0).material()).row().at("Actual amount"),
-                    "the smallest amounts cannot be told apart: " + named,
-                    "one smallest n/ν by more than twice the standard uncertainty of the difference",
+                    Phrase.of("the smallest amounts cannot be told apart: {}", named),
+                    Phrase.of("one smallest n/ν by more than twice the standard uncertainty of the difference"),
                     "definition of the limiting reagent",
-                    "Theory rests on the smallest; name the limiting reagent in the write-up, or weigh more exactly.");
+                    Phrase.of(
+                            "Theory rests on the smallest; name the limiting reagent in the write-up, or weigh more exactly."));
             return findings.list();
         }
         Charge only = charge(tally.run(), limiting.get(0).material());
@@ -53,16 +55,17 @@ public final class LimitingReagentUnclear implements RunRule {
                     FindingCode.LIMITING_NOT_SUBSTRATE,
                     Severity.CHECK,
                     only.row().at("Actual amount"),
-                    "limiting by the amounts charged: " + named + ", which is not entered as a substrate",
-                    "the substrate as limiting reagent, or the role corrected",
+                    Phrase.of("limiting by the amounts charged: {}, which is not entered as a substrate", named),
+                    Phrase.of("the substrate as limiting reagent, or the role corrected"),
                     "definition of the limiting reagent",
-                    "See whether amount, coefficient and role are as meant; theory follows the smallest n/ν.");
+                    Phrase.of(
+                            "See whether amount, coefficient and role are as meant; theory follows the smallest n/ν."));
         }
         return findings.list();
     }
 
     /** What is compared is n/ν; with a coefficient of 1 that is n. */
-    private static String perCoefficient(Run run, Theory.Limiting limiting) {
+    private static Phrase perCoefficient(Run run, Theory.Limiting limiting) {
         double coefficient = charge(run, limiting.material())
                 .coefficient()
                 .entered()
@@ -70,13 +73,13 @@ public final class LimitingReagentUnclear implements RunRule {
                 .orElse(1.0);
         double millimoles = limiting.amountMillimoles().value();
         return coefficient == 1
-                ? FindingList.say("%s %.2f mmol", limiting.material(), millimoles)
-                : FindingList.say(
-                        "%s %.2f mmol / %s = %.2f mmol",
+                ? Phrase.of("{} {}", limiting.material(), Figure.decimals(millimoles, 2, "mmol"))
+                : Phrase.of(
+                        "{} {} / {} = {}",
                         limiting.material(),
-                        millimoles,
+                        Figure.decimals(millimoles, 2, "mmol"),
                         BigDecimal.valueOf(coefficient).stripTrailingZeros().toPlainString(),
-                        millimoles / coefficient);
+                        Figure.decimals(millimoles / coefficient, 2, "mmol"));
     }
 
     private static boolean isSubstrate(Charge charge) {

@@ -15,8 +15,10 @@ import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
@@ -82,17 +84,20 @@ public final class MaterialUnlisted implements BookRule {
         return new Finding(
                 FindingCode.MATERIAL_UNLISTED,
                 Severity.CHECK,
-                met.firstRun(),
+                Subject.ofRun(met.firstRun()).withSubstance(met.written()),
                 met.place(),
-                "no table knows '" + met.written() + "' (" + met.inRuns() + ")"
-                        + (described ? "; its formula gives its mass, not what it does" : "")
-                        + ": its reactivity is not judged",
+                Phrase.of(
+                        "no table knows '{}' ({}){}: its reactivity is not judged",
+                        met.written(),
+                        met.inRuns(),
+                        described ? Phrase.of("; its formula gives its mass, not what it does") : Phrase.NONE),
                 nearest.isEmpty()
-                        ? "a listed name; none is near"
-                        : "a listed name; the nearest: " + String.join(", ", nearest),
+                        ? Phrase.of("a listed name; none is near")
+                        : Phrase.of("a listed name; the nearest: {}", String.join(", ", nearest)),
                 "reference table of materials",
-                "Write the full name or the usual abbreviation, or add a row of your own to the table of materials; until then judge"
-                        + " what it meets by its safety data sheet.");
+                Phrase.of(
+                        "Write the full name or the usual abbreviation, or add a row of your own to the table of materials; until"
+                                + " then judge what it meets by its safety data sheet."));
     }
 
     private static Finding ambiguous(Met met) {
@@ -104,13 +109,13 @@ public final class MaterialUnlisted implements BookRule {
         return new Finding(
                 FindingCode.MATERIAL_AMBIGUOUS,
                 Severity.CHECK,
-                met.firstRun(),
+                Subject.ofRun(met.firstRun()).withSubstance(met.written()),
                 met.place(),
-                "'" + met.written() + "' (" + met.inRuns() + ") is not certain; its reactivity is not judged",
+                Phrase.of("'{}' ({}) is not certain; its reactivity is not judged", met.written(), met.inRuns()),
                 choices.size() == 1
-                        ? choices.get(0) + " in its usual spelling"
-                        : "one of: " + String.join(", ", choices),
+                        ? Phrase.of("{} in its usual spelling", choices.get(0))
+                        : Phrase.of("one of: {}", String.join(", ", choices)),
                 FindingList.PRACTICE,
-                "Write the full name, or enter the formula beside the charge.");
+                Phrase.of("Write the full name, or enter the formula beside the charge."));
     }
 }

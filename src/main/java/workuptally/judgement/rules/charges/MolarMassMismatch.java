@@ -10,8 +10,10 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
@@ -42,22 +44,28 @@ public final class MolarMassMismatch implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
-            String effect = amount.asTypedMillimoles().isPresent()
+            Phrase effect = amount.asTypedMillimoles().isPresent()
                             && amount.amountMillimoles().isPresent()
-                    ? FindingList.say(
-                            "; that would be %.2f mmol, the formula gives %.2f mmol",
-                            amount.asTypedMillimoles().getAsDouble(),
-                            amount.amountMillimoles().get().value())
-                    : "";
+                    ? Phrase.of(
+                            "; that would be {}, the formula gives {}",
+                            Figure.decimals(amount.asTypedMillimoles().getAsDouble(), 2, "mmol"),
+                            Figure.decimals(amount.amountMillimoles().get().value(), 2, "mmol"))
+                    : Phrase.NONE;
             judge(findings, charge.material(), charge.formula(), charge.molarMassGramsPerMole(), charge.row(), effect);
         }
         for (Product product : tally.run().products()) {
-            judge(findings, product.name(), product.formula(), product.molarMassGramsPerMole(), product.row(), "");
+            judge(
+                    findings,
+                    product.name(),
+                    product.formula(),
+                    product.molarMassGramsPerMole(),
+                    product.row(),
+                    Phrase.NONE);
         }
         return findings.list();
     }
 
-    private void judge(FindingList findings, String name, String formula, Field typed, RowPlace row, String effect) {
+    private void judge(FindingList findings, String name, String formula, Field typed, RowPlace row, Phrase effect) {
         Optional<Double> computed = molarMass(formula);
         Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
         if (computed.isEmpty() || entered.isEmpty()) {
@@ -74,16 +82,20 @@ public final class MolarMassMismatch implements RunRule {
                 stops ? FindingCode.MOLAR_MASS_MISMATCH : FindingCode.MOLAR_MASS_ROUNDED,
                 stops ? Severity.STOP : Severity.NOTE,
                 row.at("Molar mass"),
-                FindingList.say(
-                                "read molar mass %s g/mol for %s; its formula %s gives %.2f g/mol",
-                                entered.get().asTyped(), name, formula, computed.get())
-                        + form.map(f -> "; the difference is that of " + f.words())
-                                .orElse("")
-                        + effect,
-                FindingList.say("within 0.1 %% of %.2f g/mol", computed.get()),
+                Phrase.of(
+                        "read molar mass {} g/mol for {}; its formula {} gives {} g/mol{}{}",
+                        entered.get().asTyped(),
+                        name,
+                        formula,
+                        Figure.decimals(computed.get(), 2, ""),
+                        form.map(f -> Phrase.of("; the difference is that of {}", f.words()))
+                                .orElse(Phrase.NONE),
+                        effect),
+                Phrase.of("within 0.1 % of {} g/mol", Figure.decimals(computed.get(), 2, "")),
                 "standard atomic weights; thresholds common practice",
-                "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
-                        + " the formula is used meanwhile.");
+                Phrase.of(
+                        "Compare label, formula and molar mass (salt, hydrate or free form), correct the wrong one and run again;"
+                                + " the formula is used meanwhile."));
     }
 
     private Optional<Double> molarMass(String formula) {

@@ -9,8 +9,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
@@ -61,18 +63,19 @@ public final class OrganometallicExcess implements RunRule {
                         FindingCode.QUENCH_BY_PRODUCT,
                         Severity.NOTE,
                         charge.row().at("Material"),
-                        FindingList.say(
-                                "%.1f mmol %s charged, %.1f mmol found in products: the quench of the rest gives up to %.1f mmol %s (%.2f g)",
-                                charged,
+                        Phrase.of(
+                                "{} {} charged, {} found in products: the quench of the rest gives up to {} {} ({})",
+                                Figure.decimals(charged, 1, "mmol"),
                                 charge.material(),
-                                used,
-                                left,
+                                Figure.decimals(used, 1, "mmol"),
+                                Figure.decimals(left, 1, "mmol"),
                                 byProduct.get().name().toLowerCase(Locale.ROOT),
-                                grams),
-                        "no more of it than the run needs",
+                                Figure.decimals(grams, 2, "g")),
+                        Phrase.of("no more of it than the run needs"),
                         "stoichiometry of the quench",
-                        "Expect it in the distillate and the layers and name it for the waste; follow its safety data sheet and the"
-                                + " local rules.");
+                        Phrase.of(
+                                "Expect it in the distillate and the layers and name it for the waste; follow its safety data sheet and"
+                                        + " the local rules."));
             }
         }
         return findings.list();

@@ -11,6 +11,7 @@ import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -45,10 +46,10 @@ public final class PlanCopied implements RunRule {
                     FindingCode.PLAN_COPIED,
                     Severity.NOTE,
                     both.get(0).row().at("Actual amount"),
-                    "all " + both.size() + " weighed amounts equal the planned ones to the last digit",
-                    "weighings that differ a little from the plan",
+                    Phrase.of("all {} weighed amounts equal the planned ones to the last digit", both.size()),
+                    Phrase.of("weighings that differ a little from the plan"),
                     FindingList.PRACTICE,
-                    "Enter what was weighed; theory and balance rest on it.");
+                    Phrase.of("Enter what was weighed; theory and balance rest on it."));
         }
         return findings.list();
     }

@@ -6,8 +6,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -49,19 +51,21 @@ public final class ReagentInExcess implements RunRule {
                         FindingCode.REAGENT_IN_LARGE_EXCESS,
                         Severity.CHECK,
                         charge.row().at(amount.planned() ? "Planned amount" : "Actual amount"),
-                        FindingList.say(
-                                "%s is charged at %.3g times what its coefficient %s and the limiting reagent ask for",
+                        Phrase.of(
+                                "{} is charged at {} times what its coefficient {} and the limiting reagent ask for",
                                 charge.material(),
-                                equivalents,
+                                Figure.digits(equivalents, 3, ""),
                                 charge.coefficient()
                                         .entered()
                                         .map(Entered::asTyped)
                                         .orElse("")),
-                        FindingList.say(
-                                "%.0f equivalents at most, or no coefficient",
-                                substances.value(Threshold.LARGE_EXCESS)),
+                        Phrase.of(
+                                "{} equivalents at most, or no coefficient",
+                                Figure.decimals(substances.value(Threshold.LARGE_EXCESS), 0, "")),
                         FindingList.PRACTICE,
-                        "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no coefficient.");
+                        Phrase.of(
+                                "Check its unit and coefficient, and those of the limiting reagent; a deliberate flood needs no"
+                                        + " coefficient."));
             }
         }
         return findings.list();

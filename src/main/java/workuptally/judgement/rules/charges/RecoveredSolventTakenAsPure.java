@@ -9,6 +9,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
@@ -34,10 +35,10 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         charge.row().at("Assay"),
-                        charge.material() + " is recovered solvent and is counted as pure",
-                        "its content in % w/w",
+                        Phrase.of("{} is recovered solvent and is counted as pure", charge.material()),
+                        Phrase.of("its content in % w/w"),
                         FindingList.PRACTICE,
-                        "Enter its content (GC, density, Karl Fischer) before it goes into a balance.");
+                        Phrase.of("Enter its content (GC, density, Karl Fischer) before it goes into a balance."));
             }
         }
         for (Step step : tally.run().orderedSteps()) {
@@ -46,10 +47,10 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         step.row().at("Material"),
-                        "step " + step.number() + " uses " + step.material() + ", which is counted as pure",
-                        "its content in the notes, for example 97 % ethyl acetate",
+                        Phrase.of("step {} uses {}, which is counted as pure", step.number(), step.material()),
+                        Phrase.of("its content in the notes, for example 97 % ethyl acetate"),
                         FindingList.PRACTICE,
-                        "Note its content, and whether it carries product, acid or water.");
+                        Phrase.of("Note its content, and whether it carries product, acid or water."));
             }
         }
         return findings.list();

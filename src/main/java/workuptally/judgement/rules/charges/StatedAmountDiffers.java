@@ -7,8 +7,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -37,14 +39,15 @@ public final class StatedAmountDiffers implements RunRule {
                         FindingCode.STATED_AMOUNT_DIFFERS,
                         Severity.CHECK,
                         stated.get().place(),
-                        FindingList.say(
-                                "%s mmol of %s as typed where the amount charged gives %.3g mmol",
+                        Phrase.of(
+                                "{} mmol of {} as typed where the amount charged gives {}",
                                 stated.get().asTyped().replace("mmol", "").strip(),
                                 amount.charge().material(),
-                                own.get().value()),
-                        "the amount of substance that mass or volume, content and molar mass give",
+                                Figure.digits(own.get().value(), 3, "mmol")),
+                        Phrase.of("the amount of substance that mass or volume, content and molar mass give"),
                         "n = m·w/M",
-                        "Look which of amount, molar mass, content and typed mmol is wrong; the amount charged was used.");
+                        Phrase.of(
+                                "Look which of amount, molar mass, content and typed mmol is wrong; the amount charged was used."));
             }
         }
         return findings.list();

@@ -6,8 +6,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.material.Material;
 import workuptally.material.State;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
@@ -39,37 +41,42 @@ public final class StepMaterialUnknown implements RunRule {
                         FindingCode.STEP_MATERIAL_UNKNOWN,
                         Severity.CHECK,
                         step.row().at("Material"),
-                        FindingList.say(
-                                "step %s: %.4g mL of '%s', %s; it is counted as so much water",
+                        Phrase.of(
+                                "step {}: {} of '{}', {}; it is counted as so much water",
                                 step.number(),
-                                step.volumeMillilitres().entered().get().value() * step.portionCount(),
+                                Figure.digits(
+                                        step.volumeMillilitres().entered().get().value() * step.portionCount(),
+                                        4,
+                                        "mL"),
                                 step.material(),
                                 why(substances.material(step.material()))),
-                        "a listed solvent or wash, a solute with its strength, or a mixture with its ratio"
-                                + nearest(step.material()),
+                        Phrase.of(
+                                "a listed solvent or wash, a solute with its strength, or a mixture with its ratio{}",
+                                nearest(step.material())),
                         "reference tables",
-                        "Write it as 'ethyl acetate', 'sat. NaHCO3', '10 % NaOH', '1 M HCl' or 'hexane/EtOAc 4:1',"
-                                + " or enter its density.");
+                        Phrase.of(
+                                "Write it as 'ethyl acetate', 'sat. NaHCO3', '10 % NaOH', '1 M HCl' or 'hexane/EtOAc 4:1', or enter its"
+                                        + " density."));
             }
         }
         return findings.list();
     }
 
-    private static String why(Material material) {
+    private static Phrase why(Material material) {
         if (material.isAmbiguous()) {
-            return "a name that means more than one thing";
+            return Phrase.of("a name that means more than one thing");
         }
         if (material.state() != State.LISTED) {
-            return "which no table lists, so that what it does is not judged";
+            return Phrase.of("which no table lists, so that what it does is not judged");
         }
         return material.parts().stream().filter(part -> !part.carrier()).count() > 1
-                ? "a mixture without its ratio"
-                : "a solution without its strength";
+                ? Phrase.of("a mixture without its ratio")
+                : Phrase.of("a solution without its strength");
     }
 
-    private String nearest(String name) {
+    private Phrase nearest(String name) {
         List<String> near = substances.material(name).state() == State.LISTED ? List.of() : substances.nearest(name);
-        return near.isEmpty() ? "" : "; the nearest: " + String.join(", ", near);
+        return near.isEmpty() ? Phrase.NONE : Phrase.of("; the nearest: {}", String.join(", ", near));
     }
 
     /** Solvents, washes at a strength, mixtures with a ratio, listed liquids, and solutions in a listed solvent: their volume is known. */

@@ -6,6 +6,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.NotComputed;
@@ -27,10 +28,10 @@ public final class TheoryNotComputed implements RunRule {
                         FindingCode.THEORY_NOT_COMPUTED,
                         Severity.CHECK,
                         tally.run().row().at("Run"),
-                        omitted.what() + " is not computed: " + omitted.because(),
-                        omitted.unlockedBy(),
+                        Phrase.of("{} is not computed: {}", omitted.what(), omitted.because()),
+                        Phrase.quoted(omitted.unlockedBy()),
                         "m = min(nᵢ/νᵢ)·ν·M",
-                        "Enter " + omitted.unlockedBy() + "; yields and percentages of theory wait for it.");
+                        Phrase.of("Enter {}; yields and percentages of theory wait for it.", omitted.unlockedBy()));
             }
         }
         return findings.list();

@@ -7,9 +7,11 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -49,11 +51,13 @@ public final class TitreDiffers implements RunRule {
                         FindingCode.TITRE_MISSING,
                         Severity.NOTE,
                         charge.row().at("Titre"),
-                        "the amount of " + charge.material() + " rests on the label, "
-                                + label.get().asTyped() + " mol/L",
-                        "a titre; solutions of air-sensitive reagents lose strength",
+                        Phrase.of(
+                                "the amount of {} rests on the label, {} mol/L",
+                                charge.material(),
+                                label.get().asTyped()),
+                        Phrase.of("a titre; solutions of air-sensitive reagents lose strength"),
                         FindingList.PRACTICE,
-                        "Titrate before the next use and enter titre and date.");
+                        Phrase.of("Titrate before the next use and enter titre and date."));
             }
         }
         return findings.list();
@@ -64,22 +68,28 @@ public final class TitreDiffers implements RunRule {
         if (Math.abs(percent) <= notePercent + ROUNDING_PERCENT) {
             return;
         }
-        String amounts = amount.amountMillimoles().isPresent()
+        Phrase amounts = amount.amountMillimoles().isPresent()
                         && amount.labelAmountMillimoles().isPresent()
-                ? FindingList.say(
-                        "; %.2f mmol by the titre, %.2f mmol by the label",
-                        amount.amountMillimoles().get().value(),
-                        amount.labelAmountMillimoles().getAsDouble())
-                : "";
+                ? Phrase.of(
+                        "; {} by the titre, {} by the label",
+                        Figure.decimals(amount.amountMillimoles().get().value(), 2, "mmol"),
+                        Figure.decimals(amount.labelAmountMillimoles().getAsDouble(), 2, "mmol"))
+                : Phrase.NONE;
         findings.add(
                 FindingCode.TITRE_DIFFERS,
                 Math.abs(percent) > substances.value(Threshold.TITRE_CHECK) ? Severity.CHECK : Severity.NOTE,
                 titre.place(),
-                FindingList.say(
-                        "titre of %s %s mol/L, label %s mol/L: %+.1f %%%s",
-                        amount.charge().material(), titre.asTyped(), label.asTyped(), percent, amounts),
-                "within " + FindingList.plain(notePercent) + " % of the label",
+                Phrase.of(
+                        "titre of {} {} mol/L, label {} mol/L: {}{}",
+                        amount.charge().material(),
+                        titre.asTyped(),
+                        label.asTyped(),
+                        Figure.signed(percent, 1, "%"),
+                        amounts),
+                Phrase.of("within {} of the label", Figure.brief(notePercent, "%")),
                 "limit 'Titre below label'; check above 15 %, common practice",
-                "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still suffices.");
+                Phrase.of(
+                        "The titre is used. Repeat the titration if the difference surprises, and see that the reagent still"
+                                + " suffices."));
     }
 }

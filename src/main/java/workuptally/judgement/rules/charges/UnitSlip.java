@@ -7,8 +7,10 @@ import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -52,28 +54,35 @@ public final class UnitSlip implements RunRule {
                     FindingCode.UNIT_SLIP,
                     Severity.CHECK,
                     charge.row().at("Actual amount"),
-                    FindingList.say(
-                            "actual amount of %s is %.3g times the planned one (%s against %s)",
-                            charge.material(), a / p, words(actual), words(planned)),
-                    "amounts that differ by less than a power of ten",
+                    Phrase.of(
+                            "actual amount of {} is {} times the planned one ({} against {})",
+                            charge.material(),
+                            Figure.digits(a / p, 3, ""),
+                            words(actual),
+                            words(planned)),
+                    Phrase.of("amounts that differ by less than a power of ten"),
                     FindingList.PRACTICE,
-                    "Check the unit (g or mg, mL or µL) of both entries.");
+                    Phrase.of("Check the unit (g or mg, mL or µL) of both entries."));
         } else if (Math.max(a / p, p / a) > substances.value(Threshold.FAR_FROM_PLAN)) {
             findings.add(
                     FindingCode.AMOUNT_FAR_FROM_PLAN,
                     Severity.CHECK,
                     charge.row().at("Actual amount"),
-                    FindingList.say(
-                            "actual amount of %s is %.3g times the planned one (%s against %s)",
-                            charge.material(), a / p, words(actual), words(planned)),
-                    "an amount near the plan, or a plan that was changed",
+                    Phrase.of(
+                            "actual amount of {} is {} times the planned one ({} against {})",
+                            charge.material(),
+                            Figure.digits(a / p, 3, ""),
+                            words(actual),
+                            words(planned)),
+                    Phrase.of("an amount near the plan, or a plan that was changed"),
                     FindingList.PRACTICE,
-                    "See whether a portion is entered twice or missing, digits are swapped, or the row above was meant;"
-                            + " if it was weighed like this, correct the plan.");
+                    Phrase.of(
+                            "See whether a portion is entered twice or missing, digits are swapped, or the row above was meant; if it"
+                                    + " was weighed like this, correct the plan."));
         }
     }
 
-    private static String words(Amount amount) {
-        return amount.value().entered().map(Entered::asTyped).orElse("") + " " + amount.unitAsTyped();
+    private static Phrase words(Amount amount) {
+        return Phrase.of("{} {}", amount.value().entered().map(Entered::asTyped).orElse(""), amount.unitAsTyped());
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
@@ -12,8 +11,10 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -62,10 +63,10 @@ public final class ContainerContents implements ProposalRule {
                     FindingCode.CONTAINER_CONTENT_UNKNOWN,
                     Severity.CHECK,
                     container.row().at("Contents then"),
-                    FindingList.say("%s held %.0f g of unknown contents", container.id(), net),
-                    "every component by its full name and mass",
+                    Phrase.of("{} held {} of unknown contents", container.id(), Figure.decimals(net, 0, "g")),
+                    Phrase.of("every component by its full name and mass"),
                     FindingList.PRACTICE,
-                    "Find out what is in it from its label; nothing is added meanwhile.");
+                    Phrase.of("Find out what is in it from its label; nothing is added meanwhile."));
         }
     }
 
@@ -75,15 +76,17 @@ public final class ContainerContents implements ProposalRule {
                     FindingCode.CONTAINER_WEIGHING_DIFFERS,
                     Severity.CHECK,
                     container.tally().container().row().at("Gross then"),
-                    FindingList.say(
-                            "%s: contents add up to %.0f g, the bottle weighs %.0f g net, a difference of %+.0f g",
+                    Phrase.of(
+                            "{}: contents add up to {}, the bottle weighs {} net, a difference of {}",
                             container.id(),
-                            reconciliation.ledgerGrams(),
-                            reconciliation.weighedGrams(),
-                            reconciliation.differenceGrams()),
-                    FindingList.say("within %.0f g (the larger of 2 %% and 20 g)", reconciliation.toleranceGrams()),
+                            Figure.decimals(reconciliation.ledgerGrams(), 0, "g"),
+                            Figure.decimals(reconciliation.weighedGrams(), 0, "g"),
+                            Figure.signed(reconciliation.differenceGrams(), 0, "g")),
+                    Phrase.of(
+                            "within {} (the larger of 2 % and 20 g)",
+                            Figure.decimals(reconciliation.toleranceGrams(), 0, "g")),
                     FindingList.PRACTICE,
-                    "Look for an addition that was not written down, or for evaporation.");
+                    Phrase.of("Look for an addition that was not written down, or for evaporation."));
         }
     }
 
@@ -100,10 +103,10 @@ public final class ContainerContents implements ProposalRule {
                     FindingCode.CONTAINER_NAME_SHORT,
                     Severity.CHECK,
                     container.row().at("Contents then"),
-                    container.id() + " names " + String.join(", ", shortNames),
-                    shortNames.stream().map(n -> fullName(n).orElse(n)).collect(Collectors.joining(", ")),
+                    Phrase.of("{} names {}", container.id(), String.join(", ", shortNames)),
+                    shortNames.stream().map(n -> fullName(n).orElse(n)).collect(Phrase.joining(", ")),
                     FindingList.PRACTICE,
-                    "Write full names on the label and in the book.");
+                    Phrase.of("Write full names on the label and in the book."));
         }
     }
 

@@ -9,9 +9,11 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -47,29 +49,39 @@ public final class ContainerDays implements ProposalRule {
                             age.overdue() ? Severity.CHECK : Severity.NOTE,
                             container.tally().container().row().at("Opened"),
                             words(container.id(), age),
-                            FindingList.say(
-                                    "at most %.0f days from the first addition",
-                                    book.limits().optional(Limit.CONTAINER_DAYS).orElse(0)),
+                            Phrase.of(
+                                    "at most {} days from the first addition",
+                                    Figure.decimals(
+                                            book.limits()
+                                                    .optional(Limit.CONTAINER_DAYS)
+                                                    .orElse(0),
+                                            0,
+                                            "")),
                             "Container days, " + book.limits().origin(Limit.CONTAINER_DAYS),
                             age.overdue()
-                                    ? "Close the container and have it collected; ask the waste contact."
-                                    : "Have it collected by then.");
+                                    ? Phrase.of("Close the container and have it collected; ask the waste contact.")
+                                    : Phrase.of("Have it collected by then."));
                 }
             });
         }
         return findings.list();
     }
 
-    private static String words(String id, Age age) {
-        return id + " is open for " + age.daysOpen() + " days on " + age.asOf() + "; due "
-                + day(age.dueOn().orElseThrow())
-                + (age.dueOn().equals(age.lastWorkingDay())
-                        ? ""
-                        : ", so that the last working day in time is "
-                                + day(age.lastWorkingDay().orElseThrow()));
+    private static Phrase words(String id, Age age) {
+        return Phrase.of(
+                "{} is open for {} days on {}; due {}{}",
+                id,
+                age.daysOpen(),
+                age.asOf(),
+                day(age.dueOn().orElseThrow()),
+                age.dueOn().equals(age.lastWorkingDay())
+                        ? Phrase.NONE
+                        : Phrase.of(
+                                ", so that the last working day in time is {}",
+                                day(age.lastWorkingDay().orElseThrow())));
     }
 
-    private static String day(java.time.LocalDate day) {
-        return day + " (" + day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + ")";
+    private static Phrase day(java.time.LocalDate day) {
+        return Phrase.of("{} ({})", day, day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH));
     }
 }

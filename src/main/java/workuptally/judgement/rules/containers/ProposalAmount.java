@@ -8,8 +8,10 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -44,12 +46,15 @@ public final class ProposalAmount implements ProposalRule {
                             FindingCode.TRANSFER_EXCEEDS_LAYER,
                             Severity.CHECK,
                             a.transfer().row().at("Amount"),
-                            FindingList.say(
-                                    "%s takes %.4g g of %s, which weigh %.4g g",
-                                    a.transfer().id(), a.totalGrams(), a.source(), a.sourceGrams()),
-                            "no more than the layers weigh",
+                            Phrase.of(
+                                    "{} takes {} of {}, which weigh {}",
+                                    a.transfer().id(),
+                                    Figure.digits(a.totalGrams(), 4, "g"),
+                                    a.source(),
+                                    Figure.digits(a.sourceGrams(), 4, "g")),
+                            Phrase.of("no more than the layers weigh"),
                             FindingList.PRACTICE,
-                            "Correct the amount, or the labels of the layers."));
+                            Phrase.of("Correct the amount, or the labels of the layers.")));
         }
         for (ContainerReview container : containers) {
             Stream.concat(container.tally().done().stream(), container.tally().proposed().stream())
@@ -68,17 +73,22 @@ public final class ProposalAmount implements ProposalRule {
                 known ? Severity.CHECK : Severity.HOLD,
                 addition.transfer().row().at("Amount"),
                 known
-                        ? FindingList.say(
-                                "%s moves %s, which was not weighed: about %.3g g and %.3g mL by what should be in it",
-                                addition.transfer().id(), labels, addition.totalGrams(), addition.millilitres())
-                        : FindingList.say(
-                                "%s moves %s, of which neither mass nor volume is known: it stands in the container with 0 g",
-                                addition.transfer().id(), labels),
-                "the mass of what is moved",
+                        ? Phrase.of(
+                                "{} moves {}, which was not weighed: about {} and {} by what should be in it",
+                                addition.transfer().id(),
+                                labels,
+                                Figure.digits(addition.totalGrams(), 3, "g"),
+                                Figure.digits(addition.millilitres(), 3, "mL"))
+                        : Phrase.of(
+                                "{} moves {}, of which neither mass nor volume is known: it stands in the container with 0 g",
+                                addition.transfer().id(),
+                                labels),
+                Phrase.of("the mass of what is moved"),
                 FindingList.PRACTICE,
                 known
-                        ? "Weigh the layer, or the container before and after, and enter the amount."
-                        : "Weigh the layer before anything is moved; until then fill and contents of the container are not known.");
+                        ? Phrase.of("Weigh the layer, or the container before and after, and enter the amount.")
+                        : Phrase.of(
+                                "Weigh the layer before anything is moved; until then fill and contents of the container are not known."));
     }
 
     private boolean isTooMuch(ContainerAddition addition) {

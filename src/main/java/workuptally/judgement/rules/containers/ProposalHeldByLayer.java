@@ -2,7 +2,6 @@ package workuptally.judgement.rules.containers;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.LayerDecision;
@@ -14,6 +13,7 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 
 /** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
@@ -56,8 +56,8 @@ public final class ProposalHeldByLayer implements ProposalRule {
                     FindingCode.PROPOSAL_HOLDS_PRODUCT,
                     fit,
                     evidence(holding, CONTENT),
-                    "a layer whose product lies within the limits of layer and run",
-                    "Keep the layer; see the decision about it for what a re-extraction would give.");
+                    Phrase.of("a layer whose product lies within the limits of layer and run"),
+                    Phrase.of("Keep the layer; see the decision about it for what a re-extraction would give."));
         }
     }
 
@@ -68,10 +68,11 @@ public final class ProposalHeldByLayer implements ProposalRule {
                     findings,
                     FindingCode.PROPOSAL_IS_EVIDENCE,
                     fit,
-                    "the run has an open stop, for which the layer may be the evidence; "
-                            + evidence(held, List.of(OPEN_STOP)),
-                    "a run without an open stop",
-                    "Keep the layer until the stop is settled.");
+                    Phrase.of(
+                            "the run has an open stop, for which the layer may be the evidence; {}",
+                            evidence(held, List.of(OPEN_STOP))),
+                    Phrase.of("a run without an open stop"),
+                    Phrase.of("Keep the layer until the stop is settled."));
         }
     }
 
@@ -86,28 +87,30 @@ public final class ProposalHeldByLayer implements ProposalRule {
                     findings,
                     FindingCode.PROPOSAL_EVIDENCE_OPEN,
                     fit,
-                    open.stream().map(d -> d.layer() + ": " + d.reason()).collect(Collectors.joining("; ")),
-                    "a layer whose evidence is complete",
-                    "Keep the layer until what is missing is there.");
+                    open.stream()
+                            .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
+                            .collect(Phrase.joining("; ")),
+                    Phrase.of("a layer whose evidence is complete"),
+                    Phrase.of("Keep the layer until what is missing is there."));
         }
     }
 
-    private static String evidence(List<LayerDecision> decisions, List<String> conditions) {
+    private static Phrase evidence(List<LayerDecision> decisions, List<String> conditions) {
         return decisions.stream()
                 .flatMap(d -> d.conditions().stream()
                         .filter(c -> conditions.contains(c.id()) && c.state() == State.NOT_MET)
                         .map(Condition::evidence)
-                        .map(e -> d.layer() + ": " + e))
-                .collect(Collectors.joining("; "));
+                        .map(e -> Phrase.of("{}: {}", d.layer(), e)))
+                .collect(Phrase.joining("; "));
     }
 
     private static void add(
-            FindingList findings, FindingCode code, ProposalFit fit, String seen, String expected, String action) {
+            FindingList findings, FindingCode code, ProposalFit fit, Phrase seen, Phrase expected, Phrase action) {
         findings.add(
                 code,
                 Severity.HOLD,
                 fit.addition().transfer().row().at("Layer"),
-                ProposalWords.title(fit) + "; " + seen,
+                Phrase.of("{}; {}", ProposalWords.title(fit), seen),
                 expected,
                 FindingList.PRACTICE,
                 action);

@@ -10,6 +10,7 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 
 /** A proposal whose make-up suggests another stream than the container's. */
@@ -44,45 +45,51 @@ public final class ProposalInWrongStream implements ProposalRule {
                         FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.STOP,
                         fit,
-                        "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
-                        "Do not make this transfer; ask the person responsible for waste which container takes it.");
+                        Phrase.of("its make-up suggests '{}'; the container is for '{}'", fit.streamName(), label),
+                        Phrase.of(
+                                "Do not make this transfer; ask the person responsible for waste which container takes it."));
             case ASK_FIRST ->
                 add(
                         findings,
                         FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.HOLD,
                         fit,
-                        "its make-up suggests '" + fit.streamName() + "'; the container is for '" + label + "'",
-                        "Keep it and ask the person responsible for waste.");
+                        Phrase.of("its make-up suggests '{}'; the container is for '{}'", fit.streamName(), label),
+                        Phrase.of("Keep it and ask the person responsible for waste."));
             case DEARER ->
                 add(
                         findings,
                         FindingCode.PROPOSAL_WRONG_STREAM,
                         Severity.CHECK,
                         fit,
-                        "its make-up suggests '" + fit.streamName() + "'; it would fill the dearer stream '" + label
-                                + "'",
-                        "Look whether a container of its own stream is there.");
+                        Phrase.of(
+                                "its make-up suggests '{}'; it would fill the dearer stream '{}'",
+                                fit.streamName(),
+                                label),
+                        Phrase.of("Look whether a container of its own stream is there."));
             case UNKNOWN ->
                 add(
                         findings,
                         FindingCode.PROPOSAL_STREAM_UNKNOWN,
                         Severity.CHECK,
                         fit,
-                        "its stream is '" + fit.streamName() + "', the container's is '" + label
-                                + "'; they cannot be compared",
-                        "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container.");
+                        Phrase.of(
+                                "its stream is '{}', the container's is '{}'; they cannot be compared",
+                                fit.streamName(),
+                                label),
+                        Phrase.of(
+                                "Enter mass, pH and composition of what is to be transferred, and a stream name of the list on the container."));
         }
     }
 
     private static void add(
-            FindingList findings, FindingCode code, Severity severity, ProposalFit fit, String seen, String action) {
+            FindingList findings, FindingCode code, Severity severity, ProposalFit fit, Phrase seen, Phrase action) {
         findings.add(
                 code,
                 severity,
                 fit.addition().transfer().row().at("Container"),
-                ProposalWords.title(fit) + "; " + seen,
-                "a container of the same stream; local rules and the safety data sheets win",
+                Phrase.of("{}; {}", ProposalWords.title(fit), seen),
+                Phrase.of("a container of the same stream; local rules and the safety data sheets win"),
                 FindingList.PRACTICE,
                 action);
     }

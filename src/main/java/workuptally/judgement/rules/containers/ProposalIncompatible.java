@@ -12,6 +12,7 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 
 /** A proposal that brings together what must not meet: a stop; where only a missing quench test says so, a hold; a mere caution, a check. */
@@ -33,20 +34,23 @@ public final class ProposalIncompatible implements ProposalRule {
                             FindingCode.PROPOSAL_INCOMPATIBLE,
                             severity(fit),
                             fit.addition().transfer().row().at("Container"),
-                            ProposalWords.title(fit) + "; "
-                                    + fit.clashes().stream()
+                            Phrase.of(
+                                    "{}; {}",
+                                    ProposalWords.title(fit),
+                                    fit.clashes().stream()
                                             .map(ProposalIncompatible::words)
-                                            .collect(Collectors.joining("; ")),
+                                            .collect(Phrase.joining("; "))),
                             fit.clashes().stream()
-                                    .map(c -> c.incoming() + " and " + c.present() + " apart")
+                                    .map(c -> Phrase.of("{} and {} apart", c.incoming(), c.present()))
                                     .distinct()
-                                    .collect(Collectors.joining("; ")),
+                                    .collect(Phrase.joining("; ")),
                             fit.clashes().stream()
                                     .flatMap(c -> c.row().sources().stream())
                                     .distinct()
                                     .collect(Collectors.joining("; ")),
-                            "Do not make this transfer; ask the person responsible for waste. The list of pairs is not complete:"
-                                    + " read the safety data sheets.");
+                            Phrase.of(
+                                    "Do not make this transfer; ask the person responsible for waste. The list of pairs is not complete: read"
+                                            + " the safety data sheets."));
                 }
             }
         }
@@ -62,11 +66,16 @@ public final class ProposalIncompatible implements ProposalRule {
         return hazardous.stream().anyMatch(Clash::shownPresent) ? Severity.STOP : Severity.HOLD;
     }
 
-    private static String words(Clash clash) {
-        return clash.incoming() + " meets " + clash.present()
-                + (clash.earlierTransfer().isEmpty() ? "" : " of the earlier proposal " + clash.earlierTransfer())
-                + ": " + clash.row().consequence()
-                + clash.gas().map(g -> " (" + g + ")").orElse("")
-                + (clash.shownPresent() ? "" : ", unless a quench test shows that it is gone");
+    private static Phrase words(Clash clash) {
+        return Phrase.of(
+                "{} meets {}{}: {}{}{}",
+                clash.incoming(),
+                clash.present(),
+                clash.earlierTransfer().isEmpty()
+                        ? Phrase.NONE
+                        : Phrase.of(" of the earlier proposal {}", clash.earlierTransfer()),
+                clash.row().consequence(),
+                clash.gas().map(g -> Phrase.of(" ({})", g)).orElse(Phrase.NONE),
+                clash.shownPresent() ? Phrase.NONE : Phrase.of(", unless a quench test shows that it is gone"));
     }
 }

@@ -2,7 +2,6 @@ package workuptally.judgement.rules.containers;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.LayerDecision;
@@ -10,8 +9,10 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -40,35 +41,39 @@ public final class ProposalLabel implements ProposalRule {
                         ProposalWords.decisions(fit.addition().transfer(), decisions);
                 boolean complete = !ofLayers.isEmpty()
                         && ofLayers.stream().allMatch(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE);
-                String dissolved = dissolved(fit);
+                Phrase dissolved = dissolved(fit);
                 if (complete && fit.fits() && !fit.isOver() && !dissolved.isEmpty()) {
                     findings.add(
                             FindingCode.PROPOSAL_LABEL,
                             Severity.NOTE,
                             fit.addition().transfer().row().at("Layer"),
-                            ProposalWords.title(fit) + "; evidence complete ("
-                                    + ofLayers.stream()
-                                            .map(d -> d.layer() + ": " + d.reason())
-                                            .collect(Collectors.joining("; "))
-                                    + FindingList.say(
-                                            "); with it the container would be %.1f %% full",
+                            Phrase.of(
+                                    "{}; evidence complete ({}); with it the container would be {} full; dissolved in it: {}",
+                                    ProposalWords.title(fit),
+                                    ofLayers.stream()
+                                            .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
+                                            .collect(Phrase.joining("; ")),
+                                    Figure.decimals(
                                             container
                                                     .tally()
                                                     .now()
                                                     .plus(fit.addition())
                                                     .fillPercent()
-                                                    .orElse(0))
-                                    + "; dissolved in it: " + dissolved,
-                            "every component on the label by its full name, not 'aqueous' alone",
+                                                    .orElse(0),
+                                            1,
+                                            "%"),
+                                    dissolved),
+                            Phrase.of("every component on the label by its full name, not 'aqueous' alone"),
                             FindingList.PRACTICE,
-                            "Should the responsible person decide for the transfer, add these to the label.");
+                            Phrase.of(
+                                    "Should the responsible person decide for the transfer, add these to the label."));
                 }
             }
         }
         return findings.list();
     }
 
-    private String dissolved(ProposalFit fit) {
+    private Phrase dissolved(ProposalFit fit) {
         double total = fit.addition().totalGrams();
         boolean aqueous = fit.addition().grams().getOrDefault("water", 0.0) > total / 2;
         return fit.addition().grams().entrySet().stream()
@@ -76,7 +81,7 @@ public final class ProposalLabel implements ProposalRule {
                         aqueous && substances.material(e.getKey()).solvent().isPresent())
                 .filter(e -> !e.getKey().equals("water")
                         && 100 * e.getValue() / total >= substances.value(Threshold.LABEL_LEAST_SHARE))
-                .map(e -> FindingList.say("%s %.1f %%", e.getKey(), 100 * e.getValue() / total))
-                .collect(Collectors.joining(", "));
+                .map(e -> Phrase.of("{} {}", e.getKey(), Figure.decimals(100 * e.getValue() / total, 1, "%")))
+                .collect(Phrase.joining(", "));
     }
 }

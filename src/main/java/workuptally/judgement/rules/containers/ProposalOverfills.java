@@ -9,9 +9,11 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
@@ -46,11 +48,14 @@ public final class ProposalOverfills implements ProposalRule {
                             FindingCode.CONTAINER_OVERFULL,
                             Severity.STOP,
                             fit.addition().transfer().row().at("Amount"),
-                            ProposalWords.title(fit) + "; the container would reach " + fill(fit.after())
-                                    + later(container, fit),
-                            FindingList.say("at most %.0f %% of its capacity", limit),
+                            Phrase.of(
+                                    "{}; the container would reach {}{}",
+                                    ProposalWords.title(fit),
+                                    fill(fit.after()),
+                                    later(container, fit)),
+                            Phrase.of("at most {} of its capacity", Figure.decimals(limit, 0, "%")),
                             source,
-                            "Have a new container opened before this transfer."));
+                            Phrase.of("Have a new container opened before this transfer.")));
             double now = container.tally().now().fillPercent().orElse(0);
             double after = container.afterProposals().fillPercent().orElse(0);
             if (now > limit) {
@@ -58,52 +63,61 @@ public final class ProposalOverfills implements ProposalRule {
                         FindingCode.CONTAINER_OVERFULL,
                         Severity.CHECK,
                         container.tally().container().row().at("Capacity"),
-                        container.id() + " stands at " + fill(container.tally().now()),
-                        FindingList.say("at most %.0f %% of its capacity", limit),
+                        Phrase.of(
+                                "{} stands at {}",
+                                container.id(),
+                                fill(container.tally().now())),
+                        Phrase.of("at most {} of its capacity", Figure.decimals(limit, 0, "%")),
                         source,
-                        "Close the container and have it collected.");
+                        Phrase.of("Close the container and have it collected."));
             } else if (after >= substances.value(Threshold.CONTAINER_NEARLY_FULL) && after <= limit && after > now) {
                 findings.add(
                         FindingCode.CONTAINER_NEARLY_FULL,
                         Severity.NOTE,
                         container.tally().container().row().at("Capacity"),
-                        container.id() + " with the proposals that fit: " + fill(container.afterProposals()) + ", "
-                                + contents(book, container.afterProposals()),
-                        FindingList.say("at most %.0f %% of its capacity", limit),
+                        Phrase.of(
+                                "{} with the proposals that fit: {}, {}",
+                                container.id(),
+                                fill(container.afterProposals()),
+                                contents(book, container.afterProposals())),
+                        Phrase.of("at most {} of its capacity", Figure.decimals(limit, 0, "%")),
                         source,
-                        "Plan the collection, and have the next container ready.");
+                        Phrase.of("Plan the collection, and have the next container ready."));
             }
         }
         return findings.list();
     }
 
-    private static String later(ContainerReview container, ProposalFit crossing) {
+    private static Phrase later(ContainerReview container, ProposalFit crossing) {
         List<ProposalFit> later = container.proposals().stream()
                 .dropWhile(p -> p != crossing)
                 .skip(1)
                 .filter(ProposalFit::fits)
                 .toList();
         return later.isEmpty()
-                ? ""
-                : "; with "
-                        + later.stream().map(p -> p.addition().transfer().id()).collect(Collectors.joining(", "))
-                        + " " + fill(container.afterProposals());
+                ? Phrase.NONE
+                : Phrase.of(
+                        "; with {} {}",
+                        later.stream().map(p -> p.addition().transfer().id()).collect(Collectors.joining(", ")),
+                        fill(container.afterProposals()));
     }
 
-    private static String fill(ContainerState state) {
-        return FindingList.say(
-                "%.2f L of %.4g L, %.1f %%",
-                state.litres(),
-                state.capacityLitres().orElse(0),
-                state.fillPercent().orElse(0));
+    private static Phrase fill(ContainerState state) {
+        return Phrase.of(
+                "{} of {}, {}",
+                Figure.decimals(state.litres(), 2, "L"),
+                Figure.digits(state.capacityLitres().orElse(0), 4, "L"),
+                Figure.decimals(state.fillPercent().orElse(0), 1, "%"));
     }
 
-    private static String contents(Book book, ContainerState state) {
-        return FindingList.say("%.0f g: ", state.totalGrams())
-                + state.composition(book.limits().optional(Limit.CONTAINER_TRACE)).stream()
+    private static Phrase contents(Book book, ContainerState state) {
+        return Phrase.of(
+                "{}: {}",
+                Figure.decimals(state.totalGrams(), 0, "g"),
+                state.composition(book.limits().optional(Limit.CONTAINER_TRACE)).stream()
                         .map(p -> p.massPercent() == 0
-                                ? p.substance() + " < 0.1 %"
-                                : FindingList.say("%s %.1f %%", p.substance(), p.massPercent()))
-                        .collect(Collectors.joining(", "));
+                                ? Phrase.of("{} < 0.1 %", p.substance())
+                                : Phrase.of("{} {}", p.substance(), Figure.decimals(p.massPercent(), 1, "%")))
+                        .collect(Phrase.joining(", ")));
     }
 }

@@ -5,7 +5,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.LayerDecision;
-import workuptally.judgement.rules.FindingList;
+import workuptally.model.Figure;
+import workuptally.model.Phrase;
 import workuptally.model.Transfer;
 
 /** How findings name a proposal, and the decisions about the layers it names. */
@@ -13,11 +14,14 @@ final class ProposalWords {
     private ProposalWords() {}
 
     /** {@code T9: 1123 g of R26-050 A2 into W-AQB-05}. */
-    static String title(ProposalFit fit) {
+    static Phrase title(ProposalFit fit) {
         Transfer transfer = fit.addition().transfer();
-        return FindingList.say(
-                "%s: %.4g g of %s into %s",
-                transfer.id(), fit.addition().totalGrams(), fit.addition().source(), transfer.container());
+        return Phrase.of(
+                "{}: {} of {} into {}",
+                transfer.id(),
+                Figure.digits(fit.addition().totalGrams(), 4, "g"),
+                fit.addition().source(),
+                transfer.container());
     }
 
     /** The decisions about the layers of a transfer; layers nobody decides about, as distillates, have none. */

@@ -9,8 +9,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -81,16 +83,17 @@ public final class ContentAgainstPh implements RunRule {
                                             .orElseThrow()
                                             .row()
                                             .at("Layer"),
-                                    FindingList.say(
-                                            "organic layer %s holds %.1f %% of %s by assay, but over water of pH %s it is an ion (pKa %s)",
+                                    Phrase.of(
+                                            "organic layer {} holds {} of {} by assay, but over water of pH {} it is an ion (pKa {})",
                                             label,
-                                            c.percentOf().orElse(0),
+                                            Figure.decimals(c.percentOf().orElse(0), 1, "%"),
                                             product.name(),
                                             pH.get().asTyped(),
                                             pKa(product).asTyped()),
-                                    "an ion in the aqueous layer",
+                                    Phrase.of("an ion in the aqueous layer"),
                                     "more than 99 % ionised two units of pH beyond the pKa",
-                                    "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong."));
+                                    Phrase.of(
+                                            "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong.")));
         }
     }
 
@@ -107,16 +110,18 @@ public final class ContentAgainstPh implements RunRule {
                     FindingCode.WASH_TAKES_PRODUCT,
                     Severity.CHECK,
                     step.row().at("Material"),
-                    FindingList.say(
-                            "step %s (%s, about pH %.3g) takes %s into the water as its ion (pKa %s), and no later step takes the aqueous layer up",
+                    Phrase.of(
+                            "step {} ({}, about pH {}) takes {} into the water as its ion (pKa {}), and no later step takes the"
+                                    + " aqueous layer up",
                             step.number(),
                             step.material(),
-                            pH.get(),
+                            Figure.digits(pH.get(), 3, ""),
                             product.name(),
                             pKa(product).asTyped()),
-                    "a wash in which the product stays neutral, or a step that brings it back",
+                    Phrase.of("a wash in which the product stays neutral, or a step that brings it back"),
                     "more than 99 % ionised two units of pH beyond the pKa",
-                    "Leave the wash out, use a weaker one, or plan the step that sets the product free from the aqueous layer.");
+                    Phrase.of(
+                            "Leave the wash out, use a weaker one, or plan the step that sets the product free from the aqueous layer."));
         }
     }
 

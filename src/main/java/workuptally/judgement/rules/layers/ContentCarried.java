@@ -4,9 +4,11 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -35,17 +37,19 @@ public final class ContentCarried implements RunRule {
                                     .map(Layer::row)
                                     .map(r -> r.at("Layer"))
                                     .orElse(tally.run().row().at("Run")),
-                            FindingList.say(
-                                    "layer %s was not assayed for %s, which was in the portion it was made from: %.3f g, %.1f %% (%s)",
+                            Phrase.of(
+                                    "layer {} was not assayed for {}, which was in the portion it was made from: {}, {} ({})",
                                     layer.label(),
                                     content.substance(),
-                                    content.massGrams().get().value(),
-                                    content.percentOf().orElse(0),
+                                    Figure.decimals(content.massGrams().get().value(), 3, "g"),
+                                    Figure.decimals(content.percentOf().orElse(0), 1, "%"),
                                     content.evidence()),
-                            "an assay of the layer for it",
+                            Phrase.of("an assay of the layer for it"),
                             FindingList.PRACTICE,
-                            "Counted as an estimate; assay " + layer.label() + " for " + content.substance()
-                                    + " if it matters.");
+                            Phrase.of(
+                                    "Counted as an estimate; assay {} for {} if it matters.",
+                                    layer.label(),
+                                    content.substance()));
                 }
             }
         }

@@ -13,6 +13,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
@@ -46,8 +47,6 @@ public final class CountedTwice implements RunRule {
     }
 
     private static void twice(FindingList findings, RunTally tally, Assay before, Assay assay) {
-        String seen = assay.substance() + " in " + assay.sample() + " stands in two rows of Assays (" + typed(before)
-                + " and " + typed(assay) + ")";
         boolean told = assay.isComposite()
                 && tally.evidence().composites().list().stream()
                         .noneMatch(c ->
@@ -55,24 +54,33 @@ public final class CountedTwice implements RunRule {
         if (told) {
             return; // refused, or gainsaid: its own finding says so
         }
+        Phrase seen = Phrase.of(
+                "{} in {} stands in two rows of Assays ({} and {})",
+                assay.substance(),
+                assay.sample(),
+                typed(before),
+                typed(assay));
         if (isDisputed(tally, assay)) {
             findings.add(
                     FindingCode.ASSAYS_DISAGREE,
                     Severity.HOLD,
                     assay.row().at("Result"),
-                    seen + ", which differ by more than their uncertainties explain; the larger counts meanwhile",
-                    "two results of one portion within 2u of each other",
+                    Phrase.of(
+                            "{}, which differ by more than their uncertainties explain; the larger counts meanwhile",
+                            seen),
+                    Phrase.of("two results of one portion within 2u of each other"),
                     FindingList.PRACTICE,
-                    "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it.");
+                    Phrase.of(
+                            "Find out which is right, by a third aliquot if need be, and keep that row; note the other beside it."));
         } else {
             findings.add(
                     FindingCode.COMPONENT_COUNTED_TWICE,
                     Severity.NOTE,
                     assay.row().at("Substance"),
-                    seen + ", which agree; their mean counts, with the larger of both bounds",
-                    "each substance once for each sample",
+                    Phrase.of("{}, which agree; their mean counts, with the larger of both bounds", seen),
+                    Phrase.of("each substance once for each sample"),
                     FindingList.PRACTICE,
-                    "Nothing needs doing; one row with the number of replicates says the same.");
+                    Phrase.of("Nothing needs doing; one row with the number of replicates says the same."));
         }
     }
 
@@ -97,9 +105,11 @@ public final class CountedTwice implements RunRule {
         return unit != Assay.Unit.AREA_PERCENT && unit != Assay.Unit.MOLE_RATIO_TO_PRODUCT;
     }
 
-    private static String typed(Assay assay) {
-        return assay.result().entered().map(Entered::asTyped).orElse("no result") + " "
-                + assay.unit().map(Assay.Unit::word).orElse("");
+    private static Phrase typed(Assay assay) {
+        return Phrase.of(
+                "{} {}",
+                assay.result().entered().map(Entered::asTyped).orElse("no result"),
+                assay.unit().map(Assay.Unit::word).orElse(""));
     }
 
     private static void lot(FindingList findings, RunTally tally, Lot lot) {
@@ -117,11 +127,12 @@ public final class CountedTwice implements RunRule {
                     FindingCode.LOT_ASSAY_DIFFERS,
                     Severity.CHECK,
                     typed.get().place(),
-                    "lot " + lot.label() + ": assay " + typed.get().asTyped() + " % in Isolated, "
-                            + other.get().asTyped() + " % in Assays; the first is used",
-                    "one assay of the lot",
+                    Phrase.of(
+                            "lot {}: assay {} % in Isolated, {} % in Assays; the first is used",
+                            lot.label(), typed.get().asTyped(), other.get().asTyped()),
+                    Phrase.of("one assay of the lot"),
                     FindingList.PRACTICE,
-                    "Keep the assay that the yield shall rest on and note the other.");
+                    Phrase.of("Keep the assay that the yield shall rest on and note the other."));
         }
     }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -36,17 +38,18 @@ public final class DryingAgentShort implements RunRule {
                         FindingCode.DRYING_AGENT_SHORT,
                         Severity.CHECK,
                         dried.step().row().at("Mass"),
-                        FindingList.say(
-                                "%.3g g of %s can bind about %.2g g of water; the layer holds about %.2g g (%s): ratio %.2f",
-                                dried.agentGrams(),
+                        Phrase.of(
+                                "{} of {} can bind about {} of water; the layer holds about {} ({}): ratio {}",
+                                Figure.digits(dried.agentGrams(), 3, "g"),
                                 dried.agent(),
-                                dried.agentGrams() * dried.capacityGramsPerGram(),
-                                dried.waterGrams(),
+                                Figure.digits(dried.agentGrams() * dried.capacityGramsPerGram(), 2, "g"),
+                                Figure.digits(dried.waterGrams(), 2, "g"),
                                 dried.assumption(),
-                                dried.capacityRatio()),
-                        "1.5 at least",
+                                Figure.decimals(dried.capacityRatio(), 2, "")),
+                        Phrase.of("1.5 at least"),
                         "practical uptake of the reference table; ratio common practice",
-                        "Expect water in the crude: determine it (Karl Fischer), or dry again with fresh agent.");
+                        Phrase.of(
+                                "Expect water in the crude: determine it (Karl Fischer), or dry again with fresh agent."));
             }
         }
         return findings.list();

@@ -4,8 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Threshold;
@@ -41,29 +43,30 @@ public final class ExtractionUndivided implements RunRule {
                             Severity.NOTE,
                             planned.step().row().at("Portions"),
                             seen(planned.step(), split),
-                            FindingList.say(
-                                    "%d portions of %.0f mL: about %.2g %% left",
+                            Phrase.of(
+                                    "{} portions of {}: about {} left",
                                     split.bestPortions(),
-                                    split.totalMillilitres() / split.bestPortions(),
-                                    split.leftAtBestPercent()),
+                                    Figure.decimals(split.totalMillilitres() / split.bestPortions(), 0, "mL"),
+                                    Figure.digits(split.leftAtBestPercent(), 2, "%")),
                             split.origin() + ", equal portions at equilibrium",
-                            "Divide the volume, or plan another extraction; an assay of both layers gives the true ratio.");
+                            Phrase.of(
+                                    "Divide the volume, or plan another extraction; an assay of both layers gives the true ratio."));
                 }
             }
         }
         return findings.list();
     }
 
-    private static String seen(Step step, ExtractionSplit split) {
-        return FindingList.say(
-                "step %s (%s): %.0f mL in %s leaves about %.2g %% of %s behind (%.2g to %.2g %% as the ratio is uncertain)",
+    private static Phrase seen(Step step, ExtractionSplit split) {
+        return Phrase.of(
+                "step {} ({}): {} in {} leaves about {} of {} behind ({} to {} as the ratio is uncertain)",
                 step.number(),
                 step.material(),
-                split.totalMillilitres(),
+                Figure.decimals(split.totalMillilitres(), 0, "mL"),
                 split.plannedPortions() == 1 ? "one portion" : split.plannedPortions() + " portions",
-                split.leftAsPlannedPercent(),
+                Figure.digits(split.leftAsPlannedPercent(), 2, "%"),
                 split.product(),
-                split.leastLeftAsPlannedPercent(),
-                split.mostLeftAsPlannedPercent());
+                Figure.digits(split.leastLeftAsPlannedPercent(), 2, ""),
+                Figure.digits(split.mostLeftAsPlannedPercent(), 2, "%"));
     }
 }

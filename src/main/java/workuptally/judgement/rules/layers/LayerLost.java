@@ -4,8 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -25,28 +27,33 @@ public final class LayerLost implements RunRule {
         FindingList findings = new FindingList(tally.run().id());
         for (LayerTally layer : tally.layers()) {
             if (layer.isLost()) {
-                List<String> known = layer.contents().stream()
+                List<Phrase> known = layer.contents().stream()
                         .filter(c -> c.kind() == Content.Kind.MEASURED)
                         .filter(c -> tally.run()
                                 .product(c.substance())
                                 .filter(Product::wanted)
                                 .isPresent())
-                        .map(c -> FindingList.say(
-                                "%.3g g of %s", c.massGrams().orElseThrow().value(), c.substance()))
+                        .map(c -> Phrase.of(
+                                "{} of {}",
+                                Figure.digits(c.massGrams().orElseThrow().value(), 3, "g"),
+                                c.substance()))
                         .toList();
                 findings.add(
                         FindingCode.LAYER_LOST,
                         Severity.CHECK,
                         layer.entry().orElseThrow().row().at("Status"),
-                        "layer " + layer.label() + " is entered as lost, "
-                                + (known.isEmpty()
-                                        ? "and what it held is not known"
-                                        : "with " + String.join(", ", known) + " by assay"),
-                        "every portion kept until its evidence is complete",
+                        Phrase.of(
+                                "layer {} is entered as lost, {}",
+                                layer.label(),
+                                known.isEmpty()
+                                        ? Phrase.of("and what it held is not known")
+                                        : Phrase.of("with {} by assay", Phrase.join(", ", known))),
+                        Phrase.of("every portion kept until its evidence is complete"),
                         FindingList.PRACTICE,
                         known.isEmpty()
-                                ? "It stands among the places where the rest of the product can be; no later assay settles it."
-                                : "It counts as a known loss; say so in the write-up.");
+                                ? Phrase.of(
+                                        "It stands among the places where the rest of the product can be; no later assay settles it.")
+                                : Phrase.of("It counts as a known loss; say so in the write-up."));
             }
         }
         return findings.list();

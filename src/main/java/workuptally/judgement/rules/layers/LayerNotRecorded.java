@@ -7,6 +7,7 @@ import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -51,11 +52,14 @@ public final class LayerNotRecorded implements RunRule {
                                         FindingCode.LAYER_MISSING,
                                         Severity.HOLD,
                                         step.row().at(column(step, layer.label())),
-                                        "step " + step.number() + " gives " + layer.label()
-                                                + ", which no row of Layers records and no later step takes",
-                                        "a row for every layer that still exists",
+                                        Phrase.of(
+                                                "step {} gives {}, which no row of Layers records and no later step takes",
+                                                step.number(),
+                                                layer.label()),
+                                        Phrase.of("a row for every layer that still exists"),
                                         FindingList.PRACTICE,
-                                        "Find the vessel, weigh it and enter the row; until then the other layers of the run stay too."));
+                                        Phrase.of(
+                                                "Find the vessel, weigh it and enter the row; until then the other layers of the run stay too.")));
             }
         }
     }
@@ -66,11 +70,16 @@ public final class LayerNotRecorded implements RunRule {
                 FindingCode.LAYER_MISSING,
                 Severity.HOLD,
                 step.row().at(phase.phase() == Layer.Phase.ORGANIC ? "Gives organic" : "Gives aqueous"),
-                "step " + step.number() + " (" + step.material() + ") gives no label to its "
-                        + phase.phase().word() + " layer",
-                "the labels of both layers of a contact",
+                Phrase.of(
+                        "step {} ({}) gives no label to its {} layer",
+                        step.number(),
+                        step.material(),
+                        phase.phase().word()),
+                Phrase.of("the labels of both layers of a contact"),
                 FindingList.PRACTICE,
-                "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the run stay too.");
+                Phrase.of(
+                        "Find the vessel and enter its label in Workup and its row in Layers; until then the other layers of the"
+                                + " run stay too."));
     }
 
     private static void cake(Step step, String label, FindingList findings) {
@@ -78,10 +87,11 @@ public final class LayerNotRecorded implements RunRule {
                 FindingCode.LAYER_MISSING,
                 Severity.CHECK,
                 step.row().at(column(step, label)),
-                "step " + step.number() + " gives the drying cake " + label + ", which no row of Layers records",
-                "a row with the mass of the cake",
+                Phrase.of("step {} gives the drying cake {}, which no row of Layers records", step.number(), label),
+                Phrase.of("a row with the mass of the cake"),
                 FindingList.PRACTICE,
-                "Weigh the cake and enter the row: what it holds of the product cannot be estimated without its mass.");
+                Phrase.of(
+                        "Weigh the cake and enter the row: what it holds of the product cannot be estimated without its mass."));
     }
 
     /** An organic layer of which a lot without a stated origin was made. */

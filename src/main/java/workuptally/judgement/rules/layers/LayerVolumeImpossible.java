@@ -5,8 +5,10 @@ import workuptally.chemistry.Contraction;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.ContactMixture;
@@ -31,14 +33,19 @@ public final class LayerVolumeImpossible implements RunRule {
                             FindingCode.LAYER_VOLUME_IMPOSSIBLE,
                             Severity.CHECK,
                             contact.step().row().at("Volume"),
-                            FindingList.say(
-                                    "step %s: about %.0f mL went in, the layers measure %.0f mL (%+.0f %%)",
-                                    contact.step().number(), contact.inMillilitres(), out, percent),
-                            FindingList.say(
-                                    "between %.0f %% less and %.0f %% more",
-                                    Contraction.MOST_SHRINKAGE_PERCENT, Contraction.MOST_GROWTH_PERCENT),
+                            Phrase.of(
+                                    "step {}: about {} went in, the layers measure {} ({})",
+                                    contact.step().number(),
+                                    Figure.decimals(contact.inMillilitres(), 0, "mL"),
+                                    Figure.decimals(out, 0, "mL"),
+                                    Figure.signed(percent, 0, "%")),
+                            Phrase.of(
+                                    "between {} less and {} more",
+                                    Figure.decimals(Contraction.MOST_SHRINKAGE_PERCENT, 0, "%"),
+                                    Figure.decimals(Contraction.MOST_GROWTH_PERCENT, 0, "%")),
                             FindingList.PRACTICE,
-                            "Read the volumes again, and look for a layer without a row or a portion not entered.");
+                            Phrase.of(
+                                    "Read the volumes again, and look for a layer without a row or a portion not entered."));
                 }
             }
         }

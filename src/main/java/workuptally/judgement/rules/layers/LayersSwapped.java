@@ -1,15 +1,17 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerIdentity.PositionCheck;
@@ -58,22 +60,29 @@ public final class LayersSwapped implements RunRule {
         findings.add(
                 FindingCode.LAYERS_SWAPPED,
                 Severity.STOP,
+                Subject.ofRun(tally.run().id())
+                        .withLayers(pair.stream().map(LayerIdentity::label).toList()),
                 layer.row().at("Phase"),
-                pair.stream().map(LayersSwapped::asRecorded).collect(Collectors.joining("; ")),
+                pair.stream().map(LayersSwapped::asRecorded).collect(Phrase.joining("; ")),
                 expected(identity),
                 SOURCE,
-                "Add a drop of water to a drop of the layer, or weigh a known volume again, and correct the label after"
-                        + " that; keep both layers.");
+                Phrase.of(
+                        "Add a drop of water to a drop of the layer, or weigh a known volume again, and correct the label after"
+                                + " that; keep both layers."));
     }
 
-    private static String asRecorded(LayerIdentity identity) {
-        String position = switch (identity.position()) {
-            case AGREES -> "; the recorded position agrees with the density, the phase word does not";
-            case CONTRADICTS -> "; the recorded position contradicts the density as well";
-            case OPEN -> "";
+    private static Phrase asRecorded(LayerIdentity identity) {
+        Phrase position = switch (identity.position()) {
+            case AGREES -> Phrase.of("; the recorded position agrees with the density, the phase word does not");
+            case CONTRADICTS -> Phrase.of("; the recorded position contradicts the density as well");
+            case OPEN -> Phrase.NONE;
         };
-        return "layer " + identity.label() + " is recorded as "
-                + identity.recorded().word() + "; " + density(identity) + position;
+        return Phrase.of(
+                "layer {} is recorded as {}; {}{}",
+                identity.label(),
+                identity.recorded().word(),
+                density(identity),
+                position);
     }
 
     private static void unclear(FindingList findings, LayerIdentity identity, Layer layer) {
@@ -81,10 +90,10 @@ public final class LayersSwapped implements RunRule {
                 FindingCode.LAYER_IDENTITY_UNCLEAR,
                 Severity.NOTE,
                 layer.row().at("Phase"),
-                "the density cannot tell which phase layer " + identity.label() + " is: " + density(identity),
+                Phrase.of("the density cannot tell which phase layer {} is: {}", identity.label(), density(identity)),
                 expected(identity),
                 SOURCE,
-                "Test with a drop of water and enter the result under Checked by.");
+                Phrase.of("Test with a drop of water and enter the result under Checked by."));
     }
 
     private static void position(FindingList findings, LayerIdentity identity, Layer layer) {
@@ -92,14 +101,16 @@ public final class LayersSwapped implements RunRule {
                 FindingCode.LAYER_POSITION_CONTRADICTION,
                 Severity.CHECK,
                 layer.row().at("Position"),
-                "layer " + identity.label() + " is recorded as "
-                        + layer.position()
+                Phrase.of(
+                        "layer {} is recorded as {}; {}",
+                        identity.label(),
+                        layer.position()
                                 .map(p -> p.name().toLowerCase(java.util.Locale.ROOT))
-                                .orElse("")
-                        + "; " + density(identity),
-                "the denser layer below; " + expected(identity),
+                                .orElse(""),
+                        density(identity)),
+                Phrase.of("the denser layer below; {}", expected(identity)),
                 SOURCE,
-                "Settle which layer was drained first, and correct position or label.");
+                Phrase.of("Settle which layer was drained first, and correct position or label."));
     }
 
     private static void phase(FindingList findings, LayerIdentity identity, Layer layer) {
@@ -110,12 +121,15 @@ public final class LayersSwapped implements RunRule {
                     FindingCode.LAYER_PHASE_CONTRADICTION,
                     Severity.CHECK,
                     layer.row().at("Phase"),
-                    "layer " + identity.label() + " is recorded as "
-                            + identity.recorded().word() + ", step " + step.number() + " gives it as "
-                            + given.word(),
-                    "the same phase in Layers and Workup",
+                    Phrase.of(
+                            "layer {} is recorded as {}, step {} gives it as {}",
+                            identity.label(),
+                            identity.recorded().word(),
+                            step.number(),
+                            given.word()),
+                    Phrase.of("the same phase in Layers and Workup"),
                     "the steps of the run",
-                    "Correct the wrong entry.");
+                    Phrase.of("Correct the wrong entry."));
         }
     }
 
@@ -123,20 +137,23 @@ public final class LayersSwapped implements RunRule {
         return step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
     }
 
-    private static String density(LayerIdentity identity) {
+    private static Phrase density(LayerIdentity identity) {
         return identity.densityGramsPerMillilitre()
-                .map(d -> FindingList.say("density %.3f g/mL (u %.3f)", d.value(), d.standardUncertainty()))
-                .orElse("density not measured");
+                .map(d -> Phrase.of(
+                        "density {} (u {})",
+                        Figure.decimals(d.value(), 3, "g/mL"),
+                        Figure.decimals(d.standardUncertainty(), 3, "")))
+                .orElse(Phrase.of("density not measured"));
     }
 
-    private static String expected(LayerIdentity identity) {
-        return "organic " + range(identity.expectedOrganic()) + ", aqueous " + range(identity.expectedAqueous())
-                + " g/mL";
+    private static Phrase expected(LayerIdentity identity) {
+        return Phrase.of(
+                "organic {}, aqueous {} g/mL", range(identity.expectedOrganic()), range(identity.expectedAqueous()));
     }
 
-    private static String range(LayerIdentity.Expected expected) {
-        String low = FindingList.say("%.2f", expected.lowGramsPerMillilitre());
-        String high = FindingList.say("%.2f", expected.highGramsPerMillilitre());
-        return low.equals(high) ? low : low + " to " + high;
+    private static Phrase range(LayerIdentity.Expected expected) {
+        Phrase low = Phrase.of("{}", Figure.decimals(expected.lowGramsPerMillilitre(), 2, ""));
+        Phrase high = Phrase.of("{}", Figure.decimals(expected.highGramsPerMillilitre(), 2, ""));
+        return low.equals(high) ? low : Phrase.of("{} to {}", low, high);
     }
 }

@@ -7,6 +7,7 @@ import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -41,11 +42,15 @@ public final class LoadsNotRecorded implements RunRule {
                     FindingCode.LOADS_NOT_RECORDED,
                     Severity.CHECK,
                     step.row().at(column),
-                    "step " + step.number() + " went in " + loads + " loads and gives " + labels.size() + " layers ("
-                            + String.join(", ", labels) + ")",
-                    "one combined layer, or " + loads + " layers",
+                    Phrase.of(
+                            "step {} went in {} loads and gives {} layers ({})",
+                            step.number(),
+                            loads,
+                            labels.size(),
+                            String.join(", ", labels)),
+                    Phrase.of("one combined layer, or {} layers", loads),
                     FindingList.PRACTICE,
-                    "Add the layer of the missing load, or correct Loads.");
+                    Phrase.of("Add the layer of the missing load, or correct Loads."));
         }
     }
 }

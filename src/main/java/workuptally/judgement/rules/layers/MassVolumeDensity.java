@@ -7,9 +7,11 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Threshold;
@@ -65,12 +67,16 @@ public final class MassVolumeDensity implements RunRule {
                     FindingCode.MASS_VOLUME_DENSITY,
                     Severity.CHECK,
                     step.row().at("Density"),
-                    FindingList.say(
-                            "step %s: %.4g g in %.4g mL is %.3f g/mL; the density entered is %.3f g/mL",
-                            step.number(), mass.get(), volume.get(), measured, density.get()),
-                    FindingList.say("within %.0f %%", 100 * allowed),
+                    Phrase.of(
+                            "step {}: {} in {} is {}; the density entered is {}",
+                            step.number(),
+                            Figure.digits(mass.get(), 4, "g"),
+                            Figure.digits(volume.get(), 4, "mL"),
+                            Figure.decimals(measured, 3, "g/mL"),
+                            Figure.decimals(density.get(), 3, "g/mL")),
+                    Phrase.of("within {}", Figure.decimals(100 * allowed, 0, "%")),
                     FindingList.PRACTICE,
-                    "Check which of the three was measured and correct the others.");
+                    Phrase.of("Check which of the three was measured and correct the others."));
         }
     }
 
@@ -88,17 +94,20 @@ public final class MassVolumeDensity implements RunRule {
                     FindingCode.LAYER_DENSITY_UNEXPECTED,
                     Severity.CHECK,
                     layer.row().at("Volume"),
-                    FindingList.say(
-                            "layer %s: net mass over volume is %.3f g/mL (u %.3f), %.2f g/mL off either phase",
-                            identity.label(), density.value(), density.standardUncertainty(), off),
-                    FindingList.say(
-                            "organic %.2f to %.2f, aqueous %.2f to %.2f g/mL (estimate)",
-                            identity.expectedOrganic().lowGramsPerMillilitre(),
-                            identity.expectedOrganic().highGramsPerMillilitre(),
-                            identity.expectedAqueous().lowGramsPerMillilitre(),
-                            identity.expectedAqueous().highGramsPerMillilitre()),
+                    Phrase.of(
+                            "layer {}: net mass over volume is {} (u {}), {} off either phase",
+                            identity.label(),
+                            Figure.decimals(density.value(), 3, "g/mL"),
+                            Figure.decimals(density.standardUncertainty(), 3, ""),
+                            Figure.decimals(off, 2, "g/mL")),
+                    Phrase.of(
+                            "organic {} to {}, aqueous {} to {} (estimate)",
+                            Figure.decimals(identity.expectedOrganic().lowGramsPerMillilitre(), 2, ""),
+                            Figure.decimals(identity.expectedOrganic().highGramsPerMillilitre(), 2, ""),
+                            Figure.decimals(identity.expectedAqueous().lowGramsPerMillilitre(), 2, ""),
+                            Figure.decimals(identity.expectedAqueous().highGramsPerMillilitre(), 2, "g/mL")),
                     "densities of the reference tables; 8 % common practice",
-                    "Read the volume and weigh the vessel again; check the tare.");
+                    Phrase.of("Read the volume and weigh the vessel again; check the tare."));
         }
     }
 }

@@ -6,8 +6,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -49,21 +51,20 @@ public final class PkaShifted implements RunRule {
                         FindingCode.PKA_SHIFTED,
                         Severity.NOTE,
                         contact.step().row().at("pH after"),
-                        FindingList.say(
-                                "step %s: about %.0f %% w/w alcohol in the aqueous phase (estimate); the pKa %s of %s"
-                                        + " is that in water",
+                        Phrase.of(
+                                "step {}: about {} w/w alcohol in the aqueous phase (estimate); the pKa {} of {} is that in water",
                                 contact.step().number(),
-                                contact.alcoholInAqueousPercent(),
+                                Figure.decimals(contact.alcoholInAqueousPercent(), 0, "%"),
                                 ionised.get()
                                         .pKa()
                                         .entered()
                                         .map(Entered::asTyped)
                                         .orElse(""),
                                 ionised.get().name()),
-                        "10 % at most where pH and pKa predict the distribution",
+                        Phrase.of("10 % at most where pH and pKa predict the distribution"),
                         "benzoic acid 4.21 in water, 4.44 with 12 % and 4.92 with 25 % w/w ethanol:"
                                 + " J. Res. Natl. Bur. Stand. 1967, from memory",
-                        "Take the prediction as a wide band and rely on an assay.");
+                        Phrase.of("Take the prediction as a wide band and rely on an assay."));
                 break; // later contacts of the same portion hold less of it
             }
         }

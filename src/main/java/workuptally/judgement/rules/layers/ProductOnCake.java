@@ -7,9 +7,11 @@ import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -61,18 +63,19 @@ public final class ProductOnCake implements RunRule {
                         FindingCode.PRODUCT_ON_CAKE,
                         Severity.NOTE,
                         cake.get().row().at("Net"),
-                        FindingList.say(
-                                "cake %s (%s) may hold %.2f to %.2f g of %s, %.1f to %.1f %% of theory (estimate)",
+                        Phrase.of(
+                                "cake {} ({}) may hold {} to {} of {}, {} to {} of theory (estimate)",
                                 dried.cake(),
                                 dried.rinsed() ? "rinsed" : "not rinsed",
-                                low,
-                                high,
+                                Figure.decimals(low, 2, ""),
+                                Figure.decimals(high, 2, "g"),
                                 dried.product(),
-                                100 * low / grams,
-                                100 * high / grams),
-                        "0.5 % of theory at most",
+                                Figure.decimals(100 * low / grams, 1, ""),
+                                Figure.decimals(100 * high / grams, 1, "%")),
+                        Phrase.of("0.5 % of theory at most"),
                         "held = cake − agent − water, a third of it left after a rinse: common practice",
-                        "Rinse the cake with a little solvent and weigh what that brings, if the balance is open.");
+                        Phrase.of(
+                                "Rinse the cake with a little solvent and weigh what that brings, if the balance is open."));
             }
         }
         return findings.list();

@@ -5,9 +5,11 @@ import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -33,11 +35,16 @@ public final class RagNotAssayed implements RunRule {
                         FindingCode.RAG_NOT_ASSAYED,
                         Severity.HOLD,
                         layer.entry().get().row().at("Phase"),
-                        "rag layer " + layer.label() + volume(layer) + " has no assay for the product" + bound(layer)
-                                + gap(tally),
-                        "an assay, or the emulsion broken and both parts recorded",
+                        Phrase.of(
+                                "rag layer {}{} has no assay for the product{}{}",
+                                layer.label(),
+                                volume(layer),
+                                bound(layer),
+                                gap(tally)),
+                        Phrase.of("an assay, or the emulsion broken and both parts recorded"),
                         FindingList.PRACTICE,
-                        "Keep it. Add brine or filter through a pad to break it, or take a homogeneous aliquot and assay that.");
+                        Phrase.of(
+                                "Keep it. Add brine or filter through a pad to break it, or take a homogeneous aliquot and assay that."));
             }
         }
         emulsion(findings, tally);
@@ -61,30 +68,31 @@ public final class RagNotAssayed implements RunRule {
                 .anyMatch(Content::isOwnEvidence);
     }
 
-    private static String volume(LayerTally layer) {
+    private static Phrase volume(LayerTally layer) {
         return layer.volumeMillilitres()
-                .map(v -> FindingList.say(" (%.3g mL)", v.value()))
-                .orElse("");
+                .map(v -> Phrase.of(" ({})", Figure.digits(v.value(), 3, "mL")))
+                .orElse(Phrase.NONE);
     }
 
-    private static String bound(LayerTally layer) {
+    private static Phrase bound(LayerTally layer) {
         Optional<Content> bounded = layer.contents().stream()
                 .filter(c -> c.upperBoundGrams().isPresent())
                 .findFirst();
-        return bounded.map(c -> "; it may hold up to "
-                        + FindingList.atMost(c.upperBoundGrams().getAsDouble(), 2) + " g of " + c.substance()
-                        + " (one-sided 95 %; " + c.evidence() + ")")
-                .orElse("; nothing bounds what it may hold");
+        return bounded.map(c -> Phrase.of(
+                        "; it may hold up to {} of {} (one-sided 95 %; {})",
+                        Figure.boundDecimals(c.upperBoundGrams().getAsDouble(), 2, "g"), c.substance(), c.evidence()))
+                .orElse(Phrase.of("; nothing bounds what it may hold"));
     }
 
-    private static String gap(RunTally tally) {
+    private static Phrase gap(RunTally tally) {
         return tally.closures().stream()
                 .filter(c -> c.verdict() != Closure.Verdict.CLOSES && c.unaccountedPercent() > 0)
                 .findFirst()
-                .map(c -> FindingList.say(
-                        "; %.2f g (%.1f %%) of the run is not accounted for",
-                        c.unaccountedGrams(), c.unaccountedPercent()))
-                .orElse("");
+                .map(c -> Phrase.of(
+                        "; {} ({}) of the run is not accounted for",
+                        Figure.decimals(c.unaccountedGrams(), 2, "g"),
+                        Figure.decimals(c.unaccountedPercent(), 1, "%")))
+                .orElse(Phrase.NONE);
     }
 
     private static void emulsion(FindingList findings, RunTally tally) {
@@ -98,11 +106,12 @@ public final class RagNotAssayed implements RunRule {
                         FindingCode.EMULSION_NOT_RECORDED,
                         Severity.HOLD,
                         step.row().at("Emulsion"),
-                        "step " + step.number() + " left a lasting emulsion, but the run records no rag layer",
-                        "a row for the rag, or a note with which layer it was drained",
+                        Phrase.of("step {} left a lasting emulsion, but the run records no rag layer", step.number()),
+                        Phrase.of("a row for the rag, or a note with which layer it was drained"),
                         FindingList.PRACTICE,
-                        "Record where the emulsion went, or settle it by a row in Corrections (run, step and this code under Record,"
-                                + " 'settled' under New, and why); the layers of that step stay meanwhile.");
+                        Phrase.of(
+                                "Record where the emulsion went, or settle it by a row in Corrections (run, step and this code under"
+                                        + " Record, 'settled' under New, and why); the layers of that step stay meanwhile."));
             }
         }
     }

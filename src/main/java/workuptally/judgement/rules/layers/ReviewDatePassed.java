@@ -10,6 +10,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.LayerTally;
@@ -34,11 +35,14 @@ public final class ReviewDatePassed implements RunRule {
                         FindingCode.LAYER_REVIEW_OVERDUE,
                         Severity.CHECK,
                         entry.get().row().at("Review by"),
-                        "layer " + layer.label() + " was to be reviewed by " + reviewBy.get() + "; today is "
-                                + asOf.get(),
-                        "a review by its day; a kept layer has an owner and a date",
+                        Phrase.of(
+                                "layer {} was to be reviewed by {}; today is {}",
+                                layer.label(),
+                                reviewBy.get(),
+                                asOf.get()),
+                        Phrase.of("a review by its day; a kept layer has an owner and a date"),
                         FindingList.PRACTICE,
-                        "Review the layer and enter a new day, or what has become of it.");
+                        Phrase.of("Review the layer and enter a new day, or what has become of it."));
             }
         }
         return findings.list();

@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
@@ -64,21 +66,26 @@ public final class RoutesCompared implements RunRule {
                 .map(Layer::row)
                 .map(r -> r.at("Layer"))
                 .orElse(tally.run().row().at("Run"));
-        String seen = routes.stream()
-                .map(r -> FindingList.say(
-                        "%s %.2f g (%.2f to %.2f; %s)",
-                        r.route(), r.massGrams(), r.lowGrams(), r.highGrams(), r.equation()))
-                .collect(Collectors.joining("; "));
+        Phrase seen = routes.stream()
+                .map(r -> Phrase.of(
+                        "{} {} ({} to {}; {})",
+                        r.route(),
+                        Figure.decimals(r.massGrams(), 2, "g"),
+                        Figure.decimals(r.lowGrams(), 2, ""),
+                        Figure.decimals(r.highGrams(), 2, ""),
+                        r.equation()))
+                .collect(Phrase.joining("; "));
         findings.add(
                 agree ? FindingCode.ROUTES_AGREE : FindingCode.ROUTES_DISAGREE,
                 agree ? Severity.NOTE : Severity.CHECK,
                 place,
-                "layer " + first.layer() + ", " + first.substance() + ": " + seen,
-                "bands that overlap",
+                Phrase.of("layer {}, {}: {}", first.layer(), first.substance(), seen),
+                Phrase.of("bands that overlap"),
                 "assay; charge balance; partition at the pH of the layer",
                 agree
-                        ? "Independent routes agree; the assay is used."
-                        : "One of pH, layer identity, pKa or the compound is not what the record says: measure the pH again and repeat"
-                                + " the assay.");
+                        ? Phrase.of("Independent routes agree; the assay is used.")
+                        : Phrase.of(
+                                "One of pH, layer identity, pKa or the compound is not what the record says: measure the pH again and"
+                                        + " repeat the assay."));
     }
 }

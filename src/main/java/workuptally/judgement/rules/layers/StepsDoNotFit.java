@@ -7,6 +7,7 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.GraphFault;
@@ -50,44 +51,48 @@ public final class StepsDoNotFit implements RunRule {
         };
     }
 
-    private static String seen(GraphFault fault) {
+    private static Phrase seen(GraphFault fault) {
         String label = fault.label();
-        String by = fault.by().startsWith("lot ") ? fault.by() : "step " + fault.by();
+        String by = fault.by();
         return switch (fault.kind()) {
-            case UNKNOWN_SOURCE -> by + " takes " + label + ", which nothing gives";
-            case TAKEN_BEFORE_GIVEN -> by + " takes " + label + " before any step gives it";
-            case TAKEN_AFTER_CONSUMED -> by + " takes " + label + ", which an earlier step has used up";
-            case GIVEN_TWICE -> by + " gives " + label + ", which an earlier step has given already";
-            case NEVER_GIVEN -> "layer " + label + " stands in Layers, but no step gives it";
-            case SAID_CONSUMED -> "layer " + label + " is said to be consumed, but no step or lot takes it";
-            case SAID_KEPT -> "layer " + label + " is said to be still there, but " + fault.by() + " consumed it";
-            case CYCLE -> "a portion is made from itself: " + label;
+            case UNKNOWN_SOURCE -> Phrase.of("{} takes {}, which nothing gives", by, label);
+            case TAKEN_BEFORE_GIVEN -> Phrase.of("{} takes {} before any step gives it", by, label);
+            case TAKEN_AFTER_CONSUMED -> Phrase.of("{} takes {}, which an earlier step has used up", by, label);
+            case GIVEN_TWICE -> Phrase.of("{} gives {}, which an earlier step has given already", by, label);
+            case NEVER_GIVEN -> Phrase.of("layer {} stands in Layers, but no step gives it", label);
+            case SAID_CONSUMED -> Phrase.of("layer {} is said to be consumed, but no step or lot takes it", label);
+            case SAID_KEPT -> Phrase.of("layer {} is said to be still there, but {} consumed it", label, fault.by());
+            case CYCLE -> Phrase.of("a portion is made from itself: {}", label);
         };
     }
 
-    private static String expected(GraphFault.Kind kind) {
+    private static Phrase expected(GraphFault.Kind kind) {
         return switch (kind) {
-            case UNKNOWN_SOURCE -> "a label that an earlier step gives, or RM";
-            case TAKEN_BEFORE_GIVEN -> "a label given by an earlier step";
-            case TAKEN_AFTER_CONSUMED -> "each portion consumed once";
-            case GIVEN_TWICE -> "each label given once; a rinse may add to it";
-            case NEVER_GIVEN -> "a step that gives the layer";
-            case SAID_CONSUMED -> "a step or lot made from the layer";
-            case SAID_KEPT -> "a status that agrees with the steps; otherwise its contents count twice";
-            case CYCLE -> "steps that lead from the charges to the layers";
+            case UNKNOWN_SOURCE -> Phrase.of("a label that an earlier step gives, or RM");
+            case TAKEN_BEFORE_GIVEN -> Phrase.of("a label given by an earlier step");
+            case TAKEN_AFTER_CONSUMED -> Phrase.of("each portion consumed once");
+            case GIVEN_TWICE -> Phrase.of("each label given once; a rinse may add to it");
+            case NEVER_GIVEN -> Phrase.of("a step that gives the layer");
+            case SAID_CONSUMED -> Phrase.of("a step or lot made from the layer");
+            case SAID_KEPT -> Phrase.of("a status that agrees with the steps; otherwise its contents count twice");
+            case CYCLE -> Phrase.of("steps that lead from the charges to the layers");
         };
     }
 
-    private static String action(GraphFault.Kind kind) {
+    private static Phrase action(GraphFault.Kind kind) {
         return switch (kind) {
-            case UNKNOWN_SOURCE, TAKEN_BEFORE_GIVEN -> "Correct the label or the order of the steps, and run again.";
-            case TAKEN_AFTER_CONSUMED -> "Give the portions labels of their own, and run again.";
-            case GIVEN_TWICE -> "Give the second portion a label of its own, or combine the two in a step.";
-            case NEVER_GIVEN -> "Add the label to the step that gave the layer; until then it counts as kept.";
+            case UNKNOWN_SOURCE, TAKEN_BEFORE_GIVEN ->
+                Phrase.of("Correct the label or the order of the steps, and run again.");
+            case TAKEN_AFTER_CONSUMED -> Phrase.of("Give the portions labels of their own, and run again.");
+            case GIVEN_TWICE -> Phrase.of("Give the second portion a label of its own, or combine the two in a step.");
+            case NEVER_GIVEN ->
+                Phrase.of("Add the label to the step that gave the layer; until then it counts as kept.");
             case SAID_CONSUMED ->
-                "Add the step that used the layer, or correct its status; until then it counts as kept.";
-            case SAID_KEPT -> "Look whether the vessel still holds the layer, then correct the status or the step.";
-            case CYCLE -> "Give what a step makes a label of its own, R2 instead of RM once more, and run again.";
+                Phrase.of("Add the step that used the layer, or correct its status; until then it counts as kept.");
+            case SAID_KEPT ->
+                Phrase.of("Look whether the vessel still holds the layer, then correct the status or the step.");
+            case CYCLE ->
+                Phrase.of("Give what a step makes a label of its own, R2 instead of RM once more, and run again.");
         };
     }
 }

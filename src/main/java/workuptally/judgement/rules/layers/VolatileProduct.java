@@ -6,8 +6,10 @@ import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -52,12 +54,15 @@ public final class VolatileProduct implements RunRule {
                         FindingCode.PRODUCT_VOLATILE,
                         planned ? Severity.NOTE : Severity.CHECK,
                         product.row().at("Boiling point"),
-                        FindingList.say(
-                                "%s boils at %.0f °C; step %s takes the solvent off",
-                                product.name(), boiling.get(), evaporation.get().number()),
-                        "a product that boils above 150 °C, or gentle evaporation",
+                        Phrase.of(
+                                "{} boils at {}; step {} takes the solvent off",
+                                product.name(),
+                                Figure.decimals(boiling.get(), 0, "°C"),
+                                evaporation.get().number()),
+                        Phrase.of("a product that boils above 150 °C, or gentle evaporation"),
                         FindingList.PRACTICE,
-                        "Use a column or little vacuum, and keep the distillate until the crude is assayed.");
+                        Phrase.of(
+                                "Use a column or little vacuum, and keep the distillate until the crude is assayed."));
             }
         }
         return findings.list();

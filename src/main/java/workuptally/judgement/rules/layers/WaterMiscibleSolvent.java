@@ -4,8 +4,10 @@ import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -44,11 +46,14 @@ public final class WaterMiscibleSolvent implements RunRule {
                         ? Severity.CHECK
                         : Severity.NOTE,
                 contact.step().row().at("From"),
-                FindingList.say(
-                        "step %s: about %.0f %% v/v of the organic solvent is %s, which mixes with water (estimate)",
-                        contact.step().number(), contact.waterMisciblePercent(), contact.waterMiscible()),
-                "10 % at most",
+                Phrase.of(
+                        "step {}: about {} v/v of the organic solvent is {}, which mixes with water (estimate)",
+                        contact.step().number(),
+                        Figure.decimals(contact.waterMisciblePercent(), 0, "%"),
+                        contact.waterMiscible()),
+                Phrase.of("10 % at most"),
                 FindingList.PRACTICE,
-                "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting.");
+                Phrase.of(
+                        "Expect product in the water: assay the aqueous layer, or take such solvents off before extracting."));
     }
 }

@@ -8,9 +8,11 @@ import java.util.function.BinaryOperator;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -44,31 +46,35 @@ public final class FunnelTooFull implements RunRule {
                         severity,
                         contact.step().row().at("Funnel"),
                         seen(contact),
-                        FindingList.say(
-                                "%.0f %% at most (%.0f mL)",
-                                contact.fillLimitPercent(),
-                                contact.fillLimitPercent() / 100 * contact.funnelMillilitres()),
+                        Phrase.of(
+                                "{} at most ({})",
+                                Figure.decimals(contact.fillLimitPercent(), 0, "%"),
+                                Figure.decimals(
+                                        contact.fillLimitPercent() / 100 * contact.funnelMillilitres(), 0, "mL")),
                         book.limits().isSetByBook(Limit.FUNNEL_FILL)
                                 ? "limit 'Funnel fill' of the book"
                                 : FindingList.PRACTICE,
-                        FindingList.say(
-                                "Use %d loads, or a funnel of %.0f mL at least.",
+                        Phrase.of(
+                                "Use {} loads, or a funnel of {} at least.",
                                 contact.loadsNeeded(),
-                                Math.ceil(contact.volumeMillilitres() / contact.fillLimitPercent() * 100)));
+                                Figure.decimals(
+                                        Math.ceil(contact.volumeMillilitres() / contact.fillLimitPercent() * 100),
+                                        0,
+                                        "mL")));
             }
         }
         return findings.list();
     }
 
-    private static String seen(Contact contact) {
-        return FindingList.say(
-                "step %s (%s): %.0f mL in %s a funnel of %.0f mL%s is %.0f %%",
+    private static Phrase seen(Contact contact) {
+        return Phrase.of(
+                "step {} ({}): {} in {} a funnel of {}{} is {}",
                 contact.step().number(),
                 contact.step().material(),
-                contact.volumeMillilitres(),
+                Figure.decimals(contact.volumeMillilitres(), 0, "mL"),
                 contact.loads() == 1 ? "one load in" : contact.loads() + " loads in",
-                contact.funnelMillilitres(),
+                Figure.decimals(contact.funnelMillilitres(), 0, "mL"),
                 contact.funnelRecorded() ? "" : " (assumed)",
-                contact.fillPercent());
+                Figure.decimals(contact.fillPercent(), 0, "%"));
     }
 }

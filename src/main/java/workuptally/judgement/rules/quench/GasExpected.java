@@ -5,8 +5,10 @@ import java.util.OptionalDouble;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
@@ -39,33 +41,35 @@ public final class GasExpected implements RunRule {
             if (reaction.gas().isEmpty() || (perLoad <= substances.value(Threshold.GAS_NOTE) && !overHeadspace)) {
                 continue;
             }
-            String space = headspace.isPresent()
-                    ? FindingList.say("; the headspace of a load is about %.2f L", headspace.getAsDouble())
-                    : "";
-            String loads = reaction.loads() > 1
-                    ? FindingList.say(", %.2g L in each of %d loads", perLoad, reaction.loads())
-                    : "";
+            Phrase space = headspace.isPresent()
+                    ? Phrase.of(
+                            "; the headspace of a load is about {}", Figure.decimals(headspace.getAsDouble(), 2, "L"))
+                    : Phrase.NONE;
+            Phrase loads = reaction.loads() > 1
+                    ? Phrase.of(", {} in each of {} loads", Figure.digits(perLoad, 2, "L"), reaction.loads())
+                    : Phrase.NONE;
             findings.add(
                     FindingCode.GAS_EXPECTED,
                     Severity.NOTE,
                     reaction.step().row().at("Operation"),
-                    FindingList.say(
-                            "step %s (%s): about %.0f mmol %s, %.2f L%s (%s); %.2f L in the worst case%s",
+                    Phrase.of(
+                            "step {} ({}): about {} {}, {}{} ({}); {} in the worst case{}",
                             reaction.step().number(),
                             reaction.step().material(),
-                            reaction.expectedMillimoles(),
+                            Figure.decimals(reaction.expectedMillimoles(), 0, "mmol"),
                             subscripted(reaction.gas()),
-                            reaction.expectedLitres(),
+                            Figure.decimals(reaction.expectedLitres(), 2, "L"),
                             loads,
                             reaction.because(),
-                            reaction.worstLitres(),
+                            Figure.decimals(reaction.worstLitres(), 2, "L"),
                             space),
-                    FindingList.say(
-                            "%.1f L in a load, and less than the headspace, to go unmentioned",
-                            substances.value(Threshold.GAS_NOTE)),
+                    Phrase.of(
+                            "{} in a load, and less than the headspace, to go unmentioned",
+                            Figure.decimals(substances.value(Threshold.GAS_NOTE), 1, "L")),
                     FindingList.PRACTICE,
-                    "Add in portions to the open vessel, let the gas off before stoppering, and vent often; follow the safety data"
-                            + " sheet and the local rules.");
+                    Phrase.of(
+                            "Add in portions to the open vessel, let the gas off before stoppering, and vent often; follow the safety"
+                                    + " data sheet and the local rules."));
         }
         return findings.list();
     }

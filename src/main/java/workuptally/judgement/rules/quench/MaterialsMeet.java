@@ -10,8 +10,10 @@ import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -93,80 +95,91 @@ public final class MaterialsMeet implements RunRule {
         boolean planned = tally.run().status() == Run.Status.PLANNED;
         Set<String> portions = new LinkedHashSet<>();
         meetings.forEach(m -> portions.addAll(m.portions()));
-        String where = meetings.stream().map(MaterialsMeet::where).distinct().collect(Collectors.joining(", "));
-        String what = String.join(" meets ", first.with()) + ": " + consequence(first);
+        Phrase where = meetings.stream().map(MaterialsMeet::where).distinct().collect(Phrase.joining(", "));
+        Phrase what = Phrase.of("{}: {}", String.join(" meets ", first.with()), consequence(first));
         if (first.occasion() == Occasion.CHARGED) {
             findings.add(
                     FindingCode.CHARGED_TOGETHER,
                     Severity.CHECK,
                     place(tally, first),
-                    where + ": " + what,
-                    "a reaction that wants this pair, under a procedure that says how",
+                    Phrase.of("{}: {}", where, what),
+                    Phrase.of("a reaction that wants this pair, under a procedure that says how"),
                     source(meetings),
-                    "See that the procedure means this pair and says how it is kept in hand; read the safety data sheets. What is left of"
-                            + " it must be destroyed before the workup.");
+                    Phrase.of(
+                            "See that the procedure means this pair and says how it is kept in hand; read the safety data sheets."
+                                    + " What is left of it must be destroyed before the workup."));
             return;
         }
-        String carried = portions.isEmpty() ? "" : "; carried by " + String.join(", ", portions);
+        Phrase carried = portions.isEmpty() ? Phrase.NONE : Phrase.of("; carried by {}", String.join(", ", portions));
         findings.add(
                 FindingCode.MATERIALS_MUST_NOT_MEET,
                 planned ? Severity.STOP : portions.isEmpty() ? Severity.CHECK : Severity.HOLD,
                 place(tally, first),
-                where + ": " + what + (planned ? "" : carried),
-                "never together in a workup"
-                        + first.pair().note().map(note -> "; " + note).orElse(""),
+                Phrase.of("{}: {}{}", where, what, planned ? Phrase.NONE : carried),
+                Phrase.of(
+                        "never together in a workup{}",
+                        first.pair().note().map(note -> Phrase.of("; {}", note)).orElse(Phrase.NONE)),
                 source(meetings),
                 planned
-                        ? "Do not start it like this: change solvent, quench or wash, or destroy "
-                                + first.with().get(0)
-                                + " first, with the person responsible; the safety data sheets and the local rules win."
-                        : "Keep " + (portions.size() > 1 ? "these layers" : "it")
-                                + " open and apart, do not warm or concentrate; ask the person responsible for safety now, with the safety"
-                                + " data sheets, how it is made harmless.");
+                        ? Phrase.of(
+                                "Do not start it like this: change solvent, quench or wash, or destroy {} first, with the person"
+                                        + " responsible; the safety data sheets and the local rules win.",
+                                first.with().get(0))
+                        : Phrase.of(
+                                "Keep {} open and apart, do not warm or concentrate; ask the person responsible for safety now, with the"
+                                        + " safety data sheets, how it is made harmless.",
+                                portions.size() > 1 ? Phrase.of("these layers") : Phrase.of("it")));
     }
 
     private static void controlled(FindingList findings, RunTally tally, List<Meeting> meetings) {
         Meeting first = meetings.get(0);
         Step step = first.step().orElseThrow();
         boolean planned = tally.run().status() == Run.Status.PLANNED;
-        List<String> lacks = planned ? lacks(tally, step, meetings) : List.of();
-        String what = meetings.stream()
-                .map(m -> String.join(" meets ", m.with()) + ": " + consequence(m))
+        List<Phrase> lacks = planned ? lacks(tally, step, meetings) : List.of();
+        Phrase what = meetings.stream()
+                .map(m -> Phrase.of("{}: {}", String.join(" meets ", m.with()), consequence(m)))
                 .distinct()
-                .collect(Collectors.joining("; "));
+                .collect(Phrase.joining("; "));
         findings.add(
                 FindingCode.CONTROLLED_MEETING,
                 lacks.isEmpty() ? Severity.NOTE : Severity.STOP,
                 place(tally, first),
-                where(first) + ": " + what + (lacks.isEmpty() ? "" : "; the plan lacks " + String.join(", ", lacks)),
-                "a quench of its own: cold, slow, vented, with room for the gas, and tested",
+                Phrase.of(
+                        "{}: {}{}",
+                        where(first),
+                        what,
+                        lacks.isEmpty() ? Phrase.NONE : Phrase.of("; the plan lacks {}", Phrase.join(", ", lacks))),
+                Phrase.of("a quench of its own: cold, slow, vented, with room for the gas, and tested"),
                 source(meetings),
                 lacks.isEmpty()
-                        ? "Add slowly, cold, to the open vessel, and see that it is over before anything is stoppered; the safety data"
-                                + " sheets and the local rules win."
-                        : "Do not start it like this: plan what is missing, with the person responsible; the safety data sheets and the"
-                                + " local rules win.");
+                        ? Phrase.of(
+                                "Add slowly, cold, to the open vessel, and see that it is over before anything is stoppered; the safety"
+                                        + " data sheets and the local rules win.")
+                        : Phrase.of(
+                                "Do not start it like this: plan what is missing, with the person responsible; the safety data sheets and"
+                                        + " the local rules win."));
     }
 
-    private static List<String> lacks(RunTally tally, Step step, List<Meeting> meetings) {
-        List<String> lacks = new ArrayList<>();
+    private static List<Phrase> lacks(RunTally tally, Step step, List<Meeting> meetings) {
+        List<Phrase> lacks = new ArrayList<>();
         boolean grave =
                 meetings.stream().anyMatch(m -> m.pair().severity() != ReactivityPair.Severity.CAUTION && m.lasting());
         if (grave && !isTestForeseen(tally.run(), step)) {
-            lacks.add("a test afterwards (Quench test)");
+            lacks.add(Phrase.of("a test afterwards (Quench test)"));
         }
         tally.contacts().stream()
                 .filter(contact -> contact.step() == step && gasDoesNotFit(contact, meetings))
                 .findFirst()
-                .ifPresent(contact ->
-                        lacks.add(FindingList.say("headspace (%.2f L in the funnel)", headspaceLitres(contact))));
+                .ifPresent(contact -> lacks.add(
+                        Phrase.of("headspace ({} in the funnel)", Figure.decimals(headspaceLitres(contact), 2, "L"))));
         for (StepReaction reaction : tally.evidence().reactions()) {
             boolean tooLittle = reaction.step() == step
                     && reaction.capacityRatio().isPresent()
                     && reaction.capacityRatio().getAsDouble() < 1;
             if (tooLittle) {
-                lacks.add(FindingList.say(
-                        "capacity (ratio %.2f)", reaction.capacityRatio().getAsDouble()));
+                lacks.add(Phrase.of(
+                        "capacity (ratio {})",
+                        Figure.decimals(reaction.capacityRatio().getAsDouble(), 2, "")));
             }
         }
         return lacks;
@@ -193,18 +206,19 @@ public final class MaterialsMeet implements RunRule {
         return Math.max(0, contact.funnelMillilitres() - contact.volumeMillilitres() / contact.loads()) / 1000;
     }
 
-    private static String where(Meeting meeting) {
-        return meeting.step().map(step -> "step " + step.number()).orElse("charged together");
+    private static Phrase where(Meeting meeting) {
+        return meeting.step().map(step -> Phrase.of("step {}", step.number())).orElse(Phrase.of("charged together"));
     }
 
-    private static String consequence(Meeting meeting) {
-        String gas = meeting.pair().gases().isEmpty()
-                ? ""
-                : " (" + String.join(", ", meeting.pair().gases()) + ")";
-        String litres = meeting.gasLitres().isPresent()
-                ? FindingList.say(", up to %.2f L of gas", meeting.gasLitres().getAsDouble())
-                : "";
-        return meeting.pair().consequence() + gas + litres;
+    private static Phrase consequence(Meeting meeting) {
+        Phrase gas = meeting.pair().gases().isEmpty()
+                ? Phrase.NONE
+                : Phrase.of(" ({})", String.join(", ", meeting.pair().gases()));
+        Phrase litres = meeting.gasLitres().isPresent()
+                ? Phrase.of(
+                        ", up to {} of gas", Figure.decimals(meeting.gasLitres().getAsDouble(), 2, "L"))
+                : Phrase.NONE;
+        return Phrase.of("{}{}{}", meeting.pair().consequence(), gas, litres);
     }
 
     private static String source(List<Meeting> meetings) {

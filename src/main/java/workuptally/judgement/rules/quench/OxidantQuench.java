@@ -8,8 +8,10 @@ import workuptally.judgement.rules.RunRule;
 import workuptally.material.Material;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.Oxidant;
@@ -61,21 +63,21 @@ public final class OxidantQuench implements RunRule {
                     enough ? FindingCode.OXIDANT_QUENCH : FindingCode.REDUCTANT_SHORT,
                     enough ? Severity.NOTE : Severity.STOP,
                     amount.charge().row().at("Material"),
-                    FindingList.say(
-                            "thiosulfate %.1f mmol for about %.1f mmol that %s takes up (%.2g for each used, %.2g for each left over): ratio"
-                                    + " %.2f",
-                            thiosulfate,
-                            needed,
+                    Phrase.of(
+                            "thiosulfate {} for about {} that {} takes up ({} for each used, {} for each left over): ratio {}",
+                            Figure.decimals(thiosulfate, 1, "mmol"),
+                            Figure.decimals(needed, 1, "mmol"),
                             amount.charge().material(),
-                            oxidant.get().reductantForUsed(),
-                            oxidant.get().reductantForLeftOver(),
-                            thiosulfate / needed),
-                    "at least 1.0, and a negative test",
+                            Figure.digits(oxidant.get().reductantForUsed(), 2, ""),
+                            Figure.digits(oxidant.get().reductantForLeftOver(), 2, ""),
+                            Figure.decimals(thiosulfate / needed, 2, "")),
+                    Phrase.of("at least 1.0, and a negative test"),
                     "stoichiometry; " + FindingList.PRACTICE,
                     enough
-                            ? "Record the test for left-over oxidant before anything is concentrated."
-                            : "Do not concentrate: add reductant and test for left-over oxidant; follow the safety data sheet and the"
-                                    + " local rules.");
+                            ? Phrase.of("Record the test for left-over oxidant before anything is concentrated.")
+                            : Phrase.of(
+                                    "Do not concentrate: add reductant and test for left-over oxidant; follow the safety data sheet and the"
+                                            + " local rules."));
         }
         return findings.list();
     }

@@ -9,6 +9,7 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -52,25 +53,31 @@ public final class QuenchNotShown implements RunRule {
                     FindingCode.QUENCH_TEST_POSITIVE,
                     Severity.STOP,
                     last.get().row().at("Quench test"),
-                    "the last quench test, in step " + last.get().number() + ", is positive; "
-                            + (names.isEmpty() ? "what caused it is not among the charges" : "charged was " + names),
-                    "a negative test before anything is concentrated or put into a closed bottle",
+                    Phrase.of(
+                            "the last quench test, in step {}, is positive; {}",
+                            last.get().number(),
+                            names.isEmpty()
+                                    ? Phrase.of("what caused it is not among the charges")
+                                    : Phrase.of("charged was {}", names)),
+                    Phrase.of("a negative test before anything is concentrated or put into a closed bottle"),
                     FindingList.PRACTICE,
-                    "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile.");
+                    Phrase.of(
+                            "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile."));
         } else if (last.isEmpty() && !reactive.isEmpty()) {
             boolean planned = tally.run().status() == Run.Status.PLANNED;
             findings.add(
                     FindingCode.QUENCH_NOT_SHOWN,
                     planned ? Severity.NOTE : Severity.HOLD,
                     place(tally, reactive.get(0)),
-                    "no quench test is recorded; charged was " + names,
-                    "a negative test (peroxide strip, starch iodide, no more gas) before evaporation",
+                    Phrase.of("no quench test is recorded; charged was {}", names),
+                    Phrase.of("a negative test (peroxide strip, starch iodide, no more gas) before evaporation"),
                     FindingList.PRACTICE,
                     planned
-                            ? "Plan quench and test, and have the strips at hand."
-                            : "Test what is left (peroxide strip, starch iodide, gas) and enter the result; the layers of the run stay"
-                                    + " meanwhile, or until a row in Corrections settles it (run and this code under Record, 'settled'"
-                                    + " under New, and why).");
+                            ? Phrase.of("Plan quench and test, and have the strips at hand.")
+                            : Phrase.of(
+                                    "Test what is left (peroxide strip, starch iodide, gas) and enter the result; the layers of the run stay"
+                                            + " meanwhile, or until a row in Corrections settles it (run and this code under Record, 'settled' under"
+                                            + " New, and why)."));
         }
         return findings.list();
     }

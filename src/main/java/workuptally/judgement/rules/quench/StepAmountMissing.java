@@ -8,6 +8,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
@@ -45,10 +46,12 @@ public final class StepAmountMissing implements RunRule {
                         FindingCode.STEP_AMOUNT_MISSING,
                         Severity.HOLD,
                         step.row().at("Volume"),
-                        "step " + step.number() + " adds " + step.material() + " and does not say how much",
-                        "a volume or a mass above 0",
+                        Phrase.of("step {} adds {} and does not say how much", step.number(), step.material()),
+                        Phrase.of("a volume or a mass above 0"),
                         "the plan",
-                        "Enter the volume; funnel fill, capacity and gas of this step and those after it are not judged without it.");
+                        Phrase.of(
+                                "Enter the volume; funnel fill, capacity and gas of this step and those after it are not judged without"
+                                        + " it."));
             }
         }
         return findings.list();

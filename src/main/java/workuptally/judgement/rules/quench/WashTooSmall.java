@@ -5,9 +5,11 @@ import java.util.OptionalDouble;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -34,25 +36,27 @@ public final class WashTooSmall implements RunRule {
                         FindingCode.WASH_TOO_SMALL,
                         severity,
                         reaction.step().row().at("Volume"),
-                        FindingList.say(
-                                "step %s (%s) brings %.0f mmol for %.0f mmol to neutralise (%s): it covers %.0f %%; in the worst case"
-                                        + " %.0f mmol",
+                        Phrase.of(
+                                "step {} ({}) brings {} for {} to neutralise ({}): it covers {}; in the worst case {}",
                                 reaction.step().number(),
                                 reaction.step().material(),
-                                reaction.washMillimoles(),
-                                reaction.toNeutraliseMillimoles(),
+                                Figure.decimals(reaction.washMillimoles(), 0, "mmol"),
+                                Figure.decimals(reaction.toNeutraliseMillimoles(), 0, "mmol"),
                                 reaction.because(),
-                                100 * ratio.getAsDouble(),
-                                reaction.worstToNeutraliseMillimoles()),
-                        FindingList.say("at least %.2f times what it meets", least),
+                                Figure.decimals(100 * ratio.getAsDouble(), 0, "%"),
+                                Figure.decimals(reaction.worstToNeutraliseMillimoles(), 0, "mmol")),
+                        Phrase.of("at least {} times what it meets", Figure.decimals(least, 2, "")),
                         FindingList.PRACTICE,
-                        FindingList.say(
-                                "Plan %.0f mL of this wash for what is expected, %.0f mL for the worst case, in portions with the"
-                                        + " gas let off, and read the pH after it.",
-                                reaction.neededMillilitres().orElse(0),
-                                reaction.neededMillilitres().orElse(0)
-                                        * reaction.worstToNeutraliseMillimoles()
-                                        / reaction.toNeutraliseMillimoles()));
+                        Phrase.of(
+                                "Plan {} of this wash for what is expected, {} for the worst case, in portions with the gas let off, and"
+                                        + " read the pH after it.",
+                                Figure.decimals(reaction.neededMillilitres().orElse(0), 0, "mL"),
+                                Figure.decimals(
+                                        reaction.neededMillilitres().orElse(0)
+                                                * reaction.worstToNeutraliseMillimoles()
+                                                / reaction.toNeutraliseMillimoles(),
+                                        0,
+                                        "mL")));
             }
         }
         return findings.list();

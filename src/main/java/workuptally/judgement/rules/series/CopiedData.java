@@ -3,6 +3,7 @@ package workuptally.judgement.rules.series;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.rules.BookRule;
@@ -15,9 +16,11 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
+import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
 /** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit; rows of one lot share its weighing. */
@@ -66,12 +69,12 @@ public final class CopiedData implements BookRule {
             findings.add(new Finding(
                     code,
                     Severity.CHECK,
-                    row.run(),
+                    Subject.ofRun(row.run()),
                     row.place(),
-                    words + first.name() + " of run " + first.run() + " to the last digit",
-                    "numbers of its own for each weighing",
+                    Phrase.of("{}{} of run {} to the last digit", words, first.name(), first.run()),
+                    Phrase.of("numbers of its own for each weighing"),
                     FindingList.PRACTICE,
-                    "Compare with the balance printout; correct the copied row."));
+                    Phrase.of("Compare with the balance printout; correct the copied row.")));
         }
     }
 
@@ -113,7 +116,8 @@ public final class CopiedData implements BookRule {
     }
 
     private static Optional<String> net(Field gross, Field tare) {
-        return gross.entered().flatMap(g -> tare.entered().map(t -> FindingList.say("%.4f", g.value() - t.value())));
+        return gross.entered()
+                .flatMap(g -> tare.entered().map(t -> String.format(Locale.ROOT, "%.4f", g.value() - t.value())));
     }
 
     /** The first number assayed in a layer; a non-detect is no sign, since many layers share a limit. */

@@ -12,8 +12,10 @@ import workuptally.judgement.rules.BookRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 
 /** Corrections of the record, shown with both values. */
@@ -31,13 +33,17 @@ public final class RecordCorrected implements BookRule {
                 .map(c -> new Finding(
                         FindingCode.RECORD_CORRECTED,
                         Severity.NOTE,
-                        runs.firstIn(c.record()).orElse(""),
+                        Subject.ofRun(runs.firstIn(c.record()).orElse("")),
                         c.row().at("Record"),
-                        c.record() + ": " + c.oldValue() + " became " + c.newValue() + " (" + c.who() + ", " + c.when()
-                                + ")",
-                        c.reason().isBlank() ? "a reason for the correction" : "reason given: " + c.reason(),
+                        Phrase.of(
+                                "{}: {} became {} ({}, {})", c.record(), c.oldValue(), c.newValue(), c.who(), c.when()),
+                        c.reason().isBlank()
+                                ? Phrase.of("a reason for the correction")
+                                : Phrase.of("reason given: {}", c.reason()),
                         "entries of Corrections",
-                        c.reason().isBlank() ? "Enter the reason." : "Both values stay visible; nothing to do."))
+                        c.reason().isBlank()
+                                ? Phrase.of("Enter the reason.")
+                                : Phrase.of("Both values stay visible; nothing to do.")))
                 .toList();
     }
 

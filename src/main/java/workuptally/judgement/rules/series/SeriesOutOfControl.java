@@ -3,11 +3,13 @@ package workuptally.judgement.rules.series;
 import java.util.ArrayList;
 import java.util.List;
 import workuptally.judgement.rules.BookRule;
-import workuptally.judgement.rules.FindingList;
 import workuptally.model.Book;
+import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.series.SeriesAccount;
@@ -49,21 +51,22 @@ public final class SeriesOutOfControl implements BookRule {
         return new Finding(
                 FindingCode.SERIES_OUT_OF_CONTROL,
                 Severity.CHECK,
-                result.run(),
+                Subject.ofRun(result.run()),
                 run.run().row().at("Series"),
-                FindingList.say(
-                        "%s %.1f %% in series %s: %s",
+                Phrase.of(
+                        "{} {} in series {}: {}",
                         result.product(),
-                        result.yieldPercent(),
+                        Figure.decimals(result.yieldPercent(), 1, "%"),
                         run.run().series(),
                         String.join("; ", result.signals())),
-                FindingList.say(
-                        "%.1f to %.1f %% (mean %.1f %% of %d earlier results)",
-                        chart.lowerLimitPercent(),
-                        chart.upperLimitPercent(),
-                        chart.centrePercent(),
+                Phrase.of(
+                        "{} to {} (mean {} of {} earlier results)",
+                        Figure.decimals(chart.lowerLimitPercent(), 1, ""),
+                        Figure.decimals(chart.upperLimitPercent(), 1, "%"),
+                        Figure.decimals(chart.centrePercent(), 1, "%"),
                         series.history().size()),
                 "individuals and moving-range chart, x̄ ± 2.66·MR̄",
-                "Look for what was different this time; a result above the limits is as suspicious as one below.");
+                Phrase.of(
+                        "Look for what was different this time; a result above the limits is as suspicious as one below."));
     }
 }

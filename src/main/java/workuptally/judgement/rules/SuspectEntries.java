@@ -1,0 +1,82 @@
+package workuptally.judgement.rules;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import workuptally.model.Figure;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Phrase;
+import workuptally.model.Place;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.tally.suspects.RunSuspects;
+import workuptally.tally.suspects.Suspect;
+import workuptally.tally.suspects.UsualSlip;
+
+/**
+ * The cells that a usual slip of the pen would put right, each a suggestion where to look and never a correction; and a note where entries
+ * contradict each other and no slip of one cell explains all of it. A missing entry has its own finding already.
+ */
+public final class SuspectEntries {
+    private static final String TESTED = "least squares over all balances of the run; usual slips are common practice";
+
+    private SuspectEntries() {}
+
+    /** Codes of the findings. */
+    static List<FindingCode> codes() {
+        return List.of(FindingCode.ENTRY_SUSPECT, FindingCode.ENTRIES_DISAGREE);
+    }
+
+    public static List<Finding> of(Run run, RunSuspects suspects) {
+        FindingList findings = new FindingList(run.id());
+        for (Suspect suspect : suspects.list()) {
+            if (suspect.slip() != UsualSlip.MISSING_ENTRY) {
+                findings.add(
+                        FindingCode.ENTRY_SUSPECT,
+                        Severity.CHECK,
+                        suspect.place(),
+                        seen(suspect),
+                        Phrase.of(
+                                "chi-square {} as typed, {} with that entry, over {} balances",
+                                Figure.decimals(suspect.chiSquareBefore().orElse(0), 0, ""),
+                                Figure.decimals(suspect.chiSquareAfter().orElse(0), 1, ""),
+                                suspect.degreesOfFreedom()),
+                        TESTED,
+                        Phrase.of(
+                                "Look at the cell and at the sheet it was copied from{}; nothing is changed until a person"
+                                        + " corrects it.",
+                                together(suspect)));
+            }
+        }
+        if (!suspects.off().isEmpty() && suspects.list().isEmpty()) {
+            findings.add(
+                    FindingCode.ENTRIES_DISAGREE,
+                    Severity.NOTE,
+                    run.row().at("Run"),
+                    Phrase.of(
+                            "off: {}; no usual slip of one cell explains all of it", String.join(", ", suspects.off())),
+                    Phrase.of("entries that agree within their uncertainty"),
+                    TESTED,
+                    Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
+        }
+        return findings.list();
+    }
+
+    private static Phrase together(Suspect suspect) {
+        return suspect.together().isEmpty()
+                ? Phrase.NONE
+                : Phrase.of(
+                        ", and at {}",
+                        suspect.together().stream().map(Place::inWords).collect(Collectors.joining(", ")));
+    }
+
+    private static Phrase seen(Suspect suspect) {
+        return Phrase.of(
+                "{}: read '{}'; '{}' ({}) would settle {}",
+                suspect.what(),
+                suspect.typed(),
+                suspect.suggested(),
+                suspect.slip().word(),
+                String.join(", ", suspect.explains()));
+    }
+}

@@ -1,0 +1,30 @@
+package workuptally.tally.suspects;
+
+import workuptally.model.Field.Entered;
+import workuptally.model.Place;
+import workuptally.model.RowPlace;
+
+/**
+ * A cell of a row, whether filled or not.
+ *
+ * @param row its row
+ * @param heading heading of the schema under which it stands
+ */
+record Cell(RowPlace row, String heading) {
+    static Cell of(Entered entered) {
+        return new Cell(entered.row(), entered.heading());
+    }
+
+    Place place() {
+        return row.at(heading);
+    }
+
+    boolean isIn(RowPlace other) {
+        return row.row() == other.row()
+                && row.table().sheet().equals(other.table().sheet());
+    }
+
+    boolean is(RowPlace other, String otherHeading) {
+        return heading.equals(otherHeading) && isIn(other);
+    }
+}

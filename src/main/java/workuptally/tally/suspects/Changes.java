@@ -1,0 +1,262 @@
+package workuptally.tally.suspects;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import workuptally.model.Amount;
+import workuptally.model.Assay;
+import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Product;
+import workuptally.model.RowPlace;
+import workuptally.model.Run;
+import workuptally.model.Step;
+
+/**
+ * A run with some of its cells read otherwise.
+ *
+ * @param numbers cells with the number to read instead
+ * @param dimension charge whose actual amount is read in another unit, if one is
+ * @param swapped labels of two layers that change their names and phases, or none
+ * @param leftOut label of a layer that is not counted, if one is
+ */
+record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swapped, Optional<String> leftOut) {
+
+    /**
+     * A cell read otherwise.
+     *
+     * @param cell the cell
+     * @param field what is read instead
+     */
+    record Number(Cell cell, Field field) {}
+
+    /**
+     * An actual amount in another unit.
+     *
+     * @param row row of the charge
+     * @param dimension the unit it is read in
+     */
+    record Unit(RowPlace row, Dimension dimension) {}
+
+    static Changes of(List<Number> numbers) {
+        return new Changes(numbers, Optional.empty(), List.of(), Optional.empty());
+    }
+
+    static Changes ofUnit(RowPlace row, Dimension dimension) {
+        return new Changes(List.of(), Optional.of(new Unit(row, dimension)), List.of(), Optional.empty());
+    }
+
+    static Changes ofLabels(String one, String other) {
+        return new Changes(List.of(), Optional.empty(), List.of(one, other), Optional.empty());
+    }
+
+    static Changes without(String layer) {
+        return new Changes(List.of(), Optional.empty(), List.of(), Optional.of(layer));
+    }
+
+    /** The run as it would read. */
+    Run in(Run run) {
+        return new Run(
+                run.id(),
+                run.date(),
+                run.chemist(),
+                run.reaction(),
+                run.kind(),
+                run.series(),
+                run.status(),
+                run.conversionPercent(),
+                run.notes(),
+                each(run.products(), this::product),
+                each(run.charges(), this::charge),
+                each(run.steps(), this::step),
+                each(run.layers(), this::layer).stream()
+                        .filter(l -> leftOut.filter(l.label()::equals).isEmpty())
+                        .toList(),
+                each(run.assays(), this::assay).stream()
+                        .filter(a -> leftOut.filter(a.sample()::equals).isEmpty())
+                        .toList(),
+                run.nmrAssays(),
+                each(run.lots(), this::lot),
+                run.row());
+    }
+
+    private static <T> List<T> each(List<T> all, UnaryOperator<T> change) {
+        return all.stream().map(change).toList();
+    }
+
+    private Field at(RowPlace row, String heading, Field typed) {
+        for (Number number : numbers) {
+            if (number.cell().is(row, heading)) {
+                return number.field();
+            }
+        }
+        return typed;
+    }
+
+    private boolean concerns(RowPlace row) {
+        return numbers.stream().anyMatch(n -> n.cell().isIn(row));
+    }
+
+    private Product product(Product p) {
+        return !concerns(p.row())
+                ? p
+                : new Product(
+                        p.name(),
+                        p.wanted(),
+                        p.formula(),
+                        at(p.row(), Headings.MOLAR_MASS, p.molarMassGramsPerMole()),
+                        p.coefficient(),
+                        p.skeleton(),
+                        p.plannedYieldPercent(),
+                        p.character(),
+                        p.pKa(),
+                        p.partitionRatio(),
+                        p.partitionSolvent(),
+                        p.logP(),
+                        p.boilingPointCelsius(),
+                        p.formOf(),
+                        p.row());
+    }
+
+    private Charge charge(Charge c) {
+        boolean otherUnit = dimension.filter(u -> u.row() == c.row()).isPresent();
+        return !otherUnit && !concerns(c.row())
+                ? c
+                : new Charge(
+                        c.material(),
+                        c.role(),
+                        c.formula(),
+                        at(c.row(), Headings.MOLAR_MASS, c.molarMassGramsPerMole()),
+                        c.coefficient(),
+                        c.planned(),
+                        c.actual().map(a -> amount(c, a, otherUnit)),
+                        c.statedMillimoles(),
+                        at(c.row(), Headings.ASSAY, c.assayPercent()),
+                        at(c.row(), Headings.MOLARITY, c.molarityMolesPerLitre()),
+                        at(c.row(), Headings.TITRE, c.titreMolesPerLitre()),
+                        c.titreDate(),
+                        at(c.row(), Headings.DENSITY, c.densityGramsPerMillilitre()),
+                        c.assayUncertaintyPercent(),
+                        c.titreUncertaintyPercent(),
+                        c.supplierLot(),
+                        c.row());
+    }
+
+    private Amount amount(Charge charge, Amount typed, boolean otherUnit) {
+        return new Amount(
+                at(charge.row(), Headings.ACTUAL_AMOUNT, typed.value()),
+                otherUnit ? dimension.orElseThrow().dimension() : typed.dimension(),
+                typed.unitAsTyped());
+    }
+
+    private Step step(Step s) {
+        return swapped.isEmpty() && !concerns(s.row())
+                ? s
+                : new Step(
+                        s.number(),
+                        s.operation(),
+                        s.from(),
+                        s.material(),
+                        s.portions(),
+                        at(s.row(), Headings.VOLUME, s.volumeMillilitres()),
+                        at(s.row(), Headings.MASS, s.massGrams()),
+                        s.molarityMolesPerLitre(),
+                        at(s.row(), Headings.DENSITY, s.densityGramsPerMillilitre()),
+                        s.funnelMillilitres(),
+                        s.loads(),
+                        s.temperatureCelsius(),
+                        s.pHAfter(),
+                        s.quenchTest(),
+                        s.lowerLayer(),
+                        s.checkedBy(),
+                        s.emulsion(),
+                        named(s.givesOrganic()),
+                        named(s.givesAqueous()),
+                        s.givesOther(),
+                        s.notes(),
+                        s.row());
+    }
+
+    private List<String> named(List<String> labels) {
+        return labels.stream().map(this::other).toList();
+    }
+
+    private String other(String label) {
+        return !swapped.contains(label) ? label : swapped.get(0).equals(label) ? swapped.get(1) : swapped.get(0);
+    }
+
+    private Layer layer(Layer l) {
+        boolean otherPhase = swapped.contains(l.label());
+        return !otherPhase && !concerns(l.row())
+                ? l
+                : new Layer(
+                        l.label(),
+                        otherPhase ? l.phase().map(Changes::opposite) : l.phase(),
+                        l.position(),
+                        l.vessel(),
+                        at(l.row(), Headings.VOLUME, l.volumeMillilitres()),
+                        at(l.row(), Headings.GROSS, l.grossGrams()),
+                        at(l.row(), Headings.TARE, l.tareGrams()),
+                        at(l.row(), Headings.NET, l.netGrams()),
+                        l.temperatureCelsius(),
+                        l.pH(),
+                        l.composition(),
+                        l.balance(),
+                        l.volumeUncertaintyMillilitres(),
+                        l.madeOn(),
+                        l.reviewBy(),
+                        l.status(),
+                        l.releasedBy(),
+                        l.notes(),
+                        l.row());
+    }
+
+    private static Layer.Phase opposite(Layer.Phase phase) {
+        return phase == Layer.Phase.ORGANIC
+                ? Layer.Phase.AQUEOUS
+                : phase == Layer.Phase.AQUEOUS ? Layer.Phase.ORGANIC : phase;
+    }
+
+    private Assay assay(Assay a) {
+        return !concerns(a.row())
+                ? a
+                : new Assay(
+                        a.sample(),
+                        a.substance(),
+                        a.formula(),
+                        a.method(),
+                        at(a.row(), Headings.RESULT, a.result()),
+                        a.unit(),
+                        a.relativeStandardUncertaintyPercent(),
+                        a.calibration(),
+                        a.replicates(),
+                        a.aliquotMillilitres(),
+                        a.residueMilligrams(),
+                        a.notes(),
+                        a.row());
+    }
+
+    private Lot lot(Lot l) {
+        return !concerns(l.row())
+                ? l
+                : new Lot(
+                        l.label(),
+                        l.product(),
+                        l.stage(),
+                        l.from(),
+                        l.vessel(),
+                        at(l.row(), Headings.GROSS, l.grossGrams()),
+                        at(l.row(), Headings.TARE, l.tareGrams()),
+                        at(l.row(), Headings.NET, l.netGrams()),
+                        at(l.row(), Headings.ASSAY, l.assayPercent()),
+                        l.relativeStandardUncertaintyPercent(),
+                        l.identityBy(),
+                        at(l.row(), Headings.SECOND_WEIGHING, l.secondWeighingGrams()),
+                        l.statedYieldPercent(),
+                        l.notes(),
+                        l.row());
+    }
+}

@@ -1,0 +1,99 @@
+package workuptally.tally.suspects;
+
+import java.util.ArrayList;
+import java.util.List;
+import workuptally.model.Assay;
+import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Product;
+import workuptally.model.RowPlace;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.tally.suspects.Entry.Sort;
+
+/** The numbers of a run that its balances rest on, in order of the tables. */
+final class Entries {
+    private final List<Entry> list = new ArrayList<>();
+
+    private Entries() {}
+
+    static List<Entry> of(Run run) {
+        Entries entries = new Entries();
+        run.products().forEach(entries::product);
+        run.charges().forEach(entries::charge);
+        run.orderedSteps().forEach(entries::step);
+        run.layers().forEach(entries::layer);
+        run.assays().forEach(entries::assay);
+        run.lots().forEach(entries::lot);
+        return entries.list;
+    }
+
+    private void product(Product product) {
+        add(
+                product.row(),
+                Headings.MOLAR_MASS,
+                product.molarMassGramsPerMole(),
+                "molar mass of " + product.name(),
+                Sort.MOLAR_MASS,
+                "");
+    }
+
+    private void charge(Charge charge) {
+        String of = " of " + charge.material();
+        charge.actual()
+                .filter(a -> a.dimension() != Dimension.EQUIVALENTS)
+                .ifPresent(a -> add(charge.row(), Headings.ACTUAL_AMOUNT, a.value(), "amount" + of, Sort.AMOUNT, ""));
+        add(charge.row(), Headings.MOLAR_MASS, charge.molarMassGramsPerMole(), "molar mass" + of, Sort.MOLAR_MASS, "");
+        add(charge.row(), Headings.ASSAY, charge.assayPercent(), "assay" + of, Sort.PERCENT, "");
+        add(charge.row(), Headings.MOLARITY, charge.molarityMolesPerLitre(), "molarity" + of, Sort.STRENGTH, "");
+        add(charge.row(), Headings.TITRE, charge.titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
+        add(charge.row(), Headings.DENSITY, charge.densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+    }
+
+    private void step(Step step) {
+        String of = " of " + step.material() + " in step " + step.number();
+        add(step.row(), Headings.VOLUME, step.volumeMillilitres(), "volume" + of, Sort.VOLUME, "");
+        add(step.row(), Headings.MASS, step.massGrams(), "mass" + of, Sort.NET, "");
+        add(step.row(), Headings.DENSITY, step.densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+    }
+
+    private void layer(Layer layer) {
+        String of = " of layer " + layer.label();
+        add(layer.row(), Headings.VOLUME, layer.volumeMillilitres(), "volume" + of, Sort.VOLUME, layer.vessel());
+        add(layer.row(), Headings.GROSS, layer.grossGrams(), "gross" + of, Sort.GROSS, layer.vessel());
+        add(layer.row(), Headings.TARE, layer.tareGrams(), "tare" + of, Sort.TARE, layer.vessel());
+        add(layer.row(), Headings.NET, layer.netGrams(), "net mass" + of, Sort.NET, layer.vessel());
+    }
+
+    private void assay(Assay assay) {
+        add(
+                assay.row(),
+                Headings.RESULT,
+                assay.result(),
+                "assay of " + assay.substance() + " in " + assay.sample(),
+                assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent() ? Sort.PERCENT : Sort.RESULT,
+                "");
+    }
+
+    private void lot(Lot lot) {
+        String of = " of lot " + lot.label();
+        add(lot.row(), Headings.GROSS, lot.grossGrams(), "gross" + of, Sort.GROSS, lot.vessel());
+        add(lot.row(), Headings.TARE, lot.tareGrams(), "tare" + of, Sort.TARE, lot.vessel());
+        add(lot.row(), Headings.NET, lot.netGrams(), "net mass" + of, Sort.NET, lot.vessel());
+        add(lot.row(), Headings.ASSAY, lot.assayPercent(), "assay" + of, Sort.PERCENT, "");
+        add(lot.row(), Headings.SECOND_WEIGHING, lot.secondWeighingGrams(), "second weighing" + of, Sort.NET, "");
+    }
+
+    private void add(RowPlace row, String heading, Field field, String what, Sort sort, String vessel) {
+        if (field instanceof Entered number
+                && number.value() > 0
+                && (number.qualifier() == Qualifier.EXACT || number.qualifier() == Qualifier.ABOUT)) {
+            list.add(new Entry(new Cell(row, heading), number, what, sort, vessel));
+        }
+    }
+}

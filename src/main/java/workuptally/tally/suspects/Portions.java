@@ -1,0 +1,135 @@
+package workuptally.tally.suspects;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.model.Amount;
+import workuptally.model.Charge;
+import workuptally.model.Dimension;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Run;
+import workuptally.tally.RunBalances;
+import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerTally;
+
+/** What may have been meant by the words of a row instead: another unit, labels the other way round, a layer that is no second one. */
+final class Portions {
+    private final RunBalances balances;
+
+    Portions(RunBalances balances) {
+        this.balances = balances;
+    }
+
+    List<Hypothesis> list() {
+        List<Hypothesis> all = new ArrayList<>();
+        Run run = balances.run();
+        run.charges().forEach(c -> unit(c).ifPresent(all::add));
+        labels(all);
+        for (int i = 0; i < run.layers().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                twice(run.layers().get(j), run.layers().get(i)).ifPresent(all::add);
+            }
+        }
+        balances.layers().stream()
+                .filter(l -> l.counts() && !l.terminal() && l.entry().isPresent())
+                .forEach(l -> all.add(notThere(l)));
+        return all;
+    }
+
+    /** A liquid's amount in mL that was typed as g, or the other way round. */
+    private static Optional<Hypothesis> unit(Charge charge) {
+        Optional<Amount> actual = charge.actual();
+        OptionalDouble density = charge.densityGramsPerMillilitre().entered().stream()
+                .mapToDouble(Entered::value)
+                .findFirst();
+        if (actual.isEmpty() || actual.get().value().entered().isEmpty() || density.isEmpty()) {
+            return Optional.empty();
+        }
+        Dimension typed = actual.get().dimension();
+        if (typed != Dimension.MASS && typed != Dimension.VOLUME) {
+            return Optional.empty();
+        }
+        Dimension meant = typed == Dimension.MASS ? Dimension.VOLUME : Dimension.MASS;
+        String number = actual.get().value().entered().get().asTyped();
+        return Optional.of(new Hypothesis(
+                Changes.ofUnit(charge.row(), meant),
+                UsualSlip.MILLILITRES_FOR_GRAMS,
+                List.of(charge.row().at("Actual unit"), charge.row().at(Headings.ACTUAL_AMOUNT)),
+                charge.row(),
+                "unit of " + charge.material(),
+                number + " " + actual.get().unitAsTyped(),
+                number + " " + otherUnit(actual.get().unitAsTyped(), meant)));
+    }
+
+    private static String otherUnit(String typed, Dimension meant) {
+        String small = typed.toLowerCase(Locale.ROOT);
+        return switch (small) {
+            case "mg" -> "µL";
+            case "kg" -> "L";
+            case "µl", "ul" -> "mg";
+            case "l" -> "kg";
+            default -> meant.unit();
+        };
+    }
+
+    private void labels(List<Hypothesis> all) {
+        for (LayerIdentity one : balances.identities()) {
+            for (LayerIdentity other : balances.identities()) {
+                if (one.step() == other.step()
+                        && one.recorded() == Layer.Phase.ORGANIC
+                        && other.recorded() == Layer.Phase.AQUEOUS) {
+                    Layer first = balances.run().layer(one.label()).orElseThrow();
+                    Layer second = balances.run().layer(other.label()).orElseThrow();
+                    all.add(new Hypothesis(
+                            Changes.ofLabels(one.label(), other.label()),
+                            UsualSlip.LABELS_SWAPPED,
+                            List.of(first.row().at("Layer"), second.row().at("Layer")),
+                            first.row(),
+                            "labels of layers " + one.label() + " and " + other.label(),
+                            one.label() + " organic and " + other.label() + " aqueous",
+                            one.label() + " aqueous and " + other.label() + " organic"));
+                }
+            }
+        }
+    }
+
+    /** Two rows of one portion: the same weighing, or the same net mass and volume. */
+    private static Optional<Hypothesis> twice(Layer first, Layer second) {
+        boolean weighing = same(first.grossGrams(), second.grossGrams()) && same(first.tareGrams(), second.tareGrams());
+        boolean netAndVolume = same(first.netGrams(), second.netGrams())
+                && same(first.volumeMillilitres(), second.volumeMillilitres());
+        return weighing || netAndVolume
+                ? Optional.of(new Hypothesis(
+                        Changes.without(second.label()),
+                        UsualSlip.COUNTED_TWICE,
+                        List.of(second.row().at("Layer"), first.row().at("Layer")),
+                        second.row(),
+                        "layer " + second.label(),
+                        second.label(),
+                        "the same portion as " + first.label()))
+                : Optional.empty();
+    }
+
+    private static boolean same(workuptally.model.Field one, workuptally.model.Field other) {
+        return one instanceof Entered a
+                && other instanceof Entered b
+                && a.value() == b.value()
+                && a.asTyped().equals(b.asTyped());
+    }
+
+    /** A layer that a step consumed and whose row says that it is still there. */
+    private static Hypothesis notThere(LayerTally layer) {
+        Layer entry = layer.entry().orElseThrow();
+        return new Hypothesis(
+                Changes.without(layer.label()),
+                UsualSlip.COUNTED_TWICE,
+                List.of(entry.row().at("Status"), entry.row().at("Layer")),
+                entry.row(),
+                "status of layer " + layer.label(),
+                entry.status().map(Layer.Status::word).orElse(""),
+                Layer.Status.CONSUMED.word());
+    }
+}

@@ -1,0 +1,261 @@
+package workuptally.tally.suspects;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Figure;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.suspects.Entry.Sort;
+
+/** What may have been meant by one entry, by each slip of the pen that its kind of figure knows. */
+final class Slips {
+    private static final int UNIT_STEP = 3;
+    private static final int DIGITS_OF_A_COPY = 3;
+
+    /** A point two places off is that much rarer than one place off, either way (common practice). */
+    private static final double FAR_POINT = 15;
+
+    private final Run run;
+    private final List<Entry> entries;
+    private final TareRegister register;
+    private final Checks checks;
+    private final Substances substances;
+
+    Slips(Run run, List<Entry> entries, TareRegister register, Checks checks, Substances substances) {
+        this.run = run;
+        this.entries = entries;
+        this.register = register;
+        this.checks = checks;
+        this.substances = substances;
+    }
+
+    /**
+     * Numbers that may have been meant, by slip.
+     *
+     * @param settling the number that would settle the balances best, in the unit of the field, if there is one
+     */
+    List<Hypothesis> of(Entry entry, OptionalDouble settling) {
+        List<Hypothesis> all = new ArrayList<>();
+        TypedNumber typed = new TypedNumber(entry.number());
+        if (entry.sort() != Sort.MOLAR_MASS) {
+            moved(entry, typed, all);
+            swapped(entry, typed, all);
+        }
+        switch (entry.sort()) {
+            case TARE -> tare(entry, typed, settling, all);
+            case NET -> grossForNet(entry, typed, all);
+            case MOLAR_MASS -> molarMass(entry, typed, all);
+            default -> {}
+        }
+        if (settling.isPresent() && isCopied(entry)) {
+            add(all, entry, UsualSlip.NEIGHBOURING_ROW, typed.with(settling.getAsDouble()));
+        }
+        return all;
+    }
+
+    private void swapped(Entry entry, TypedNumber typed, List<Hypothesis> all) {
+        List<Figure> swapped = typed.swapped();
+        swapped.forEach(s -> add(all, entry, UsualSlip.DIGITS_SWAPPED, s, swapped.size()));
+    }
+
+    private void moved(Entry entry, TypedNumber typed, List<Hypothesis> all) {
+        for (int places : new int[] {-2, -1, 1, 2}) {
+            add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(places), Math.abs(places) == 1 ? 2 : FAR_POINT);
+        }
+        if (entry.sort().hasUnits()) {
+            add(all, entry, UsualSlip.MILLIGRAMS_FOR_GRAMS, typed.moved(-UNIT_STEP), 2);
+            add(all, entry, UsualSlip.MILLIGRAMS_FOR_GRAMS, typed.moved(UNIT_STEP), 2);
+        }
+    }
+
+    /**
+     * The register's tare where the one typed is that of another vessel, of the register or of the run; what settles the balances where the
+     * register does not know the vessel and the one typed is another's to the last digit.
+     */
+    private void tare(Entry entry, TypedNumber typed, OptionalDouble settling, List<Hypothesis> all) {
+        double tolerance = checks.toleranceGrams(entry.number());
+        boolean ofAnother = register.isOfAnother(entry.vessel(), typed.value(), tolerance)
+                || entries.stream()
+                        .anyMatch(e -> e.sort() == Sort.TARE
+                                && !e.vessel().equalsIgnoreCase(entry.vessel())
+                                && Math.abs(e.number().value() - typed.value()) <= tolerance);
+        Optional<Entered> own = register.latest(entry.vessel());
+        if (ofAnother && own.isPresent()) {
+            add(all, entry, UsualSlip.TARE_OF_ANOTHER_VESSEL, own.get().figure());
+        }
+        double lastDigit = Math.pow(10, -entry.number().decimals());
+        if (own.isEmpty()
+                && settling.isPresent()
+                && register.isOfAnother(entry.vessel(), typed.value(), lastDigit / 2)) {
+            add(all, entry, UsualSlip.TARE_OF_ANOTHER_VESSEL, typed.with(settling.getAsDouble()));
+        }
+    }
+
+    private void grossForNet(Entry entry, TypedNumber typed, List<Hypothesis> all) {
+        register.latest(entry.vessel())
+                .ifPresent(t -> add(all, entry, UsualSlip.GROSS_FOR_NET, typed.with(typed.value() - t.value())));
+    }
+
+    private void molarMass(Entry entry, TypedNumber typed, List<Hypothesis> all) {
+        String formula = formula(entry);
+        OptionalDouble computed = checks.molarMass(formula);
+        if (computed.isEmpty()) {
+            return;
+        }
+        boolean otherForm = substances
+                .formDifference(typed.value() - computed.getAsDouble())
+                .isPresent();
+        if (otherForm) {
+            add(all, entry, UsualSlip.SALT_FOR_BASE, typed.with(computed.getAsDouble()));
+        } else {
+            moved(entry, typed, all);
+            swapped(entry, typed, all);
+        }
+    }
+
+    private String formula(Entry entry) {
+        for (Charge charge : run.charges()) {
+            if (entry.cell().isIn(charge.row())) {
+                return charge.formula();
+            }
+        }
+        for (Product product : run.products()) {
+            if (entry.cell().isIn(product.row())) {
+                return product.formula();
+            }
+        }
+        return "";
+    }
+
+    /** True where the row above or below has the same digits in the same column, too many for chance. */
+    private boolean isCopied(Entry entry) {
+        String digits = entry.number().asTyped();
+        long significant = digits.chars().filter(Character::isDigit).count();
+        return significant >= DIGITS_OF_A_COPY
+                && entries.stream()
+                        .anyMatch(e ->
+                                isNeighbour(entry, e) && e.number().asTyped().equals(digits));
+    }
+
+    private static boolean isNeighbour(Entry one, Entry other) {
+        return one.cell().heading().equals(other.cell().heading())
+                && one.row().table().sheet().equals(other.row().table().sheet())
+                && Math.abs(one.row().row() - other.row().row()) == 1;
+    }
+
+    /** Two numbers in each other's cells: of one column in neighbouring rows, or volume and mass of one layer. */
+    List<Hypothesis> exchanges() {
+        List<Hypothesis> all = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i++) {
+            for (int j = i + 1; j < entries.size(); j++) {
+                Entry one = entries.get(i);
+                Entry other = entries.get(j);
+                boolean volumeAndMass = one.cell().isIn(other.row())
+                        && one.sort() == Sort.VOLUME
+                        && other.sort() == Sort.NET
+                        && one.vessel().equals(other.vessel());
+                if ((isNeighbour(one, other) && one.sort() != Sort.MOLAR_MASS || volumeAndMass)
+                        && one.number().value() != other.number().value()) {
+                    all.add(new Hypothesis(
+                            Changes.of(List.of(
+                                    change(one, other.number().figure()),
+                                    change(other, one.number().figure()))),
+                            UsualSlip.CELLS_SWAPPED,
+                            List.of(one.cell().place(), other.cell().place()),
+                            one.row(),
+                            one.what() + " and " + other.what(),
+                            one.number().asTyped() + " and " + other.number().asTyped(),
+                            other.number().asTyped() + " and " + one.number().asTyped()));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** The entry that stands beside another one in a weighing, for each entry that has one. */
+    static Map<Cell, Cell> partners(List<Entry> entries) {
+        Map<Cell, Cell> partners = new LinkedHashMap<>();
+        for (Entry one : entries) {
+            entries.stream()
+                    .filter(one::isOneWeighingWith)
+                    .findFirst()
+                    .ifPresent(other -> partners.put(one.cell(), other.cell()));
+        }
+        return partners;
+    }
+
+    private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant) {
+        add(all, entry, slip, meant, 1);
+    }
+
+    private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant, double alternatives) {
+        boolean isWeighed = entry.sort() != Sort.GROSS
+                || tareOf(entry).filter(t -> meant.value() <= t).isEmpty();
+        boolean isBelowGross = entry.sort() != Sort.TARE
+                || grossOf(entry).filter(g -> meant.value() >= g).isEmpty();
+        if (!entry.sort().allows(meant.value())
+                || !isWeighed
+                || !isBelowGross
+                || Double.compare(meant.value(), entry.number().value()) == 0) {
+            return;
+        }
+        List<workuptally.model.Place> places = new ArrayList<>();
+        places.add(entry.cell().place());
+        entries.stream()
+                .filter(entry::isOneWeighingWith)
+                .forEach(e -> places.add(e.cell().place()));
+        all.add(new Hypothesis(
+                Changes.of(List.of(change(entry, meant))),
+                slip,
+                places,
+                entry.row(),
+                entry.what(),
+                entry.number().asTyped(),
+                meant.asTyped(),
+                alternatives));
+    }
+
+    private Optional<Double> tareOf(Entry gross) {
+        return inWeighing(gross, Sort.TARE);
+    }
+
+    private Optional<Double> grossOf(Entry tare) {
+        return inWeighing(tare, Sort.GROSS);
+    }
+
+    private Optional<Double> inWeighing(Entry entry, Sort sort) {
+        return entries.stream()
+                .filter(e -> e.sort() == sort && entry.isOneWeighingWith(e))
+                .map(e -> e.number().value())
+                .findFirst();
+    }
+
+    private static Changes.Number change(Entry entry, Figure meant) {
+        return new Changes.Number(
+                entry.cell(), new Entered(meant, entry.row(), entry.number().heading()));
+    }
+
+    /** The entry with its number so much larger. */
+    static Changes nudged(Entry entry, double by) {
+        Figure figure = entry.number().figure();
+        Field nudged = new Entered(
+                new Figure(
+                        figure.value() + by,
+                        figure.qualifier(),
+                        figure.decimals(),
+                        figure.asTyped(),
+                        figure.digitsKnown(),
+                        figure.halfWidth()),
+                entry.row(),
+                entry.number().heading());
+        return Changes.of(List.of(new Changes.Number(entry.cell(), nudged)));
+    }
+}

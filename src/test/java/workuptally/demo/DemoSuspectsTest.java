@@ -1,0 +1,84 @@
+package workuptally.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import workuptally.book.BookReader;
+import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.judgement.RunReview;
+import workuptally.model.Place;
+import workuptally.reference.Reference;
+import workuptally.tally.suspects.Suspect;
+import workuptally.tally.suspects.UsualSlip;
+
+/** Three runs of the invented week have an entry that is wrong on purpose: these are named, and no other cell is. */
+class DemoSuspectsTest {
+    private static Review review;
+
+    @BeforeAll
+    static void reviews() throws Exception {
+        review = new ReviewBuilder(Reference.load(), "test")
+                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+    }
+
+    private static Suspect only(String run) {
+        List<Suspect> suspects = review.runs().stream()
+                .filter(r -> r.id().equals(run))
+                .findFirst()
+                .orElseThrow()
+                .suspects()
+                .list();
+        assertEquals(1, suspects.size(), run);
+        return suspects.get(0);
+    }
+
+    @Test
+    void theMolarMassOfTheBaseIsNamed() {
+        Suspect suspect = only("R26-044");
+        assertEquals(UsualSlip.SALT_FOR_BASE, suspect.slip());
+        assertEquals("charges.csv line 12, Molar mass", suspect.place().inWords());
+        assertEquals("107.15", suspect.typed());
+        // benzylamine hydrochloride C7H10ClN, standard atomic weights of 2021
+        assertEquals("143.61", suspect.suggested());
+    }
+
+    @Test
+    void theSwappedLabelsAreNamed() {
+        Suspect suspect = only("R26-045");
+        assertEquals(UsualSlip.LABELS_SWAPPED, suspect.slip());
+        assertEquals(
+                List.of("layers.csv line 25, Layer", "layers.csv line 26, Layer"),
+                Stream.concat(Stream.of(suspect.place()), suspect.together().stream())
+                        .map(Place::inWords)
+                        .sorted()
+                        .toList());
+        assertTrue(suspect.explains().containsAll(List.of("density of layer L1", "density of layer L2")));
+    }
+
+    @Test
+    void theMissingTareIsNamedWithWhatTheRegisterHas() {
+        Suspect suspect = only("R26-047");
+        assertEquals(UsualSlip.MISSING_ENTRY, suspect.slip());
+        assertEquals("isolated.csv line 11, Tare", suspect.place().inWords());
+        assertEquals("84.1012", suspect.suggested());
+    }
+
+    @Test
+    void noOtherRunNamesACell() {
+        Map<String, Integer> shown = new TreeMap<>();
+        for (RunReview run : review.runs()) {
+            if (!run.suspects().list().isEmpty()) {
+                shown.put(run.id(), run.suspects().list().size());
+            }
+        }
+        assertEquals(Map.of("R26-044", 1, "R26-045", 1, "R26-047", 1), shown);
+    }
+}
