@@ -245,7 +245,7 @@ public final class RunTallying {
             Undecided undecided =
                     new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
             List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
-                    .beside(bounds.applied(), ContactMixtures.of(run, portions.layers(), substances, flow));
+                    .beside(bounds.applied(), () -> ContactMixtures.of(run, portions.layers(), substances, flow));
             Whereabouts whereabouts = new ProductWhereabouts(
                     run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
             List<Closure> closures = new ClosureAccount(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
@@ -60,10 +61,17 @@ public final class PredictedContents {
         this.theory = theory;
     }
 
-    /** The layers with what is predicted beside a content that nobody looked for, as evidence where the laboratory says so. */
-    public List<LayerTally> beside(List<LayerTally> layers, List<ContactMixture> contacts) {
+    /**
+     * The layers with what is predicted beside a content that nobody looked for, as evidence where the laboratory says so.
+     *
+     * @param contacts what stood in the funnel at each contact; asked for only where a product has a partition ratio
+     */
+    public List<LayerTally> beside(List<LayerTally> layers, Supplier<List<ContactMixture>> contacts) {
+        if (run.products().stream().noneMatch(PredictedContents::isKnownInWater)) {
+            return layers;
+        }
         Set<Step> mixed = new HashSet<>();
-        contacts.stream().filter(this::isMixed).map(ContactMixture::step).forEach(mixed::add);
+        contacts.get().stream().filter(this::isMixed).map(ContactMixture::step).forEach(mixed::add);
         ExtractionChain chain = new ExtractionChain(graph, materials, layers);
         List<LayerTally> shown = new ArrayList<>();
         for (LayerTally layer : layers) {
@@ -78,6 +86,12 @@ public final class PredictedContents {
             shown.add(layer.withContents(contents));
         }
         return shown;
+    }
+
+    private static boolean isKnownInWater(Product product) {
+        return product.wanted()
+                && (product.partitionRatio().entered().isPresent()
+                        || product.logP().entered().isPresent());
     }
 
     private Content with(Content content, double grams) {
