@@ -182,6 +182,9 @@ public enum Limit {
     AS_OF("As of", "day for which ages are computed"),
     TLC_COUNTS("TLC counts", "yes where the laboratory takes a spot on a TLC plate for evidence; no unless set"),
     LC_MS_COUNTS("LC-MS counts", "yes where the laboratory takes a result by LC-MS for evidence; no unless set"),
+    PREDICTION_COUNTS(
+            "Prediction counts",
+            "yes where the laboratory takes the upper end of what the partition model leaves in water for evidence; no unless set"),
     EXPERIENCE_COUNTS(
             "Experience counts",
             "yes where the laboratory takes what earlier batches of a series held for evidence; no unless set"),

@@ -113,8 +113,10 @@ final class BalanceSettled implements LayerCondition {
     /** An assay or true non-detect of a wanted product that this balance counts. */
     private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
         return evidence.wanted().stream()
-                .filter(c -> c.isOwnEvidence() || c.rests() == Content.Rests.PARENT)
-                .filter(c -> c.massGrams().isPresent() || c.isOwnEvidence())
+                .filter(c -> c.isOwnEvidence()
+                        || c.rests() == Content.Rests.EXPERIENCE
+                        || c.rests() == Content.Rests.PREDICTION
+                        || c.rests() == Content.Rests.PARENT && c.massGrams().isPresent())
                 .anyMatch(c -> closure.counts(c.substance()));
     }
 

@@ -32,7 +32,7 @@ final class NoOtherWanted implements LayerCondition {
             if (!isFound(evidence.run(), product)) {
                 return missing(Phrase.of("ask whether {} is wanted from this layer", product.name()));
             }
-            Phrase assay = Phrase.of("assay of {} for {}", evidence.layer().label(), product.name());
+            Phrase assay = Phrase.of("an assay for {}", product.name());
             Optional<Double> most = atMostPercent(evidence, product);
             if (most.isEmpty()) {
                 return missing(Phrase.of("{}, of which nothing bounds what is here", assay));
@@ -48,11 +48,8 @@ final class NoOtherWanted implements LayerCondition {
             unassayed.add(assay);
         }
         if (!asked.isEmpty()) {
-            return missing(Phrase.of(
-                    "assay of {} for {}; limit {}",
-                    evidence.layer().label(),
-                    Phrase.join(", and ", asked),
-                    Figure.digits(limit, 2, "%")));
+            return missing(
+                    Phrase.of("an assay for {}; limit {}", Phrase.join(", and ", asked), Figure.digits(limit, 2, "%")));
         }
         List<Phrase> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
@@ -22,8 +21,9 @@ import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
+import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
@@ -38,11 +38,14 @@ public final class HeldLayers {
 
     /** The findings of a run. */
     public static List<Finding> of(
-            RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
+            RunTally tally,
+            List<LayerDecision> decisions,
+            Limits limits,
+            Reactivity reactivity,
+            Experience experience) {
         FindingList findings = new FindingList(tally.run().id());
-        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
-                tally, decisions, limits, substances.reference().reactivity());
-        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, reactivity);
+        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits, experience).add(u, findings));
         Map<Phrase, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
             boolean told =
@@ -50,8 +53,7 @@ public final class HeldLayers {
             if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told) {
                 continue;
             }
-            Optional<Condition> limit =
-                    notMet(decision, Criterion.LAYER_LIMIT).or(() -> notMet(decision, Criterion.RUN_LIMIT));
+            Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
             if (limit.isPresent()) {
                 findings.add(
                         FindingCode.LAYER_HOLDS_PRODUCT,
@@ -61,7 +63,7 @@ public final class HeldLayers {
                         Phrase.of("layer {}: {}", decision.layer(), evidence(decision)),
                         Phrase.of("within the layer limit, and all kept layers together within the run limit"),
                         "limits in force; guard-banded one-sided 95 % bound",
-                        notMet(decision, Criterion.IDENTITY).isPresent()
+                        notMet(decision, "R1").isPresent()
                                 ? Phrase.of("Keep it; settle first which phase it is.")
                                 : action(tally, decision.layer()));
             } else {
@@ -91,15 +93,14 @@ public final class HeldLayers {
 
     private static Phrase evidence(LayerDecision decision) {
         return decision.conditions().stream()
-                .filter(c -> c.state() == State.NOT_MET
-                        && (c.criterion() == Criterion.LAYER_LIMIT || c.criterion() == Criterion.RUN_LIMIT))
+                .filter(c -> c.state() == State.NOT_MET && (c.id().equals("R4") || c.id().equals("R5")))
                 .map(Condition::evidence)
                 .collect(Phrase.joining("; "));
     }
 
-    private static Optional<Condition> notMet(LayerDecision decision, Criterion criterion) {
+    private static Optional<Condition> notMet(LayerDecision decision, String id) {
         return decision.conditions().stream()
-                .filter(c -> c.criterion() == criterion && c.state() == State.NOT_MET)
+                .filter(c -> c.id().equals(id) && c.state() == State.NOT_MET)
                 .findFirst();
     }
 

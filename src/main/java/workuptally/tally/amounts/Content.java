@@ -68,6 +68,24 @@ public record Content(
                 Rests.CONSERVATION);
     }
 
+    /** The same, where nobody looked for the substance, at most what the partition model leaves there, g. */
+    public Content atMostByPrediction(double grams, String words) {
+        return new Content(
+                substance,
+                Kind.BOUND,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(grams),
+                OptionalDouble.empty(),
+                words,
+                Rests.PREDICTION);
+    }
+
+    /** The same with other words of evidence. */
+    public Content saying(String words) {
+        return new Content(substance, kind, massGrams, amountMillimoles, upperBoundGrams, percentOf, words, rests);
+    }
+
     /** True where a reading of the portion, alone or in a composite sample, tells it, and no other reading gainsays it. */
     public boolean isOwnEvidence() {
         return rests == Rests.COMPOSITE_SAMPLE || massGrams.isPresent() && rests == Rests.OWN_READING;
@@ -91,6 +109,10 @@ public record Content(
         COMPOSITE_SAMPLE,
         /** What was read in the portion it was made from. */
         PARENT,
+        /** What earlier batches of the series held in it, where the laboratory takes that for evidence. */
+        EXPERIENCE,
+        /** The partition model, where the laboratory takes it for evidence. */
+        PREDICTION,
         /** Theory less what was found elsewhere. */
         CONSERVATION,
         /** Nothing. */

@@ -52,6 +52,7 @@ public final class RouteAccount {
     private final List<Addition> additions;
     private final List<LayerTally> layers;
     private final Found found;
+    private final ExtractionChain chain;
 
     public RouteAccount(
             Run run,
@@ -74,6 +75,7 @@ public final class RouteAccount {
         this.additions = additions;
         this.layers = layers;
         this.found = found;
+        this.chain = new ExtractionChain(graph, materials, layers);
     }
 
     /** Routes for every terminal aqueous layer in which a wanted product was measured, where there are two or more. */
@@ -233,22 +235,22 @@ public final class RouteAccount {
         double reading = pH.map(Entered::value).orElse(NEUTRAL_PH);
         double volume = layer.volumeMillilitres().orElseThrow().value();
         double shift = Math.pow(10, partition.get().isIonisable() ? substances.value(Threshold.PH_READING) : 0);
-        List<Step> earlier = earlierExtractions(step.get());
+        List<Step> earlier = chain.before(step.get());
         double there = productAfter(earlier.isEmpty() ? step.get() : earlier.get(0), content.substance());
         double d = partition.get().distributionRatio(reading);
         double left = Extraction.fractionLeft(d, portionMillilitres, volume, portions);
         double factor = partition.get().factor() * shift;
         double low = Extraction.fractionLeft(d * factor, portionMillilitres, volume, portions);
         double high = Extraction.fractionLeft(d / factor, portionMillilitres, volume, portions);
-        double before = leftBy(earlier, partition.get(), reading, 1, volume);
+        double before = chain.left(earlier, partition.get(), reading, 1, volume);
         double leftBefore = there * before;
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
                 "partition at the pH",
                 leftBefore * left,
-                there * leftBy(earlier, partition.get(), reading, factor, volume) * low,
-                there * leftBy(earlier, partition.get(), reading, 1 / factor, volume) * high,
+                there * chain.left(earlier, partition.get(), reading, factor, volume) * low,
+                there * chain.left(earlier, partition.get(), reading, 1 / factor, volume) * high,
                 Phrase.of(
                         "{} = {} at pH {}; ({} / ({} + D × {}))^{} = {} left of {}{}",
                         partition.get().equation(reading),
@@ -266,53 +268,6 @@ public final class RouteAccount {
                                         ", what step {} left of {}",
                                         earlier.stream().map(Step::number).collect(Phrase.joining(", ")),
                                         Figure.digits(there, 4, "g")))));
-    }
-
-    /** Extractions that the aqueous stream went through before a step, the first one first. */
-    private List<Step> earlierExtractions(Step step) {
-        List<Step> chain = new ArrayList<>();
-        Optional<Step> before = extractionOfSource(step);
-        while (before.isPresent() && !chain.contains(before.get())) {
-            chain.add(0, before.get());
-            before = extractionOfSource(before.get());
-        }
-        return chain;
-    }
-
-    /** The extraction with an organic solvent that gave a step its one aqueous source. */
-    private Optional<Step> extractionOfSource(Step step) {
-        return step.from().size() == 1
-                ? graph.givenBy(step.from().get(0))
-                        .filter(s -> s != step
-                                && s.givesAqueous().contains(step.from().get(0)))
-                        .filter(materials::isOrganic)
-                        .filter(s -> s.volumeMillilitres()
-                                        .entered()
-                                        .map(Entered::value)
-                                        .orElse(0.0)
-                                > 0)
-                : Optional.empty();
-    }
-
-    /** Share that the earlier extractions leave in the water, D times a factor; the volume of the layer stands in where none was read. */
-    private double leftBy(
-            List<Step> earlier, PartitionModel partition, double layerPH, double factor, double layerMillilitres) {
-        double share = 1;
-        for (Step step : earlier) {
-            double pH = step.pHAfter().entered().map(Entered::value).orElse(layerPH);
-            double volume = step.givesAqueous().stream()
-                    .flatMap(label -> layers.stream().filter(l -> l.label().equals(label)))
-                    .flatMap(l -> l.volumeMillilitres().stream())
-                    .mapToDouble(MeasuredValue::value)
-                    .findFirst()
-                    .orElse(layerMillilitres);
-            share *= Extraction.fractionLeft(
-                    partition.distributionRatio(pH) * factor,
-                    step.volumeMillilitres().entered().orElseThrow().value(),
-                    volume,
-                    (int) Math.round(step.portionCount()));
-        }
-        return share;
     }
 
     /** Product in everything that came out of a step or after it, g. */

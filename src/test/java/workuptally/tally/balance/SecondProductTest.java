@@ -62,8 +62,7 @@ class SecondProductTest {
                 decision.missing().stream()
                         .map(Wording.POINT::of)
                         .toList()
-                        .contains(
-                                "assay of A1 for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
+                        .contains("an assay for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 
@@ -78,8 +77,7 @@ class SecondProductTest {
                 decision.missing().stream()
                         .map(Wording.POINT::of)
                         .toList()
-                        .contains(
-                                "assay of A1 for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
+                        .contains("an assay for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 
