@@ -98,7 +98,10 @@ final class MakeLauncher {
         Path cache = folder.resolve(CACHE);
         String out = work.resolve("out").toString();
         run("-XX:AOTCacheOutput=" + cache, List.of("review", book, csvFolder, "--out", out));
-        System.out.println(Files.exists(cache) ? "Ahead-of-time cache made" : "No ahead-of-time cache made; the launchers work without");
+        System.out.println(
+                Files.exists(cache)
+                        ? "Ahead-of-time cache made"
+                        : "No ahead-of-time cache made; the launchers work without");
     }
 
     /**
@@ -108,7 +111,9 @@ final class MakeLauncher {
     private static List<String> linesMissing(List<String> there, List<String> list) {
         Map<String, Integer> left = new HashMap<>();
         there.forEach(line -> left.merge(line, 1, Integer::sum));
-        return list.stream().filter(line -> left.merge(line, -1, Integer::sum) < 0).toList();
+        return list.stream()
+                .filter(line -> left.merge(line, -1, Integer::sum) < 0)
+                .toList();
     }
 
     private void run(String option, List<String> arguments, String... more) throws IOException, InterruptedException {

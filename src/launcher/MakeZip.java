@@ -1,10 +1,12 @@
 import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.net.URI;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -13,8 +15,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 
 /**
  * Packs what a machine needs into a zip, unpacks it elsewhere and reviews the demo week with it through its launcher. Run by the build:
@@ -64,7 +64,8 @@ final class MakeZip {
     private static void pack(Map<String, Path> files, String name, Path zip, FileTime time) throws IOException {
         Files.deleteIfExists(zip);
         URI uri = URI.create("jar:" + zip.toAbsolutePath().toUri());
-        try (FileSystem packed = FileSystems.newFileSystem(uri, Map.of("create", "true", "enablePosixFileAttributes", "true"))) {
+        try (FileSystem packed =
+                FileSystems.newFileSystem(uri, Map.of("create", "true", "enablePosixFileAttributes", "true"))) {
             for (Map.Entry<String, Path> file : files.entrySet()) {
                 Path entry = packed.getPath(name, file.getKey());
                 Files.createDirectories(entry.getParent());
@@ -89,9 +90,10 @@ final class MakeZip {
                     ? List.of("cmd", "/c", own.resolve("workup-tally.cmd").toString())
                     : List.of(own.resolve("workup-tally").toString());
             Path log = folder.resolve("log");
-            ProcessBuilder builder = new ProcessBuilder(
-                    Stream.concat(start.stream(), Stream.of("review", "input-templates/demo-week.xlsx", "--out", out.toString()))
-                            .toList());
+            ProcessBuilder builder = new ProcessBuilder(Stream.concat(
+                            start.stream(),
+                            Stream.of("review", "input-templates/demo-week.xlsx", "--out", out.toString()))
+                    .toList());
             if (bare) {
                 builder.environment().remove("JAVA_HOME");
                 builder.environment().put("PATH", "");

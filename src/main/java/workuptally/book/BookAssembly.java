@@ -106,6 +106,7 @@ final class BookAssembly {
                 vessels,
                 history,
                 corrections,
+                List.of(),
                 limits.limits(),
                 log.leftAlone(),
                 log.inOrder());

@@ -28,7 +28,10 @@ record Doubt(FindingCode code, String expected, String action) {
             return Optional.empty();
         }
         Quantity quantity = column.unit().map(Unit::quantity).orElse(Quantity.PURE);
-        boolean percent = quantity == Quantity.PERCENT && column.kind() != Column.Kind.SETTING;
+        // what a wash held is most often below 1 %
+        boolean percent = quantity == Quantity.PERCENT
+                && column.kind() != Column.Kind.SETTING
+                && !column.heading().equals("Content");
         boolean uncertainty = column.heading().endsWith("uncertainty");
         if (percent && (uncertainty ? value < LEAST_UNCERTAINTY_PERCENT : value <= MOST_OF_A_FRACTION)) {
             String typed = number.value().stripTrailingZeros().toPlainString();

@@ -4,9 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import workuptally.model.Step;
 
-/** Labels of layers as people join them: {@code O2 + O3}, {@code O2 & O3}, {@code O2/O3}, {@code O2 O3}. */
+/** Labels of layers as people join them: {@code O2 + O3}, {@code O2 & O3}, {@code O2/O3}, {@code O2 O3}, {@code O2-O4}. */
 final class LabelsText {
     /** Words for the reaction mixture (common practice). */
     private static final Set<String> MIXTURE = Set.of(
@@ -24,6 +27,11 @@ final class LabelsText {
             "reactor",
             "crudereactionmixture",
             "mélangeréactionnel");
+
+    private static final Pattern RANGE = Pattern.compile(
+            "([\\p{L}]{1,8}[ .]?)(\\d{1,3}) ?(?:-|to|bis|à|\\.\\.\\.?) ?((?:[\\p{L}]{1,8}[ .]?)?)(\\d{1,3})");
+
+    private static final int MOST_OF_A_RANGE = 20;
 
     private LabelsText() {}
 
@@ -50,6 +58,10 @@ final class LabelsText {
         if (known.test(part) || MIXTURE.contains(Words.loose(part))) {
             return List.of(part);
         }
+        List<String> range = range(part, known);
+        if (!range.isEmpty()) {
+            return range;
+        }
         for (String between : List.of(" ?& ?", " (?:and|und|et|with|mit) ", " ?/ ?", " ")) {
             List<String> pieces =
                     Arrays.stream(part.split(between)).map(String::strip).toList();
@@ -60,6 +72,24 @@ final class LabelsText {
             }
         }
         return List.of(part);
+    }
+
+    /** {@code O2-O4} or {@code O2 to 4}, where every label from the first to the last is written somewhere; else none. */
+    private static List<String> range(String part, Predicate<String> known) {
+        Matcher ends = RANGE.matcher(part);
+        if (!ends.matches() || !(ends.group(3).isEmpty() || ends.group(3).equalsIgnoreCase(ends.group(1)))) {
+            return List.of();
+        }
+        int first = Integer.parseInt(ends.group(2));
+        int last = Integer.parseInt(ends.group(4));
+        List<String> labels = IntStream.rangeClosed(first, Math.min(last, first + MOST_OF_A_RANGE))
+                .mapToObj(number -> ends.group(1) + number)
+                .toList();
+        return first < last
+                        && last <= first + MOST_OF_A_RANGE
+                        && labels.stream().allMatch(known)
+                ? labels
+                : List.of();
     }
 
     private static String mixture(String label) {

@@ -21,8 +21,13 @@ final class RegisterRows {
     static List<HistoryPoint> history(TableRows rows) {
         List<HistoryPoint> points = new ArrayList<>();
         rows.forEach(row -> row.key("Series")
-                .ifPresent(series ->
-                        points.add(new HistoryPoint(series, row.date("Date"), row.number("Yield"), row.place()))));
+                .ifPresent(series -> points.add(new HistoryPoint(
+                        series,
+                        row.date("Date"),
+                        row.number("Yield"),
+                        row.text("Layer"),
+                        row.number("Content"),
+                        row.place()))));
         return points;
     }
 

@@ -396,7 +396,14 @@ final class Schema {
             List.of(
                     key("Series", "Series name as in Runs"),
                     date("Date", ""),
-                    number("Yield", Unit.PERCENT, Need.DETAIL, new Range(0, 200, "from 0 to 200"), "")));
+                    number("Yield", Unit.PERCENT, Need.DETAIL, new Range(0, 200, "from 0 to 200"), ""),
+                    text("Layer", "A layer of that batch that was assayed, by its label; one row for each"),
+                    number(
+                            "Content",
+                            Unit.PERCENT,
+                            Need.DETAIL,
+                            new Range(0, 110, "from 0 to 110"),
+                            "What that layer held, % of theory of the one wanted product; <0.1 is a limit")));
 
     static final Table CORRECTIONS = new Table(
             "Corrections",

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import workuptally.book.BookReader;
+import workuptally.book.EarlierReviews;
 import workuptally.book.ReadingOptions;
 import workuptally.book.UnreadableBookException;
 import workuptally.judgement.ReviewBuilder;
@@ -35,6 +36,13 @@ final class BookOptions {
             description = "Day for which ages are computed, as 2026-03-06; replaces 'As of' of the Limits table.")
     private Optional<LocalDate> asOf = Optional.empty();
 
+    @Option(
+            names = "--experience",
+            paramLabel = "DIR",
+            description =
+                    "Folder with the JSON of earlier reviews: what layers of a series held there is shown beside unassayed ones.")
+    private Optional<Path> experienceFolder = Optional.empty();
+
     ReadingOptions reading() {
         ReadingOptions options = ReadingOptions.defaults();
         return headingsFile.map(options::withHeadingsFile).orElse(options);
@@ -56,9 +64,17 @@ final class BookOptions {
 
     /** Reads a book. */
     Book read(Path path) throws UnreadableBookException, IOException {
-        Book book = new BookReader(reading()).read(path);
+        Book book = beside(new BookReader(reading()).read(path));
         return asOf.map(day -> book.withLimits(book.limits().given(Limit.AS_OF, day.toString())))
                 .orElse(book);
+    }
+
+    private Book beside(Book book) throws IOException {
+        if (experienceFolder.isEmpty()) {
+            return book;
+        }
+        EarlierReviews earlier = EarlierReviews.in(experienceFolder.get());
+        return book.withEarlier(earlier.contents(), earlier.findings());
     }
 
     /**

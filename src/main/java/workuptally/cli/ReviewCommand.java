@@ -19,7 +19,6 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
-import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.Wording;
 
 /** Reviews books and writes the reports of each. */
@@ -117,7 +116,7 @@ final class ReviewCommand implements Callable<Integer> {
         if (all) {
             ReviewSummary.print(review, rounding, new Wording(paper.mark()), terminal);
         } else {
-            ReviewScreen.print(review, rounding, new ReadableNumbers(paper.mark()), terminal);
+            ReviewScreen.print(review, rounding, new Wording(paper.mark()), terminal);
         }
         terminal.println(all ? "Written:" : "Written (all runs and findings stand there, or with --all here):");
         written.forEach(file -> terminal.println("  " + Failure.printable(file.toString())));

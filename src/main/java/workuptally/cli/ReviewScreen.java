@@ -11,8 +11,10 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
+import workuptally.report.view.NextMeasurement;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.LotTally;
 
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
@@ -23,25 +25,27 @@ final class ReviewScreen {
     private static final int MOST_LINES_OF_RUNS = 15;
     private static final int LABEL = 8;
     private static final int WHERE = 11;
+    private static final int MOST_MEASUREMENTS = 3;
     private static final String INDENT = "  ";
     private static final String CUT = "…";
 
     private final Review review;
     private final Rounding rounding;
-    private final ReadableNumbers numbers;
+    private final Wording wording;
     private final PrintWriter out;
 
-    private ReviewScreen(Review review, Rounding rounding, ReadableNumbers numbers, PrintWriter out) {
+    private ReviewScreen(Review review, Rounding rounding, Wording wording, PrintWriter out) {
         this.review = review;
-        this.numbers = numbers;
+        this.wording = wording;
         this.rounding = rounding;
         this.out = out;
     }
 
-    static void print(Review review, Rounding rounding, ReadableNumbers numbers, PrintWriter out) {
-        ReviewScreen screen = new ReviewScreen(review, rounding, numbers, out);
+    static void print(Review review, Rounding rounding, Wording wording, PrintWriter out) {
+        ReviewScreen screen = new ReviewScreen(review, rounding, wording, out);
         screen.title();
         screen.toDo();
+        screen.measureNext();
         screen.layers();
         screen.recovered();
         screen.solvent();
@@ -71,7 +75,7 @@ final class ReviewScreen {
 
     /** The same actions in the same order as page one of the PDF and the summary of the workbook. */
     private void toDo() {
-        List<UrgentAction> actions = UrgentAction.of(review, numbers, MOST_ACTIONS);
+        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers(wording.mark()), MOST_ACTIONS);
         out.println(
                 actions.isEmpty()
                         ? "Nothing to do first: no stop or hold"
@@ -87,6 +91,16 @@ final class ReviewScreen {
                     .forEach(out::println);
         }
         out.println();
+    }
+
+    /** The same measurements as on page one of the PDF, a line each. */
+    private void measureNext() {
+        List<NextMeasurement> next = NextMeasurement.of(review, wording, MOST_MEASUREMENTS);
+        if (!next.isEmpty()) {
+            out.println("Measure next");
+            next.forEach(n -> line(INDENT + FindingLines.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            out.println();
+        }
     }
 
     private static String in(List<String> runs) {

@@ -12,6 +12,10 @@ enum Equation {
     UNCERTAINTY("uncertainty", "u(y)² = Σ (∂y/∂x)²·u(x)², U = k·u", "JCGM 100:2008, 5.1.2 and 6.2"),
     NON_DETECT("not detected at limit L", "L/2 with u = L/(2√3) in a balance, L as a bound", "common practice"),
     BOUND("upper bound", "m + 1.645·u, one-sided 95 %", "JCGM 100:2008, G.3"),
+    EXPERIENCE(
+            "bound from earlier batches",
+            "x̄ + k·s of at least 5, 95 % of batches with 95 % confidence",
+            "ISO 16269-6:2014"),
     FILL("funnel fill", "F = Σ V before mixing / (loads · V nominal)", "common practice");
 
     private final String title;

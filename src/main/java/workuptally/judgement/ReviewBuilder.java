@@ -12,6 +12,8 @@ import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
+import workuptally.judgement.measurements.NextTest;
+import workuptally.judgement.measurements.NextTests;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
@@ -23,12 +25,14 @@ import workuptally.material.MaterialReader;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
+import workuptally.model.Severity;
 import workuptally.reference.Cited;
 import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.series.SeriesAccount;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspects;
@@ -63,7 +67,8 @@ public final class ReviewBuilder {
      */
     public Review review(Book book, IntConsumer progress) {
         Substances substances = new Substances(reference, materials);
-        List<RunTally> tallies = tallies(book, substances, progress);
+        Experience experience = Experience.of(book);
+        List<RunTally> tallies = tallies(book, substances, experience, progress);
         List<Finding> findings = new ArrayList<>(book.findings());
         findings.addAll(ofRuns(book, tallies, substances));
         Suspects suspects = new Suspects(book, substances);
@@ -83,7 +88,8 @@ public final class ReviewBuilder {
                 .toList();
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
-            findings.addAll(HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances));
+            findings.addAll(
+                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i)));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
@@ -108,6 +114,7 @@ public final class ReviewBuilder {
                                 tally.evidence().meetings(),
                                 materialsByRun.get(tally.run().id())),
                         suspectsByRun.get(tally.run().id()),
+                        nextTests(tally, orderedByRun, decisions, book),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(
@@ -124,15 +131,27 @@ public final class ReviewBuilder {
                 RegistryNumbers.of(substances, tallies, containers));
     }
 
+    /** While a stop is open the balance itself is in doubt, and its own action comes first. */
+    private List<NextTest> nextTests(
+            RunTally tally,
+            Map<String, List<Finding>> findings,
+            Map<String, List<LayerDecision>> decisions,
+            Book book) {
+        String run = tally.run().id();
+        boolean stopped = findings.getOrDefault(run, List.of()).stream().anyMatch(f -> f.severity() == Severity.STOP);
+        return stopped ? List.of() : NextTests.of(tally, decisions.get(run), book.limits(), reference.reactivity());
+    }
+
     /** Something made for one run, with the reference rows that it rests on. */
     private record OfRun<T>(T made, List<Cited> used) {}
 
-    private static List<RunTally> tallies(Book book, Substances substances, IntConsumer progress) {
+    private static List<RunTally> tallies(
+            Book book, Substances substances, Experience experience, IntConsumer progress) {
         RunsDone done = new RunsDone(progress);
         List<OfRun<RunTally>> tallied = book.runs().parallelStream()
                 .map(run -> {
                     Substances own = substances.apart();
-                    RunTally tally = new RunTallying(book.limits(), own).tally(run);
+                    RunTally tally = new RunTallying(book.limits(), own, experience).tally(run);
                     done.oneMore();
                     return new OfRun<>(tally, own.used());
                 })

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
@@ -18,6 +19,7 @@ import workuptally.tally.suspects.RunSuspects;
  * @param decisions decisions about its kept layers, in order of the steps
  * @param hazards hazard notes
  * @param suspects what its entries say against each other, and the cells to look at again
+ * @param nextTests tests that would settle its open layers, in the order in which to make them; none while a stop is open
  * @param materials what the names of its materials mean, in the order in which the run meets them
  */
 public record RunReview(
@@ -26,6 +28,7 @@ public record RunReview(
         List<LayerDecision> decisions,
         List<HazardNote> hazards,
         RunSuspects suspects,
+        List<NextTest> nextTests,
         List<RunMaterial> materials) {
     /** Copies the lists. */
     public RunReview {
@@ -33,21 +36,22 @@ public record RunReview(
         findings = List.copyOf(findings);
         decisions = List.copyOf(decisions);
         hazards = List.copyOf(hazards);
+        nextTests = List.copyOf(nextTests);
     }
 
     /** A review without materials. */
     public RunReview(RunTally tally, List<Finding> findings, List<LayerDecision> decisions, List<HazardNote> hazards) {
-        this(tally, findings, decisions, hazards, RunSuspects.NONE, List.of());
+        this(tally, findings, decisions, hazards, RunSuspects.NONE, List.of(), List.of());
     }
 
-    /** A review of a run whose entries agree. */
+    /** A review of a run whose entries agree and whose layers are settled. */
     public RunReview(
             RunTally tally,
             List<Finding> findings,
             List<LayerDecision> decisions,
             List<HazardNote> hazards,
             List<RunMaterial> materials) {
-        this(tally, findings, decisions, hazards, RunSuspects.NONE, materials);
+        this(tally, findings, decisions, hazards, RunSuspects.NONE, List.of(), materials);
     }
 
     /** Run id. */

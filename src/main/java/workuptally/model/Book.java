@@ -1,5 +1,6 @@
 package workuptally.model;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
  * @param vesselTares register of clean dry tares
  * @param history earlier results of series
  * @param corrections corrections of the record
+ * @param earlier what layers held in earlier reviews, where some were given
  * @param limits thresholds and settings in force
  * @param leftAlone columns and sheets of the user's own, which were not read
  * @param findings what could not be understood or does not fit the form of the book, in order of place
@@ -26,6 +28,7 @@ public record Book(
         List<VesselTare> vesselTares,
         List<HistoryPoint> history,
         List<Correction> corrections,
+        List<EarlierContent> earlier,
         Limits limits,
         List<String> leftAlone,
         List<Finding> findings) {
@@ -38,6 +41,7 @@ public record Book(
         vesselTares = List.copyOf(vesselTares);
         history = List.copyOf(history);
         corrections = List.copyOf(corrections);
+        earlier = List.copyOf(earlier);
         leftAlone = List.copyOf(leftAlone);
         findings = List.copyOf(findings);
     }
@@ -54,7 +58,19 @@ public record Book(
             List<Correction> corrections,
             Limits limits,
             List<Finding> findings) {
-        this(name, files, runs, containers, transfers, vesselTares, history, corrections, limits, List.of(), findings);
+        this(
+                name,
+                files,
+                runs,
+                containers,
+                transfers,
+                vesselTares,
+                history,
+                corrections,
+                List.of(),
+                limits,
+                List.of(),
+                findings);
     }
 
     /** The same book with other settings. */
@@ -68,8 +84,33 @@ public record Book(
                 vesselTares,
                 history,
                 corrections,
+                earlier,
                 other,
                 leftAlone,
                 findings);
+    }
+
+    /**
+     * The same book beside earlier reviews.
+     *
+     * @param contents what their layers held
+     * @param more findings about their files
+     */
+    public Book withEarlier(List<EarlierContent> contents, List<Finding> more) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(more);
+        return new Book(
+                name,
+                files,
+                runs,
+                containers,
+                transfers,
+                vesselTares,
+                history,
+                corrections,
+                contents,
+                limits,
+                leftAlone,
+                all);
     }
 }

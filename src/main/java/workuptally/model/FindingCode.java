@@ -180,6 +180,7 @@ public enum FindingCode {
     DATE_AMBIGUOUS(Severity.CHECK),
     DATE_IMPOSSIBLE(Severity.CHECK),
     DATE_IN_NUMBER(Severity.CHECK),
+    EXPERIENCE_UNREADABLE(Severity.CHECK),
     FORMULA_ERROR(Severity.CHECK),
     FORMULA_NOT_CALCULATED(Severity.CHECK),
     FORMULAS_STALE(Severity.CHECK),

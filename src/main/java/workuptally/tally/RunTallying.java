@@ -28,6 +28,7 @@ import workuptally.tally.balance.ClosureAccount;
 import workuptally.tally.balance.CompositeAccount;
 import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.balance.ContentBounds;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.balance.Found;
 import workuptally.tally.balance.HeadlineYields;
 import workuptally.tally.balance.MassAccount;
@@ -79,10 +80,18 @@ public final class RunTallying {
     private final Limits limits;
     private final Substances substances;
 
+    private final Experience experience;
+
     /** With the settings and reference data in force. */
     public RunTallying(Limits limits, Substances substances) {
+        this(limits, substances, Experience.none());
+    }
+
+    /** The same beside what layers held in earlier batches. */
+    public RunTallying(Limits limits, Substances substances, Experience experience) {
         this.limits = limits;
         this.substances = substances;
+        this.experience = experience;
     }
 
     /** All results of a run. */
@@ -226,7 +235,13 @@ public final class RunTallying {
 
         private Closed closed(Charged charged, Portions portions, List<DryingCake> cakes, LayerFlow flow) {
             ContentBounds bounds = new ContentBounds(
-                    run, charged.theory(), portions.layers(), portions.lots(), portions.purified(), portions.found());
+                    run,
+                    charged.theory(),
+                    portions.layers(),
+                    portions.lots(),
+                    portions.purified(),
+                    portions.found(),
+                    experience);
             Undecided undecided =
                     new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
             List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())

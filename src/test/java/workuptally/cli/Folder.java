@@ -1,13 +1,17 @@
 package workuptally.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** What a folder holds: names, hidden ones too, and bytes as text that tells any change. */
 final class Folder {
@@ -30,5 +34,16 @@ final class Folder {
             }
         }
         return content;
+    }
+
+    /** All parts of a workbook as text, one behind the other. */
+    static String textOfWorkbook(Path workbook) throws IOException {
+        StringBuilder text = new StringBuilder();
+        try (ZipFile zip = new ZipFile(workbook.toFile())) {
+            for (ZipEntry entry : Collections.list(zip.entries())) {
+                text.append(new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return text.toString();
     }
 }

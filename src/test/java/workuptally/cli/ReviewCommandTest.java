@@ -165,6 +165,28 @@ class ReviewCommandTest {
     }
 
     @Test
+    void figuresInSentencesHaveTheReadersMarkInWorkbookAndTerminalAndAPointInCsv() throws IOException {
+        Call point = Call.of("review", DEMO, "--out", folder.resolve("a"), "--all");
+        Call comma = Call.of("review", DEMO, "--out", folder.resolve("b"), "--locale", "comma", "--all");
+        assertTrue(point.out().contains("net 3.824 g"), point::out);
+        assertTrue(comma.out().contains("net 3,824 g"), comma::out);
+        // what was typed is quoted as it was typed
+        assertTrue(comma.out().contains("gross 87.9250 g"), comma::out);
+        assertTrue(
+                Folder.textOfWorkbook(folder.resolve("a/demo-week-review.xlsx")).contains("net 3.824 g"));
+        String workbook = Folder.textOfWorkbook(folder.resolve("b/demo-week-review.xlsx"));
+        assertTrue(workbook.contains("net 3,824 g"));
+        assertFalse(workbook.contains("net 3.824 g"));
+        Map<String, String> a = Folder.content(folder.resolve("a"));
+        Map<String, String> b = Folder.content(folder.resolve("b"));
+        for (String file : a.keySet()) {
+            if (file.endsWith(".csv") || file.endsWith("-review.json")) {
+                assertEquals(a.get(file), b.get(file), file);
+            }
+        }
+    }
+
+    @Test
     void dayGivenOnTheCommandLineWinsAndIsNamedInTheLimits() throws IOException {
         Call.of("review", DEMO, "--out", folder, "--as-of", "2026-03-13");
         String json = Folder.content(folder).get("demo-week-review.json");

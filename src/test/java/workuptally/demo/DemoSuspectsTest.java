@@ -14,12 +14,16 @@ import workuptally.book.BookReader;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Place;
 import workuptally.reference.Reference;
 import workuptally.tally.suspects.Suspect;
 import workuptally.tally.suspects.UsualSlip;
 
-/** Three runs of the invented week have an entry that is wrong on purpose: these are named, and no other cell is. */
+/**
+ * Three runs of the invented week have an entry that is wrong on purpose: these are named, and no other cell is. And what its open layers
+ * wait for is asked for by the test that tells most.
+ */
 class DemoSuspectsTest {
     private static Review review;
 
@@ -69,6 +73,39 @@ class DemoSuspectsTest {
         assertEquals(UsualSlip.MISSING_ENTRY, suspect.slip());
         assertEquals("isolated.csv line 11, Tare", suspect.place().inWords());
         assertEquals("84.1012", suspect.suggested());
+    }
+
+    private static List<NextTest> next(String run) {
+        return review.runs().stream()
+                .filter(r -> r.id().equals(run))
+                .findFirst()
+                .orElseThrow()
+                .nextTests();
+    }
+
+    @Test
+    void theRagsAssayIsTheNextMeasurementOf048() {
+        NextTest first = next("R26-048").get(0);
+        assertEquals(NextTest.Kind.ASSAY, first.kind());
+        assertEquals(List.of("R1"), first.samples());
+        assertEquals(List.of("A1", "R1", "A2"), first.settles());
+        // 2 % of 3.70 g of theory in 17.5 mL, within what the run limit leaves and with a guard for the assay to come
+        assertTrue(first.mustBeBelow().orElseThrow() < 1000 * 0.02 * 3.85 / 17.5);
+    }
+
+    @Test
+    void oneAssayOfTheBrineIsTheNextMeasurementOf041() {
+        assertEquals(1, next("R26-041").size());
+        NextTest first = next("R26-041").get(0);
+        assertEquals(List.of("A3"), first.samples());
+        assertEquals(List.of("benzoic acid", "benzocaine"), first.substances());
+        assertEquals(List.of("A3"), first.settles());
+    }
+
+    @Test
+    void noMeasurementIsAdvisedWhileAStopIsOpen() {
+        assertEquals(List.of(), next("R26-044"));
+        assertEquals(List.of(), next("R26-047"));
     }
 
     @Test

@@ -79,7 +79,7 @@ class DemoWeekLayersTest {
     @Test
     void otherProductsAreAskedForWithWhatTheRunLacksOfThem() {
         assertEquals(
-                "missing: assay of A3 for benzoic acid, of which at most 2.7 % of theory is unaccounted for, and benzocaine, of which at"
+                "missing: an assay for benzoic acid, of which at most 2.7 % of theory is unaccounted for, and benzocaine, of which at"
                         + " most 3.5 % of theory is unaccounted for; limit 2.0 %",
                 Wording.POINT.of(run("R26-041").decision("A3").orElseThrow().reason()));
         assertTrue(Wording.POINT

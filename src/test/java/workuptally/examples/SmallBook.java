@@ -40,7 +40,7 @@ public final class SmallBook {
             "charges", List.of("Run", "Material"),
             "isolated", List.of("Run", "Lot", "Product"));
 
-    private static final Set<String> OF_THE_BOOK = Set.of("limits", "containers", "vessels", "corrections");
+    private static final Set<String> OF_THE_BOOK = Set.of("limits", "containers", "vessels", "corrections", "history");
 
     private final Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
 
@@ -108,6 +108,11 @@ public final class SmallBook {
     public SmallBook first(String table, String heading, String cell) {
         tables.get(table).get(0).put(heading, cell);
         return this;
+    }
+
+    /** The same with a row of the History table; headings and cells by turns. */
+    public SmallBook history(String... headingsAndCells) {
+        return row("history", headingsAndCells);
     }
 
     /** The same with a number or text of the Limits table set. */

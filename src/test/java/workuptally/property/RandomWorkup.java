@@ -46,7 +46,7 @@ final class RandomWorkup {
     }
 
     /** Limit of detection of a sound workup's assays, mg/mL. */
-    private static final double DETECTION_LIMIT = 0.1;
+    static final double DETECTION_LIMIT = 0.1;
 
     final String run;
     final double chargedGrams;
@@ -116,6 +116,16 @@ final class RandomWorkup {
 
     double productGrams() {
         return productGrams;
+    }
+
+    /** Product that a portion truly holds, g. */
+    double productGrams(String label) {
+        return portions.get(label).product;
+    }
+
+    /** The same in its volume, mg/mL. */
+    double milligramsPerMillilitre(String label) {
+        return 1000 * portions.get(label).product / portions.get(label).millilitres;
     }
 
     double inGrams() {

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.MeasuredValue;
@@ -208,9 +209,9 @@ public final class ExampleReview {
                 Phrase.quoted("10.0 % of theory is in it."),
                 List.of(
                         new LayerDecision.Condition(
-                                "R1", "identity", LayerDecision.State.MET, Phrase.quoted("density 1.02 g/mL")),
+                                Criterion.IDENTITY, LayerDecision.State.MET, Phrase.quoted("density 1.02 g/mL")),
                         new LayerDecision.Condition(
-                                "R3", "mass", LayerDecision.State.MISSING, Phrase.quoted("tare of A1"))),
+                                Criterion.CONTENT_KNOWN, LayerDecision.State.MISSING, Phrase.quoted("tare of A1"))),
                 Optional.empty());
     }
 

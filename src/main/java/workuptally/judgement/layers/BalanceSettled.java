@@ -25,40 +25,39 @@ import workuptally.tally.layers.LayerTally;
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */
 final class BalanceSettled implements LayerCondition {
-    private static final String ID = "R6";
-    private static final String TITLE = "balance closes, or the open part is not here";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
             return new Condition(
-                    ID, TITLE, State.NOT_ASKED, Phrase.of("a liquor belongs to the purification's balance"));
+                    Criterion.BALANCE, State.NOT_ASKED, Phrase.of("a liquor belongs to the purification's balance"));
         }
         List<String> open = unsettledPortions(evidence);
         if (!open.isEmpty()) {
             return new Condition(
-                    ID, TITLE, State.NOT_MET, Phrase.of("{} not assayed or not recorded", String.join(", ", open)));
+                    Criterion.BALANCE,
+                    State.NOT_MET,
+                    Phrase.of("{} not assayed or not recorded", String.join(", ", open)));
         }
         List<Closure> closures = evidence.run().closures();
         if (closures.isEmpty()) {
-            return new Condition(ID, TITLE, State.MISSING, Phrase.of("no closure could be computed"));
+            return new Condition(Criterion.BALANCE, State.MISSING, Phrase.of("no closure could be computed"));
         }
         for (Closure closure : closures) {
             if (closure.verdict() == Verdict.OVER) {
-                return new Condition(ID, TITLE, State.NOT_MET, words(closure));
+                return new Condition(Criterion.BALANCE, State.NOT_MET, words(closure));
             }
         }
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         List<Phrase> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
             if (closure.unaccountedAtLeastPercent() > closure.candidatesAtMostPercent() + limit) {
-                return new Condition(ID, TITLE, State.NOT_MET, tooMuchMissing(closure));
+                return new Condition(Criterion.BALANCE, State.NOT_MET, tooMuchMissing(closure));
             }
             if (!hasOwnAssay(evidence, closure)) {
                 if (!isSmall(closure, limit) && !isAskedForByItsName(evidence, closure)) {
                     return new Condition(
-                            ID,
-                            TITLE,
+                            Criterion.BALANCE,
                             State.NOT_MET,
                             Phrase.of(
                                     "{}, and this layer has no assay of its own{}",
@@ -71,12 +70,11 @@ final class BalanceSettled implements LayerCondition {
         }
         if (!elsewhere.isEmpty()) {
             return new Condition(
-                    ID,
-                    TITLE,
+                    Criterion.BALANCE,
                     State.MET,
                     Phrase.of("{}, but this layer has its own assay", Phrase.join("; ", elsewhere)));
         }
-        return new Condition(ID, TITLE, State.MET, words(closures.get(0)));
+        return new Condition(Criterion.BALANCE, State.MET, words(closures.get(0)));
     }
 
     /** True where the part that a balance lacks, at its upper 95 % bound and with room for U, is within a limit in %. */
@@ -115,9 +113,10 @@ final class BalanceSettled implements LayerCondition {
     /** An assay or true non-detect of a wanted product that this balance counts. */
     private static boolean hasOwnAssay(LayerEvidence evidence, Closure closure) {
         return evidence.wanted().stream()
-                .filter(c ->
-                        c.isOwnEvidence() || c.rests() == Content.Rests.PARENT || c.rests() == Content.Rests.PREDICTION)
-                .filter(c -> c.massGrams().isPresent() || c.isOwnEvidence() || c.rests() == Content.Rests.PREDICTION)
+                .filter(c -> c.isOwnEvidence()
+                        || c.rests() == Content.Rests.EXPERIENCE
+                        || c.rests() == Content.Rests.PREDICTION
+                        || c.rests() == Content.Rests.PARENT && c.massGrams().isPresent())
                 .anyMatch(c -> closure.counts(c.substance()));
     }
 

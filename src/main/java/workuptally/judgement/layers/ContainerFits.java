@@ -16,13 +16,11 @@ import workuptally.tally.containers.ContainerTally.Age;
 
 /** R10, asked for a proposed transfer: right stream, nothing that must not meet, room, within its days, contents known. */
 final class ContainerFits implements LayerCondition {
-    private static final String ID = "R10";
-    private static final String TITLE = "container fits";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no transfer proposed"));
+            return new Condition(Criterion.CONTAINER_FITS, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
         for (ContainerReview container : evidence.containers()) {
             Optional<ProposalFit> fit = container.proposals().stream()
@@ -32,7 +30,7 @@ final class ContainerFits implements LayerCondition {
                 return judge(evidence, container, fit.get());
             }
         }
-        return new Condition(ID, TITLE, State.MISSING, Phrase.of("a container of the Containers table"));
+        return new Condition(Criterion.CONTAINER_FITS, State.MISSING, Phrase.of("a container of the Containers table"));
     }
 
     private static boolean isOf(Transfer transfer, LayerEvidence evidence) {
@@ -75,8 +73,7 @@ final class ContainerFits implements LayerCondition {
             return missing(Phrase.of("capacity of {}", id));
         }
         return new Condition(
-                ID,
-                TITLE,
+                Criterion.CONTAINER_FITS,
                 State.MET,
                 Phrase.of(
                         "{}, then {} full",
@@ -85,10 +82,10 @@ final class ContainerFits implements LayerCondition {
     }
 
     private static Condition notMet(Phrase evidence) {
-        return new Condition(ID, TITLE, State.NOT_MET, evidence);
+        return new Condition(Criterion.CONTAINER_FITS, State.NOT_MET, evidence);
     }
 
     private static Condition missing(Phrase evidence) {
-        return new Condition(ID, TITLE, State.MISSING, evidence);
+        return new Condition(Criterion.CONTAINER_FITS, State.MISSING, evidence);
     }
 }

@@ -9,8 +9,6 @@ import workuptally.tally.amounts.Content;
 
 /** R3: product in this layer measured or bounded, by its own assay, a real non-detect, or conservation, and no two readings gainsay each other. */
 final class ContentKnown implements LayerCondition {
-    private static final String ID = "R3";
-    private static final String TITLE = "product measured or bounded";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
@@ -20,21 +18,20 @@ final class ContentKnown implements LayerCondition {
                 .findFirst();
         if (disputed.isPresent()) {
             return new Condition(
-                    ID,
-                    TITLE,
+                    Criterion.CONTENT_KNOWN,
                     State.NOT_MET,
                     Phrase.of(
                             "{}: {}", disputed.get().substance(), disputed.get().evidence()));
         }
         if (wanted.stream().noneMatch(LayerEvidence::isBounded)) {
             return new Condition(
-                    ID,
-                    TITLE,
+                    Criterion.CONTENT_KNOWN,
                     State.MISSING,
                     Phrase.of("assay of {}", evidence.layer().label()));
         }
         Content known =
                 wanted.stream().filter(LayerEvidence::isBounded).findFirst().orElseThrow();
-        return new Condition(ID, TITLE, State.MET, Phrase.of("{}: {}", known.substance(), known.evidence()));
+        return new Condition(
+                Criterion.CONTENT_KNOWN, State.MET, Phrase.of("{}: {}", known.substance(), known.evidence()));
     }
 }

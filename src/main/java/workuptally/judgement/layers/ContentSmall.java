@@ -14,16 +14,13 @@ import workuptally.tally.amounts.Content;
  * follows the Eurachem/CITAC guide on compliance with limits.
  */
 final class ContentSmall implements LayerCondition {
-    private static final String ID = "R4";
-    private static final String TITLE = "at most the layer limit";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         double limit = evidence.book().limits().value(Limit.LAYER_LIMIT);
         return atMost(evidence)
                 .map(most -> new Condition(
-                        ID,
-                        TITLE,
+                        Criterion.LAYER_LIMIT,
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
                         Phrase.of(
                                 "at most {} {} = {} of theory, limit {}",
@@ -31,7 +28,8 @@ final class ContentSmall implements LayerCondition {
                                 most.product(),
                                 Figure.boundDigits(most.percentOfTheory(), 2, "%"),
                                 Figure.digits(limit, 2, "%"))))
-                .orElse(new Condition(ID, TITLE, State.MISSING, Phrase.of("theory or content of the product")));
+                .orElse(new Condition(
+                        Criterion.LAYER_LIMIT, State.MISSING, Phrase.of("theory or content of the product")));
     }
 
     /** The wanted product of which the layer may hold the largest share of theory; the first of equal ones. */

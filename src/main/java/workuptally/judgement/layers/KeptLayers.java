@@ -9,7 +9,7 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, and a distillate in which a wanted product
- * was measured. Cakes, other distillates and aliquots are not, nor what is lost.
+ * was measured, or can be and was not looked for. Cakes, other distillates and aliquots are not, nor what is lost.
  */
 final class KeptLayers {
     private KeptLayers() {}
@@ -33,14 +33,16 @@ final class KeptLayers {
                         || s == Layer.Status.CONSUMED)
                 .orElse(true);
         return layer.terminal()
-                && (liquid || holdsMeasuredProduct(run, layer))
+                && (liquid || holdsProduct(run, layer))
                 && there
                 && !layer.aliquot()
                 && layer.entry().isPresent();
     }
 
-    private static boolean holdsMeasuredProduct(RunTally run, LayerTally layer) {
+    private static boolean holdsProduct(RunTally run, LayerTally layer) {
         return layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent()
-                && LayerEvidence.wanted(layer, run).stream().anyMatch(c -> c.kind() == Content.Kind.MEASURED);
+                && LayerEvidence.wanted(layer, run).stream()
+                        .anyMatch(c -> c.kind() == Content.Kind.MEASURED
+                                || c.massGrams().isEmpty());
     }
 }

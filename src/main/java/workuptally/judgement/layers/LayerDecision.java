@@ -46,13 +46,6 @@ public record LayerDecision(
         return notJudged.isEmpty() ? reason : reason.isEmpty() ? silence() : Phrase.of("{}; {}", reason, silence());
     }
 
-    /** True where the outcome rests on nothing but the layer limit, so that {@link #atMost} says why. */
-    public boolean restsOnTheBound() {
-        return atMost.isPresent()
-                && conditions.stream()
-                        .anyMatch(c -> c.id().equals("R4") && c.evidence().equals(reason));
-    }
-
     /** What is missing, as short phrases. */
     public List<Phrase> missing() {
         return conditions.stream()
@@ -73,24 +66,27 @@ public record LayerDecision(
     /**
      * One condition.
      *
-     * @param id {@code R1} to {@code R12}
-     * @param title what it asks, in a few words
+     * @param criterion what is asked
      * @param state met, not met, missing, or not asked
      * @param evidence the figure or entry it rests on, or what is missing
      * @param missing what was not measured, also where the condition is met without it; empty if nothing
      */
-    public record Condition(String id, String title, State state, Phrase evidence, Phrase missing) {
+    public record Condition(Criterion criterion, State state, Phrase evidence, Phrase missing) {
         /** A condition whose evidence says what is missing. */
-        public Condition(String id, String title, State state, Phrase evidence) {
-            this(id, title, state, evidence, state == State.MISSING ? evidence : Phrase.NONE);
+        public Condition(Criterion criterion, State state, Phrase evidence) {
+            this(criterion, state, evidence, state == State.MISSING ? evidence : Phrase.NONE);
         }
 
-        /** Equal in every word; see the contributor guide on records as keys. */
+        /** Its number, {@code R1} to {@code R12}. */
+        public String id() {
+            return criterion.id();
+        }
+
+        /** Equal in every part; see the contributor guide on records as keys. */
         @Override
         public boolean equals(Object other) {
             return other instanceof Condition condition
-                    && id.equals(condition.id)
-                    && title.equals(condition.title)
+                    && criterion == condition.criterion
                     && state == condition.state
                     && evidence.equals(condition.evidence)
                     && missing.equals(condition.missing);
@@ -98,7 +94,7 @@ public record LayerDecision(
 
         @Override
         public int hashCode() {
-            return 31 * id.hashCode() + evidence.hashCode();
+            return 31 * criterion.hashCode() + evidence.hashCode();
         }
     }
 

@@ -28,7 +28,7 @@ import workuptally.tally.layers.LayerTally;
  * R9 and R10 bear on a proposed transfer and stand beside.
  */
 public final class LayerDecisions {
-    private static final Set<String> ABOUT_THE_TRANSFER = Set.of("R9", "R10");
+    private static final Set<Criterion> ABOUT_THE_TRANSFER = Set.of(Criterion.QUENCHED, Criterion.CONTAINER_FITS);
 
     private static final List<LayerCondition> CONDITIONS = List.of(
             new PhaseKnown(),
@@ -121,7 +121,7 @@ public final class LayerDecisions {
                     notJudged);
         }
         Phrase bound = conditions.stream()
-                .filter(c -> c.id().equals("R4"))
+                .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)
                 .map(Condition::evidence)
                 .findFirst()
                 .orElse(Phrase.NONE);
@@ -131,10 +131,10 @@ public final class LayerDecisions {
     /** The most telling condition in that state: an open stop before all, then in order. */
     private static Optional<Condition> first(List<Condition> conditions, State state) {
         List<Condition> inState = conditions.stream()
-                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.id()))
+                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.criterion()))
                 .toList();
         return inState.stream()
-                .filter(c -> c.id().equals("R4"))
+                .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)
                 .findFirst()
                 .or(() -> inState.stream().findFirst());
     }

@@ -18,8 +18,6 @@ import workuptally.tally.layers.Meeting;
  * what was seen at the bench.
  */
 final class NoOpenStop implements LayerCondition {
-    private static final String ID = "R7";
-    private static final String TITLE = "no open stop on the run";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
@@ -38,8 +36,7 @@ final class NoOpenStop implements LayerCondition {
                 .findFirst();
         if (met.isPresent()) {
             return new Condition(
-                    ID,
-                    TITLE,
+                    Criterion.NO_OPEN_STOP,
                     State.NOT_MET,
                     Phrase.of(
                             "{} in step {}: {}",
@@ -51,11 +48,15 @@ final class NoOpenStop implements LayerCondition {
             List<String> unread =
                     UnreadEntries.of(evidence.run().run(), evidence.layer().label(), evidence.findings());
             return unread.isEmpty()
-                    ? new Condition(ID, TITLE, State.MET, Phrase.of("no stop on record"))
-                    : new Condition(ID, TITLE, State.NOT_MET, Phrase.of("not read: {}", String.join(", ", unread)));
+                    ? new Condition(Criterion.NO_OPEN_STOP, State.MET, Phrase.of("no stop on record"))
+                    : new Condition(
+                            Criterion.NO_OPEN_STOP,
+                            State.NOT_MET,
+                            Phrase.of("not read: {}", String.join(", ", unread)));
         }
         List<String> about = open.stream().map(NoOpenStop::inWords).distinct().toList();
-        return new Condition(ID, TITLE, State.NOT_MET, Phrase.of("still open: {}", String.join(", ", about)));
+        return new Condition(
+                Criterion.NO_OPEN_STOP, State.NOT_MET, Phrase.of("still open: {}", String.join(", ", about)));
     }
 
     /** The stable word of a finding as a reader would say it, without the number of a catalogue behind it. */

@@ -18,8 +18,6 @@ import workuptally.tally.layers.LayerTally;
  * assay that was not made is named all the same. Where one was found nowhere, somebody must say whether it is wanted from here.
  */
 final class NoOtherWanted implements LayerCondition {
-    private static final String ID = "R8";
-    private static final String TITLE = "no second wanted component";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
@@ -34,7 +32,7 @@ final class NoOtherWanted implements LayerCondition {
             if (!isFound(evidence.run(), product)) {
                 return missing(Phrase.of("ask whether {} is wanted from this layer", product.name()));
             }
-            Phrase assay = Phrase.of("assay of {} for {}", evidence.layer().label(), product.name());
+            Phrase assay = Phrase.of("an assay for {}", product.name());
             Optional<Double> most = atMostPercent(evidence, product);
             if (most.isEmpty()) {
                 return missing(Phrase.of("{}, of which nothing bounds what is here", assay));
@@ -50,11 +48,8 @@ final class NoOtherWanted implements LayerCondition {
             unassayed.add(assay);
         }
         if (!asked.isEmpty()) {
-            return missing(Phrase.of(
-                    "assay of {} for {}; limit {}",
-                    evidence.layer().label(),
-                    Phrase.join(", and ", asked),
-                    Figure.digits(limit, 2, "%")));
+            return missing(
+                    Phrase.of("an assay for {}; limit {}", Phrase.join(", and ", asked), Figure.digits(limit, 2, "%")));
         }
         List<Phrase> noted = evidence.layer().contents().stream()
                 .filter(c -> evidence.run()
@@ -69,15 +64,14 @@ final class NoOtherWanted implements LayerCondition {
                 ? Phrase.of("none named")
                 : Phrase.of("{} found in other portions", String.join(", ", elsewhere));
         return new Condition(
-                ID,
-                TITLE,
+                Criterion.OTHER_PRODUCTS,
                 State.MET,
                 noted.isEmpty() ? text : Phrase.of("{}; also holds {}", text, Phrase.join(", ", noted)),
                 Phrase.join("; ", unassayed));
     }
 
     private static Condition missing(Phrase what) {
-        return new Condition(ID, TITLE, State.MISSING, what);
+        return new Condition(Criterion.OTHER_PRODUCTS, State.MISSING, what);
     }
 
     private static boolean isFound(RunTally run, Product product) {

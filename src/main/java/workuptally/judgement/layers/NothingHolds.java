@@ -8,19 +8,17 @@ import workuptally.model.Phrase;
 
 /** R11, asked where the book names runs on hold: nothing outside the record holds the layer. */
 final class NothingHolds implements LayerCondition {
-    private static final String ID = "R11";
-    private static final String TITLE = "nothing external holds it";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         String held = evidence.book().limits().text(Limit.HOLD_RUNS);
         if (held.isBlank()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("the book holds no run"));
+            return new Condition(Criterion.NOT_HELD, State.NOT_ASKED, Phrase.of("the book holds no run"));
         }
         String id = evidence.run().run().id();
         boolean isHeld = Arrays.stream(held.split(";")).map(String::strip).anyMatch(id::equals);
         return isHeld
-                ? new Condition(ID, TITLE, State.NOT_MET, Phrase.of("the book holds this run"))
-                : new Condition(ID, TITLE, State.MET, Phrase.of("not among the runs on hold"));
+                ? new Condition(Criterion.NOT_HELD, State.NOT_MET, Phrase.of("the book holds this run"))
+                : new Condition(Criterion.NOT_HELD, State.MET, Phrase.of("not among the runs on hold"));
     }
 }

@@ -15,8 +15,6 @@ import workuptally.tally.layers.LayerIdentity;
  * the check recorded at the bench counts.
  */
 final class PhaseKnown implements LayerCondition {
-    private static final String ID = "R1";
-    private static final String TITLE = "identity of the layer";
     private static final Phrase NOT_MEASURED = Phrase.of("density not measured");
     private static final Phrase NOT_KNOWN = Phrase.of("densities of this contact not known");
 
@@ -32,8 +30,10 @@ final class PhaseKnown implements LayerCondition {
                 .map(d -> Phrase.of("density {}", Figure.decimals(d.value(), 3, "g/mL")))
                 .orElse(NOT_MEASURED);
         return switch (identity.get().verdict()) {
-            case CONSISTENT -> new Condition(ID, TITLE, State.MET, Phrase.of("{} fits the recorded phase", density));
-            case SWAPPED -> new Condition(ID, TITLE, State.NOT_MET, Phrase.of("{} fits the other phase", density));
+            case CONSISTENT ->
+                new Condition(Criterion.IDENTITY, State.MET, Phrase.of("{} fits the recorded phase", density));
+            case SWAPPED ->
+                new Condition(Criterion.IDENTITY, State.NOT_MET, Phrase.of("{} fits the other phase", density));
             case CANNOT_TELL, NOT_MEASURED -> byCheck(identity.get().step(), density);
         };
     }
@@ -42,7 +42,7 @@ final class PhaseKnown implements LayerCondition {
     private static Condition withoutDensity(LayerEvidence evidence) {
         Optional<Layer.Phase> phase = evidence.layer().phase();
         if (phase.filter(p -> p == Layer.Phase.RAG).isPresent()) {
-            return new Condition(ID, TITLE, State.MET, Phrase.of("a rag, between the two liquids"));
+            return new Condition(Criterion.IDENTITY, State.MET, Phrase.of("a rag, between the two liquids"));
         }
         String label = evidence.layer().label();
         Optional<Step> contact = evidence.run().run().orderedSteps().stream()
@@ -50,7 +50,7 @@ final class PhaseKnown implements LayerCondition {
                 .filter(s -> !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
                 .findFirst();
         return contact.map(s -> byCheck(s, NOT_KNOWN))
-                .orElse(new Condition(ID, TITLE, State.MET, Phrase.of("the step gave one liquid")));
+                .orElse(new Condition(Criterion.IDENTITY, State.MET, Phrase.of("the step gave one liquid")));
     }
 
     /** A measured density that does not tell, or why there is none. */
@@ -65,8 +65,7 @@ final class PhaseKnown implements LayerCondition {
                 step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
         return checked
                 ? new Condition(
-                        ID,
-                        TITLE,
+                        Criterion.IDENTITY,
                         State.MET,
                         Phrase.of(
                                 "{}checked at the bench by {}",
@@ -76,6 +75,7 @@ final class PhaseKnown implements LayerCondition {
                                         .name()
                                         .toLowerCase(Locale.ROOT)
                                         .replace('_', ' ')))
-                : new Condition(ID, TITLE, State.MISSING, Phrase.of("{}test with a drop of water", unknown(density)));
+                : new Condition(
+                        Criterion.IDENTITY, State.MISSING, Phrase.of("{}test with a drop of water", unknown(density)));
     }
 }

@@ -8,27 +8,23 @@ import workuptally.tally.amounts.LotTally;
 
 /** R2: the product of the run is isolated and identified: every lot weighed, with an assay or an entry of its identity. */
 final class ProductIsolated implements LayerCondition {
-    private static final String ID = "R2";
-    private static final String TITLE = "product isolated and identified";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         List<LotTally> lots = evidence.run().lots();
         if (lots.isEmpty()) {
-            return new Condition(ID, TITLE, State.MISSING, Phrase.of("no isolated product recorded"));
+            return new Condition(Criterion.PRODUCT_ISOLATED, State.MISSING, Phrase.of("no isolated product recorded"));
         }
         for (LotTally lot : lots) {
             if (lot.netGrams().isEmpty()) {
                 return new Condition(
-                        ID,
-                        TITLE,
+                        Criterion.PRODUCT_ISOLATED,
                         State.MISSING,
                         Phrase.of("mass of lot {}", lot.lot().label()));
             }
             if (lot.lot().identityBy().isBlank() && lot.productFraction().isEmpty()) {
                 return new Condition(
-                        ID,
-                        TITLE,
+                        Criterion.PRODUCT_ISOLATED,
                         State.MISSING,
                         Phrase.of("identity of lot {}", lot.lot().label()));
             }
@@ -36,8 +32,7 @@ final class ProductIsolated implements LayerCondition {
         String label = lots.get(0).lot().label();
         String by = lots.get(0).lot().identityBy();
         return new Condition(
-                ID,
-                TITLE,
+                Criterion.PRODUCT_ISOLATED,
                 State.MET,
                 Phrase.of("lot {} weighed, identified by {}", label, by.isBlank() ? Phrase.of("its assay") : by));
     }

@@ -13,13 +13,10 @@ final class QuenchShown implements LayerCondition {
     /** Code of the finding that a reactive charge has no test. */
     private static final FindingCode NOT_SHOWN = FindingCode.QUENCH_NOT_SHOWN;
 
-    private static final String ID = "R9";
-    private static final String TITLE = "reactive content shown quenched";
-
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!Proposals.isProposed(evidence)) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no transfer proposed"));
+            return new Condition(Criterion.QUENCHED, State.NOT_ASKED, Phrase.of("no transfer proposed"));
         }
         List<Step> steps = evidence.run().run().orderedSteps();
         int lastQuench = -1;
@@ -41,12 +38,12 @@ final class QuenchShown implements LayerCondition {
                     .filter(t -> t == Step.QuenchTest.NEGATIVE)
                     .isPresent();
             return negative
-                    ? new Condition(ID, TITLE, State.MET, Phrase.of("quench test negative"))
-                    : new Condition(ID, TITLE, State.NOT_MET, Phrase.of("quench test positive"));
+                    ? new Condition(Criterion.QUENCHED, State.MET, Phrase.of("quench test negative"))
+                    : new Condition(Criterion.QUENCHED, State.NOT_MET, Phrase.of("quench test positive"));
         }
         boolean open = lastQuench >= 0 || evidence.findings().stream().anyMatch(f -> f.code() == NOT_SHOWN);
         return open
-                ? new Condition(ID, TITLE, State.MISSING, Phrase.of("quench test"))
-                : new Condition(ID, TITLE, State.MET, Phrase.of("no quench in this workup"));
+                ? new Condition(Criterion.QUENCHED, State.MISSING, Phrase.of("quench test"))
+                : new Condition(Criterion.QUENCHED, State.MET, Phrase.of("no quench in this workup"));
     }
 }

@@ -11,13 +11,11 @@ import workuptally.tally.amounts.Content;
 
 /** R5: all kept layers of the run together stay within the run limit, the largest set apart first until the rest fits. */
 final class SumSmall implements LayerCondition {
-    private static final String ID = "R5";
-    private static final String TITLE = "kept layers together within the run limit";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         if (!evidence.layer().endsWorkup()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("a liquor is judged alone"));
+            return new Condition(Criterion.RUN_LIMIT, State.NOT_ASKED, Phrase.of("a liquor is judged alone"));
         }
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         for (Content content : evidence.wanted()) {
@@ -36,9 +34,10 @@ final class SumSmall implements LayerCondition {
                                 String.join(" + ", sum.get().rest()),
                                 Figure.boundDigits(sum.get().restPercent(), 2, "%"),
                                 Figure.digits(limit, 2, "%"));
-                return new Condition(ID, TITLE, apart ? State.NOT_MET : State.MET, Phrase.of("{}{}", text, rest));
+                return new Condition(
+                        Criterion.RUN_LIMIT, apart ? State.NOT_MET : State.MET, Phrase.of("{}{}", text, rest));
             }
         }
-        return new Condition(ID, TITLE, State.MISSING, Phrase.of("content of the product"));
+        return new Condition(Criterion.RUN_LIMIT, State.MISSING, Phrase.of("content of the product"));
     }
 }

@@ -12,14 +12,12 @@ import workuptally.model.Phrase;
 
 /** R12, asked where the group sets a waiting time: it has passed on the day of the report. */
 final class WaitingTimePassed implements LayerCondition {
-    private static final String ID = "R12";
-    private static final String TITLE = "waiting time has passed";
 
     @Override
     public Condition judge(LayerEvidence evidence) {
         OptionalDouble days = evidence.book().limits().optional(Limit.WAITING_DAYS);
         if (days.isEmpty()) {
-            return new Condition(ID, TITLE, State.NOT_ASKED, Phrase.of("no waiting time set"));
+            return new Condition(Criterion.WAITING_TIME, State.NOT_ASKED, Phrase.of("no waiting time set"));
         }
         Optional<LocalDate> made = evidence.layer()
                 .entry()
@@ -28,15 +26,13 @@ final class WaitingTimePassed implements LayerCondition {
         Optional<LocalDate> today = evidence.book().limits().day(Limit.AS_OF);
         if (made.isEmpty() || today.isEmpty()) {
             return new Condition(
-                    ID,
-                    TITLE,
+                    Criterion.WAITING_TIME,
                     State.MISSING,
                     made.isEmpty() ? Phrase.of("day the layer was made") : Phrase.of("As of in Limits"));
         }
         LocalDate until = made.get().plusDays((long) Math.ceil(days.getAsDouble()));
         return new Condition(
-                ID,
-                TITLE,
+                Criterion.WAITING_TIME,
                 today.get().isBefore(until) ? State.NOT_MET : State.MET,
                 Phrase.of("{} days from {}: {}", Figure.decimals(days.getAsDouble(), 0, ""), made.get(), until));
     }

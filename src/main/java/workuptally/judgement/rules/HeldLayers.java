@@ -21,8 +21,9 @@ import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
+import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Experience;
 import workuptally.tally.bench.Reextraction;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
@@ -37,11 +38,14 @@ public final class HeldLayers {
 
     /** The findings of a run. */
     public static List<Finding> of(
-            RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
+            RunTally tally,
+            List<LayerDecision> decisions,
+            Limits limits,
+            Reactivity reactivity,
+            Experience experience) {
         FindingList findings = new FindingList(tally.run().id());
-        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(
-                tally, decisions, limits, substances.reference().reactivity());
-        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits).add(u, findings));
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, reactivity);
+        unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits, experience).add(u, findings));
         Map<Phrase, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
             boolean told =

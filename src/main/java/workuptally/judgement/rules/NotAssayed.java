@@ -1,5 +1,6 @@
 package workuptally.judgement.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.layers.LayerDecision;
@@ -10,20 +11,24 @@ import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Phrase;
+import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.tally.RunTally;
+import workuptally.tally.balance.Experience;
 
 /** Layers that nobody assayed, on one line, with the assays that would settle them. */
 final class NotAssayed {
     private final RunTally tally;
     private final List<LayerDecision> decisions;
     private final Limits limits;
+    private final Experience experience;
 
-    NotAssayed(RunTally tally, List<LayerDecision> decisions, Limits limits) {
+    NotAssayed(RunTally tally, List<LayerDecision> decisions, Limits limits, Experience experience) {
         this.tally = tally;
         this.decisions = decisions;
         this.limits = limits;
+        this.experience = experience;
     }
 
     void add(UnassayedLayers layers, FindingList findings) {
@@ -47,12 +52,38 @@ final class NotAssayed {
                 .map(LayerDecision::atMost)
                 .flatMap(Optional::stream)
                 .reduce((a, b) -> b.percentOfTheory() > a.percentOfTheory() ? b : a);
-        return most.map(m -> Phrase.of(
+        Phrase now = most.map(m -> Phrase.of(
                         "up to {} {}, {} of theory, can be in them",
                         Figure.boundDecimals(m.grams(), 2, "g"),
                         m.product(),
                         Figure.boundDecimals(m.percentOfTheory(), 1, "%")))
                 .orElse(Phrase.of("nothing bounds what they hold"));
+        List<Phrase> earlier = earlier(layers);
+        return earlier.isEmpty() ? now : Phrase.of("{}; {}", now, Phrase.join("; ", earlier));
+    }
+
+    /** What earlier batches held in them, shown whether or not it counts. */
+    private List<Phrase> earlier(UnassayedLayers layers) {
+        List<Phrase> told = new ArrayList<>();
+        for (String label : layers.labels()) {
+            for (Product product : tally.run().products()) {
+                if (product.wanted()) {
+                    experience
+                            .bound(tally.run(), label, product.name())
+                            .ifPresent(bound -> told.add(Phrase.of("{}, {}", label, inWords(bound))));
+                }
+            }
+        }
+        return told;
+    }
+
+    private static Phrase inWords(Experience.Bound bound) {
+        return Phrase.of(
+                "{} earlier batches: at most {} of theory (95 % of batches, 95 % confidence{}){}",
+                bound.batches(),
+                Figure.boundDigits(bound.percentOfTheory(), 2, "%"),
+                bound.normalityDoubted() ? "; they do not look normally distributed" : "",
+                bound.counts() ? "" : ", which does not count here");
     }
 
     private static Phrase action(UnassayedLayers layers) {

@@ -2,6 +2,7 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.StepReaction;
 
@@ -34,7 +35,7 @@ final class ExplainedGas {
                 .equation("V = n·R·T/p = n·V(molar), ideal gas at room temperature and pressure")
                 .equation("V = " + numbers.plain(reaction.expectedMillimoles()) + " mmol × "
                         + numbers.plain(molarLitres) + " L/mol / 1000")
-                .note("n: " + reaction.because() + ".")
+                .note("n: " + Wording.POINT.of(reaction.because()) + ".")
                 .note("If nothing was used up before: " + numbers.plain(reaction.worstMillimoles()) + " mmol, "
                         + numbers.decimals(reaction.worstLitres(), 2) + " L.");
         if (reaction.loads() > 1) {
@@ -51,7 +52,7 @@ final class ExplainedGas {
                 .equation("ratio = n(wash)/n(to neutralise)")
                 .equation("ratio = " + numbers.plain(reaction.washMillimoles()) + " mmol / "
                         + numbers.plain(reaction.toNeutraliseMillimoles()) + " mmol")
-                .note("To neutralise: " + reaction.because() + ".");
+                .note("To neutralise: " + Wording.POINT.of(reaction.because()) + ".");
         reaction.neededMillilitres()
                 .ifPresent(v -> draft.note("Just enough: " + numbers.decimals(v, 1) + " mL of this wash."));
         return draft.result(numbers.decimals(reaction.capacityRatio().orElseThrow(), 2));

@@ -90,7 +90,7 @@ final class LayerJson {
                 }));
         json.array("conditions", decision.conditions(), condition -> {
             json.text("id", condition.id());
-            json.text("title", condition.title());
+            json.text("title", condition.criterion().title());
             json.text("state", condition.state().word());
             json.text("evidence", Wording.POINT.of(condition.evidence()));
         });

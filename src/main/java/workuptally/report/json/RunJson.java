@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.report.view.Wording;
 import workuptally.tally.LayerShares;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -68,6 +70,21 @@ final class RunJson {
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
         new SuspectsJson(json).write(review.suspects());
+        json.array("nextMeasurements", review.nextTests(), this::nextTest);
+    }
+
+    private void nextTest(NextTest test) {
+        json.text("test", test.kind().word());
+        json.texts("samples", test.samples());
+        json.texts("substances", test.substances());
+        json.array(
+                "aliquots", test.aliquotsMillilitres(), millilitres -> json.number("volumeMillilitres", millilitres));
+        json.number("dilutionRatio", test.dilution());
+        json.number("mustBeBelow", test.mustBeBelow());
+        json.text("unit", test.unit());
+        json.texts("settles", test.settles());
+        json.number("releasesGrams", test.releasesGrams());
+        json.number("costClass", test.kind().cost());
     }
 
     private void composite(CompositeSample sample) {
@@ -189,7 +206,7 @@ final class RunJson {
         json.coverage(closure.percent());
         json.text("verdict", closure.verdict().word());
         if (!closure.because().isEmpty()) {
-            json.text("because", closure.because());
+            json.text("because", Wording.POINT.of(closure.because()));
         }
         json.number("z", closure.z());
         json.number("unaccountedPercent", closure.unaccountedPercent());
@@ -273,7 +290,7 @@ final class RunJson {
         json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
         json.number("capacityRatio", reaction.capacityRatio());
         json.number("neededMillilitres", reaction.neededMillilitres());
-        json.text("because", reaction.because());
+        json.text("because", Wording.POINT.of(reaction.because()));
     }
 
     private void metrics(Metrics metrics) {

@@ -40,7 +40,7 @@ public final class LayerConditionsSection {
                                 Cell.of(run.id()),
                                 Cell.of(decision.layer()),
                                 Cell.of(condition.id()),
-                                Cell.of(condition.title()),
+                                Cell.of(condition.criterion().title()),
                                 Cell.of(Words.of(condition.state())),
                                 Cell.of(wording.of(condition.evidence()))),
                         Optional.empty()));

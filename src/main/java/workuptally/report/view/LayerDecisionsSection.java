@@ -1,14 +1,14 @@
 package workuptally.report.view;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 
 /** What the evidence about each layer amounts to, an answer a condition; what is missing and what another extraction would bring follow. */
@@ -22,7 +22,7 @@ public final class LayerDecisionsSection {
 
     /** The table of a review: an answer a condition, whose evidence stands in its own table. */
     public static TableView of(Review review, Wording wording) {
-        List<LayerDecision.Condition> asked = asked(review);
+        Set<Criterion> asked = asked(review);
         List<Column> columns = new ArrayList<>(List.of(
                 Column.text("Run", 14),
                 Column.text("Layer", 12),
@@ -37,46 +37,42 @@ public final class LayerDecisionsSection {
                 run -> run.decisions().stream().map(decision -> row(run, decision, asked, wording)));
     }
 
-    /** The conditions that any decision of the book asks for, each once, in their order. */
-    private static List<LayerDecision.Condition> asked(Review review) {
-        Map<String, LayerDecision.Condition> asked = new LinkedHashMap<>();
+    /** What any decision of the book asks for, each once, in the order of asking. */
+    private static Set<Criterion> asked(Review review) {
+        Set<Criterion> asked = EnumSet.noneOf(Criterion.class);
         review.runs().stream()
                 .flatMap(run -> run.decisions().stream())
                 .flatMap(decision -> decision.conditions().stream())
-                .forEach(condition -> asked.putIfAbsent(condition.id(), condition));
-        return asked.values().stream()
-                .sorted(Comparator.comparingInt(
-                        condition -> Integer.parseInt(condition.id().substring(1))))
-                .toList();
+                .forEach(condition -> asked.add(condition.criterion()));
+        return asked;
     }
 
-    /** What the conditions ask for, a few on a line of the note. */
-    private static String inWords(List<LayerDecision.Condition> asked) {
+    /** What is asked for, a few on a line of the note. */
+    private static String inWords(Set<Criterion> asked) {
         StringBuilder lines = new StringBuilder();
-        for (int i = 0; i < asked.size(); i++) {
-            LayerDecision.Condition condition = asked.get(i);
-            lines.append(i % ON_A_LINE == 0 ? "\n" : "; ")
-                    .append(condition.id())
+        int told = 0;
+        for (Criterion criterion : asked) {
+            lines.append(told++ % ON_A_LINE == 0 ? "\n" : "; ")
+                    .append(criterion.id())
                     .append(' ')
-                    .append(condition.title());
+                    .append(criterion.title());
         }
         return lines.toString();
     }
 
-    private static TableView.Row row(
-            RunReview run, LayerDecision decision, List<LayerDecision.Condition> asked, Wording wording) {
+    private static TableView.Row row(RunReview run, LayerDecision decision, Set<Criterion> asked, Wording wording) {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(decision.layer()),
                 Cell.of(decision.outcome().word()),
                 Cell.of(wording.of(decision.reasonAndSilence()))));
-        asked.forEach(condition -> cells.add(Cell.of(state(decision, condition.id()))));
+        asked.forEach(criterion -> cells.add(Cell.of(state(decision, criterion))));
         return new TableView.Row(cells, Optional.empty());
     }
 
-    private static String state(LayerDecision decision, String id) {
+    private static String state(LayerDecision decision, Criterion criterion) {
         return decision.conditions().stream()
-                .filter(condition -> condition.id().equals(id))
+                .filter(condition -> condition.criterion() == criterion)
                 .map(condition -> Words.of(condition.state()))
                 .findFirst()
                 .orElse("");

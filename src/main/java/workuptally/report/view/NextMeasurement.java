@@ -5,73 +5,111 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.layers.LayerDecision;
-import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Severity;
 import workuptally.tally.balance.Closure;
 
 /**
- * A measurement that would settle where product is, by what the balances and the layer decisions say is missing.
+ * A measurement that would settle where product is: the tests that complete the evidence of most layers for their cost first, then what else
+ * a balance lacks.
  *
  * @param run run id
  * @param test what to do, in a few words
  * @param settles what it would settle
+ * @param layersPerCost layers whose evidence it would complete, over its cost class
  * @param grams product that it is about at most, g
  */
-public record NextMeasurement(String run, String test, String settles, double grams) {
-    /** The measurements that are about the most product, each once. */
+public record NextMeasurement(String run, String test, String settles, double layersPerCost, double grams) {
+    private static final String SPACE = "\u00A0";
+
+    /** The measurements that settle most, each once. */
     public static List<NextMeasurement> of(Review review, Wording wording, int most) {
+        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         List<NextMeasurement> all = new ArrayList<>();
         for (RunReview run : review.runs()) {
             // with a stop open the balance itself is in doubt, and its own action comes first
             if (!run.has(Severity.STOP)) {
-                Set<String> told = new HashSet<>();
-                ofClosures(run, wording, told, all);
-                ofDecisions(run, wording, told, all);
+                run.nextTests().forEach(test -> all.add(of(run, test, numbers)));
+                ofClosures(run, numbers, all);
             }
         }
         return all.stream()
-                .sorted(Comparator.comparingDouble(NextMeasurement::grams).reversed())
+                .sorted(Comparator.comparingDouble(NextMeasurement::layersPerCost)
+                        .thenComparingDouble(NextMeasurement::grams)
+                        .reversed())
                 .limit(most)
                 .toList();
     }
 
-    private static void ofClosures(RunReview run, Wording wording, Set<String> told, List<NextMeasurement> all) {
-        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
+    private static NextMeasurement of(RunReview run, NextTest test, ReadableNumbers numbers) {
+        return new NextMeasurement(
+                run.id(),
+                words(run, test, numbers),
+                settles(test, numbers),
+                test.settles().size() / test.kind().cost(),
+                test.releasesGrams());
+    }
+
+    private static String words(RunReview run, NextTest test, ReadableNumbers numbers) {
+        boolean several =
+                run.tally().run().products().stream().filter(p -> p.wanted()).count() > 1;
+        String substances = several && !test.substances().isEmpty() ? " for " + listed(test.substances()) : "";
+        String samples = String.join("+", test.samples());
+        return switch (test.kind()) {
+            case DROP -> "check " + samples + " with a drop of water, or by its density";
+            case ASSAY -> "assay " + samples + substances;
+            case COMPOSITE ->
+                "one assay of " + samples + substances + ": take "
+                        + test.aliquotsMillilitres().stream()
+                                .map(v -> numbers.fixed(v, 2))
+                                .collect(Collectors.joining(" + "))
+                        + SPACE + "mL, make up to " + numbers.significant(test.dilution(), 1)
+                        + " times that with a solvent that takes all of them";
+        };
+    }
+
+    private static String settles(NextTest test, ReadableNumbers numbers) {
+        String grams = test.releasesGrams() > 0
+                ? "up to " + numbers.significant(test.releasesGrams(), 2) + SPACE + "g can be there"
+                : "nothing bounds what it holds";
+        if (test.settles().isEmpty()) {
+            return "needed before another test can tell; " + grams;
+        }
+        String layers =
+                listed(test.settles()) + (test.settles().size() == 1 ? " has its" : " have their") + " evidence";
+        return (test.mustBeBelow().isPresent()
+                        ? "below " + numbers.significant(test.mustBeBelow().getAsDouble(), 2) + SPACE + test.unit()
+                                + " "
+                        : "")
+                + layers + "; " + grams;
+    }
+
+    private static String listed(List<String> words) {
+        return words.size() < 2
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+    }
+
+    private static void ofClosures(RunReview run, ReadableNumbers numbers, List<NextMeasurement> all) {
+        Set<String> told = new HashSet<>();
+        Set<String> tested = run.nextTests().stream()
+                .flatMap(t -> t.samples().stream())
+                .map(label -> "layer " + label)
+                .collect(Collectors.toSet());
         for (Closure closure : run.tally().closures()) {
             for (Closure.Candidate candidate : closure.candidates()) {
-                if (told.add(candidate.settledBy())) {
+                if (!tested.contains(candidate.place()) && told.add(candidate.settledBy())) {
                     all.add(new NextMeasurement(
                             run.id(),
                             candidate.settledBy(),
-                            numbers.significant(Math.abs(closure.unaccountedGrams()), 2)
-                                    + "\u00A0g is unaccounted; " + candidate.place() + " may hold up to "
-                                    + numbers.significant(candidate.highGrams(), 2) + "\u00A0g",
+                            numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE + "g is unaccounted; "
+                                    + candidate.place() + " may hold up to "
+                                    + numbers.significant(candidate.highGrams(), 2) + SPACE + "g",
+                            0,
                             candidate.highGrams()));
-                }
-            }
-        }
-    }
-
-    private static void ofDecisions(RunReview run, Wording wording, Set<String> told, List<NextMeasurement> all) {
-        ReadableNumbers numbers = new ReadableNumbers(wording.mark());
-        for (LayerDecision decision : run.decisions()) {
-            if (decision.outcome() == Outcome.MEASURE_FIRST
-                    && !decision.missing().isEmpty()) {
-                String test =
-                        decision.layer() + ": " + wording.of(decision.missing().get(0));
-                double grams =
-                        decision.atMost().map(LayerDecision.AtMost::grams).orElse(0.0);
-                if (told.add(test)) {
-                    all.add(new NextMeasurement(
-                            run.id(),
-                            test,
-                            grams > 0
-                                    ? "up to " + numbers.significant(grams, 2) + "\u00A0g can be there"
-                                    : "nothing bounds what it holds",
-                            grams));
                 }
             }
         }

@@ -22,6 +22,7 @@ import workuptally.reference.Threshold;
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
 public final class Amounts {
+    private static final String CHARGES = "Charges";
 
     private final Readings readings;
     private final Limits limits;
@@ -94,7 +95,7 @@ public final class Amounts {
                     unreadableAmount
                             ? "the amount cannot be read"
                             : "no " + (planned ? "planned" : "actual") + " amount",
-                    (planned ? "Planned amount" : "Actual amount") + " in Charges");
+                    charge.row().entry(planned ? "Planned amount" : "Actual amount", charge.material(), CHARGES));
             return unknown(charge, planned, molarMass);
         }
         Optional<String> unreadable = unreadable(charge);
@@ -102,7 +103,7 @@ public final class Amounts {
             omissions.add(
                     "amount of " + charge.material(),
                     "its " + unreadable.get().toLowerCase(Locale.ROOT) + " cannot be read",
-                    unreadable.get() + " of " + charge.material() + " in Charges");
+                    charge.row().entry(unreadable.get(), charge.material(), CHARGES));
             return unknown(charge, planned, molarMass);
         }
         MeasuredValue value = readings.enter(
@@ -244,7 +245,7 @@ public final class Amounts {
             omissions.add(
                     "amount of " + charge.material(),
                     "no molar mass",
-                    "Formula of " + charge.material() + " in Charges");
+                    charge.row().entry("Formula", charge.material(), CHARGES));
         }
         return new ChargeAmount(
                 charge,
@@ -321,7 +322,7 @@ public final class Amounts {
         omissions.add(
                 "mass of " + charge.material(),
                 "charged by volume without a density",
-                "Density of " + charge.material() + " in Charges");
+                charge.row().entry("Density", charge.material(), CHARGES));
         return new ChargeAmount(
                 charge,
                 planned,

@@ -109,6 +109,8 @@ public record Content(
         COMPOSITE_SAMPLE,
         /** What was read in the portion it was made from. */
         PARENT,
+        /** What earlier batches of the series held in it, where the laboratory takes that for evidence. */
+        EXPERIENCE,
         /** The partition model, where the laboratory takes it for evidence. */
         PREDICTION,
         /** Theory less what was found elsewhere. */

@@ -9,7 +9,16 @@ public final class Omissions {
     private final Map<List<String>, NotComputed> omitted = new LinkedHashMap<>();
 
     public void add(String what, String because, String unlockedBy) {
-        omitted.putIfAbsent(List.of(what, because, unlockedBy), new NotComputed(what, because, unlockedBy));
+        add(new NotComputed(what, because, unlockedBy));
+    }
+
+    /** The theory, or that of one product. */
+    public void addTheory(String what, String because, String unlockedBy) {
+        add(new NotComputed(what, because, unlockedBy, true));
+    }
+
+    private void add(NotComputed missing) {
+        omitted.putIfAbsent(List.of(missing.what(), missing.because(), missing.unlockedBy()), missing);
     }
 
     public List<NotComputed> list() {

@@ -18,6 +18,7 @@ import workuptally.chemistry.IllegalFormulaException;
 import workuptally.chemistry.Mixture;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
+import workuptally.model.Product;
 import workuptally.reference.AtomicWeight;
 import workuptally.reference.Cited;
 import workuptally.reference.ClassBehaviour;
@@ -391,5 +392,13 @@ public final class Substances {
         Material material = material(name);
         material.parts().forEach(part -> part.row().ifPresent(this::use));
         return material.classes();
+    }
+
+    /** True for a product that goes over with the solvent when that is taken off, by the boiling point entered for it. */
+    public boolean isVolatile(Product product) {
+        return product.boilingPointCelsius()
+                .entered()
+                .filter(b -> b.value() < value(Threshold.VOLATILE_BELOW))
+                .isPresent();
     }
 }

@@ -53,10 +53,18 @@ public final class TheoryAccount {
         MeasuredValue extent = ranked.get(0).extentMillimoles();
         if (extent.value() <= 0) {
             String material = ranked.get(0).material();
-            omissions.add("theory", "the amount of " + material + " is 0", "amount of " + material + " in Charges");
+            omissions.addTheory("theory", "the amount of " + material + " is 0", amountOf(material, amounts));
             return Optional.empty();
         }
         return Optional.of(new Theory(limiting(ranked), extent, products(run, ranked)));
+    }
+
+    private static String amountOf(String material, List<ChargeAmount> amounts) {
+        return amounts.stream()
+                .filter(a -> a.charge().material().equals(material))
+                .findFirst()
+                .map(a -> a.charge().row().entry("Actual amount", material, "Charges"))
+                .orElse("amount of " + material + " in Charges");
     }
 
     /** True where every coefficient can be read, there is one, and every charge with one has an amount above 0; else says what is missing. */
@@ -64,17 +72,17 @@ public final class TheoryAccount {
         for (ChargeAmount amount : amounts) {
             if (amount.charge().coefficient().isUnreadable()) {
                 String material = amount.charge().material();
-                omissions.add(
+                omissions.addTheory(
                         "theory",
                         "the coefficient of " + material + " cannot be read",
-                        "Coefficient of " + material + " in Charges");
+                        amount.charge().row().entry("Coefficient", material, "Charges"));
                 return false;
             }
         }
         for (ChargeAmount amount : stoichiometric) {
             if (amount.amountMillimoles().filter(a -> a.value() > 0).isEmpty()) {
                 String material = amount.charge().material();
-                omissions.add(
+                omissions.addTheory(
                         "theory",
                         "the amount of " + material + (amount.amountMillimoles().isEmpty() ? " is not known" : " is 0"),
                         "amount, density or molar mass of " + material);
@@ -82,7 +90,7 @@ public final class TheoryAccount {
             }
         }
         if (stoichiometric.isEmpty()) {
-            omissions.add(
+            omissions.addTheory(
                     "theory",
                     "no charge has a coefficient",
                     "Coefficient in Charges (1 where the equation has it once)");
@@ -121,12 +129,13 @@ public final class TheoryAccount {
     private Optional<ProductTheory> product(Run run, Product product, MeasuredValue extent, double extentAsTyped) {
         OptionalDouble molarMass = molarMasses.of(product.formula(), product.molarMassGramsPerMole());
         if (molarMass.isEmpty()) {
-            omissions.add(
+            omissions.addTheory(
                     "theory of " + product.name(), "no molar mass", "Formula of " + product.name() + " in Products");
             return Optional.empty();
         }
         if (product.coefficient().isUnreadable()) {
-            omissions.add("theory of " + product.name(), "its coefficient cannot be read", "Coefficient in Products");
+            omissions.addTheory(
+                    "theory of " + product.name(), "its coefficient cannot be read", "Coefficient in Products");
             return Optional.empty();
         }
         double share = product.coefficient().entered().map(Entered::value).orElse(1.0)
@@ -164,7 +173,7 @@ public final class TheoryAccount {
                     .filter(n -> known && n.value() > 0);
             OptionalDouble molarMass = molarMasses.of(product.name());
             if (amount.isEmpty() || molarMass.isEmpty()) {
-                omissions.add(
+                omissions.addTheory(
                         "theory of " + product.name(),
                         rows.isEmpty() ? "no charge of that name" : "its amount is 0 or not known",
                         "a charge named " + product.name() + " with amount and formula");

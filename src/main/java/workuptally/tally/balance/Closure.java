@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /**
@@ -30,7 +31,7 @@ public record Closure(
         double expandedUncertaintyPercent,
         double coverageFactor,
         Verdict verdict,
-        String because,
+        Phrase because,
         double z,
         double unaccountedPercent,
         double unaccountedGrams,
@@ -67,7 +68,7 @@ public record Closure(
                 expandedUncertaintyPercent,
                 coverageFactor,
                 verdict,
-                "",
+                Phrase.NONE,
                 z,
                 unaccountedPercent,
                 unaccountedGrams,

@@ -160,7 +160,14 @@ public final class ClosureAccount {
         unknown.ifPresent(lot -> omissions.add(
                 what,
                 "lot " + lot.lot().label() + (lot.netGrams().isEmpty() ? " has no mass" : " has no assay"),
-                (lot.netGrams().isEmpty() ? "Gross and Tare" : "Assay") + " of the lot in Isolated"));
+                lot.lot()
+                        .row()
+                        .entry(
+                                lot.netGrams().isPresent()
+                                        ? "Assay"
+                                        : lot.lot().row().table().ownHeadings().isEmpty() ? "Gross and Tare" : "Net",
+                                "lot " + lot.lot().label(),
+                                "Isolated")));
         return unknown.isPresent();
     }
 

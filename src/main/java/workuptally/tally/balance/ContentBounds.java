@@ -3,7 +3,9 @@ package workuptally.tally.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
@@ -18,6 +20,9 @@ import workuptally.tally.layers.LayerTally;
  * purified lot in the place of its crude makes it no more than wider. A balance that reads above 100 % leaves no less than 1.645·u. The
  * strength of another phase bounds nothing: a rag or an interphase can hold more than the solutions it stood between.
  *
+ * <p>What earlier batches of a series held in a layer of that label is told beside; it is the bound where the laboratory takes it for one and
+ * it is the lower one. Not of a rag, which is no two times the same, nor of what is lost.
+ *
  * <p>A product that was not looked for in a layer assayed for another stays unknown there, with what the run lacks of it at most.
  */
 public final class ContentBounds {
@@ -27,6 +32,7 @@ public final class ContentBounds {
     private final List<LotTally> lots;
     private final PurifiedLots purified;
     private final Found found;
+    private final Experience experience;
 
     public ContentBounds(
             Run run,
@@ -34,7 +40,9 @@ public final class ContentBounds {
             List<LayerTally> layers,
             List<LotTally> lots,
             PurifiedLots purified,
-            Found found) {
+            Found found,
+            Experience experience) {
+        this.experience = experience;
         this.run = run;
         this.theory = theory;
         this.layers = layers;
@@ -49,7 +57,10 @@ public final class ContentBounds {
         for (LayerTally layer : layers) {
             List<Content> contents = new ArrayList<>();
             for (Content content : layer.contents()) {
-                contents.add(content.kind() == Content.Kind.UNKNOWN ? bounded(layer, content) : content);
+                contents.add(
+                        content.kind() == Content.Kind.UNKNOWN
+                                ? byExperience(layer, bounded(layer, content))
+                                : content);
             }
             bounded.add(layer.withContents(contents));
         }
@@ -75,11 +86,39 @@ public final class ContentBounds {
                 unknown.evidence() + "; at most theory less what was found elsewhere");
     }
 
-    /** Theory of a product less what was found of it, plus 1.645·u, g; empty where a lot is not known. */
-    Optional<Double> conservationGrams(String product) {
-        Optional<ProductTheory> expected = theory.flatMap(t -> t.products().stream()
+    private Content byExperience(LayerTally layer, Content content) {
+        boolean alike = layer.endsWorkup()
+                && !layer.isLost()
+                && layer.phase().filter(p -> p != Layer.Phase.RAG).isPresent();
+        Optional<Experience.Bound> known =
+                alike ? experience.bound(run, layer.label(), content.substance()) : Optional.empty();
+        if (known.isEmpty()) {
+            return content;
+        }
+        Optional<Double> grams = theoryOf(content.substance())
+                .map(t -> known.get().percentOfTheory() / 100 * t.massGrams().value());
+        double before = content.upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
+        boolean lower = known.get().counts() && grams.filter(g -> g < before).isPresent();
+        return new Content(
+                content.substance(),
+                lower ? Content.Kind.BOUND : content.kind(),
+                content.massGrams(),
+                content.amountMillimoles(),
+                lower ? OptionalDouble.of(grams.get()) : content.upperBoundGrams(),
+                content.percentOf(),
+                content.evidence() + "; " + known.get().inWords(),
+                lower ? Content.Rests.EXPERIENCE : content.rests());
+    }
+
+    private Optional<ProductTheory> theoryOf(String product) {
+        return theory.flatMap(t -> t.products().stream()
                 .filter(p -> p.product().name().equalsIgnoreCase(product))
                 .findFirst());
+    }
+
+    /** Theory of a product less what was found of it, plus 1.645·u, g; empty where a lot is not known. */
+    Optional<Double> conservationGrams(String product) {
+        Optional<ProductTheory> expected = theoryOf(product);
         boolean lotsKnown = !lots.isEmpty()
                 && lots.stream()
                         .filter(LotTally::endsWorkup)

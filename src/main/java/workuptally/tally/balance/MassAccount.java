@@ -82,7 +82,7 @@ public final class MassAccount {
                 omissions.add(
                         WHAT,
                         "the mass of " + material + " is not known",
-                        "amount or density of " + material + " in Charges");
+                        amount.charge().row().entry("Actual amount or Density", material, "Charges"));
                 return Optional.empty();
             }
             lines.add(new Line(Side.IN, material, "charge", amount.massGrams().get()));

@@ -16,7 +16,6 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -168,9 +167,11 @@ public final class ProductWhereabouts implements Whereabouts {
     }
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {
-        Optional<Entered> boils = product.boilingPointCelsius()
-                .entered()
-                .filter(b -> b.value() < substances.value(Threshold.VOLATILE_BELOW));
+        boolean assayed = distillate.contents().stream()
+                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
+                        && c.massGrams().isPresent());
+        Optional<Entered> boils =
+                product.boilingPointCelsius().entered().filter(b -> !assayed && substances.isVolatile(product));
         return boils.map(b -> new Candidate(
                 "distillate " + distillate.label(),
                 0,

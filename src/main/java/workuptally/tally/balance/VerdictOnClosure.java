@@ -1,10 +1,11 @@
 package workuptally.tally.balance;
 
 import java.util.List;
-import java.util.Locale;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Phrase;
 import workuptally.tally.balance.Closure.Verdict;
 
 /**
@@ -33,43 +34,47 @@ final class VerdictOnClosure {
     Result judge(MeasuredValue percent, double expanded, Doubts doubts) {
         double unaccounted = 100 - percent.value();
         if (!doubts.disputed().isEmpty()) {
-            return undecided("readings do not agree in " + String.join(", ", doubts.disputed()));
+            return undecided(Phrase.of("readings do not agree in {}", String.join(", ", doubts.disputed())));
         }
         if (-unaccounted > expanded && doubts.upperBounds().isEmpty()) {
-            return new Result(Verdict.OVER, "");
+            return new Result(Verdict.OVER, Phrase.NONE);
         }
         if (!doubts.unbounded().isEmpty()) {
-            return undecided("neither assay nor bound of " + String.join(", ", doubts.unbounded()));
+            return undecided(Phrase.of("neither assay nor bound of {}", String.join(", ", doubts.unbounded())));
         }
         if (expanded > limits.value(Limit.CLOSURE_WIDTH)) {
             return tooCoarse(percent, expanded, Limit.CLOSURE_WIDTH);
         }
         if (unaccounted > expanded) {
             return doubts.unknowns().isEmpty()
-                    ? new Result(Verdict.OPEN, "")
-                    : undecided("nothing bounds what is in " + String.join(", ", doubts.unknowns()));
+                    ? new Result(Verdict.OPEN, Phrase.NONE)
+                    : undecided(Phrase.of("nothing bounds what is in {}", String.join(", ", doubts.unknowns())));
         }
         if (!doubts.upperBounds().isEmpty()) {
-            return undecided("an upper bound, as is the content of " + String.join(", ", doubts.upperBounds()));
+            return undecided(
+                    Phrase.of("an upper bound, as is the content of {}", String.join(", ", doubts.upperBounds())));
         }
         if (!doubts.boundedByTheBalance().isEmpty()) {
-            return undecided("not assayed: " + String.join(", ", doubts.boundedByTheBalance()));
+            return undecided(Phrase.of("not assayed: {}", String.join(", ", doubts.boundedByTheBalance())));
         }
         return expanded > limits.value(Limit.CLOSURE_RESOLUTION)
                 ? tooCoarse(percent, expanded, Limit.CLOSURE_RESOLUTION)
-                : new Result(Verdict.CLOSES, "");
+                : new Result(Verdict.CLOSES, Phrase.NONE);
     }
 
     private Result tooCoarse(MeasuredValue percent, double expanded, Limit limit) {
-        String most = percent.budget().stream()
+        Phrase most = percent.budget().stream()
                 .findFirst()
-                .map(c -> ", most of it from " + c.reading().name())
-                .orElse("");
-        return undecided(String.format(
-                Locale.ROOT, "too coarse, ± %.1f %% for a limit of ± %.1f %%%s", expanded, limits.value(limit), most));
+                .map(c -> Phrase.of(", most of it from {}", c.reading().name()))
+                .orElse(Phrase.NONE);
+        return undecided(Phrase.of(
+                "too coarse, ± {} for a limit of ± {}{}",
+                Figure.decimals(expanded, 1, "%"),
+                Figure.decimals(limits.value(limit), 1, "%"),
+                most));
     }
 
-    private static Result undecided(String because) {
+    private static Result undecided(Phrase because) {
         return new Result(Verdict.CANNOT_DECIDE, because);
     }
 
@@ -95,5 +100,5 @@ final class VerdictOnClosure {
      * @param verdict what the balance says
      * @param because why it cannot be decided; else empty
      */
-    record Result(Verdict verdict, String because) {}
+    record Result(Verdict verdict, Phrase because) {}
 }

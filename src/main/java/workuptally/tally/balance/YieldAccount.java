@@ -11,6 +11,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
+import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.reference.Threshold;
 import workuptally.tally.amounts.LotTally;
@@ -89,14 +90,14 @@ public final class YieldAccount {
                 omissions.add(
                         "yield of " + name,
                         "lot " + lot.lot().label() + " has no mass",
-                        "Gross and Tare of the lot in Isolated");
+                        entry(lot, "Gross and Tare", "Net"));
                 return Optional.empty();
             }
             if (lot.pureGrams().isEmpty()) {
                 omissions.add(
                         "yield of " + name,
                         "lot " + lot.lot().label() + " is crude and has no assay: only crude over theory",
-                        "Assay of the lot in Isolated");
+                        entry(lot, "Assay", "Assay"));
                 return Optional.empty();
             }
         }
@@ -188,5 +189,14 @@ public final class YieldAccount {
                         .flatMap(t -> t.content().massGrams().stream())
                         .reduce(MeasuredValue::plus)
                 : Optional.empty();
+    }
+
+    /** Where the entry stands; a list of the laboratory's own has one column for the mass. */
+    private static String entry(LotTally lot, String heading, String ofOwnList) {
+        RowPlace row = lot.lot().row();
+        return row.entry(
+                row.table().ownHeadings().isEmpty() ? heading : ofOwnList,
+                "lot " + lot.lot().label(),
+                "Isolated");
     }
 }

@@ -2,6 +2,7 @@ package workuptally.tally.bench;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import workuptally.model.Phrase;
 import workuptally.model.Step;
 
 /**
@@ -34,7 +35,7 @@ public record StepReaction(
         double worstToNeutraliseMillimoles,
         OptionalDouble capacityRatio,
         OptionalDouble neededMillilitres,
-        String because) {
+        Phrase because) {
     private static final double CARBON_DIOXIDE_GRAMS_PER_MOLE = 44.009;
     private static final double HYDROGEN_GRAMS_PER_MOLE = 2.016;
 

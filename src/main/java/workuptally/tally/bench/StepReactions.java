@@ -12,8 +12,10 @@ import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.IdealGas;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -130,22 +132,22 @@ public final class StepReactions {
     }
 
     /** Gas of some reagents, mmol, with what it rests on. */
-    private record Released(double expected, double worst, String because) {
+    private record Released(double expected, double worst, Phrase because) {
         static Released of(String material, double charged, double used, double perMole) {
             return new Released(
                     Math.max(0, charged - used) * perMole,
                     charged * perMole,
-                    String.format(
-                            Locale.ROOT,
-                            "%.3g from each of %.3g mmol %s, less %.3g mmol used by the reaction",
-                            perMole,
-                            charged,
+                    Phrase.of(
+                            "{} from each of {} {}, less {} used by the reaction",
+                            Figure.digits(perMole, 3, ""),
+                            Figure.digits(charged, 3, "mmol"),
                             material,
-                            used));
+                            Figure.digits(used, 3, "mmol")));
         }
 
         Released plus(Released other) {
-            return new Released(expected + other.expected, worst + other.worst, because + "; " + other.because);
+            return new Released(
+                    expected + other.expected, worst + other.worst, Phrase.of("{}; {}", because, other.because));
         }
     }
 
@@ -210,11 +212,14 @@ public final class StepReactions {
                         : OptionalDouble.empty(),
                 expected > 0 ? OptionalDouble.of(millilitres * expected / wash.base()) : OptionalDouble.empty(),
                 planned
-                        ? "every acid charged or set free by water, less what full conversion uses up and bases bind"
-                        : acidSource(addition.step(), waterBefore)
-                                + (waterBefore
-                                        ? "; mineral acid went with the water before"
-                                        : " and the mineral acid charged or set free by water")));
+                        ? Phrase.of(
+                                "every acid charged or set free by water, less what full conversion uses up and bases bind")
+                        : Phrase.of(
+                                "{}{}",
+                                acidSource(addition.step(), waterBefore),
+                                waterBefore
+                                        ? Phrase.of("; mineral acid went with the water before")
+                                        : Phrase.of(" and the mineral acid charged or set free by water"))));
     }
 
     private Optional<StepReaction> acidWash(Addition addition, Equivalents wash) {
@@ -249,7 +254,7 @@ public final class StepReactions {
                 bases,
                 OptionalDouble.of(AcidBase.capacityRatio(wash.acid(), bases)),
                 OptionalDouble.of(millilitres * bases / wash.acid()),
-                "bases measured in the layer it gave"));
+                Phrase.of("bases measured in the layer it gave")));
     }
 
     private Equivalents chargedAcids() {

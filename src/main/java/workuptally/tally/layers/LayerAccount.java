@@ -113,13 +113,13 @@ public final class LayerAccount {
     }
 
     /**
-     * A terminal liquid or rag in which a wanted product was never looked for holds an unknown amount of it, also where another one was
+     * A terminal liquid or rag, or the distillate beside a volatile product, in which a wanted product was never looked for holds an unknown amount of it, also where another one was
      * assayed. Samples and liquors are left out as soon as one wanted product was: they belong to the portion or lot they came from.
      */
     private LayerTally withUnknowns(LayerTally layer) {
-        boolean canHold = layer.phase()
-                .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
-                .isPresent();
+        boolean canHold = layer.phase().filter(p -> p != Layer.Phase.SOLID).isPresent();
+        boolean distilled =
+                layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
         boolean holdsAny = run.products().stream().anyMatch(p -> p.wanted() && isLookedFor(layer, p));
         boolean aside = layer.aliquot() || !layer.endsWorkup();
         if (!layer.terminal() || !canHold || layer.entry().isEmpty() || (holdsAny && aside)) {
@@ -127,7 +127,8 @@ public final class LayerAccount {
         }
         List<Content> contents = new ArrayList<>(layer.contents());
         for (Product product : run.products()) {
-            if (product.wanted() && !isLookedFor(layer, product)) {
+            boolean goesThere = !distilled || outputs.goesOver(product);
+            if (product.wanted() && goesThere && !isLookedFor(layer, product)) {
                 contents.add(Content.unknown(product.name(), holdsAny ? "not assayed for it" : "not assayed"));
             }
         }

@@ -84,10 +84,7 @@ public final class LotAccount {
         if (net.isEmpty()) {
             String why = NetMass.whyMissing(lot.grossGrams(), lot.tareGrams(), lot.netGrams());
             omissions.add(
-                    "mass of " + name,
-                    why,
-                    (NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams()) ? "Tare" : "Gross and Tare") + " of "
-                            + name + " in Isolated");
+                    "mass of " + name, why, weighing(lot, NetMass.lacksOnlyTheTare(lot.grossGrams(), lot.tareGrams())));
         }
         return net;
     }
@@ -163,6 +160,14 @@ public final class LotAccount {
                         || lot.stage().isEmpty()
                 ? YieldBasis.NONE
                 : YieldBasis.ASSAY_NOT_RECORDED;
+    }
+
+    private static String weighing(Lot lot, boolean onlyTare) {
+        String name = "lot " + lot.label();
+        boolean ownList = !lot.row().table().ownHeadings().isEmpty();
+        return ownList
+                ? lot.row().entry("Net", name, "Isolated")
+                : lot.row().entry(onlyTare ? "Tare" : "Gross and Tare", name, "Isolated");
     }
 
     private Optional<Fraction> fraction(Lot lot) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.model.Layer;
+import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
@@ -166,5 +167,10 @@ public final class StepOutputs {
                         .filter(earlier -> earlier != step && earlier.gives().contains(label)))
                 .anyMatch(earlier -> is(earlier, Operation.DRY)
                         || substances.dryingAgent(earlier.material()).isPresent());
+    }
+
+    /** True for a product that a distillate can hold. */
+    boolean goesOver(Product product) {
+        return substances.isVolatile(product);
     }
 }

@@ -200,7 +200,7 @@ public final class MetricsAccount {
                 omissions.add(
                         "reaction mass efficiency",
                         "no molar mass of " + amount.charge().material(),
-                        "Formula of " + amount.charge().material() + " in Charges");
+                        amount.charge().row().entry("Formula", amount.charge().material(), "Charges"));
                 return Optional.empty();
             }
             reactants.add(grams.get());

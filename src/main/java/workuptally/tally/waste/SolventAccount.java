@@ -129,7 +129,7 @@ public final class SolventAccount {
             omissions.add(
                     "mass of " + unknown.get() + " in " + material,
                     "a solution charged by volume without a density",
-                    "Density of " + material + " in Charges");
+                    amount.charge().row().entry("Density", material, "Charges"));
         } else {
             charged.add(materials.of(amount));
         }

@@ -276,7 +276,7 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(book, "R8");
         assertEquals(State.MISSING, condition.state());
         assertTrue(
-                Wording.POINT.of(condition.evidence()).startsWith("assay of A1 for Q, of which at most "),
+                Wording.POINT.of(condition.evidence()).startsWith("an assay for Q, of which at most "),
                 Wording.POINT.of(condition.evidence()));
     }
 

@@ -8,25 +8,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
-import workuptally.model.Book;
+import workuptally.judgement.RunReview;
 
 /** What could not be read about a layer keeps it, and no other one. */
 class UnreadEntriesTest {
     @ParameterizedTest
     @CsvSource({"layers, Volume", "layers, Status", "assays, Result", "workup, pH after", "workup, Operation"})
     void unreadEntryAboutALayerKeepsIt(String table, String heading) {
-        Book book = book().but(table, heading, "what?").book();
-        List<String> unread = UnreadEntries.of(book.runs().get(0), "A1", book.findings());
+        RunReview review = book().but(table, heading, "what?").reviewOfRun();
+        List<String> unread = UnreadEntries.of(review.tally().run(), "A1", review.findings());
         assertEquals(1, unread.size());
         assertTrue(unread.get(0).matches("(number-unreadable|choice-unknown) at .*"), unread.get(0));
     }
 
     @Test
     void unreadEntryAboutAnotherLayerDoesNot() {
-        Book book = book().row("layers", "Layer", "A9", "Phase", "aqueous", "Volume", "what?")
-                .book();
-        assertEquals(1, book.findings().size());
-        assertEquals(List.of(), UnreadEntries.of(book.runs().get(0), "A1", book.findings()));
+        SmallBook book = book().row("layers", "Layer", "A9", "Phase", "aqueous", "Volume", "what?");
+        assertEquals(1, book.book().findings().size());
+        RunReview review = book.reviewOfRun();
+        assertEquals(List.of(), UnreadEntries.of(review.tally().run(), "A1", review.findings()));
     }
 
     private static SmallBook book() {

@@ -15,6 +15,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.MeasuredValue;
@@ -537,15 +538,9 @@ final class InventedReviews {
                 Phrase.quoted("no assay and no bound; the open part of the closure can be here"),
                 List.of(
                         new LayerDecision.Condition(
-                                "R1",
-                                "identity of the layer",
-                                LayerDecision.State.MET,
-                                Phrase.quoted("density 1.041 g/mL")),
+                                Criterion.IDENTITY, LayerDecision.State.MET, Phrase.quoted("density 1.041 g/mL")),
                         new LayerDecision.Condition(
-                                "R3",
-                                "product measured or bounded",
-                                LayerDecision.State.MISSING,
-                                Phrase.quoted("an assay of A1"))),
+                                Criterion.CONTENT_KNOWN, LayerDecision.State.MISSING, Phrase.quoted("an assay of A1"))),
                 Optional.empty());
     }
 

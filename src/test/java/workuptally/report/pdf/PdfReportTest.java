@@ -222,6 +222,16 @@ class PdfReportTest {
     }
 
     @Test
+    void figuresInSentencesHaveTheDecimalMarkOfTheNumbers() throws IOException {
+        Review week = InventedReviews.demoWeek();
+        PdfOptions comma = new PdfOptions(PdfOptions.Paper.A4, PdfOptions.DecimalMark.COMMA, Optional.empty());
+        assertTrue(PdfText.dense(PdfText.bytes(week, PdfOptions.standard())).contains(PdfText.dense("net 3.824 g")));
+        String text = PdfText.dense(PdfText.bytes(week, comma));
+        assertTrue(text.contains(PdfText.dense("net 3,824 g")));
+        assertTrue(text.contains(PdfText.dense("gross 87.9250 g")), "what was typed stays as typed");
+    }
+
+    @Test
     void attachmentComesOutAsItWentIn() throws IOException {
         byte[] json = "{\"runs\": [1]}".getBytes(StandardCharsets.UTF_8);
         PdfOptions options = PdfOptions.standard().withAttachment(new PdfAttachment("week-10-review.json", json));

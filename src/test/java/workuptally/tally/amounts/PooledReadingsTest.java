@@ -101,6 +101,7 @@ class PooledReadingsTest {
         SmallBook book = book("0.03").but("assays", "Unit", "mg/mL").limit("Detection limit HPLC", "0.10");
         Content content = book.tally().layer("A1").orElseThrow().contents().get(0);
         assertEquals(Kind.BOUND, content.kind());
-        assertEquals(0.010, content.upperBoundGrams().orElseThrow(), 1e-12);
+        // 0.10 mg/mL in the volume and its 1.2 %
+        assertEquals(0.010 * (1 + 1.645 * 0.012), content.upperBoundGrams().orElseThrow(), 1e-9);
     }
 }

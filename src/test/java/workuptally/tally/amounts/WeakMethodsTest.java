@@ -32,25 +32,26 @@ class WeakMethodsTest {
     @Test
     void countsWhereTheLimitsSaySo() {
         assertEquals(
-                0.005,
+                0.005 * (1 + 1.645 * 0.012),
                 content(book("TLC", "<0.10").limit("TLC counts", "yes"))
                         .upperBoundGrams()
                         .orElseThrow(),
-                1e-12);
+                1e-9);
         assertEquals(
-                0.005,
+                0.005 * (1 + 1.645 * 0.012),
                 content(book("LC-MS", "n.d.").limit("LC-MS counts", "yes").limit("Detection limit LC-MS", "0.10"))
                         .upperBoundGrams()
                         .orElseThrow(),
-                1e-12);
+                1e-9);
     }
 
     @Test
     void spotIsABoundAtTwiceItsFigure() {
-        // told apart within a factor of 2 at best (common practice): 2 × 0.10 mg/mL × 50 mL = 0.010 g
+        // told apart within a factor of 2 at best (common practice): 2 × 0.10 mg/mL × 50 mL = 0.010 g, and 1.2 % of the
+        // volume
         Content spot = content(book("TLC", "0.10").limit("TLC counts", "yes"));
         assertEquals(Content.Kind.BOUND, spot.kind());
-        assertEquals(0.010, spot.upperBoundGrams().orElseThrow(), 1e-12);
+        assertEquals(0.010 * (1 + 1.645 * 0.012), spot.upperBoundGrams().orElseThrow(), 1e-9);
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
+import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.balance.Closure.Verdict;
 
@@ -91,7 +92,7 @@ class ClosureAccountTest {
         SmallBook book = lot("20.00", "1")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "100", "Net", "100.00", "Status", "kept");
         assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
-        assertEquals("not assayed: A1", closure(book).because());
+        assertEquals("not assayed: A1", Wording.POINT.of(closure(book).because()));
     }
 
     @Test
@@ -101,7 +102,9 @@ class ClosureAccountTest {
         assertEquals(91.9, closure.percent().value(), 1e-9);
         assertEquals(8.7, closure.expandedUncertaintyPercent(), 0.1);
         assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
-        assertTrue(closure.because().startsWith("too coarse, ± 8.7 % for a limit of ± 5.0 %, most of it from "));
+        assertTrue(Wording.POINT
+                .of(closure.because())
+                .startsWith("too coarse, ± 8.7 % for a limit of ± 5.0 %, most of it from "));
     }
 
     @Test
@@ -109,7 +112,9 @@ class ClosureAccountTest {
         SmallBook book =
                 SmallBook.reaction().row("isolated", "Lot", "C1", "Product", "P", "Stage", "purified", "Net", "20.00");
         assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
-        assertEquals("an upper bound, as is the content of C1", closure(book).because());
+        assertEquals(
+                "an upper bound, as is the content of C1",
+                Wording.POINT.of(closure(book).because()));
     }
 
     @Test
@@ -119,7 +124,8 @@ class ClosureAccountTest {
                 .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "0.5", "Unit", "g")
                 .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.0", "Unit", "g");
         assertEquals(Verdict.CANNOT_DECIDE, closure(book).verdict());
-        assertEquals("readings do not agree in A1", closure(book).because());
+        assertEquals(
+                "readings do not agree in A1", Wording.POINT.of(closure(book).because()));
     }
 
     @Test

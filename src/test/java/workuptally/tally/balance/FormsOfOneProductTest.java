@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
+import workuptally.model.FindingCode;
 import workuptally.model.Product;
 import workuptally.report.view.Wording;
 import workuptally.tally.RunTally;
@@ -115,7 +116,7 @@ class FormsOfOneProductTest {
         assertEquals(
                 "read 'b base'",
                 Wording.POINT.of(book.book().findings().stream()
-                        .filter(f -> f.code().word().equals("form-of-unknown"))
+                        .filter(f -> f.code() == FindingCode.FORM_OF_UNKNOWN)
                         .findFirst()
                         .orElseThrow()
                         .seen()));

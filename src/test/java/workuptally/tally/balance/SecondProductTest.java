@@ -8,6 +8,7 @@ import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure.Verdict;
 
@@ -58,9 +59,10 @@ class SecondProductTest {
         LayerDecision decision = decision(separated("9.50"));
         assertEquals(State.MISSING, condition(decision, "R8").state());
         assertTrue(
-                decision.missing()
-                        .contains(
-                                "assay of A1 for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
+                decision.missing().stream()
+                        .map(Wording.POINT::of)
+                        .toList()
+                        .contains("an assay for Q, of which at most 6.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 
@@ -72,9 +74,10 @@ class SecondProductTest {
         // 0.10 g and its uncertainty are 2.7 % of the 10.00 g charged, above the limit of 2.0 %.
         assertEquals(State.MISSING, second.state());
         assertTrue(
-                decision.missing()
-                        .contains(
-                                "assay of A1 for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
+                decision.missing().stream()
+                        .map(Wording.POINT::of)
+                        .toList()
+                        .contains("an assay for Q, of which at most 2.8 % of theory is unaccounted for; limit 2.0 %"),
                 decision.missing().toString());
     }
 

@@ -109,7 +109,7 @@ public final class TareFaults implements RunRule {
         double tare = known.get(known.size() - 1).value();
         Optional<LotTally> lot = weighing.isLot()
                 ? tally.lots().stream()
-                        .filter(l -> weighing.what().equals("lot " + l.lot().label()))
+                        .filter(l -> l.lot().row() == weighing.row())
                         .findFirst()
                 : Optional.empty();
         Phrase pure = lot.flatMap(LotTally::productFraction)

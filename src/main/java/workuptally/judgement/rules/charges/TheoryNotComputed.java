@@ -23,7 +23,7 @@ public final class TheoryNotComputed implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (NotComputed omitted : tally.notComputed()) {
-            if (omitted.what().equals("theory") || omitted.what().startsWith("theory of ")) {
+            if (omitted.isTheory()) {
                 findings.add(
                         FindingCode.THEORY_NOT_COMPUTED,
                         Severity.CHECK,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
@@ -19,8 +20,8 @@ import workuptally.model.Severity;
 /** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
 public final class ProposalHeldByLayer implements ProposalRule {
 
-    private static final String OPEN_STOP = "R7";
-    private static final List<String> CONTENT = List.of("R4", "R5");
+    private static final Criterion OPEN_STOP = Criterion.NO_OPEN_STOP;
+    private static final List<Criterion> CONTENT = List.of(Criterion.LAYER_LIMIT, Criterion.RUN_LIMIT);
 
     @Override
     public List<FindingCode> codes() {
@@ -95,10 +96,10 @@ public final class ProposalHeldByLayer implements ProposalRule {
         }
     }
 
-    private static Phrase evidence(List<LayerDecision> decisions, List<String> conditions) {
+    private static Phrase evidence(List<LayerDecision> decisions, List<Criterion> conditions) {
         return decisions.stream()
                 .flatMap(d -> d.conditions().stream()
-                        .filter(c -> conditions.contains(c.id()) && c.state() == State.NOT_MET)
+                        .filter(c -> conditions.contains(c.criterion()) && c.state() == State.NOT_MET)
                         .map(Condition::evidence)
                         .map(e -> Phrase.of("{}: {}", d.layer(), e)))
                 .collect(Phrase.joining("; "));

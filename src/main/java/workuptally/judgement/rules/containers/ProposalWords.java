@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import workuptally.judgement.containers.ProposalFit;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
@@ -32,12 +33,12 @@ final class ProposalWords {
     }
 
     /** Decisions in which that condition is not met. */
-    static Stream<LayerDecision> notMet(List<LayerDecision> decisions, String condition) {
+    static Stream<LayerDecision> notMet(List<LayerDecision> decisions, Criterion condition) {
         return decisions.stream().filter(d -> isNotMet(d, condition));
     }
 
-    static boolean isNotMet(LayerDecision decision, String condition) {
+    static boolean isNotMet(LayerDecision decision, Criterion condition) {
         return decision.conditions().stream()
-                .anyMatch(c -> c.id().equals(condition) && c.state() == LayerDecision.State.NOT_MET);
+                .anyMatch(c -> c.criterion() == condition && c.state() == LayerDecision.State.NOT_MET);
     }
 }

@@ -14,7 +14,6 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
@@ -47,9 +46,7 @@ public final class VolatileProduct implements RunRule {
         boolean planned = tally.run().status() == Run.Status.PLANNED;
         for (Product product : tally.run().products()) {
             Optional<Double> boiling = product.boilingPointCelsius().entered().map(Entered::value);
-            if (product.wanted()
-                    && boiling.filter(b -> b < substances.value(Threshold.VOLATILE_BELOW))
-                            .isPresent()) {
+            if (product.wanted() && substances.isVolatile(product)) {
                 findings.add(
                         FindingCode.PRODUCT_VOLATILE,
                         planned ? Severity.NOTE : Severity.CHECK,

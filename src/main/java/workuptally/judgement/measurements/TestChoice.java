@@ -1,0 +1,133 @@
+package workuptally.judgement.measurements;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which tests to make, one after the other: at each turn the few tests that complete goals at the best ratio of their weight to the cost.
+ *
+ * <p>A goal needs all its needs, so that single tests can be worth nothing by themselves; what is weighed is, for each open goal, the
+ * cheapest tests that complete it, and what else these complete. Greedy, since the exact choice grows with the power set.
+ */
+public final class TestChoice {
+    /** A look-ahead of so many tests for one goal is enough at a bench. */
+    private static final int MOST_FOR_A_GOAL = 6;
+
+    private TestChoice() {}
+
+    /**
+     * Something that is settled when all its needs are known.
+     *
+     * @param name for example a layer
+     * @param needs what has to be known
+     * @param weight what it is worth, above 0
+     */
+    public record Goal(String name, Set<String> needs, double weight) {}
+
+    /**
+     * A test.
+     *
+     * @param name what it is
+     * @param covers needs that it makes known
+     * @param cost above 0
+     */
+    public record Option(String name, Set<String> covers, double cost) {}
+
+    /** The tests in the order in which to make them, until no goal that can be reached is open, or the cost is spent. */
+    public static List<Option> of(List<Goal> goals, List<Option> options, double mostCost) {
+        List<Option> chosen = new ArrayList<>();
+        Set<String> known = new LinkedHashSet<>();
+        double spent = 0;
+        while (true) {
+            double left = mostCost - spent;
+            Optional<List<Option>> best = best(goals, options, known, left);
+            if (best.isEmpty()) {
+                return chosen;
+            }
+            for (Option option : best.get()) {
+                chosen.add(option);
+                known.addAll(option.covers());
+                spent += option.cost();
+            }
+        }
+    }
+
+    /** What is reached by some tests. */
+    public static double weight(List<Goal> goals, Collection<Option> options) {
+        Set<String> known = new LinkedHashSet<>();
+        options.forEach(o -> known.addAll(o.covers()));
+        return goals.stream()
+                .filter(g -> known.containsAll(g.needs()))
+                .mapToDouble(Goal::weight)
+                .sum();
+    }
+
+    private static Optional<List<Option>> best(
+            List<Goal> goals, List<Option> options, Set<String> known, double mostCost) {
+        List<Option> best = null;
+        double bestRatio = 0;
+        for (Goal goal : goals) {
+            Set<String> missing = new LinkedHashSet<>(goal.needs());
+            missing.removeAll(known);
+            if (missing.isEmpty()) {
+                continue;
+            }
+            for (List<Option> tests : completing(missing, options)) {
+                double cost = tests.stream().mapToDouble(Option::cost).sum();
+                double ratio = gained(goals, tests, known) / cost;
+                if (cost <= mostCost && ratio > bestRatio * (1 + 1e-9)) {
+                    best = tests;
+                    bestRatio = ratio;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static double gained(List<Goal> goals, List<Option> tests, Set<String> known) {
+        Set<String> then = new LinkedHashSet<>(known);
+        tests.forEach(t -> then.addAll(t.covers()));
+        return goals.stream()
+                .filter(g -> !known.containsAll(g.needs()) && then.containsAll(g.needs()))
+                .mapToDouble(Goal::weight)
+                .sum();
+    }
+
+    /** Ways to complete a goal: from each test that helps, on with the one that covers most for its cost. */
+    private static List<List<Option>> completing(Set<String> missing, List<Option> options) {
+        List<List<Option>> ways = new ArrayList<>();
+        for (Option first : options) {
+            if (first.covers().stream().noneMatch(missing::contains)) {
+                continue;
+            }
+            List<Option> tests = new ArrayList<>(List.of(first));
+            Set<String> rest = new LinkedHashSet<>(missing);
+            rest.removeAll(first.covers());
+            while (!rest.isEmpty() && tests.size() < MOST_FOR_A_GOAL) {
+                Option next = null;
+                double most = 0;
+                for (Option option : options) {
+                    double covered =
+                            option.covers().stream().filter(rest::contains).count() / option.cost();
+                    if (covered > most) {
+                        most = covered;
+                        next = option;
+                    }
+                }
+                if (next == null) {
+                    break;
+                }
+                tests.add(next);
+                rest.removeAll(next.covers());
+            }
+            if (rest.isEmpty()) {
+                ways.add(tests);
+            }
+        }
+        return ways;
+    }
+}

@@ -1,0 +1,109 @@
+package workuptally.judgement.layers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.examples.SmallBook;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.model.Finding;
+import workuptally.model.Severity;
+import workuptally.report.view.Wording;
+import workuptally.tally.balance.Closure;
+
+/** Invented cases in which something else than an assay once passed for evidence, or whole evidence was held. */
+class EvidenceCasesTest {
+    /** 12.00 g of 20 g isolated, the product boils at 60 °C, and its solvent was taken off into D1. */
+    private static SmallBook volatileProduct() {
+        return WashedRun.book().but("products", "Boiling point", "60").first("isolated", "Net", "12.00");
+    }
+
+    @Test
+    void distillateOfAVolatileProductThatNobodyAssayedIsHeld() {
+        RunReview run = volatileProduct().reviewOfRun();
+        assertEquals(Outcome.KEEP, run.decision("D1").orElseThrow().outcome());
+        assertEquals(
+                List.of("layer D1"),
+                run.findings().stream()
+                        .filter(f -> f.severity() == Severity.HOLD)
+                        .map(f -> Wording.POINT.of(f.seen()).split(":")[0])
+                        .toList());
+    }
+
+    @Test
+    void balanceDoesNotCloseOnADistillateThatNobodyAssayed() {
+        RunReview run = volatileProduct().first("isolated", "Net", "19.80").reviewOfRun();
+        assertEquals(
+                Closure.Verdict.CANNOT_DECIDE, run.tally().closures().get(0).verdict());
+    }
+
+    @Test
+    void distillateBesideAProductThatStaysBehindIsNoLayerToDecideAbout() {
+        assertTrue(WashedRun.book().reviewOfRun().decision("D1").isEmpty());
+    }
+
+    @Test
+    void layersThatWaitForTheSameAssayAreOneHold() {
+        List<Finding> waits = WashedRun.book()
+                .row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "150", "Coefficient", "1")
+                .row("isolated", "Lot", "C9", "Product", "Q", "Stage", "crude", "From", "O2", "Net", "0.01")
+                .but("isolated", "Assay", "90")
+                .reviewOfRun()
+                .findings()
+                .stream()
+                .filter(f -> f.code().word().equals("layer-waits"))
+                .toList();
+        assertEquals(1, waits.size());
+        assertTrue(
+                Wording.POINT.of(waits.get(0).seen()).startsWith("layers A1, A2: missing: an assay for Q"),
+                Wording.POINT.of(waits.get(0).seen()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "0", "<0", "n.d.", "see notebook", "-0.1"})
+    void whatIsNoResultLeavesTheLayerToTheBalance(String result) {
+        RunReview run = WashedRun.book()
+                .but("assays", "Result", result)
+                .but("assays", "Unit", "mg/mL")
+                .reviewOfRun();
+        assertEquals(Outcome.KEEP, run.decision("A1").orElseThrow().outcome());
+        assertEquals(
+                Closure.Verdict.CANNOT_DECIDE, run.tally().closures().get(0).verdict());
+        assertEquals(Outcome.EVIDENCE_COMPLETE, run.decision("A2").orElseThrow().outcome());
+    }
+
+    @Test
+    void rangeOfLabelsIsReadWhereEachOfThemIsWritten() {
+        SmallBook book = WashedRun.book()
+                .row("workup", "Step", "4", "Operation", "combine", "From", "A1-A2")
+                .but("workup", "Gives aqueous", "A9");
+        assertEquals(List.of("A1", "A2"), book.run().orderedSteps().get(3).from());
+        assertEquals(
+                List.of("A1", "A2"),
+                WashedRun.book()
+                        .but("assays", "Sample", "A1 to A2")
+                        .run()
+                        .assays()
+                        .get(1)
+                        .samples());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"O7", "A1-A5"})
+    void labelThatNothingGivesIsSaid(String from) {
+        List<String> seen = WashedRun.book()
+                .row("workup", "Step", "4", "Operation", "combine", "From", from)
+                .but("workup", "Gives aqueous", "A9")
+                .reviewOfRun()
+                .findings()
+                .stream()
+                .filter(f -> f.code().word().equals("layer-unknown-source"))
+                .map(f -> Wording.POINT.of(f.seen()))
+                .toList();
+        assertEquals(List.of("step 4 takes " + from + ", which nothing gives"), seen);
+    }
+}
