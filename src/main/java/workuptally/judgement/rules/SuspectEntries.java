@@ -27,10 +27,16 @@ public final class SuspectEntries {
         return List.of(FindingCode.ENTRY_SUSPECT, FindingCode.ENTRIES_DISAGREE);
     }
 
-    public static List<Finding> of(Run run, RunSuspects suspects) {
+    /**
+     * The findings of a run.
+     *
+     * @param told findings of the book so far: where a stop says already that the cell is wrong, it is not said again
+     */
+    public static List<Finding> of(Run run, RunSuspects suspects, List<Finding> told) {
         FindingList findings = new FindingList(run.id());
         for (Suspect suspect : suspects.list()) {
-            if (suspect.slip() != UsualSlip.MISSING_ENTRY) {
+            if (suspect.slip() != UsualSlip.MISSING_ENTRY
+                    && told.stream().noneMatch(f -> f.run().equals(run.id()) && isToldBy(f, suspect))) {
                 findings.add(
                         FindingCode.ENTRY_SUSPECT,
                         Severity.CHECK,
@@ -60,6 +66,12 @@ public final class SuspectEntries {
                     Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
         }
         return findings.list();
+    }
+
+    private static boolean isToldBy(Finding finding, Suspect suspect) {
+        boolean ofLabels = suspect.slip() == UsualSlip.LABELS_SWAPPED && finding.code() == FindingCode.LAYERS_SWAPPED;
+        return finding.severity() == Severity.STOP
+                && (ofLabels || finding.place().equals(suspect.place()));
     }
 
     private static Phrase together(Suspect suspect) {
