@@ -83,12 +83,20 @@ public final class SuspectEntries {
     }
 
     private static Phrase seen(Suspect suspect) {
-        return Phrase.of(
-                "{}: read '{}'; '{}' ({}) would settle {}",
-                suspect.what(),
-                suspect.typed(),
-                suspect.suggested(),
-                suspect.slip().word(),
-                String.join(", ", suspect.explains()));
+        String settled = String.join(", ", suspect.explains());
+        return suspect.suggested().isEmpty()
+                ? Phrase.of(
+                        "{}: read '{}'; another figure there ({}) would settle {}",
+                        suspect.what(),
+                        suspect.typed(),
+                        suspect.slip().word(),
+                        settled)
+                : Phrase.of(
+                        "{}: read '{}'; '{}' ({}) would settle {}",
+                        suspect.what(),
+                        suspect.typed(),
+                        suspect.suggested(),
+                        suspect.slip().word(),
+                        settled);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Book;
 import workuptally.model.Place;
@@ -111,6 +112,13 @@ public final class Suspects {
                     .filter(this::explains)
                     .sorted(Comparator.comparingDouble(Tried::score))
                     .toList();
+            // a name that contradicts its formula needs no slip beside it where the form named settles everything
+            Optional<Tried> form = tried.stream()
+                    .filter(t -> t.hypothesis().changes().formula().isPresent())
+                    .findFirst();
+            if (form.isPresent()) {
+                return List.of(suspect(form.get()));
+            }
             Map<Place, Tried> byPlace = new LinkedHashMap<>();
             for (Tried one : tried) {
                 boolean near = one.score() <= tried.get(0).score() + BEHIND;
@@ -147,7 +155,9 @@ public final class Suspects {
                     all.add(new Screened(exchange, score(exchange, predicted(lines, exchange))));
                 }
             }
-            for (Hypothesis words : new Portions(balances).list()) {
+            List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
+            ofWords.addAll(new OtherForms(run, own, checks).list());
+            for (Hypothesis words : ofWords) {
                 Map<String, Check> after = after(words.changes());
                 after.keySet().retainAll(off.keySet());
                 all.add(new Screened(words, score(words, after)));
