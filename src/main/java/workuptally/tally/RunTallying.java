@@ -43,6 +43,7 @@ import workuptally.tally.balance.Undecided;
 import workuptally.tally.balance.Whereabouts;
 import workuptally.tally.balance.YieldAccount;
 import workuptally.tally.bench.ContactAccount;
+import workuptally.tally.bench.ContactMixture;
 import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
@@ -132,6 +133,7 @@ public final class RunTallying {
             LayerFlow flow,
             List<LayerIdentity> identities,
             List<DryingCake> cakes,
+            List<ContactMixture> contacts,
             List<DriedLayer> dried,
             List<StepReaction> reactions,
             Meetings meetings) {}
@@ -221,19 +223,25 @@ public final class RunTallying {
             List<LayerIdentity> identities = identified(charged, portions, flow);
             List<DryingCake> cakes =
                     new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots());
+            List<ContactMixture> contacts = ContactMixtures.of(run, portions.layers(), substances, flow);
             return new RunBalances(
                     run,
-                    closed(charged, portions, cakes, flow).closures(),
+                    closed(charged, portions, cakes, flow, contacts).closures(),
                     massBalance(charged, portions, additions, gasGrams),
                     portions.layers(),
                     identities,
-                    ContactMixtures.of(run, portions.layers(), substances, flow));
+                    contacts);
         }
 
         /** Layers with their bounds, and the balances over each partner. */
         private record Closed(List<LayerTally> bounded, Undecided undecided, List<Closure> closures) {}
 
-        private Closed closed(Charged charged, Portions portions, List<DryingCake> cakes, LayerFlow flow) {
+        private Closed closed(
+                Charged charged,
+                Portions portions,
+                List<DryingCake> cakes,
+                LayerFlow flow,
+                List<ContactMixture> contacts) {
             ContentBounds bounds = new ContentBounds(
                     run,
                     charged.theory(),
@@ -245,7 +253,7 @@ public final class RunTallying {
             Undecided undecided =
                     new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
             List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
-                    .beside(bounds.applied(), () -> ContactMixtures.of(run, portions.layers(), substances, flow));
+                    .beside(bounds.applied(), contacts);
             Whereabouts whereabouts = new ProductWhereabouts(
                     run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
             List<Closure> closures = new ClosureAccount(
@@ -275,6 +283,7 @@ public final class RunTallying {
                     flow,
                     identities,
                     cakes,
+                    ContactMixtures.of(run, portions.layers(), substances, flow),
                     DryingAccount.of(run, substances, cakeContents, cakes),
                     reactions,
                     new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
@@ -285,7 +294,7 @@ public final class RunTallying {
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
-            Closed closed = closed(charged, portions, followed.cakes(), followed.flow());
+            Closed closed = closed(charged, portions, followed.cakes(), followed.flow(), followed.contacts());
             Optional<MassBalance> massBalance =
                     massBalance(charged, portions, followed.additions(), StepReaction.gasGrams(followed.reactions()));
             return new RunTally(
@@ -372,7 +381,7 @@ public final class RunTallying {
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
-                    ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
+                    followed.contacts(),
                     followed.dried(),
                     followed.meetings(),
                     portions.composites(),
