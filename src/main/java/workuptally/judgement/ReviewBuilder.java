@@ -90,7 +90,7 @@ public final class ReviewBuilder {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
             findings.addAll(
                     HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
-            findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i)));
+            findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), findings));
         }
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));

@@ -27,10 +27,16 @@ public final class SuspectEntries {
         return List.of(FindingCode.ENTRY_SUSPECT, FindingCode.ENTRIES_DISAGREE);
     }
 
-    public static List<Finding> of(Run run, RunSuspects suspects) {
+    /**
+     * The findings of a run.
+     *
+     * @param told findings of the book so far: where one says the same of the same entries, it is not said again
+     */
+    public static List<Finding> of(Run run, RunSuspects suspects, List<Finding> told) {
         FindingList findings = new FindingList(run.id());
         for (Suspect suspect : suspects.list()) {
-            if (suspect.slip() != UsualSlip.MISSING_ENTRY) {
+            if (suspect.slip() != UsualSlip.MISSING_ENTRY
+                    && told.stream().noneMatch(f -> f.run().equals(run.id()) && isToldBy(f, suspect))) {
                 findings.add(
                         FindingCode.ENTRY_SUSPECT,
                         Severity.CHECK,
@@ -60,6 +66,14 @@ public final class SuspectEntries {
                     Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
         }
         return findings.list();
+    }
+
+    private static boolean isToldBy(Finding finding, Suspect suspect) {
+        return switch (finding.code()) {
+            case LAYERS_SWAPPED -> suspect.slip() == UsualSlip.LABELS_SWAPPED;
+            case MOLAR_MASS_MISMATCH -> finding.place().equals(suspect.place());
+            default -> false;
+        };
     }
 
     private static Phrase together(Suspect suspect) {

@@ -18,7 +18,7 @@ import workuptally.model.Severity;
 public record UrgentAction(
         Severity severity, String where, List<String> runs, String text, OptionalDouble gramsAtStake) {
     /** Characters that a line holds beside its run, state and grams. */
-    public static final int MOST_CHARACTERS = 100;
+    public static final int MOST_CHARACTERS = 96;
 
     /** Copies the list. */
     public UrgentAction {

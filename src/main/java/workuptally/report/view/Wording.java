@@ -119,7 +119,7 @@ public final class Wording {
         String number = rounded(figure, figure.value());
         if (figure.expandedUncertainty().isPresent()) {
             number += " ± " + rounded(figure, figure.expandedUncertainty().getAsDouble());
-        } else if (isLarge(unit, number)) {
+        } else if (Double.isFinite(figure.value()) && isLarge(unit, number)) {
             boolean volume = unit.equals("mL");
             number = new BigDecimal(number)
                     .movePointLeft(3)

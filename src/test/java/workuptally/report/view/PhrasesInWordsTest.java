@@ -79,6 +79,16 @@ class PhrasesInWordsTest {
     }
 
     @Test
+    void figureThatIsNoNumberIsADash() {
+        for (double value : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
+            for (String unit : List.of("mL", "g", "%")) {
+                assertEquals("– " + unit, Wording.POINT.of(Figure.digits(value, 2, unit)));
+                assertEquals("– " + unit, Wording.POINT.of(Figure.decimals(value, 2, unit)));
+            }
+        }
+    }
+
+    @Test
     void phrasesAreEqualByTheirFigures() {
         Phrase one = Phrase.of("layer {}: {}", "A1", Figure.decimals(0.5, 1, "g"));
         assertEquals(one, Phrase.of("layer {}: {}", "A1", Figure.decimals(0.5, 1, "g")));
