@@ -199,6 +199,7 @@ public final class Ledgers {
                         new Cell.Missing(""),
                         new Cell.Missing(""),
                         Cell.of(sample.substance()),
+                        cas(sample.substance()),
                         Cell.of(together.kind().word()),
                         together.massGrams()
                                 .map(m -> Cell.of(Math.max(0, m.value() - alone)))
