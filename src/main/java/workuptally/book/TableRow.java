@@ -20,7 +20,7 @@ final class TableRow {
     /** Acids, bases and salts of which a mole is more than one equivalent (common practice). */
     private static final Pattern SEVERAL_PROTONS = Pattern.compile(
             "H2SO4|H3PO4|sul(?:f|ph)uric|phosphoric|Schwefels|Phosphors|oxalic|citric|tartaric|maleic|malonic|succinic|CO3|carbonate"
-                + "|\\(OH\\)2|SO3|S2O|Cr2O7|MnO4|H2C2O4",
+                    + "|\\(OH\\)2|SO3|S2O|Cr2O7|MnO4|H2C2O4",
             Pattern.CASE_INSENSITIVE);
 
     private final RawRow raw;
