@@ -1,7 +1,6 @@
 package workuptally.reference;
 
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,9 +66,7 @@ public final class Reference {
         hazards = files.get(Table.HAZARDS).each(Hazard::of);
         concentrationLimits = files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
-        flashPoints = files.get(Table.FLASH_POINTS).each(FlashPoint::of).stream()
-                .sorted(Comparator.comparingDouble(FlashPoint::massPercent))
-                .collect(Collectors.groupingBy(FlashPoint::hazard));
+        flashPoints = FlashPoint.byHazard(files.get(Table.FLASH_POINTS));
         hStatements = byKey(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
         materials = files.get(Table.MATERIALS).each(MaterialRow::of);
         reactivity = new Reactivity(
