@@ -113,7 +113,8 @@ class CsvLedgersTest {
                 .review();
         List<String> lines = Files.readAllLines(ledger("layers", review));
         int columns = lines.get(0).split(",", -1).length;
-        assertEquals(1, lines.stream().filter(line -> line.contains("A1+A2")).count(), lines::toString);
+        assertEquals(
+                1, lines.stream().filter(line -> line.contains(",A1 + A2,")).count(), lines::toString);
         lines.forEach(line -> assertEquals(columns, line.split(",", -1).length, line));
     }
 
