@@ -104,7 +104,9 @@ public final class ClosureAccount {
                                 undecided.boundedByTheBalance(counts),
                                 disputed(portions.found(), counts),
                                 upperBounds(portions, counts),
-                                unknowns.stream().map(Unknown::place).toList()));
+                                unknowns.stream().map(Unknown::place).toList(),
+                                withinLimits(terms).map(Term::place).distinct().toList(),
+                                withinLimits(terms).mapToDouble(Term::percent).sum()));
         Verdict verdict = test.verdict();
         Optional<Product> as = skeletons.wantedProduct(partner);
         double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
@@ -131,6 +133,10 @@ public final class ClosureAccount {
                 as.map(Product::name).orElse(""),
                 terms,
                 candidates));
+    }
+
+    private static Stream<Term> withinLimits(List<Term> terms) {
+        return terms.stream().filter(term -> term.kind() == Content.Kind.BOUND);
     }
 
     private List<Term> terms(String partner, Found found, MeasuredValue charged) {

@@ -37,10 +37,10 @@ final class Slips {
     private final Run run;
     private final List<Entry> entries;
     private final TareRegister register;
-    private final Checks checks;
+    private final EntryChecks checks;
     private final Substances substances;
 
-    Slips(Run run, List<Entry> entries, TareRegister register, Checks checks, Substances substances) {
+    Slips(Run run, List<Entry> entries, TareRegister register, EntryChecks checks, Substances substances) {
         this.run = run;
         this.entries = entries;
         this.register = register;

@@ -62,7 +62,8 @@ public final class Suspects {
         List<Suspect> found = new ArrayList<>(new MissingEntries(tally.run(), register).list());
         // each run is asked by itself, since runs are judged side by side
         Substances own = substances.apart();
-        OfRun ofRun = new OfRun(tally, new Checks(book, own, register), own);
+        EntryChecks entryChecks = new EntryChecks(book, own, register);
+        OfRun ofRun = new OfRun(tally, new Checks(book, own, entryChecks), entryChecks, own);
         found.addAll(ofRun.list());
         return new RunSuspects(
                 ofRun.offNames(),
@@ -74,13 +75,15 @@ public final class Suspects {
         private final Run run;
         private final double gasGrams;
         private final Checks checks;
+        private final EntryChecks entryChecks;
         private final RunTallying tallying;
         private final RunBalances balances;
         private final Map<String, Check> typed;
         private final Map<String, Check> off;
         private final Substances own;
 
-        OfRun(RunTally tally, Checks checks, Substances own) {
+        OfRun(RunTally tally, Checks checks, EntryChecks entryChecks, Substances own) {
+            this.entryChecks = entryChecks;
             this.run = tally.run();
             this.gasGrams = tally.massBalance().map(m -> m.gasGrams()).orElse(0.0);
             this.checks = checks;
@@ -138,7 +141,7 @@ public final class Suspects {
         private List<Screened> screened() {
             List<Screened> all = new ArrayList<>();
             List<Entry> entries = Entries.of(run);
-            Slips slips = new Slips(run, entries, register, checks, own);
+            Slips slips = new Slips(run, entries, register, entryChecks, own);
             Map<Cell, Line> lines = new LinkedHashMap<>();
             for (Entry entry : entries) {
                 double nudge = NUDGE * entry.number().value();
