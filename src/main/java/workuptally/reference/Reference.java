@@ -1,6 +1,7 @@
 package workuptally.reference;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class Reference {
     private final List<Oxidant> oxidants;
     private final List<Hazard> hazards;
     private final Map<String, List<ConcentrationLimit>> concentrationLimits;
+    private final Map<String, List<FlashPoint>> flashPoints;
     private final Map<String, HStatement> hStatements;
     private final List<MaterialRow> materials;
     private final Reactivity reactivity;
@@ -66,6 +68,9 @@ public final class Reference {
         hazards = files.get(Table.HAZARDS).each(Hazard::of);
         concentrationLimits = files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
+        flashPoints = files.get(Table.FLASH_POINTS).each(FlashPoint::of).stream()
+                .sorted(Comparator.comparingDouble(FlashPoint::massPercent))
+                .collect(Collectors.groupingBy(FlashPoint::hazard));
         hStatements = byKey(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
         materials = files.get(Table.MATERIALS).each(MaterialRow::of);
         reactivity = new Reactivity(
@@ -267,6 +272,11 @@ public final class Reference {
     /** Strengths at which solutions of a material carry its statements, by the key of its hazards; empty where none are listed. */
     public List<ConcentrationLimit> concentrationLimits(String hazard) {
         return concentrationLimits.getOrDefault(hazard, List.of());
+    }
+
+    /** Flash points of the mixtures of a solvent with water, in order of strength, by the key of its hazards; empty where none are listed. */
+    public List<FlashPoint> flashPoints(String hazard) {
+        return flashPoints.getOrDefault(hazard, List.of());
     }
 
     /** All materials with hazards listed. */

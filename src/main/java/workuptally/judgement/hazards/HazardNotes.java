@@ -125,7 +125,13 @@ public final class HazardNotes {
         String subject =
                 massPercent.isPresent() ? SolutionStrength.subject(hazard, massPercent.getAsDouble()) : hazard.name();
         String caution = massPercent.isPresent() ? SolutionStrength.caution(hazard, codes) : hazard.caution();
-        return new HazardNote(subject, statements, caution, origin(hazard, massPercent), true);
+        return new HazardNote(
+                subject,
+                statements,
+                caution,
+                origin(hazard, massPercent),
+                true,
+                massPercent.isPresent() ? List.of() : reference.flashPoints(hazard.key()));
     }
 
     private String origin(Hazard hazard, OptionalDouble massPercent) {
