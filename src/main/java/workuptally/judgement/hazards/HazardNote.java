@@ -42,6 +42,16 @@ public record HazardNote(
         this(subject, statements, caution, source, false, List.of());
     }
 
+    /** Subject of a note about one portion of the run. */
+    static String subjectOfPortion(String label) {
+        return "layer " + label;
+    }
+
+    /** True for a note about that portion as a whole: what its label has to say beside the statements of its parts. */
+    public boolean isOfPortion(String label) {
+        return !ofMaterial && subject.equals(subjectOfPortion(label));
+    }
+
     /** Of the subject alone; see the contributor guide on records as keys. */
     @Override
     public int hashCode() {

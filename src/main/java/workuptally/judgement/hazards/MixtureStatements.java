@@ -81,10 +81,19 @@ public final class MixtureStatements {
      * @return statements in order of the components; empty where no component has one
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes) {
+        return of(grams, notes, List.of());
+    }
+
+    /**
+     * The same with what is said of the portion as a whole, whose statements stand first and whose words stand last.
+     *
+     * @param ofPortion notes about the portion
+     */
+    public static List<String> of(Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion) {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         Map<String, Double> percents = new LinkedHashMap<>();
         grams.forEach((name, mass) -> percents.put(name, total > 0 ? 100 * mass / total : 0));
-        return words(percents, notes, mixture(percents, notes));
+        return words(percents, notes, mixture(percents, notes), ofPortion);
     }
 
     /**
@@ -92,12 +101,13 @@ public final class MixtureStatements {
      *
      * @param names full names of what it may hold
      * @param notes hazard notes of the run, of which those about its materials count
+     * @param ofPortion notes about the portion as a whole
      * @return statements in order of the names; empty where none has one
      */
-    public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes) {
+    public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes, List<HazardNote> ofPortion) {
         Map<String, Double> percents = new LinkedHashMap<>();
         names.forEach(name -> percents.put(name, 100.0));
-        return words(percents, notes, Optional.empty());
+        return words(percents, notes, Optional.empty(), ofPortion);
     }
 
     /**
@@ -142,8 +152,13 @@ public final class MixtureStatements {
         return note.statements().stream().map(MixtureStatements::code).anyMatch(FLAMMABLE::contains);
     }
 
-    private static List<String> words(Map<String, Double> percents, List<HazardNote> notes, Optional<InWater> inWater) {
+    private static List<String> words(
+            Map<String, Double> percents,
+            List<HazardNote> notes,
+            Optional<InWater> inWater,
+            List<HazardNote> ofPortion) {
         Map<String, String> phrases = new LinkedHashMap<>();
+        ofPortion.forEach(note -> note.statements().forEach(s -> put(s, phrases)));
         Set<String> vapour = new LinkedHashSet<>();
         Set<String> byFlashPoint =
                 inWater.filter(InWater::alone).map(InWater::names).orElse(Set.of());
@@ -170,7 +185,20 @@ public final class MixtureStatements {
         if (!vapour.isEmpty() && FLAMMABLE.stream().noneMatch(phrases::containsKey)) {
             words.add("May give off flammable vapour (" + String.join(", ", vapour) + ").");
         }
+        ofPortion.stream().map(HazardNote::caution).filter(w -> !w.isBlank()).forEach(words::add);
         return words;
+    }
+
+    /** Whether a mixture bears a statement of a part with that share, mass %. */
+    static boolean isBorneAt(String code, double percent) {
+        return percent
+                >= (FLAMMABLE.contains(code) ? FLAMMABLE_PERCENT : LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT));
+    }
+
+    private static void put(String statement, Map<String, String> phrases) {
+        String code = code(statement);
+        String phrase = statement.substring(code.length()).strip();
+        phrases.put(code, phrase.isEmpty() ? statement : phrase);
     }
 
     private static void add(
@@ -180,9 +208,8 @@ public final class MixtureStatements {
             if (percent >= TRACE_PERCENT) {
                 vapour.add(name);
             }
-        } else if (percent >= LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT)) {
-            String phrase = statement.substring(code.length()).strip();
-            phrases.put(code, phrase.isEmpty() ? statement : phrase);
+        } else if (isBorneAt(code, percent)) {
+            put(statement, phrases);
         }
     }
 

@@ -88,7 +88,7 @@ class MixtureStatementsTest {
     void withoutMuchWaterOrKnownSharesEachSpeaksForItself() {
         assertTrue(of("water", 1, "ethanol", 99).contains(HIGHLY));
         assertFalse(of("dichloromethane", 97, "ethanol", 2, "water", 1).contains(HIGHLY));
-        assertTrue(MixtureStatements.ofUnknownShares(List.of("water", "ethanol"), NOTES)
+        assertTrue(MixtureStatements.ofUnknownShares(List.of("water", "ethanol"), NOTES, List.of())
                 .contains(HIGHLY));
     }
 }
