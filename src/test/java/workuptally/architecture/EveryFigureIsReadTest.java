@@ -32,7 +32,6 @@ class EveryFigureIsReadTest {
             "DryingAgent.formula",
             "DryingAgent.molarMassGramsPerMole",
             "HStatement.group",
-            "MaterialRow.rememberedStatements",
             "Oxidant.acid",
             "PartitionRow.formula",
             "PartitionRow.molarMassGramsPerMole",

@@ -72,6 +72,7 @@ public final class SuspectEntries {
         return switch (finding.code()) {
             case LAYERS_SWAPPED -> suspect.slip() == UsualSlip.LABELS_SWAPPED;
             case MOLAR_MASS_MISMATCH -> finding.place().equals(suspect.place());
+            case PRODUCT_FORM_MISMATCH -> suspect.slip() == UsualSlip.SALT_FOR_BASE;
             default -> false;
         };
     }

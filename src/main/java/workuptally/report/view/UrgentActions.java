@@ -33,8 +33,7 @@ final class UrgentActions {
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
             FindingCode.REDUCTANT_SHORT,
-            FindingCode.OXIDANT_QUENCH,
-            FindingCode.MATERIALS_MUST_NOT_MEET);
+            FindingCode.OXIDANT_QUENCH);
 
     private static final int LEAST_ROOM = 34;
     /** Characters for what must not have met in one run, so that it stands behind what to do and the run. */
