@@ -38,6 +38,8 @@ final class HeadingWords {
     private static final Set<String> STAGES = Set.of("crude", "purified");
 
     private final Map<String, Set<Meaning>> meanings = new HashMap<>();
+    private final NamedInHeading named =
+            new NamedInHeading(text -> combined(tokens(text), 0, new HeadingSense("", 1, "", Optional.empty())));
 
     private record Meaning(String subject, String quantity) {}
 
@@ -55,7 +57,9 @@ final class HeadingWords {
                 String[] meaning = row.get("meaning").split("\\.", 2);
                 for (String language : List.of("english", "german", "french")) {
                     for (String word : row.get(language).split(";")) {
-                        meanings.computeIfAbsent(String.join(" ", tokens(word)), w -> new LinkedHashSet<>())
+                        meanings.computeIfAbsent(
+                                        String.join(" ", tokens(word)).toLowerCase(Locale.ROOT),
+                                        w -> new LinkedHashSet<>())
                                 .add(new Meaning(meaning[0], meaning[1]));
                     }
                 }
@@ -76,6 +80,9 @@ final class HeadingWords {
                 senses.addAll(byUnit(sense));
             }
         }
+        if (senses.isEmpty() && unit.isPresent()) {
+            named.senses(words, unit.get().unit()).forEach(sense -> senses.addAll(byUnit(sense)));
+        }
         return List.copyOf(senses);
     }
 
@@ -83,6 +90,13 @@ final class HeadingWords {
     private List<HeadingSense> combined(List<String> tokens, int from, HeadingSense sofar) {
         if (from == tokens.size()) {
             return List.of(sofar);
+        }
+        boolean letter = tokens.get(from).matches("[A-D]")
+                && !sofar.subject().isEmpty()
+                && sofar.quantity().isEmpty();
+        if (letter) {
+            int which = tokens.get(from).charAt(0) - 'A' + 1;
+            return combined(tokens, from + 1, sofar.withSubject(sofar.subject(), which));
         }
         for (int length = Math.min(MOST_WORDS_OF_A_PHRASE, tokens.size() - from); length > 0; length--) {
             Set<Meaning> known = meanings(String.join(" ", tokens.subList(from, from + length)));
@@ -98,7 +112,7 @@ final class HeadingWords {
             }
         }
         String token = tokens.get(from);
-        if (FILLERS.contains(token)) {
+        if (FILLERS.contains(token.toLowerCase(Locale.ROOT))) {
             return combined(tokens, from + 1, sofar);
         }
         if (token.matches("[1-9]")) {
@@ -199,7 +213,7 @@ final class HeadingWords {
         };
     }
 
-    /** Words of a text: without accents, in lower case but for a lone M, parted at marks and before digits. */
+    /** Words of a text: without accents, in lower case but for a lone M and the letters that number reagents, parted at marks and before digits. */
     private static List<String> tokens(String text) {
         String plain = Normalizer.normalize(
                         text.replace("ß", "ss")
@@ -210,7 +224,7 @@ final class HeadingWords {
                 .replaceAll("\\p{M}", "");
         return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+|(?<=\\p{L})(?=\\p{N})"))
                 .filter(token -> !token.isEmpty())
-                .map(token -> token.equals("M") ? token : token.toLowerCase(Locale.ROOT))
+                .map(token -> token.matches("[A-DM]") ? token : token.toLowerCase(Locale.ROOT))
                 .toList();
     }
 }

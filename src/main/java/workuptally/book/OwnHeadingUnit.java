@@ -16,6 +16,13 @@ import java.util.regex.Pattern;
 record OwnHeadingUnit(String text, Unit unit, String rest) {
     private static final Pattern IN_BRACKETS = Pattern.compile("(?<rest>.*?)\\s*[(\\[](?<unit>[^()\\[\\]]+)[)\\]]\\s*");
     private static final Pattern BEHIND_SLASH = Pattern.compile("(?<rest>.*?)\\s*/\\s*(?<unit>.+)");
+    /** {@code M(SM) g/mol}, whose slash is the unit's own. */
+    private static final Pattern LAST_RATIO = Pattern.compile("(?<rest>.*[^\\s/])\\s+(?<unit>[^\\s/]+/[^\\s/]+)");
+
+    /** A yield in per cent of theory, {@code % d. Th.}. */
+    private static final Pattern OF_THEORY = Pattern.compile(
+            "(?i)%\\s*(?:d\\.?\\s*th(?:eorie)?\\.?|(?:of )?th(?:eory|eor)?\\.?|th\u00e9?o(?:rique)?\\.?)");
+
     private static final Pattern LAST_WORDS =
             Pattern.compile("(?<rest>.*?(?:^|[\\s,]))(?:in\\s+)?(?<unit>\\S+(?: \\S+)?)");
     private static final Pattern LAST_WORD = Pattern.compile("(?<rest>.*?(?:^|[\\s,]))(?:in\\s+)?(?<unit>\\S+)");
@@ -34,7 +41,7 @@ record OwnHeadingUnit(String text, Unit unit, String rest) {
         if (alone.isPresent()) {
             return alone;
         }
-        for (Pattern form : List.of(IN_BRACKETS, BEHIND_SLASH, LAST_WORDS, LAST_WORD, FIRST_WORD)) {
+        for (Pattern form : List.of(IN_BRACKETS, LAST_RATIO, BEHIND_SLASH, LAST_WORDS, LAST_WORD, FIRST_WORD)) {
             Matcher match = form.matcher(lower);
             if (match.matches()) {
                 String rest = (upper + match.group("rest")).strip();
@@ -55,7 +62,8 @@ record OwnHeadingUnit(String text, Unit unit, String rest) {
 
     private static Optional<OwnHeadingUnit> read(String inside, String rest) {
         int comma = inside.indexOf(',');
-        String unit = (comma < 0 ? inside : inside.substring(0, comma)).strip();
+        String typed = (comma < 0 ? inside : inside.substring(0, comma)).strip();
+        String unit = OF_THEORY.matcher(typed).matches() ? "%" : typed;
         return Unit.named(unit).map(found -> new OwnHeadingUnit(unit, found, rest));
     }
 }

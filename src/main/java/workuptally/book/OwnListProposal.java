@@ -28,7 +28,7 @@ final class OwnListProposal {
         reading.open().forEach((heading, senses) -> open.add(question(heading, senses)));
         notUsed.addAll(reading.unknown());
         runs();
-        bySubject(OwnListReading.MATERIALS).forEach((name, columns) -> charge(columns));
+        charges();
         products();
         reading.understood().keySet().stream()
                 .filter(heading -> !used.containsKey(heading))
@@ -36,9 +36,16 @@ final class OwnListProposal {
                 .forEach(notUsed::add);
     }
 
-    private static OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
+    private OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
         List<String> could =
                 senses.stream().map(HeadingSense::inWords).distinct().toList();
+        Optional<OwnListHeader.Heading> between = reading.between(heading);
+        if (between.isPresent()) {
+            return new OwnListLayout.OpenHeading(
+                    heading.key(),
+                    String.join(" or ", could) + ", or of '" + between.get().key()
+                            + "', which stands between and was not understood?");
+        }
         boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
         return new OwnListLayout.OpenHeading(
                 heading.key(),
@@ -47,29 +54,51 @@ final class OwnListProposal {
     }
 
     /** The headings about one thing: by quantity. */
-    private record Columns(String subject, int number, Map<String, OwnListHeader.Heading> byQuantity) {
+    private record Columns(String subject, int number, String called, Map<String, OwnListHeader.Heading> byQuantity) {
         Optional<OwnListHeader.Heading> of(String quantity) {
             return Optional.ofNullable(byQuantity.get(quantity));
         }
 
+        boolean isWeighed() {
+            return byQuantity.containsKey("mass")
+                    || byQuantity.containsKey("volume")
+                    || byQuantity.containsKey("amount");
+        }
+
         String name() {
+            if (!called.isEmpty()) {
+                return called;
+            }
             return number > 1 ? subject + " " + number : subject;
         }
     }
 
     private Map<String, Columns> bySubject(Set<String> subjects) {
         Map<String, Columns> all = new LinkedHashMap<>();
+        String productName = subjects == OwnListReading.PRODUCTS ? nameOfProduct() : "";
         reading.understood().forEach((heading, sense) -> {
             if (subjects.contains(sense.subject())) {
                 String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
+                String called = sense.called().isEmpty() ? productName : sense.called();
                 all.computeIfAbsent(
-                                sense.subject() + sense.number(),
-                                s -> new Columns(sense.subject(), sense.number(), new LinkedHashMap<>()))
+                                sense.subject() + sense.number() + called,
+                                s -> new Columns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
                         .byQuantity()
-                        .put(quantity, heading);
+                        .putIfAbsent(quantity, heading);
             }
         });
         return all;
+    }
+
+    /** The name of the only product that headings name; other headings of the product are then about it. */
+    private String nameOfProduct() {
+        List<String> names = reading.understood().values().stream()
+                .filter(sense -> OwnListReading.PRODUCTS.contains(sense.subject()))
+                .map(HeadingSense::called)
+                .filter(called -> !called.isEmpty())
+                .distinct()
+                .toList();
+        return names.size() == 1 ? names.get(0) : "";
     }
 
     /** A feed while it is put together. */
@@ -148,14 +177,49 @@ final class OwnListProposal {
         return heading;
     }
 
-    private void charge(Columns columns) {
+    private void charges() {
+        Collection<Columns> materials = bySubject(OwnListReading.MATERIALS).values();
+        boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
+        // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
+        // material
+        Optional<Columns> first = materials.stream()
+                .filter(columns -> !named && OwnListReading.PARTNERS.contains(columns.subject()))
+                .filter(Columns::isWeighed)
+                .filter(columns -> columns.of("equivalents").isEmpty())
+                .findFirst();
+        first.ifPresent(columns -> assumed.add("the " + columns.name()
+                + " as the starting material, from whose amount theory follows; exchange the roles if another limits"));
+        materials.forEach(columns -> charge(columns, role(columns, first)));
+        if (!named && first.isEmpty() && !materials.isEmpty()) {
+            assumed.add("no starting material, since no heading says which it is: theory waits until one of Charges has"
+                    + " \"Role\": \"= substrate\" and a Coefficient");
+        }
+    }
+
+    private String role(Columns columns, Optional<Columns> first) {
+        if (OwnListReading.PARTNERS.contains(columns.subject())) {
+            return first.filter(columns::equals).isPresent() ? "substrate" : "reagent";
+        }
+        if (columns.subject().equals("substrate")
+                && columns.number() > 1
+                && columns.of("equivalents").isPresent()) {
+            assumed.add("the " + columns.name() + " as a reagent, since it is given in equivalents of the first");
+            return "reagent";
+        }
+        if (columns.subject().equals("solvent") && !columns.called().isEmpty()) {
+            assumed.add(columns.called() + " as a solvent of the reaction, by its name");
+        }
+        return columns.subject();
+    }
+
+    private void charge(Columns columns, String role) {
         Draft draft = new Draft(Schema.CHARGES);
         name(draft, "Material", columns, columns.subject().equals("substrate") ? "starting material" : columns.name());
-        draft.constant("Role", columns.subject());
+        draft.constant("Role", role);
         draft.take("Formula", columns.of("formula"));
         draft.take("Molar mass", columns.of("molar mass"));
         draft.take("Coefficient", columns.of("coefficient"));
-        boolean substrate = columns.subject().equals("substrate");
+        boolean substrate = role.equals("substrate");
         if (substrate && !draft.has("Coefficient")) {
             draft.constant("Coefficient", "1");
             assumed.add("coefficient 1 for the " + columns.name() + ", from which theory follows");
@@ -198,15 +262,19 @@ final class OwnListProposal {
             draft.take(form, name);
         } else {
             draft.constant(form, otherwise);
+            if (!columns.called().isEmpty()) {
+                return;
+            }
             assumed.add("'" + otherwise + "' as its name, since the list has no heading for it");
         }
     }
 
     private void products() {
-        Map<Integer, Map<String, Columns>> byNumber = new TreeMap<>();
+        Map<String, Map<String, Columns>> byNumber = new TreeMap<>();
         bySubject(OwnListReading.PRODUCTS)
                 .values()
-                .forEach(columns -> byNumber.computeIfAbsent(columns.number(), n -> new LinkedHashMap<>())
+                .forEach(columns -> byNumber.computeIfAbsent(
+                                columns.number() + columns.called(), n -> new LinkedHashMap<>())
                         .put(columns.subject(), columns));
         byNumber.values().forEach(this::product);
     }
@@ -215,8 +283,8 @@ final class OwnListProposal {
         Columns first = stages.values().iterator().next();
         Map<String, OwnListHeader.Heading> all = new LinkedHashMap<>();
         stages.values().forEach(stage -> stage.byQuantity().forEach(all::putIfAbsent));
-        Columns own = stages.getOrDefault("product", new Columns("product", first.number(), all));
-        Columns described = new Columns("product", first.number(), all);
+        Columns own = stages.getOrDefault("product", new Columns("product", first.number(), first.called(), all));
+        Columns described = new Columns("product", first.number(), first.called(), all);
         Draft draft = new Draft(Schema.PRODUCTS);
         name(draft, "Product", described, own.name());
         draft.constant("Wanted", "yes");
@@ -287,7 +355,8 @@ final class OwnListProposal {
         if (draft.columns.keySet().stream().noneMatch(c -> Schema.WEIGHT_OR_YIELD.contains(c.heading()))) {
             return false;
         }
-        String suffix = columns.number() > 1 ? " " + columns.number() : "";
+        String which = columns.called().equals(nameOfProduct()) ? "" : " " + columns.called();
+        String suffix = columns.number() > 1 ? which + " " + columns.number() : which;
         boolean crude = stage.equals("crude");
         draft.constant("Lot", (crude ? "crude" : "product") + suffix);
         draft.constant("Stage", crude ? "crude" : "purified");
@@ -295,7 +364,8 @@ final class OwnListProposal {
             draft.constant("From", "crude" + suffix);
         }
         if (stage.equals("product")) {
-            assumed.add("the weight of the " + columns.name()
+            boolean weighed = draft.has("Net") || draft.has("Gross");
+            assumed.add("the " + (weighed ? "weight" : "yield") + " of the " + columns.name()
                     + " as that of the purified product; write \"= crude\" under" + " Stage if it is the crude one");
         }
         draft.add();

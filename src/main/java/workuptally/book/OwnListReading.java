@@ -10,11 +10,35 @@ import java.util.Set;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
- * not understood. A heading without a subject, such as {@code mg}, belongs to the material named last to its left.
+ * not understood. A heading without a subject, such as {@code mg}, belongs to the material named last to its left; where a heading between
+ * them was not understood, it could as well be that one's, and is asked about.
  */
 final class OwnListReading {
     /** Subjects that are put into the reaction. */
-    static final Set<String> MATERIALS = Set.of("substrate", "reagent", "catalyst", "base", "additive", "solvent");
+    static final Set<String> MATERIALS;
+
+    /** Kinds of compounds by which lists of one reaction name its partners. */
+    static final Set<String> PARTNERS = Set.of(
+            "acid",
+            "amine",
+            "alcohol",
+            "aldehyde",
+            "ketone",
+            "ester",
+            "halide",
+            "boronic acid",
+            "alkyne",
+            "alkene",
+            "nitrile",
+            "acid chloride",
+            "anhydride",
+            "phenol");
+
+    static {
+        Set<String> all = new HashSet<>(Set.of("substrate", "reagent", "catalyst", "base", "additive", "solvent"));
+        all.addAll(PARTNERS);
+        MATERIALS = Set.copyOf(all);
+    }
 
     /** Subjects that come out of it. */
     static final Set<String> PRODUCTS = Set.of("product", "crude", "purified");
@@ -45,6 +69,8 @@ final class OwnListReading {
     private final Map<OwnListHeader.Heading, HeadingSense> understood = new LinkedHashMap<>();
     private final Map<OwnListHeader.Heading, List<HeadingSense>> open = new LinkedHashMap<>();
     private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
+    private final Map<OwnListHeader.Heading, OwnListHeader.Heading> behind = new LinkedHashMap<>();
+    private Optional<OwnListHeader.Heading> between = Optional.empty();
     private final List<OwnListHeader.Heading> unknown = new ArrayList<>();
 
     private OwnListReading(RawTable raw, OwnListHeader header, HeadingWords words) {
@@ -70,25 +96,40 @@ final class OwnListReading {
                 .toList();
         if (senses.isEmpty()) {
             unknown.add(heading);
+            between = between.or(() -> Optional.of(heading));
             return last;
         }
         List<HeadingSense> placed = senses.stream()
-                .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty()
-                        ? sense.withSubject(last.subject(), last.number())
-                        : sense)
+                .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty() ? sense.ofThatOf(last) : sense)
                 .filter(OwnListReading::hasPlace)
                 .distinct()
                 .toList();
+        boolean onlyByPlace = senses.stream().allMatch(s -> s.subject().isEmpty());
+        if (onlyByPlace && between.isPresent() && !placed.isEmpty()) {
+            behind.put(heading, between.get());
+            open.put(heading, placed);
+            return last;
+        }
         if (placed.size() != 1 || isTaken(placed.get(0))) {
             open.put(heading, placed.isEmpty() ? senses : placed);
+            // a second one of the same name is another thing, whose quantities may follow
+            if (placed.size() == 1 || !placed.stream().allMatch(last::isAbout)) {
+                between = between.or(() -> Optional.of(heading));
+            }
             return last;
         }
         HeadingSense sense = placed.get(0);
         understood.put(heading, sense);
-        if (senses.stream().allMatch(s -> s.subject().isEmpty())) {
+        if (onlyByPlace) {
             byPlace.add(heading);
         }
-        return MATERIALS.contains(sense.subject()) || PRODUCTS.contains(sense.subject()) ? sense : last;
+        if (!MATERIALS.contains(sense.subject()) && !PRODUCTS.contains(sense.subject())) {
+            return last;
+        }
+        if (!onlyByPlace) {
+            between = Optional.empty();
+        }
+        return sense;
     }
 
     private static boolean hasPlace(HeadingSense sense) {
@@ -100,7 +141,7 @@ final class OwnListReading {
         }
         return PRODUCTS.contains(sense.subject())
                 ? OF_PRODUCTS.contains(sense.quantity())
-                : sense.subject().equals("run");
+                : sense.subject().equals("run") || sense.subject().equals(NamedInHeading.WORKUP);
     }
 
     /** True where another heading means the same; of several ids, dates or notes of the run the first is enough. */
@@ -108,9 +149,7 @@ final class OwnListReading {
         return !sense.quantity().equals("no table")
                 && !sense.quantity().equals("computed here")
                 && understood.values().stream()
-                        .anyMatch(other -> other.subject().equals(sense.subject())
-                                && other.number() == sense.number()
-                                && sameQuantity(other.quantity(), sense.quantity()));
+                        .anyMatch(other -> other.isAbout(sense) && sameQuantity(other.quantity(), sense.quantity()));
     }
 
     private static boolean sameQuantity(String one, String other) {
@@ -154,6 +193,11 @@ final class OwnListReading {
     /** Headings that could mean several things, or what another one means, with what they could mean. */
     Map<OwnListHeader.Heading, List<HeadingSense>> open() {
         return open;
+    }
+
+    /** The heading that was not understood between an open heading and what it would else be about. */
+    Optional<OwnListHeader.Heading> between(OwnListHeader.Heading heading) {
+        return Optional.ofNullable(behind.get(heading));
     }
 
     /** Headings whose subject only their place tells. */

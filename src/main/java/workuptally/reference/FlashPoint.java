@@ -1,7 +1,10 @@
 package workuptally.reference;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Flash point of a mixture of a solvent with water.
@@ -24,7 +27,14 @@ public record FlashPoint(
         sources = List.copyOf(sources);
     }
 
-    static FlashPoint of(Cells row) throws IllegalReferenceException {
+    /** The points of each solvent in order of strength, by the key of its hazards. */
+    static Map<String, List<FlashPoint>> byHazard(TableFile file) throws IllegalReferenceException {
+        return file.each(FlashPoint::of).stream()
+                .sorted(Comparator.comparingDouble(FlashPoint::massPercent))
+                .collect(Collectors.groupingBy(FlashPoint::hazard));
+    }
+
+    private static FlashPoint of(Cells row) throws IllegalReferenceException {
         return new FlashPoint(
                 row.text("hazard"),
                 row.number("mass (%)", 0, 100),

@@ -56,7 +56,7 @@ class ArchitectureTest {
     static final ArchRule materialRestsOnReferenceAndChemistry = knowsOnly(MATERIAL, CHEMISTRY, REFERENCE);
 
     @ArchTest
-    static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE);
+    static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
 
     @ArchTest
     static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);

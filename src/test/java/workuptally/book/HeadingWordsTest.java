@@ -17,7 +17,8 @@ class HeadingWordsTest {
     private static Set<String> meanings(String heading) {
         List<HeadingSense> senses = WORDS.senses(heading);
         return senses.stream()
-                .map(s -> s.subject() + (s.number() > 1 ? s.number() : "") + "." + s.quantity()
+                .map(s -> s.subject() + (s.number() > 1 ? s.number() : "")
+                        + (s.called().isEmpty() ? "" : ":" + s.called()) + "." + s.quantity()
                         + s.unit().map(u -> " " + u.symbol()).orElse(""))
                 .collect(Collectors.toSet());
     }
@@ -49,20 +50,53 @@ class HeadingWordsTest {
         "Lösungsmittel, solvent.",
         "Solvent volume (mL), solvent.volume mL",
         "Theoretical yield (g), run.computed here g",
-        "Reaction time (h), run.no table"
+        "Reaction time (h), run.no table",
+        "purity (HPLC), run.no table",
+        "HPLC purity (%), run.no table %",
+        "KF %, run.no table %",
+        "Lösemittel, solvent.",
+        "Solvens, solvent.",
+        "LM, solvent.",
+        "M(Edukt) g/mol, substrate.molar mass g/mol",
+        "Ausbeute (% d. Th.), product.yield %",
+        "Yield %th, product.yield %",
+        "Edukt B: m / g, substrate2.mass g",
+        "Reagent C, reagent3.",
+        "c (mol/L), .molarity mol/L",
+        "Input (kg), substrate.mass kg",
+        "Output (kg), product.mass kg",
+        "Acid MW, acid.molar mass",
+        "Amine (mg), amine.mass mg",
+        "eq amine, amine.equivalents equiv",
+        "HATU (eq), reagent:HATU.equivalents equiv",
+        "m (HATU) / mg, reagent:HATU.mass mg",
+        "DIPEA (mL), reagent:DIPEA.volume mL",
+        "DMF (mL), solvent:DMF.volume mL",
+        "benzaldehyde (g), reagent:benzaldehyde.mass g",
+        "toluène (mL), solvent:toluène.volume mL",
+        "dibenzalacetone crude (g), crude:dibenzalacetone.mass g"
     })
     void understood(String heading, String meaning) {
         assertEquals(Set.of(meaning), meanings(heading), heading);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Menge", "M", "Brut", "Titre", "%", "Product (%)"})
+    @ValueSource(strings = {"Menge", "M", "Brut", "Titre", "%", "Product (%)", "MgSO4 (g)", "brine (mL)"})
     void severalMeanings(String heading) {
         assertTrue(WORDS.senses(heading).size() > 1, () -> heading + meanings(heading));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Zebra", "Starting material reagent", "HPLC purity (%)", "Mass (°C)", "SM batch no", ""})
+    @ValueSource(
+            strings = {
+                "Zebra",
+                "Starting material reagent",
+                "Product flask (g)",
+                "V crude pot (mL)",
+                "Mass (°C)",
+                "SM batch no",
+                ""
+            })
     void notUnderstood(String heading) {
         assertEquals(List.of(), WORDS.senses(heading), heading);
     }

@@ -28,6 +28,7 @@ final class UrgentActions {
     private static final Set<FindingCode> HARMFUL = Set.of(
             FindingCode.WASH_TOO_SMALL,
             FindingCode.FUNNEL_OVERFULL,
+            FindingCode.MATERIALS_MUST_NOT_MEET,
             FindingCode.GAS_EXPECTED,
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
@@ -100,15 +101,14 @@ final class UrgentActions {
         });
     }
 
-    /** Stops and holds of a run without those that follow from others of it. */
+    /** Stops and holds of a run without those that follow from others of it; a stop never hides what can hurt somebody. */
     private static List<Finding> urgent(RunReview run) {
         boolean stop = run.has(Severity.STOP);
         Set<FindingCode> codes = new LinkedHashSet<>();
         run.findings().forEach(f -> codes.add(f.code()));
         return run.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD && !stop)
-                .filter(f ->
-                        !(f.code() == FindingCode.LAYER_HOLDS_PRODUCT && codes.contains(FindingCode.RAG_NOT_ASSAYED)))
+                .filter(f -> f.severity() == Severity.STOP
+                        || f.severity() == Severity.HOLD && (!stop || isHarmful(f.code())))
                 .filter(f -> !(f.code() == FindingCode.LAYER_WAITS
                         && (codes.contains(FindingCode.RAG_NOT_ASSAYED)
                                 || codes.contains(FindingCode.LAYER_HOLDS_PRODUCT))))
