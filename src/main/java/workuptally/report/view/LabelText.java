@@ -106,7 +106,7 @@ public record LabelText(String name, String contents, String hazards, String mad
             boolean gone = wet
                     && materials.stream()
                             .filter(m -> m.written().equalsIgnoreCase(name))
-                            .anyMatch(m -> m.material().main().isDestroyedByWater());
+                            .anyMatch(m -> m.isDestroyedByWater());
             now.put(gone ? "what water left of " + name : name, mass);
         });
         return now;

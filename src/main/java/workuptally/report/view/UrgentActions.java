@@ -118,7 +118,7 @@ final class UrgentActions {
     private static List<String> met(RunReview run) {
         List<String> met = run.tally().evidence().meetings().list().stream()
                 .filter(Meeting::holdsItsPortions)
-                .sorted(Comparator.comparing((Meeting m) -> m.pair().severity()).reversed())
+                .sorted(Comparator.comparing(Meeting::isCritical).reversed())
                 .map(UrgentActions::inShort)
                 .distinct()
                 .toList();

@@ -32,6 +32,11 @@ public record RunMaterial(String written, Material material, boolean own, boolea
         return !own && material.state() != State.LISTED;
     }
 
+    /** True where water in excess leaves nothing of what makes it reactive. */
+    public boolean isDestroyedByWater() {
+        return material.main().isDestroyedByWater();
+    }
+
     /** How far it is understood: listed, described or unlisted. */
     public String state() {
         return material.state().word();

@@ -82,6 +82,11 @@ public record Meeting(
         return pair.severity().word();
     }
 
+    /** Whether it sets deadly gas free, burns or explodes. */
+    public boolean isCritical() {
+        return pair.severity() == ReactivityPair.Severity.CRITICAL;
+    }
+
     /** Whether it may be in a workup: ordinary, planned quench, never. */
     public String inWorkup() {
         return pair.inWorkup().word();
