@@ -1,12 +1,10 @@
 package workuptally.book;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import workuptally.model.FindingCode;
@@ -31,8 +29,7 @@ final class MatchedHeadings {
     private final String table;
     private final Map<Column, NumberSymbols> symbols = new HashMap<>();
     private final TablePlace place;
-    private final Map<String, Unit> units = new HashMap<>();
-    private final Set<String> withoutReadableUnit = new HashSet<>();
+    private final HeadingUnits units;
 
     private final RawTable raw;
     private final Map<String, String> constants;
@@ -44,7 +41,7 @@ final class MatchedHeadings {
     private MatchedHeadings(
             RawTable raw,
             Table table,
-            Candidate candidate,
+            HeadingRow candidate,
             Map<String, String> constants,
             boolean isList,
             Reading reading) {
@@ -70,57 +67,24 @@ final class MatchedHeadings {
                             own.put(column.heading(), typed.cell().text()));
         }
         this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns, own);
-        candidate.first().forEach((column, typed) -> readUnit(column, typed, log));
+        this.units = new HeadingUnits(raw, candidate);
+        candidate.first().forEach((column, typed) -> units.read(column, typed, log));
         if (!isList) {
             nameOthers(table, candidate, log);
         }
         candidate
                 .repeated()
-                .forEach((column, typed) ->
-                        reportRepeated(column, candidate.first().get(column).cell(), typed.cell(), log));
-    }
-
-    /**
-     * A typed heading.
-     *
-     * @param heading the form's heading for it with the unit as typed, where the laboratory has its own; else what was typed
-     */
-    private record Typed(RawCell cell, String heading) {}
-
-    /**
-     * A row that may be that of the headings.
-     *
-     * @param first the first cell for each column of the form, in the order of the row
-     * @param repeated a second cell for the same column
-     */
-    private record Candidate(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repeated) {
-        static Candidate of(RawRow row, Table table, HeadingAliases aliases) {
-            Candidate candidate = new Candidate(row, new LinkedHashMap<>(), new LinkedHashMap<>());
-            for (RawCell cell : row.cells()) {
-                if (cell.type() == RawCell.Type.TEXT && !cell.isBlank()) {
-                    Typed typed = new Typed(cell, ownHeading(table, cell.text(), aliases));
-                    columnOf(table, typed.heading()).ifPresent(column -> candidate.add(column, typed));
-                }
-            }
-            return candidate;
-        }
-
-        private void add(Column column, Typed typed) {
-            (first.containsKey(column) ? repeated : first).putIfAbsent(column, typed);
-        }
-
-        boolean holds(List<String> keyHeadings) {
-            return first.keySet().stream().map(Column::heading).toList().containsAll(keyHeadings);
-        }
+                .forEach((column, typed) -> reportRepeated(
+                        candidate, column, candidate.first().get(column).cell(), typed.cell(), log));
     }
 
     /** Looks for the row that holds the headings; the first row with all key headings wins, else the one with most headings. */
     static Optional<MatchedHeadings> find(
             RawTable raw, Table table, HeadingAliases aliases, BookMarks marks, FindingLog log) {
-        Candidate best = null;
+        HeadingRow best = null;
         for (RawRow row :
                 raw.rows().subList(0, Math.min(DEEPEST_HEADING_ROW, raw.rows().size()))) {
-            Candidate candidate = Candidate.of(row, table, aliases);
+            HeadingRow candidate = HeadingRow.of(row, table, aliases);
             int most = best == null ? 0 : best.first().size();
             if (candidate.first().size() > most) {
                 best = candidate;
@@ -147,7 +111,7 @@ final class MatchedHeadings {
         if (!mayBe) {
             return Optional.empty();
         }
-        Candidate candidate = Candidate.of(row, form, aliases);
+        HeadingRow candidate = HeadingRow.of(row, form, aliases);
         return candidate.holds(form.keyHeadings())
                 ? Optional.of(
                         new MatchedHeadings(raw, form, candidate, Map.of(), false, new Reading(aliases, marks, log)))
@@ -167,8 +131,10 @@ final class MatchedHeadings {
         for (Column column : form.columns()) {
             cell(row, column.heading())
                     .filter(cell -> !Words.loose(cell.text()).isEmpty())
-                    .ifPresent(cell ->
-                            readUnit(column, new Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"), log));
+                    .ifPresent(cell -> units.read(
+                            column,
+                            new HeadingRow.Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"),
+                            log));
         }
         return true;
     }
@@ -191,7 +157,7 @@ final class MatchedHeadings {
     /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
     static MatchedHeadings ofList(RawTable raw, OwnListFeed feed, OwnListHeader header, Reading reading) {
         FindingLog log = reading.log();
-        Candidate candidate = new Candidate(header.lastRow(), new LinkedHashMap<>(), new LinkedHashMap<>());
+        HeadingRow candidate = new HeadingRow(header.lastRow(), new LinkedHashMap<>(), new LinkedHashMap<>());
         feed.columns().forEach((column, names) -> {
             Optional<OwnListHeader.Heading> own = header.heading(names.get(0));
             if (own.isPresent()) {
@@ -200,7 +166,7 @@ final class MatchedHeadings {
                         .orElse("");
                 candidate.add(
                         column,
-                        new Typed(
+                        new HeadingRow.Typed(
                                 RawCell.text(own.get().column(), own.get().key()),
                                 unit.isEmpty() ? column.heading() : column.heading() + " (" + unit + ")"));
             } else {
@@ -219,90 +185,12 @@ final class MatchedHeadings {
         Map<String, String> constants = new LinkedHashMap<>();
         feed.constants().forEach((column, text) -> constants.put(column.heading(), text));
         MatchedHeadings matched = new MatchedHeadings(raw, feed.table(), candidate, constants, true, reading);
-        candidate.first().forEach((column, typed) -> matched.requireUnit(column, typed, log));
+        candidate.first().forEach((column, typed) -> matched.units.require(column, typed, log));
         return matched;
     }
 
-    /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */
-    private void requireUnit(Column column, Typed typed, FindingLog log) {
-        boolean sized = column.unit()
-                .map(Unit::quantity)
-                .filter(q -> q == Quantity.MASS || q == Quantity.VOLUME || q == Quantity.AMOUNT)
-                .isPresent();
-        if (!sized || units.containsKey(column.heading()) || withoutReadableUnit.contains(column.heading())) {
-            return;
-        }
-        boolean bare = raw.rows().stream()
-                .filter(row -> row.row() > headingRow.row())
-                .flatMap(row -> row.cell(typed.cell().column()).stream())
-                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number number
-                        && number.unit().isEmpty());
-        if (bare) {
-            withoutReadableUnit.add(column.heading());
-            log.add(
-                    FindingCode.UNIT_MISSING,
-                    column.need().severity(),
-                    "",
-                    cellPlace(typed.cell()),
-                    "read the heading '" + typed.cell().text() + "' without a unit over numbers without one",
-                    "a unit for " + column.expected(),
-                    "Write the unit in the headings file, such as \"" + column.heading() + " (mg)\", and run again; the"
-                            + " numbers of this column were not used.");
-        }
-    }
-
-    private static Optional<Column> columnOf(Table table, String heading) {
-        return table.column(Words.loose(heading))
-                .or(() -> table.column(HeadingText.of(heading).name()));
-    }
-
-    /** The form's heading for a typed one, tried whole and then without its unit, which is kept. */
-    private static String ownHeading(Table table, String typed, HeadingAliases aliases) {
-        if (!aliases.renames(table)) {
-            return typed;
-        }
-        String whole = aliases.heading(table, typed);
-        if (!whole.equals(typed)) {
-            return whole;
-        }
-        HeadingText parts = HeadingText.of(typed);
-        String bare = aliases.heading(table, parts.name());
-        return bare.equals(parts.name()) || parts.unitText().isEmpty() ? typed : bare + " (" + parts.unitText() + ")";
-    }
-
-    private void readUnit(Column column, Typed typed, FindingLog log) {
-        String unitText = HeadingText.of(typed.heading()).unitText();
-        if (unitText.isEmpty()) {
-            return;
-        }
-        Optional<Unit> unit = Unit.named(unitText);
-        if (column.kind() == Column.Kind.NUMBER_WITH_UNIT) {
-            unit.ifPresent(u -> units.put(column.heading(), u));
-        }
-        if (column.kind() != Column.Kind.NUMBER) {
-            return;
-        }
-        Unit own = column.unit().orElse(Unit.ONE);
-        if (unit.isPresent() && unit.get().quantity() == own.quantity()) {
-            units.put(column.heading(), unit.get());
-            return;
-        }
-        if (own == Unit.ONE && unit.isEmpty()) {
-            return;
-        }
-        withoutReadableUnit.add(column.heading());
-        log.add(
-                unit.isPresent() ? FindingCode.UNIT_WRONG : FindingCode.UNIT_UNKNOWN,
-                column.need().severity(),
-                "",
-                cellPlace(typed.cell()),
-                "read the heading '" + Words.tidy(typed.cell().text()) + "'",
-                "a unit for " + column.expected(),
-                "Correct the unit in the heading and run again; the numbers of this column were not used.");
-    }
-
     /** Headings that match no column: near ones are asked about, the others are the user's own. */
-    private void nameOthers(Table form, Candidate candidate, FindingLog log) {
+    private void nameOthers(Table form, HeadingRow candidate, FindingLog log) {
         List<Column> lacking = form.columns().stream()
                 .filter(column -> !candidate.first().containsKey(column))
                 .toList();
@@ -321,29 +209,23 @@ final class MatchedHeadings {
                     FindingCode.HEADING_NEAR_MISS,
                     Severity.CHECK,
                     "",
-                    cellPlace(cell),
+                    candidate.place(raw, cell),
                     "a heading '" + Words.tidy(cell.text()) + "', whose column was not read",
                     "the heading " + meant.get().heading() + ", if that is meant",
                     "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
         }
     }
 
-    private void reportRepeated(Column column, RawCell first, RawCell second, FindingLog log) {
+    private void reportRepeated(HeadingRow candidate, Column column, RawCell first, RawCell second, FindingLog log) {
         log.add(
                 FindingCode.HEADING_DUPLICATE,
                 column.need().severity(),
                 "",
-                cellPlace(second),
+                candidate.place(raw, second),
                 "read the heading '" + Words.tidy(second.text()) + "', which also stands at "
-                        + cellPlace(first).inWords(),
+                        + candidate.place(raw, first).inWords(),
                 "each heading once",
                 "Rename one of the two columns and run again; only the first was read.");
-    }
-
-    private Place cellPlace(RawCell cell) {
-        TablePlace one = new TablePlace(
-                place.file(), place.sheet(), place.spreadsheet(), Map.of(Words.tidy(cell.text()), cell.column()));
-        return new workuptally.model.RowPlace(one, headingRow.row(), headingRow.line()).at(Words.tidy(cell.text()));
     }
 
     /** Reads a cell of a column by the marks of the table. */
@@ -423,12 +305,12 @@ final class MatchedHeadings {
 
     /** Unit in the heading, if it names one. */
     Optional<Unit> unit(String heading) {
-        return Optional.ofNullable(units.get(heading));
+        return units.of(heading);
     }
 
     /** False if the heading names a unit that is none of the column; this was reported. */
     boolean unitIsReadable(String heading) {
-        return !withoutReadableUnit.contains(heading);
+        return units.isReadable(heading);
     }
 
     /** Key headings that the table lacks. */

@@ -17,14 +17,14 @@ final class StepRows {
 
     private static Step step(TableRow row, RunParts run) {
         Field portions = row.count("Portions");
-        Optional<TableRow.Portioned> written = row.portioned("Volume", portions);
+        Optional<PortionCells.Portioned> written = row.portioned("Volume", portions);
         return new Step(
                 row.text("Step"),
                 operation(row),
                 row.shared(run.spelling(row.labels("From", run::knows))),
                 row.text("Material"),
-                written.map(TableRow.Portioned::count).orElse(portions),
-                written.map(TableRow.Portioned::each).orElseGet(() -> row.number("Volume")),
+                written.map(PortionCells.Portioned::count).orElse(portions),
+                written.map(PortionCells.Portioned::each).orElseGet(() -> row.number("Volume")),
                 row.number("Mass"),
                 row.number("Molarity"),
                 row.number("Density"),

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import workuptally.model.Amount;
@@ -17,26 +16,6 @@ import workuptally.model.Severity;
 /** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
 final class TableRow {
     static final String CORRECT = "Correct the cell and run again.";
-
-    private static final int MOST_CHOICES_NAMED = 8;
-
-    private static final Pattern WORDS = Pattern.compile("[\\p{L} -]+");
-
-    private static final Set<String> YES = Set.of(
-            "yes", "y", "true", "ja", "j", "oui", "✓", "✔", "wanted", "target", "desired", "product", "mainproduct");
-    private static final Set<String> NO = Set.of(
-            "no",
-            "n",
-            "false",
-            "nein",
-            "non",
-            "byproduct",
-            "sideproduct",
-            "impurity",
-            "recovered",
-            "unwanted",
-            "nebenprodukt",
-            "tracked");
 
     /** Acids, bases and salts of which a mole is more than one equivalent (common practice). */
     private static final Pattern SEVERAL_PROTONS = Pattern.compile(
@@ -51,6 +30,7 @@ final class TableRow {
     private final Recurring recurring;
     private final RowPlace place;
     private final NumberCells numbers;
+    private final ChoiceCells choices;
     private String run = "";
 
     TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log, Recurring recurring) {
@@ -61,6 +41,7 @@ final class TableRow {
         this.recurring = recurring;
         this.place = new RowPlace(headings.place(), raw.row(), raw.line());
         this.numbers = new NumberCells(this, headings);
+        this.choices = new ChoiceCells(this, headings);
     }
 
     /** Says which run the row belongs to, for the findings that follow. */
@@ -133,8 +114,8 @@ final class TableRow {
                         column,
                         cell,
                         "a formula with its result",
-                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in place of a"
-                                + " formula that changes with each opening, such as TODAY.");
+                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in"
+                                + " place of a formula that changes with each opening, such as TODAY.");
                 yield "";
             }
             case MERGED -> "";
@@ -175,7 +156,8 @@ final class TableRow {
                     heading,
                     "read '" + label.get() + "' in a row of a run",
                     "a row for each weighing or material",
-                    "Nothing if the row adds up others: it was left out. Else give it a label of its own and run again.");
+                    "Nothing if the row adds up others: it was left out. Else give it a label of its own and run"
+                            + " again.");
             return Optional.empty();
         }
         return label;
@@ -238,39 +220,9 @@ final class TableRow {
         return new Field.Entered(recurring.one(figure), place, heading);
     }
 
-    /**
-     * A number of portions and the size of each, written in one cell.
-     *
-     * @param count number of portions
-     * @param each size of one
-     */
-    record Portioned(Field count, Field each) {}
-
     /** Count and size of {@code 3 x 30 mL}; nothing for any other text, and where another count stands in its own column. */
-    Optional<Portioned> portioned(String heading, Field count) {
-        Column column = columns.get(heading);
-        Optional<RawCell> cell = cell(heading);
-        Optional<PortionText> read = cell.flatMap(c -> PortionText.of(numbers.read(column, c)))
-                .filter(p -> count.isBlank()
-                        || count.entered().filter(c -> c.value() == p.count()).isPresent());
-        if (read.isEmpty()) {
-            return Optional.empty();
-        }
-        PortionText portions = read.get();
-        Unit own = column.unit().orElse(Unit.ONE);
-        Unit typed = portions.each().unit().orElse(headings.unit(heading).orElse(own));
-        Field each = numbers.converted(column, cell.get(), portions.each(), typed, own);
-        if (portions.unequal()) {
-            report(
-                    FindingCode.PORTIONS_UNEQUAL,
-                    Severity.CHECK,
-                    heading,
-                    "read '" + seen(cell.get()) + "'",
-                    "portions of one size",
-                    "Give each portion a row of its own; until then their total counts as one portion.");
-        }
-        Field counted = entered(new Field.Figure(portions.count(), Qualifier.EXACT, 0, seen(cell.get())), heading);
-        return Optional.of(new Portioned(count.isBlank() ? counted : count, each));
+    Optional<PortionCells.Portioned> portioned(String heading, Field count) {
+        return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
     }
 
     /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
@@ -311,66 +263,17 @@ final class TableRow {
 
     /** One of a choice; nothing where blank or not understood. */
     <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
-        String text = text(heading);
-        Optional<E> found = recurring.one(Words.find(values, headings.word(text)));
-        if (found.isEmpty() && !text.isEmpty() && !isNothing(text)) {
-            Optional<E> guess =
-                    WORDS.matcher(text).matches() ? Words.guess(values, headings.word(text)) : Optional.empty();
-            if (guess.isEmpty()) {
-                reportUnknownChoice(heading, text);
-            } else {
-                report(
-                        FindingCode.CHOICE_GUESSED,
-                        Severity.CHECK,
-                        heading,
-                        "read '" + text + "' as " + Words.word(guess.get()),
-                        columns.get(heading).expected(),
-                        "Correct the word if that is meant; it was used so.");
-            }
-            return guess;
-        }
-        return found;
+        return recurring.one(choices.choice(columns.get(heading), values));
     }
 
     /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
     <E extends Enum<E>> Optional<E> result(String heading, E[] values) {
-        String text = TypedText.plain(text(heading));
-        if (text.matches("-{1,3}")) {
-            reportUnknownChoice(heading, text);
-            return Optional.empty();
-        }
-        return choice(heading, values);
-    }
-
-    private void reportUnknownChoice(String heading, String text) {
-        Column column = columns.get(heading);
-        report(
-                FindingCode.CHOICE_UNKNOWN,
-                column.need().severity(),
-                heading,
-                "read '" + text + "'",
-                column.expected(),
-                (column.choices().size() > MOST_CHOICES_NAMED
-                                ? "Write a word of the column's list"
-                                : "Write " + String.join(", ", column.choices()))
-                        + ", or map your own in the headings file, and run again.");
-    }
-
-    private static boolean isNothing(String text) {
-        return NumberWords.meanNothing(TypedText.plain(text));
+        return recurring.one(choices.result(columns.get(heading), values));
     }
 
     /** Yes or no; nothing where blank or not understood. */
     Optional<Boolean> yesOrNo(String heading) {
-        String text = text(heading);
-        String word = Words.loose(headings.word(text));
-        if (YES.contains(word) || NO.contains(word)) {
-            return Optional.of(YES.contains(word));
-        }
-        if (!word.isEmpty() && !isNothing(text)) {
-            reportUnknownChoice(heading, text);
-        }
-        return Optional.empty();
+        return choices.yesOrNo(columns.get(heading));
     }
 
     /** A day; nothing where blank or not understood. */

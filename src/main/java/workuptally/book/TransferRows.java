@@ -8,7 +8,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 
-/** Reads the Transfers table; Containers are read before it. */
+/** Reads the Transfers table; Containers are read before it. What is wrong with a row is about the transfer, not about the run of its layer. */
 final class TransferRows {
     private TransferRows() {}
 
@@ -25,7 +25,6 @@ final class TransferRows {
             RunIndex.reportUnknown(row, typedRun);
             return Optional.empty();
         }
-        run.ifPresent(found -> row.belongsTo(found.id()));
         List<String> layers =
                 row.labels("Layer", label -> run.filter(r -> r.knows(label)).isPresent());
         String material = row.text("Material");

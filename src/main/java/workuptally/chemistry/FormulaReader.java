@@ -1,7 +1,6 @@
 package workuptally.chemistry;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -17,10 +16,10 @@ final class FormulaReader {
     private static final double MOST_ATOMS = 100_000;
 
     private static final Set<String> ELEMENTS = Set.of(
-            ("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr Rb Sr Y Zr Nb Mo Tc"
-                            + " Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu Hf Ta W Re Os Ir"
-                            + " Pt Au Hg Tl Pb Bi Po At Rn Fr Ra Ac Th Pa U Np Pu Am Cm Bk Cf Es Fm Md No Lr Rf Db Sg Bh Hs Mt Ds Rg"
-                            + " Cn Nh Fl Mc Lv Ts Og D")
+            ("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr Rb Sr"
+                            + " Y Zr Nb Mo Tc Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu"
+                            + " Hf Ta W Re Os Ir Pt Au Hg Tl Pb Bi Po At Rn Fr Ra Ac Th Pa U Np Pu Am Cm Bk Cf Es Fm Md No Lr Rf"
+                            + " Db Sg Bh Hs Mt Ds Rg Cn Nh Fl Mc Lv Ts Og D")
                     .split(" "));
 
     /** Symbols chemists use for groups, with what to write; common practice. Longer ones first, so that TBDPS is not read as TB. */
@@ -83,20 +82,7 @@ final class FormulaReader {
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern WATER_NOT_COUNTED = Pattern.compile("[xn]H2O|\\(H2O\\)[xn]");
 
-    /** A molar mass behind a formula; it changes no atom. */
-    private static final Pattern MASS_BEHIND = Pattern.compile("\\s+\\(\\d{2,4}[.,]\\d{1,4}\\)$");
-
-    /** Times, with a space on both sides and no dot; {@code xH2O} is water that was not counted. */
-    private static final Pattern TIMES_WATER = Pattern.compile("(?<=[A-Za-z0-9)\\]])\\s+x\\s+(?=(?:\\d\\s*)?H2O$)");
-
     private static final Pattern DIGITS_APART = Pattern.compile("\\d\\s+\\d");
-
-    /** A bond between two groups that both hold carbon, {@code C6H5-COOH}; {@code Pd-C} is none. */
-    private static final Pattern BOND = Pattern.compile("(?<=[A-Za-z0-9)])-(?=[A-Z(])");
-
-    /** A formula of common elements in the order of Hill, carbon and hydrogen first, typed without capitals; that order leaves one reading. */
-    private static final Pattern SMALL_LETTERS =
-            Pattern.compile("(c\\d*)(h\\d*)(br\\d*)?(cl\\d*)?(f\\d*)?(i\\d*)?(n\\d*)?(o\\d*)?(p\\d*)?(s\\d*)?");
 
     private static final String OPENING = "([{";
     private static final String CLOSING = ")]}";
@@ -118,11 +104,11 @@ final class FormulaReader {
         if (typed.length() > MOST_CHARACTERS) {
             throw new IllegalFormulaException("a formula of more than " + MOST_CHARACTERS + " characters is not read");
         }
-        String plain = plainDigits(typed.strip());
+        String plain = FormulaText.plain(typed.strip());
         if (REAGENTS.containsKey(plain)) {
             throw refused("it is an abbreviation; write the formula, " + REAGENTS.get(plain));
         }
-        int charge = takeCharge(tidied(plain));
+        int charge = takeCharge(FormulaText.tidied(plain));
         if (DIGITS_APART.matcher(text).find()) {
             throw refused("a space stands between two digits");
         }
@@ -137,61 +123,8 @@ final class FormulaReader {
         return new Formula(total, charge);
     }
 
-    /** What people type around and within a formula, brought to the form of the rest. */
-    private static String tidied(String plain) {
-        String formula = MASS_BEHIND.matcher(plain).replaceFirst("");
-        formula = TIMES_WATER.matcher(formula).replaceFirst("*");
-        String[] groups = BOND.split(formula);
-        if (groups.length > 1 && Arrays.stream(groups).allMatch(FormulaReader::holdsCarbon)) {
-            formula = String.join("", groups);
-        }
-        Matcher small = SMALL_LETTERS.matcher(formula);
-        if (!small.matches()) {
-            return formula;
-        }
-        StringBuilder capitals = new StringBuilder();
-        for (int i = 1; i <= small.groupCount(); i++) {
-            String element = small.group(i);
-            if (element != null) {
-                capitals.append(Character.toUpperCase(element.charAt(0))).append(element, 1, element.length());
-            }
-        }
-        return capitals.toString();
-    }
-
-    private static boolean holdsCarbon(String group) {
-        return group.matches(".*C(?![a-z]).*");
-    }
-
     private IllegalFormulaException refused(String why) {
         return new IllegalFormulaException("'" + typed + "' is not a formula that can be read: " + why);
-    }
-
-    /** Unicode subscripts become digits, superscripts a marked charge, the many dots one, dashes and minus signs a hyphen. */
-    private static String plainDigits(String formula) {
-        StringBuilder plain = new StringBuilder();
-        boolean raised = false;
-        for (char c : formula.toCharArray()) {
-            int superscript = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻".indexOf(c);
-            if (superscript >= 0) {
-                plain.append(raised ? "" : "^").append("0123456789+-".charAt(superscript));
-                raised = true;
-                continue;
-            }
-            raised = false;
-            if (c >= '₀' && c <= '₉') {
-                plain.append((char) ('0' + (c - '₀')));
-            } else if ("·•∙⋅‧*×".indexOf(c) >= 0) {
-                plain.append('*');
-            } else if ("−–‐‑".indexOf(c) >= 0) {
-                plain.append('-');
-            } else if (c == '½') {
-                plain.append("0.5");
-            } else {
-                plain.append(c);
-            }
-        }
-        return plain.toString();
     }
 
     private int takeCharge(String plain) {

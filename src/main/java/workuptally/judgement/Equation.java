@@ -11,7 +11,7 @@ enum Equation {
     MASS("total mass", "gap = Σ m(in) − Σ m(out)", "conservation of mass"),
     UNCERTAINTY("uncertainty", "u(y)² = Σ (∂y/∂x)²·u(x)², U = k·u", "JCGM 100:2008, 5.1.2 and 6.2"),
     NON_DETECT("not detected at limit L", "L/2 with u = L/(2√3) in a balance, L as a bound", "common practice"),
-    BOUND("upper bound", "m + 1.645·u, one-sided 95 %", "JCGM 100:2008, G.3"),
+    BOUND("upper bound", "m + k·u, one-sided 95 %; k = 1.645, or Student’s t for few repeats", "JCGM 100:2008, G.3"),
     EXPERIENCE(
             "bound from earlier batches",
             "x̄ + k·s of at least 5, 95 % of batches with 95 % confidence",

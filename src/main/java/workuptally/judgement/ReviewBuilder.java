@@ -109,10 +109,7 @@ public final class ReviewBuilder {
                         tally,
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
-                        hazardNotes.of(
-                                tally.run(),
-                                tally.evidence().meetings(),
-                                materialsByRun.get(tally.run().id())),
+                        hazardNotes.of(tally, materialsByRun.get(tally.run().id())),
                         suspectsByRun.get(tally.run().id()),
                         nextTests(tally, orderedByRun, decisions, book),
                         materialsByRun.get(tally.run().id())))

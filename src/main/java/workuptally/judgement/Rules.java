@@ -12,6 +12,7 @@ import workuptally.judgement.rules.balance.ClosureVerdict;
 import workuptally.judgement.rules.balance.CompositeRefused;
 import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.MassGap;
+import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
 import workuptally.judgement.rules.balance.StatedYieldDiffers;
@@ -48,6 +49,7 @@ import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
 import workuptally.judgement.rules.layers.DryingAgentShort;
 import workuptally.judgement.rules.layers.ExtractionUndivided;
+import workuptally.judgement.rules.layers.ImpossibleDensity;
 import workuptally.judgement.rules.layers.LayerLost;
 import workuptally.judgement.rules.layers.LayerNotRecorded;
 import workuptally.judgement.rules.layers.LayerVolumeImpossible;
@@ -85,6 +87,7 @@ public final class Rules {
                 new FormContradictsName(substances.reference()),
                 new StepsDoNotFit(),
                 new TareFaults(substances),
+                new NetAgainstWeighing(),
                 new LayersSwapped(),
                 new LayerNotRecorded(),
                 new RagNotAssayed(),
@@ -121,6 +124,7 @@ public final class Rules {
                 new PlanCopied(substances),
                 new LayerVolumeImpossible(),
                 new MassVolumeDensity(substances),
+                new ImpossibleDensity(substances),
                 new LoadsNotRecorded(),
                 new DryingAgentShort(substances),
                 new ProductOnCake(substances),

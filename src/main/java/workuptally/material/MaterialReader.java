@@ -109,7 +109,7 @@ public final class MaterialReader {
                 : new Material(written, parts, Optional.empty(), false);
     }
 
-    private Material material(String written, Reading.Parsed parsed) {
+    private Material material(String written, Parsed parsed) {
         Part main = parsed.parts().get(0);
         Optional<Wash> wash = main.solution();
         if (wash.isEmpty() && parsed.parts().size() == 1 && main.choices().isEmpty()) {

@@ -91,7 +91,8 @@ final class Qualifiers {
         return changed;
     }
 
-    private static boolean isLoose(char c) {
+    /** True for what stands between words and says nothing. */
+    static boolean isLoose(char c) {
         return c == ' '
                 || c == ','
                 || c == ';'
@@ -300,34 +301,12 @@ final class Qualifiers {
     }
 
     private boolean ratioAtAnEnd() {
-        String text = Ratio.withoutByVolume(rest);
-        int from = text.length();
-        while (from > 0 && isOfRatio(text.charAt(from - 1))) {
-            from--;
-        }
-        List<Double> back = Ratio.read(text.substring(from));
-        if (!back.isEmpty()
-                && ratio.isEmpty()
-                && (from == 0 || isLoose(text.charAt(from - 1)) || text.charAt(from - 1) == '(')) {
-            ratio = back;
-            rest = text.substring(0, from).strip();
-            return true;
-        }
-        int to = 0;
-        while (to < text.length() && isOfRatio(text.charAt(to))) {
-            to++;
-        }
-        List<Double> front = Ratio.read(text.substring(0, to));
-        if (!front.isEmpty() && ratio.isEmpty() && to < text.length() && text.charAt(to) == ' ') {
-            ratio = front;
-            rest = text.substring(to).strip();
-            return true;
-        }
-        return false;
-    }
-
-    private static boolean isOfRatio(char c) {
-        return c >= '0' && c <= '9' || c == ':' || c == '/' || c == '.' || c == ',';
+        Optional<RatioAtEnd> found = ratio.isEmpty() ? RatioAtEnd.of(rest) : Optional.empty();
+        found.ifPresent(f -> {
+            ratio = f.parts();
+            rest = f.rest();
+        });
+        return found.isPresent();
     }
 
     /** The end of a German compound, {@code NaHCO3-L\u00f6sung}. */

@@ -3,26 +3,18 @@ package workuptally.material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.material.PartMaker.Around;
 import workuptally.material.Strength.Kind;
 import workuptally.reference.NameWord;
 import workuptally.reference.Reference;
-import workuptally.reference.Solvent.Miscibility;
 import workuptally.reference.Wash;
 
 /** Reads one written name into its parts. */
 final class Reading {
     private static final int DEEPEST = 3;
     private static final String IN = " in ";
-    /** Per cent of a solvent that mixes with water from which the rest is its grade, not added water (common practice). */
-    private static final double LEAST_PURE_PERCENT = 98;
-
-    /** Per cent up to which a solvent behind another one and a plus is a modifier of it (common practice: 1 to 20 %). */
-    private static final double MOST_MODIFIER_PERCENT = 20;
-
     private static final Pattern JOINTS_OF_A_RATIO = Pattern.compile("\\s+-\\s+|\\s*[\u2013\u2014]\\s*|-");
     private static final List<Pattern> JOINTS =
             List.of(Pattern.compile("\\s*[/:+&]\\s*|\\s+and\\s+|\\s+und\\s+"), JOINTS_OF_A_RATIO);
@@ -32,12 +24,14 @@ final class Reading {
     private final NameWords words;
     private final PartMaker maker;
     private final Adducts adducts;
+    private final SolutionParts solutions;
 
     Reading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
         this.words = new NameWords(reference.nameWords());
         this.maker = new PartMaker(reference);
+        this.solutions = new SolutionParts(reference, index, maker);
         this.adducts = new Adducts(reference.nameWords().stream()
                 .filter(word -> word.meaning() == NameWord.Meaning.SALT)
                 .flatMap(word -> word.value().flatMap(SubstanceIndex::formula).stream())
@@ -73,26 +67,6 @@ final class Reading {
                 parsed.get().recovered()));
     }
 
-    /**
-     * What a text says.
-     *
-     * @param parts its parts
-     * @param strength what it says about a solution, for the solvent behind "in"
-     * @param recovered true where it was used before
-     */
-    record Parsed(List<Part> parts, Optional<Strength> strength, boolean recovered) {
-        boolean isLiquid() {
-            return parts.stream()
-                    .allMatch(p -> p.substance()
-                            .filter(s -> s.solvent().isPresent() || s.liquid().isPresent())
-                            .isPresent());
-        }
-
-        boolean isListed() {
-            return parts.stream().allMatch(p -> p.state() == State.LISTED);
-        }
-    }
-
     private Optional<Parsed> read(String text, Optional<Formula> given, int depth) {
         Qualifiers q = new Qualifiers(text, words);
         do {
@@ -118,7 +92,7 @@ final class Reading {
     private Optional<List<Part>> named(Qualifiers q, Optional<Formula> given, int depth) {
         Optional<Wash> named = depth == 0 ? ownName(q.rest()) : Optional.empty();
         if (named.isPresent()) {
-            Optional<List<Part>> parts = ofWash(q, named.get());
+            Optional<List<Part>> parts = solutions.ofWash(q, named.get());
             if (parts.isPresent()) {
                 return parts;
             }
@@ -134,7 +108,7 @@ final class Reading {
         if (answer.isAmbiguous()) {
             return Optional.of(List.of(maker.unlisted(q.rest(), given, answer.substances(), Around.of(q, false))));
         }
-        return reference.solutions().named(q.rest()).flatMap(wash -> ofWash(q, wash));
+        return reference.solutions().named(q.rest()).flatMap(wash -> solutions.ofWash(q, wash));
     }
 
     /** A solution whose name is not that of its solute: brine, but not bicarbonate. */
@@ -186,34 +160,13 @@ final class Reading {
         return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
-    /** A solution that has a name of its own: what is dissolved, at the strength of the row, in water. */
-    private Optional<List<Part>> ofWash(Qualifiers q, Wash wash) {
-        Optional<Substance> solute = wash.solute()
-                .or(() -> Optional.of(wash.formula()))
-                .flatMap(name -> index.find(name).only());
-        Optional<Substance> water = index.find("water").only();
-        boolean strengthWritten =
-                q.strength().filter(s -> s.value().isPresent()).isPresent();
-        if (solute.isEmpty() || water.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Wash> atStrength = strengthWritten
-                ? maker.solution(solute.get(), q.strength())
-                : q.strength().filter(s -> s.kind() == Kind.HALF_SATURATED).isPresent()
-                        ? reference.solutions().halved(wash)
-                        : Optional.of(wash);
-        return Optional.of(List.of(
-                maker.listed(q.rest(), solute.get(), Around.of(q, true), atStrength),
-                maker.listed("water", water.get(), Around.CARRIER)));
-    }
-
     private List<Part> of(Qualifiers q, Substance substance, int depth) {
         List<Part> carrier = q.carrier().map(text -> carrier(text, depth)).orElse(List.of());
         boolean percent = q.strength()
                 .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
                 .isPresent();
         if (carrier.isEmpty() && percent && !q.isAqueous() && substance.solute().isEmpty()) {
-            Optional<List<Part>> withWater = withWater(q, substance);
+            Optional<List<Part>> withWater = solutions.withWater(q, substance);
             if (withWater.isPresent()) {
                 return withWater.get();
             }
@@ -223,7 +176,7 @@ final class Reading {
         }
         boolean water = carrier.isEmpty()
                 ? q.isAqueous() || isSolutionOfSolute(q, substance)
-                : carrier.size() == 1 && isWater(carrier.get(0));
+                : carrier.size() == 1 && SolutionParts.isWater(carrier.get(0));
         if (water
                 && percent
                 && !q.isAqueous()
@@ -232,7 +185,7 @@ final class Reading {
             water = false;
         }
         List<Part> parts = new ArrayList<>();
-        parts.add(maker.listed(q.rest(), withRowOfItsOwn(substance, carrier), Around.of(q, water)));
+        parts.add(maker.listed(q.rest(), solutions.withRowOfItsOwn(substance, carrier), Around.of(q, water)));
         if (water && carrier.isEmpty() && !substance.isWater()) {
             index.find("water").only().ifPresent(w -> parts.add(maker.listed("water", w, Around.CARRIER)));
         }
@@ -240,19 +193,8 @@ final class Reading {
         return parts;
     }
 
-    private Substance withRowOfItsOwn(Substance solute, List<Part> carrier) {
-        return carrier.size() == 1
-                ? index.solution(solute, carrier.get(0).substance().orElseThrow())
-                        .orElse(solute)
-                : solute;
-    }
-
     private static boolean isGrade(Optional<Strength> strength) {
         return strength.map(Strength::value).orElseThrow().orElse(0) >= Qualifiers.LEAST_GRADE_PERCENT;
-    }
-
-    private static boolean isWater(Part part) {
-        return part.substance().filter(Substance::isWater).isPresent();
     }
 
     /** A strength beside a solute of the washes is one in water, unless the form is a solid one. */
@@ -263,36 +205,13 @@ final class Reading {
         return substance.solute().isPresent() && q.strength().isPresent() && !solid;
     }
 
-    /** A solvent that mixes with water, at a strength by volume: the rest is water, unless it is its grade. */
-    private Optional<List<Part>> withWater(Qualifiers q, Substance substance) {
-        double value = q.strength().map(Strength::value).orElseThrow().orElse(0);
-        boolean miscible = substance
-                .solvent()
-                .filter(s -> !substance.isWater() && s.waterMixing().miscible() == Miscibility.YES)
-                .isPresent();
-        Optional<Substance> water = index.find("water").only();
-        if (!miscible || value <= 0 || value >= LEAST_PURE_PERCENT || water.isEmpty()) {
-            return Optional.empty();
-        }
-        Part first = maker.listed(q.rest(), substance, Around.NOTHING);
-        Part rest = maker.listed("water", water.get(), Around.NOTHING);
-        return Optional.of(
-                List.of(PartMaker.inMixture(first, value / 100), PartMaker.inMixture(rest, (100 - value) / 100)));
-    }
-
     private List<Part> carrier(String text, int depth) {
         return depth >= DEEPEST
                 ? List.of()
                 : read(text, Optional.empty(), depth + 1)
                         .filter(Parsed::isLiquid)
-                        .map(parsed -> asCarrier(parsed.parts()))
+                        .map(parsed -> solutions.asCarrier(parsed.parts()))
                         .orElse(List.of());
-    }
-
-    private List<Part> asCarrier(List<Part> parts) {
-        return parts.stream()
-                .map(p -> maker.listed(p.written(), p.substance().orElseThrow(), Around.CARRIER))
-                .toList();
     }
 
     /** What stands before the last "in" is dissolved in what stands behind it. */
@@ -311,49 +230,7 @@ final class Reading {
         Optional<Strength> strength = q.strength()
                 .or(() -> left.flatMap(Parsed::strength))
                 .or(() -> right.get().strength());
-        return dissolved(name, left, right.get(), given, new Around(strength, q.form(), false, false));
-    }
-
-    private Optional<List<Part>> dissolved(
-            String name, Optional<Parsed> left, Parsed right, Optional<Formula> given, Around around) {
-        List<Part> carrier = asCarrier(right.parts());
-        if (left.isEmpty() || left.get().parts().get(0).substance().isEmpty()) {
-            List<Part> parts = new ArrayList<>();
-            parts.add(maker.unlisted(
-                    left.map(l -> l.parts().get(0).written()).orElse(name),
-                    given,
-                    left.map(l -> l.parts().get(0).choices()).orElse(List.of()),
-                    around));
-            parts.addAll(carrier);
-            return Optional.of(parts);
-        }
-        Part solute = left.get().parts().get(0);
-        Substance substance = solute.substance().orElseThrow();
-        boolean percent = around.strength()
-                .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
-                .filter(s -> s.value().isPresent())
-                .isPresent();
-        if (percent && substance.solvent().isPresent() && carrier.size() == 1) {
-            double share = around.strength().orElseThrow().value().getAsDouble() / 100;
-            if (share > 0 && share < 1) {
-                return Optional.of(List.of(
-                        PartMaker.inMixture(maker.listed(solute.written(), substance, Around.NOTHING), share),
-                        PartMaker.inMixture(
-                                maker.listed(
-                                        carrier.get(0).written(),
-                                        carrier.get(0).substance().orElseThrow(),
-                                        Around.NOTHING),
-                                1 - share)));
-            }
-        }
-        boolean water = carrier.size() == 1 && isWater(carrier.get(0));
-        List<Part> parts = new ArrayList<>();
-        parts.add(maker.listed(
-                solute.written(),
-                withRowOfItsOwn(substance, carrier),
-                new Around(around.strength(), around.form().or(solute::form), water, false)));
-        parts.addAll(carrier);
-        return Optional.of(parts);
+        return solutions.dissolved(name, left, right.get(), given, new Around(strength, q.form(), false, false));
     }
 
     /** Several materials: a mixture of solvents with its ratio, a solute and its solvent, or things put together. */
@@ -387,7 +264,8 @@ final class Reading {
         boolean two = pieces.size() == 2;
         boolean intoSolvent = two && pieces.get(1).isLiquid() && q.ratio().isEmpty();
         if (intoSolvent && (!pieces.get(0).isLiquid() || q.strength().isPresent())) {
-            return dissolved(
+            return solutions
+                    .dissolved(
                             pieces.get(0).parts().get(0).written(),
                             Optional.of(pieces.get(0)),
                             pieces.get(1),
@@ -395,7 +273,7 @@ final class Reading {
                             new Around(q.strength().or(() -> pieces.get(0).strength()), q.form(), false, false))
                     .orElseThrow();
         }
-        Optional<List<Part>> modified = two && q.ratio().isEmpty() ? modified(pieces) : Optional.empty();
+        Optional<List<Part>> modified = two && q.ratio().isEmpty() ? solutions.modified(pieces) : Optional.empty();
         if (modified.isPresent()) {
             return modified.get();
         }
@@ -410,29 +288,6 @@ final class Reading {
             }
         }
         return parts;
-    }
-
-    /** A solvent with a few per cent of another, {@code DCM + 5 % MeOH}: the rest is the first, not water. */
-    private Optional<List<Part>> modified(List<Parsed> pieces) {
-        Parsed first = pieces.get(0);
-        Part modifier = pieces.get(1).parts().get(0);
-        double percent = pieces.get(1)
-                .strength()
-                .filter(s -> s.kind() == Kind.MASS_PERCENT || s.kind() == Kind.VOLUME_PERCENT)
-                .map(Strength::value)
-                .orElse(OptionalDouble.empty())
-                .orElse(0);
-        boolean solvents = first.parts().size() == 1
-                && first.strength().isEmpty()
-                && first.parts().get(0).substance().flatMap(Substance::solvent).isPresent()
-                && modifier.substance().flatMap(Substance::solvent).isPresent();
-        if (!solvents || percent <= 0 || percent > MOST_MODIFIER_PERCENT) {
-            return Optional.empty();
-        }
-        Part second = maker.listed(modifier.written(), modifier.substance().orElseThrow(), Around.NOTHING);
-        return Optional.of(List.of(
-                PartMaker.inMixture(first.parts().get(0), 1 - percent / 100),
-                PartMaker.inMixture(second, percent / 100)));
     }
 
     /** A hydrate or salt written with a dot, {@code CuSO4.5H2O}. */

@@ -82,6 +82,7 @@ public enum FindingCode {
     LAYER_PHASE_CONTRADICTION(Severity.CHECK, "C12"),
     LAYER_VOLUME_IMPOSSIBLE(Severity.CHECK, "C15"),
     LAYER_DENSITY_UNEXPECTED(Severity.CHECK, "C16"),
+    LAYER_DENSITY_IMPOSSIBLE(Severity.STOP, "C16"),
     RAG_NOT_ASSAYED(Severity.HOLD, "C17"),
     EMULSION_NOT_RECORDED(Severity.HOLD, "C17"),
     PRODUCT_ON_CAKE(Severity.NOTE, "C20"),
@@ -97,6 +98,7 @@ public enum FindingCode {
 
     // Weighings
     TARE_MISSING(Severity.STOP, "C21"),
+    NET_AGAINST_WEIGHING(Severity.STOP, "C21"),
     TARE_REGISTER_DIFFERS(Severity.CHECK, "C21"),
     GROSS_EQUALS_TARE(Severity.CHECK, "C21"),
     CRUDE_ABOVE_THEORY(Severity.CHECK, "C22"),

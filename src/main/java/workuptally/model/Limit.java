@@ -44,6 +44,12 @@ public enum Limit {
             Limit.PRACTICE),
     ROOM_TEMPERATURE("Room temperature", 20, "°C", "temperature of the room", Limit.PRACTICE),
     ROOM_PRESSURE("Room pressure", 101.325, "kPa", "pressure of the room", "standard atmosphere"),
+    WEIGHING_5_DECIMALS(
+            "Weighing uncertainty 5 decimals",
+            0.00005,
+            "g",
+            "standard uncertainty of one net mass read to 0.01 mg",
+            Limit.PRACTICE),
     WEIGHING_4_DECIMALS(
             "Weighing uncertainty 4 decimals",
             0.0005,

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 public final class Reference {
     private final Map<Table, TableFile> files;
     private final boolean packed;
-    private final Map<String, Source> sources;
+    private final Bibliography bibliography;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
@@ -29,6 +29,7 @@ public final class Reference {
     private final List<Oxidant> oxidants;
     private final List<Hazard> hazards;
     private final Map<String, List<ConcentrationLimit>> concentrationLimits;
+    private final Map<String, List<FlashPoint>> flashPoints;
     private final Map<String, HStatement> hStatements;
     private final List<MaterialRow> materials;
     private final Reactivity reactivity;
@@ -51,8 +52,7 @@ public final class Reference {
     private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
         this.packed = packed;
-        sources = byKey(files.get(Table.SOURCES).each(Source::of), Source::key);
-        checkSources(files);
+        bibliography = Bibliography.of(files);
         atomicWeights = files.get(Table.ATOMIC_WEIGHTS).each(AtomicWeight::of);
         solvents = files.get(Table.SOLVENTS).each(Solvent::of);
         liquids = files.get(Table.LIQUIDS).each(Liquid::of);
@@ -66,6 +66,7 @@ public final class Reference {
         hazards = files.get(Table.HAZARDS).each(Hazard::of);
         concentrationLimits = files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of).stream()
                 .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
+        flashPoints = FlashPoint.byHazard(files.get(Table.FLASH_POINTS));
         hStatements = byKey(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
         materials = files.get(Table.MATERIALS).each(MaterialRow::of);
         reactivity = new Reactivity(
@@ -131,20 +132,6 @@ public final class Reference {
         return map;
     }
 
-    private void checkSources(Map<Table, TableFile> files) throws IllegalReferenceException {
-        for (Map.Entry<Table, TableFile> entry : files.entrySet()) {
-            if (entry.getKey() != Table.SOURCES) {
-                for (Cells row : entry.getValue().rows()) {
-                    for (String key : row.sources("source")) {
-                        if (!sources.containsKey(key)) {
-                            throw row.wrong("source", key, "a key of sources.csv");
-                        }
-                    }
-                }
-            }
-        }
-    }
-
     private static Map<Threshold, BenchRule> thresholds(List<BenchRule> rows) {
         Map<Threshold, BenchRule> rules = new EnumMap<>(Threshold.class);
         rows.forEach(row -> Threshold.ofKey(row.key()).ifPresent(threshold -> rules.put(threshold, row)));
@@ -186,12 +173,12 @@ public final class Reference {
 
     /** The bibliography entry with a key. */
     public Optional<Source> source(String key) {
-        return Optional.ofNullable(sources.get(key));
+        return bibliography.source(key);
     }
 
     /** The whole bibliography, in order of key. */
     public List<Source> sources() {
-        return List.copyOf(sources.values());
+        return bibliography.sources();
     }
 
     /** All atomic weights, in order of atomic number. */
@@ -267,6 +254,11 @@ public final class Reference {
     /** Strengths at which solutions of a material carry its statements, by the key of its hazards; empty where none are listed. */
     public List<ConcentrationLimit> concentrationLimits(String hazard) {
         return concentrationLimits.getOrDefault(hazard, List.of());
+    }
+
+    /** Flash points of the mixtures of a solvent with water, in order of strength, by the key of its hazards; empty where none are listed. */
+    public List<FlashPoint> flashPoints(String hazard) {
+        return flashPoints.getOrDefault(hazard, List.of());
     }
 
     /** All materials with hazards listed. */

@@ -18,6 +18,7 @@ enum Table {
     OXIDANTS("oxidants", "key"),
     HAZARDS("hazards", "key"),
     CONCENTRATION_LIMITS("concentration-limits", "hazard", "h-statement"),
+    FLASH_POINTS("flash-points", "hazard", "mass (%)"),
     H_STATEMENTS("h-statements", "code"),
     MATERIALS("materials", "key"),
     REACTIVITY_GROUPS("reactivity-groups", "key"),

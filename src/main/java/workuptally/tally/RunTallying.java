@@ -8,9 +8,7 @@ import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
-import workuptally.tally.amounts.Amounts;
 import workuptally.tally.amounts.Calibrations;
-import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Contents;
 import workuptally.tally.amounts.InstrumentUncertainty;
@@ -19,15 +17,9 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.ProductYield;
-import workuptally.tally.amounts.Skeletons;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.amounts.Theory;
-import workuptally.tally.amounts.TheoryAccount;
-import workuptally.tally.balance.Closure;
-import workuptally.tally.balance.ClosureAccount;
 import workuptally.tally.balance.CompositeAccount;
 import workuptally.tally.balance.CompositeSamples;
-import workuptally.tally.balance.ContentBounds;
 import workuptally.tally.balance.Experience;
 import workuptally.tally.balance.Found;
 import workuptally.tally.balance.HeadlineYields;
@@ -35,19 +27,17 @@ import workuptally.tally.balance.MassAccount;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.balance.Pooling;
 import workuptally.tally.balance.Portions;
-import workuptally.tally.balance.ProductWhereabouts;
 import workuptally.tally.balance.PurifiedLots;
 import workuptally.tally.balance.Route;
 import workuptally.tally.balance.RouteAccount;
 import workuptally.tally.balance.Undecided;
-import workuptally.tally.balance.Whereabouts;
 import workuptally.tally.balance.YieldAccount;
 import workuptally.tally.bench.ContactAccount;
+import workuptally.tally.bench.ContactMixture;
 import workuptally.tally.bench.ContactMixtures;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.bench.DryingAccount;
 import workuptally.tally.bench.PlanAccount;
-import workuptally.tally.bench.PredictedContents;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.bench.ReextractionAccount;
 import workuptally.tally.bench.StepReaction;
@@ -123,15 +113,13 @@ public final class RunTallying {
         return new OfRun(run).balances(gasGrams);
     }
 
-    /** What was put in: amounts, the theory they allow, and the units of each partner. */
-    private record Charged(List<ChargeAmount> amounts, Optional<Theory> theory, Skeletons skeletons) {}
-
     /** Solvents, water and salts along the steps, with layers that are swapped by their density put right, and what the steps set going. */
     private record Followed(
             List<Addition> additions,
             LayerFlow flow,
             List<LayerIdentity> identities,
             List<DryingCake> cakes,
+            List<ContactMixture> contacts,
             List<DriedLayer> dried,
             List<StepReaction> reactions,
             Meetings meetings) {}
@@ -152,22 +140,7 @@ public final class RunTallying {
         }
 
         Charged charged() {
-            List<ChargeAmount> amounts = new Amounts(readings, limits, molarMasses, substances, omissions).of(run);
-            Optional<Theory> theory = new TheoryAccount(readings, molarMasses, substances, omissions).of(run, amounts);
-            Optional<Theory> both =
-                    theory.map(t -> plannedTheory().map(t::withPlanned).orElse(t));
-            return new Charged(amounts, both, new Skeletons(run, amounts));
-        }
-
-        /** By the planned amounts; what is missing there is nothing the results lack, so that its omissions are not told. */
-        private Optional<Theory> plannedTheory() {
-            if (run.charges().stream().allMatch(c -> c.planned().isEmpty())) {
-                return Optional.empty();
-            }
-            Readings apart = new Readings();
-            Omissions unsaid = new Omissions();
-            return new TheoryAccount(apart, molarMasses, substances, unsaid)
-                    .of(run, new Amounts(apart, limits, molarMasses, substances, unsaid).planned(run));
+            return Charged.of(run, readings, limits, molarMasses, substances, omissions);
         }
 
         Portions portions(Charged charged) {
@@ -221,37 +194,24 @@ public final class RunTallying {
             List<LayerIdentity> identities = identified(charged, portions, flow);
             List<DryingCake> cakes =
                     new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots());
+            List<ContactMixture> contacts = ContactMixtures.of(run, portions.layers(), substances, flow);
             return new RunBalances(
                     run,
-                    closed(charged, portions, cakes, flow).closures(),
+                    closed(charged, portions, cakes, flow, contacts).closures(),
                     massBalance(charged, portions, additions, gasGrams),
                     portions.layers(),
                     identities,
-                    ContactMixtures.of(run, portions.layers(), substances, flow));
+                    contacts);
         }
 
-        /** Layers with their bounds, and the balances over each partner. */
-        private record Closed(List<LayerTally> bounded, Undecided undecided, List<Closure> closures) {}
-
-        private Closed closed(Charged charged, Portions portions, List<DryingCake> cakes, LayerFlow flow) {
-            ContentBounds bounds = new ContentBounds(
-                    run,
-                    charged.theory(),
-                    portions.layers(),
-                    portions.lots(),
-                    portions.purified(),
-                    portions.found(),
-                    experience);
-            Undecided undecided =
-                    new Undecided(run, graph, portions.layers(), portions.lots(), bounds, flow.unlabelledPhases());
-            List<LayerTally> bounded = new PredictedContents(run, limits, substances, graph, charged.theory())
-                    .beside(bounds.applied(), () -> ContactMixtures.of(run, portions.layers(), substances, flow));
-            Whereabouts whereabouts = new ProductWhereabouts(
-                    run, substances, bounded, cakes, flow.unlabelledPhases(), charged.theory(), portions, molarMasses);
-            List<Closure> closures = new ClosureAccount(
-                            run, limits, charged.skeletons(), molarMasses, charged.theory(), omissions)
-                    .of(portions, undecided, whereabouts);
-            return new Closed(bounded, undecided, closures);
+        private PartnerBalances closed(
+                Charged charged,
+                Portions portions,
+                List<DryingCake> cakes,
+                LayerFlow flow,
+                List<ContactMixture> contacts) {
+            return new PartnerBalanceAccount(run, limits, substances, graph, experience, molarMasses, omissions)
+                    .of(charged, portions, cakes, flow, contacts);
         }
 
         Followed followed(Charged charged, Portions portions) {
@@ -275,6 +235,7 @@ public final class RunTallying {
                     flow,
                     identities,
                     cakes,
+                    ContactMixtures.of(run, portions.layers(), substances, flow),
                     DryingAccount.of(run, substances, cakeContents, cakes),
                     reactions,
                     new MeetingAccount(run, limits, substances, graph, identities).of(charged.amounts()));
@@ -285,7 +246,7 @@ public final class RunTallying {
         }
 
         RunTally result(Charged charged, Portions portions, Followed followed) {
-            Closed closed = closed(charged, portions, followed.cakes(), followed.flow());
+            PartnerBalances closed = closed(charged, portions, followed.cakes(), followed.flow(), followed.contacts());
             Optional<MassBalance> massBalance =
                     massBalance(charged, portions, followed.additions(), StepReaction.gasGrams(followed.reactions()));
             return new RunTally(
@@ -372,7 +333,7 @@ public final class RunTallying {
                     followed.flow().unlabelledPhases(),
                     graph.faults(),
                     new LayerMakeUps(substances, followed.flow()).of(portions.layers()),
-                    ContactMixtures.of(run, portions.layers(), substances, followed.flow()),
+                    followed.contacts(),
                     followed.dried(),
                     followed.meetings(),
                     portions.composites(),

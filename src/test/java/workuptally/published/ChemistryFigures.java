@@ -5,7 +5,6 @@ import java.util.List;
 import tools.jackson.databind.JsonNode;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.Antoine;
-import workuptally.chemistry.Assay;
 import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Distribution;
 import workuptally.chemistry.Drying;
@@ -15,6 +14,7 @@ import workuptally.chemistry.IdealGas;
 import workuptally.chemistry.IndividualsChart;
 import workuptally.chemistry.Mixture;
 import workuptally.chemistry.Statistics;
+import workuptally.examples.SmallBook;
 import workuptally.material.MaterialReader;
 import workuptally.measure.ToleranceFactor;
 import workuptally.model.Limit;
@@ -22,6 +22,8 @@ import workuptally.model.Limits;
 import workuptally.reference.Reference;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.LotTally;
 
 /** Runs the code under test on the inputs of the chemistry cases. */
 final class ChemistryFigures {
@@ -37,7 +39,6 @@ final class ChemistryFigures {
             case "residual solvent" -> residualSolvent(each);
             case "internal standard" -> internalStandard(each);
             case "corrected yield" -> correctedYield(each);
-            case "back titration" -> backTitration(each);
             case "gas from salt" -> gasFromSalt(each);
             case "molar volume" -> molarVolume(each);
             case "vapour pressure" -> vapourPressure(each);
@@ -131,36 +132,57 @@ final class ChemistryFigures {
         return figures;
     }
 
+    /** A crude lot with the mole ratio of the solvent in the Assays table. */
     private static Figures residualSolvent(PublishedCase each) {
-        double ratio = Assay.moleRatio(
-                new Assay.Signal(each.number("solventIntegral"), each.number("solventNuclei")),
-                new Assay.Signal(each.number("productIntegral"), each.number("productNuclei")));
-        double fraction = Assay.massFractionFromMoleRatios(
-                each.number("productGramsPerMole"),
-                List.of(new Assay.Companion(ratio, each.number("solventGramsPerMole"))));
+        double ratio = each.number("solventIntegral")
+                / each.number("solventNuclei")
+                / (each.number("productIntegral") / each.number("productNuclei"));
+        RunTally tally = lot(each.number("startGrams"), each.number("productGramsPerMole"), each.number("crudeGrams"))
+                .first("charges", "Molar mass", each.text("startGramsPerMole"))
+                .row("assays", "Sample", "C1", "Substance", "dichloromethane", "Method", "NMR")
+                .but("assays", "Result", Double.toString(ratio))
+                .but("assays", "Unit", "mol ratio to product")
+                .tally();
+        LotTally lot = tally.lots().get(0);
         double theory =
-                each.number("startGrams") / each.number("startGramsPerMole") * each.number("productGramsPerMole");
-        double product = each.number("crudeGrams") * fraction;
+                tally.theory().orElseThrow().products().get(0).massGrams().value();
+        double product = lot.pureGrams().orElseThrow().value();
         return new Figures()
                 .with("molePercentProduct", 100 / (1 + ratio))
-                .with("massPercentProduct", 100 * fraction)
+                .with(
+                        "massPercentProduct",
+                        100 * lot.productFraction().orElseThrow().value())
                 .with("theoryGrams", theory)
                 .with("productGrams", product)
                 .with("yieldPercent", 100 * product / theory);
     }
 
+    /** The sample as a lot with a row of the NMR assays table. */
     private static Figures internalStandard(PublishedCase each) {
-        double purity = Assay.internalStandardPurityPercent(
-                new Assay.Signal(each.number("analyteIntegral"), each.number("analyteNuclei")),
-                new Assay.Signal(each.number("standardIntegral"), each.number("standardNuclei")),
-                each.number("analyteGramsPerMole"),
-                each.number("standardGramsPerMole"),
-                each.number("sampleMilligrams"),
-                each.number("standardMilligrams"),
-                each.number("standardPurityPercent"));
+        double sampleGrams = each.number("sampleMilligrams") / 1000;
+        LotTally lot = lot(1, each.number("analyteGramsPerMole"), sampleGrams)
+                .row("nmr-assays", "Sample", "C1", "Substance", "P", "Standard", "standard")
+                .but("nmr-assays", "Standard molar mass", each.text("standardGramsPerMole"))
+                .but("nmr-assays", "Standard purity", each.text("standardPurityPercent"))
+                .but("nmr-assays", "Standard mass", each.text("standardMilligrams"))
+                .but("nmr-assays", "Sample mass", each.text("sampleMilligrams"))
+                .but("nmr-assays", "Standard integral", each.text("standardIntegral"))
+                .but("nmr-assays", "Standard nuclei", each.text("standardNuclei"))
+                .but("nmr-assays", "Substance integral", each.text("analyteIntegral"))
+                .but("nmr-assays", "Substance nuclei", each.text("analyteNuclei"))
+                .tally()
+                .lots()
+                .get(0);
         return new Figures()
-                .with("purityPercent", purity)
-                .with("analyteGrams", purity / 100 * each.number("sampleMilligrams") / 1000);
+                .with("purityPercent", 100 * lot.productFraction().orElseThrow().value())
+                .with("analyteGrams", lot.pureGrams().orElseThrow().value());
+    }
+
+    private static SmallBook lot(double startGrams, double productGramsPerMole, double netGrams) {
+        return SmallBook.reaction()
+                .first("charges", "Actual amount", Double.toString(startGrams))
+                .first("products", "Molar mass", Double.toString(productGramsPerMole))
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", Double.toString(netGrams));
     }
 
     private static Figures correctedYield(PublishedCase each) {
@@ -168,17 +190,6 @@ final class ChemistryFigures {
         return new Figures()
                 .with("uncorrectedPercent", crude)
                 .with("correctedPercent", crude * each.number("purityPercent") / 100);
-    }
-
-    private static Figures backTitration(PublishedCase each) {
-        double added = Assay.titratedMillimoles(each.number("baseMillilitres"), each.number("baseMolesPerLitre"), 1);
-        double left = Assay.titratedMillimoles(each.number("acidMillilitres"), each.number("acidMolesPerLitre"), 1);
-        double found = Assay.backTitratedMillimoles(added, left, each.number("basePerAnalyte"));
-        double grams = found / 1000 * each.number("gramsPerMole");
-        return new Figures()
-                .with("millimoles", found)
-                .with("massGrams", grams)
-                .with("massPercent", 100 * grams / each.number("sampleGrams"));
     }
 
     private Figures gasFromSalt(PublishedCase each) {

@@ -53,6 +53,9 @@ class EveryColumnIsReadTest {
             Map.entry("drying-agents", Reference::dryingAgents),
             Map.entry("oxidants", Reference::oxidants),
             Map.entry("hazards", Reference::hazards),
+            Map.entry(
+                    "flash-points",
+                    r -> r.hazards().stream().map(h -> r.flashPoints(h.key())).toList()),
             Map.entry("h-statements", Reference::hStatements),
             Map.entry("glassware", Reference::glassware),
             Map.entry("bench-rules", Reference::benchRules),

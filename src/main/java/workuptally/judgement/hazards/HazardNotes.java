@@ -20,15 +20,16 @@ import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
 import workuptally.reference.Source;
+import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.Meetings;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
     private final Reference reference;
     private final Substances substances;
     private final OperationHazards operations;
+    private final PortionHazards portions;
     private final SolutionStrength strengths;
     private final Map<String, HazardNote> notesByHazard = new ConcurrentHashMap<>();
 
@@ -37,17 +38,21 @@ public final class HazardNotes {
         this.substances = substances;
         this.strengths = new SolutionStrength(reference);
         this.operations = new OperationHazards(substances, limits);
+        this.portions = new PortionHazards(substances);
     }
 
     /**
-     * What the run does first, then one note for each listed material in the order in which the run meets them, last the names for which no
+     * What the run does first, then what is to be said of a portion as a whole, then one note for each listed material in the order in which the run meets them, last the names for which no
      * note is held: silence about a material would read as safety.
      *
-     * @param meetings what the run brings together
+     * @param tally results of the run
      * @param materials what the names of the run mean
      */
-    public List<HazardNote> of(Run run, Meetings meetings, List<RunMaterial> materials) {
-        List<HazardNote> all = new ArrayList<>(operations.of(run, meetings));
+    public List<HazardNote> of(RunTally tally, List<RunMaterial> materials) {
+        Run run = tally.run();
+        List<HazardNote> all =
+                new ArrayList<>(operations.of(run, tally.evidence().meetings()));
+        all.addAll(portions.of(tally, materials));
         all.addAll(ofMaterials(run));
         notHeld(materials).ifPresent(all::add);
         ownCompounds(materials).ifPresent(all::add);
@@ -125,7 +130,13 @@ public final class HazardNotes {
         String subject =
                 massPercent.isPresent() ? SolutionStrength.subject(hazard, massPercent.getAsDouble()) : hazard.name();
         String caution = massPercent.isPresent() ? SolutionStrength.caution(hazard, codes) : hazard.caution();
-        return new HazardNote(subject, statements, caution, origin(hazard, massPercent), true);
+        return new HazardNote(
+                subject,
+                statements,
+                caution,
+                origin(hazard, massPercent),
+                true,
+                massPercent.isPresent() ? List.of() : reference.flashPoints(hazard.key()));
     }
 
     private String origin(Hazard hazard, OptionalDouble massPercent) {

@@ -6,11 +6,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import workuptally.reference.FlashPoint;
 
 /**
  * The hazard statements that go with a portion because of what it holds: those of each component from the share on from which a mixture
  * bears them. A water layer with a little ethyl acetate is not highly flammable; that it may give off flammable vapour is said instead.
+ *
+ * <p>Where water and solvents of which the flash points in water are listed make at least half of it, their mixture is called by its flash
+ * point. Beside another flammable liquid each also counts by its own share, since nothing tells how all of them flash together.
  *
  * <p>Shares are the generic concentration limits of Regulation (EC) 1272/2008, Annex I, parts 3 and 4 (from memory, to be checked), those of
  * one component taken by itself. The regulation has no limit for flammable liquids, whose flash point is to be measured, for peroxides and
@@ -19,6 +24,10 @@ import java.util.Set;
 public final class MixtureStatements {
     private static final double FLAMMABLE_PERCENT = 10;
     private static final double TRACE_PERCENT = 1;
+    private static final String WATER = "water";
+    /** Water and listed solvents have to be this much of a mixture to be judged by their flash point, mass %. */
+    private static final double LEAST_OF_WATER_AND_SOLVENTS_PERCENT = 50;
+
     private static final Set<String> FLAMMABLE = Set.of("H224", "H225", "H226");
     private static final Map<String, Double> LEAST_PERCENT = Map.ofEntries(
             Map.entry("EUH019", 10.0),
@@ -58,6 +67,10 @@ public final class MixtureStatements {
             "H314", Set.of("H315", "H318", "H319"),
             "H318", Set.of("H319"));
 
+    /** Wording of what a mixture is called by its flash point. Source: Regulation (EC) 1272/2008, Annex III. */
+    private static final Map<String, String> IN_WATER =
+            Map.of("H225", "Highly flammable liquid and vapour.", "H226", "Flammable liquid and vapour.");
+
     private MixtureStatements() {}
 
     /**
@@ -68,10 +81,19 @@ public final class MixtureStatements {
      * @return statements in order of the components; empty where no component has one
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes) {
+        return of(grams, notes, List.of());
+    }
+
+    /**
+     * The same with what is said of the portion as a whole, whose statements stand first and whose words stand last.
+     *
+     * @param ofPortion notes about the portion
+     */
+    public static List<String> of(Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion) {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         Map<String, Double> percents = new LinkedHashMap<>();
         grams.forEach((name, mass) -> percents.put(name, total > 0 ? 100 * mass / total : 0));
-        return words(percents, notes);
+        return words(percents, notes, mixture(percents, notes), ofPortion);
     }
 
     /**
@@ -79,47 +101,121 @@ public final class MixtureStatements {
      *
      * @param names full names of what it may hold
      * @param notes hazard notes of the run, of which those about its materials count
+     * @param ofPortion notes about the portion as a whole
      * @return statements in order of the names; empty where none has one
      */
-    public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes) {
+    public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes, List<HazardNote> ofPortion) {
         Map<String, Double> percents = new LinkedHashMap<>();
         names.forEach(name -> percents.put(name, 100.0));
-        return words(percents, notes);
+        return words(percents, notes, Optional.empty(), ofPortion);
     }
 
-    private static List<String> words(Map<String, Double> percents, List<HazardNote> notes) {
+    /**
+     * Solvents in water whose flash point is known together.
+     *
+     * @param names the solvents
+     * @param statement {@code H225}, {@code H226} or nothing
+     * @param alone true where nothing else in it is flammable
+     */
+    private record InWater(Set<String> names, Optional<String> statement, boolean alone) {}
+
+    private static Optional<InWater> mixture(Map<String, Double> percents, List<HazardNote> notes) {
+        Map<String, List<FlashPoint>> listed = new LinkedHashMap<>();
+        boolean alone = true;
+        double solvents = 0;
+        double water = 0;
+        for (Map.Entry<String, Double> part : percents.entrySet()) {
+            if (part.getKey().equalsIgnoreCase(WATER)) {
+                water += part.getValue();
+            }
+            for (HazardNote note : notes) {
+                boolean is = note.ofMaterial() && isSame(note.subject(), part.getKey());
+                if (is && part.getValue() >= TRACE_PERCENT && !note.inWater().isEmpty()) {
+                    listed.put(part.getKey(), note.inWater());
+                    solvents += part.getValue();
+                    break;
+                } else if (is && part.getValue() >= TRACE_PERCENT && isFlammable(note)) {
+                    alone = false;
+                }
+            }
+        }
+        if (listed.isEmpty() || water == 0 || water + solvents < LEAST_OF_WATER_AND_SOLVENTS_PERCENT) {
+            return Optional.empty();
+        }
+        return Optional.of(new InWater(
+                listed.keySet(),
+                FlashPointInWater.statement(List.copyOf(listed.values()), 100 * solvents / (water + solvents)),
+                alone));
+    }
+
+    private static boolean isFlammable(HazardNote note) {
+        return note.statements().stream().map(MixtureStatements::code).anyMatch(FLAMMABLE::contains);
+    }
+
+    private static List<String> words(
+            Map<String, Double> percents,
+            List<HazardNote> notes,
+            Optional<InWater> inWater,
+            List<HazardNote> ofPortion) {
         Map<String, String> phrases = new LinkedHashMap<>();
+        ofPortion.forEach(note -> note.statements().forEach(s -> put(s, phrases)));
         Set<String> vapour = new LinkedHashSet<>();
+        Set<String> byFlashPoint =
+                inWater.filter(InWater::alone).map(InWater::names).orElse(Set.of());
         percents.forEach((name, percent) -> {
             for (HazardNote note : notes) {
                 if (note.ofMaterial() && isSame(note.subject(), name)) {
-                    note.statements().forEach(s -> add(s, name, percent, phrases, vapour));
+                    note.statements().stream()
+                            .filter(s -> !byFlashPoint.contains(name) || !FLAMMABLE.contains(code(s)))
+                            .forEach(s -> add(s, name, percent, phrases, vapour));
                 }
             }
         });
+        inWater.flatMap(InWater::statement).ifPresent(code -> phrases.putIfAbsent(code, IN_WATER.get(code)));
         SAID_BY.forEach((graver, milder) -> {
             if (phrases.containsKey(graver)) {
                 phrases.keySet().removeAll(milder);
             }
         });
         List<String> words = new ArrayList<>(phrases.values());
+        vapour.addAll(byFlashPoint);
+        if (!byFlashPoint.isEmpty() && phrases.containsKey(FlashPointInWater.FLAMMABLE)) {
+            words.add("Contains " + String.join(", ", byFlashPoint) + ".");
+        }
         if (!vapour.isEmpty() && FLAMMABLE.stream().noneMatch(phrases::containsKey)) {
             words.add("May give off flammable vapour (" + String.join(", ", vapour) + ").");
         }
+        ofPortion.stream().map(HazardNote::caution).filter(w -> !w.isBlank()).forEach(words::add);
         return words;
+    }
+
+    /** Whether a mixture bears a statement of a part with that share, mass %. */
+    static boolean isBorneAt(String code, double percent) {
+        return percent
+                >= (FLAMMABLE.contains(code) ? FLAMMABLE_PERCENT : LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT));
+    }
+
+    private static void put(String statement, Map<String, String> phrases) {
+        String code = code(statement);
+        String phrase = statement.substring(code.length()).strip();
+        phrases.put(code, phrase.isEmpty() ? statement : phrase);
     }
 
     private static void add(
             String statement, String name, double percent, Map<String, String> phrases, Set<String> vapour) {
-        int end = statement.indexOf(' ');
-        String code = end < 0 ? statement : statement.substring(0, end);
+        String code = code(statement);
         if (FLAMMABLE.contains(code) && percent < FLAMMABLE_PERCENT) {
             if (percent >= TRACE_PERCENT) {
                 vapour.add(name);
             }
-        } else if (percent >= LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT)) {
-            phrases.put(code, end < 0 ? statement : statement.substring(end).strip());
+        } else if (isBorneAt(code, percent)) {
+            put(statement, phrases);
         }
+    }
+
+    private static String code(String statement) {
+        int end = statement.indexOf(' ');
+        return end < 0 ? statement : statement.substring(0, end);
     }
 
     /** A grade behind a comma may stand or not: {@code acetic acid, glacial}. */

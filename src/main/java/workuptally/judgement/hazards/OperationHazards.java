@@ -285,13 +285,20 @@ final class OperationHazards {
                                 List.of(),
                                 Character.toUpperCase(pair.consequence().charAt(0))
                                         + pair.consequence().substring(1) + gas + ". "
-                                        + (pair.inWorkup() == ReactivityPair.InWorkup.NEVER
-                                                ? "They never meet in a workup."
-                                                : "Only as a quench of its own: cold, slow, vented."),
+                                        + how(meeting),
                                 origin(pair.basis(), pair.sources())));
             }
         }
         return List.copyOf(notes.values());
+    }
+
+    private static String how(Meeting meeting) {
+        if (meeting.occasion() == Meeting.Occasion.CHARGED) {
+            return "Both are charged: the procedure has to mean this pair and to say how it is kept in hand.";
+        }
+        return meeting.pair().inWorkup() == ReactivityPair.InWorkup.NEVER
+                ? "They never meet in a workup."
+                : "Only as a quench of its own: cold, slow, vented.";
     }
 
     /** A sentence with numbers put in, with a decimal point whatever the locale. */

@@ -10,7 +10,7 @@ import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
 
 /**
- * R4: what the layer holds at most is within the layer limit, m + 1.645·u (one-sided 95 %), non-detects at their limit. The guard band
+ * R4: what the layer holds at most is within the layer limit, m with its one-sided 95 % reach, non-detects at their limit. The guard band
  * follows the Eurachem/CITAC guide on compliance with limits.
  */
 final class ContentSmall implements LayerCondition {

@@ -18,7 +18,7 @@ import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * What the kept layers of a run hold together, per product: the 95 % quantile of their sum, Σ m + 1.645·u(Σ m), non-detects and other bounds
+ * What the kept layers of a run hold together, per product: the 95 % quantile of their sum, Σ m with its one-sided reach ({@link MeasuredValue#oneSidedReach()}), non-detects and other bounds
  * at their limit, and never less than its largest part. What was not found can be in one layer only, so layers bounded by conservation count
  * once, together.
  *
@@ -168,7 +168,7 @@ final class SumOfLayers {
     }
 
     /**
-     * Measured contents as their sum plus 1.645·u of the sum, bounds at their limit, g; at least the largest bound of one of them, and at most
+     * Measured contents as their sum plus its one-sided reach, bounds at their limit, g; at least the largest bound of one of them, and at most
      * all their bounds, of which a composite sample can be the lower one.
      */
     private static double guarded(List<Share> shares) {

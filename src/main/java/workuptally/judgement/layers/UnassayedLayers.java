@@ -77,6 +77,13 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
                 .anyMatch(c -> OF_THE_CONTENT.contains(c.id()));
     }
 
+    /** True where nothing but what it holds keeps a layer. */
+    public static boolean waitsForContentAlone(LayerDecision decision) {
+        return decision.conditions().stream()
+                .filter(UnassayedLayers::isOpen)
+                .allMatch(c -> OF_THE_CONTENT.contains(c.id()));
+    }
+
     /** Not met or missing, in what decides about a layer; a proposed transfer stands beside. */
     private static boolean isOpen(Condition condition) {
         return !condition.id().equals("R9")

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.judgement.layers.UnassayedLayers;
+import workuptally.judgement.layers.UnassayedRags;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
@@ -25,6 +27,7 @@ import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
 import workuptally.tally.balance.Experience;
 import workuptally.tally.bench.Reextraction;
+import workuptally.tally.layers.LayerTally;
 
 /** Holds on kept layers, from their decisions: one finding for a layer that holds product, one for all that wait for the same thing. */
 public final class HeldLayers {
@@ -46,11 +49,13 @@ public final class HeldLayers {
         FindingList findings = new FindingList(tally.run().id());
         Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, reactivity);
         unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits, experience).add(u, findings));
+        Set<String> rags =
+                UnassayedRags.of(tally).stream().map(LayerTally::label).collect(Collectors.toSet());
         Map<Phrase, List<LayerDecision>> waiting = new LinkedHashMap<>();
         for (LayerDecision decision : decisions) {
             boolean told =
                     unassayed.filter(u -> u.labels().contains(decision.layer())).isPresent();
-            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told) {
+            if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told || isToldAsRag(decision, rags)) {
                 continue;
             }
             Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
@@ -89,6 +94,15 @@ public final class HeldLayers {
                         layers.size() == 1 ? Phrase.of("it") : Phrase.of("them"),
                         layers.size() == 1 ? Phrase.of("it") : Phrase.of("they"))));
         return findings.list();
+    }
+
+    /** A rag that nobody assayed has a finding of its own, which says what it may hold; only another cause is told here. */
+    private static boolean isToldAsRag(LayerDecision decision, Set<String> rags) {
+        return rags.contains(decision.layer())
+                && notMet(decision, "R1").isEmpty()
+                && (notMet(decision, "R4").isPresent()
+                        || notMet(decision, "R5").isPresent()
+                        || UnassayedLayers.waitsForContentAlone(decision));
     }
 
     private static Phrase evidence(LayerDecision decision) {

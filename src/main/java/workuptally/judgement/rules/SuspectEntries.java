@@ -30,7 +30,7 @@ public final class SuspectEntries {
     /**
      * The findings of a run.
      *
-     * @param told findings of the book so far: where a stop says already that the cell is wrong, it is not said again
+     * @param told findings of the book so far: where one says the same of the same entries, it is not said again
      */
     public static List<Finding> of(Run run, RunSuspects suspects, List<Finding> told) {
         FindingList findings = new FindingList(run.id());
@@ -69,9 +69,11 @@ public final class SuspectEntries {
     }
 
     private static boolean isToldBy(Finding finding, Suspect suspect) {
-        boolean ofLabels = suspect.slip() == UsualSlip.LABELS_SWAPPED && finding.code() == FindingCode.LAYERS_SWAPPED;
-        return finding.severity() == Severity.STOP
-                && (ofLabels || finding.place().equals(suspect.place()));
+        return switch (finding.code()) {
+            case LAYERS_SWAPPED -> suspect.slip() == UsualSlip.LABELS_SWAPPED;
+            case MOLAR_MASS_MISMATCH -> finding.place().equals(suspect.place());
+            default -> false;
+        };
     }
 
     private static Phrase together(Suspect suspect) {
@@ -83,12 +85,20 @@ public final class SuspectEntries {
     }
 
     private static Phrase seen(Suspect suspect) {
-        return Phrase.of(
-                "{}: read '{}'; '{}' ({}) would settle {}",
-                suspect.what(),
-                suspect.typed(),
-                suspect.suggested(),
-                suspect.slip().word(),
-                String.join(", ", suspect.explains()));
+        String settled = String.join(", ", suspect.explains());
+        return suspect.suggested().isEmpty()
+                ? Phrase.of(
+                        "{}: read '{}'; another figure there ({}) would settle {}",
+                        suspect.what(),
+                        suspect.typed(),
+                        suspect.slip().word(),
+                        settled)
+                : Phrase.of(
+                        "{}: read '{}'; '{}' ({}) would settle {}",
+                        suspect.what(),
+                        suspect.typed(),
+                        suspect.suggested(),
+                        suspect.slip().word(),
+                        settled);
     }
 }

@@ -67,7 +67,8 @@ final class BalanceBlocks {
                 .limit(CANDIDATES)
                 .forEach(c -> text.add(c.place() + ", " + range(c) + " (" + c.settledBy() + ")"));
         if (closure.candidates().size() > CANDIDATES) {
-            text.add((closure.candidates().size() - CANDIDATES) + " more places");
+            int more = closure.candidates().size() - CANDIDATES;
+            text.add(more + (more == 1 ? " more place" : " more places"));
         }
         return text.toString();
     }

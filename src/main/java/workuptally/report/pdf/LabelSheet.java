@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Product;
@@ -65,9 +66,11 @@ final class LabelSheet {
     }
 
     private String hazardWords(Plan.ExpectedLayer layer) {
+        List<HazardNote> ofPortion =
+                run.hazards().stream().filter(n -> n.isOfPortion(layer.label())).toList();
         List<String> phrases = layer.grams().isEmpty()
-                ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards())
-                : MixtureStatements.of(layer.grams(), run.hazards());
+                ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards(), ofPortion)
+                : MixtureStatements.of(layer.grams(), run.hazards(), ofPortion);
         return phrases.isEmpty()
                 ? "Hazards: ______________________________"
                 : String.join(" ", phrases) + " More in the safety data sheets.";

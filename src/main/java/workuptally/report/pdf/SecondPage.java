@@ -218,9 +218,13 @@ final class SecondPage {
                 .mapToDouble(PeriodTotals.StreamTotal::massGrams)
                 .sum();
         if (streams.size() > STREAMS) {
-            bars.add(new ValueBars.Bar((streams.size() - STREAMS) + " more streams", rest, kilograms(rest)));
+            bars.add(new ValueBars.Bar(more(streams.size() - STREAMS), rest, kilograms(rest)));
         }
         blocks.add(new Figure(look, new ValueBars(look, "Mass of layers by suggested stream", bars)));
+    }
+
+    private static String more(int streams) {
+        return streams + (streams == 1 ? " more stream" : " more streams");
     }
 
     private String kilograms(double grams) {

@@ -54,7 +54,12 @@ public record ContainerLine(
                 after,
                 limit,
                 words,
-                tally.age().map(ContainerLine::days).orElse("opened on: not stated"));
+                tally.age()
+                        .map(ContainerLine::days)
+                        .orElse(tally.container()
+                                .opened()
+                                .map(day -> "opened " + day + "; as-of date not stated")
+                                .orElse("opened on: not stated")));
     }
 
     private static String days(ContainerTally.Age age) {

@@ -2,6 +2,7 @@ package workuptally.report.view;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,10 +22,12 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Step;
+import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Present;
 
 /**
  * The words of a label for a kept layer or a container.
@@ -37,6 +40,7 @@ import workuptally.tally.layers.LayerTally;
  */
 public record LabelText(String name, String contents, String hazards, String made, String owner) {
     private static final int NAMED = 5;
+    private static final String WATER = "water";
     private static final String TO_FILL = "____________";
 
     /** A label for each layer that a decision is about. */
@@ -52,19 +56,21 @@ public record LabelText(String name, String contents, String hazards, String mad
 
     private static LabelText of(RunReview run, LayerTally layer, ReadableNumbers numbers) {
         Optional<LayerMakeUp> makeUp = run.tally().makeUp(layer.label());
-        Map<String, Double> grams = makeUp.map(LayerMakeUp::grams).orElse(Map.of());
+        Map<String, Double> grams =
+                makeUp.map(m -> afterWater(m.grams(), run.materials())).orElse(Map.of());
+        List<HazardNote> ofPortion =
+                run.hazards().stream().filter(n -> n.isOfPortion(layer.label())).toList();
         StringJoiner contents = new StringJoiner("; ");
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
         contents.add(grams.isEmpty() ? "contents: " + TO_FILL + TO_FILL : parts(grams, numbers));
-        contents.add("may hold "
-                + String.join(
-                        ", ",
-                        run.tally().run().products().stream().map(Product::name).toList()));
+        contents.add("may hold " + String.join(", ", mayHold(run, layer.label(), grams)));
         Optional<Layer> entry = layer.entry();
         return new LabelText(
                 run.id() + "  " + layer.label(),
                 contents.toString(),
-                isUnknown(grams) ? byWhatWentIn(run) : hazards(MixtureStatements.of(grams, run.hazards())),
+                isUnknown(grams)
+                        ? byWhatWentIn(run, ofPortion)
+                        : hazards(MixtureStatements.of(grams, run.hazards(), ofPortion)),
                 "Made on: "
                         + entry.flatMap(Layer::madeOn)
                                 .or(() -> run.tally().run().date())
@@ -78,6 +84,32 @@ public record LabelText(String name, String contents, String hazards, String mad
                         + (run.tally().run().chemist().isBlank()
                                 ? TO_FILL
                                 : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
+    }
+
+    /** Products, and what follows the layers until it is destroyed. */
+    private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
+        Set<String> names = new LinkedHashSet<>();
+        run.tally().run().products().stream().map(Product::name).forEach(names::add);
+        run.tally().evidence().meetings().in(label).stream()
+                .filter(Present::persists)
+                .map(Present::name)
+                .filter(name -> grams.keySet().stream().noneMatch(name::equalsIgnoreCase))
+                .forEach(names::add);
+        return names;
+    }
+
+    /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
+    private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
+        Map<String, Double> now = new LinkedHashMap<>();
+        boolean wet = grams.getOrDefault(WATER, 0.0) > 0;
+        grams.forEach((name, mass) -> {
+            boolean gone = wet
+                    && materials.stream()
+                            .filter(m -> m.written().equalsIgnoreCase(name))
+                            .anyMatch(m -> m.material().main().isDestroyedByWater());
+            now.put(gone ? "what water left of " + name : name, mass);
+        });
+        return now;
     }
 
     /** The components in parts of a hundred, the largest first; what is left is counted. */
@@ -98,7 +130,7 @@ public record LabelText(String name, String contents, String hazards, String mad
     }
 
     /** Of a layer whose make-up is not known: what went into the run, and all that this can be. A blank line would read as no hazard. */
-    private static String byWhatWentIn(RunReview run) {
+    private static String byWhatWentIn(RunReview run, List<HazardNote> ofPortion) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
         run.tally().run().steps().stream()
@@ -108,7 +140,7 @@ public record LabelText(String name, String contents, String hazards, String mad
         String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
         return "Make-up not known: label by what went in ("
                 + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
-                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards()));
+                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards(), ofPortion));
     }
 
     private static String hazards(List<String> phrases) {

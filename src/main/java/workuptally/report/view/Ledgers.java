@@ -2,7 +2,6 @@ package workuptally.report.view;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,16 +10,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.measure.MeasuredValue;
-import workuptally.model.Field;
-import workuptally.model.Transfer;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.CompositeSample;
-import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.waste.SolventUse;
 import workuptally.tally.waste.WasteLine;
@@ -45,13 +40,14 @@ public final class Ledgers {
     /** The ledgers by their names, in order. */
     public static Map<String, TableView> of(Review review) {
         Ledgers ledgers = new Ledgers(review);
+        ContainerLedgers containers = new ContainerLedgers(review);
         Map<String, TableView> all = new LinkedHashMap<>();
         all.put("yields", ledgers.yields());
         all.put("layers", ledgers.layers());
         all.put("solvents", ledgers.solvents());
         all.put("waste", ledgers.waste());
-        all.put("containers", ledgers.containers());
-        all.put("transfers", ledgers.transfers());
+        all.put("containers", containers.containers());
+        all.put("transfers", containers.transfers());
         return all;
     }
 
@@ -73,7 +69,7 @@ public final class Ledgers {
                 Cell.of(run.id())));
     }
 
-    private static TableView.Row row(List<Cell> head, List<Cell> more) {
+    static TableView.Row row(List<Cell> head, List<Cell> more) {
         List<Cell> cells = new ArrayList<>(head);
         cells.addAll(more);
         return new TableView.Row(cells, Optional.empty());
@@ -203,6 +199,7 @@ public final class Ledgers {
                         new Cell.Missing(""),
                         new Cell.Missing(""),
                         Cell.of(sample.substance()),
+                        cas(sample.substance()),
                         Cell.of(together.kind().word()),
                         together.massGrams()
                                 .map(m -> Cell.of(Math.max(0, m.value() - alone)))
@@ -281,96 +278,5 @@ public final class Ledgers {
 
     private Cell cas(String substance) {
         return Cell.of(review.registryNumbers().getOrDefault(substance, ""));
-    }
-
-    private TableView containers() {
-        return TableView.of(
-                "Containers",
-                "",
-                List.of(
-                        Column.text("Book", 24),
-                        Column.text("Container", 14),
-                        Column.text("Stream as named", 28),
-                        Column.text("Opened", 12),
-                        Column.number("Capacity", "L", 2),
-                        Column.text("Substance", 28),
-                        Column.text("CAS", 12),
-                        Column.number("Mass", "g", 1),
-                        Column.number("Share", "%", 2)),
-                review.containers(),
-                this::container);
-    }
-
-    private Stream<TableView.Row> container(ContainerReview container) {
-        ContainerState now = container.tally().now();
-        return now.grams().entrySet().stream()
-                .map(part -> row(
-                        List.of(
-                                Cell.of(review.book().name()),
-                                Cell.of(container.id()),
-                                Cell.of(container.tally().container().wasteStream()),
-                                Cell.of(container
-                                        .tally()
-                                        .container()
-                                        .opened()
-                                        .map(LocalDate::toString)
-                                        .orElse("")),
-                                Cell.of(now.capacityLitres())),
-                        List.of(
-                                Cell.of(part.getKey()),
-                                cas(part.getKey()),
-                                Cell.of(part.getValue()),
-                                Cell.of(100 * part.getValue() / now.totalGrams()))));
-    }
-
-    private TableView transfers() {
-        Map<String, ProposalLine> proposals = new HashMap<>();
-        ProposalLine.of(review).forEach(line -> proposals.put(line.transfer(), line));
-        return TableView.of(
-                "Transfers",
-                "",
-                List.of(
-                        Column.text("Book", 24),
-                        Column.text("Date", 12),
-                        Column.text("Transfer", 12),
-                        Column.text("Run", 14),
-                        Column.text("Layers", 14),
-                        Column.text("Material", 20),
-                        Column.text("Container", 14),
-                        Column.number("Mass", "g", 1),
-                        Column.text("Status", 10),
-                        Column.text("By", 12),
-                        Column.text("Fits", 10),
-                        Column.text("Against it", 40)),
-                review.book().transfers(),
-                transfer -> Stream.of(transfer(transfer, Optional.ofNullable(proposals.get(transfer.id())))));
-    }
-
-    private TableView.Row transfer(Transfer transfer, Optional<ProposalLine> proposal) {
-        return row(
-                List.of(
-                        Cell.of(review.book().name()),
-                        Cell.of(transfer.date().map(LocalDate::toString).orElse("")),
-                        Cell.of(transfer.id()),
-                        Cell.of(transfer.run()),
-                        Cell.of(String.join(" + ", transfer.layers())),
-                        Cell.of(transfer.material()),
-                        Cell.of(transfer.container())),
-                List.of(
-                        mass(transfer, proposal),
-                        Cell.of(Words.of(transfer.status())),
-                        Cell.of(transfer.by()),
-                        Cell.of(proposal.map(p -> p.group().word()).orElse("")),
-                        Cell.of(proposal.map(p -> String.join("; ", p.reasons()))
-                                .orElse(""))));
-    }
-
-    private static Cell mass(Transfer transfer, Optional<ProposalLine> proposal) {
-        return transfer.massGrams()
-                .entered()
-                .map(Field.Entered::value)
-                .or(() -> proposal.map(ProposalLine::grams))
-                .map(Cell::of)
-                .orElseGet(() -> new Cell.Missing(""));
     }
 }

@@ -12,8 +12,10 @@ import workuptally.judgement.containers.ProposalFit;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
+import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
+import workuptally.tally.layers.LayerFlow;
 
 /**
  * A proposed transfer and what stands against it.
@@ -44,6 +46,8 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
+            Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
+            Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
             Map.entry(FindingCode.CONTAINER_OVERFULL, "the container would be above its largest fill"),
             Map.entry(FindingCode.CONTAINER_NEARLY_FULL, "the container would be nearly full"),
             Map.entry(FindingCode.CONTAINER_OVERDUE, "the container is past its date"),
@@ -92,7 +96,34 @@ public record ProposalLine(
                 }
             }
         }
+        lines.addAll(intoNoContainer(review));
         return lines;
+    }
+
+    /** Proposals for a container that the table of containers does not have: nothing can be looked at, so they are not to be made. */
+    private static List<ProposalLine> intoNoContainer(Review review) {
+        Set<String> known = new LinkedHashSet<>();
+        review.containers().forEach(c -> known.add(c.id()));
+        return review.book().transfers().stream()
+                .filter(t -> t.status() == Transfer.Status.PROPOSED && !known.contains(t.container()))
+                .map(t -> new ContainerAddition(
+                        t,
+                        t.massGrams()
+                                .entered()
+                                .map(e -> Map.of(LayerFlow.UNSTATED, e.value()))
+                                .orElse(Map.of()),
+                        0,
+                        0,
+                        List.of()))
+                .map(a -> new ProposalLine(
+                        Group.DO_NOT,
+                        a.transfer().id(),
+                        a.source(),
+                        a.transfer().container(),
+                        a.totalGrams(),
+                        List.of(REASONS.get(FindingCode.CONTAINER_UNKNOWN)),
+                        a))
+                .toList();
     }
 
     private static Map<String, List<Finding>> against(Review review) {

@@ -32,6 +32,7 @@ final class ShortRemedies {
                     FindingCode.QUENCH_NOT_SHOWN,
                     "Show that the quench is complete before anything is kept closed: %s"),
             Map.entry(FindingCode.QUENCH_TEST_POSITIVE, "Quench further and test again: %s"),
+            Map.entry(FindingCode.MATERIALS_MUST_NOT_MEET, "Keep open and apart: %s"),
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.OXIDANT_QUENCH, "Bring more reductant, then test: %s"),
             Map.entry(FindingCode.WASH_TOO_SMALL, "Plan more of the wash, in portions with the gas let off: %s"),

@@ -17,6 +17,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.bench.Reextraction;
+import workuptally.tally.layers.Meeting;
 
 /**
  * Finds what has to be done, joins what is alike and ranks it: what can hurt somebody first, then what stops a result, then what keeps a
@@ -27,13 +28,17 @@ final class UrgentActions {
     private static final Set<FindingCode> HARMFUL = Set.of(
             FindingCode.WASH_TOO_SMALL,
             FindingCode.FUNNEL_OVERFULL,
+            FindingCode.MATERIALS_MUST_NOT_MEET,
             FindingCode.GAS_EXPECTED,
             FindingCode.QUENCH_NOT_SHOWN,
             FindingCode.QUENCH_TEST_POSITIVE,
             FindingCode.REDUCTANT_SHORT,
-            FindingCode.OXIDANT_QUENCH);
+            FindingCode.OXIDANT_QUENCH,
+            FindingCode.MATERIALS_MUST_NOT_MEET);
 
     private static final int LEAST_ROOM = 34;
+    /** Characters for what must not have met in one run, so that it stands behind what to do and the run. */
+    private static final int MOST_OF_MEETINGS = 68;
 
     private final Review review;
     private final ReadableNumbers numbers;
@@ -78,12 +83,16 @@ final class UrgentActions {
         urgent.forEach(
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
+            Set<String> about =
+                    new LinkedHashSet<>(byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET) ? met(run) : List.of());
+            about.addAll(Subjects.of(urgent));
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
-                    .add(new Item(run, urgent, Subjects.of(urgent)));
+                    .add(new Item(run, urgent, List.copyOf(about)));
             return;
         }
         byCode.forEach((code, findings) -> {
-            Item item = new Item(run, findings, Subjects.of(findings));
+            List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run) : List.of();
+            Item item = new Item(run, findings, met.isEmpty() ? Subjects.of(findings) : met);
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
             } else {
@@ -92,19 +101,36 @@ final class UrgentActions {
         });
     }
 
-    /** Stops and holds of a run without those that follow from others of it. */
+    /** Stops and holds of a run without those that follow from others of it; a stop never hides what can hurt somebody. */
     private static List<Finding> urgent(RunReview run) {
         boolean stop = run.has(Severity.STOP);
         Set<FindingCode> codes = new LinkedHashSet<>();
         run.findings().forEach(f -> codes.add(f.code()));
         return run.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP || f.severity() == Severity.HOLD && !stop)
-                .filter(f ->
-                        !(f.code() == FindingCode.LAYER_HOLDS_PRODUCT && codes.contains(FindingCode.RAG_NOT_ASSAYED)))
+                .filter(f -> f.severity() == Severity.STOP
+                        || f.severity() == Severity.HOLD && (!stop || isHarmful(f.code())))
                 .filter(f -> !(f.code() == FindingCode.LAYER_WAITS
                         && (codes.contains(FindingCode.RAG_NOT_ASSAYED)
                                 || codes.contains(FindingCode.LAYER_HOLDS_PRODUCT))))
                 .toList();
+    }
+
+    /** What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. */
+    private static List<String> met(RunReview run) {
+        List<String> met = run.tally().evidence().meetings().list().stream()
+                .filter(Meeting::holdsItsPortions)
+                .sorted(Comparator.comparing((Meeting m) -> m.pair().severity()).reversed())
+                .map(UrgentActions::inShort)
+                .distinct()
+                .toList();
+        return met.isEmpty() ? met : List.of(Words.listed(met, "; ", MOST_OF_MEETINGS, more -> more + " more"));
+    }
+
+    /** The two materials with the first words of what comes of it; without them where the names are long. */
+    private static String inShort(Meeting meeting) {
+        String two = String.join(" + ", meeting.with());
+        String danger = " (" + meeting.consequence().split("[;,]")[0] + ")";
+        return two.length() + danger.length() <= MOST_OF_MEETINGS - 8 ? two + danger : two;
     }
 
     private static boolean isHarmful(FindingCode code) {
@@ -114,7 +140,15 @@ final class UrgentActions {
     /** Planned runs that ask for the same before they start, on one line. */
     private static Ranked planned(Set<FindingCode> codes, List<Item> items) {
         List<String> parts = codes.stream().map(UrgentActions::words).toList();
-        String about = items.size() == 1 ? " (" + String.join(", ", items.get(0).subjects()) + ")" : "";
+        String about = items.size() == 1
+                ? " ("
+                        + Words.listed(
+                                items.get(0).subjects(),
+                                ", ",
+                                UrgentAction.MOST_CHARACTERS - 50,
+                                more -> more + " more")
+                        + ")"
+                : "";
         String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
                 + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
                 + about;

@@ -12,7 +12,6 @@ import workuptally.model.Amount;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
-import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.reference.Threshold;
@@ -25,22 +24,22 @@ public final class Amounts {
     private static final String CHARGES = "Charges";
 
     private final Readings readings;
-    private final Limits limits;
     private final InstrumentUncertainty uncertainty;
     private final MolarMasses molarMasses;
     private final Substances substances;
     private final Omissions omissions;
     private final ChargeContent content;
+    private final SolutionCharge solutions;
 
     public Amounts(
             Readings readings, Limits limits, MolarMasses molarMasses, Substances substances, Omissions omissions) {
         this.readings = readings;
-        this.limits = limits;
         this.uncertainty = new InstrumentUncertainty(limits);
         this.molarMasses = molarMasses;
         this.substances = substances;
         this.omissions = omissions;
         this.content = new ChargeContent(readings, limits, substances);
+        this.solutions = new SolutionCharge(readings, limits);
     }
 
     /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
@@ -186,9 +185,7 @@ public final class Amounts {
     /** What has to be measured out for n: the volume V = n/c of a solution, else the mass m = n·M/w, and V = m/ρ of a liquid. */
     private ChargeAmount byAmount(
             Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass, String equation) {
-        Optional<Entered> strength = charge.titreMolesPerLitre()
-                .entered()
-                .or(() -> charge.molarityMolesPerLitre().entered());
+        Optional<Entered> strength = SolutionCharge.strength(charge);
         Optional<MeasuredValue> mass;
         Optional<MeasuredValue> volume;
         if (strength.isPresent()) {
@@ -261,59 +258,12 @@ public final class Amounts {
 
     private ChargeAmount byVolume(Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
         Optional<MeasuredValue> mass = content.density(charge).map(millilitres::times);
-        Optional<Entered> label = charge.molarityMolesPerLitre().entered();
-        Optional<Entered> titre = charge.titreMolesPerLitre().entered();
-        if (titre.isPresent()) {
-            OptionalDouble byLabel = label.isPresent()
-                    ? OptionalDouble.of(millilitres.value() * label.get().value())
-                    : OptionalDouble.empty();
-            return ofSolution(charge, planned, millilitres, titre.get(), byLabel, mass, molarMass);
-        }
-        if (label.isPresent()) {
-            return ofSolution(charge, planned, millilitres, label.get(), OptionalDouble.empty(), mass, molarMass);
+        if (SolutionCharge.hasStrength(charge)) {
+            return solutions.of(charge, planned, millilitres, mass, molarMass);
         }
         return mass.isPresent()
                 ? byMass(charge, planned, mass.get(), Optional.of(millilitres), molarMass)
                 : ofUnknownDensity(charge, planned, millilitres, molarMass);
-    }
-
-    /** n = V·c, c by its titre or its label. */
-    private ChargeAmount ofSolution(
-            Charge charge,
-            boolean planned,
-            MeasuredValue millilitres,
-            Entered strength,
-            OptionalDouble byLabel,
-            Optional<MeasuredValue> mass,
-            OptionalDouble molarMass) {
-        boolean titrated = charge.titreMolesPerLitre().entered().isPresent();
-        double relative = charge.titreUncertaintyPercent()
-                        .entered()
-                        .filter(u -> titrated)
-                        .map(Entered::value)
-                        .orElse(limits.value(Limit.TITRE))
-                / 100;
-        MeasuredValue molarity = readings.enter(
-                (titrated ? "titre of " : "label molarity of ") + charge.material(),
-                "mol/L",
-                strength.value(),
-                relative * strength.value(),
-                () -> strength.place().inWords());
-        return new ChargeAmount(
-                charge,
-                planned,
-                Optional.of(millilitres.times(molarity)),
-                byLabel,
-                mass,
-                Optional.of(millilitres),
-                molarMass,
-                OptionalDouble.empty(),
-                String.format(
-                        Locale.ROOT,
-                        "n = V·c = %.4g mL × %.4g mol/L%s",
-                        millilitres.value(),
-                        strength.value(),
-                        titrated ? " (titre)" : " (label)"));
     }
 
     private ChargeAmount ofUnknownDensity(

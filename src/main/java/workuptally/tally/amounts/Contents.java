@@ -23,8 +23,8 @@ import workuptally.model.Run;
  * What layers and lots hold by their assays.
  *
  * <p>A non-detect at the limit L counts in a balance as L/2 with u = L/(2√3) (a rectangular distribution between 0 and L) and as L
- * where a bound is asked for, with the one-sided reach of the volume or mass that it is in: common practice. The bound of a measured content is m + 1.645·u, one-sided 95 % (JCGM 100:2008, G.3,
- * normal quantile). Assays that share a calibration share its uncertainty.
+ * where a bound is asked for, with the one-sided reach of the volume or mass that it is in: common practice. The bound of a measured content is m
+ * with its one-sided 95 % reach (JCGM 100:2008, G.3: the normal quantile, or that of Student where few repeats stand behind u). Assays that share a calibration share its uncertainty.
  */
 public final class Contents {
     /** One-sided 95 % quantile of the normal distribution. */

@@ -15,6 +15,7 @@ public final class InstrumentUncertainty {
 
     private static final double TOP_PAN_GRAMS = 1000;
     private static final int TOP_PAN_DECIMALS = 2;
+    private static final int ANALYTICAL_DECIMALS = 4;
 
     private final Limits limits;
 
@@ -30,7 +31,8 @@ public final class InstrumentUncertainty {
      */
     public double massGrams(int decimals) {
         return limits.value(
-                switch (Math.min(decimals, 4)) {
+                switch (Math.min(decimals, 5)) {
+                    case 5 -> Limit.WEIGHING_5_DECIMALS;
                     case 4 -> Limit.WEIGHING_4_DECIMALS;
                     case 3 -> Limit.WEIGHING_3_DECIMALS;
                     case 2 -> Limit.WEIGHING_2_DECIMALS;
@@ -41,11 +43,15 @@ public final class InstrumentUncertainty {
 
     /**
      * Decimals of a mass. Those of a number cell without a number format are not known, since 4.00 is stored as 4: below a kilogram it is
-     * taken to be of a balance that shows two at least (common practice).
+     * taken to be of a balance that shows two at least (common practice), and of none that shows more than four: a difference worked out by
+     * the spreadsheet has digits that no balance showed.
      */
     private static int decimals(Entered mass) {
-        boolean unknown = !mass.digitsKnown() && Math.abs(mass.value()) < TOP_PAN_GRAMS;
-        return unknown ? Math.max(TOP_PAN_DECIMALS, mass.decimals()) : mass.decimals();
+        if (mass.digitsKnown()) {
+            return mass.decimals();
+        }
+        int least = Math.abs(mass.value()) < TOP_PAN_GRAMS ? TOP_PAN_DECIMALS : 0;
+        return Math.min(ANALYTICAL_DECIMALS, Math.max(least, mass.decimals()));
     }
 
     /** A single mass, wider where it was entered as {@code ca.}; u in g. */

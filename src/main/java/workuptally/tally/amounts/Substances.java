@@ -15,7 +15,6 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.FormDifference;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
-import workuptally.chemistry.Mixture;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
 import workuptally.model.Product;
@@ -43,11 +42,7 @@ import workuptally.reference.WasteStream;
  * <p>One object serves one thread of a review; {@link #apart()} gives one for another thread.
  */
 public final class Substances {
-    /** Isomers of these are many, so that a formula of them alone names nothing. */
-    private static final Set<String> ELEMENTS_OF_ORGANIC_MATTER =
-            Set.of("C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I");
-
-    private static final String WATER = "water";
+    static final String WATER = "water";
 
     private final Reference reference;
     private final AtomicWeights atomicWeights;
@@ -55,7 +50,7 @@ public final class Substances {
     private final Set<Cited> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Formula> formulas;
     private final MaterialReader materials;
-    private final List<SoluteFormula> solutes;
+    private final SoluteCompositions solutes;
 
     /** Over the reference data in force. */
     public Substances(Reference reference) {
@@ -76,9 +71,7 @@ public final class Substances {
         }
         this.atomicWeights = AtomicWeights.of(elements);
         this.formulas = new ConcurrentHashMap<>();
-        this.solutes = reference.solutes().stream()
-                .map(solute -> new SoluteFormula(solute, formula(solute.formula())))
-                .toList();
+        this.solutes = new SoluteCompositions(reference.solutes(), this::formula);
     }
 
     private Substances(Substances shared) {
@@ -189,47 +182,21 @@ public final class Substances {
 
     /** Density at 20 °C of a listed solvent or wash, or near it of a listed liquid, g/mL. */
     public OptionalDouble densityGramsPerMillilitre(String name) {
-        Optional<Solvent> solvent = solvent(name);
-        if (solvent.isPresent()) {
-            use(solvent.get());
-            return OptionalDouble.of(solvent.get().density().gramsPerMillilitre());
-        }
-        Optional<Wash> wash =
-                wash(name).filter(w -> w.densityGramsPerMillilitre().isPresent());
-        if (wash.isPresent()) {
-            use(wash.get());
-            return wash.get().densityGramsPerMillilitre();
-        }
-        OptionalDouble blended = blendDensityGramsPerMillilitre(name);
-        Optional<Liquid> liquid = blended.isPresent() ? Optional.empty() : liquid(name);
-        liquid.ifPresent(this::use);
-        return liquid.isPresent() ? OptionalDouble.of(liquid.get().densityGramsPerMillilitre()) : blended;
+        return new Densities(this).gramsPerMillilitre(name);
     }
 
     /** Standard uncertainty of that density, g/mL; 0 for solvents, their mixtures and washes, whose purity is not in question. */
     double densityUncertaintyGramsPerMillilitre(String name) {
-        boolean ofLiquid = solvent(name).isEmpty()
-                && wash(name)
-                        .filter(w -> w.densityGramsPerMillilitre().isPresent())
-                        .isEmpty()
-                && blend(name).isEmpty();
-        return ofLiquid
-                ? liquid(name)
-                        .map(Liquid::standardUncertaintyGramsPerMillilitre)
-                        .orElse(0.0)
-                : 0;
+        return new Densities(this).standardUncertaintyGramsPerMillilitre(name);
     }
 
-    /** Density of a mixture of listed solvents, volumes taken as additive, g/mL. */
-    private OptionalDouble blendDensityGramsPerMillilitre(String name) {
-        List<SolventShare> shares = blend(name);
-        shares.forEach(share -> use(share.solvent()));
-        return shares.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(shares.stream()
-                        .mapToDouble(
-                                s -> s.volumeFraction() * s.solvent().density().gramsPerMillilitre())
-                        .sum());
+    /**
+     * Density of a liquid at a temperature over that at 20 °C.
+     *
+     * @param celsius within 40 K of 20 °C
+     */
+    public double densityOver20(String name, double celsius) {
+        return new Densities(this).over20(name, celsius);
     }
 
     /** c(octanol)/c(water) of a neutral substance that prefers octanol; empty for any other. */
@@ -242,26 +209,8 @@ public final class Substances {
         return row.isPresent() ? OptionalDouble.of(Math.pow(10, row.get().logP())) : OptionalDouble.empty();
     }
 
-    /**
-     * Density of a liquid at a temperature over that at 20 °C: by the slope of the solvent table, else for an organic solvent by the
-     * usual expansion of the bench rules, else by the slope of water.
-     *
-     * @param celsius within 40 K of 20 °C
-     */
-    public double densityOver20(String name, double celsius) {
-        Optional<Solvent> listed =
-                solvent(name).filter(s -> s.density().changePerKelvin().isPresent());
-        Optional<Solvent> byTable = isOrganicSolvent(name) ? listed : listed.or(() -> solvent(WATER));
-        return byTable.map(Solvent::density)
-                .filter(d -> d.changePerKelvin().isPresent())
-                .map(d -> Mixture.atTemperature(
-                                d.gramsPerMillilitre(), d.changePerKelvin().getAsDouble(), celsius)
-                        / d.gramsPerMillilitre())
-                .orElseGet(() -> Mixture.expanded(1, value(Threshold.EXPANSION), celsius));
-    }
-
     /** Rows are met again and again, and comparing them whole would cost more than finding them. */
-    private void use(Cited row) {
+    void use(Cited row) {
         if (seen.add(row)) {
             used.add(row);
         }
@@ -340,19 +289,8 @@ public final class Substances {
 
     /** The solute with a composition that tells what it is: one without carbon or without hydrogen, or with a metal of the salts. */
     public Optional<Solute> soluteOf(Formula formula) {
-        boolean organic = formula.count("C") > 0
-                && formula.count("H") > 0
-                && formula.composition().keySet().stream().allMatch(ELEMENTS_OF_ORGANIC_MATTER::contains);
-        return organic
-                ? Optional.empty()
-                : solutes.stream()
-                        .filter(solute -> solute.formula().sameComposition(formula))
-                        .map(SoluteFormula::solute)
-                        .findFirst();
+        return solutes.of(formula);
     }
-
-    /** A solute with its formula as read. */
-    private record SoluteFormula(Solute solute, Formula formula) {}
 
     /** True for a listed solvent other than water. */
     public boolean isOrganicSolvent(String name) {

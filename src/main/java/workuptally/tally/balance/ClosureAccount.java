@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Charge;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Product;
@@ -29,6 +30,9 @@ import workuptally.tally.balance.Closure.Verdict;
  * <p>The form is the constraint test for gross errors in a balance; {@link VerdictOnClosure} judges it.
  */
 public final class ClosureAccount {
+    /** More than half of a substrate beyond theory is no excess that is taken on purpose (common practice). */
+    private static final double MOST_OF_A_SUBSTRATE_PERCENT = 50;
+
     private final Run run;
     private final Limits limits;
     private final Skeletons skeletons;
@@ -100,7 +104,9 @@ public final class ClosureAccount {
                                 undecided.boundedByTheBalance(counts),
                                 disputed(portions.found(), counts),
                                 upperBounds(portions, counts),
-                                unknowns.stream().map(Unknown::place).toList()));
+                                unknowns.stream().map(Unknown::place).toList(),
+                                withinLimits(terms).map(Term::place).distinct().toList(),
+                                withinLimits(terms).mapToDouble(Term::percent).sum()));
         Verdict verdict = test.verdict();
         Optional<Product> as = skeletons.wantedProduct(partner);
         double gramsPerPercent = gramsPerPercent(partner, as, charged.get());
@@ -127,6 +133,10 @@ public final class ClosureAccount {
                 as.map(Product::name).orElse(""),
                 terms,
                 candidates));
+    }
+
+    private static Stream<Term> withinLimits(List<Term> terms) {
+        return terms.stream().filter(term -> term.kind() == Content.Kind.BOUND);
     }
 
     private List<Term> terms(String partner, Found found, MeasuredValue charged) {
@@ -184,7 +194,7 @@ public final class ClosureAccount {
             }
         }
         theory.flatMap(t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
-                .filter(e -> !e.lookedFor())
+                .filter(e -> !e.lookedFor() && !isSurprising(e))
                 .ifPresent(e -> unknowns.add(new Unknown(
                         partner + " left over",
                         String.format(
@@ -201,6 +211,22 @@ public final class ClosureAccount {
                     "enter its layers in Layers, and assay them"));
         }
         return unknowns;
+    }
+
+    /**
+     * Much of a substrate beyond theory, where nothing that was entered as a substrate limits: a reagent is taken in excess on purpose, of a
+     * substrate the amount is more likely wrong, so that what its balance lacks is not taken for left over before somebody looked for it.
+     */
+    private boolean isSurprising(ExcessPartner excess) {
+        return excess.percent() > MOST_OF_A_SUBSTRATE_PERCENT
+                && isSubstrate(excess.name())
+                && theory.stream().flatMap(t -> t.limiting().stream()).noneMatch(l -> isSubstrate(l.material()));
+    }
+
+    private boolean isSubstrate(String material) {
+        return run.charges().stream()
+                .filter(c -> c.material().equalsIgnoreCase(material))
+                .anyMatch(c -> c.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent());
     }
 
     /** Portions whose readings of something that counts do not agree. */

@@ -16,8 +16,8 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * Upper bounds, one-sided 95 %, on a product in layers that were not assayed for it: by conservation, theory less what was found elsewhere,
- * plus 1.645·u. Only where every lot has a mass and an assay, since a lot known only as an upper bound would make this bound too low; a
- * purified lot in the place of its crude makes it no more than wider. A balance that reads above 100 % leaves no less than 1.645·u. The
+ * plus its one-sided reach ({@link MeasuredValue#oneSidedReach()}). Only where every lot has a mass and an assay, since a lot known only as an upper bound would make this bound too low; a
+ * purified lot in the place of its crude makes it no more than wider. A balance that reads above 100 % leaves no less than that reach. The
  * strength of another phase bounds nothing: a rag or an interphase can hold more than the solutions it stood between.
  *
  * <p>What earlier batches of a series held in a layer of that label is told beside; it is the bound where the laboratory takes it for one and
@@ -116,7 +116,7 @@ public final class ContentBounds {
                 .findFirst());
     }
 
-    /** Theory of a product less what was found of it, plus 1.645·u, g; empty where a lot is not known. */
+    /** Theory of a product less what was found of it, plus its one-sided reach, g; empty where a lot is not known. */
     Optional<Double> conservationGrams(String product) {
         Optional<ProductTheory> expected = theoryOf(product);
         boolean lotsKnown = !lots.isEmpty()

@@ -57,8 +57,14 @@ final class VerdictOnClosure {
         if (!doubts.boundedByTheBalance().isEmpty()) {
             return undecided(Phrase.of("not assayed: {}", String.join(", ", doubts.boundedByTheBalance())));
         }
-        return expanded > limits.value(Limit.CLOSURE_RESOLUTION)
-                ? tooCoarse(percent, expanded, Limit.CLOSURE_RESOLUTION)
+        if (expanded > limits.value(Limit.CLOSURE_RESOLUTION)) {
+            return tooCoarse(percent, expanded, Limit.CLOSURE_RESOLUTION);
+        }
+        // A non-detect counts with half its limit: what closes only by that closes by nothing that was found.
+        return unaccounted + doubts.percentOfLimits() > expanded
+                ? undecided(Phrase.of(
+                        "closes only with half the limits of {} counted as found",
+                        String.join(", ", doubts.withinLimits())))
                 : new Result(Verdict.CLOSES, Phrase.NONE);
     }
 
@@ -86,13 +92,17 @@ final class VerdictOnClosure {
      * @param disputed portions whose readings do not agree
      * @param upperBounds lots of which only an upper bound is known
      * @param unknowns places that nothing but a gap bounds
+     * @param withinLimits portions in which less than a limit was found
+     * @param percentOfLimits what these count for in the balance, half their limits, %
      */
     record Doubts(
             List<String> unbounded,
             List<String> boundedByTheBalance,
             List<String> disputed,
             List<String> upperBounds,
-            List<String> unknowns) {}
+            List<String> unknowns,
+            List<String> withinLimits,
+            double percentOfLimits) {}
 
     /**
      * A verdict.

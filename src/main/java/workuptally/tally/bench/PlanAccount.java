@@ -184,10 +184,7 @@ public final class PlanAccount {
 
     /** Full names of what a step takes, the largest first; a drying agent stays in the filter. */
     private List<String> taken(Step step) {
-        Ingredients mixture = Ingredients.EMPTY;
-        for (String label : step.from()) {
-            mixture = mixture.plus(flow.portion(label));
-        }
+        Ingredients mixture = flow.taken(step);
         if (!isOperation(step, Operation.FILTER)) {
             mixture = flow.withoutUndissolvedAgents(mixture);
         }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Supplier;
 import workuptally.chemistry.Extraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
@@ -64,14 +63,14 @@ public final class PredictedContents {
     /**
      * The layers with what is predicted beside a content that nobody looked for, as evidence where the laboratory says so.
      *
-     * @param contacts what stood in the funnel at each contact; asked for only where a product has a partition ratio
+     * @param contacts what stood in the funnel at each contact
      */
-    public List<LayerTally> beside(List<LayerTally> layers, Supplier<List<ContactMixture>> contacts) {
+    public List<LayerTally> beside(List<LayerTally> layers, List<ContactMixture> contacts) {
         if (run.products().stream().noneMatch(PredictedContents::isKnownInWater)) {
             return layers;
         }
         Set<Step> mixed = new HashSet<>();
-        contacts.get().stream().filter(this::isMixed).map(ContactMixture::step).forEach(mixed::add);
+        contacts.stream().filter(this::isMixed).map(ContactMixture::step).forEach(mixed::add);
         ExtractionChain chain = new ExtractionChain(graph, materials, layers);
         List<LayerTally> shown = new ArrayList<>();
         for (LayerTally layer : layers) {

@@ -41,6 +41,7 @@ public final class LayerFlow {
     private final Map<String, Ingredients> portions = new LinkedHashMap<>();
     private final Map<Step, List<Double>> volumesInFunnel = new IdentityHashMap<>();
     private final Map<Step, Phases> phases = new IdentityHashMap<>();
+    private final Map<Step, Ingredients> taken = new IdentityHashMap<>();
     private final List<UnlabelledPhase> unlabelled = new ArrayList<>();
     private final Map<String, Ingredients> unnamedLiquors = new LinkedHashMap<>();
 
@@ -86,6 +87,11 @@ public final class LayerFlow {
     /** Estimated make-up of a portion; empty mixture for an unknown label. */
     public Ingredients portion(String label) {
         return portions.getOrDefault(label, Ingredients.EMPTY);
+    }
+
+    /** Estimated make-up of what a step takes, as it was at that step: a mixture goes on under its label and changes. */
+    public Ingredients taken(Step step) {
+        return taken.getOrDefault(step, Ingredients.EMPTY);
     }
 
     /** Volume in the funnel at each shake of a step, mL; empty list for a step without a contact. */
@@ -152,6 +158,7 @@ public final class LayerFlow {
         for (String label : step.from()) {
             source = source.plus(portion(label));
         }
+        taken.put(step, source);
         Ingredients added =
                 Optional.ofNullable(additions.get(step)).map(materials::of).orElse(Ingredients.EMPTY);
         if (step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent()) {

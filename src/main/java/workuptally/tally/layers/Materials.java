@@ -80,7 +80,12 @@ public final class Materials {
                     / 1000;
             double dissolving =
                     amount.massGrams().isPresent() ? Math.max(0, grams - solute) : mass(carrier.get(), millilitres);
-            Ingredients solution = Ingredients.of(carrier.get(), dissolving, millilitres);
+            Ingredients solution = Ingredients.of(
+                    carrier.get(),
+                    dissolving,
+                    millilitres > 0
+                            ? millilitres
+                            : Math.max(volume(charge.material(), grams), volume(carrier.get(), dissolving)));
             return goesWithWater(charge.material(), Optional.of(charge))
                     ? solution.plus(
                             Ingredients.of(charge.material(), grams - dissolving > 0 ? grams - dissolving : solute, 0))

@@ -22,8 +22,16 @@ import workuptally.model.Step;
  * @param dimension charge whose actual amount is read in another unit, if one is
  * @param swapped labels of two layers that change their names and phases, or none
  * @param leftOut label of a layer that is not counted, if one is
+ * @param leftOutLot label of a lot that is not counted, if one is
+ * @param formula product whose formula is read otherwise, if one is
  */
-record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swapped, Optional<String> leftOut) {
+record Changes(
+        List<Number> numbers,
+        Optional<Unit> dimension,
+        List<String> swapped,
+        Optional<String> leftOut,
+        Optional<String> leftOutLot,
+        Optional<ProductFormula> formula) {
 
     /**
      * A cell read otherwise.
@@ -41,20 +49,52 @@ record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swap
      */
     record Unit(RowPlace row, Dimension dimension) {}
 
+    /**
+     * A product with another formula.
+     *
+     * @param row row of the product
+     * @param formula what is read instead
+     */
+    record ProductFormula(RowPlace row, String formula) {}
+
     static Changes of(List<Number> numbers) {
-        return new Changes(numbers, Optional.empty(), List.of(), Optional.empty());
+        return new Changes(numbers, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     static Changes ofUnit(RowPlace row, Dimension dimension) {
-        return new Changes(List.of(), Optional.of(new Unit(row, dimension)), List.of(), Optional.empty());
+        return new Changes(
+                List.of(),
+                Optional.of(new Unit(row, dimension)),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Changes ofLabels(String one, String other) {
-        return new Changes(List.of(), Optional.empty(), List.of(one, other), Optional.empty());
+        return new Changes(
+                List.of(), Optional.empty(), List.of(one, other), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     static Changes without(String layer) {
-        return new Changes(List.of(), Optional.empty(), List.of(), Optional.of(layer));
+        return new Changes(
+                List.of(), Optional.empty(), List.of(), Optional.of(layer), Optional.empty(), Optional.empty());
+    }
+
+    static Changes withoutLot(String lot) {
+        return new Changes(
+                List.of(), Optional.empty(), List.of(), Optional.empty(), Optional.of(lot), Optional.empty());
+    }
+
+    /** A product in another form: its formula, and its molar mass where one was typed. */
+    static Changes ofForm(RowPlace product, String formula, List<Number> molarMass) {
+        return new Changes(
+                molarMass,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new ProductFormula(product, formula)));
     }
 
     /** The run as it would read. */
@@ -77,9 +117,12 @@ record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swap
                         .toList(),
                 each(run.assays(), this::assay).stream()
                         .filter(a -> leftOut.filter(a.sample()::equals).isEmpty())
+                        .filter(a -> leftOutLot.filter(a.sample()::equals).isEmpty())
                         .toList(),
                 run.nmrAssays(),
-                each(run.lots(), this::lot),
+                each(run.lots(), this::lot).stream()
+                        .filter(l -> leftOutLot.filter(l.label()::equals).isEmpty())
+                        .toList(),
                 run.row());
     }
 
@@ -101,12 +144,13 @@ record Changes(List<Number> numbers, Optional<Unit> dimension, List<String> swap
     }
 
     private Product product(Product p) {
-        return !concerns(p.row())
+        boolean otherForm = formula.filter(f -> f.row() == p.row()).isPresent();
+        return !otherForm && !concerns(p.row())
                 ? p
                 : new Product(
                         p.name(),
                         p.wanted(),
-                        p.formula(),
+                        otherForm ? formula.orElseThrow().formula() : p.formula(),
                         at(p.row(), Headings.MOLAR_MASS, p.molarMassGramsPerMole()),
                         p.coefficient(),
                         p.skeleton(),

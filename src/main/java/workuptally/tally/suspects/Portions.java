@@ -10,6 +10,7 @@ import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
+import workuptally.model.Lot;
 import workuptally.model.Run;
 import workuptally.tally.RunBalances;
 import workuptally.tally.layers.LayerIdentity;
@@ -31,6 +32,11 @@ final class Portions {
         for (int i = 0; i < run.layers().size(); i++) {
             for (int j = 0; j < i; j++) {
                 twice(run.layers().get(j), run.layers().get(i)).ifPresent(all::add);
+            }
+        }
+        for (int i = 0; i < run.lots().size(); i++) {
+            for (int j = 0; j < run.lots().size(); j++) {
+                twice(run.lots().get(j), run.lots().get(i), j < i).ifPresent(all::add);
             }
         }
         balances.layers().stream()
@@ -110,6 +116,25 @@ final class Portions {
                         "layer " + second.label(),
                         second.label(),
                         "the same portion as " + first.label()))
+                : Optional.empty();
+    }
+
+    /** A crude counted beside what was purified from it, or two lots of one weighing. */
+    private static Optional<Hypothesis> twice(Lot kept, Lot leftOut, boolean isFirst) {
+        boolean crude = kept.stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent()
+                && leftOut.stage().filter(s -> s == Lot.Stage.CRUDE).isPresent();
+        boolean weighing = isFirst
+                && (same(kept.grossGrams(), leftOut.grossGrams()) && same(kept.tareGrams(), leftOut.tareGrams())
+                        || same(kept.netGrams(), leftOut.netGrams()));
+        return !kept.label().equals(leftOut.label()) && (crude || weighing)
+                ? Optional.of(new Hypothesis(
+                        Changes.withoutLot(leftOut.label()),
+                        UsualSlip.COUNTED_TWICE,
+                        List.of(leftOut.row().at("Lot"), kept.row().at("Lot")),
+                        leftOut.row(),
+                        "lot " + leftOut.label(),
+                        leftOut.label(),
+                        "the same material as " + kept.label()))
                 : Optional.empty();
     }
 

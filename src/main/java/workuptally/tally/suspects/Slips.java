@@ -1,16 +1,19 @@
 package workuptally.tally.suspects;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Figure;
 import workuptally.model.Product;
+import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.suspects.Entry.Sort;
@@ -20,16 +23,24 @@ final class Slips {
     private static final int UNIT_STEP = 3;
     private static final int DIGITS_OF_A_COPY = 3;
 
-    /** A point two places off is that much rarer than one place off, either way (common practice). */
-    private static final double FAR_POINT = 15;
+    /** A fraction below this stands where a percentage is meant: 0.985 for 98.5. */
+    private static final double MOST_AS_FRACTION = 1;
+
+    private static final int PERCENT_STEP = 2;
+
+    /** What is meant is seldom an assay of a tenth of the one typed: most lie near 100 % (common practice). */
+    private static final double LOW_ASSAY = 20;
+
+    /** Of so many tares one will settle a balance by chance (common practice). */
+    private static final double ANY_TARE = 15;
 
     private final Run run;
     private final List<Entry> entries;
     private final TareRegister register;
-    private final Checks checks;
+    private final EntryChecks checks;
     private final Substances substances;
 
-    Slips(Run run, List<Entry> entries, TareRegister register, Checks checks, Substances substances) {
+    Slips(Run run, List<Entry> entries, TareRegister register, EntryChecks checks, Substances substances) {
         this.run = run;
         this.entries = entries;
         this.register = register;
@@ -51,14 +62,36 @@ final class Slips {
         }
         switch (entry.sort()) {
             case TARE -> tare(entry, typed, settling, all);
-            case NET -> grossForNet(entry, typed, all);
+            case NET -> grossForNet(entry, typed, settling, all);
             case MOLAR_MASS -> molarMass(entry, typed, all);
             default -> {}
         }
-        if (settling.isPresent() && isCopied(entry)) {
-            add(all, entry, UsualSlip.NEIGHBOURING_ROW, typed.with(settling.getAsDouble()));
+        if (settling.isPresent()) {
+            copiedFrom(entry)
+                    .ifPresent(row -> untold(
+                            all,
+                            entry,
+                            UsualSlip.NEIGHBOURING_ROW,
+                            typed.with(settling.getAsDouble()),
+                            entry.what() + ", the figure of line " + row.row() + " too"));
         }
-        return all;
+        return byFigure(all);
+    }
+
+    /** Of slips that lead to one figure, the more usual one. */
+    private static List<Hypothesis> byFigure(List<Hypothesis> all) {
+        Map<Double, Hypothesis> kept = new LinkedHashMap<>();
+        for (Hypothesis one : all) {
+            double figure = one.changes()
+                    .numbers()
+                    .get(0)
+                    .field()
+                    .entered()
+                    .orElseThrow()
+                    .value();
+            kept.merge(figure, one, (a, b) -> b.slip().handicap() < a.slip().handicap() ? b : a);
+        }
+        return List.copyOf(kept.values());
     }
 
     private void swapped(Entry entry, TypedNumber typed, List<Hypothesis> all) {
@@ -67,8 +100,11 @@ final class Slips {
     }
 
     private void moved(Entry entry, TypedNumber typed, List<Hypothesis> all) {
-        for (int places : new int[] {-2, -1, 1, 2}) {
-            add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(places), Math.abs(places) == 1 ? 2 : FAR_POINT);
+        // a point slips by one place; further only by a unit or a percentage
+        add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(-1), entry.sort() == Sort.PERCENT ? LOW_ASSAY : 2);
+        add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(1), 2);
+        if (entry.sort() == Sort.PERCENT && typed.value() <= MOST_AS_FRACTION) {
+            add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(PERCENT_STEP), 2);
         }
         if (entry.sort().hasUnits()) {
             add(all, entry, UsualSlip.MILLIGRAMS_FOR_GRAMS, typed.moved(-UNIT_STEP), 2);
@@ -95,13 +131,44 @@ final class Slips {
         if (own.isEmpty()
                 && settling.isPresent()
                 && register.isOfAnother(entry.vessel(), typed.value(), lastDigit / 2)) {
-            add(all, entry, UsualSlip.TARE_OF_ANOTHER_VESSEL, typed.with(settling.getAsDouble()));
+            untold(
+                    all,
+                    entry,
+                    UsualSlip.TARE_OF_ANOTHER_VESSEL,
+                    typed.with(settling.getAsDouble()),
+                    entry.what() + ", the tare of another vessel in the register");
         }
     }
 
-    private void grossForNet(Entry entry, TypedNumber typed, List<Hypothesis> all) {
-        register.latest(entry.vessel())
-                .ifPresent(t -> add(all, entry, UsualSlip.GROSS_FOR_NET, typed.with(typed.value() - t.value())));
+    /**
+     * Less the register's tare of its vessel; of a vessel that the register does not have, less one of the usual size where what settles the
+     * balances leaves that: which tare it was is not told then.
+     */
+    private void grossForNet(Entry entry, TypedNumber typed, OptionalDouble settling, List<Hypothesis> all) {
+        Optional<Entered> own = register.latest(entry.vessel());
+        own.ifPresent(t -> add(all, entry, UsualSlip.GROSS_FOR_NET, typed.with(typed.value() - t.value())));
+        if (own.isEmpty()
+                && settling.isPresent()
+                && entry.cell().heading().equals(Headings.NET)
+                && isUsualTare(typed.value() - settling.getAsDouble())) {
+            untold(
+                    all,
+                    entry,
+                    UsualSlip.GROSS_FOR_NET,
+                    typed.with(settling.getAsDouble()),
+                    entry.what() + ", with a vessel and without its tare");
+        }
+    }
+
+    /** True for a mass no smaller than half the lightest and no larger than twice the heaviest tare of the run and the register. */
+    private boolean isUsualTare(double grams) {
+        DoubleSummaryStatistics tares = DoubleStream.concat(
+                        entries.stream()
+                                .filter(e -> e.sort() == Sort.TARE)
+                                .mapToDouble(e -> e.number().value()),
+                        register.all())
+                .summaryStatistics();
+        return tares.getCount() > 0 && grams >= tares.getMin() / 2 && grams <= 2 * tares.getMax();
     }
 
     private void molarMass(Entry entry, TypedNumber typed, List<Hypothesis> all) {
@@ -135,14 +202,16 @@ final class Slips {
         return "";
     }
 
-    /** True where the row above or below has the same digits in the same column, too many for chance. */
-    private boolean isCopied(Entry entry) {
+    /** The row above or below that has the same digits in the same column, too many for chance. */
+    private Optional<RowPlace> copiedFrom(Entry entry) {
         String digits = entry.number().asTyped();
         long significant = digits.chars().filter(Character::isDigit).count();
-        return significant >= DIGITS_OF_A_COPY
-                && entries.stream()
-                        .anyMatch(e ->
-                                isNeighbour(entry, e) && e.number().asTyped().equals(digits));
+        return entries.stream()
+                .filter(e -> significant >= DIGITS_OF_A_COPY
+                        && isNeighbour(entry, e)
+                        && e.number().asTyped().equals(digits))
+                .findFirst()
+                .map(Entry::row);
     }
 
     private static boolean isNeighbour(Entry one, Entry other) {
@@ -194,6 +263,14 @@ final class Slips {
 
     private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant) {
         add(all, entry, slip, meant, 1);
+    }
+
+    /** A slip that tells the cell and not the figure that was meant: what settles the balances stands in no cell, and is not shown. */
+    private void untold(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant, String what) {
+        List<Hypothesis> one = new ArrayList<>();
+        add(one, entry, slip, meant, slip == UsualSlip.GROSS_FOR_NET ? ANY_TARE : 1);
+        one.forEach(h -> all.add(
+                new Hypothesis(h.changes(), h.slip(), h.places(), h.row(), what, h.typed(), "", h.alternatives())));
     }
 
     private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant, double alternatives) {

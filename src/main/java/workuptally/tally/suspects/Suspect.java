@@ -11,7 +11,8 @@ import workuptally.model.Place;
  * @param together further cells that no balance tells apart from it, such as the tare beside a gross, or the other one of two swapped
  * @param what what stands there, for example {@code gross of lot CR1}
  * @param typed the entry as typed; empty for a missing one
- * @param suggested the entry that would settle it; empty where a missing one cannot be told
+ * @param suggested the entry that would settle it; empty where it cannot be told: a missing one, or a slip that
+ *     tells the cell alone
  * @param slip the usual slip that leads from one to the other
  * @param explains the balances that it would mend, or, of a missing entry, those that cannot be struck without it
  * @param chiSquareBefore sum of squares of what is off, in standard uncertainties, with the entry as typed; empty for a missing entry

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Book;
 import workuptally.model.Place;
@@ -61,7 +62,8 @@ public final class Suspects {
         List<Suspect> found = new ArrayList<>(new MissingEntries(tally.run(), register).list());
         // each run is asked by itself, since runs are judged side by side
         Substances own = substances.apart();
-        OfRun ofRun = new OfRun(tally, new Checks(book, own, register), own);
+        EntryChecks entryChecks = new EntryChecks(book, own, register);
+        OfRun ofRun = new OfRun(tally, new Checks(book, own, entryChecks), entryChecks, own);
         found.addAll(ofRun.list());
         return new RunSuspects(
                 ofRun.offNames(),
@@ -73,13 +75,15 @@ public final class Suspects {
         private final Run run;
         private final double gasGrams;
         private final Checks checks;
+        private final EntryChecks entryChecks;
         private final RunTallying tallying;
         private final RunBalances balances;
         private final Map<String, Check> typed;
         private final Map<String, Check> off;
         private final Substances own;
 
-        OfRun(RunTally tally, Checks checks, Substances own) {
+        OfRun(RunTally tally, Checks checks, EntryChecks entryChecks, Substances own) {
+            this.entryChecks = entryChecks;
             this.run = tally.run();
             this.gasGrams = tally.massBalance().map(m -> m.gasGrams()).orElse(0.0);
             this.checks = checks;
@@ -111,6 +115,13 @@ public final class Suspects {
                     .filter(this::explains)
                     .sorted(Comparator.comparingDouble(Tried::score))
                     .toList();
+            // a name that contradicts its formula needs no slip beside it where the form named settles everything
+            Optional<Tried> form = tried.stream()
+                    .filter(t -> t.hypothesis().changes().formula().isPresent())
+                    .findFirst();
+            if (form.isPresent()) {
+                return List.of(suspect(form.get()));
+            }
             Map<Place, Tried> byPlace = new LinkedHashMap<>();
             for (Tried one : tried) {
                 boolean near = one.score() <= tried.get(0).score() + BEHIND;
@@ -130,7 +141,7 @@ public final class Suspects {
         private List<Screened> screened() {
             List<Screened> all = new ArrayList<>();
             List<Entry> entries = Entries.of(run);
-            Slips slips = new Slips(run, entries, register, checks, own);
+            Slips slips = new Slips(run, entries, register, entryChecks, own);
             Map<Cell, Line> lines = new LinkedHashMap<>();
             for (Entry entry : entries) {
                 double nudge = NUDGE * entry.number().value();
@@ -147,7 +158,9 @@ public final class Suspects {
                     all.add(new Screened(exchange, score(exchange, predicted(lines, exchange))));
                 }
             }
-            for (Hypothesis words : new Portions(balances).list()) {
+            List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
+            ofWords.addAll(new OtherForms(run, own, entryChecks).list());
+            for (Hypothesis words : ofWords) {
                 Map<String, Check> after = after(words.changes());
                 after.keySet().retainAll(off.keySet());
                 all.add(new Screened(words, score(words, after)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import workuptally.model.Field.Entered;
 import workuptally.model.VesselTare;
 
@@ -35,6 +36,11 @@ final class TareRegister {
     Optional<Entered> latest(String vessel) {
         List<Entered> known = of(vessel);
         return known.isEmpty() ? Optional.empty() : Optional.of(known.get(known.size() - 1));
+    }
+
+    /** Tares of all vessels, g. */
+    DoubleStream all() {
+        return byVessel.values().stream().flatMap(List::stream).mapToDouble(Entered::value);
     }
 
     /** True where a mass is, within a tolerance, the tare of another vessel than this one. */

@@ -11,6 +11,7 @@ import workuptally.examples.SmallBook;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.view.Wording;
 import workuptally.tally.balance.Closure;
@@ -105,5 +106,22 @@ class EvidenceCasesTest {
                 .map(f -> Wording.POINT.of(f.seen()))
                 .toList();
         assertEquals(List.of("step 4 takes " + from + ", which nothing gives"), seen);
+    }
+
+    /** A layer that was spilled after its assay is no unknown loss. */
+    @Test
+    void lostLayerHeldWhatItsAssayAllows() {
+        List<String> seen = WashedRun.book()
+                .row("layers", "Layer", "A3", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "lost")
+                .row("workup", "Step", "4", "Operation", "wash", "From", "O2", "Material", "water", "Volume", "50")
+                .but("workup", "Gives aqueous", "A3")
+                .row("assays", "Sample", "A3", "Substance", "P", "Method", "HPLC", "Result", "<0.02", "Unit", "g")
+                .reviewOfRun()
+                .findings()
+                .stream()
+                .filter(f -> f.code() == FindingCode.LAYER_LOST)
+                .map(f -> Wording.POINT.of(f.seen()))
+                .toList();
+        assertEquals(List.of("layer A3 is entered as lost, with at most 0.020 g of P by assay"), seen);
     }
 }

@@ -220,6 +220,7 @@ final class FindingExamples {
                 Severity.CHECK,
                 clean().plus("layers", "X1,O1,organic,upper,E-03,66,100.10,40.07,,,used up")
                         .with("layers", "E-01,34,", "E-01,64,"));
+        add("layer-density-impossible", Severity.STOP, clean().with("layers", "E-01,34,97.63", "E-01,3.4,97.63"));
         add("layer-density-unexpected", Severity.CHECK, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
         add("rag-not-assayed", Severity.HOLD, rag());
         add("emulsion-not-recorded", Severity.HOLD, clean().with("workup", "density,none,O1", "density,persistent,O1"));
@@ -259,6 +260,7 @@ final class FindingExamples {
     }
 
     private void weighings() {
+        add("net-against-weighing", Severity.STOP, clean().with("isolated", "90.3358,,99.1", "90.3358,5.5664,99.1"));
         add("tare-missing", Severity.STOP, clean().with("isolated", "96.9022,90.3358", "96.9022,"));
         add(
                 "tare-register-differs",

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
 import workuptally.book.Template;
+import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
@@ -88,6 +89,33 @@ class CsvLedgersTest {
         assertTrue(Files.readString(ledger("layers", week)).contains(",naphthalene,91-20-3,"));
         assertTrue(Files.readString(ledger("containers", week)).contains(",acetone,67-64-1,"));
         assertTrue(Files.readString(ledger("yields", week)).contains("R26-044,N-benzylbenzamide,,"));
+    }
+
+    @Test
+    void oneAssayOfSeveralLayersIsALineOfItsOwn() throws IOException {
+        SmallBook book = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "19.80", "Assay", "100");
+        for (String label : List.of("A1", "A2")) {
+            book.row("layers", "Layer", label, "Phase", "aqueous", "Volume", "50", "Net", "50", "Status", "kept");
+        }
+        Review review = book.row(
+                        "assays",
+                        "Sample",
+                        "A1+A2",
+                        "Substance",
+                        "P",
+                        "Method",
+                        "HPLC",
+                        "Result",
+                        "0.40",
+                        "Unit",
+                        "mg/mL")
+                .review();
+        List<String> lines = Files.readAllLines(ledger("layers", review));
+        int columns = lines.get(0).split(",", -1).length;
+        assertEquals(
+                1, lines.stream().filter(line -> line.contains(",A1 + A2,")).count(), lines::toString);
+        lines.forEach(line -> assertEquals(columns, line.split(",", -1).length, line));
     }
 
     private static Review withLayer(String label) {

@@ -411,7 +411,8 @@ final class InventedReviews {
                 List.of("H224 Extremely flammable liquid and vapour.", "EUH019 May form explosive peroxides."),
                 "Cool before shaking; vent at once and often.",
                 "supplier label",
-                true);
+                true,
+                List.of());
     }
 
     /** A hydrolysis whose product stayed partly in the aqueous layer. */

@@ -126,8 +126,8 @@ class SafetyReportTest {
     @Test
     void graverStatementTakesTheMilderOfItsKindAway() {
         HazardNote solvent = new HazardNote(
-                "ether", List.of("H224 Extremely flammable.", "H302 Harmful if swallowed."), "", "", true);
-        HazardNote other = new HazardNote("spirit", List.of("H225 Highly flammable."), "", "", true);
+                "ether", List.of("H224 Extremely flammable.", "H302 Harmful if swallowed."), "", "", true, List.of());
+        HazardNote other = new HazardNote("spirit", List.of("H225 Highly flammable."), "", "", true, List.of());
         Map<String, Double> grams = new LinkedHashMap<>();
         grams.put("ether", 50.0);
         grams.put("spirit", 40.0);

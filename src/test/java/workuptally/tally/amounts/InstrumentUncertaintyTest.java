@@ -22,7 +22,7 @@ class InstrumentUncertaintyTest {
     private static final InstrumentUncertainty DEFAULTS = new InstrumentUncertainty(Limits.defaults());
 
     @ParameterizedTest
-    @CsvSource({"0, 1.5", "1, 0.15", "2, 0.02", "3, 0.002", "4, 0.0005", "6, 0.0005"})
+    @CsvSource({"0, 1.5", "1, 0.15", "2, 0.02", "3, 0.002", "4, 0.0005", "5, 0.00005", "6, 0.00005"})
     void decimalsDecideTheUncertaintyOfAWeighing(int decimals, double grams) {
         assertEquals(grams, DEFAULTS.massGrams(decimals), 1e-12);
     }

@@ -48,6 +48,36 @@ class ClosureAccountTest {
     }
 
     @Test
+    void balanceThatClosesByHalfALimitAloneDoesNotClose() {
+        SmallBook open = lot("19.40", "1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.0", "Status", "kept")
+                .row(
+                        "workup",
+                        "Step",
+                        "1",
+                        "Operation",
+                        "wash",
+                        "From",
+                        "RM",
+                        "Gives organic",
+                        "O1",
+                        "Gives aqueous",
+                        "A1")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "<0.01", "Unit", "g");
+        // 97.0 ± 2.1 % with nothing to speak of in A1
+        assertEquals(Verdict.OPEN, closure(open).verdict());
+        // half of 0.60 g is 1.5 % of theory: 98.5 ± 2.7 %, of which nobody found the 1.5 %
+        Closure coarse = closure(open.but("assays", "Result", "<0.60"));
+        assertEquals(98.5, coarse.percent().value(), 0.01);
+        assertEquals(Verdict.CANNOT_DECIDE, coarse.verdict());
+        // and one that closes without it still does
+        assertEquals(
+                Verdict.CLOSES,
+                closure(open.but("isolated", "Net", "19.80").but("assays", "Result", "<0.10"))
+                        .verdict());
+    }
+
+    @Test
     void moreMissingThanTheUncertaintyIsOpen() {
         // 95 ± 2.0 %.
         Closure closure = closure(lot("19.00", "1")

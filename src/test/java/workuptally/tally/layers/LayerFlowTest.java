@@ -154,4 +154,36 @@ class LayerFlowTest {
                 .but("workup", "Gives organic", organic == null ? "" : organic)
                 .but("workup", "Gives aqueous", aqueous == null ? "" : aqueous);
     }
+
+    /** Weighed, not measured, an acid adds its volume as well: 15.0 g of 96 % acid is 8.2 mL (1.84 g/mL, CRC Handbook). */
+    @Test
+    void solutionChargedByMassHasAVolume() {
+        LayerIdentity identity = SmallBook.empty()
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200", "Coefficient", "1")
+                .row(
+                        "charges",
+                        "Material",
+                        "sulfuric acid 96 wt%",
+                        "Role",
+                        "catalyst",
+                        "Formula",
+                        "H2SO4",
+                        "Actual amount",
+                        "15.0",
+                        "Actual unit",
+                        "g",
+                        "Assay",
+                        "96")
+                .row("workup", "Step", "1", "Operation", "dilute", "From", "RM", "Material", "water", "Volume", "100")
+                .row("workup", "Step", "2", "Operation", "extract", "From", "RM", "Material", "MTBE", "Volume", "60")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "108", "Net", "116.00", "Status", "kept")
+                .tally()
+                .identity("A1")
+                .orElseThrow();
+        // 14.4 g of acid in 115 g, 12.5 %: 1.084 g/mL
+        assertEquals(1.06, identity.expectedAqueous().lowGramsPerMillilitre(), 0.05);
+        assertEquals(1.06, identity.expectedAqueous().highGramsPerMillilitre(), 0.05);
+    }
 }

@@ -2,8 +2,6 @@ package workuptally.judgement.rules.charges;
 
 import java.util.List;
 import java.util.Optional;
-import workuptally.chemistry.Formula;
-import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -17,11 +15,10 @@ import workuptally.model.Severity;
 import workuptally.reference.Reference;
 import workuptally.reference.SaltForm;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.SaidForm;
 
 /** A name that speaks of a salt or hydrate beside a formula of another form; for a product this stops the yield. */
 public final class FormContradictsName implements RunRule {
-
-    private static final String WATER = "H2O";
 
     private final Reference reference;
 
@@ -72,7 +69,8 @@ public final class FormContradictsName implements RunRule {
             Optional<Product> product = tally.run().product(lot.product());
             Optional<SaltForm> said = reference.saltForm(lot.label()).or(() -> reference.saltForm(lot.notes()));
             if (product.isPresent()
-                    && said.filter(f -> !isShownBy(f, product.get().formula())).isPresent()) {
+                    && said.filter(f -> !SaidForm.isShownBy(f, product.get().formula()))
+                            .isPresent()) {
                 findings.add(
                         FindingCode.PRODUCT_FORM_MISMATCH,
                         Severity.STOP,
@@ -92,22 +90,6 @@ public final class FormContradictsName implements RunRule {
     }
 
     private Optional<SaltForm> contradiction(String name, String formula) {
-        return reference.saltForm(name).filter(form -> !isShownBy(form, formula));
-    }
-
-    /** True where a formula shows the form; also true for a blank or unreadable formula, which cannot contradict. */
-    private static boolean isShownBy(SaltForm form, String formula) {
-        if (formula.isBlank()) {
-            return true;
-        }
-        try {
-            Formula parsed = Formula.parse(formula);
-            if (form.shows().equals(WATER)) {
-                return formula.contains("H2O") || formula.contains("H\u2082O") || formula.contains("OH2");
-            }
-            return parsed.count(form.shows()) > 0;
-        } catch (IllegalFormulaException e) {
-            return true;
-        }
+        return SaidForm.contradicted(reference, name, formula);
     }
 }

@@ -19,12 +19,13 @@ import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
+import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 
 /**
- * A reagent, solvent or wash that no table knows, or whose name means more than one thing: said once a book. What it does with water, acid,
+ * A reagent, solvent, wash or free material of a transfer that no table knows, or whose name means more than one thing: said once a book. What it does with water, acid,
  * base or anything else is then not judged, and silence about it is no safety. It holds nothing.
  */
 public final class MaterialUnlisted implements BookRule {
@@ -53,28 +54,49 @@ public final class MaterialUnlisted implements BookRule {
                 if (material.isUnjudged() && !said) {
                     met.computeIfAbsent(
                                     material.written().toLowerCase(Locale.ROOT),
-                                    name -> new Met(material.written(), material.material(), material.place()))
+                                    name -> new Met(
+                                            material.written(), material.material(), material.place(), Subject.NONE))
                             .runs()
                             .add(run);
                 }
             }
         });
+        for (Transfer transfer : book.transfers()) {
+            if (transfer.layers().isEmpty()) {
+                Material material = substances.material(transfer.material());
+                if (material.state() != State.LISTED) {
+                    met.computeIfAbsent(
+                                    transfer.id() + '\u0000' + transfer.material(),
+                                    name -> new Met(
+                                            transfer.material(),
+                                            material,
+                                            transfer.row().at("Material"),
+                                            Subject.NONE.withTransfer(transfer.id(), transfer.container())))
+                            .runs()
+                            .add(transfer.id());
+                }
+            }
+        }
         List<Finding> findings = new ArrayList<>();
         met.values().forEach(each -> findings.add(each.material().isAmbiguous() ? ambiguous(each) : unlisted(each)));
         return List.copyOf(findings);
     }
 
-    private record Met(String written, Material material, Place place, Set<String> runs) {
-        Met(String written, Material material, Place place) {
-            this(written, material, place, new LinkedHashSet<>());
+    private record Met(String written, Material material, Place place, Subject ofTransfer, Set<String> runs) {
+        Met(String written, Material material, Place place, Subject ofTransfer) {
+            this(written, material, place, ofTransfer, new LinkedHashSet<>());
         }
 
         String inRuns() {
-            return (runs.size() == 1 ? "run " : "runs ") + String.join(", ", runs);
+            String what = ofTransfer.transfer().isEmpty() ? "run" : "transfer";
+            return what + (runs.size() == 1 ? " " : "s ") + String.join(", ", runs);
         }
 
-        String firstRun() {
-            return runs.iterator().next();
+        Subject subject() {
+            return (ofTransfer.transfer().isEmpty()
+                            ? Subject.ofRun(runs.iterator().next())
+                            : ofTransfer)
+                    .withSubstance(written);
         }
     }
 
@@ -84,7 +106,7 @@ public final class MaterialUnlisted implements BookRule {
         return new Finding(
                 FindingCode.MATERIAL_UNLISTED,
                 Severity.CHECK,
-                Subject.ofRun(met.firstRun()).withSubstance(met.written()),
+                met.subject(),
                 met.place(),
                 Phrase.of(
                         "no table knows '{}' ({}){}: its reactivity is not judged",
@@ -109,7 +131,7 @@ public final class MaterialUnlisted implements BookRule {
         return new Finding(
                 FindingCode.MATERIAL_AMBIGUOUS,
                 Severity.CHECK,
-                Subject.ofRun(met.firstRun()).withSubstance(met.written()),
+                met.subject(),
                 met.place(),
                 Phrase.of("'{}' ({}) is not certain; its reactivity is not judged", met.written(), met.inRuns()),
                 choices.size() == 1

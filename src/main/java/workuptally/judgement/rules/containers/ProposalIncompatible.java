@@ -49,12 +49,22 @@ public final class ProposalIncompatible implements ProposalRule {
                                     .distinct()
                                     .collect(Collectors.joining("; ")),
                             Phrase.of(
-                                    "Do not make this transfer; ask the person responsible for waste. The list of pairs is not complete: read"
-                                            + " the safety data sheets."));
+                                    "{}; ask the person responsible for waste. The list of pairs is not complete: read the safety data"
+                                            + " sheets.",
+                                    todo(fit)));
                 }
             }
         }
         return findings.list();
+    }
+
+    /** As the table of proposals says it: do not, keep back, ask. */
+    private static Phrase todo(ProposalFit fit) {
+        return switch (severity(fit)) {
+            case STOP -> Phrase.of("Do not make this transfer");
+            case HOLD -> Phrase.of("Keep it back until a test shows what is gone");
+            default -> Phrase.of("Look at this pair before the transfer is made");
+        };
     }
 
     private static Severity severity(ProposalFit fit) {

@@ -57,7 +57,11 @@ public final class ProposalOverfills implements ProposalRule {
                             source,
                             Phrase.of("Have a new container opened before this transfer.")));
             double now = container.tally().now().fillPercent().orElse(0);
-            double after = container.afterProposals().fillPercent().orElse(0);
+            ContainerState fitting = container.tally().now();
+            for (ProposalFit fit : container.proposals()) {
+                fitting = ProposalWords.isUnopposed(fit, decisions) ? fitting.plus(fit.addition()) : fitting;
+            }
+            double after = fitting.fillPercent().orElse(0);
             if (now > limit) {
                 findings.add(
                         FindingCode.CONTAINER_OVERFULL,
@@ -78,8 +82,8 @@ public final class ProposalOverfills implements ProposalRule {
                         Phrase.of(
                                 "{} with the proposals that fit: {}, {}",
                                 container.id(),
-                                fill(container.afterProposals()),
-                                contents(book, container.afterProposals())),
+                                fill(fitting),
+                                contents(book, fitting)),
                         Phrase.of("at most {} of its capacity", Figure.decimals(limit, 0, "%")),
                         source,
                         Phrase.of("Plan the collection, and have the next container ready."));

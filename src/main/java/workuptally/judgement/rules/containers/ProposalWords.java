@@ -32,6 +32,16 @@ final class ProposalWords {
                 .toList();
     }
 
+    /** True where no rule has anything against a proposal: its stream is the container's, nothing meets, and its layers are weighed and settled. */
+    static boolean isUnopposed(ProposalFit fit, Map<String, List<LayerDecision>> decisions) {
+        return fit.streamFit() == ProposalFit.StreamFit.SAME
+                && fit.clashes().isEmpty()
+                && !fit.isOver()
+                && fit.addition().unweighed().isEmpty()
+                && decisions(fit.addition().transfer(), decisions).stream()
+                        .allMatch(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE);
+    }
+
     /** Decisions in which that condition is not met. */
     static Stream<LayerDecision> notMet(List<LayerDecision> decisions, Criterion condition) {
         return decisions.stream().filter(d -> isNotMet(d, condition));

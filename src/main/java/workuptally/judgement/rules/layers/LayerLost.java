@@ -1,6 +1,7 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.List;
+import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -28,15 +29,12 @@ public final class LayerLost implements RunRule {
         for (LayerTally layer : tally.layers()) {
             if (layer.isLost()) {
                 List<Phrase> known = layer.contents().stream()
-                        .filter(c -> c.kind() == Content.Kind.MEASURED)
+                        .filter(c -> c.kind() == Content.Kind.MEASURED || c.isOwnEvidence())
                         .filter(c -> tally.run()
                                 .product(c.substance())
                                 .filter(Product::wanted)
                                 .isPresent())
-                        .map(c -> Phrase.of(
-                                "{} of {}",
-                                Figure.digits(c.massGrams().orElseThrow().value(), 3, "g"),
-                                c.substance()))
+                        .flatMap(c -> held(c).stream())
                         .toList();
                 findings.add(
                         FindingCode.LAYER_LOST,
@@ -57,5 +55,19 @@ public final class LayerLost implements RunRule {
             }
         }
         return findings.list();
+    }
+
+    /** What an assay found, or the most that it can have missed. */
+    private static Optional<Phrase> held(Content content) {
+        if (content.kind() == Content.Kind.MEASURED) {
+            return content.massGrams()
+                    .map(mass -> Phrase.of("{} of {}", Figure.digits(mass.value(), 3, "g"), content.substance()));
+        }
+        return content.upperBoundGrams().isPresent()
+                ? Optional.of(Phrase.of(
+                        "at most {} of {}",
+                        Figure.boundDigits(content.upperBoundGrams().getAsDouble(), 2, "g"),
+                        content.substance()))
+                : Optional.empty();
     }
 }

@@ -2,13 +2,13 @@ package workuptally.judgement.rules.layers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.layers.UnassayedRags;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -29,43 +29,24 @@ public final class RagNotAssayed implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (LayerTally layer : tally.layers()) {
-            if (layer.terminal() && layer.entry().isPresent() && isRag(layer) && !isAssayed(tally, layer)) {
-                findings.add(
-                        FindingCode.RAG_NOT_ASSAYED,
-                        Severity.HOLD,
-                        layer.entry().get().row().at("Phase"),
-                        Phrase.of(
-                                "rag layer {}{} has no assay for the product{}{}",
-                                layer.label(),
-                                volume(layer),
-                                bound(layer),
-                                gap(tally)),
-                        Phrase.of("an assay, or the emulsion broken and both parts recorded"),
-                        FindingList.PRACTICE,
-                        Phrase.of(
-                                "Keep it. Add brine or filter through a pad to break it, or take a homogeneous aliquot and assay that."));
-            }
+        for (LayerTally layer : UnassayedRags.of(tally)) {
+            findings.add(
+                    FindingCode.RAG_NOT_ASSAYED,
+                    Severity.HOLD,
+                    layer.entry().orElseThrow().row().at("Phase"),
+                    Phrase.of(
+                            "rag layer {}{} has no assay for the product{}{}",
+                            layer.label(),
+                            volume(layer),
+                            bound(layer),
+                            gap(tally)),
+                    Phrase.of("an assay, or the emulsion broken and both parts recorded"),
+                    FindingList.PRACTICE,
+                    Phrase.of(
+                            "Keep it. Add brine or filter through a pad to break it, or take a homogeneous aliquot and assay that."));
         }
         emulsion(findings, tally);
         return findings.list();
-    }
-
-    private static boolean isRag(LayerTally layer) {
-        return layer.phase().filter(p -> p == Layer.Phase.RAG).isPresent()
-                || layer.entry()
-                        .flatMap(Layer::position)
-                        .filter(p -> p == Layer.Position.MIDDLE)
-                        .isPresent();
-    }
-
-    private static boolean isAssayed(RunTally tally, LayerTally layer) {
-        return layer.contents().stream()
-                .filter(c -> tally.run()
-                        .product(c.substance())
-                        .filter(p -> p.wanted())
-                        .isPresent())
-                .anyMatch(Content::isOwnEvidence);
     }
 
     private static Phrase volume(LayerTally layer) {
@@ -96,7 +77,7 @@ public final class RagNotAssayed implements RunRule {
     }
 
     private static void emulsion(FindingList findings, RunTally tally) {
-        boolean ragRecorded = tally.layers().stream().anyMatch(RagNotAssayed::isRag);
+        boolean ragRecorded = tally.layers().stream().anyMatch(UnassayedRags::isRag);
         if (ragRecorded || tally.run().status() == Run.Status.PLANNED) {
             return;
         }

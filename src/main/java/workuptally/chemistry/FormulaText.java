@@ -1,0 +1,76 @@
+package workuptally.chemistry;
+
+import java.util.Arrays;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Brings a formula as people type it, on a keyboard or from a printed page, to the one form in which it is read. */
+final class FormulaText {
+    /** A molar mass behind a formula; it changes no atom. */
+    private static final Pattern MASS_BEHIND = Pattern.compile("\\s+\\(\\d{2,4}[.,]\\d{1,4}\\)$");
+
+    /** Times, with a space on both sides and no dot; {@code xH2O} is water that was not counted. */
+    private static final Pattern TIMES_WATER = Pattern.compile("(?<=[A-Za-z0-9)\\]])\\s+x\\s+(?=(?:\\d\\s*)?H2O$)");
+
+    /** A bond between two groups that both hold carbon, {@code C6H5-COOH}; {@code Pd-C} is none. */
+    private static final Pattern BOND = Pattern.compile("(?<=[A-Za-z0-9)])-(?=[A-Z(])");
+
+    /** A formula of common elements in the order of Hill, carbon and hydrogen first, typed without capitals; that order leaves one reading. */
+    private static final Pattern SMALL_LETTERS =
+            Pattern.compile("(c\\d*)(h\\d*)(br\\d*)?(cl\\d*)?(f\\d*)?(i\\d*)?(n\\d*)?(o\\d*)?(p\\d*)?(s\\d*)?");
+
+    private FormulaText() {}
+
+    /** Unicode subscripts become digits, superscripts a marked charge, the many dots one, dashes and minus signs a hyphen. */
+    static String plain(String formula) {
+        StringBuilder plain = new StringBuilder();
+        boolean raised = false;
+        for (char c : formula.toCharArray()) {
+            int superscript = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻".indexOf(c);
+            if (superscript >= 0) {
+                plain.append(raised ? "" : "^").append("0123456789+-".charAt(superscript));
+                raised = true;
+                continue;
+            }
+            raised = false;
+            if (c >= '₀' && c <= '₉') {
+                plain.append((char) ('0' + (c - '₀')));
+            } else if ("·•∙⋅‧*×".indexOf(c) >= 0) {
+                plain.append('*');
+            } else if ("−–‐‑".indexOf(c) >= 0) {
+                plain.append('-');
+            } else if (c == '½') {
+                plain.append("0.5");
+            } else {
+                plain.append(c);
+            }
+        }
+        return plain.toString();
+    }
+
+    /** What people type around and within a formula, brought to the form of the rest. */
+    static String tidied(String plain) {
+        String formula = MASS_BEHIND.matcher(plain).replaceFirst("");
+        formula = TIMES_WATER.matcher(formula).replaceFirst("*");
+        String[] groups = BOND.split(formula);
+        if (groups.length > 1 && Arrays.stream(groups).allMatch(FormulaText::holdsCarbon)) {
+            formula = String.join("", groups);
+        }
+        Matcher small = SMALL_LETTERS.matcher(formula);
+        if (!small.matches()) {
+            return formula;
+        }
+        StringBuilder capitals = new StringBuilder();
+        for (int i = 1; i <= small.groupCount(); i++) {
+            String element = small.group(i);
+            if (element != null) {
+                capitals.append(Character.toUpperCase(element.charAt(0))).append(element, 1, element.length());
+            }
+        }
+        return capitals.toString();
+    }
+
+    private static boolean holdsCarbon(String group) {
+        return group.matches(".*C(?![a-z]).*");
+    }
+}

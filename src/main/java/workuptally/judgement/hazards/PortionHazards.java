@@ -1,0 +1,274 @@
+package workuptally.judgement.hazards;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import workuptally.material.Material;
+import workuptally.material.Part;
+import workuptally.material.Substance;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Layer;
+import workuptally.model.Step;
+import workuptally.reference.ConcentrationLimit;
+import workuptally.reference.HStatement;
+import workuptally.reference.Hazard;
+import workuptally.reference.MaterialRow;
+import workuptally.reference.Reference;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.RunMaterial;
+import workuptally.tally.amounts.Substances;
+import workuptally.tally.bench.Plan;
+import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Meeting;
+import workuptally.tally.layers.Meetings;
+import workuptally.tally.layers.Present;
+
+/**
+ * What is to be said of a portion as a whole, beside the statements of each of its parts: that it is strongly acidic or alkaline, that its
+ * acids or bases together reach the limit that none of them reaches alone, that it may hold what sets a toxic gas free, and that it carries
+ * on what must not have met.
+ *
+ * <p>A mixture of pH 2 or less, or of 11.5 or more, is corrosive to skin and eyes unless a test shows otherwise: Regulation (EC) 1272/2008,
+ * Annex I, 3.2.3.1.2 and 3.3.3.1.2. Parts of one effect add up, each over its own limit, else over the generic one: 3.2.3.3.2 and tables
+ * 3.2.3 and 3.3.3 (all from memory, to be checked). Where a pH was read, acids count from that pH down and bases from that pH up only, since
+ * what has neutralised each other is a salt.
+ */
+final class PortionHazards {
+    private static final double ACIDIC_UP_TO_PH = 2;
+    private static final double ALKALINE_FROM_PH = 11.5;
+    private static final String BURNS = "H314";
+    private static final List<String> IRRITATION = List.of("H315", "H319");
+    private static final Set<String> GAS_WITH_WATER_OR_ACID = Set.of("EUH029", "EUH031", "EUH032");
+    private static final Set<String> ACIDS = Set.of("acid");
+    private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
+    private static final String WATER = "water";
+    private static final String REGULATION = "Regulation (EC) 1272/2008, Annex I, 3.2.3 and 3.3.3 (from memory)";
+
+    private final Reference reference;
+    private final Substances substances;
+
+    PortionHazards(Substances substances) {
+        this.substances = substances;
+        this.reference = substances.reference();
+    }
+
+    /** A note for each portion of which there is something to say, in order of the steps. */
+    List<HazardNote> of(RunTally tally, List<RunMaterial> materials) {
+        List<HazardNote> notes = new ArrayList<>();
+        for (LayerTally layer : tally.layers()) {
+            Map<String, Double> grams =
+                    tally.makeUp(layer.label()).map(LayerMakeUp::grams).orElse(Map.of());
+            if (layer.terminal() || layer.entry().isPresent()) {
+                note(tally, materials, layer.label(), grams, pH(tally, layer)).ifPresent(notes::add);
+            }
+        }
+        for (Plan.ExpectedLayer layer : tally.plan().map(Plan::layers).orElse(List.of())) {
+            if (layer.terminal() && tally.layer(layer.label()).isEmpty()) {
+                note(tally, materials, layer.label(), layer.grams(), Optional.empty())
+                        .ifPresent(notes::add);
+            }
+        }
+        return notes;
+    }
+
+    /** As read of the layer, else of the step that gave it as its water. */
+    private static Optional<Entered> pH(RunTally tally, LayerTally layer) {
+        return layer.entry()
+                .map(Layer::pH)
+                .flatMap(Field::entered)
+                .or(() -> tally.run().orderedSteps().stream()
+                        .filter(step -> step.givesAqueous().contains(layer.label()))
+                        .map(Step::pHAfter)
+                        .flatMap(field -> field.entered().stream())
+                        .findFirst());
+    }
+
+    private Optional<HazardNote> note(
+            RunTally tally,
+            List<RunMaterial> materials,
+            String label,
+            Map<String, Double> grams,
+            Optional<Entered> pH) {
+        Said said = new Said();
+        pH.ifPresent(reading -> extreme(reading, said));
+        Map<String, Double> percents = percents(grams);
+        together(percents, pH, said);
+        named(percents, materials, said);
+        Meetings meetings = tally.evidence().meetings();
+        meetings.in(label).forEach(present -> gas(present, said));
+        meetings.carriedBy(label).stream().filter(Meeting::holdsItsPortions).forEach(meeting -> met(meeting, said));
+        return said.note(label);
+    }
+
+    private static void extreme(Entered reading, Said said) {
+        boolean acidic = reading.qualifier() != Field.Qualifier.ABOVE
+                && reading.value() - reading.halfWidth() <= ACIDIC_UP_TO_PH;
+        boolean alkaline = reading.qualifier() != Field.Qualifier.BELOW
+                && reading.value() + reading.halfWidth() >= ALKALINE_FROM_PH;
+        if (acidic || alkaline) {
+            said.codes().add(BURNS);
+            said.sources().add(REGULATION);
+            said.words()
+                    .add("Corrosive by its pH (" + reading.asTyped() + (acidic ? "; 2 or less)." : "; 11.5 or more)."));
+        }
+    }
+
+    private static Map<String, Double> percents(Map<String, Double> grams) {
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        Map<String, Double> percents = new LinkedHashMap<>();
+        if (total > 0) {
+            grams.forEach((name, mass) -> percents.put(name, 100 * mass / total));
+        }
+        return percents;
+    }
+
+    private void together(Map<String, Double> percents, Optional<Entered> pH, Said said) {
+        List<String> burns = reaching(percents, pH, BURNS);
+        if (!burns.isEmpty()) {
+            said.codes().add(BURNS);
+            said.sources().add(REGULATION);
+            if (burns.size() > 1) {
+                said.words().add("Together they reach the limit for burns: " + String.join(", ", burns) + ".");
+            }
+            return;
+        }
+        for (String code : IRRITATION) {
+            if (!reaching(percents, pH, code).isEmpty()) {
+                said.codes().add(code);
+                said.sources().add(REGULATION);
+            }
+        }
+    }
+
+    /** The parts that together reach the limit of a statement, each with its share; empty where they do not. */
+    private List<String> reaching(Map<String, Double> percents, Optional<Entered> pH, String code) {
+        double sum = 0;
+        List<String> parts = new ArrayList<>();
+        for (Map.Entry<String, Double> part : percents.entrySet()) {
+            Material material = substances.material(part.getKey());
+            OptionalDouble limit = material.hazard().map(h -> limit(h, code)).orElse(OptionalDouble.empty());
+            if (limit.isPresent() && isThere(material, pH)) {
+                sum += part.getValue() / limit.getAsDouble();
+                parts.add(part.getKey() + String.format(Locale.ROOT, " %.2g %%", part.getValue()));
+            }
+        }
+        return sum >= 1 ? parts : List.of();
+    }
+
+    /** Of a material with limits of its own; what has none bears its statements by itself. */
+    private OptionalDouble limit(Hazard hazard, String code) {
+        return reference.concentrationLimits(hazard.key()).stream()
+                .filter(limit -> limit.statement().equals(code))
+                .mapToDouble(ConcentrationLimit::fromMassPercent)
+                .filter(limit -> limit > 0)
+                .min();
+    }
+
+    private static boolean isThere(Material material, Optional<Entered> pH) {
+        if (pH.isEmpty()) {
+            return true;
+        }
+        Entered reading = pH.get();
+        boolean acid = material.classes().stream().anyMatch(ACIDS::contains);
+        boolean base = material.classes().stream().anyMatch(BASES::contains);
+        return !(acid && !base && reading.value() - reading.halfWidth() > ACIDIC_UP_TO_PH
+                || base && !acid && reading.value() + reading.halfWidth() < ALKALINE_FROM_PH);
+    }
+
+    /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
+    private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
+        boolean wet = percents.getOrDefault(WATER, 0.0) > 0;
+        for (RunMaterial material : materials) {
+            double percent = percents.entrySet().stream()
+                    .filter(p -> p.getKey().equalsIgnoreCase(material.written()))
+                    .mapToDouble(Map.Entry::getValue)
+                    .sum();
+            Part main = material.material().main();
+            boolean gone = wet && main.isDestroyedByWater();
+            if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
+                material.material().hazard().stream()
+                        .filter(h -> reference.concentrationLimits(h.key()).isEmpty())
+                        .flatMap(h -> h.statements().stream())
+                        .filter(code -> MixtureStatements.isBorneAt(code, percent))
+                        .forEach(said.codes()::add);
+            }
+        }
+    }
+
+    /** What follows the layers until it is destroyed, however little of it is left. */
+    private void gas(Present present, Said said) {
+        if (!present.persists()) {
+            return;
+        }
+        Set<String> codes = new LinkedHashSet<>();
+        Stream.concat(
+                        present.part().substance().flatMap(Substance::hazard).map(Hazard::statements).stream(),
+                        present.part().row().map(MaterialRow::rememberedStatements).stream())
+                .flatMap(List::stream)
+                .filter(GAS_WITH_WATER_OR_ACID::contains)
+                .forEach(codes::add);
+        if (!codes.isEmpty()) {
+            said.codes().addAll(codes);
+            said.sources().add("reference table of hazards");
+            said.words().add("May hold " + present.name() + ".");
+        }
+    }
+
+    private static void met(Meeting meeting, Said said) {
+        String gas = meeting.gas().isEmpty() ? "" : " (" + meeting.gas() + ")";
+        said.words()
+                .add(String.join(" met ", meeting.with())
+                        + meeting.step()
+                                .map(step -> " in step " + step.number())
+                                .orElse("")
+                        + ": " + meeting.consequence() + gas + ".");
+        said.sources().add("reference table of pairs, " + meeting.pair().basis().word());
+    }
+
+    /** What is said of one portion, each thing once. */
+    private final class Said {
+        private final Set<String> codes = new LinkedHashSet<>();
+        private final Set<String> words = new LinkedHashSet<>();
+        private final Set<String> sources = new LinkedHashSet<>();
+
+        Set<String> codes() {
+            return codes;
+        }
+
+        Set<String> words() {
+            return words;
+        }
+
+        Set<String> sources() {
+            return sources;
+        }
+
+        Optional<HazardNote> note(String label) {
+            if (codes.isEmpty() && words.isEmpty()) {
+                return Optional.empty();
+            }
+            List<String> statements = codes.stream()
+                    .map(code -> code
+                            + reference
+                                    .hStatement(code)
+                                    .map(HStatement::phrase)
+                                    .map(p -> " " + p)
+                                    .orElse(""))
+                    .toList();
+            return Optional.of(new HazardNote(
+                    HazardNote.subjectOfPortion(label),
+                    statements,
+                    String.join(" ", words),
+                    sources.isEmpty() ? "reference table of hazards, by share" : String.join("; ", sources)));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package workuptally.judgement.rules.balance;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import workuptally.judgement.rules.FindingList;
+import workuptally.judgement.rules.RunRule;
+import workuptally.model.Book;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Phrase;
+import workuptally.model.RowPlace;
+import workuptally.model.Severity;
+import workuptally.tally.RunTally;
+import workuptally.tally.amounts.InstrumentUncertainty;
+
+/** A net mass typed beside gross and tare that is not their difference. The difference counts; which of the three is wrong nobody can tell. */
+public final class NetAgainstWeighing implements RunRule {
+    private static final double WITHIN = 3;
+
+    @Override
+    public List<FindingCode> codes() {
+        return List.of(FindingCode.NET_AGAINST_WEIGHING);
+    }
+
+    @Override
+    public List<Finding> judge(RunTally tally, Book book) {
+        FindingList findings = new FindingList(tally.run().id());
+        InstrumentUncertainty uncertainty = new InstrumentUncertainty(book.limits());
+        Set<String> lots = new HashSet<>();
+        for (Lot lot : tally.run().lots()) {
+            if (lots.add(lot.label())) {
+                compare(
+                        findings,
+                        uncertainty,
+                        "lot " + lot.label(),
+                        List.of(lot.grossGrams(), lot.tareGrams(), lot.netGrams()),
+                        lot.row());
+            }
+        }
+        for (Layer layer : tally.run().layers()) {
+            compare(
+                    findings,
+                    uncertainty,
+                    "layer " + layer.label(),
+                    List.of(layer.grossGrams(), layer.tareGrams(), layer.netGrams()),
+                    layer.row());
+        }
+        return findings.list();
+    }
+
+    private static void compare(
+            FindingList findings, InstrumentUncertainty uncertainty, String what, List<Field> weighing, RowPlace row) {
+        if (weighing.get(0) instanceof Entered gross
+                && weighing.get(1) instanceof Entered tare
+                && weighing.get(2) instanceof Entered net) {
+            double difference = gross.value() - tare.value();
+            double u = Math.hypot(uncertainty.massGrams(gross), uncertainty.massGrams(net));
+            if (Math.abs(net.value() - difference) > WITHIN * u) {
+                findings.add(
+                        FindingCode.NET_AGAINST_WEIGHING,
+                        Severity.STOP,
+                        row.at("Net"),
+                        Phrase.of(
+                                "{}: net {} is typed, gross less tare is {}",
+                                what,
+                                Figure.digits(net.value(), 4, "g"),
+                                Figure.digits(difference, 4, "g")),
+                        Phrase.of("the same within {}, 3u", Figure.digits(WITHIN * u, 1, "g")),
+                        FindingList.PRACTICE,
+                        Phrase.of(
+                                "Find out which of the three was read wrongly and correct it; gross less tare counts meanwhile."));
+            }
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package workuptally.reference;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Flash point of a mixture of a solvent with water.
+ *
+ * @param hazard key of the {@link Hazard} of the solvent
+ * @param massPercent solvent, mass % of solvent and water
+ * @param celsius closed cup, °C
+ * @param note how it was come by
+ * @param sources keys of the bibliography
+ * @param basis how firmly it is known
+ */
+public record FlashPoint(
+        String hazard, double massPercent, double celsius, Optional<String> note, List<String> sources, Basis basis)
+        implements Cited {
+    private static final double LEAST_CELSIUS = -60;
+    private static final double MOST_CELSIUS = 100;
+
+    /** Copies the list. */
+    public FlashPoint {
+        sources = List.copyOf(sources);
+    }
+
+    /** The points of each solvent in order of strength, by the key of its hazards. */
+    static Map<String, List<FlashPoint>> byHazard(TableFile file) throws IllegalReferenceException {
+        return file.each(FlashPoint::of).stream()
+                .sorted(Comparator.comparingDouble(FlashPoint::massPercent))
+                .collect(Collectors.groupingBy(FlashPoint::hazard));
+    }
+
+    private static FlashPoint of(Cells row) throws IllegalReferenceException {
+        return new FlashPoint(
+                row.text("hazard"),
+                row.number("mass (%)", 0, 100),
+                row.number("flash point (C)", LEAST_CELSIUS, MOST_CELSIUS),
+                row.optionalText("note"),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    @Override
+    public String table() {
+        return "flash-points";
+    }
+
+    @Override
+    public String key() {
+        return hazard + " " + massPercent;
+    }
+}

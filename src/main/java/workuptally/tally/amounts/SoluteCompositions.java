@@ -1,0 +1,41 @@
+package workuptally.tally.amounts;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import workuptally.chemistry.Formula;
+import workuptally.reference.Solute;
+
+/** Tells a listed solute by its composition, where that leaves one substance. */
+final class SoluteCompositions {
+    /** Isomers of these are many, so that a formula of them alone names nothing. */
+    private static final Set<String> ELEMENTS_OF_ORGANIC_MATTER =
+            Set.of("C", "H", "N", "O", "S", "P", "F", "Cl", "Br", "I");
+
+    private final Map<Solute, Formula> formulas = new LinkedHashMap<>();
+
+    /**
+     * Over the listed solutes.
+     *
+     * @param reader reads their formulas
+     */
+    SoluteCompositions(List<Solute> solutes, Function<String, Formula> reader) {
+        solutes.forEach(solute -> formulas.put(solute, reader.apply(solute.formula())));
+    }
+
+    /** The solute with a composition; nothing for a formula of organic matter, which names nothing by itself. */
+    Optional<Solute> of(Formula formula) {
+        boolean organic = formula.count("C") > 0
+                && formula.count("H") > 0
+                && formula.composition().keySet().stream().allMatch(ELEMENTS_OF_ORGANIC_MATTER::contains);
+        return organic
+                ? Optional.empty()
+                : formulas.entrySet().stream()
+                        .filter(solute -> solute.getValue().sameComposition(formula))
+                        .map(Map.Entry::getKey)
+                        .findFirst();
+    }
+}

@@ -1,0 +1,216 @@
+package workuptally.tally.suspects;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.chemistry.IllegalFormulaException;
+import workuptally.model.Assay;
+import workuptally.model.Book;
+import workuptally.model.Charge;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.reference.Threshold;
+import workuptally.tally.amounts.InstrumentUncertainty;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * What single entries of a run must agree with that no balance is needed for: a cake with its agent, a molar mass with its formula, an amount
+ * with its plan, a tare with the register, a weighing with the second one, and an assay with its repeat.
+ */
+final class EntryChecks {
+    /** Scatter of amounts about their plan (common practice). */
+    private static final double PLAN_SCATTER = 0.15;
+
+    /** A cake holds up to so many times its agent of water and solution, and loses little of it (common practice). */
+    private static final double CAKE_GAIN = 2;
+
+    private static final double CAKE_LOST = 0.1;
+
+    private static final int FINE_DECIMALS = 3;
+    private static final double MANY_TIMES = 3;
+
+    private final Substances substances;
+    private final InstrumentUncertainty instrument;
+    private final TareRegister register;
+
+    EntryChecks(Book book, Substances substances, TareRegister register) {
+        this.substances = substances;
+        this.instrument = new InstrumentUncertainty(book.limits());
+        this.register = register;
+    }
+
+    /** The checks of a run, cakes first, in order of the tables; those of which a part is missing are not there. */
+    List<Check> of(Run run) {
+        List<Check> all = new ArrayList<>();
+        run.steps().forEach(s -> cake(s, run).ifPresent(all::add));
+        for (Charge charge : run.charges()) {
+            formula(charge.material(), charge.formula(), charge.molarMassGramsPerMole())
+                    .ifPresent(all::add);
+            plan(charge).ifPresent(all::add);
+        }
+        for (Product product : run.products()) {
+            formula(product.name(), product.formula(), product.molarMassGramsPerMole())
+                    .ifPresent(all::add);
+        }
+        for (Layer layer : run.layers()) {
+            tare("layer " + layer.label(), layer.vessel(), layer.tareGrams()).ifPresent(all::add);
+        }
+        for (Lot lot : run.lots()) {
+            tare("lot " + lot.label(), lot.vessel(), lot.tareGrams()).ifPresent(all::add);
+            secondWeighing(lot).ifPresent(all::add);
+        }
+        for (int i = 0; i < run.assays().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                repeated(run.assays().get(j), run.assays().get(i)).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    /** A wet cake weighs no less than its agent and not many times as much. */
+    private static Optional<Check> cake(Step step, Run run) {
+        Optional<Entered> agent = step.massGrams().entered().filter(m -> m.value() > 0);
+        if (step.operation().filter(o -> o == Step.Operation.DRY).isEmpty() || agent.isEmpty()) {
+            return Optional.empty();
+        }
+        double dry = agent.get().value() * step.portionCount();
+        return step.givesOther().stream()
+                .flatMap(label -> run.layer(label).stream())
+                .filter(l -> l.phase().filter(p -> p == Layer.Phase.SOLID).isPresent())
+                .findFirst()
+                .flatMap(l -> l.netGrams()
+                        .entered()
+                        .map(net -> new Check(
+                                "cake " + l.label() + " against its agent",
+                                net.value() - dry,
+                                -CAKE_LOST * dry,
+                                CAKE_GAIN * dry,
+                                CAKE_GAIN / 4 * dry,
+                                dry)));
+    }
+
+    private Optional<Check> formula(String name, String formula, Field typed) {
+        OptionalDouble computed = molarMass(formula);
+        Optional<Entered> entered = typed.entered().filter(e -> e.value() > 0);
+        if (computed.isEmpty() || entered.isEmpty()) {
+            return Optional.empty();
+        }
+        double allowed = substances.value(Threshold.MOLAR_MASS_WRONG) * computed.getAsDouble();
+        return Optional.of(new Check(
+                "molar mass of " + name + " against its formula",
+                entered.get().value() - computed.getAsDouble(),
+                -allowed,
+                allowed,
+                Math.max(1e-9, allowed / 2)));
+    }
+
+    /** Molar mass by a formula, g/mol; empty for one that is blank or cannot be read. */
+    OptionalDouble molarMass(String formula) {
+        if (formula.isBlank()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(substances.molarMassGramsPerMole(substances.formula(formula)));
+        } catch (IllegalFormulaException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static Optional<Check> plan(Charge charge) {
+        if (charge.planned().isEmpty()
+                || charge.actual().isEmpty()
+                || charge.planned().get().dimension() != charge.actual().get().dimension()) {
+            return Optional.empty();
+        }
+        Optional<Entered> planned = charge.planned().get().value().entered().filter(p -> p.value() > 0);
+        return charge.actual()
+                .get()
+                .value()
+                .entered()
+                .flatMap(actual -> planned.map(p -> new Check(
+                        "amount of " + charge.material() + " against the plan",
+                        actual.value() - p.value(),
+                        -PLAN_SCATTER * p.value(),
+                        PLAN_SCATTER * p.value(),
+                        PLAN_SCATTER * p.value())));
+    }
+
+    private Optional<Check> tare(String what, String vessel, Field tare) {
+        List<Entered> known = register.of(vessel);
+        if (tare.entered().isEmpty() || known.isEmpty()) {
+            return Optional.empty();
+        }
+        Entered typed = tare.entered().get();
+        double nearest = known.stream()
+                .mapToDouble(k -> typed.value() - k.value())
+                .boxed()
+                .min((a, b) -> Double.compare(Math.abs(a), Math.abs(b)))
+                .orElseThrow();
+        double tolerance = toleranceGrams(typed);
+        return Optional.of(
+                new Check("tare of " + what + " against the register", nearest, -tolerance, tolerance, tolerance));
+    }
+
+    /** How near two readings of one tare come, g. */
+    double toleranceGrams(Entered tare) {
+        return tare.decimals() >= FINE_DECIMALS
+                ? substances.value(Threshold.TARE_FINE)
+                : substances.value(Threshold.TARE_COARSE);
+    }
+
+    private Optional<Check> secondWeighing(Lot lot) {
+        Optional<Entered> second = lot.secondWeighingGrams().entered();
+        Optional<Entered> gross = lot.grossGrams().entered();
+        Optional<Entered> tare = lot.tareGrams().entered();
+        if (second.isEmpty() || gross.isEmpty() || tare.isEmpty()) {
+            return Optional.empty();
+        }
+        double u = instrument.massGrams(gross.get());
+        // what dries between two weighings is the rule's own subject; a slip is far beyond it
+        double allowed = MANY_TIMES * u
+                + substances.value(Threshold.CONSTANT_MASS)
+                        * MANY_TIMES
+                        * Math.abs(second.get().value() - tare.get().value());
+        return Optional.of(new Check(
+                "second weighing of lot " + lot.label(),
+                gross.get().value() - second.get().value(),
+                -allowed,
+                allowed,
+                Math.max(u, allowed / MANY_TIMES)));
+    }
+
+    private Optional<Check> repeated(Assay one, Assay other) {
+        boolean same = one.sample().equals(other.sample())
+                && one.substance().equalsIgnoreCase(other.substance())
+                && one.unit().isPresent()
+                && one.unit().equals(other.unit());
+        Optional<Entered> first = one.result().entered().filter(EntryChecks::isResult);
+        Optional<Entered> second = other.result().entered().filter(EntryChecks::isResult);
+        if (!same || first.isEmpty() || second.isEmpty()) {
+            return Optional.empty();
+        }
+        double u = Math.hypot(
+                instrument.assayFraction(one, first.get()) * first.get().value(),
+                instrument.assayFraction(other, second.get()) * second.get().value());
+        return Optional.of(new Check(
+                "repeated assay of " + one.substance() + " in " + one.sample(),
+                first.get().value() - second.get().value(),
+                -u,
+                u,
+                Math.max(1e-9, u)));
+    }
+
+    private static boolean isResult(Entered entered) {
+        return entered.qualifier() != Qualifier.BELOW
+                && entered.qualifier() != Qualifier.ABOVE
+                && entered.qualifier() != Qualifier.NOT_DETECTED
+                && entered.value() > 0;
+    }
+}

@@ -1,0 +1,177 @@
+package workuptally.report.view;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.BookReader;
+import workuptally.book.UnreadableBookException;
+import workuptally.judgement.Review;
+import workuptally.judgement.ReviewBuilder;
+import workuptally.reference.Reference;
+
+/** Labels of an invented book of mixed acids, of an azide, of a hydride, and what page one and the proposals say of them. */
+class LabelsOfPortionsTest {
+    private static final String BURNS = "Causes severe skin burns and eye damage.";
+    private static Review review;
+
+    @BeforeAll
+    static void read(@TempDir Path folder) throws IOException, UnreadableBookException {
+        write(folder, "Runs", """
+                Run,Date,Chemist,Reaction,Kind,Status
+                N1,2026-03-02,C1,nitration of methyl benzoate,reaction,in workup
+                Z1,2026-03-03,C1,azide with benzyl bromide,reaction,in workup
+                H1,2026-03-04,C1,reduction with a hydride,reaction,in workup
+                """);
+        write(folder, "Products", """
+                Run,Product,Wanted,Formula,Coefficient,Character
+                N1,methyl 3-nitrobenzoate,yes,C8H7NO4,1,neutral
+                Z1,benzyl azide,yes,C7H7N3,1,neutral
+                H1,4-methoxybenzyl alcohol,yes,C8H10O2,1,neutral
+                """);
+        write(folder, "Charges", """
+                Run,Material,Role,Formula,Molar mass (g/mol),Coefficient,Actual amount,Actual unit,Assay (% w/w),Density (g/mL)
+                N1,methyl benzoate,substrate,C8H8O2,136.15,1,6.81,g,99,
+                N1,nitric acid 65 %,reagent,,,,4.2,mL,,1.39
+                N1,sulfuric acid 96 %,solvent,,,,25,mL,,1.84
+                Z1,benzyl bromide,substrate,C7H7Br,171.04,1,4.28,g,98,
+                Z1,Natriumazid,reagent,NaN3,65.01,1,2.44,g,99,
+                Z1,DMF,solvent,,,,40,mL,,
+                H1,methyl 4-methoxybenzoate,substrate,C9H10O3,166.17,1,3.32,g,99,
+                H1,Lithiumaluminiumhydrid,reagent,LiAlH4,37.95,0.5,0.76,g,95,
+                H1,THF,solvent,,,,60,mL,,
+                """);
+        write(folder, "Workup", """
+                Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Loads,pH after,Lower layer,Checked by,Emulsion,Gives organic,Gives aqueous,Gives other
+                N1,1,quench,RM,ice water,1,200,,,,,,,,,RM
+                N1,2,extract,RM,ethyl acetate,2,60,500,1,,aqueous,density,none,O1,A1,
+                Z1,1,dilute,RM,water,1,120,,,,,,,,,RM
+                Z1,2,extract,RM,dichloromethane,3,30,500,1,,organic,density,none,O1,A1,
+                Z1,3,wash,O1,1 M HCl,1,40,250,1,1,organic,density,none,O2,A2,
+                H1,1,quench,RM,water,1,80,,,,,,,,,RM
+                H1,2,extract,RM,MTBE,3,50,500,1,12,aqueous,density,none,O1,A1,
+                """);
+        write(folder, "Layers", """
+                Run,Layer,Phase,Vessel,Volume (mL),Net (g),pH,Status,Made on
+                N1,A1,aqueous,E-01,245,290,<1,kept,2026-03-02
+                Z1,A1,aqueous,E-02,165,168.5,,kept,2026-03-03
+                Z1,A2,aqueous,E-03,41,41.6,1,kept,2026-03-03
+                Z1,O2,organic,E-04,88,116,,kept,2026-03-03
+                H1,A1,aqueous,E-05,85,101,12,kept,2026-03-04
+                """);
+        write(folder, "Containers", """
+                Container,Waste stream,Capacity (L),Tare (g),Weighed on,Gross then (g),Contents then,Opened,Location,Contact
+                AQ-1,"aqueous, acidic",10,400,2026-03-01,4900,water 4500 g,2026-02-01,hood 3,C2
+                """);
+        write(folder, "Transfers", """
+                Transfer,Run,Layer,Material,Container,Amount (g),Status,By,Date
+                T1,,,unobtainium lye,AQ-1,500,proposed,C1,2026-03-05
+                T2,N1,A1,,AQ-X,290,proposed,C1,2026-03-05
+                T3,,,Bleiche 12 %,AQ-1,100,proposed,C1,2026-03-05
+                """);
+        review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
+    }
+
+    private static void write(Path folder, String table, String text) throws IOException {
+        Files.writeString(folder.resolve(table + ".csv"), text);
+    }
+
+    private static LabelText label(String name) {
+        return LabelText.ofLayers(review, new ReadableNumbers('.')).stream()
+                .filter(l -> l.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static ProposalLine proposal(String id) {
+        return ProposalLine.of(review).stream()
+                .filter(l -> l.transfer().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Sulfuric acid burns from 15 % on, nitric acid from 5 %: Regulation (EC) 1272/2008, Annex VI; parts add up, Annex I, 3.2.3.3.2. */
+    @Test
+    void acidsThatTogetherBurnAreCalledSo() {
+        String hazards = label("N1  A1").hazards();
+        assertTrue(hazards.contains(BURNS), hazards);
+        assertTrue(hazards.contains("Together they reach the limit for burns: sulfuric acid"), hazards);
+    }
+
+    /** pH 2 or less, 11.5 or more: Regulation (EC) 1272/2008, Annex I, 3.2.3.1.2 and 3.3.3.1.2, from memory. */
+    @Test
+    void anExtremePhIsCorrosive() {
+        for (String name : List.of("N1  A1", "Z1  A2", "H1  A1")) {
+            assertTrue(label(name).hazards().contains(BURNS), name);
+            assertTrue(label(name).hazards().contains("Corrosive by its pH"), name);
+        }
+        assertFalse(label("Z1  A1").hazards().contains("Corrosive by its pH"));
+    }
+
+    /** Sodium azide, Annex VI: H300, EUH032; its acid and diazidomethane: rows of the table of pairs, which name their sources. */
+    @Test
+    void azideIsOnTheLabelWithWhatItHasMet() {
+        LabelText first = label("Z1  A1");
+        assertTrue(first.hazards().contains("Contact with acids liberates very toxic gas."), first.hazards());
+        assertTrue(first.hazards().contains("Fatal if swallowed."), first.hazards());
+        assertTrue(
+                label("Z1  O2").hazards().contains("diazidomethane"),
+                label("Z1  O2").hazards());
+        LabelText acid = label("Z1  A2");
+        assertTrue(acid.hazards().contains("hydrazoic acid"), acid.hazards());
+        assertTrue(acid.contents().contains("Natriumazid"), acid.contents());
+    }
+
+    @Test
+    void whatWaterDestroyedIsNotNamedAsIfItWereThere() {
+        String contents = label("H1  A1").contents();
+        assertTrue(contents.contains("what water left of Lithiumaluminiumhydrid"), contents);
+    }
+
+    @Test
+    void pageOneSaysWhichSubstancesMetBeforeWhatHurtsNobody() {
+        List<UrgentAction> actions = UrgentAction.of(review, new ReadableNumbers('.'), 9);
+        UrgentAction met =
+                actions.stream().filter(a -> a.where().equals("Z1")).findFirst().orElseThrow();
+        assertTrue(met.text().contains("Natriumazid + dichloromethane (diazidomethane: explodes)"), met.text());
+        assertTrue(met.text().length() <= UrgentAction.MOST_CHARACTERS, met.text());
+        assertTrue(
+                actions.stream()
+                        .filter(a -> !a.where().equals("transfers"))
+                        .findFirst()
+                        .orElseThrow()
+                        .equals(met),
+                actions.toString());
+    }
+
+    @Test
+    void anUnknownMaterialOfATransferIsSaidAndBleachMeetsAcid() {
+        assertTrue(
+                proposal("T1").reasons().contains("no table knows it: its reactivity is not judged"),
+                proposal("T1").reasons().toString());
+        assertTrue(
+                proposal("T3").group() == ProposalLine.Group.DO_NOT,
+                proposal("T3").toString());
+    }
+
+    @Test
+    void anUnknownContainerStopsTheTransferAndNotTheRun() {
+        assertTrue(proposal("T2").group() == ProposalLine.Group.DO_NOT);
+        assertTrue(review.runs().get(0).findings().stream()
+                .noneMatch(f -> f.code().word().equals("container-unknown")));
+    }
+
+    @Test
+    void aDayOfOpeningThatIsStatedIsShown() {
+        assertTrue(ContainerLine.of(review, new ReadableNumbers('.'))
+                .get(0)
+                .dayWords()
+                .equals("opened 2026-02-01; as-of date not stated"));
+    }
+}
