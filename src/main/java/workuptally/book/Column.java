@@ -131,9 +131,15 @@ record Column(
         return switch (qualifier) {
             case BELOW -> takesLimits() || kind == Kind.SETTING;
             case ABOVE -> takesLimits() && !LIMITED.contains(heading) || kind == Kind.SETTING;
-            case RANGE -> takesLimits() && !heading.equals("Yield");
+            case RANGE -> takesLimits() && !heading.equals("Yield") || isVolume();
             default -> true;
         };
+    }
+
+    /** A volume read off a funnel or cylinder is often a range, {@code 20-25}. */
+    private boolean isVolume() {
+        return heading.equals("Volume")
+                && unit.map(Unit::quantity).filter(q -> q == Quantity.VOLUME).isPresent();
     }
 
     /** What a cell must hold, {@code a mass in g of 0 or more}. */

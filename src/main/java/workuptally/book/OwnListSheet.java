@@ -18,6 +18,10 @@ import workuptally.model.Severity;
 final class OwnListSheet {
     private static final int MOST_NAMED = 12;
 
+    /** Headings of the form of which one gives an amount or a weight. */
+    private static final List<String> AMOUNTS =
+            List.of("Actual amount", "Planned amount", "Amount of substance", "Net", "Gross");
+
     private final RawTable raw;
     private final OwnListLayout layout;
     private final OwnListHeader header;
@@ -58,6 +62,7 @@ final class OwnListSheet {
         sheet.requireRun();
         sheet.leaveOutRows();
         sheet.reportHeadings();
+        sheet.reportNoAmounts();
         return sheet;
     }
 
@@ -146,6 +151,22 @@ final class OwnListSheet {
                     "each heading of the list mapped, or under \"not used\"",
                     "Add " + (unread.size() == 1 ? "it" : "them") + " to the headings file and run again; until then "
                             + (unread.size() == 1 ? "its column counts" : "their columns count") + " as your own.");
+        }
+    }
+
+    /** Without a charge and without a weight nothing can be tallied; the rows alone would look like a week without faults. */
+    private void reportNoAmounts() {
+        boolean any = layout.feeds().stream().anyMatch(feed -> AMOUNTS.stream().anyMatch(feed::fills));
+        if (!any) {
+            log.add(
+                    FindingCode.LIST_AMOUNTS_MISSING,
+                    Severity.STOP,
+                    "",
+                    new Place(raw.file(), raw.sheet(), header.lastRow().row(), -1, ""),
+                    "no heading of the list gives an amount charged or a weight of product",
+                    "at least one of them, in the headings file",
+                    "Name under Charges the headings of Material and Actual amount, under Isolated those of Product and"
+                            + " Net, and run again; nothing was tallied.");
         }
     }
 

@@ -212,6 +212,7 @@ public enum FindingCode {
     LIMIT_UNKNOWN(Severity.CHECK),
     LIMIT_DUPLICATE(Severity.CHECK),
     TABLE_MISSING(Severity.CHECK),
+    LIST_AMOUNTS_MISSING(Severity.STOP),
     LIST_HEADING_MISSING(Severity.STOP),
     LIST_HEADING_OPEN(Severity.CHECK),
     LIST_HEADING_UNREAD(Severity.CHECK),

@@ -41,7 +41,7 @@ public final class MassAccount {
         this.omissions = omissions;
     }
 
-    /** The balance; empty where nothing came out yet or something that went in has no mass. */
+    /** The balance; empty where nothing with a mass went in or came out yet, or something that went in has no mass. */
     public Optional<MassBalance> of(
             List<ChargeAmount> amounts,
             List<Addition> additions,
@@ -56,7 +56,12 @@ public final class MassAccount {
             return Optional.empty();
         }
         List<Line> lines = new ArrayList<>(in.get());
-        lines.addAll(cameOut(layers, lots));
+        List<Line> out = cameOut(layers, lots);
+        if (lines.isEmpty() || out.isEmpty()) {
+            // nothing recorded on one side is not zero grams
+            return Optional.empty();
+        }
+        lines.addAll(out);
         MeasuredValue inGrams = sum(lines, Side.IN);
         MeasuredValue outGrams = sum(lines, Side.OUT);
         return Optional.of(new MassBalance(
