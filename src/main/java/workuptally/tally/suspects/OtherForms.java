@@ -21,9 +21,9 @@ import workuptally.tally.amounts.Substances;
 final class OtherForms {
     private final Run run;
     private final Substances substances;
-    private final Checks checks;
+    private final EntryChecks checks;
 
-    OtherForms(Run run, Substances substances, Checks checks) {
+    OtherForms(Run run, Substances substances, EntryChecks checks) {
         this.run = run;
         this.substances = substances;
         this.checks = checks;

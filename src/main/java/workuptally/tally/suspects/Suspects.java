@@ -159,7 +159,7 @@ public final class Suspects {
                 }
             }
             List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
-            ofWords.addAll(new OtherForms(run, own, checks).list());
+            ofWords.addAll(new OtherForms(run, own, entryChecks).list());
             for (Hypothesis words : ofWords) {
                 Map<String, Check> after = after(words.changes());
                 after.keySet().retainAll(off.keySet());
