@@ -1,6 +1,5 @@
 package workuptally.report.view;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
@@ -33,6 +32,6 @@ class UrgentActionsTest {
         assertTrue(urgent.contains(FindingCode.TARE_MISSING), urgent.toString());
         String first =
                 UrgentAction.of(review, new ReadableNumbers('.'), 9).get(0).text();
-        assertEquals("Materials must not meet", first.substring(0, Math.min(23, first.length())), first);
+        assertTrue(first.contains("sodium azide"), first);
     }
 }
