@@ -131,15 +131,9 @@ record Column(
         return switch (qualifier) {
             case BELOW -> takesLimits() || kind == Kind.SETTING;
             case ABOVE -> takesLimits() && !LIMITED.contains(heading) || kind == Kind.SETTING;
-            case RANGE -> takesLimits() && !heading.equals("Yield") || isVolume();
+            case RANGE -> takesLimits() && !heading.equals("Yield");
             default -> true;
         };
-    }
-
-    /** A volume read off a funnel or cylinder is often a range, {@code 20-25}. */
-    private boolean isVolume() {
-        return heading.equals("Volume")
-                && unit.map(Unit::quantity).filter(q -> q == Quantity.VOLUME).isPresent();
     }
 
     /** What a cell must hold, {@code a mass in g of 0 or more}. */

@@ -53,93 +53,21 @@ final class OwnListProposal {
                         + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
     }
 
-    /** The headings about one thing: by quantity. */
-    private record Columns(String subject, int number, String called, Map<String, OwnListHeader.Heading> byQuantity) {
-        Optional<OwnListHeader.Heading> of(String quantity) {
-            return Optional.ofNullable(byQuantity.get(quantity));
-        }
-
-        boolean isWeighed() {
-            return byQuantity.containsKey("mass")
-                    || byQuantity.containsKey("volume")
-                    || byQuantity.containsKey("amount");
-        }
-
-        String name() {
-            if (!called.isEmpty()) {
-                return called;
-            }
-            return number > 1 ? subject + " " + number : subject;
-        }
-    }
-
-    private Map<String, Columns> bySubject(Set<String> subjects) {
-        Map<String, Columns> all = new LinkedHashMap<>();
-        String productName = subjects == OwnListReading.PRODUCTS ? nameOfProduct() : "";
+    private Map<String, OwnListColumns> bySubject(Set<String> subjects) {
+        Map<String, OwnListColumns> all = new LinkedHashMap<>();
+        String productName = subjects == OwnListReading.PRODUCTS ? reading.nameOfProduct() : "";
         reading.understood().forEach((heading, sense) -> {
             if (subjects.contains(sense.subject())) {
                 String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
                 String called = sense.called().isEmpty() ? productName : sense.called();
                 all.computeIfAbsent(
                                 sense.subject() + sense.number() + called,
-                                s -> new Columns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
+                                s -> new OwnListColumns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
                         .byQuantity()
                         .putIfAbsent(quantity, heading);
             }
         });
         return all;
-    }
-
-    /** The name of the only product that headings name; other headings of the product are then about it. */
-    private String nameOfProduct() {
-        List<String> names = reading.understood().values().stream()
-                .filter(sense -> OwnListReading.PRODUCTS.contains(sense.subject()))
-                .map(HeadingSense::called)
-                .filter(called -> !called.isEmpty())
-                .distinct()
-                .toList();
-        return names.size() == 1 ? names.get(0) : "";
-    }
-
-    /** A feed while it is put together. */
-    private final class Draft {
-        private final Table table;
-        private final Map<Column, List<String>> columns = new LinkedHashMap<>();
-        private final Map<Column, String> constants = new LinkedHashMap<>();
-
-        Draft(Table table) {
-            this.table = table;
-        }
-
-        private Column column(String heading) {
-            return table.column(Words.loose(heading)).orElseThrow();
-        }
-
-        void take(String form, Optional<OwnListHeader.Heading> own) {
-            own.ifPresent(heading -> take(form, List.of(heading)));
-        }
-
-        void take(String form, List<OwnListHeader.Heading> own) {
-            if (!own.isEmpty()) {
-                columns.put(
-                        column(form),
-                        own.stream().map(OwnListHeader.Heading::key).toList());
-                own.forEach(heading ->
-                        used.merge(heading, table.name() + ", " + form, (a, b) -> a.contains(b) ? a : a + "; " + b));
-            }
-        }
-
-        void constant(String form, String text) {
-            constants.put(column(form), text);
-        }
-
-        boolean has(String form) {
-            return columns.containsKey(column(form));
-        }
-
-        void add() {
-            feeds.add(new OwnListFeed(table, columns, new HashMap<>(), constants));
-        }
     }
 
     private void runs() {
@@ -149,7 +77,7 @@ final class OwnListProposal {
                 own.put(sense.quantity(), heading);
             }
         });
-        Draft draft = new Draft(Schema.RUNS);
+        OwnListDraft draft = new OwnListDraft(Schema.RUNS, used);
         draft.take("Run", Optional.ofNullable(own.get("id")));
         if (!draft.has("Run")) {
             draft.constant("Run", "row " + OwnListFeed.ROW_NUMBER);
@@ -162,11 +90,11 @@ final class OwnListProposal {
         draft.take("Status", Optional.ofNullable(own.get("status")));
         draft.take("Conversion", Optional.ofNullable(own.get("conversion")));
         draft.take("Notes", Optional.ofNullable(own.get("notes")));
-        draft.add();
+        feeds.add(draft.feed());
     }
 
     /** A heading of a mass, volume or amount whose unit neither it nor its cells tell is asked about, and not used. */
-    private Optional<OwnListHeader.Heading> withUnit(Columns columns, String quantity) {
+    private Optional<OwnListHeader.Heading> withUnit(OwnListColumns columns, String quantity) {
         Optional<OwnListHeader.Heading> heading = columns.of(quantity);
         if (heading.isPresent()
                 && reading.lacksUnit(heading.get(), reading.understood().get(heading.get()))) {
@@ -178,13 +106,14 @@ final class OwnListProposal {
     }
 
     private void charges() {
-        Collection<Columns> materials = bySubject(OwnListReading.MATERIALS).values();
+        Collection<OwnListColumns> materials =
+                bySubject(OwnListReading.MATERIALS).values();
         boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
         // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
         // material
-        Optional<Columns> first = materials.stream()
+        Optional<OwnListColumns> first = materials.stream()
                 .filter(columns -> !named && OwnListReading.PARTNERS.contains(columns.subject()))
-                .filter(Columns::isWeighed)
+                .filter(OwnListColumns::isWeighed)
                 .filter(columns -> columns.of("equivalents").isEmpty())
                 .findFirst();
         first.ifPresent(columns -> assumed.add("the " + columns.name()
@@ -196,7 +125,7 @@ final class OwnListProposal {
         }
     }
 
-    private String role(Columns columns, Optional<Columns> first) {
+    private String role(OwnListColumns columns, Optional<OwnListColumns> first) {
         if (OwnListReading.PARTNERS.contains(columns.subject())) {
             return first.filter(columns::equals).isPresent() ? "substrate" : "reagent";
         }
@@ -212,8 +141,8 @@ final class OwnListProposal {
         return columns.subject();
     }
 
-    private void charge(Columns columns, String role) {
-        Draft draft = new Draft(Schema.CHARGES);
+    private void charge(OwnListColumns columns, String role) {
+        OwnListDraft draft = new OwnListDraft(Schema.CHARGES, used);
         name(draft, "Material", columns, columns.subject().equals("substrate") ? "starting material" : columns.name());
         draft.constant("Role", role);
         draft.take("Formula", columns.of("formula"));
@@ -241,22 +170,22 @@ final class OwnListProposal {
                 amounts.add(heading);
             });
         }
-        if (draft.constants.containsKey(draft.column("Actual unit")) && amounts.size() > 1) {
+        if (draft.constants().containsKey(draft.column("Actual unit")) && amounts.size() > 1) {
             // a unit for all would contradict the mass: equivalents then only repeat it
-            draft.constants.remove(draft.column("Actual unit"));
+            draft.constants().remove(draft.column("Actual unit"));
             amounts.remove(amounts.size() - 1);
         }
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));
         draft.take("Molarity", columns.of("molarity"));
         draft.take("Density", columns.of("density"));
-        if (!draft.columns.isEmpty()) {
-            draft.add();
+        if (!draft.columns().isEmpty()) {
+            feeds.add(draft.feed());
         }
     }
 
     /** The name of a material or product: its own heading, else its formula, else a word for all rows. */
-    private void name(Draft draft, String form, Columns columns, String otherwise) {
+    private void name(OwnListDraft draft, String form, OwnListColumns columns, String otherwise) {
         Optional<OwnListHeader.Heading> name = columns.of("name").or(() -> columns.of("formula"));
         if (name.isPresent()) {
             draft.take(form, name);
@@ -270,7 +199,7 @@ final class OwnListProposal {
     }
 
     private void products() {
-        Map<String, Map<String, Columns>> byNumber = new TreeMap<>();
+        Map<String, Map<String, OwnListColumns>> byNumber = new TreeMap<>();
         bySubject(OwnListReading.PRODUCTS)
                 .values()
                 .forEach(columns -> byNumber.computeIfAbsent(
@@ -279,19 +208,20 @@ final class OwnListProposal {
         byNumber.values().forEach(this::product);
     }
 
-    private void product(Map<String, Columns> stages) {
-        Columns first = stages.values().iterator().next();
+    private void product(Map<String, OwnListColumns> stages) {
+        OwnListColumns first = stages.values().iterator().next();
         Map<String, OwnListHeader.Heading> all = new LinkedHashMap<>();
         stages.values().forEach(stage -> stage.byQuantity().forEach(all::putIfAbsent));
-        Columns own = stages.getOrDefault("product", new Columns("product", first.number(), first.called(), all));
-        Columns described = new Columns("product", first.number(), first.called(), all);
-        Draft draft = new Draft(Schema.PRODUCTS);
+        OwnListColumns own =
+                stages.getOrDefault("product", new OwnListColumns("product", first.number(), first.called(), all));
+        OwnListColumns described = new OwnListColumns("product", first.number(), first.called(), all);
+        OwnListDraft draft = new OwnListDraft(Schema.PRODUCTS, used);
         name(draft, "Product", described, own.name());
         draft.constant("Wanted", "yes");
         draft.take("Formula", described.of("formula"));
         draft.take("Molar mass", described.of("molar mass"));
         draft.take("Coefficient", described.of("coefficient"));
-        draft.add();
+        feeds.add(draft.feed());
         giveYieldToWeight(stages);
         boolean crude = false;
         for (String stage : List.of("crude", "product", "purified")) {
@@ -302,8 +232,8 @@ final class OwnListProposal {
     }
 
     /** A yield beside weighed crude or purified product is that of the last one weighed. */
-    private static void giveYieldToWeight(Map<String, Columns> stages) {
-        Columns own = stages.get("product");
+    private static void giveYieldToWeight(Map<String, OwnListColumns> stages) {
+        OwnListColumns own = stages.get("product");
         if (own == null || own.of("mass").isPresent() || own.of("gross").isPresent()) {
             return;
         }
@@ -314,7 +244,7 @@ final class OwnListProposal {
     }
 
     /** The yield as typed; where neither it nor its cells say % and nothing else is weighed, it may as well be a mass. */
-    private Optional<OwnListHeader.Heading> statedYield(Columns columns) {
+    private Optional<OwnListHeader.Heading> statedYield(OwnListColumns columns) {
         Optional<OwnListHeader.Heading> heading = columns.of("yield");
         boolean weighed = columns.of("mass").isPresent() || columns.of("gross").isPresent();
         if (heading.isPresent()
@@ -327,13 +257,13 @@ final class OwnListProposal {
     }
 
     /** A weighed product; true if it is the crude one. */
-    private boolean lot(Columns columns, Draft product, String stage, boolean afterCrude) {
-        Draft draft = new Draft(Schema.ISOLATED);
+    private boolean lot(OwnListColumns columns, OwnListDraft product, String stage, boolean afterCrude) {
+        OwnListDraft draft = new OwnListDraft(Schema.ISOLATED, used);
         Column name = product.column("Product");
-        Optional.ofNullable(product.columns.get(name))
-                .ifPresent(own -> draft.columns.put(draft.column("Product"), own));
-        Optional.ofNullable(product.constants.get(name))
-                .ifPresent(text -> draft.constants.put(draft.column("Product"), text));
+        Optional.ofNullable(product.columns().get(name))
+                .ifPresent(own -> draft.columns().put(draft.column("Product"), own));
+        Optional.ofNullable(product.constants().get(name))
+                .ifPresent(text -> draft.constants().put(draft.column("Product"), text));
         draft.take("Net", withUnit(columns, "mass"));
         draft.take("Gross", withUnit(columns, "gross"));
         draft.take("Tare", withUnit(columns, "tare"));
@@ -352,10 +282,10 @@ final class OwnListProposal {
                                 "content by mass (Isolated, Assay), or area % or a purity by eye, which is no content (not used)?"));
             }
         });
-        if (draft.columns.keySet().stream().noneMatch(c -> Schema.WEIGHT_OR_YIELD.contains(c.heading()))) {
+        if (draft.columns().keySet().stream().noneMatch(c -> Schema.WEIGHT_OR_YIELD.contains(c.heading()))) {
             return false;
         }
-        String which = columns.called().equals(nameOfProduct()) ? "" : " " + columns.called();
+        String which = columns.called().equals(reading.nameOfProduct()) ? "" : " " + columns.called();
         String suffix = columns.number() > 1 ? which + " " + columns.number() : which;
         boolean crude = stage.equals("crude");
         draft.constant("Lot", (crude ? "crude" : "product") + suffix);
@@ -368,7 +298,7 @@ final class OwnListProposal {
             assumed.add("the " + (weighed ? "weight" : "yield") + " of the " + columns.name()
                     + " as that of the purified product; write \"= crude\" under" + " Stage if it is the crude one");
         }
-        draft.add();
+        feeds.add(draft.feed());
         return crude;
     }
 

@@ -181,6 +181,17 @@ final class OwnListReading {
                 && numbers(heading).stream().anyMatch(n -> n.unit().isEmpty());
     }
 
+    /** The name of the only product that headings name; other headings of the product are then about it. */
+    String nameOfProduct() {
+        List<String> names = understood.values().stream()
+                .filter(sense -> PRODUCTS.contains(sense.subject()))
+                .map(HeadingSense::called)
+                .filter(called -> !called.isEmpty())
+                .distinct()
+                .toList();
+        return names.size() == 1 ? names.get(0) : "";
+    }
+
     OwnListHeader header() {
         return header;
     }

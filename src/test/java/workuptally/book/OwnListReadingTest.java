@@ -81,18 +81,6 @@ class OwnListReadingTest {
     }
 
     @Test
-    void aVolumeOfTheWorkupMayBeARange() throws Exception {
-        Book book = read(
-                "No,V\n1,20-25\n",
-                lists("'Runs': [{'Run': 'No'}], 'Workup': [{'Step': '= 1', 'Operation': '= extract', 'From': '= RM',"
-                        + " 'Material': '= MTBE', 'Volume': 'V'}]"));
-        var volume =
-                book.runs().get(0).steps().get(0).volumeMillilitres().entered().orElseThrow();
-        assertEquals(22.5, volume.value(), 1e-9);
-        assertEquals(2.5, volume.halfWidth(), 1e-9);
-    }
-
-    @Test
     void runsWithoutAnIdAreNamedByTheirRows() throws Exception {
         Book book = read(
                 "A,mg\nacid,250\namine,300\n",
