@@ -202,13 +202,14 @@ final class Slips {
         return "";
     }
 
-    /** The row above or below that has the same digits in the same column, too many for chance. */
+    /** The row above or below that has the same digits in the same column, too many for chance, and is not about the same thing. */
     private Optional<RowPlace> copiedFrom(Entry entry) {
         String digits = entry.number().asTyped();
         long significant = digits.chars().filter(Character::isDigit).count();
         return entries.stream()
                 .filter(e -> significant >= DIGITS_OF_A_COPY
                         && isNeighbour(entry, e)
+                        && !e.what().equals(entry.what())
                         && e.number().asTyped().equals(digits))
                 .findFirst()
                 .map(Entry::row);
