@@ -21,6 +21,7 @@ import workuptally.tally.amounts.InstrumentUncertainty;
 
 /** A net mass typed beside gross and tare that is not their difference. The difference counts; which of the three is wrong nobody can tell. */
 public final class NetAgainstWeighing implements RunRule {
+    /** Standard uncertainties within which two figures of one mass are the same (common practice). */
     private static final double WITHIN = 3;
 
     @Override

@@ -22,8 +22,6 @@ import workuptally.tally.layers.LayerTally;
  * mg/mL finds in the layer.
  */
 public final class ImpossibleDensity implements RunRule {
-    private static final double WITHIN = 3;
-
     private final Substances substances;
 
     /** With the reference data in force. */
@@ -68,7 +66,7 @@ public final class ImpossibleDensity implements RunRule {
     }
 
     private boolean isOfNoLiquid(MeasuredValue density) {
-        double reach = WITHIN * density.standardUncertainty();
+        double reach = substances.value(Threshold.DENSITY_FIT) * density.standardUncertainty();
         return density.value() + reach < substances.value(Threshold.DENSITY_LOW)
                 || density.value() - reach > substances.value(Threshold.DENSITY_HIGH);
     }
