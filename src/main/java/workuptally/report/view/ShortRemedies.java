@@ -47,7 +47,7 @@ final class ShortRemedies {
             FindingCode.GAS_EXPECTED, "plan where the gas goes",
             FindingCode.MOLAR_MASS_MISMATCH, "correct the molar mass",
             FindingCode.CHARGE_FORM_MISMATCH, "say which form is weighed",
-            FindingCode.MATERIALS_MUST_NOT_MEET, "change what would bring together what must never meet");
+            FindingCode.MATERIALS_MUST_NOT_MEET, "keep apart what must never meet");
 
     private ShortRemedies() {}
 

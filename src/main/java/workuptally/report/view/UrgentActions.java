@@ -39,6 +39,9 @@ final class UrgentActions {
     /** Characters for what must not have met in one run, so that it stands behind what to do and the run. */
     private static final int MOST_OF_MEETINGS = 68;
 
+    /** The same in a planned run, where it stands behind a longer sentence. */
+    private static final int MOST_OF_MEETINGS_PLANNED = 38;
+
     private final Review review;
     private final ReadableNumbers numbers;
 
@@ -82,15 +85,15 @@ final class UrgentActions {
         urgent.forEach(
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
-            Set<String> about =
-                    new LinkedHashSet<>(byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET) ? met(run) : List.of());
-            about.addAll(Subjects.of(urgent));
+            List<String> met = byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET)
+                    ? met(run, MOST_OF_MEETINGS_PLANNED)
+                    : List.of();
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
-                    .add(new Item(run, urgent, List.copyOf(about)));
+                    .add(new Item(run, urgent, met.isEmpty() ? Subjects.of(urgent) : met));
             return;
         }
         byCode.forEach((code, findings) -> {
-            List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run) : List.of();
+            List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run, MOST_OF_MEETINGS) : List.of();
             Item item = new Item(run, findings, met.isEmpty() ? Subjects.of(findings) : met);
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
@@ -115,21 +118,21 @@ final class UrgentActions {
     }
 
     /** What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. */
-    private static List<String> met(RunReview run) {
+    private static List<String> met(RunReview run, int most) {
         List<String> met = run.tally().evidence().meetings().list().stream()
                 .filter(Meeting::holdsItsPortions)
                 .sorted(Comparator.comparing(Meeting::isCritical).reversed())
-                .map(UrgentActions::inShort)
+                .map(meeting -> inShort(meeting, most))
                 .distinct()
                 .toList();
-        return met.isEmpty() ? met : List.of(Words.listed(met, "; ", MOST_OF_MEETINGS, more -> more + " more"));
+        return met.isEmpty() ? met : List.of(Words.listed(met, "; ", most, more -> more + " more"));
     }
 
     /** The two materials with the first words of what comes of it; without them where the names are long. */
-    private static String inShort(Meeting meeting) {
+    private static String inShort(Meeting meeting, int most) {
         String two = String.join(" + ", meeting.with());
         String danger = " (" + meeting.consequence().split("[;,]")[0] + ")";
-        return two.length() + danger.length() <= MOST_OF_MEETINGS - 8 ? two + danger : two;
+        return two.length() + danger.length() <= most - 8 ? two + danger : two;
     }
 
     private static boolean isHarmful(FindingCode code) {
