@@ -112,6 +112,11 @@ record Column(
     }
 
     /** True for the result of an analysis, where not detected is an answer. */
+    boolean isUncertainty() {
+        return heading.endsWith("uncertainty");
+    }
+
+    /** True for the result of an assay. */
     boolean isResult() {
         return heading.equals("Result");
     }
