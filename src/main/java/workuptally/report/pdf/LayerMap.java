@@ -222,7 +222,7 @@ final class LayerMap implements Picture {
                 y(top, to),
                 bend,
                 width,
-                look.palette().flow(to.lane()));
+                flow(to.lane()));
     }
 
     private void box(PageFlow flow, Pen pen, MapNode node, float left, float top) {
@@ -261,5 +261,16 @@ final class LayerMap implements Picture {
     private List<String> below(MapNode node) {
         String both = (share(node) + " " + node.words()).strip();
         return both.isEmpty() ? List.of() : look.typeface().wrap(both, small, columnWidth - 2);
+    }
+
+    /** Colour of a line; the lane says the same as the colour. */
+    private Color flow(MapNode.Lane lane) {
+        Palette palette = look.palette();
+        return switch (lane) {
+            case ORGANIC -> palette.amberLine();
+            case AQUEOUS -> palette.skyLine();
+            case OTHER -> palette.greyLine();
+            case ISOLATED -> palette.greenLine();
+        };
     }
 }

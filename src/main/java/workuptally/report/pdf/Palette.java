@@ -64,14 +64,24 @@ final class Palette {
         return LINK;
     }
 
-    /** Lines of a layer map, light enough for labels over them; the lane says the same as the colour. */
-    Color flow(MapNode.Lane lane) {
-        return switch (lane) {
-            case ORGANIC -> new Color(0xF0B84D);
-            case AQUEOUS -> new Color(0x8FCBF0);
-            case OTHER -> new Color(0x9A9A9A);
-            case ISOLATED -> new Color(0x6FC3A7);
-        };
+    /** First kind of line under labels, light enough to read over. */
+    Color amberLine() {
+        return new Color(0xF0B84D);
+    }
+
+    /** Second kind of line under labels. */
+    Color skyLine() {
+        return new Color(0x8FCBF0);
+    }
+
+    /** Third kind of line under labels. */
+    Color greyLine() {
+        return new Color(0x9A9A9A);
+    }
+
+    /** Fourth kind of line under labels. */
+    Color greenLine() {
+        return new Color(0x6FC3A7);
     }
 
     /** What was found, in charts. */
