@@ -8,7 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 
 /** Pieces of work that do not touch each other, done at the same time on as many threads as there are processors. */
 final class SideBySide {

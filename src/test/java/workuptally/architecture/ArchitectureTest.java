@@ -132,6 +132,59 @@ class ArchitectureTest {
             .whereLayer("layers")
             .mayOnlyBeAccessedByLayers("balance", "waste", "bench", "run", "containers", "series", "suspects");
 
+    /** Rooms of the reader, from words and files to runs. */
+    @ArchTest
+    static final ArchRule bookRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(BOOK)
+            .layer("words")
+            .definedBy("workuptally.book.words")
+            .layer("files")
+            .definedBy("workuptally.book.files")
+            .layer("schema")
+            .definedBy("workuptally.book.schema")
+            .layer("cells")
+            .definedBy("workuptally.book.cells")
+            .layer("sources")
+            .definedBy("workuptally.book.sources")
+            .layer("headings")
+            .definedBy("workuptally.book.headings")
+            .layer("tables")
+            .definedBy("workuptally.book.tables")
+            .layer("lists")
+            .definedBy("workuptally.book.lists")
+            .layer("book")
+            .definedBy("workuptally.book", "workuptally.book.template")
+            .whereLayer("book")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("lists")
+            .mayOnlyBeAccessedByLayers("book")
+            .whereLayer("tables")
+            .mayOnlyBeAccessedByLayers("lists", "book")
+            .whereLayer("headings")
+            .mayOnlyBeAccessedByLayers("tables", "lists", "book")
+            .whereLayer("sources")
+            .mayOnlyBeAccessedByLayers("headings", "tables", "lists", "book")
+            .whereLayer("cells")
+            .mayOnlyBeAccessedByLayers("sources", "headings", "tables", "lists", "book")
+            .whereLayer("schema")
+            .mayOnlyBeAccessedByLayers("cells", "sources", "headings", "tables", "lists", "book")
+            .whereLayer("files")
+            .mayOnlyBeAccessedByLayers("schema", "cells", "sources", "headings", "tables", "lists", "book");
+
+    /** What sets type and tables on a page knows nothing of what it prints, but for the words and marks of a locale. */
+    @ArchTest
+    static final ArchRule pageLayoutKnowsNoChemistry = knowsOnly("workuptally.report.pdf.layout..", VIEW, MODEL);
+
+    @ArchTest
+    static final ArchRule picturesKnowNoDocument = knowsOnly(
+            "workuptally.report.pdf.pictures..",
+            "workuptally.report.pdf.layout..",
+            VIEW,
+            JUDGEMENT,
+            TALLY,
+            MODEL,
+            MEASURE);
+
     @ArchTest
     static final ArchRule judgementRoomsHaveNoCycle =
             slices().matching("workuptally.judgement.(*)").should().beFreeOfCycles();
