@@ -28,8 +28,14 @@ final class Slips {
 
     private static final int PERCENT_STEP = 2;
 
+    /** A zero in front is seen more often than not before the sheet takes it away (common practice). */
+    private static final double ZERO_IN_FRONT = 3;
+
     /** What is meant is seldom an assay of a tenth of the one typed: most lie near 100 % (common practice). */
     private static final double LOW_ASSAY = 20;
+
+    /** So many per cent lower a purity is e times rarer (common practice). */
+    private static final double USUAL_IMPURITY = 15;
 
     /** Of so many tares one will settle a balance by chance (common practice). */
     private static final double ANY_TARE = 15;
@@ -97,13 +103,16 @@ final class Slips {
     private void swapped(Entry entry, TypedNumber typed, List<Hypothesis> all) {
         List<Figure> swapped = typed.swapped();
         swapped.forEach(s -> add(all, entry, UsualSlip.DIGITS_SWAPPED, s, swapped.size()));
+        typed.zeroLost()
+                .ifPresent(s -> add(all, entry, UsualSlip.DIGITS_SWAPPED, s, ZERO_IN_FRONT * (swapped.size() + 1)));
     }
 
     private void moved(Entry entry, TypedNumber typed, List<Hypothesis> all) {
         // a point slips by one place; further only by a unit or a percentage
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(-1), entry.sort() == Sort.PERCENT ? LOW_ASSAY : 2);
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(1), 2);
-        if (entry.sort() == Sort.PERCENT && typed.value() <= MOST_AS_FRACTION) {
+        // a purity is known to lie near 100 %; what a layer holds of a substance is often below 1 % and meant so
+        if (entry.cell().heading().equals(Headings.ASSAY) && typed.value() <= MOST_AS_FRACTION) {
             add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(PERCENT_STEP), 2);
         }
         if (entry.sort().hasUnits()) {
@@ -298,7 +307,16 @@ final class Slips {
                 entry.what(),
                 entry.number().asTyped(),
                 meant.asTyped(),
-                alternatives));
+                alternatives * rarity(entry, meant.value())));
+    }
+
+    /**
+     * How many times rarer the number meant is than the one typed: purities lie near 100 %, and the lower the fewer (common practice); of other figures nothing is known. Below 1 where what was typed is the rare one.
+     */
+    private static double rarity(Entry entry, double meant) {
+        return entry.cell().heading().equals(Headings.ASSAY)
+                ? Math.exp((entry.number().value() - meant) / USUAL_IMPURITY)
+                : 1;
     }
 
     private Optional<Double> tareOf(Entry gross) {
