@@ -57,7 +57,6 @@ final class Checks {
 
     /** The checks of a run by their names, in a fixed order; those of which a part is missing are not there. */
     Map<String, Check> of(RunBalances balances) {
-        Map<String, Check> checks = new LinkedHashMap<>();
         List<Check> all = new ArrayList<>();
         balances.closures().forEach(c -> all.add(closure(c)));
         balances.massBalance().ifPresent(m -> all.add(totalMass(m)));
@@ -74,6 +73,12 @@ final class Checks {
         for (Transfer transfer : transfers.getOrDefault(balances.run().id(), List.of())) {
             transferred(transfer, balances.layers()).ifPresent(all::add);
         }
+        return byName(all);
+    }
+
+    /** Checks by their names, the first of each, in order; without those that no number came of. */
+    static Map<String, Check> byName(List<Check> all) {
+        Map<String, Check> checks = new LinkedHashMap<>();
         all.stream().filter(c -> Double.isFinite(c.residual())).forEach(c -> checks.putIfAbsent(c.name(), c));
         return checks;
     }

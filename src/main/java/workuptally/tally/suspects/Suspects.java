@@ -82,6 +82,9 @@ public final class Suspects {
         private final Map<String, Check> off;
         private final Substances own;
 
+        /** True where no balance is off, so that what an entry would do to what is off needs none. */
+        private final boolean entriesAlone;
+
         OfRun(RunTally tally, Checks checks, EntryChecks entryChecks, Substances own) {
             this.entryChecks = entryChecks;
             this.run = tally.run();
@@ -93,6 +96,7 @@ public final class Suspects {
             this.typed = checks.of(balances);
             this.off = new LinkedHashMap<>(typed);
             off.values().removeIf(c -> c.off() == 0);
+            this.entriesAlone = Checks.byName(entryChecks.of(run)).keySet().containsAll(off.keySet());
         }
 
         /** Checks that need an explanation, those off by most first. */
@@ -137,6 +141,11 @@ public final class Suspects {
             return checks.of(tallying.balances(changes.in(run), gasGrams));
         }
 
+        /** What is off, after changes; other checks may stand beside it. */
+        private Map<String, Check> offAfter(Changes changes) {
+            return entriesAlone ? Checks.byName(entryChecks.of(changes.in(run))) : after(changes);
+        }
+
         /** Slips with what they would leave, the numbers along a straight line, the words by tallying. */
         private List<Screened> screened() {
             List<Screened> all = new ArrayList<>();
@@ -145,7 +154,7 @@ public final class Suspects {
             Map<Cell, Line> lines = new LinkedHashMap<>();
             for (Entry entry : entries) {
                 double nudge = NUDGE * entry.number().value();
-                Line line = new Line(entry.number().value(), nudge, after(Slips.nudged(entry, nudge)));
+                Line line = new Line(entry.number().value(), nudge, offAfter(Slips.nudged(entry, nudge)));
                 if (line.moves(typed)) {
                     lines.put(entry.cell(), line);
                     slips.of(entry, line.settling(typed))
@@ -161,7 +170,7 @@ public final class Suspects {
             List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
             ofWords.addAll(new OtherForms(run, own, entryChecks).list());
             for (Hypothesis words : ofWords) {
-                Map<String, Check> after = after(words.changes());
+                Map<String, Check> after = offAfter(words.changes());
                 after.keySet().retainAll(off.keySet());
                 all.add(new Screened(words, score(words, after)));
             }
