@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
-import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Figure;
-import workuptally.model.Product;
 import workuptally.model.RowPlace;
-import workuptally.model.Run;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.suspects.Entry.Sort;
 
@@ -40,14 +38,25 @@ final class Slips {
     /** Of so many tares one will settle a balance by chance (common practice). */
     private static final double ANY_TARE = 15;
 
-    private final Run run;
+    private final Function<Entry, String> formulas;
     private final List<Entry> entries;
     private final TareRegister register;
     private final EntryChecks checks;
     private final Substances substances;
 
-    Slips(Run run, List<Entry> entries, TareRegister register, EntryChecks checks, Substances substances) {
-        this.run = run;
+    /**
+     * Slips of some entries.
+     *
+     * @param formulas the formula in the row of a molar mass; empty for a row without one
+     * @param entries all entries that may stand for each other
+     */
+    Slips(
+            Function<Entry, String> formulas,
+            List<Entry> entries,
+            TareRegister register,
+            EntryChecks checks,
+            Substances substances) {
+        this.formulas = formulas;
         this.entries = entries;
         this.register = register;
         this.checks = checks;
@@ -181,8 +190,7 @@ final class Slips {
     }
 
     private void molarMass(Entry entry, TypedNumber typed, List<Hypothesis> all) {
-        String formula = formula(entry);
-        OptionalDouble computed = checks.molarMass(formula);
+        OptionalDouble computed = checks.molarMass(formulas.apply(entry));
         if (computed.isEmpty()) {
             return;
         }
@@ -195,20 +203,6 @@ final class Slips {
             moved(entry, typed, all);
             swapped(entry, typed, all);
         }
-    }
-
-    private String formula(Entry entry) {
-        for (Charge charge : run.charges()) {
-            if (entry.cell().isIn(charge.row())) {
-                return charge.formula();
-            }
-        }
-        for (Product product : run.products()) {
-            if (entry.cell().isIn(product.row())) {
-                return product.formula();
-            }
-        }
-        return "";
     }
 
     /** The row above or below that has the same digits in the same column, too many for chance, and is not about the same thing. */
