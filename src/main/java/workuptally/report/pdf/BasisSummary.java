@@ -12,6 +12,14 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
 import workuptally.model.InputFile;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.RunFindings;
 
 /** What the figures rest on, on a page: what concerns no single run, settings, equations, files. The workbook and the JSON have every row. */

@@ -32,6 +32,8 @@ record Changes(
         Optional<String> leftOut,
         Optional<String> leftOutLot,
         Optional<ProductFormula> formula) {
+    /** Everything as typed. */
+    static final Changes NONE = of(List.of());
 
     /**
      * A cell read otherwise.
@@ -130,7 +132,8 @@ record Changes(
         return all.stream().map(change).toList();
     }
 
-    private Field at(RowPlace row, String heading, Field typed) {
+    /** What is read in a cell. */
+    Field at(RowPlace row, String heading, Field typed) {
         for (Number number : numbers) {
             if (number.cell().is(row, heading)) {
                 return number.field();
