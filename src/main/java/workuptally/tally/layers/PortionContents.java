@@ -71,9 +71,11 @@ public final class PortionContents {
         this.reactivity = reactivity;
     }
 
-    /** The reaction mixture at the beginning. */
-    void start(List<Present> present) {
-        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(present));
+    /** The reaction mixture at the beginning: what was charged, and what came of it. */
+    void start(List<Present> present, List<Present> products) {
+        List<Present> mixture = new ArrayList<>(present);
+        mixture.addAll(products);
+        byLabel.put(Step.REACTION_MIXTURE, List.copyOf(mixture));
         present.forEach(p -> charged.add(p.name()));
         for (Layer layer : run.layers()) {
             List<Present> stated = new ArrayList<>();
@@ -138,7 +140,7 @@ public final class PortionContents {
                 : named;
     }
 
-    private static List<Present> presents(
+    static List<Present> presents(
             String written, Material material, OptionalDouble millimoles, Optional<Charge> charge) {
         List<Present> list = new ArrayList<>();
         for (Part part : material.parts()) {
