@@ -105,7 +105,12 @@ public record NextMeasurement(String run, String test, String settles, double la
         }
         return (test.mustBeBelow().isPresent()
                         ? "below " + numbers.significant(test.mustBeBelow().getAsDouble(), 2) + SPACE + test.unit()
-                                + " "
+                                + (test.dilution() > 1
+                                        ? " undiluted, "
+                                                + numbers.significant(
+                                                        test.mustBeBelow().getAsDouble() / test.dilution(), 2)
+                                                + " as made up, "
+                                        : " ")
                         : "")
                 + layers + "; " + grams;
     }

@@ -25,7 +25,7 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * Everything in which the entries of a run must agree: units found and charged of each skeleton, total mass, mass against volume and
- * density, volumes into and out of a contact, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
+ * density, volumes into and out of a contact, product into and out of a layer, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
  */
 final class Checks {
     /** A side on which nothing is too far. */
@@ -81,6 +81,7 @@ final class Checks {
             ofPhase(contact.step().givesOrganic(), contact.organicGrams(), solutes, balances)
                     .ifPresent(all::add);
         }
+        all.addAll(new ThroughChecks(balances).list());
         all.addAll(entries.of(balances.run()));
         all.addAll(transferred(transfersOf(balances.run()), changes, balances.layers()));
         return byName(all);

@@ -245,7 +245,8 @@ final class EntryChecks {
         return checks;
     }
 
-    private static OptionalDouble netGrams(Lot lot) {
+    /** Gross less tare, else the net entered, g; empty where neither is there. */
+    static OptionalDouble netGrams(Lot lot) {
         Optional<Entered> gross = lot.grossGrams().entered();
         Optional<Entered> tare = lot.tareGrams().entered();
         Optional<Double> weighed = gross.flatMap(g -> tare.map(t -> g.value() - t.value()));
