@@ -5,6 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.files.FileBytes;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
+import workuptally.book.lists.HeadingsFile;
+import workuptally.book.lists.OwnListLayout;
+import workuptally.book.schema.HeadingAliases;
+import workuptally.book.sources.OpenBook;
 import workuptally.model.Book;
 import workuptally.model.InputFile;
 

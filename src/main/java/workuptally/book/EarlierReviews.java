@@ -17,6 +17,7 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
+import workuptally.book.files.JsonTree;
 import workuptally.model.EarlierContent;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;

@@ -3,6 +3,10 @@ package workuptally.book;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
+import workuptally.book.schema.HeadingAliases;
+import workuptally.book.sources.WorkbookFile;
 
 /** Tells a workbook that this program wrote from a book: its result sheets are no entries. */
 public final class WrittenReview {

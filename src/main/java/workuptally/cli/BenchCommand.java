@@ -16,7 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;

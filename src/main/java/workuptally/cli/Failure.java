@@ -9,7 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 
 /** Turns what stopped a command into one sentence for the reader and an exit code. */
 final class Failure {

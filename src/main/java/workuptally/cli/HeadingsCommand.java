@@ -13,8 +13,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import workuptally.book.HeadingsProposal;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
+import workuptally.book.lists.HeadingsProposal;
 
 /** Proposes a headings file for a laboratory's own list. */
 @Command(

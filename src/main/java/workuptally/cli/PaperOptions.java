@@ -3,8 +3,8 @@ package workuptally.cli;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
-import workuptally.report.pdf.PdfAttachment;
-import workuptally.report.pdf.PdfOptions;
+import workuptally.report.pdf.layout.PdfAttachment;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /** How a document for people is set; shared by every command that writes a PDF. */
 final class PaperOptions {

@@ -20,15 +20,15 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.period.PeriodLedger;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.Span;
 import workuptally.measure.Rounding;
 import workuptally.report.csv.CsvLedgers;
 import workuptally.report.json.JsonReport;
-import workuptally.report.pdf.PdfAttachment;
 import workuptally.report.pdf.PeriodReport;
+import workuptally.report.pdf.layout.PdfAttachment;
 
 /** Accounts over many books. */
 @Command(

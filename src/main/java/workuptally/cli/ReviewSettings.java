@@ -1,8 +1,8 @@
 package workuptally.cli;
 
 import java.util.Set;
-import workuptally.book.ReadingOptions;
-import workuptally.report.pdf.PdfOptions;
+import workuptally.book.files.ReadingOptions;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /**
  * How the files of a review are written.

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import workuptally.book.Template;
+import workuptally.book.template.Template;
 
 /** Writes an empty book, or the example week. */
 @Command(

@@ -38,6 +38,7 @@ class ArchitectureTest {
     private static final String MEASURE = "workuptally.measure..";
     private static final String CHEMISTRY = "workuptally.chemistry..";
     private static final String REFERENCE = "workuptally.reference..";
+    private static final String THREADS = "workuptally.threads..";
     private static final String MATERIAL = "workuptally.material..";
 
     @ArchTest
@@ -50,13 +51,17 @@ class ArchitectureTest {
     static final ArchRule chemistryIsALeaf = knowsOnly(CHEMISTRY);
 
     @ArchTest
+    static final ArchRule threadsIsALeaf = knowsOnly(THREADS);
+
+    @ArchTest
     static final ArchRule referenceIsALeaf = knowsOnly(REFERENCE);
 
     @ArchTest
     static final ArchRule materialRestsOnReferenceAndChemistry = knowsOnly(MATERIAL, CHEMISTRY, REFERENCE);
 
     @ArchTest
-    static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
+    static final ArchRule bookKnowsModelAndLeaves =
+            knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL, THREADS);
 
     @ArchTest
     static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
@@ -67,7 +72,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule reportKnowsFinishedResultsAndMeasuredValues =
-            knowsOnly(REPORT, JUDGEMENT, TALLY, MODEL, MEASURE);
+            knowsOnly(REPORT, JUDGEMENT, TALLY, MODEL, MEASURE, THREADS);
 
     @ArchTest
     static final ArchRule viewKnowsNoRenderer = noClasses()
@@ -131,6 +136,59 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("waste", "bench", "run", "containers", "series", "suspects")
             .whereLayer("layers")
             .mayOnlyBeAccessedByLayers("balance", "waste", "bench", "run", "containers", "series", "suspects");
+
+    /** Rooms of the reader, from words and files to runs. */
+    @ArchTest
+    static final ArchRule bookRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(BOOK)
+            .layer("words")
+            .definedBy("workuptally.book.words")
+            .layer("files")
+            .definedBy("workuptally.book.files")
+            .layer("schema")
+            .definedBy("workuptally.book.schema")
+            .layer("cells")
+            .definedBy("workuptally.book.cells")
+            .layer("sources")
+            .definedBy("workuptally.book.sources")
+            .layer("headings")
+            .definedBy("workuptally.book.headings")
+            .layer("tables")
+            .definedBy("workuptally.book.tables")
+            .layer("lists")
+            .definedBy("workuptally.book.lists")
+            .layer("book")
+            .definedBy("workuptally.book", "workuptally.book.template")
+            .whereLayer("book")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("lists")
+            .mayOnlyBeAccessedByLayers("book")
+            .whereLayer("tables")
+            .mayOnlyBeAccessedByLayers("lists", "book")
+            .whereLayer("headings")
+            .mayOnlyBeAccessedByLayers("tables", "lists", "book")
+            .whereLayer("sources")
+            .mayOnlyBeAccessedByLayers("headings", "tables", "lists", "book")
+            .whereLayer("cells")
+            .mayOnlyBeAccessedByLayers("sources", "headings", "tables", "lists", "book")
+            .whereLayer("schema")
+            .mayOnlyBeAccessedByLayers("cells", "sources", "headings", "tables", "lists", "book")
+            .whereLayer("files")
+            .mayOnlyBeAccessedByLayers("schema", "cells", "sources", "headings", "tables", "lists", "book");
+
+    /** What sets type and tables on a page knows nothing of what it prints, but for the words and marks of a locale. */
+    @ArchTest
+    static final ArchRule pageLayoutKnowsNoChemistry = knowsOnly("workuptally.report.pdf.layout..", VIEW, MODEL);
+
+    @ArchTest
+    static final ArchRule picturesKnowNoDocument = knowsOnly(
+            "workuptally.report.pdf.pictures..",
+            "workuptally.report.pdf.layout..",
+            VIEW,
+            JUDGEMENT,
+            TALLY,
+            MODEL,
+            MEASURE);
 
     @ArchTest
     static final ArchRule judgementRoomsHaveNoCycle =

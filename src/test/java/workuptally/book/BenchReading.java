@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import workuptally.book.words.Unit;
+import workuptally.book.words.Words;
 import workuptally.material.MaterialReader;
 import workuptally.model.Amount;
 import workuptally.model.Book;

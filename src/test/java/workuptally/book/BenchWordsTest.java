@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.book.words.Words;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;

@@ -14,6 +14,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Layer;

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.template.Template;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.report.view.Wording;
 

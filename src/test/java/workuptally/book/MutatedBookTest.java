@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import workuptally.book.files.UnreadableBookException;
 
 /** Whatever stands in a book, it is read or refused with a sentence; it never ends in an error of the program. */
 @Tag("slow")

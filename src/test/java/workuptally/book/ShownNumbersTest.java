@@ -12,6 +12,11 @@ import org.apache.poi.ss.format.CellFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.book.cells.CellNumber;
+import workuptally.book.cells.NumberText;
+import workuptally.book.files.NumberFormat;
+import workuptally.book.files.NumberFormats;
+import workuptally.book.files.RawCell;
 
 /** What a number format shows is what counts; the second opinion on that is the spreadsheet library's own formats (Apache POI). */
 class ShownNumbersTest {

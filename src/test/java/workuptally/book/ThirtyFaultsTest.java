@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.template.Template;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;

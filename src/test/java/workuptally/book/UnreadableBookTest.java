@@ -21,6 +21,8 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;

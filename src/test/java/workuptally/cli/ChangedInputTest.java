@@ -12,13 +12,13 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
-import workuptally.book.ReadingOptions;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.reference.Reference;
-import workuptally.report.pdf.PdfOptions;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /** A book that somebody saves while it is reviewed gives no files, since they would not be about one and the same book. */
 class ChangedInputTest {

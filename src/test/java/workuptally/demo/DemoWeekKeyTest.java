@@ -24,7 +24,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 import workuptally.book.BookReader;
-import workuptally.book.Template;
+import workuptally.book.template.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.reference.Reference;

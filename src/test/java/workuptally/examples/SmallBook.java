@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
 import workuptally.model.Finding;

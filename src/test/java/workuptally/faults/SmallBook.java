@@ -15,8 +15,8 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import workuptally.book.ReadingOptions;
-import workuptally.book.Template;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.template.Template;
 
 /** A few runs of the example week, small enough to be damaged and read thousands of times. */
 final class SmallBook {

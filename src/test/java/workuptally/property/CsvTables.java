@@ -144,7 +144,7 @@ final class CsvTables {
             return new BookReader().read(book);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (workuptally.book.UnreadableBookException e) {
+        } catch (workuptally.book.files.UnreadableBookException e) {
             throw new IllegalStateException(e);
         }
     }

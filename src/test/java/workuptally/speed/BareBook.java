@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import workuptally.book.ReadingOptions;
-import workuptally.book.Template;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
+import workuptally.book.template.Template;
 
 /**
  * A book of very many runs of which next to nothing is recorded. What has to be done for each of them is so little that a look at all

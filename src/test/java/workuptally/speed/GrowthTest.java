@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
-import workuptally.book.ReadingOptions;
+import workuptally.book.files.ReadingOptions;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Book;
@@ -18,8 +18,8 @@ import workuptally.model.Container;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
 import workuptally.report.json.JsonReport;
-import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 

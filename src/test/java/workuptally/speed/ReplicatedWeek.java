@@ -16,9 +16,9 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
-import workuptally.book.ReadingOptions;
-import workuptally.book.Template;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.ReadingOptions;
+import workuptally.book.files.UnreadableBookException;
+import workuptally.book.template.Template;
 
 /**
  * Books of any size, made from the invented demo week: its runs again and again under new ids. Gross masses differ by a tenth of a

@@ -12,12 +12,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.book.BookReader;
-import workuptally.book.ReadingOptions;
+import workuptally.book.files.ReadingOptions;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
-import workuptally.report.pdf.PdfOptions;
 import workuptally.report.pdf.PdfReport;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.speed.FreshProcess.Cost;
 
 /**

@@ -5,6 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import workuptally.judgement.totals.PeriodTotals;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Figure;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
+import workuptally.report.pdf.pictures.SolventFlow;
 import workuptally.tally.waste.SolventUse;
 
 /** The tables of solvents and of streams, of a book or of a period. */

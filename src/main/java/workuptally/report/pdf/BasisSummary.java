@@ -12,6 +12,14 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Correction;
 import workuptally.model.Finding;
 import workuptally.model.InputFile;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.RunFindings;
 
 /** What the figures rest on, on a page: what concerns no single run, settings, equations, files. The workbook and the JSON have every row. */
@@ -43,7 +51,7 @@ final class BasisSummary {
                         + look.figures().plain(review.period().coverageFactor())
                         + ". In the tables of layers a share is of theory, of other substances of what was charged; at most is"
                         + " one-sided 95\u00A0%. " + SafetyWording.LIMITS_OF_INFERENCE));
-        blocks.add(new Paragraph(look, settings()));
+        blocks.add(new Paragraph(look, settings() + assumptions()));
         blocks.add(new Paragraph(look, references()));
         equations(blocks);
         blocks.add(new Paragraph(look, files(), look.caption()));
@@ -65,6 +73,13 @@ final class BasisSummary {
             }
         }
         return set + (defaults == 0 ? "" : defaults + " further limits have their usual values (common practice).");
+    }
+
+    private String assumptions() {
+        StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
+        taken.setEmptyValue("");
+        rows("assumption").forEach(row -> taken.add(row.name() + ", " + row.value()));
+        return taken.toString();
     }
 
     private static String value(BasisRow row) {

@@ -10,6 +10,12 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.tally.bench.Plan;
 
 /**

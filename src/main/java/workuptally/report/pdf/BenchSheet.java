@@ -10,6 +10,12 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
 import workuptally.model.Severity;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.tally.bench.Plan;
 
 /**

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Map;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.hazards.HazardNote;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.pictures.HazardColumns;
 
 /** Hazard notes, never without the sentence that defers to those who know better. Sources stand with the basis. */
 final class HazardBlocks {

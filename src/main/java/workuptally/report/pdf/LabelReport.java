@@ -7,6 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.LabelGrid;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.LabelText;
 
 /** Labels to cut out for every kept layer and every container of a book, with the hazards of what each holds. */

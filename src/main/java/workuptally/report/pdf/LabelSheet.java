@@ -10,6 +10,10 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Charge;
 import workuptally.model.Product;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.LabelGrid;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
 import workuptally.tally.bench.Plan;
 
 /** A label to cut out for each portion that a planned run will give: run, layer, contents, hazard words, date, owner. */

@@ -13,6 +13,11 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.PdfDocument;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /**
  * The review as a document to read, sign and file: archivable (PDF/A-3a) and accessible (PDF/UA-1). The same review and options give

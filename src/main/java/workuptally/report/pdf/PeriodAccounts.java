@@ -11,6 +11,14 @@ import workuptally.judgement.period.BookShare.ContainerShare;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.LimitInForce;
 import workuptally.model.Limit;
+import workuptally.report.pdf.layout.Bars;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.tally.series.SeriesTally.Material;
 import workuptally.tally.series.SeriesTally.Together;
 

@@ -10,6 +10,14 @@ import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.BookLine;
 import workuptally.judgement.period.PeriodReview.LimitInForce;
 import workuptally.model.InputFile;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 
 /** What the figures of a period rest on: books and their hashes, corrections, limits, reference values, equations. */
 final class PeriodBasis {

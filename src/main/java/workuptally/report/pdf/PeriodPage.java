@@ -15,6 +15,15 @@ import workuptally.judgement.period.PeriodReview.Standing;
 import workuptally.judgement.totals.PeriodMetrics;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.judgement.totals.RunShare.LeftOut;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.SignatureLines;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 
 /** Page one of a period: what it cost, which books and runs that rests on, which were left out and why, signatures. */
 final class PeriodPage {

@@ -6,6 +6,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import workuptally.judgement.period.PeriodReview;
 import workuptally.model.InputFile;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.PdfDocument;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /**
  * The accounts of a period as a document to read, sign and file: what it cost on page one, then solvents, streams, containers, the spans before,

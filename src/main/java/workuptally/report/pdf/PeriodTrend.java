@@ -11,6 +11,14 @@ import workuptally.judgement.period.PeriodReview;
 import workuptally.judgement.period.PeriodReview.Earlier;
 import workuptally.judgement.period.Span;
 import workuptally.judgement.totals.PeriodTotals;
+import workuptally.report.pdf.layout.Bars;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 
 /** The period beside those before it: solvent put in, and process mass intensity, a bar each. */
 final class PeriodTrend {

@@ -6,6 +6,12 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.RunReview;
 import workuptally.measure.MeasuredValue;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 

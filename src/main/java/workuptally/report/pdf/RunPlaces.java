@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.report.pdf.layout.TableCell;
 
 /** Names of the places where the blocks of the runs begin; run ids are free text, so a place goes by number. */
 final class RunPlaces {

@@ -9,6 +9,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.report.pdf.layout.Look;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;

@@ -6,6 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Figure;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
+import workuptally.report.pdf.pictures.ClassStrip;
+import workuptally.report.pdf.pictures.ControlChart;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 

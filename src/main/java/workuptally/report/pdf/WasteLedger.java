@@ -5,6 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.report.pdf.layout.Block;
+import workuptally.report.pdf.layout.Gap;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.Look;
+import workuptally.report.pdf.layout.TableCell;
+import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.tally.waste.WasteLine;
 
 /** The layers of each run with the stream that their make-up suggests. */

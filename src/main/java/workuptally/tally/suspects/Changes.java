@@ -215,6 +215,7 @@ record Changes(
                         c.planned(),
                         c.actual().map(a -> amount(c, a, otherUnit)),
                         c.statedMillimoles(),
+                        c.statedEquivalents(),
                         at(c.row(), Headings.ASSAY, c.assayPercent()),
                         at(c.row(), Headings.MOLARITY, c.molarityMolesPerLitre()),
                         at(c.row(), Headings.TITRE, c.titreMolesPerLitre()),

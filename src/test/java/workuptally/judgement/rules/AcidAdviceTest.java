@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.model.FindingCode;
 import workuptally.report.view.Wording;

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
-import workuptally.book.Template;
+import workuptally.book.template.Template;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;

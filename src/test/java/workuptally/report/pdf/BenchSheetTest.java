@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
@@ -33,6 +33,7 @@ import workuptally.judgement.SafetyWording;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.Wording;
 import workuptally.tally.bench.Plan;
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.book.BookReader;
-import workuptally.book.UnreadableBookException;
+import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
@@ -63,7 +63,7 @@ import workuptally.tally.waste.SolventUse;
 import workuptally.tally.waste.WasteLine;
 
 /** Reviews made by hand for the tests of the report. All figures are invented and need not agree with each other. */
-final class InventedReviews {
+public final class InventedReviews {
     private static final TablePlace TABLE = new TablePlace("week.xlsx", "Layers", true, Map.of("Gross", 6, "Tare", 7));
     private static final RowPlace ROW = new RowPlace(TABLE, 7, 7);
     private static final Readings READINGS = new Readings();
@@ -82,7 +82,7 @@ final class InventedReviews {
     }
 
     /** The demo week, read and computed by the program itself. */
-    static Review demoWeek() throws IOException {
+    public static Review demoWeek() throws IOException {
         try {
             return new ReviewBuilder(Reference.load(), "0.1.0")
                     .review(new BookReader().read(Path.of("input-templates", "demo-week")));
@@ -725,6 +725,7 @@ final class InventedReviews {
                 number(1),
                 Optional.of(new Amount(number(8.82), Dimension.MASS, "g")),
                 Optional.empty(),
+                BLANK,
                 BLANK,
                 number(99),
                 BLANK,

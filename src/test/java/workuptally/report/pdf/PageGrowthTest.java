@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.PdfDocument;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.speed.Growth;
 
 /** Pages with next to nothing on them, so many that even a short look at all of them, done for each, shows. */

@@ -22,6 +22,8 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.PdfAttachment;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /** The machine-checkable rules of ISO 19005-3 (level A) and ISO 14289-1, by an independent validator. */
 @Tag("slow")

@@ -39,6 +39,8 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
+import workuptally.report.pdf.layout.PdfAttachment;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.RunFindings;
 import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;

@@ -9,9 +9,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /** What an independent reader gets out of a report. */
-final class PdfText {
+public final class PdfText {
     private PdfText() {}
 
     static byte[] bytes(Review review, PdfOptions options) throws IOException {
@@ -21,7 +22,7 @@ final class PdfText {
     }
 
     /** Text in the order of drawing, without any white space: line breaks inside a cell do not matter. */
-    static String dense(byte[] pdf) throws IOException {
+    public static String dense(byte[] pdf) throws IOException {
         return dense(spaced(pdf));
     }
 
@@ -34,12 +35,12 @@ final class PdfText {
         }
     }
 
-    static String dense(String text) {
+    public static String dense(String text) {
         return text.replaceAll("[\\s\\u00A0]+", "");
     }
 
     /** How often a text occurs. */
-    static int count(String text, String part) {
+    public static int count(String text, String part) {
         int count = 0;
         for (int at = text.indexOf(part); at >= 0; at = text.indexOf(part, at + part.length())) {
             count++;

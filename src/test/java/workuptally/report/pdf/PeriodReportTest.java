@@ -26,6 +26,8 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.period.PeriodReview;
+import workuptally.report.pdf.layout.PdfAttachment;
+import workuptally.report.pdf.layout.PdfOptions;
 
 class PeriodReportTest {
     private static final String LONG = "a-group-with-a-very-long-name-indeed/and a folder of its own/week ";

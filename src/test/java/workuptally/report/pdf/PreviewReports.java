@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.PdfOptions;
 
 /** Writes invented reviews and periods of every size as files to look at; its argument is the folder. */
 public final class PreviewReports {

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
 

@@ -22,6 +22,7 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Severity;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.LabelText;
 import workuptally.report.view.ProposalLine;
 import workuptally.report.view.ReadableNumbers;

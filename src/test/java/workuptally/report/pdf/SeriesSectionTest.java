@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import workuptally.judgement.Review;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.tally.series.SeriesTally;
 
 class SeriesSectionTest {

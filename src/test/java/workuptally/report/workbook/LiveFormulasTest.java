@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
-import workuptally.book.Template;
+import workuptally.book.template.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.view.Wording;

@@ -1,9 +1,0 @@
-package workuptally.book;
-
-/**
- * A name with a number, as in {@code ethyl acetate 81 %}.
- *
- * @param name name
- * @param value number in the unit asked for
- */
-record NamedNumber(String name, double value) {}

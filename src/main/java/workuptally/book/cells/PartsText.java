@@ -1,0 +1,123 @@
+package workuptally.book.cells;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import workuptally.book.words.NamedNumber;
+import workuptally.book.words.NumberWords;
+import workuptally.book.words.TypedText;
+import workuptally.book.words.Unit;
+import workuptally.model.Field.Qualifier;
+
+/** Parts of a mixture or skeleton as people list them: {@code EtOAc 80 %, EtOH 20 %}, {@code 80 % EtOAc; 20 % EtOH}, {@code toluene}. */
+public final class PartsText {
+    private static final Pattern BETWEEN =
+            Pattern.compile(" ?; ?|, (?=.*\\d)|(?<!(?<!\\p{L})[NOSP]),(?=\\p{L})| \\+ | & ");
+
+    /** Words that name no share. */
+    private static final Pattern VAGUE = Pattern.compile(
+            "(?<!\\p{L})(?:mostly|some|mainly|traces?|hauptsächlich|meist|etwas|wenig|rest|balance|little|plus|or|oder|and|und)(?!\\p{L})|\\?",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern RATIO = Pattern.compile("\\d ?: ?\\d");
+
+    private PartsText() {}
+
+    /** What was not understood, or the parts. */
+    public record Read(List<NamedNumber> parts, Optional<String> fault) {}
+
+    /**
+     * Reads the parts.
+     *
+     * @param unit unit wanted, and meant where none is written
+     * @param lone number of a part that is only a name, if that is allowed
+     */
+    public static Read read(String typed, Unit unit, Optional<Double> lone) {
+        List<NamedNumber> parts = new ArrayList<>();
+        String text = TypedText.plain(typed);
+        String[] pieces = BETWEEN.split(text);
+        for (String piece : pieces) {
+            String part = piece.strip();
+            if (part.isEmpty() || NumberWords.meanNothing(part)) {
+                continue;
+            }
+            Optional<NamedNumber> read = part(part, unit)
+                    .or(() -> lone.filter(n -> isName(part) && (unit == Unit.ONE || pieces.length == 1))
+                            .map(n -> new NamedNumber(part, n)));
+            if (read.isEmpty()) {
+                return new Read(List.of(), Optional.of(part));
+            }
+            parts.add(read.get());
+        }
+        return new Read(parts, Optional.empty());
+    }
+
+    private static boolean isName(String part) {
+        return !VAGUE.matcher(part).find() && !RATIO.matcher(part).find() && !part.matches(".*\\s[\\d.,]+ ?%?");
+    }
+
+    private static Optional<NamedNumber> part(String part, Unit unit) {
+        if (VAGUE.matcher(part).find() || RATIO.matcher(part).find()) {
+            return Optional.empty();
+        }
+        return nameFirst(part, unit).or(() -> numberFirst(part, unit));
+    }
+
+    /** {@code acetone 1950 g}, {@code acetone: 80}, {@code acetone (1950 g)}, {@code acid x2}. */
+    private static Optional<NamedNumber> nameFirst(String part, Unit unit) {
+        for (int at = 1; at < part.length(); at++) {
+            if (" :=(".indexOf(part.charAt(at)) < 0) {
+                continue;
+            }
+            String number = part.substring(at).replaceFirst("^[ :=]+", "");
+            boolean bracket = number.startsWith("(") && number.endsWith(")");
+            String inner = bracket ? number.substring(1, number.length() - 1) : number;
+            String counted = unit == Unit.ONE ? inner.replaceFirst("^[x*·] ?(?=\\d)", "") : inner;
+            Optional<Double> value = value(counted, unit);
+            if (value.isPresent()) {
+                return named(part.substring(0, at), value.get());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** {@code 80 % EtOAc}, {@code 2 x aniline}. */
+    private static Optional<NamedNumber> numberFirst(String part, Unit unit) {
+        NumberToken.Found found = NumberToken.at(part, 0, NumberText.Marks.UNKNOWN, false);
+        if (found.token().isEmpty()) {
+            return Optional.empty();
+        }
+        NumberToken token = found.token().get();
+        String rest = part.substring(token.end()).strip();
+        String name = unit == Unit.ONE ? rest.replaceFirst("^[x*·] ", "") : rest;
+        boolean spaced = token.unit().isPresent() || part.startsWith(" ", token.end());
+        return spaced && name.matches(".*\\p{L}.*") && !name.matches("[x*·].*")
+                ? value(part.substring(0, token.end()), unit).flatMap(v -> named(name, v))
+                : Optional.empty();
+    }
+
+    private static Optional<NamedNumber> named(String name, double value) {
+        String bare = name.replaceFirst("[ :=x]*$", name.strip().endsWith("x") && name.endsWith(" x") ? "" : "$0")
+                .replaceFirst("[ :=]+$", "")
+                .strip();
+        return bare.isEmpty()
+                        || !bare.matches(".*\\p{L}.*")
+                        || RATIO.matcher(bare).find()
+                ? Optional.empty()
+                : Optional.of(new NamedNumber(bare, value));
+    }
+
+    private static Optional<Double> value(String text, Unit unit) {
+        if (!(NumberText.parse(text) instanceof NumberText.Number number)
+                || number.qualifier() == Qualifier.BELOW
+                || number.qualifier() == Qualifier.ABOVE
+                || number.remark().isPresent()) {
+            return Optional.empty();
+        }
+        Unit typed = number.unit().orElse(unit);
+        return typed.quantity() == unit.quantity() && number.value().signum() > 0
+                ? Optional.of(typed.convert(number.value(), unit).doubleValue())
+                : Optional.empty();
+    }
+}

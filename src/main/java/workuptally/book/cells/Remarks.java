@@ -1,0 +1,115 @@
+package workuptally.book.cells;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import workuptally.book.words.Quantity;
+import workuptally.book.words.Unit;
+import workuptally.model.Severity;
+
+/** Words behind a number: some only say how it was got, some change what it means, some make it useless (common practice). */
+final class Remarks {
+    /** Words with which a number is not that of the column any more. */
+    private static final Pattern CHANGES = pattern(
+            "wet|moist|damp|feucht|nass|humide|lost|loss|losing|spilled|spilt|spill|verloren|verschüttet|perdu"
+                    + "|w/o|without|ohne|sans|tared|zeroed|tariert|minus|less|plus|missing|fehlt|left|partly|part|unknown|unsure|maybe|wrong|falsch"
+                    + "|titrated|titriert|or|oder|ou|vs|error|overrange|repeat|not|nicht|no|kein|area|a/a|mol|mole|v/v|w/v|vol|each|je"
+                    + "|min|h|s|week|per|pro|stoich|set|target|soll|planned|geplant|theory|theor\\.?|to|ad|bis|then|dann|was|instead|statt|guess|doubtful|leak|broke|broken");
+
+    /** What is not the temperature of the contents, unless it stands in brackets beside that. */
+    private static final Pattern BATH = pattern("bath|Bad|bain|oil bath|jacket|Mantel");
+
+    /** Words with which somebody must look whether the number is that of the column. */
+    private static final Pattern ASKS =
+            pattern("with|mit|avec|incl\\.?|including|inkl\\.?|before|vor|avant|still|noch|contains|enthält");
+
+    /** Words of which a lone number without a unit may be followed. */
+    private static final Pattern FOLLOWS = pattern(
+            "after|nach|by|per|aus|from|of|in|at|on|bei|as|total|net|netto|gross|brutto|crude|raw|dry|dried|trocken|roh|read|oil|Öl|solid|foam"
+                    + "|crystals|powder|colou?rless|off-white|white|yellow|brown|pale|Kristalle|Pulver|Schaum|Feststoff|HPLC|UPLC|NMR|qNMR|GC|KF|LC|UV|IR|MS|TLC|DC|titration|Titration|paper|meter|strip|Papier|label|Etikett|calc\\.?|lit\\.?|ber\\.?"
+                    + "|sep|sep\\.|separating|separatory|funnel|flask|Scheidetrichter|cylinder|Messzylinder|water|Wasser|rel\\.?|measured|gemessen|weighed|gewogen");
+
+    /** Words that add nothing that counts. */
+    private static final Pattern HARMLESS =
+            pattern("total|gesamt|net|netto|each|rel\\.?|HPLC|UPLC|NMR|1H NMR|qNMR|GC|KF|w/w|by .*");
+
+    private static final Pattern FOOTNOTE = Pattern.compile("[*†‡#§¹²³]{1,3}|\\^?[a-e]\\)|\\[[1-9a-e]\\]|\\([*†#]\\)");
+
+    /** A number on its own, not part of a formula such as H2O or of a nucleus such as 1H. */
+    private static final Pattern LONE_NUMBER = Pattern.compile("(?<![\\p{L}\\d.,])\\d[\\d.,]*(?![\\p{L}\\d])");
+
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(?<![\\p{L}\\d.,])(?<number>\\d[\\d.,]*) ?(?<unit>[^\\d\\s(),;]+)");
+
+    private Remarks() {}
+
+    private static Pattern pattern(String words) {
+        return Pattern.compile(
+                "(?<![\\p{L}\\d/-])(?:" + words + ")(?![\\p{L}\\d/])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    }
+
+    /** True for words that add nothing that counts. */
+    static boolean harmless(String tail) {
+        String words = tail.replaceAll("[()]", "").strip();
+        return HARMLESS.matcher(words).matches();
+    }
+
+    /**
+     * A number with what stands behind it.
+     *
+     * @param number the number
+     * @param tail the text behind number and unit, not empty
+     * @param text the whole text
+     */
+    static NumberText beside(NumberText.Number number, String tail, String text) {
+        if (FOOTNOTE.matcher(tail).matches()) {
+            return number.with(new NumberText.Remark(Severity.CHECK, text));
+        }
+        boolean setApart = "(,;[=".indexOf(tail.charAt(0)) >= 0;
+        boolean attached = !setApart && text.indexOf(tail) > 0 && text.charAt(text.indexOf(tail) - 1) != ' ';
+        String words = tail.replaceAll("[()\\[\\],;]", " ").strip();
+        if (words.isEmpty() || !words.matches(".*\\p{L}.*") && !setApart) {
+            return NumberText.unreadable();
+        }
+        if (attached && number.unit().isEmpty()) {
+            return NumberText.unreadable();
+        }
+        if (CHANGES.matcher(words).find() || !setApart && BATH.matcher(words).find()) {
+            return number.unit().isEmpty()
+                            && !setApart
+                            && !FOLLOWS.matcher(words).lookingAt()
+                    ? NumberText.unknownUnit(tail)
+                    : NumberText.unreadable();
+        }
+        if (!setApart && number.unit().isEmpty() && !FOLLOWS.matcher(words).lookingAt()) {
+            return NumberText.unknownUnit(tail);
+        }
+        return withWords(number, words, text);
+    }
+
+    private static NumberText withWords(NumberText.Number number, String words, String text) {
+        boolean otherNumber = false;
+        String rest = words;
+        Matcher second = WITH_UNIT.matcher(words);
+        while (second.find()) {
+            Optional<Unit> unit = Unit.named(second.group("unit"));
+            if (unit.isPresent()) {
+                if (number.unit().map(Unit::quantity).equals(unit.map(Unit::quantity))) {
+                    return NumberText.unreadable(); // a second value of the same quantity
+                }
+                otherNumber |= unit.get().quantity() != Quantity.TEMPERATURE;
+                rest = rest.replace(second.group(), " ");
+            }
+        }
+        if (LONE_NUMBER.matcher(rest).find()) {
+            return NumberText.unreadable();
+        }
+        if (ASKS.matcher(words).find()) {
+            return number.with(new NumberText.Remark(Severity.CHECK, text));
+        }
+        boolean mass = number.unit().map(u -> u.quantity() == Quantity.MASS).orElse(false);
+        return otherNumber || mass && !FOLLOWS.matcher(words).lookingAt()
+                ? number.with(new NumberText.Remark(Severity.NOTE, text))
+                : number;
+    }
+}

@@ -1,0 +1,206 @@
+package workuptally.book.files;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the rows of one sheet of a workbook, raw values as stored, in a single pass. */
+public final class SheetPart {
+    /** Columns that a sheet has at most in spreadsheet programs. */
+    private static final int MOST_COLUMNS = 16_384;
+
+    private static final Pattern CELL = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?(\\d{1,9})");
+
+    private final String file;
+    private final String sheet;
+    private final XmlPart xml;
+    private final SharedStrings strings;
+    private final NumberFormats formats;
+    private final List<RawRow> rows = new ArrayList<>();
+    private final List<RawTable.MergedRegion> merged = new ArrayList<>();
+    private int hiddenRows;
+    private boolean stale;
+    private int staleFormulas;
+    private int lastRow;
+
+    public SheetPart(String file, String sheet, XmlPart xml, SharedStrings strings, NumberFormats formats) {
+        this.file = file;
+        this.sheet = sheet;
+        this.xml = xml;
+        this.strings = strings;
+        this.formats = formats;
+    }
+
+    /**
+     * Reads to the end.
+     *
+     * @param formulasAreStale true where no result of a formula of the book counts, since it was not calculated when it was saved
+     * @throws UnreadableBookException if the part is damaged or a cell lies outside the sheet
+     */
+    public RawTable read(boolean formulasAreStale) throws UnreadableBookException {
+        stale = formulasAreStale;
+        while (xml.next()) {
+            if (xml.isStart("row")) {
+                readRow();
+            } else if (xml.isStart("mergeCell")) {
+                xml.attribute("ref").flatMap(SheetPart::region).ifPresent(merged::add);
+            }
+        }
+        return new RawTable(file, sheet, true, rows, merged, hiddenRows);
+    }
+
+    /** Number of formulas whose results do not count because none of the book does. */
+    public int staleFormulas() {
+        return staleFormulas;
+    }
+
+    private void readRow() throws UnreadableBookException {
+        int row = NumberFormats.number(xml.attribute("r"));
+        row = row > 0 ? row : lastRow + 1;
+        lastRow = row;
+        if (row > CsvRows.MOST_ROWS) {
+            throw outside("row " + row);
+        }
+        boolean hidden = xml.attribute("hidden").filter(SheetPart::isTrue).isPresent();
+        List<RawCell> cells = new ArrayList<>();
+        int lastColumn = -1;
+        while (xml.next() && !xml.isEnd("row")) {
+            if (xml.isStart("c")) {
+                int column = column(xml.attribute("r"), lastColumn + 1);
+                lastColumn = column;
+                readCell(column).filter(cell -> !cell.isBlank()).ifPresent(cells::add);
+            }
+        }
+        if (!cells.isEmpty()) {
+            cells.sort(Comparator.comparingInt(RawCell::column));
+            rows.add(new RawRow(row, row, cells));
+            hiddenRows += hidden ? 1 : 0;
+        }
+    }
+
+    private static boolean isTrue(String text) {
+        return text.equals("1") || text.equals("true");
+    }
+
+    private int column(Optional<String> reference, int next) throws UnreadableBookException {
+        int column = reference.isPresent() ? columnOf(reference.get()).orElse(next) : next;
+        if (column >= MOST_COLUMNS) {
+            throw outside("column " + (column + 1));
+        }
+        return column;
+    }
+
+    /** Column of a reference of the plain form {@code BC12}, which nearly all have; the rest is left to the pattern. */
+    private static OptionalInt columnOf(String reference) {
+        int letters = 0;
+        int number = 0;
+        while (letters < reference.length() && letters < 3 && isCapital(reference.charAt(letters))) {
+            number = number * 26 + reference.charAt(letters) - 'A' + 1;
+            letters++;
+        }
+        boolean plain = letters > 0 && reference.length() > letters && reference.length() <= letters + 9;
+        for (int i = letters; plain && i < reference.length(); i++) {
+            plain = reference.charAt(i) >= '0' && reference.charAt(i) <= '9';
+        }
+        if (plain) {
+            return OptionalInt.of(number - 1);
+        }
+        Matcher match = CELL.matcher(reference);
+        return match.matches() ? OptionalInt.of(columnNumber(match.group(1))) : OptionalInt.empty();
+    }
+
+    private static boolean isCapital(char c) {
+        return c >= 'A' && c <= 'Z';
+    }
+
+    private UnreadableBookException outside(String what) {
+        return new UnreadableBookException(file + " has a cell in " + what + " of " + sheet
+                + ", outside of what a sheet can hold: save it again from a spreadsheet program.");
+    }
+
+    private static int columnNumber(String letters) {
+        int number = 0;
+        for (char letter : letters.toUpperCase(java.util.Locale.ROOT).toCharArray()) {
+            number = number * 26 + letter - 'A' + 1;
+        }
+        return number - 1;
+    }
+
+    private Optional<RawCell> readCell(int column) throws UnreadableBookException {
+        String type = xml.attribute("t").orElse("n");
+        ShownAs shown = formats.ofStyle(NumberFormats.number(xml.attribute("s")));
+        boolean formula = false;
+        boolean changing = false;
+        Optional<String> value = Optional.empty();
+        while (xml.next() && !xml.isEnd("c")) {
+            if (xml.isStart("v")) {
+                value = Optional.of(xml.ownText());
+            } else if (xml.isStart("is")) {
+                return Optional.of(RawCell.text(column, inlineText()));
+            } else if (xml.isStart("f")) {
+                formula = true;
+                // One that is marked so changes with each opening, as TODAY does, and its stored result with it.
+                changing = xml.attribute("ca").filter(SheetPart::isTrue).isPresent();
+                xml.skip();
+            } else if (xml.isStart()) {
+                xml.skip();
+            }
+        }
+        boolean textResult = type.equals("str") && value.isPresent();
+        boolean empty = !textResult && value.filter(v -> !v.isBlank()).isEmpty();
+        if (formula && (empty || changing || stale)) {
+            staleFormulas += stale ? 1 : 0;
+            return Optional.of(new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown));
+        }
+        return value.isEmpty() ? Optional.empty() : Optional.of(cell(column, type, value.get(), formula, shown));
+    }
+
+    private String inlineText() throws UnreadableBookException {
+        String text = SharedStrings.richText(xml, "is");
+        while (xml.next() && !xml.isEnd("c")) {
+            // the text is all that such a cell holds
+        }
+        return text;
+    }
+
+    private RawCell cell(int column, String type, String value, boolean formula, ShownAs shown)
+            throws UnreadableBookException {
+        return switch (type) {
+            case "s" -> RawCell.text(column, sharedText(value));
+            case "str", "d" -> RawCell.text(column, SharedStrings.unescape(value));
+            case "b" -> RawCell.text(column, value.strip().equals("1") ? "TRUE" : "FALSE");
+            case "e" -> new RawCell(column, RawCell.Type.ERROR, value, shown);
+            default ->
+                value.isBlank()
+                        ? RawCell.text(column, "")
+                        : new RawCell(
+                                column,
+                                formula ? RawCell.Type.COMPUTED_NUMBER : RawCell.Type.NUMBER,
+                                value.strip(),
+                                shown);
+        };
+    }
+
+    private String sharedText(String value) throws UnreadableBookException {
+        Optional<String> text = strings.text(NumberFormats.index(value.strip()));
+        return text.orElseThrow(() -> new UnreadableBookException(file + " is damaged: a cell of " + sheet
+                + " refers to a text that is missing; open it in a spreadsheet program, repair and save it."));
+    }
+
+    private static Optional<RawTable.MergedRegion> region(String reference) {
+        int colon = reference.indexOf(':');
+        Matcher first = CELL.matcher(colon < 0 ? reference : reference.substring(0, colon));
+        Matcher last = CELL.matcher(reference.substring(colon + 1));
+        return first.matches() && last.matches()
+                ? Optional.of(new RawTable.MergedRegion(
+                        Integer.parseInt(first.group(2)),
+                        Integer.parseInt(last.group(2)),
+                        columnNumber(first.group(1)),
+                        columnNumber(last.group(1))))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,99 @@
+package workuptally.book.headings;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import workuptally.book.cells.CellNumber;
+import workuptally.book.cells.NumberText;
+import workuptally.book.files.FindingLog;
+import workuptally.book.files.RawTable;
+import workuptally.book.schema.Column;
+import workuptally.book.words.Quantity;
+import workuptally.book.words.Unit;
+import workuptally.book.words.Words;
+import workuptally.model.FindingCode;
+
+/** The units that the headings of a table name, for the numbers below them that have none of their own. */
+final class HeadingUnits {
+    private final RawTable raw;
+    private final HeadingRow headings;
+    private final Map<String, Unit> units = new HashMap<>();
+    private final Set<String> withoutReadableUnit = new HashSet<>();
+
+    HeadingUnits(RawTable raw, HeadingRow headings) {
+        this.raw = raw;
+        this.headings = headings;
+    }
+
+    /** Unit in the heading of a column, if it names one. */
+    Optional<Unit> of(String heading) {
+        return Optional.ofNullable(units.get(heading));
+    }
+
+    /** False if the heading names a unit that is none of the column, or none where one is needed; this was reported. */
+    boolean isReadable(String heading) {
+        return !withoutReadableUnit.contains(heading);
+    }
+
+    /** Takes the unit that a heading names, if it names one; one that the column cannot have is reported. */
+    void read(Column column, HeadingRow.Typed typed, FindingLog log) {
+        String unitText = HeadingText.of(typed.heading()).unitText();
+        if (unitText.isEmpty()) {
+            return;
+        }
+        Optional<Unit> unit = Unit.named(unitText);
+        if (column.kind() == Column.Kind.NUMBER_WITH_UNIT) {
+            unit.ifPresent(u -> units.put(column.heading(), u));
+        }
+        if (column.kind() != Column.Kind.NUMBER) {
+            return;
+        }
+        Unit own = column.unit().orElse(Unit.ONE);
+        if (unit.isPresent() && unit.get().quantity() == own.quantity()) {
+            units.put(column.heading(), unit.get());
+            return;
+        }
+        if (own == Unit.ONE && unit.isEmpty()) {
+            return;
+        }
+        withoutReadableUnit.add(column.heading());
+        log.add(
+                unit.isPresent() ? FindingCode.UNIT_WRONG : FindingCode.UNIT_UNKNOWN,
+                column.need().severity(),
+                "",
+                headings.place(raw, typed.cell()),
+                "read the heading '" + Words.tidy(typed.cell().text()) + "'",
+                "a unit for " + column.expected(),
+                "Correct the unit in the heading and run again; the numbers of this column were not used.");
+    }
+
+    /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */
+    void require(Column column, HeadingRow.Typed typed, FindingLog log) {
+        boolean sized = column.unit()
+                .map(Unit::quantity)
+                .filter(q -> q == Quantity.MASS || q == Quantity.VOLUME || q == Quantity.AMOUNT)
+                .isPresent();
+        if (!sized || units.containsKey(column.heading()) || withoutReadableUnit.contains(column.heading())) {
+            return;
+        }
+        boolean bare = raw.rows().stream()
+                .filter(row -> row.row() > headings.row().row())
+                .flatMap(row -> row.cell(typed.cell().column()).stream())
+                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number number
+                        && number.unit().isEmpty());
+        if (bare) {
+            withoutReadableUnit.add(column.heading());
+            log.add(
+                    FindingCode.UNIT_MISSING,
+                    column.need().severity(),
+                    "",
+                    headings.place(raw, typed.cell()),
+                    "read the heading '" + typed.cell().text() + "' without a unit over numbers without one",
+                    "a unit for " + column.expected(),
+                    "Write the unit in the headings file, such as \"" + column.heading() + " (mg)\", and run again; the"
+                            + " numbers of this column were not used.");
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package workuptally.book.tables;
+
+import java.util.Optional;
+import workuptally.book.cells.NumberText;
+import workuptally.book.files.RawCell;
+import workuptally.book.headings.MatchedHeadings;
+import workuptally.book.schema.Column;
+import workuptally.book.words.Unit;
+import workuptally.model.Amount;
+import workuptally.model.Dimension;
+import workuptally.model.Field;
+import workuptally.model.FindingCode;
+
+/** Amounts of one row, each a number whose unit says whether it is a mass, a volume or an amount of substance. */
+final class AmountCells {
+    private final TableRow row;
+    private final MatchedHeadings headings;
+    private final NumberCells numbers;
+
+    AmountCells(TableRow row, MatchedHeadings headings, NumberCells numbers) {
+        this.row = row;
+        this.headings = headings;
+        this.numbers = numbers;
+    }
+
+    /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
+    Optional<Amount> amount(Column column, Column unitColumn) {
+        String heading = column.heading();
+        Optional<RawCell> cell = row.cell(heading);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        String typedBeside = row.text(unitColumn.heading());
+        boolean inDrops = NumberText.meansDrops(typedBeside);
+        String beside = inDrops ? Unit.MILLILITRE.symbol() : typedBeside;
+        NumberText read = inDrops ? inDrops(numbers.read(column, cell.get())) : numbers.read(column, cell.get());
+        Optional<Unit> unitBeside = Unit.named(beside);
+        if (!(read instanceof NumberText.Number number)) {
+            Field field = numbers.notANumber(column, cell.get(), read);
+            return field.isBlank()
+                    ? Optional.empty()
+                    : Optional.of(new Amount(
+                            field, unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS), beside));
+        }
+        Amount unusable = new Amount(
+                Field.NoNumber.UNREADABLE,
+                unitBeside.flatMap(AmountCells::dimension).orElse(Dimension.MASS),
+                beside);
+        if (!beside.isEmpty() && unitBeside.flatMap(AmountCells::dimension).isEmpty()) {
+            row.report(
+                    unitBeside.isEmpty() ? FindingCode.UNIT_UNKNOWN : FindingCode.UNIT_WRONG,
+                    column.need().severity(),
+                    unitColumn.heading(),
+                    "read '" + beside + "'",
+                    unitColumn.expected(),
+                    TableRow.CORRECT);
+            return Optional.of(unusable);
+        }
+        if (number.unit().isPresent() && unitBeside.isPresent() && number.unit().get() != unitBeside.get()) {
+            row.reportCell(
+                    FindingCode.UNIT_CONTRADICTION,
+                    column,
+                    cell.get(),
+                    "the unit beside it, " + beside,
+                    "Keep one of the two units and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Unit> unit = number.unit().or(() -> unitBeside).or(() -> headings.unit(heading));
+        if (unit.isEmpty()) {
+            row.report(
+                    FindingCode.UNIT_MISSING,
+                    column.need().severity(),
+                    unitColumn.heading(),
+                    "read '" + TableRow.seen(cell.get()) + "' without a unit",
+                    unitColumn.expected(),
+                    "Enter the unit and run again.");
+            return Optional.of(unusable);
+        }
+        Optional<Dimension> dimension = dimension(unit.get());
+        if (dimension.isEmpty()) {
+            row.reportCell(FindingCode.UNIT_WRONG, column, cell.get(), unitColumn.expected(), TableRow.CORRECT);
+            return Optional.of(unusable);
+        }
+        Field value = numbers.converted(column, cell.get(), number, unit.get(), base(dimension.get()));
+        return Optional.of(new Amount(value, dimension.get(), unit.get().symbol()));
+    }
+
+    private static NumberText inDrops(NumberText read) {
+        return read instanceof NumberText.Number count && count.unit().isEmpty() ? count.ofDrops() : read;
+    }
+
+    private static Optional<Dimension> dimension(Unit unit) {
+        return switch (unit.quantity()) {
+            case MASS -> Optional.of(Dimension.MASS);
+            case VOLUME -> Optional.of(Dimension.VOLUME);
+            case AMOUNT -> Optional.of(Dimension.AMOUNT);
+            case EQUIVALENTS -> Optional.of(Dimension.EQUIVALENTS);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Unit base(Dimension dimension) {
+        return switch (dimension) {
+            case MASS -> Unit.GRAM;
+            case VOLUME -> Unit.MILLILITRE;
+            case AMOUNT -> Unit.MILLIMOLE;
+            case EQUIVALENTS -> Unit.EQUIVALENT;
+        };
+    }
+}

@@ -1,0 +1,106 @@
+package workuptally.book.tables;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import workuptally.book.headings.MatchedHeadings;
+import workuptally.book.schema.Column;
+import workuptally.book.words.NumberWords;
+import workuptally.book.words.TypedText;
+import workuptally.book.words.Words;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+
+/** Reads the cells of one row in which a word of a list is expected; a word near one is taken for it and said so. */
+final class ChoiceCells {
+    private static final int MOST_CHOICES_NAMED = 8;
+
+    private static final Pattern WORDS = Pattern.compile("[\\p{L} -]+");
+
+    private static final Set<String> YES = Set.of(
+            "yes", "y", "true", "ja", "j", "oui", "✓", "✔", "wanted", "target", "desired", "product", "mainproduct");
+    private static final Set<String> NO = Set.of(
+            "no",
+            "n",
+            "false",
+            "nein",
+            "non",
+            "byproduct",
+            "sideproduct",
+            "impurity",
+            "recovered",
+            "unwanted",
+            "nebenprodukt",
+            "tracked");
+
+    private final TableRow row;
+    private final MatchedHeadings headings;
+
+    ChoiceCells(TableRow row, MatchedHeadings headings) {
+        this.row = row;
+        this.headings = headings;
+    }
+
+    /** One of a choice; nothing where blank or not understood. */
+    <E extends Enum<E>> Optional<E> choice(Column column, E[] values) {
+        String text = row.text(column.heading());
+        Optional<E> found = Words.find(values, headings.word(text));
+        if (found.isEmpty() && !text.isEmpty() && !isNothing(text)) {
+            Optional<E> guess =
+                    WORDS.matcher(text).matches() ? Words.guess(values, headings.word(text)) : Optional.empty();
+            if (guess.isEmpty()) {
+                reportUnknown(column, text);
+            } else {
+                row.report(
+                        FindingCode.CHOICE_GUESSED,
+                        Severity.CHECK,
+                        column.heading(),
+                        "read '" + text + "' as " + Words.word(guess.get()),
+                        column.expected(),
+                        "Correct the word if that is meant; it was used so.");
+            }
+            return guess;
+        }
+        return found;
+    }
+
+    /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
+    <E extends Enum<E>> Optional<E> result(Column column, E[] values) {
+        String text = TypedText.plain(row.text(column.heading()));
+        if (text.matches("-{1,3}")) {
+            reportUnknown(column, text);
+            return Optional.empty();
+        }
+        return choice(column, values);
+    }
+
+    private void reportUnknown(Column column, String text) {
+        row.report(
+                FindingCode.CHOICE_UNKNOWN,
+                column.need().severity(),
+                column.heading(),
+                "read '" + text + "'",
+                column.expected(),
+                (column.choices().size() > MOST_CHOICES_NAMED
+                                ? "Write a word of the column's list"
+                                : "Write " + String.join(", ", column.choices()))
+                        + ", or map your own in the headings file, and run again.");
+    }
+
+    private static boolean isNothing(String text) {
+        return NumberWords.meanNothing(TypedText.plain(text));
+    }
+
+    /** Yes or no; nothing where blank or not understood. */
+    Optional<Boolean> yesOrNo(Column column) {
+        String text = row.text(column.heading());
+        String word = Words.loose(headings.word(text));
+        if (YES.contains(word) || NO.contains(word)) {
+            return Optional.of(YES.contains(word));
+        }
+        if (!word.isEmpty() && !isNothing(text)) {
+            reportUnknown(column, text);
+        }
+        return Optional.empty();
+    }
+}

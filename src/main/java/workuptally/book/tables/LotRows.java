@@ -1,0 +1,121 @@
+package workuptally.book.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
+import workuptally.model.FindingCode;
+import workuptally.model.Lot;
+import workuptally.model.Product;
+import workuptally.model.Severity;
+
+/** Reads the Isolated table; a lot that holds several products has a row for each, with one weighing. */
+public final class LotRows {
+    private LotRows() {}
+
+    public static void read(TableRows rows, RunIndex runs) {
+        rows.forEach(row -> runs.of(row).ifPresent(run -> row.label("Lot").ifPresent(label -> read(row, label, run))));
+    }
+
+    private static void read(TableRow row, String label, RunParts run) {
+        Optional<Lot> first = run.lot(label);
+        if (first.isPresent() && !isOtherProduct(row, label, run)) {
+            row.report(
+                    FindingCode.LOT_DUPLICATE,
+                    Severity.STOP,
+                    "Lot",
+                    "read lot '" + label + "' a second time; it stands in row "
+                            + first.get().row().row() + " already",
+                    "each lot of a run once, or a row for each product that it holds",
+                    "Give the second lot a label of its own and run again; only the first was read.");
+            return;
+        }
+        Lot lot = lot(row, label, run);
+        if (first.isEmpty()) {
+            run.lots.add(lot);
+            run.defineLabel(label);
+        } else if (isOneWeighing(row, first.get(), lot)) {
+            run.lots.add(lot.weighedAs(first.get()));
+        }
+    }
+
+    private static boolean isOtherProduct(TableRow row, String label, RunParts run) {
+        Optional<Product> product = run.product(row.text("Product"));
+        return product.isPresent()
+                && run.lots.stream()
+                        .filter(l -> l.label().equals(label))
+                        .allMatch(l -> run.product(l.product()).isPresent()
+                                && !l.product().equalsIgnoreCase(product.get().name()));
+    }
+
+    /** True where the row of another product repeats the weighing of the lot or leaves it blank; else the row is left out and said. */
+    private static boolean isOneWeighing(TableRow row, Lot first, Lot other) {
+        List<String> differ = new ArrayList<>();
+        note(differ, "Gross", first.grossGrams(), other.grossGrams());
+        note(differ, "Tare", first.tareGrams(), other.tareGrams());
+        note(differ, "Net", first.netGrams(), other.netGrams());
+        note(differ, "Second weighing", first.secondWeighingGrams(), other.secondWeighingGrams());
+        if (other.stage().isPresent() && !other.stage().equals(first.stage())) {
+            differ.add("Stage");
+        }
+        if (!other.from().isEmpty() && !other.from().equals(first.from())) {
+            differ.add("From");
+        }
+        if (!differ.isEmpty()) {
+            row.report(
+                    FindingCode.LOT_ROWS_DIFFER,
+                    Severity.STOP,
+                    differ.get(0),
+                    "read lot '" + first.label() + "' for " + other.product() + " with another "
+                            + String.join(", ", differ) + " than in row "
+                            + first.row().row() + " for " + first.product(),
+                    "one weighing, stage and origin for all products of a lot; an assay for each",
+                    "Repeat the weighing of the lot or leave it blank, or give a lot of its own a label of its own; only the"
+                            + " first row was read.");
+        }
+        return differ.isEmpty();
+    }
+
+    private static void note(List<String> differ, String heading, Field first, Field other) {
+        Optional<Double> mass = other.entered().map(Entered::value);
+        if (mass.isPresent() && !mass.equals(first.entered().map(Entered::value))) {
+            differ.add(heading);
+        }
+    }
+
+    private static Lot lot(TableRow row, String label, RunParts run) {
+        Field tare = row.number("Tare");
+        return new Lot(
+                label,
+                product(row, run),
+                row.choice("Stage", Lot.Stage.values()),
+                run.spelling(row.labels("From", run::knows)),
+                row.text("Vessel"),
+                row.grossAbove(row.number("Gross"), tare),
+                tare,
+                row.number("Net"),
+                row.number("Assay"),
+                row.number("Relative standard uncertainty"),
+                row.text("Identity by"),
+                row.grossAbove(row.number("Second weighing"), tare),
+                row.number("Stated yield"),
+                row.text("Notes"),
+                row.place());
+    }
+
+    private static String product(TableRow row, RunParts run) {
+        String typed = row.text("Product");
+        Optional<Product> product = run.product(typed);
+        if (product.isEmpty()) {
+            row.report(
+                    FindingCode.PRODUCT_UNKNOWN,
+                    Severity.STOP,
+                    "Product",
+                    typed.isEmpty() ? "read an empty cell" : "read '" + typed + "'",
+                    "a product of the run in the Products table",
+                    "Correct the name or add the product, then run again.");
+        }
+        return product.map(Product::name).orElse(typed);
+    }
+}

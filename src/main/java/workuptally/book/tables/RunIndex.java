@@ -1,0 +1,68 @@
+package workuptally.book.tables;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.book.words.SameName;
+import workuptally.book.words.TotalRow;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+
+/** The runs of a book by id, in order of the Runs table; ids match without regard to case and spaces. */
+public final class RunIndex {
+    private final Map<String, RunParts> runs = new LinkedHashMap<>();
+
+    private static String key(String id) {
+        return id.replace(" ", "").toLowerCase(Locale.ROOT);
+    }
+
+    /** The run of an id, spelled otherwise if only one run can be meant. */
+    public Optional<RunParts> find(String id) {
+        return Optional.ofNullable(runs.get(key(id)))
+                .or(() -> SameName.of(List.copyOf(runs.values()), RunParts::id, id));
+    }
+
+    /** The run of exactly this id, but for case and spaces. */
+    Optional<RunParts> findSame(String id) {
+        return Optional.ofNullable(runs.get(key(id)));
+    }
+
+    void add(RunParts run) {
+        runs.put(key(run.id()), run);
+    }
+
+    public Collection<RunParts> all() {
+        return runs.values();
+    }
+
+    /** The run that a row of another table belongs to; nothing if the id is missing or unknown, which is reported. */
+    Optional<RunParts> of(TableRow row) {
+        Optional<String> id = row.key("Run");
+        if (id.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<RunParts> run = find(id.get());
+        if (run.isEmpty() && (TotalRow.isNamed(id.get()) || row.holdsOnly("Run"))) {
+            return run; // a total or a remark records nothing
+        }
+        if (run.isPresent()) {
+            row.belongsTo(run.get().id());
+        } else {
+            reportUnknown(row, id.get());
+        }
+        return run;
+    }
+
+    static void reportUnknown(TableRow row, String id) {
+        row.report(
+                FindingCode.RUN_UNKNOWN,
+                Severity.STOP,
+                "Run",
+                "read '" + id + "'",
+                "a run of the Runs table",
+                "Correct the run or add it to Runs, then run again; the row was left out.");
+    }
+}

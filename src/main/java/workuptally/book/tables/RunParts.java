@@ -1,0 +1,161 @@
+package workuptally.book.tables;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import workuptally.book.words.SameName;
+import workuptally.book.words.Words;
+import workuptally.model.Assay;
+import workuptally.model.Charge;
+import workuptally.model.Layer;
+import workuptally.model.Lot;
+import workuptally.model.NmrAssay;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+
+/** A run while its parts are being read from the tables. */
+public final class RunParts {
+    /** The run as its own row says, still without parts and perhaps without a status. */
+    private final Run head;
+
+    /** How the status of a run was found; one that was not understood must not pass for isolated. */
+    enum StatusEntry {
+        TYPED,
+        BLANK,
+        UNREAD
+    }
+
+    private final StatusEntry status;
+    final List<Product> products = new ArrayList<>();
+    final List<Charge> charges = new ArrayList<>();
+    final List<Step> steps = new ArrayList<>();
+    final List<Layer> layers = new ArrayList<>();
+    final List<Assay> assays = new ArrayList<>();
+    final List<NmrAssay> nmrAssays = new ArrayList<>();
+    final List<Lot> lots = new ArrayList<>();
+    private final Map<String, String> spellings = new HashMap<>();
+    private final Map<String, Layer> layersByVessel = new HashMap<>();
+
+    RunParts(Run head, StatusEntry status) {
+        this.head = head;
+        this.status = status;
+    }
+
+    String id() {
+        return head.id();
+    }
+
+    /** True where the run's own row stands there. */
+    public boolean standsAt(String sheet, int row) {
+        return head.row().row() == row && head.row().table().sheet().equals(sheet);
+    }
+
+    /** Remembers how a label is spelled where it is defined. */
+    void defineLabel(String label) {
+        spellings.put(label, label);
+        spellings.putIfAbsent(loose(label), label);
+    }
+
+    /** A label as it is spelled where it is defined; as typed if it is defined nowhere. */
+    String spelling(String label) {
+        return Optional.ofNullable(spellings.get(label))
+                .or(() -> Optional.ofNullable(spellings.get(loose(label))))
+                .orElse(label);
+    }
+
+    /** True for a label that is defined somewhere. */
+    boolean knows(String label) {
+        return spellings.containsKey(label) || spellings.containsKey(loose(label));
+    }
+
+    List<String> spelling(List<String> labels) {
+        return labels.stream().map(this::spelling).distinct().toList();
+    }
+
+    private static String loose(String label) {
+        return label.replace(" ", "").toLowerCase(Locale.ROOT);
+    }
+
+    Optional<Product> product(String name) {
+        return SameName.of(products, Product::name, name);
+    }
+
+    Optional<Charge> charge(String material) {
+        return SameName.of(charges, Charge::material, material);
+    }
+
+    Optional<Layer> layer(String label) {
+        return layers.stream().filter(layer -> layer.label().equals(label)).findFirst();
+    }
+
+    Optional<Lot> lot(String label) {
+        return lots.stream().filter(lot -> lot.label().equals(label)).findFirst();
+    }
+
+    /** The earlier layer in a vessel, if any is still in it by its status. */
+    Optional<Layer> layerInVessel(String vessel) {
+        return vessel.isEmpty() ? Optional.empty() : Optional.ofNullable(layersByVessel.get(Words.loose(vessel)));
+    }
+
+    void add(Layer layer) {
+        layers.add(layer);
+        defineLabel(layer.label());
+        if (!layer.vessel().isEmpty() && stillInItsVessel(layer)) {
+            layersByVessel.putIfAbsent(Words.loose(layer.vessel()), layer);
+        }
+    }
+
+    /** False for a layer that was consumed, used up or lost, whose vessel may have been taken again. */
+    static boolean stillInItsVessel(Layer layer) {
+        return layer.status()
+                .map(status -> status != Layer.Status.CONSUMED
+                        && status != Layer.Status.USED_UP
+                        && status != Layer.Status.LOST)
+                .orElse(true);
+    }
+
+    public Run build() {
+        return new Run(
+                head.id(),
+                head.date(),
+                head.chemist(),
+                head.reaction(),
+                head.kind(),
+                head.series(),
+                status(),
+                head.conversionPercent(),
+                head.notes(),
+                ProductForms.settled(products, lots),
+                charges,
+                steps,
+                layers,
+                assays,
+                nmrAssays,
+                lots,
+                head.row());
+    }
+
+    private Run.Status status() {
+        return switch (status) {
+            case TYPED -> head.status();
+            case BLANK -> statusByRecord();
+            case UNREAD -> statusByRecord() == Run.Status.PLANNED ? Run.Status.PLANNED : Run.Status.IN_WORKUP;
+        };
+    }
+
+    private static boolean wasCharged(Charge charge) {
+        return charge.actual().isPresent() || !charge.statedMillimoles().isBlank();
+    }
+
+    private Run.Status statusByRecord() {
+        if (!lots.isEmpty()) {
+            return Run.Status.ISOLATED;
+        }
+        boolean begun = !layers.isEmpty() || charges.stream().anyMatch(RunParts::wasCharged);
+        return begun ? Run.Status.IN_WORKUP : Run.Status.PLANNED;
+    }
+}

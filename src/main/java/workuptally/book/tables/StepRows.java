@@ -1,0 +1,64 @@
+package workuptally.book.tables;
+
+import java.util.List;
+import java.util.Optional;
+import workuptally.model.Field;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+import workuptally.model.Step;
+
+/** Reads the Workup table; Layers and Isolated are read before it, so that labels are spelled as there. */
+public final class StepRows {
+    private StepRows() {}
+
+    public static void read(TableRows rows, RunIndex runs) {
+        rows.forEach(row -> runs.of(row).ifPresent(run -> run.steps.add(step(row, run))));
+    }
+
+    private static Step step(TableRow row, RunParts run) {
+        Field portions = row.count("Portions");
+        Optional<PortionCells.Portioned> written = row.portioned("Volume", portions);
+        return new Step(
+                row.text("Step"),
+                operation(row),
+                row.shared(run.spelling(row.labels("From", run::knows))),
+                row.text("Material"),
+                written.map(PortionCells.Portioned::count).orElse(portions),
+                written.map(PortionCells.Portioned::each).orElseGet(() -> row.number("Volume")),
+                row.number("Mass"),
+                row.number("Molarity"),
+                row.number("Density"),
+                row.number("Funnel"),
+                row.count("Loads"),
+                row.numberOrWord("Temperature"),
+                row.numberOrWord("pH after"),
+                row.result("Quench test", Step.QuenchTest.values()),
+                row.choice("Lower layer", Step.Lower.values()),
+                row.choice("Checked by", Step.CheckedBy.values()),
+                row.choice("Emulsion", Step.Emulsion.values()),
+                given(row, run, "Gives organic"),
+                given(row, run, "Gives aqueous"),
+                given(row, run, "Gives other"),
+                row.text("Notes"),
+                row.place());
+    }
+
+    private static Optional<Step.Operation> operation(TableRow row) {
+        if (row.isBlank("Operation")) {
+            row.report(
+                    FindingCode.OPERATION_MISSING,
+                    Severity.STOP,
+                    "Operation",
+                    "read an empty cell in a row with other entries",
+                    "what was done in this step",
+                    "Fill the cell or empty the row, then run again.");
+        }
+        return row.choice("Operation", Step.Operation.values());
+    }
+
+    private static List<String> given(TableRow row, RunParts run, String heading) {
+        List<String> labels = row.shared(run.spelling(row.labels(heading, run::knows)));
+        labels.forEach(run::defineLabel);
+        return labels;
+    }
+}

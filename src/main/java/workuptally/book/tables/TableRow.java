@@ -1,0 +1,349 @@
+package workuptally.book.tables;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import workuptally.book.cells.CellNumber;
+import workuptally.book.cells.DateText;
+import workuptally.book.cells.NumberText;
+import workuptally.book.cells.PartsText;
+import workuptally.book.cells.ScaleWord;
+import workuptally.book.files.FindingLog;
+import workuptally.book.files.RawCell;
+import workuptally.book.files.RawRow;
+import workuptally.book.headings.MatchedHeadings;
+import workuptally.book.schema.Column;
+import workuptally.book.words.LabelsText;
+import workuptally.book.words.NamedNumber;
+import workuptally.book.words.NumberWords;
+import workuptally.book.words.SeveralProtons;
+import workuptally.book.words.TotalRow;
+import workuptally.book.words.TypedText;
+import workuptally.book.words.Unit;
+import workuptally.model.Amount;
+import workuptally.model.Field;
+import workuptally.model.Field.Qualifier;
+import workuptally.model.FindingCode;
+import workuptally.model.RowPlace;
+import workuptally.model.Severity;
+
+/** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
+final class TableRow {
+    static final String CORRECT = "Correct the cell and run again.";
+
+    private final RawRow raw;
+    private final MatchedHeadings headings;
+    private final Map<String, Column> columns;
+    private final FindingLog log;
+    private final Recurring recurring;
+    private final RowPlace place;
+    private final NumberCells numbers;
+    private final ChoiceCells choices;
+    private String run = "";
+
+    TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log, Recurring recurring) {
+        this.raw = raw;
+        this.headings = headings;
+        this.columns = columns;
+        this.log = log;
+        this.recurring = recurring;
+        this.place = new RowPlace(headings.place(), raw.row(), raw.line());
+        this.numbers = new NumberCells(this, headings);
+        this.choices = new ChoiceCells(this, headings);
+    }
+
+    /** Says which run the row belongs to, for the findings that follow. */
+    void belongsTo(String runId) {
+        this.run = runId;
+    }
+
+    RowPlace place() {
+        return place;
+    }
+
+    boolean isBlank() {
+        return columns.keySet().stream().allMatch(heading -> cell(heading).isEmpty());
+    }
+
+    boolean isBlank(String heading) {
+        return cell(heading).isEmpty();
+    }
+
+    Optional<RawCell> cell(String heading) {
+        return headings.cell(raw, heading);
+    }
+
+    /** Reports a fault at the cell under a heading. */
+    void report(FindingCode code, Severity severity, String heading, String seen, String expected, String action) {
+        log.add(code, severity, run, place.at(heading), seen, expected, action);
+    }
+
+    /** Reports a fault of a cell; without words of its own it says what the column wants. */
+    void reportCell(FindingCode code, Column column, RawCell cell, String expected, String action) {
+        if (cell.type() == RawCell.Type.MERGED) {
+            return; // reported once for the region
+        }
+        report(
+                code,
+                column.need().severity(),
+                column.heading(),
+                "read '" + seen(cell) + "'",
+                expected.isEmpty() ? column.expected() : expected,
+                action.isEmpty() ? CORRECT : action);
+    }
+
+    static String seen(RawCell cell) {
+        return cell.type() == RawCell.Type.NOT_CALCULATED ? "a formula without result" : CellNumber.shown(cell);
+    }
+
+    /** Text of a cell, trimmed; empty where blank or not readable. */
+    String text(String heading) {
+        // names of materials, vessels and layers stand in many rows
+        return cell(heading)
+                .map(cell -> text(columns.get(heading), cell).intern())
+                .orElse("");
+    }
+
+    private String text(Column column, RawCell cell) {
+        return switch (cell.type()) {
+            case TEXT, NUMBER, COMPUTED_NUMBER -> CellNumber.shown(cell);
+            case ERROR -> {
+                reportCell(
+                        FindingCode.FORMULA_ERROR,
+                        column,
+                        cell,
+                        "",
+                        "Correct the formula, recalculate, save and run again.");
+                yield "";
+            }
+            case NOT_CALCULATED -> {
+                reportCell(
+                        FindingCode.FORMULA_NOT_CALCULATED,
+                        column,
+                        cell,
+                        "a formula with its result",
+                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in"
+                                + " place of a formula that changes with each opening, such as TODAY.");
+                yield "";
+            }
+            case MERGED -> "";
+        };
+    }
+
+    /** Text of a cell that the row cannot do without; nothing if it is missing, which is then reported. */
+    Optional<String> key(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        if (cell.isEmpty()) {
+            report(
+                    heading.equals("Run") ? FindingCode.RUN_MISSING : FindingCode.KEY_MISSING,
+                    Severity.STOP,
+                    heading,
+                    "read an empty cell in a row with other entries",
+                    columns.get(heading).help(),
+                    "Fill the cell or empty the row, then run again; the row was left out.");
+            return Optional.empty();
+        }
+        return Optional.of(text(heading)).filter(text -> !text.isEmpty());
+    }
+
+    /** True where nothing stands in the row but under one heading. */
+    boolean holdsOnly(String heading) {
+        return columns.keySet().stream()
+                .allMatch(other -> other.equals(heading) != cell(other).isEmpty());
+    }
+
+    /**
+     * The label of a thing that is recorded in the row; nothing if it is missing, or if the row adds up others, which is reported.
+     */
+    Optional<String> label(String heading) {
+        Optional<String> label = key(heading);
+        if (label.filter(TotalRow::isNamed).isPresent()) {
+            report(
+                    FindingCode.TOTAL_ROW,
+                    Severity.CHECK,
+                    heading,
+                    "read '" + label.get() + "' in a row of a run",
+                    "a row for each weighing or material",
+                    "Nothing if the row adds up others: it was left out. Else give it a label of its own and run"
+                            + " again.");
+            return Optional.empty();
+        }
+        return label;
+    }
+
+    /** A number in the unit of the form. */
+    Field number(String heading) {
+        return number(heading, false);
+    }
+
+    /** A number in the unit of the form, to which several of one cell add up. */
+    Field total(String heading) {
+        return number(heading, true);
+    }
+
+    private Field number(String heading, boolean total) {
+        Column column = columns.get(heading);
+        Unit own = column.unit().orElse(Unit.ONE);
+        return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own, total);
+    }
+
+    /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
+    Field numberOrWord(String heading) {
+        Column column = columns.get(heading);
+        Optional<NumberText.Number> word = cell(heading)
+                .filter(c -> c.type() == RawCell.Type.TEXT)
+                .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
+        return word.isEmpty()
+                ? number(heading)
+                : numbers.converted(
+                        column,
+                        cell(heading).orElseThrow(),
+                        word.get(),
+                        column.unit().orElse(Unit.ONE),
+                        column.unit().orElse(Unit.ONE));
+    }
+
+    /** True where the row is about an acid or base that counts more than once in a normal solution. */
+    boolean namesAcidOfSeveralProtons() {
+        return columns.containsKey("Material")
+                && SeveralProtons.named(
+                        text("Material") + " " + (columns.containsKey("Formula") ? text("Formula") : ""));
+    }
+
+    /** A count, which may be a word or carry a times sign: {@code 3 x}, {@code three}. */
+    Field count(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        int count = cell.filter(c ->
+                        c.type() == RawCell.Type.TEXT || c.shownAs().format().isPresent())
+                .map(c -> NumberWords.count(TypedText.plain(CellNumber.shown(c))))
+                .orElse(0);
+        return count == 0
+                ? number(heading)
+                : entered(new Field.Figure(count, Qualifier.EXACT, 0, seen(cell.get())), heading);
+    }
+
+    /** A number entered under a heading. */
+    Field entered(Field.Figure figure, String heading) {
+        return new Field.Entered(recurring.one(figure), place, heading);
+    }
+
+    /** Count and size of {@code 3 x 30 mL}; nothing for any other text, and where another count stands in its own column. */
+    Optional<PortionCells.Portioned> portioned(String heading, Field count) {
+        return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
+    }
+
+    /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
+    Optional<Amount> amount(String heading, String unitHeading) {
+        return new AmountCells(this, headings, numbers).amount(columns.get(heading), columns.get(unitHeading));
+    }
+
+    /**
+     * A number in a given unit, for a cell whose unit stands in another column.
+     *
+     * @param usual unit where the cell has none
+     * @param target unit of the number wanted
+     * @param notDetectedAllowed true where {@code n.d.} is a value
+     */
+    Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
+        Column column = columns.get(heading);
+        Optional<RawCell> cell = cell(heading);
+        if (notDetectedAllowed
+                && cell.isPresent()
+                && headings.read(column, cell.get()) instanceof NumberText.NotDetected) {
+            return entered(new Field.Figure(0, Qualifier.NOT_DETECTED, 0, seen(cell.get())), heading);
+        }
+        return numbers.number(column, cell, usual, target);
+    }
+
+    /** Unit written beside the number within the cell, if any. */
+    Optional<Unit> unitInCell(String heading) {
+        return cell(heading)
+                .map(cell -> numbers.read(columns.get(heading), cell))
+                .filter(NumberText.Number.class::isInstance)
+                .flatMap(number -> ((NumberText.Number) number).unit());
+    }
+
+    /** Unit in the heading of a column, if it names one. */
+    Optional<Unit> unitInHeading(String heading) {
+        return headings.unit(heading);
+    }
+
+    /** One of a choice; nothing where blank or not understood. */
+    <E extends Enum<E>> Optional<E> choice(String heading, E[] values) {
+        return recurring.one(choices.choice(columns.get(heading), values));
+    }
+
+    /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
+    <E extends Enum<E>> Optional<E> result(String heading, E[] values) {
+        return recurring.one(choices.result(columns.get(heading), values));
+    }
+
+    /** Yes or no; nothing where blank or not understood. */
+    Optional<Boolean> yesOrNo(String heading) {
+        return choices.yesOrNo(columns.get(heading));
+    }
+
+    /** A day; nothing where blank or not understood. */
+    Optional<LocalDate> date(String heading) {
+        Optional<RawCell> cell = cell(heading);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        DateText read = DateText.read(cell.get(), headings.putsDayFirst());
+        if (read instanceof DateText.Fault fault && fault.code().equals(DateText.AMBIGUOUS)) {
+            headings.leaveDateOpen();
+        }
+        if (read instanceof DateText.Fault fault) {
+            reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
+        }
+        return read instanceof DateText.Day day ? recurring.one(Optional.of(day.day())) : Optional.empty();
+    }
+
+    /** Labels joined by + or its like, each once; see {@link LabelsText}. */
+    List<String> labels(String heading, Predicate<String> known) {
+        return LabelsText.read(text(heading), known);
+    }
+
+    /**
+     * Parts joined by ;, each a name with a number.
+     *
+     * @param unit unit wanted, and meant where none is written
+     * @param example what a cell should look like
+     * @param loneNumber number of a part that is only a name, if that is allowed
+     */
+    List<NamedNumber> parts(String heading, Unit unit, String example, Optional<Double> loneNumber) {
+        PartsText.Read read = PartsText.read(text(heading), unit, loneNumber);
+        read.fault()
+                .ifPresent(text -> report(
+                        FindingCode.PARTS_UNREADABLE,
+                        columns.get(heading).need().severity(),
+                        heading,
+                        "read '" + text + "'",
+                        "parts such as '" + example + "'",
+                        CORRECT));
+        return read.parts();
+    }
+
+    /** A list, the same for all rows of the table where it is equal. */
+    <T> List<T> shared(List<T> list) {
+        return recurring.one(List.copyOf(list));
+    }
+
+    /** Gross with its tare: a gross below the tare is reported and cannot be used. */
+    Field grossAbove(Field gross, Field tare) {
+        if (gross instanceof Field.Entered g && tare instanceof Field.Entered t && g.value() < t.value()) {
+            log.add(
+                    FindingCode.GROSS_BELOW_TARE,
+                    Severity.STOP,
+                    run,
+                    g.place(),
+                    "read gross '" + g.asTyped() + "' and tare '" + t.asTyped() + "'",
+                    "a gross of at least the tare",
+                    "Look up which of the two is wrong, correct it and run again.");
+            return Field.NoNumber.UNREADABLE;
+        }
+        return gross;
+    }
+}

@@ -1,0 +1,9 @@
+package workuptally.book.words;
+
+/**
+ * A name with a number, as in {@code ethyl acetate 81 %}.
+ *
+ * @param name name
+ * @param value number in the unit asked for
+ */
+public record NamedNumber(String name, double value) {}
