@@ -20,8 +20,9 @@ import workuptally.tally.layers.LayerTally;
  * or where what is unaccounted for is small at its upper 95 % bound. No decision rests on the word "closes": coarser readings close more.
  *
  * <p>Own evidence does not suffice while a rag was not assayed or a portion that a step gave was not recorded, where a balance is over, or
- * where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then something that was measured is
- * wrong, or it is in a kept portion that an assay must show first. The small rest must leave room for U, by which a balance may read too
+ * where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then a portion was not recorded or
+ * something that was measured is wrong, or it is in a kept portion that an assay must show first. A reaction
+ * may have given by-products that nobody named, or have stopped half way: a moderate yield alone says nothing against the readings. The small rest must leave room for U, by which a balance may read too
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */
 final class BalanceSettled implements LayerCondition {
@@ -96,7 +97,8 @@ final class BalanceSettled implements LayerCondition {
                 "{}{}",
                 lacks,
                 unassayed.isEmpty()
-                        ? Phrase.of(", more than every place named can hold: something that was measured is wrong")
+                        ? Phrase.of(
+                                ", more than every place named can hold: look for a portion without a row, then for a wrong reading")
                         : Phrase.of("; first {}", unassayed));
     }
 

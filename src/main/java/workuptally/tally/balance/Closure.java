@@ -3,6 +3,7 @@ package workuptally.tally.balance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
@@ -100,11 +101,20 @@ public record Closure(
      * anything, and an assay is to show it.
      */
     public double candidatesAtMostPercent() {
+        return atMostPercent(c -> !c.keptWithoutAssay());
+    }
+
+    /** The same without substances that nobody named. */
+    public double namedAtMostPercent() {
+        return atMostPercent(Candidate::isBounded);
+    }
+
+    private double atMostPercent(Predicate<Candidate> counted) {
         double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
         return gramsPerPercent <= 0
                 ? Double.POSITIVE_INFINITY
                 : candidates.stream()
-                                .filter(c -> !c.keptWithoutAssay())
+                                .filter(counted)
                                 .mapToDouble(Candidate::highGrams)
                                 .sum()
                         / gramsPerPercent;
@@ -142,18 +152,33 @@ public record Closure(
      * @param highGrams upper bound or high end, g
      * @param evidence what the figure rests on
      * @param settledBy the cheapest test that would settle it
-     * @param keptWithoutAssay true for a kept portion that nobody assayed: it can hold all that is missing, and an assay would show it
+     * @param reach how much of what is missing it can hold
      */
     public record Candidate(
-            String place,
-            double lowGrams,
-            double highGrams,
-            String evidence,
-            String settledBy,
-            boolean keptWithoutAssay) {
+            String place, double lowGrams, double highGrams, String evidence, String settledBy, Reach reach) {
         /** A place that no assay of a kept portion would settle. */
         public Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {
-            this(place, lowGrams, highGrams, evidence, settledBy, false);
+            this(place, lowGrams, highGrams, evidence, settledBy, Reach.BOUNDED);
+        }
+
+        /** True for a place that was named and that something bounds. */
+        public boolean isBounded() {
+            return reach == Reach.BOUNDED;
+        }
+
+        /** True for a kept portion that nobody assayed. */
+        public boolean keptWithoutAssay() {
+            return reach == Reach.UNTIL_ASSAYED;
+        }
+
+        /** How much of what is missing a place can hold. */
+        public enum Reach {
+            /** No more than its figure. */
+            BOUNDED,
+            /** All of it, until an assay of the kept portion shows what it holds. */
+            UNTIL_ASSAYED,
+            /** What a reaction may usually give beside its product: substances that nobody named. */
+            UNNAMED
         }
     }
 

@@ -16,12 +16,14 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
+import workuptally.tally.balance.Closure.Candidate.Reach;
 import workuptally.tally.layers.DryingCake;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.UnlabelledPhase;
@@ -93,7 +95,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 most,
                 "given by a step, without a label",
                 "find the portion, label it in Workup and enter it in Layers",
-                true)));
+                Reach.UNTIL_ASSAYED)));
         for (Product other : run.products()) {
             if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
                 byProduct(other, counts, missing).ifPresent(candidates::add);
@@ -112,7 +114,43 @@ public final class ProductWhereabouts implements Whereabouts {
                         "1 to 2 % of theory is usual at bench scale (common practice)",
                         "rinse the flasks and weigh the residue")));
         candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
+        neverFormed(product, candidates, unaccountedGrams - reachGrams, missing).ifPresent(one -> {
+            int behind = (int) candidates.stream()
+                    .filter(c -> c.highGrams() >= one.highGrams())
+                    .count();
+            candidates.add(behind, one);
+        });
         return candidates;
+    }
+
+    /**
+     * Product that a reaction did not give: where more is missing than the places named can hold, it became, or stayed, something else,
+     * which a lot or a layer can hold that was assayed for the product alone; up to the usual share of theory, or what the conversion leaves.
+     * Kept portions that nobody assayed count for nothing here, so that an assay that is taken away changes nothing.
+     */
+    private Optional<Candidate> neverFormed(
+            Product product, List<Candidate> named, double missingAtLeast, double missing) {
+        double held = named.stream()
+                .filter(Candidate::isBounded)
+                .mapToDouble(Candidate::highGrams)
+                .sum();
+        Optional<Double> ofTheory = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product() == product)
+                .findFirst()
+                .map(p -> p.massGrams().value()));
+        if (run.kind() != Run.Kind.REACTION || missingAtLeast <= held || ofTheory.isEmpty()) {
+            return Optional.empty();
+        }
+        double unconverted =
+                1 - run.conversionPercent().entered().map(Entered::value).orElse(100.0) / 100;
+        double share = Math.max(substances.value(Threshold.MOST_NOT_FORMED), unconverted);
+        return Optional.of(new Candidate(
+                "by-products or starting material, as it is or hydrolysed",
+                0,
+                Math.min(missing, share * ofTheory.get()),
+                "a reaction need not give all of its product; looked for nowhere",
+                "look for by-products and starting material in crude and aqueous layers",
+                Reach.UNNAMED));
     }
 
     private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {
@@ -123,7 +161,7 @@ public final class ProductWhereabouts implements Whereabouts {
                     most,
                     "given by a step, never recorded",
                     "find the portion and enter it in Layers",
-                    true));
+                    Reach.UNTIL_ASSAYED));
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
@@ -138,7 +176,7 @@ public final class ProductWhereabouts implements Whereabouts {
                         isLost(layer)
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        !isLost(layer)));
+                        isLost(layer) ? Reach.BOUNDED : Reach.UNTIL_ASSAYED));
     }
 
     private static boolean isLost(LayerTally layer) {

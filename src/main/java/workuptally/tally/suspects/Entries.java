@@ -2,6 +2,7 @@ package workuptally.tally.suspects;
 
 import java.util.ArrayList;
 import java.util.List;
+import workuptally.model.Amount;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
@@ -47,12 +48,17 @@ final class Entries {
         String of = " of " + charge.material();
         charge.actual()
                 .filter(a -> a.dimension() != Dimension.EQUIVALENTS)
-                .ifPresent(a -> add(charge.row(), Headings.ACTUAL_AMOUNT, a.value(), "amount" + of, Sort.AMOUNT, ""));
+                .ifPresent(a -> add(charge.row(), Headings.ACTUAL_AMOUNT, a.value(), "amount" + of, sort(a), ""));
         add(charge.row(), Headings.MOLAR_MASS, charge.molarMassGramsPerMole(), "molar mass" + of, Sort.MOLAR_MASS, "");
         add(charge.row(), Headings.ASSAY, charge.assayPercent(), "assay" + of, Sort.PERCENT, "");
         add(charge.row(), Headings.MOLARITY, charge.molarityMolesPerLitre(), "molarity" + of, Sort.STRENGTH, "");
         add(charge.row(), Headings.TITRE, charge.titreMolesPerLitre(), "titre" + of, Sort.STRENGTH, "");
         add(charge.row(), Headings.DENSITY, charge.densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+    }
+
+    /** A mass and a volume do not stand for each other, nor do their figures in each other's cells. */
+    private static Sort sort(Amount amount) {
+        return amount.dimension() == Dimension.VOLUME ? Sort.VOLUME : Sort.AMOUNT;
     }
 
     private void step(Step step) {

@@ -221,7 +221,7 @@ final class Slips {
                 && Math.abs(one.row().row() - other.row().row()) == 1;
     }
 
-    /** Two numbers in each other's cells: of one column in neighbouring rows, or volume and mass of one layer. */
+    /** Two numbers in each other's cells: of one column and kind in neighbouring rows, or volume and mass of one layer. */
     List<Hypothesis> exchanges() {
         List<Hypothesis> all = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
@@ -232,7 +232,8 @@ final class Slips {
                         && one.sort() == Sort.VOLUME
                         && other.sort() == Sort.NET
                         && one.vessel().equals(other.vessel());
-                if ((isNeighbour(one, other) && one.sort() != Sort.MOLAR_MASS || volumeAndMass)
+                if ((isNeighbour(one, other) && one.sort() == other.sort() && one.sort() != Sort.MOLAR_MASS
+                                || volumeAndMass)
                         && one.number().value() != other.number().value()) {
                     all.add(new Hypothesis(
                             Changes.of(List.of(
