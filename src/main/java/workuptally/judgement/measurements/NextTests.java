@@ -12,6 +12,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.judgement.measurements.NextTest.Kind;
 import workuptally.judgement.measurements.TestChoice.Goal;
 import workuptally.judgement.measurements.TestChoice.Option;
@@ -86,10 +87,10 @@ public final class NextTests {
     }
 
     private NextTest settling(NextTest test, List<String> settled) {
-        double grams = settled.stream()
-                .flatMap(label -> open.get(label).atMost().stream())
-                .mapToDouble(LayerDecision.AtMost::grams)
-                .sum();
+        MostInLayers most = MostInLayers.of(
+                tally,
+                settled.isEmpty() ? test.samples() : settled,
+                test.substances().isEmpty() ? wanted() : test.substances());
         return new NextTest(
                 test.kind(),
                 test.samples(),
@@ -99,7 +100,14 @@ public final class NextTests {
                 test.mustBeBelow(),
                 test.unit(),
                 settled,
-                grams);
+                most.unbounded() > 0 ? 0 : most.grams());
+    }
+
+    private List<String> wanted() {
+        return tally.run().products().stream()
+                .filter(Product::wanted)
+                .map(Product::name)
+                .toList();
     }
 
     /** What has to be known for a layer; empty where no test would do. */
@@ -173,9 +181,7 @@ public final class NextTests {
 
     /** Wanted products that no reading of the layer tells. */
     private List<String> unread(LayerTally layer) {
-        return tally.run().products().stream()
-                .filter(Product::wanted)
-                .map(Product::name)
+        return wanted().stream()
                 .filter(name -> layer.contents().stream()
                         .filter(c -> c.substance().equalsIgnoreCase(name))
                         .noneMatch(Content::isOwnEvidence))

@@ -11,6 +11,7 @@ import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Product;
@@ -320,20 +321,15 @@ final class UrgentActions {
         }
 
         private double most() {
-            double sum = 0;
-            for (LayerDecision decision : run.decisions()) {
-                if (subjects.contains(decision.layer())) {
-                    sum += decision.atMost()
-                            .filter(m -> run.tally()
-                                    .run()
-                                    .product(m.product())
-                                    .filter(Product::wanted)
-                                    .isPresent())
-                            .map(LayerDecision.AtMost::grams)
-                            .orElse(0.0);
-                }
-            }
-            return sum;
+            List<String> layers = run.decisions().stream()
+                    .map(LayerDecision::layer)
+                    .filter(subjects::contains)
+                    .toList();
+            List<String> wanted = run.tally().run().products().stream()
+                    .filter(Product::wanted)
+                    .map(Product::name)
+                    .toList();
+            return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
         }
     }
 
