@@ -31,12 +31,21 @@ public record TopFigure(String label, String value, String detail) {
         StringJoiner detail = new StringJoiner(", ");
         detail.add(Words.count(stops, "stop"));
         detail.add(Words.count(holds, "hold"));
+        long due = review.containers().stream()
+                .flatMap(c -> c.tally().age().stream())
+                .filter(age -> age.overdue() || age.dueNow())
+                .count();
+        if (stops + holds == 0) {
+            return new TopFigure(
+                    "Needs you today",
+                    due == 0 ? "nothing" : Words.count(due, "container"),
+                    due == 0 ? "no stop and no hold" : "due today or overdue; no stop and no hold");
+        }
         return new TopFigure(
                 "Needs you today",
-                stops + holds == 0 ? "nothing" : Words.count(runs, "run"),
-                stops + holds == 0
-                        ? "no stop and no hold"
-                        : "of " + review.runs().size() + ": " + detail);
+                Words.count(runs, "run"),
+                "of " + review.runs().size() + ": " + detail
+                        + (due == 0 ? "" : "; " + Words.count(due, "container") + " due"));
     }
 
     private static boolean hasStopOrHold(RunReview run) {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
@@ -54,6 +55,7 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
+        containers(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -269,6 +271,23 @@ final class UrgentActions {
                         List.of(),
                         none + wait + ": see the account for safety staff",
                         OptionalDouble.empty())));
+    }
+
+    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
+    private void containers(List<Ranked> all) {
+        List<String> due = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            container.tally().age().filter(a -> a.overdue() || a.dueNow()).ifPresent(age -> due.add(
+                    container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
+        }
+        if (!due.isEmpty()) {
+            String text = "Have collected today: "
+                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
+            all.add(new Ranked(
+                    1,
+                    Double.MAX_VALUE,
+                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
+        }
     }
 
     private static String ids(Set<String> ids) {
