@@ -121,7 +121,7 @@ public final class ReviewBuilder {
                         book.limits().value(Limit.COVERAGE_FACTOR),
                         tallies.stream().map(t -> RunShare.of(t, book.limits())).toList()),
                 ordered,
-                new BasisRows(book, substances).list(),
+                new BasisRows(book, substances, tallies).list(),
                 toolVersion,
                 containers,
                 new SeriesAccount(book, tallies, substances).list(),

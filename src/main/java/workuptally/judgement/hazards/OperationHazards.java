@@ -182,7 +182,7 @@ final class OperationHazards {
                 .orElseGet(
                         () -> wash.map(w -> w.molarityMolesPerLitre().orElse(0)).orElse(0.0));
         boolean acidOrBase = wash.flatMap(Wash::solute)
-                .flatMap(reference::solute)
+                .flatMap(reference.solutes()::find)
                 .flatMap(Solute::behaviour)
                 .filter(b -> b == Solute.Behaviour.STRONG_ACID || b == Solute.Behaviour.STRONG_BASE)
                 .isPresent();
@@ -247,7 +247,7 @@ final class OperationHazards {
         Material material = substances.material(charge.material(), charge.formula());
         Optional<Hazard> listed = material.hazard();
         boolean reacts = material.classes().stream()
-                .flatMap(c -> reference.classBehaviour(c).stream())
+                .flatMap(c -> reference.classBehaviours().find(c).stream())
                 .anyMatch(ClassBehaviour::reactsWithWater);
         if (!reacts && !AirSensitive.is(material)) {
             return Optional.empty();

@@ -166,7 +166,7 @@ final class PortionHazards {
 
     /** Of a material with limits of its own; what has none bears its statements by itself. */
     private OptionalDouble limit(Hazard hazard, String code) {
-        return reference.concentrationLimits(hazard.key()).stream()
+        return reference.concentrationLimits().findAll(hazard.key()).stream()
                 .filter(limit -> limit.statement().equals(code))
                 .mapToDouble(ConcentrationLimit::fromMassPercent)
                 .filter(limit -> limit > 0)
@@ -196,7 +196,8 @@ final class PortionHazards {
             boolean gone = wet && main.isDestroyedByWater();
             if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
                 material.material().hazard().stream()
-                        .filter(h -> reference.concentrationLimits(h.key()).isEmpty())
+                        .filter(h ->
+                                reference.concentrationLimits().findAll(h.key()).isEmpty())
                         .flatMap(h -> h.statements().stream())
                         .filter(code -> MixtureStatements.isBorneAt(code, percent))
                         .forEach(said.codes()::add);
@@ -259,7 +260,8 @@ final class PortionHazards {
             List<String> statements = codes.stream()
                     .map(code -> code
                             + reference
-                                    .hStatement(code)
+                                    .hStatements()
+                                    .find(code)
                                     .map(HStatement::phrase)
                                     .map(p -> " " + p)
                                     .orElse(""))

@@ -23,7 +23,6 @@ import workuptally.tally.amounts.MolarMasses;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure.Candidate;
-import workuptally.tally.balance.Closure.Candidate.Reach;
 import workuptally.tally.layers.DryingCake;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.UnlabelledPhase;
@@ -95,7 +94,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 most,
                 "given by a step, without a label",
                 "find the portion, label it in Workup and enter it in Layers",
-                Reach.UNTIL_ASSAYED)));
+                Closure.Looked.IN_NO_KEPT_PORTION)));
         for (Product other : run.products()) {
             if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
                 byProduct(other, counts, missing).ifPresent(candidates::add);
@@ -114,7 +113,7 @@ public final class ProductWhereabouts implements Whereabouts {
                         "1 to 2 % of theory is usual at bench scale (common practice)",
                         "rinse the flasks and weigh the residue")));
         candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
-        neverFormed(product, candidates, unaccountedGrams - reachGrams, missing).ifPresent(one -> {
+        neverFormed(product, candidates, unaccountedGrams, missing).ifPresent(one -> {
             int behind = (int) candidates.stream()
                     .filter(c -> c.highGrams() >= one.highGrams())
                     .count();
@@ -129,7 +128,7 @@ public final class ProductWhereabouts implements Whereabouts {
      * Kept portions that nobody assayed count for nothing here, so that an assay that is taken away changes nothing.
      */
     private Optional<Candidate> neverFormed(
-            Product product, List<Candidate> named, double missingAtLeast, double missing) {
+            Product product, List<Candidate> named, double unaccountedGrams, double missing) {
         double held = named.stream()
                 .filter(Candidate::isBounded)
                 .mapToDouble(Candidate::highGrams)
@@ -138,7 +137,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 .filter(p -> p.product() == product)
                 .findFirst()
                 .map(p -> p.massGrams().value()));
-        if (run.kind() != Run.Kind.REACTION || missingAtLeast <= held || ofTheory.isEmpty()) {
+        if (run.kind() != Run.Kind.REACTION || unaccountedGrams <= held || ofTheory.isEmpty()) {
             return Optional.empty();
         }
         double unconverted =
@@ -150,7 +149,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 Math.min(missing, share * ofTheory.get()),
                 "a reaction need not give all of its product; looked for nowhere",
                 "look for by-products and starting material in crude and aqueous layers",
-                Reach.UNNAMED));
+                Closure.Looked.UNNAMED));
     }
 
     private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {
@@ -161,7 +160,7 @@ public final class ProductWhereabouts implements Whereabouts {
                     most,
                     "given by a step, never recorded",
                     "find the portion and enter it in Layers",
-                    Reach.UNTIL_ASSAYED));
+                    Closure.Looked.IN_NO_KEPT_PORTION));
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
@@ -176,7 +175,7 @@ public final class ProductWhereabouts implements Whereabouts {
                         isLost(layer)
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        isLost(layer) ? Reach.BOUNDED : Reach.UNTIL_ASSAYED));
+                        isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
     }
 
     private static boolean isLost(LayerTally layer) {
@@ -237,7 +236,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 0,
                 Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product",
-                "assay the crude for " + name));
+                "assay the crude for " + name,
+                Closure.Looked.NOWHERE));
     }
 
     /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
@@ -267,6 +267,11 @@ public final class ProductWhereabouts implements Whereabouts {
             return Optional.empty();
         }
         return Optional.of(new Candidate(
-                other.name(), 0, most, "named in Products, assayed nowhere", "assay the crude for " + other.name()));
+                other.name(),
+                0,
+                most,
+                "named in Products, assayed nowhere",
+                "assay the crude for " + other.name(),
+                Closure.Looked.NOWHERE));
     }
 }

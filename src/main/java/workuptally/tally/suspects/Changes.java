@@ -32,6 +32,8 @@ record Changes(
         Optional<String> leftOut,
         Optional<String> leftOutLot,
         Optional<ProductFormula> formula) {
+    /** Everything as typed. */
+    static final Changes NONE = of(List.of());
 
     /**
      * A cell read otherwise.
@@ -130,7 +132,8 @@ record Changes(
         return all.stream().map(change).toList();
     }
 
-    private Field at(RowPlace row, String heading, Field typed) {
+    /** What is read in a cell. */
+    Field at(RowPlace row, String heading, Field typed) {
         for (Number number : numbers) {
             if (number.cell().is(row, heading)) {
                 return number.field();
@@ -178,6 +181,7 @@ record Changes(
                         c.planned(),
                         c.actual().map(a -> amount(c, a, otherUnit)),
                         c.statedMillimoles(),
+                        c.statedEquivalents(),
                         at(c.row(), Headings.ASSAY, c.assayPercent()),
                         at(c.row(), Headings.MOLARITY, c.molarityMolesPerLitre()),
                         at(c.row(), Headings.TITRE, c.titreMolesPerLitre()),

@@ -9,7 +9,9 @@ import java.util.stream.Collectors;
 import workuptally.chemistry.Contraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
+import workuptally.model.Run;
 import workuptally.model.Transfer;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunBalances;
@@ -51,13 +53,21 @@ final class Checks {
         this.substances = substances;
         this.entries = entries;
         this.transfers = book.transfers().stream()
-                .filter(t -> t.layers().size() == 1)
+                .filter(t -> !t.layers().isEmpty())
                 .collect(Collectors.groupingBy(Transfer::run));
     }
 
-    /** The checks of a run by their names, in a fixed order; those of which a part is missing are not there. */
-    Map<String, Check> of(RunBalances balances) {
-        Map<String, Check> checks = new LinkedHashMap<>();
+    /** Transfers of layers of a run. */
+    List<Transfer> transfersOf(Run run) {
+        return transfers.getOrDefault(run.id(), List.of());
+    }
+
+    /**
+     * The checks of a run by their names, in a fixed order; those of which a part is missing are not there.
+     *
+     * @param changes what is read otherwise: the balances have it already, the transfers not
+     */
+    Map<String, Check> of(RunBalances balances, Changes changes) {
         List<Check> all = new ArrayList<>();
         balances.closures().forEach(c -> all.add(closure(c)));
         balances.massBalance().ifPresent(m -> all.add(totalMass(m)));
@@ -71,9 +81,16 @@ final class Checks {
                     .ifPresent(all::add);
         }
         all.addAll(entries.of(balances.run()));
-        for (Transfer transfer : transfers.getOrDefault(balances.run().id(), List.of())) {
-            transferred(transfer, balances.layers()).ifPresent(all::add);
+        for (Transfer transfer : transfersOf(balances.run())) {
+            Field amount = changes.at(transfer.row(), Headings.AMOUNT, transfer.massGrams());
+            transferred(transfer, amount, balances.layers()).ifPresent(all::add);
         }
+        return byName(all);
+    }
+
+    /** Checks by their names, the first of each, in order; without those that no number came of. */
+    static Map<String, Check> byName(List<Check> all) {
+        Map<String, Check> checks = new LinkedHashMap<>();
         all.stream().filter(c -> Double.isFinite(c.residual())).forEach(c -> checks.putIfAbsent(c.name(), c));
         return checks;
     }
@@ -182,22 +199,24 @@ final class Checks {
                 1 + VOLUME_LEFT_OPEN * in));
     }
 
-    private Optional<Check> transferred(Transfer transfer, List<LayerTally> layers) {
-        Optional<Entered> entered = transfer.massGrams().entered().filter(m -> m.value() > 0);
-        return entered.flatMap(amount -> layers.stream()
-                .filter(l -> l.label().equals(transfer.layers().get(0)))
-                .findFirst()
-                .flatMap(LayerTally::massGrams)
-                .map(mass -> {
-                    double allowed = Math.max(
-                            substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
-                            substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
-                    return new Check(
-                            "mass of layer " + transfer.layers().get(0) + " against transfer " + transfer.id(),
-                            mass.value() - amount.value(),
-                            -allowed,
-                            allowed,
-                            Math.max(allowed, mass.standardUncertainty()));
-                }));
+    private Optional<Check> transferred(Transfer transfer, Field amount, List<LayerTally> layers) {
+        Optional<Entered> entered = amount.entered().filter(m -> m.value() > 0);
+        List<MeasuredValue> masses = layers.stream()
+                .filter(l -> transfer.layers().contains(l.label()))
+                .flatMap(l -> l.massGrams().stream())
+                .toList();
+        if (entered.isEmpty() || masses.size() != transfer.layers().size()) {
+            return Optional.empty();
+        }
+        MeasuredValue mass = masses.stream().reduce(MeasuredValue::plus).orElseThrow();
+        double allowed = Math.max(
+                substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
+                substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
+        return Optional.of(new Check(
+                "mass of layer " + String.join("+", transfer.layers()) + " against transfer " + transfer.id(),
+                mass.value() - entered.get().value(),
+                -allowed,
+                allowed,
+                Math.max(allowed, mass.standardUncertainty())));
     }
 }

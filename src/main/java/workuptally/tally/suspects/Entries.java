@@ -15,6 +15,7 @@ import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
 import workuptally.model.Step;
+import workuptally.model.Transfer;
 import workuptally.tally.suspects.Entry.Sort;
 
 /** The numbers of a run that its balances rest on, in order of the tables. */
@@ -31,6 +32,19 @@ final class Entries {
         run.layers().forEach(entries::layer);
         run.assays().forEach(entries::assay);
         run.lots().forEach(entries::lot);
+        return entries.list;
+    }
+
+    /** The amount of a transfer. */
+    static List<Entry> of(Transfer transfer) {
+        Entries entries = new Entries();
+        entries.add(
+                transfer.row(),
+                Headings.AMOUNT,
+                transfer.massGrams(),
+                "amount of transfer " + transfer.id(),
+                Sort.NET,
+                "");
         return entries.list;
     }
 

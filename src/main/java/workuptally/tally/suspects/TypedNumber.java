@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.model.Field.Entered;
@@ -45,6 +46,14 @@ final class TypedNumber {
     /** The same digits with the point moved so many places to the right; to the left for less than 0. */
     Figure moved(int places) {
         return figure(shown.movePointRight(places), Math.max(0, shown.scale() - places));
+    }
+
+    /** 106.3 for 16.3: the first two digits were swapped, and a sheet keeps no zero in front of 016.3. */
+    Optional<Figure> zeroLost() {
+        String digits = shown.toPlainString();
+        return digits.charAt(0) >= '1' && digits.charAt(0) <= '9'
+                ? Optional.of(figure(new BigDecimal(digits.charAt(0) + "0" + digits.substring(1)), shown.scale()))
+                : Optional.empty();
     }
 
     /** Each number that two neighbouring digits give in the other order. */
