@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Product;
@@ -53,6 +55,7 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
+        containers(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -270,6 +273,26 @@ final class UrgentActions {
                         OptionalDouble.empty())));
     }
 
+    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
+    private void containers(List<Ranked> all) {
+        List<String> due = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            container
+                    .tally()
+                    .age()
+                    .filter(a -> a.overdue() || a.dueNow())
+                    .ifPresent(age -> due.add(container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
+        }
+        if (!due.isEmpty()) {
+            String text = "Have collected today: "
+                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
+            all.add(new Ranked(
+                    1,
+                    Double.MAX_VALUE,
+                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
+        }
+    }
+
     private static String ids(Set<String> ids) {
         return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
     }
@@ -320,20 +343,15 @@ final class UrgentActions {
         }
 
         private double most() {
-            double sum = 0;
-            for (LayerDecision decision : run.decisions()) {
-                if (subjects.contains(decision.layer())) {
-                    sum += decision.atMost()
-                            .filter(m -> run.tally()
-                                    .run()
-                                    .product(m.product())
-                                    .filter(Product::wanted)
-                                    .isPresent())
-                            .map(LayerDecision.AtMost::grams)
-                            .orElse(0.0);
-                }
-            }
-            return sum;
+            List<String> layers = run.decisions().stream()
+                    .map(LayerDecision::layer)
+                    .filter(subjects::contains)
+                    .toList();
+            List<String> wanted = run.tally().run().products().stream()
+                    .filter(Product::wanted)
+                    .map(Product::name)
+                    .toList();
+            return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
         }
     }
 
