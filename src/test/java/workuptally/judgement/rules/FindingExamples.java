@@ -92,7 +92,7 @@ final class FindingExamples {
                 "titre-missing",
                 Severity.NOTE,
                 clean().plus("charges", "X1,n-BuLi in hexanes,base,C4H9Li,64.06,,,,1,mL,,2.5,,0.69,"));
-        add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "5.136"));
+        add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "ca. 5.22"));
         add("limiting-not-substrate", Severity.CHECK, clean().with("charges", "6.012", "5.000"));
         add(
                 "coefficient-suspect",
@@ -184,7 +184,8 @@ final class FindingExamples {
         add(
                 "water-miscible-solvent",
                 Severity.CHECK,
-                clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,40,mL,,,,0.789,"));
+                clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,40,mL,,,,0.789,")
+                        .with("assays", "X1,A1,acetanilide,,HPLC,1.51,mg/mL,2.0,\n", ""));
         add(
                 "pka-shifted",
                 Severity.NOTE,
