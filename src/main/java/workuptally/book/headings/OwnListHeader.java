@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
+import workuptally.book.words.Unit;
 import workuptally.book.words.Words;
 import workuptally.model.TablePlace;
 
@@ -23,7 +26,11 @@ public final class OwnListHeader {
     /** Rows from the top within which the headings must stand. */
     public static final int DEEPEST_ROW = 20;
 
+    /** A unit in a row of its own, {@code mg}, {@code [mg]}, {@code in mg}. */
+    private static final Pattern BARE_UNIT = Pattern.compile("(?i)(?:in )?[(\\[]?(?<unit>[^()\\[\\]]*?)[)\\]]?");
+
     private final List<RawRow> rows;
+    private final Optional<RawRow> unitRow;
     private final List<Heading> headings;
     private final Map<String, Heading> byKey = new HashMap<>();
 
@@ -31,13 +38,14 @@ public final class OwnListHeader {
      * One heading.
      *
      * @param column column from 0
-     * @param text its text, both lines of it
+     * @param text its text, both lines of it, with the unit that stands in a row of units below
      * @param key how the headings file names it
      */
     public record Heading(int column, String text, String key) {}
 
-    private OwnListHeader(List<RawRow> rows, List<Heading> headings) {
+    private OwnListHeader(List<RawRow> rows, Optional<RawRow> unitRow, List<Heading> headings) {
         this.rows = rows;
+        this.unitRow = unitRow;
         this.headings = headings;
         headings.forEach(heading -> byKey.put(Words.loose(heading.key()), heading));
     }
@@ -50,11 +58,42 @@ public final class OwnListHeader {
         }
         Map<String, Integer> count = new HashMap<>();
         List<Heading> headings = new ArrayList<>();
+        Optional<RawRow> units = unitsBelow(raw, rows.get(rows.size() - 1));
         new TreeMap<>(texts).forEach((column, text) -> {
             int occurrence = count.merge(Words.loose(text), 1, Integer::sum);
-            headings.add(new Heading(column, text, occurrence == 1 ? text : text + " #" + occurrence));
+            String unit = units.flatMap(row -> row.cell(column))
+                    .map(cell -> bareUnit(cell.text()))
+                    .filter(typed -> typed.matches(".*[\\p{L}%].*"))
+                    .map(typed -> " (" + typed + ")")
+                    .orElse("");
+            headings.add(new Heading(column, text + unit, occurrence == 1 ? text : text + " #" + occurrence));
         });
-        return new OwnListHeader(List.copyOf(rows), List.copyOf(headings));
+        return new OwnListHeader(List.copyOf(rows), units, List.copyOf(headings));
+    }
+
+    /** A row right below the headings that holds nothing but units. */
+    private static Optional<RawRow> unitsBelow(RawTable raw, RawRow headings) {
+        return raw.rows().stream()
+                .filter(row -> row.row() > headings.row() && row.row() <= headings.row() + 2)
+                .findFirst()
+                .filter(row -> row.cells().stream()
+                        .allMatch(cell -> cell.type() == RawCell.Type.TEXT && isUnit(bareUnit(cell.text()))))
+                .filter(row -> row.cells().stream()
+                        .anyMatch(cell -> Unit.named(bareUnit(cell.text())).isPresent()));
+    }
+
+    private static boolean isUnit(String typed) {
+        return typed.isEmpty() || typed.equals("-") || Unit.named(typed).isPresent();
+    }
+
+    private static String bareUnit(String typed) {
+        Matcher bare = BARE_UNIT.matcher(Words.tidy(typed));
+        return bare.matches() ? bare.group("unit").strip() : Words.tidy(typed);
+    }
+
+    /** The row below the headings that holds nothing but their units, if there is one. */
+    public Optional<RawRow> unitRow() {
+        return unitRow;
     }
 
     /** The headings in rows of given numbers; nothing if such a row is empty. */
@@ -74,6 +113,7 @@ public final class OwnListHeader {
         for (int i = 0; i < top.size(); i++) {
             List<OwnListHeader> candidates = new ArrayList<>(List.of(of(raw, top.subList(i, i + 1))));
             if (i + 1 < top.size()
+                    && candidates.get(0).unitRow().isEmpty()
                     && isAllText(top.get(i + 1))
                     && top.get(i + 1).row() == top.get(i).row() + 1) {
                 candidates.add(of(raw, top.subList(i, i + 2)));

@@ -34,7 +34,7 @@ final class HeadingWords {
             "de", "du", "la", "le", "les", "l", "en", "utilise");
 
     /** Masses that only a word of their own names. */
-    private static final Set<String> WEIGHINGS = Set.of("tare", "gross");
+    private static final Set<String> WEIGHINGS = Set.of("tare", "gross", "titre");
 
     /** Subjects that say more of what a product is. */
     private static final Set<String> STAGES = Set.of("crude", "purified");
@@ -207,7 +207,7 @@ final class HeadingWords {
             case AMOUNT -> List.of("amount");
             case EQUIVALENTS -> List.of("equivalents");
             case MOLAR_MASS -> List.of("molar mass");
-            case CONCENTRATION -> List.of("molarity");
+            case CONCENTRATION -> List.of("molarity", "titre");
             case MASS_PER_VOLUME -> List.of("density");
             case PERCENT -> List.of("yield", "assay", "conversion");
             case TEMPERATURE, PRESSURE, TIME -> List.of("no table");

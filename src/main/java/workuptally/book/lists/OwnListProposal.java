@@ -1,7 +1,6 @@
 package workuptally.book.lists;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,10 +26,22 @@ final class OwnListProposal {
     private final List<String> assumed = new ArrayList<>();
     private final List<OwnListLayout.OpenHeading> open = new ArrayList<>();
     private final Set<OwnListHeader.Heading> notUsed = new LinkedHashSet<>();
+    private Optional<OwnListColumns> product = Optional.empty();
 
     OwnListProposal(OwnListReading reading) {
         this.reading = reading;
-        reading.open().forEach((heading, senses) -> open.add(question(heading, senses)));
+        Optional<OwnListHeader.Heading> second = reading.secondList();
+        second.ifPresent(heading -> open.add(new OwnListLayout.OpenHeading(
+                heading.key(),
+                "a second list beside the first, whose headings begin here? Map it as a list of its own, with its headings"
+                        + " as written here; until then it is not read")));
+        reading.open().forEach((heading, senses) -> {
+            if (second.filter(from -> heading.column() >= from.column()).isEmpty()) {
+                open.add(reading.question(heading, senses));
+            } else if (!second.get().equals(heading)) {
+                notUsed.add(heading);
+            }
+        });
         notUsed.addAll(reading.unknown());
         runs();
         charges();
@@ -39,40 +50,6 @@ final class OwnListProposal {
                 .filter(heading -> !used.containsKey(heading))
                 .filter(heading -> open.stream().noneMatch(o -> o.heading().equals(heading.key())))
                 .forEach(notUsed::add);
-    }
-
-    private OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
-        List<String> could =
-                senses.stream().map(HeadingSense::inWords).distinct().toList();
-        Optional<OwnListHeader.Heading> between = reading.between(heading);
-        if (between.isPresent()) {
-            return new OwnListLayout.OpenHeading(
-                    heading.key(),
-                    String.join(" or ", could) + ", or of '" + between.get().key()
-                            + "', which stands between and was not understood?");
-        }
-        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
-        return new OwnListLayout.OpenHeading(
-                heading.key(),
-                String.join(" or ", could)
-                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
-    }
-
-    private Map<String, OwnListColumns> bySubject(Set<String> subjects) {
-        Map<String, OwnListColumns> all = new LinkedHashMap<>();
-        String productName = subjects == OwnListReading.PRODUCTS ? reading.nameOfProduct() : "";
-        reading.understood().forEach((heading, sense) -> {
-            if (subjects.contains(sense.subject())) {
-                String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
-                String called = sense.called().isEmpty() ? productName : sense.called();
-                all.computeIfAbsent(
-                                sense.subject() + sense.number() + called,
-                                s -> new OwnListColumns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
-                        .byQuantity()
-                        .putIfAbsent(quantity, heading);
-            }
-        });
-        return all;
     }
 
     private void runs() {
@@ -111,8 +88,14 @@ final class OwnListProposal {
     }
 
     private void charges() {
-        Collection<OwnListColumns> materials =
-                bySubject(OwnListReading.MATERIALS).values();
+        List<OwnListColumns> materials = new ArrayList<>(
+                OwnListColumns.bySubject(reading, OwnListReading.MATERIALS).values());
+        product = namesTheProduct(materials);
+        product.ifPresent(columns -> {
+            materials.remove(columns);
+            assumed.add(
+                    "the " + columns.name() + " as the product, since it is named last and nothing of it is charged");
+        });
         boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
         // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
         // material
@@ -128,6 +111,21 @@ final class OwnListProposal {
             assumed.add("no starting material, since no heading says which it is: theory waits until one of Charges has"
                     + " \"Role\": \"= substrate\" and a Coefficient");
         }
+    }
+
+    /** The last kind of compound of a list that names its product nowhere else, where the list weighs none of it in. */
+    private Optional<OwnListColumns> namesTheProduct(List<OwnListColumns> materials) {
+        boolean named = OwnListColumns.bySubject(reading, OwnListReading.PRODUCTS).values().stream()
+                .anyMatch(columns -> !columns.called().isEmpty()
+                        || columns.of("name").isPresent()
+                        || columns.of("formula").isPresent());
+        List<OwnListColumns> partners = materials.stream()
+                .filter(columns -> OwnListReading.PARTNERS.contains(columns.subject()))
+                .toList();
+        return Optional.of(partners)
+                .filter(all -> !named && all.size() > 1)
+                .map(all -> all.get(all.size() - 1))
+                .filter(last -> !last.isWeighed() && last.of("equivalents").isEmpty());
     }
 
     private String role(OwnListColumns columns, Optional<OwnListColumns> first) {
@@ -183,6 +181,7 @@ final class OwnListProposal {
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));
         draft.take("Molarity", columns.of("molarity"));
+        draft.take("Titre", columns.of("titre"));
         draft.take("Density", columns.of("density"));
         if (!draft.columns().isEmpty()) {
             feeds.add(draft.feed());
@@ -205,7 +204,7 @@ final class OwnListProposal {
 
     private void products() {
         Map<String, Map<String, OwnListColumns>> byNumber = new TreeMap<>();
-        bySubject(OwnListReading.PRODUCTS)
+        OwnListColumns.bySubject(reading, OwnListReading.PRODUCTS)
                 .values()
                 .forEach(columns -> byNumber.computeIfAbsent(
                                 columns.number() + columns.called(), n -> new LinkedHashMap<>())
@@ -220,6 +219,7 @@ final class OwnListProposal {
         OwnListColumns own =
                 stages.getOrDefault("product", new OwnListColumns("product", first.number(), first.called(), all));
         OwnListColumns described = new OwnListColumns("product", first.number(), first.called(), all);
+        product.ifPresent(columns -> columns.byQuantity().forEach(all::putIfAbsent));
         OwnListDraft draft = new OwnListDraft(Schema.PRODUCTS, used);
         name(draft, "Product", described, own.name());
         draft.constant("Wanted", "yes");
@@ -227,25 +227,13 @@ final class OwnListProposal {
         draft.take("Molar mass", described.of("molar mass"));
         draft.take("Coefficient", described.of("coefficient"));
         feeds.add(draft.feed());
-        giveYieldToWeight(stages);
+        OwnListColumns.giveYieldToWeight(stages);
         boolean crude = false;
         for (String stage : List.of("crude", "product", "purified")) {
             if (stages.containsKey(stage)) {
                 crude |= lot(stages.get(stage), draft, stage, crude);
             }
         }
-    }
-
-    /** A yield beside weighed crude or purified product is that of the last one weighed. */
-    private static void giveYieldToWeight(Map<String, OwnListColumns> stages) {
-        OwnListColumns own = stages.get("product");
-        if (own == null || own.of("mass").isPresent() || own.of("gross").isPresent()) {
-            return;
-        }
-        Optional.ofNullable(stages.getOrDefault("purified", stages.get("crude")))
-                .filter(last -> last.of("yield").isEmpty())
-                .ifPresent(last -> Optional.ofNullable(own.byQuantity().remove("yield"))
-                        .ifPresent(heading -> last.byQuantity().put("yield", heading)));
     }
 
     /** The yield as typed; where neither it nor its cells say % and nothing else is weighed, it may as well be a mass. */

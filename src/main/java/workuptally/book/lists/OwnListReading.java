@@ -1,16 +1,20 @@
 package workuptally.book.lists;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
+import workuptally.book.files.RawCell;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
+import workuptally.book.words.Unit;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
@@ -59,8 +63,12 @@ final class OwnListReading {
             "density",
             "assay",
             "molarity",
+            "titre",
             "coefficient");
     private static final Set<String> OF_SOLVENTS = Set.of("", "name", "mass", "volume", "density");
+    /** Quantities of which any can be an amount charged. */
+    private static final Set<String> AMOUNTS = Set.of("mass", "amount", "volume");
+
     private static final Set<String> OF_PRODUCTS = Set.of(
             "", "name", "formula", "molar mass", "mass", "amount", "yield", "assay", "coefficient", "tare", "gross");
 
@@ -97,17 +105,19 @@ final class OwnListReading {
     private HeadingSense read(OwnListHeader.Heading heading, HeadingSense last) {
         List<HeadingSense> senses = words.senses(heading.text()).stream()
                 .filter(sense -> isPossible(heading, sense))
+                .map(sense -> byCells(heading, sense))
                 .toList();
         if (senses.isEmpty()) {
             unknown.add(heading);
             between = between.or(() -> Optional.of(heading));
             return last;
         }
-        List<HeadingSense> placed = senses.stream()
+        List<HeadingSense> ofPlace = senses.stream()
                 .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty() ? sense.ofThatOf(last) : sense)
                 .filter(OwnListReading::hasPlace)
                 .distinct()
                 .toList();
+        List<HeadingSense> placed = byUnitsOfCells(heading, ofPlace);
         boolean onlyByPlace = senses.stream().allMatch(s -> s.subject().isEmpty());
         if (onlyByPlace && between.isPresent() && !placed.isEmpty()) {
             behind.put(heading, between.get());
@@ -168,6 +178,76 @@ final class OwnListReading {
         return numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
     }
 
+    /** A heading that names only a thing, {@code Isolated}, over weights or volumes: it is their quantity, not a name. */
+    private HeadingSense byCells(OwnListHeader.Heading heading, HeadingSense sense) {
+        boolean thing = MATERIALS.contains(sense.subject()) || PRODUCTS.contains(sense.subject());
+        if (!thing || !sense.quantity().isEmpty() || sense.unit().isPresent()) {
+            return sense;
+        }
+        List<NumberText.Number> numbers = numbers(heading);
+        if (numbers.isEmpty() || numbers.size() * 2 <= texts(heading).size()) {
+            return sense;
+        }
+        Set<String> quantities = numbers.stream()
+                .flatMap(n -> n.unit().stream())
+                .map(OwnListReading::quantity)
+                .collect(Collectors.toSet());
+        if (quantities.isEmpty()) {
+            // compounds are named by whole numbers, weights have decimals
+            return numbers.stream().allMatch(n -> n.decimals() == 0) ? sense : sense.withQuantity("mass");
+        }
+        boolean product = PRODUCTS.contains(sense.subject());
+        if (product && quantities.equals(Set.of("%"))) {
+            return sense.withQuantity("yield");
+        }
+        return quantities.contains("") || quantities.contains("%")
+                ? sense
+                : sense.withQuantity(
+                        product || quantities.size() > 1
+                                ? "mass"
+                                : quantities.iterator().next());
+    }
+
+    /** Of mass, amount and volume the one that the units in the cells say; any of them holds where each cell has its own. */
+    private List<HeadingSense> byUnitsOfCells(OwnListHeader.Heading heading, List<HeadingSense> placed) {
+        List<NumberText.Number> numbers = numbers(heading);
+        boolean amounts = placed.size() > 1
+                && placed.stream().allMatch(s -> s.isAbout(placed.get(0)) && AMOUNTS.contains(s.quantity()));
+        if (!amounts
+                || numbers.isEmpty()
+                || numbers.stream().anyMatch(n -> n.unit().isEmpty())) {
+            return placed;
+        }
+        Set<String> said =
+                numbers.stream().map(n -> quantity(n.unit().orElseThrow())).collect(Collectors.toSet());
+        Optional<HeadingSense> same =
+                placed.stream().filter(s -> said.equals(Set.of(s.quantity()))).findFirst();
+        boolean material = MATERIALS.contains(placed.get(0).subject());
+        return same.or(() -> material ? Optional.of(placed.get(0)) : Optional.empty())
+                .map(List::of)
+                .orElse(placed);
+    }
+
+    private static String quantity(Unit unit) {
+        return switch (unit.quantity()) {
+            case MASS -> "mass";
+            case VOLUME -> "volume";
+            case AMOUNT -> "amount";
+            case EQUIVALENTS -> "equivalents";
+            case PERCENT -> "%";
+            default -> "";
+        };
+    }
+
+    /** The cells below a heading that hold something. */
+    private List<RawCell> texts(OwnListHeader.Heading heading) {
+        return raw.rows().stream()
+                .filter(row -> row.row() > header.lastRow().row())
+                .flatMap(row -> row.cell(heading.column()).stream())
+                .filter(cell -> !cell.isBlank() && !(CellNumber.read(cell) instanceof NumberText.Nothing))
+                .toList();
+    }
+
     /** The numbers below a heading. */
     List<NumberText.Number> numbers(OwnListHeader.Heading heading) {
         return raw.rows().stream()
@@ -194,6 +274,34 @@ final class OwnListReading {
                 .distinct()
                 .toList();
         return names.size() == 1 ? names.get(0) : "";
+    }
+
+    /** The id of the run where it stands again in the same words: there a second list begins beside the first. */
+    Optional<OwnListHeader.Heading> secondList() {
+        return open.keySet().stream()
+                .filter(heading -> understood.entrySet().stream()
+                        .anyMatch(own -> own.getValue().subject().equals("run")
+                                && own.getValue().quantity().equals("id")
+                                && own.getKey().text().equals(heading.text())))
+                .findFirst();
+    }
+
+    /** What is to be settled about a heading that could mean several things. */
+    OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
+        List<String> could =
+                senses.stream().map(HeadingSense::inWords).distinct().toList();
+        Optional<OwnListHeader.Heading> before = between(heading);
+        if (before.isPresent()) {
+            return new OwnListLayout.OpenHeading(
+                    heading.key(),
+                    String.join(" or ", could) + ", or of '" + before.get().key()
+                            + "', which stands between and was not understood?");
+        }
+        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
+        return new OwnListLayout.OpenHeading(
+                heading.key(),
+                String.join(" or ", could)
+                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
     }
 
     OwnListHeader header() {

@@ -22,6 +22,8 @@ final class OwnListRow {
     private final OwnListHeader header;
     private final List<String> runHeadings;
     private final List<String> leaveOut;
+    private int before;
+    private boolean otherTable;
 
     /**
      * For the rows of one list.
@@ -33,10 +35,32 @@ final class OwnListRow {
         this.header = header;
         this.runHeadings = runHeadings;
         this.leaveOut = leaveOut;
+        this.before = header.lastRow().row();
     }
 
-    /** True for a row below the headings that is no run. */
-    boolean isNoRun(RawRow row) {
+    /**
+     * True for a row below the headings that is no run; rows are asked about from above.
+     *
+     * <p>Below an empty row, a row of words without a digit begins another table; its rows are left out as long as they give no amount.
+     *
+     * @param givesAmount true where the row has a number under a heading of an amount or weight
+     */
+    boolean isNoRun(RawRow row, boolean givesAmount) {
+        boolean gap = row.row() > before + 1;
+        before = row.row();
+        if (isHeadingAgain(row)) {
+            otherTable = false;
+            return true;
+        }
+        boolean words = row.cells().size() > 1
+                && row.cells().stream()
+                        .allMatch(cell -> cell.type() == RawCell.Type.TEXT
+                                && cell.text().chars().noneMatch(Character::isDigit));
+        otherTable |= gap && words;
+        return otherTable && !givesAmount || isTitleOrSum(row);
+    }
+
+    private boolean isTitleOrSum(RawRow row) {
         String first = CellNumber.shown(row.cells().get(0));
         List<RawCell> filled = row.cells();
         return filled.size() == 1
@@ -44,8 +68,7 @@ final class OwnListRow {
                 || runHeadings.stream()
                         .flatMap(name -> header.heading(name).stream())
                         .flatMap(heading -> row.cell(heading.column()).stream())
-                        .anyMatch(cell -> isSummary(CellNumber.shown(cell)))
-                || isHeadingAgain(row);
+                        .anyMatch(cell -> isSummary(CellNumber.shown(cell)));
     }
 
     private boolean isSummary(String text) {

@@ -79,6 +79,7 @@ public final class OwnListSheet {
         sheet.leaveOutRows();
         sheet.reportHeadings();
         sheet.reportNoAmounts();
+        new OwnListBlanks(sheet.raw, header.get(), sheet.leftOut, reading.log()).report(layout);
         return sheet;
     }
 
@@ -112,8 +113,10 @@ public final class OwnListSheet {
     private void leaveOutRows() {
         OwnListRow kind = new OwnListRow(header, runHeadings(), layout.leaveOut());
         List<String> named = new ArrayList<>();
+        header.unitRow().ifPresent(units -> leftOut.add(units.row()));
         for (RawRow row : raw.rows()) {
-            if (row.row() > header.lastRow().row() && kind.isNoRun(row)) {
+            boolean below = row.row() > header.lastRow().row() && !leftOut.contains(row.row());
+            if (below && kind.isNoRun(row, givesAmount(row))) {
                 leftOut.add(row.row());
                 named.add(row.row() + " ('"
                         + FindingLog.shortened(CellNumber.shown(row.cells().get(0)), 24) + "')");
@@ -129,6 +132,16 @@ public final class OwnListSheet {
                     "a row for each run; titles, repeated headings, totals and means are none",
                     "Look whether one of them is a run; name others under \"leave out\" in the headings file.");
         }
+    }
+
+    private boolean givesAmount(RawRow row) {
+        return layout.feeds().stream()
+                .flatMap(feed -> feed.columns().entrySet().stream())
+                .filter(entry -> AMOUNTS.contains(entry.getKey().heading()))
+                .flatMap(entry -> entry.getValue().stream())
+                .flatMap(name -> header.heading(name).stream())
+                .flatMap(heading -> row.cell(heading.column()).stream())
+                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number);
     }
 
     /** Says which headings still wait for an answer, and which no table takes. */
