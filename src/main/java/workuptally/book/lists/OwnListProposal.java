@@ -30,8 +30,10 @@ final class OwnListProposal {
 
     OwnListProposal(OwnListReading reading) {
         this.reading = reading;
-        reading.open().forEach((heading, senses) -> open.add(question(heading, senses)));
+        reading.open().forEach((heading, senses) -> open.add(HeadingQuestion.of(reading, heading, senses)));
         notUsed.addAll(reading.unknown());
+        reading.partnerForProduct()
+                .ifPresent(kind -> assumed.add("the " + kind + " as the product, since nothing of it is charged"));
         runs();
         charges();
         products();
@@ -39,23 +41,6 @@ final class OwnListProposal {
                 .filter(heading -> !used.containsKey(heading))
                 .filter(heading -> open.stream().noneMatch(o -> o.heading().equals(heading.key())))
                 .forEach(notUsed::add);
-    }
-
-    private OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
-        List<String> could =
-                senses.stream().map(HeadingSense::inWords).distinct().toList();
-        Optional<OwnListHeader.Heading> between = reading.between(heading);
-        if (between.isPresent()) {
-            return new OwnListLayout.OpenHeading(
-                    heading.key(),
-                    String.join(" or ", could) + ", or of '" + between.get().key()
-                            + "', which stands between and was not understood?");
-        }
-        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
-        return new OwnListLayout.OpenHeading(
-                heading.key(),
-                String.join(" or ", could)
-                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
     }
 
     private Map<String, OwnListColumns> bySubject(Set<String> subjects) {
@@ -183,6 +168,7 @@ final class OwnListProposal {
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));
         draft.take("Molarity", columns.of("molarity"));
+        draft.take("Titre", columns.of("titre"));
         draft.take("Density", columns.of("density"));
         if (!draft.columns().isEmpty()) {
             feeds.add(draft.feed());
