@@ -31,6 +31,7 @@ class ListsAsKeptTest {
     /** What {@code headings} says of a list, its spaces and line breaks as one space. */
     private String proposed(String list) throws IOException {
         Path file = Files.writeString(folder.resolve("list.csv"), list);
+        Files.deleteIfExists(folder.resolve("list-headings.json"));
         Call call = Call.of("headings", file);
         assertEquals(0, call.code(), call::err);
         json = Files.readString(folder.resolve("list-headings.json"));
@@ -148,5 +149,56 @@ class ListsAsKeptTest {
         String out = proposed("No,SM,mmol,Product,Fraction 1 (mg),Fraction 2 (mg),Total (mg)\n1,a,5,b,300,200,500\n");
         assertTrue(out.contains("'Total (mg)': mass of the product or nothing that a table takes (not used)?"), out);
         assertFalse(json.contains("\"Net\""), json);
+    }
+
+    @Test
+    void aRowOfUnitsBelongsToTheHeadings() throws IOException {
+        String rows = "V1;03.03.2025;Vanillin;C8H8O3;1521;Vanillylalkohol;C8H10O3;1310;85\n"
+                + "V2;04.03.2025;Piperonal;C8H6O3;1501;Piperonylalkohol;C8H8O3;1,28 g;84 %\n";
+        String headings = "Versuch;Datum;Edukt;Summenformel;Einwaage;Produkt;Summenformel;Auswaage;Ausbeute\n";
+        // 1310 / (1521 / 152.149 × 154.165), 1280 / (1501 / 150.133 × 152.149)
+        for (String units : List.of(";;;;mg;;;mg;%\n", ";;;;[mg];;;[mg];[%]\n", ";;;;in mg;;;in mg;in %\n")) {
+            assertYields(review(headings + units + rows), 85.0, 84.1);
+            assertTrue(json.contains("\"Actual amount\": \"Einwaage\""), json);
+        }
+        JsonNode again = review(headings + ";;;;mg;;;mg;%\n" + rows.replaceFirst("V2", headings + "V2"));
+        assertYields(again, 85.0, 84.1);
+    }
+
+    @Test
+    void aRowOfUnitsThatContradictsAHeadingIsNotTaken() throws IOException {
+        JsonNode review = review("No,SM,Formula,m (mg),Product,Formula,Weight\n,,,g,,,mg\n"
+                + "1,benzoic acid,C7H6O2,500,methyl benzoate,C8H8O2,300\n");
+        assertYields(review);
+        assertFalse(review.get("findings").isEmpty());
+    }
+
+    @Test
+    void aSecondTableUnderAListIsNamedAndNoRun() throws IOException {
+        String list = "Exp,Date,Starting material,Formula,Mass (mg),Product,Formula,Mass (mg)\n"
+                + "A-1,2025-01-03,4-nitrotoluene,C7H7NO2,1371,4-toluidine,C7H9N,943\n";
+        JsonNode review = review(list + "\nBalance,Checked,By\nAB-1,2025-01-01,KB\n");
+        assertEquals(1, review.get("runs").size());
+        assertEquals(
+                List.of("check: a second table under the list, rows 4 to 5, with the headings 'Balance', 'Checked',"
+                        + " 'By'"),
+                seen(review, "list-rows-left-out"));
+        JsonNode planned = review(list + "\nB-1,2025-02-01,vanillin,C8H8O3,,vanillyl alcohol,C8H10O3,\n"
+                + "B-2,2025-02-02,vanillin,C8H8O3,,vanillyl alcohol,C8H10O3,\n");
+        assertEquals(3, planned.get("runs").size());
+    }
+
+    @Test
+    void listsSideBySideAreReadEachByItself() throws IOException {
+        String half = "Exp,Starting material,Formula,mmol,Product,Formula,Mass (mg),Yield (%)";
+        JsonNode review = review(half + ",," + half + "\n"
+                + "P-1,benzyl bromide,C7H7Br,5,benzyl azide,C7H7N3,600,90,,"
+                + "Q-1,aniline,C6H7N,10,acetanilide,C8H9NO,1200,89\n"
+                + "P-2,benzyl chloride,C7H7Cl,5,benzyl azide,C7H7N3,560,84,,,,,,,,,\n");
+        // 600 / (5 × 133.154), 560 / (5 × 133.154), 1200 / (10 × 135.166)
+        assertEquals(3, review.get("runs").size());
+        assertYields(review, 90.1, 84.1, 88.8);
+        assertEquals(List.of(), seen(review, "list-heading-open"));
+        assertEquals(List.of(), seen(review, "list-heading-unread"));
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
@@ -34,7 +35,7 @@ final class OwnListCells {
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + " hidden rows",
+                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }
@@ -56,6 +57,23 @@ final class OwnListCells {
                 .map(row -> with(row, added.getOrDefault(row.row(), Map.of())))
                 .toList();
         return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, left, 0);
+    }
+
+    /** The cells of a list without those of columns that another list on the sheet takes. */
+    static RawTable without(RawTable raw, Set<Integer> columns) {
+        if (columns.isEmpty()) {
+            return raw;
+        }
+        List<RawRow> rows = raw.rows().stream()
+                .map(row -> new RawRow(
+                        row.row(),
+                        row.line(),
+                        row.cells().stream()
+                                .filter(cell -> !columns.contains(cell.column()))
+                                .toList()))
+                .filter(row -> !row.cells().isEmpty())
+                .toList();
+        return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, raw.mergedRegions(), raw.hiddenRows());
     }
 
     /** The text of cells merged over rows of one column below the headings; nothing for a number, which cannot hold for each. */

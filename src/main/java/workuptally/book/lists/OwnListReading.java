@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
+import workuptally.book.words.Words;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
@@ -80,6 +81,7 @@ final class OwnListReading {
     private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
     private final Map<OwnListHeader.Heading, OwnListHeader.Heading> behind = new LinkedHashMap<>();
     private Optional<OwnListHeader.Heading> between = Optional.empty();
+    private List<OwnListHeader.Heading> beside = List.of();
     private Optional<String> partnerForProduct = Optional.empty();
     private final List<OwnListHeader.Heading> unknown = new ArrayList<>();
 
@@ -94,10 +96,42 @@ final class OwnListReading {
         OwnListReading reading = new OwnListReading(raw, header, words);
         HeadingSense last = new HeadingSense("", 1, "", Optional.empty());
         for (OwnListHeader.Heading heading : header.headings()) {
+            if (reading.beginsAnotherList(heading)) {
+                reading.beside = header.headings().stream()
+                        .filter(other -> other.column() >= heading.column())
+                        .toList();
+                break;
+            }
             last = reading.read(heading, last);
         }
         reading.takePartnerForProduct();
         return reading;
+    }
+
+    /** True where the heading of the run's id stands again and with it most of those read so far: a list beside the list. */
+    private boolean beginsAnotherList(OwnListHeader.Heading heading) {
+        boolean id = understood.entrySet().stream()
+                .anyMatch(entry -> entry.getValue().subject().equals("run")
+                        && entry.getValue().quantity().equals("id")
+                        && sameWords(entry.getKey(), heading));
+        long again = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .filter(before -> header.headings().stream()
+                        .anyMatch(other -> other.column() > heading.column() && sameWords(before, other)))
+                .count();
+        long before = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .count();
+        return id && again >= 2 && 2 * again >= before;
+    }
+
+    private static boolean sameWords(OwnListHeader.Heading one, OwnListHeader.Heading other) {
+        return Words.loose(one.text()).equals(Words.loose(other.text()));
+    }
+
+    /** Headings of another list beside this one, which were not read. */
+    List<OwnListHeader.Heading> beside() {
+        return beside;
     }
 
     /**
