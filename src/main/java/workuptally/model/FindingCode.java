@@ -213,6 +213,7 @@ public enum FindingCode {
     LIMIT_DUPLICATE(Severity.CHECK),
     TABLE_MISSING(Severity.CHECK),
     LIST_AMOUNTS_MISSING(Severity.STOP),
+    LIST_COLUMN_BLANK(Severity.CHECK),
     LIST_HEADING_MISSING(Severity.STOP),
     LIST_HEADING_OPEN(Severity.CHECK),
     LIST_HEADING_UNREAD(Severity.CHECK),

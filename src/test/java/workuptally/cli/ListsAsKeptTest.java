@@ -201,4 +201,14 @@ class ListsAsKeptTest {
         assertEquals(List.of(), seen(review, "list-heading-open"));
         assertEquals(List.of(), seen(review, "list-heading-unread"));
     }
+
+    @Test
+    void aDecimalCommaThatPartsTheCellsIsNamed() throws IOException {
+        JsonNode review = review("No,SM,Formula,m (g),Product,Formula,Weight (g),Notes\n"
+                + "1,benzoic acid,C7H6O2,1,22,methyl benzoate,C8H8O2,1,09,\n"
+                + "2,benzoic acid,C7H6O2,1.22,methyl benzoate,C8H8O2,1.09,\n");
+        // 1.09 / (1.22 / 122.123 × 136.150)
+        assertYields(review, 80.1);
+        assertEquals(List.of("stop: read line 2 with more cells than headings"), seen(review, "row-shifted"));
+    }
 }

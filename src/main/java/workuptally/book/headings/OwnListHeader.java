@@ -61,10 +61,12 @@ public final class OwnListHeader {
         });
         RawRow lowest = rows.get(rows.size() - 1);
         Optional<RawRow> units = raw.rows().stream()
-                .filter(row -> row.row() == lowest.row() + 1)
+                .filter(row -> row.row() > lowest.row() && row.row() <= lowest.row() + 2)
+                .findFirst()
                 .filter(row -> !HeadingUnits.isRowOfUnits(lowest) && HeadingUnits.isRowOfUnits(row))
-                .filter(row -> headings.stream().noneMatch(heading -> contradicts(row, heading)))
-                .findFirst();
+                .filter(row -> headings.stream()
+                        .anyMatch(heading -> !unitBelow(row, heading).isEmpty()))
+                .filter(row -> headings.stream().noneMatch(heading -> contradicts(row, heading)));
         return new OwnListHeader(
                 List.copyOf(rows),
                 units.orElse(lowest),

@@ -70,7 +70,8 @@ final class OwnListCells {
                         row.line(),
                         row.cells().stream()
                                 .filter(cell -> !columns.contains(cell.column()))
-                                .toList()))
+                                .toList(),
+                        row.width()))
                 .filter(row -> !row.cells().isEmpty())
                 .toList();
         return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, raw.mergedRegions(), raw.hiddenRows());
@@ -96,6 +97,6 @@ final class OwnListCells {
         }
         TreeMap<Integer, RawCell> cells = new TreeMap<>(added);
         row.cells().forEach(cell -> cells.put(cell.column(), cell));
-        return new RawRow(row.row(), row.line(), List.copyOf(cells.values()));
+        return new RawRow(row.row(), row.line(), List.copyOf(cells.values()), row.width());
     }
 }

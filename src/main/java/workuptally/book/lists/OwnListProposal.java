@@ -43,23 +43,6 @@ final class OwnListProposal {
                 .forEach(notUsed::add);
     }
 
-    private Map<String, OwnListColumns> bySubject(Set<String> subjects) {
-        Map<String, OwnListColumns> all = new LinkedHashMap<>();
-        String productName = subjects == OwnListReading.PRODUCTS ? reading.nameOfProduct() : "";
-        reading.understood().forEach((heading, sense) -> {
-            if (subjects.contains(sense.subject())) {
-                String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
-                String called = sense.called().isEmpty() ? productName : sense.called();
-                all.computeIfAbsent(
-                                sense.subject() + sense.number() + called,
-                                s -> new OwnListColumns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
-                        .byQuantity()
-                        .putIfAbsent(quantity, heading);
-            }
-        });
-        return all;
-    }
-
     private void runs() {
         Map<String, OwnListHeader.Heading> own = new HashMap<>();
         reading.understood().forEach((heading, sense) -> {
@@ -97,7 +80,7 @@ final class OwnListProposal {
 
     private void charges() {
         Collection<OwnListColumns> materials =
-                bySubject(OwnListReading.MATERIALS).values();
+                OwnListColumns.bySubject(reading, OwnListReading.MATERIALS).values();
         boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
         // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
         // material
@@ -191,7 +174,7 @@ final class OwnListProposal {
 
     private void products() {
         Map<String, Map<String, OwnListColumns>> byNumber = new TreeMap<>();
-        bySubject(OwnListReading.PRODUCTS)
+        OwnListColumns.bySubject(reading, OwnListReading.PRODUCTS)
                 .values()
                 .forEach(columns -> byNumber.computeIfAbsent(
                                 columns.number() + columns.called(), n -> new LinkedHashMap<>())
@@ -213,25 +196,13 @@ final class OwnListProposal {
         draft.take("Molar mass", described.of("molar mass"));
         draft.take("Coefficient", described.of("coefficient"));
         feeds.add(draft.feed());
-        giveYieldToWeight(stages);
+        OwnListColumns.giveYieldToWeight(stages);
         boolean crude = false;
         for (String stage : List.of("crude", "product", "purified")) {
             if (stages.containsKey(stage)) {
                 crude |= lot(stages.get(stage), draft, stage, crude);
             }
         }
-    }
-
-    /** A yield beside weighed crude or purified product is that of the last one weighed. */
-    private static void giveYieldToWeight(Map<String, OwnListColumns> stages) {
-        OwnListColumns own = stages.get("product");
-        if (own == null || own.of("mass").isPresent() || own.of("gross").isPresent()) {
-            return;
-        }
-        Optional.ofNullable(stages.getOrDefault("purified", stages.get("crude")))
-                .filter(last -> last.of("yield").isEmpty())
-                .ifPresent(last -> Optional.ofNullable(own.byQuantity().remove("yield"))
-                        .ifPresent(heading -> last.byQuantity().put("yield", heading)));
     }
 
     /** The yield as typed; where neither it nor its cells say % and nothing else is weighed, it may as well be a mass. */

@@ -83,8 +83,10 @@ public final class OwnListSheet {
         sheet.requireRun();
         sheet.leaveOutRows();
         sheet.leaveOutSecondTable();
+        ShiftedRows.leaveOut(cells, layout, own, sheet.leftOut, reading.log());
         sheet.reportHeadings();
         sheet.reportNoAmounts();
+        new OwnListBlanks(cells, own, sheet.leftOut, reading.log()).report(layout);
         return sheet;
     }
 
