@@ -22,8 +22,6 @@ final class OwnListRow {
     private final OwnListHeader header;
     private final List<String> runHeadings;
     private final List<String> leaveOut;
-    private int before;
-    private boolean otherTable;
 
     /**
      * For the rows of one list.
@@ -35,32 +33,10 @@ final class OwnListRow {
         this.header = header;
         this.runHeadings = runHeadings;
         this.leaveOut = leaveOut;
-        this.before = header.lastRow().row();
     }
 
-    /**
-     * True for a row below the headings that is no run; rows are asked about from above.
-     *
-     * <p>Below an empty row, a row of words without a digit begins another table; its rows are left out as long as they give no amount.
-     *
-     * @param givesAmount true where the row has a number under a heading of an amount or weight
-     */
-    boolean isNoRun(RawRow row, boolean givesAmount) {
-        boolean gap = row.row() > before + 1;
-        before = row.row();
-        if (isHeadingAgain(row)) {
-            otherTable = false;
-            return true;
-        }
-        boolean words = row.cells().size() > 1
-                && row.cells().stream()
-                        .allMatch(cell -> cell.type() == RawCell.Type.TEXT
-                                && cell.text().chars().noneMatch(Character::isDigit));
-        otherTable |= gap && words;
-        return otherTable && !givesAmount || isTitleOrSum(row);
-    }
-
-    private boolean isTitleOrSum(RawRow row) {
+    /** True for a row below the headings that is no run. */
+    boolean isNoRun(RawRow row) {
         String first = CellNumber.shown(row.cells().get(0));
         List<RawCell> filled = row.cells();
         return filled.size() == 1
@@ -68,7 +44,8 @@ final class OwnListRow {
                 || runHeadings.stream()
                         .flatMap(name -> header.heading(name).stream())
                         .flatMap(heading -> row.cell(heading.column()).stream())
-                        .anyMatch(cell -> isSummary(CellNumber.shown(cell)));
+                        .anyMatch(cell -> isSummary(CellNumber.shown(cell)))
+                || header.isRepeatedBy(row);
     }
 
     private boolean isSummary(String text) {
@@ -76,14 +53,5 @@ final class OwnListRow {
         boolean usual = word.find() && SUMMARY.matcher(word.group()).matches();
         String loose = Words.loose(text);
         return usual || leaveOut.stream().map(Words::loose).anyMatch(own -> !own.isEmpty() && loose.startsWith(own));
-    }
-
-    private boolean isHeadingAgain(RawRow row) {
-        RawRow last = header.lastRow();
-        return row.cells().size() > 1
-                && row.cells().stream()
-                        .allMatch(cell -> last.cell(cell.column())
-                                .filter(heading -> Words.loose(heading.text()).equals(Words.loose(cell.text())))
-                                .isPresent());
     }
 }
