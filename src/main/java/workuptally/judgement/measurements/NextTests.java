@@ -86,10 +86,15 @@ public final class NextTests {
     }
 
     private NextTest settling(NextTest test, List<String> settled) {
-        double grams = settled.stream()
-                .flatMap(label -> open.get(label).atMost().stream())
-                .mapToDouble(LayerDecision.AtMost::grams)
-                .sum();
+        double grams = 0;
+        for (String label : settled) {
+            OptionalDouble bound = boundGrams(label);
+            if (bound.isEmpty()) {
+                grams = 0;
+                break;
+            }
+            grams += bound.getAsDouble();
+        }
         return new NextTest(
                 test.kind(),
                 test.samples(),
@@ -100,6 +105,38 @@ public final class NextTests {
                 test.unit(),
                 settled,
                 grams);
+    }
+
+    /**
+     * The most that an open layer can hold of what nobody read in it, else of the product that its decision rests on; empty where nothing
+     * bounds it.
+     */
+    private OptionalDouble boundGrams(String label) {
+        LayerTally layer = tally.layer(label).orElseThrow();
+        List<String> unread = unread(layer);
+        Optional<LayerDecision.AtMost> most = open.get(label).atMost();
+        if (unread.isEmpty()
+                || most.filter(m -> unread.stream().anyMatch(m.product()::equalsIgnoreCase))
+                        .isPresent()) {
+            return most.map(m -> OptionalDouble.of(m.grams())).orElse(OptionalDouble.empty());
+        }
+        double sum = 0;
+        for (String substance : unread) {
+            OptionalDouble bound = layer.contents().stream()
+                    .filter(c -> c.substance().equalsIgnoreCase(substance))
+                    .map(c -> c.upperBoundGrams().isPresent()
+                            ? c.upperBoundGrams()
+                            : c.massGrams()
+                                    .map(m -> OptionalDouble.of(m.value()))
+                                    .orElse(OptionalDouble.empty()))
+                    .flatMapToDouble(OptionalDouble::stream)
+                    .max();
+            if (bound.isEmpty()) {
+                return bound;
+            }
+            sum += bound.getAsDouble();
+        }
+        return OptionalDouble.of(sum);
     }
 
     /** What has to be known for a layer; empty where no test would do. */

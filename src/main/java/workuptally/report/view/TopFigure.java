@@ -6,6 +6,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 
 /**
@@ -73,9 +74,13 @@ public record TopFigure(String label, String value, String detail) {
         }
         String inLayers = all == 0
                 ? "no theory could be computed"
-                : numbers.significant(100 * isolated / Math.max(theory, 1e-9), 3) + "\u00A0% of theory; in layers "
+                : numbers.significant(100 * isolated / Math.max(theory, 1e-9), 3)
+                        + "\u00A0% of theory by mass; in layers "
                         + numbers.significant(kept, 2) + "\u00A0g, " + numbers.significant(100 * kept / all, 2)
                         + "\u00A0%";
+        if (isOnlyPlanned(review)) {
+            return new TopFigure("Product recovered", NONE, "nothing isolated yet: every run is planned");
+        }
         if (theory == 0) {
             return new TopFigure(
                     "Product recovered",
@@ -85,14 +90,21 @@ public record TopFigure(String label, String value, String detail) {
         return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", inLayers);
     }
 
+    private static boolean isOnlyPlanned(Review review) {
+        return review.runs().stream().allMatch(r -> r.tally().run().status() == Run.Status.PLANNED);
+    }
+
     private static TopFigure solvent(Review review, ReadableNumbers numbers) {
         PeriodTotals period = review.period();
+        if (isOnlyPlanned(review)) {
+            return new TopFigure("Solvent in", NONE, "nothing used yet; planned amounts on the bench sheets");
+        }
         if (period.solventInGrams() == 0) {
             return new TopFigure("Solvent in", NONE, "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
+                : numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% other distillates, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",

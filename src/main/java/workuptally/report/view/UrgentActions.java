@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -42,6 +43,9 @@ final class UrgentActions {
     /** The same in a planned run, where it stands behind a longer sentence. */
     private static final int MOST_OF_MEETINGS_PLANNED = 38;
 
+    /** Characters for transfers of one kind. */
+    private static final int MOST_OF_IDS = 28;
+
     private final Review review;
     private final ReadableNumbers numbers;
 
@@ -63,7 +67,15 @@ final class UrgentActions {
         if (!product.isEmpty()) {
             all.add(product(product));
         }
-        alike.values().forEach(items -> all.add(alike(items)));
+        alike.forEach((code, items) -> {
+            if (code == FindingCode.MATERIALS_MUST_NOT_MEET) {
+                // each run by itself: what can hurt somebody is not counted away behind another run
+                items.forEach(item -> all.add(alike(List.of(item))));
+            } else {
+                all.add(alike(items));
+            }
+        });
+        containers(all);
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
@@ -257,8 +269,9 @@ final class UrgentActions {
         if (stopped.isEmpty() && held.isEmpty()) {
             return;
         }
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped);
-        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held);
+        long proposed = ProposalLine.of(review).size();
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, proposed);
+        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, proposed);
         all.add(new Ranked(
                 stopped.isEmpty() ? 1 : 0,
                 Double.MAX_VALUE,
@@ -270,8 +283,43 @@ final class UrgentActions {
                         OptionalDouble.empty())));
     }
 
-    private static String ids(Set<String> ids) {
-        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
+    /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
+    private static String ids(Set<String> ids, long proposed) {
+        String all = String.join(", ", ids);
+        return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
+    }
+
+    /** Containers whose last working day in time is today or past. */
+    private void containers(List<Ranked> all) {
+        List<String> due = review.containers().stream()
+                .filter(c -> c.tally()
+                        .age()
+                        .filter(a -> a.overdue()
+                                || a.lastWorkingDay()
+                                        .filter(day -> !day.isAfter(a.asOf()))
+                                        .isPresent())
+                        .isPresent())
+                .map(ContainerReview::id)
+                .toList();
+        if (!due.isEmpty()) {
+            all.add(new Ranked(
+                    1,
+                    0,
+                    new UrgentAction(
+                            Severity.CHECK,
+                            due.size() == 1 ? due.get(0) : due.size() + " containers",
+                            List.of(),
+                            "Due today or past it: have "
+                                    + (due.size() == 1
+                                            ? "it"
+                                            : Words.listed(
+                                                    due,
+                                                    ", ",
+                                                    UrgentAction.MOST_CHARACTERS - 40,
+                                                    more -> more + " more"))
+                                    + " collected, or ask the waste contact",
+                            OptionalDouble.empty())));
+        }
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
