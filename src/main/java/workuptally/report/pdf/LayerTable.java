@@ -182,7 +182,7 @@ final class LayerTable {
     private String mostPercent(Optional<LayerDecision> decision, Content content) {
         return decision.flatMap(LayerDecision::atMost)
                 .filter(most -> most.product().equalsIgnoreCase(content.substance()))
-                .map(most -> look.figures().significant(most.percentOfTheory(), SHARE_DIGITS))
+                .map(most -> look.figures().most(most.percentOfTheory(), MOST_DIGITS))
                 .orElse("");
     }
 
