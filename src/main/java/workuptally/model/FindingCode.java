@@ -169,6 +169,7 @@ public enum FindingCode {
     UNIT_MISSING(Severity.STOP),
     UNIT_CONTRADICTION(Severity.STOP),
     PERCENT_AS_FRACTION(Severity.CHECK),
+    UNCERTAINTY_ZERO(Severity.NOTE),
     WORDS_BESIDE_NUMBER(Severity.NOTE),
     PORTIONS_UNEQUAL(Severity.CHECK),
     CHOICE_GUESSED(Severity.CHECK),

@@ -82,7 +82,7 @@ final class RegulatoryFacts {
 
     private String citation(List<String> sources) {
         return sources.stream()
-                .map(key -> reference.source(key).map(Source::citation).orElse(key))
+                .map(key -> reference.sources().find(key).map(Source::citation).orElse(key))
                 .collect(Collectors.joining("; "));
     }
 

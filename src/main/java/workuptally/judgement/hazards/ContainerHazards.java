@@ -107,10 +107,10 @@ public final class ContainerHazards {
             Optional<Hazard> hazard = part.substance().flatMap(Substance::hazard);
             hazard.ifPresent(h -> {
                 Set<String> all = new LinkedHashSet<>(h.statements());
-                reference.concentrationLimits(h.key()).forEach(limit -> all.remove(limit.statement()));
+                reference.concentrationLimits().findAll(h.key()).forEach(limit -> all.remove(limit.statement()));
                 codes.addAll(all);
                 if (material.parts().size() == 1) {
-                    inWater.addAll(reference.flashPoints(h.key()));
+                    inWater.addAll(reference.flashPoints().findAll(h.key()));
                 }
             });
             if (hazard.isEmpty()) {

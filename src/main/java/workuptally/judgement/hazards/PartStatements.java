@@ -84,7 +84,7 @@ final class PartStatements {
         Material material = substances.material(name);
         if (isThere(material, pH)) {
             material.hazard()
-                    .ifPresent(hazard -> reference.concentrationLimits(hazard.key()).stream()
+                    .ifPresent(hazard -> reference.concentrationLimits().findAll(hazard.key()).stream()
                             .filter(limit -> limit.holdsAt(percent))
                             .map(ConcentrationLimit::statement)
                             .forEach(said.codes()::add));
@@ -108,7 +108,7 @@ final class PartStatements {
 
     /** Of a material with limits of its own; what has none bears its statements by itself. */
     private OptionalDouble limit(Hazard hazard, String code) {
-        return reference.concentrationLimits(hazard.key()).stream()
+        return reference.concentrationLimits().findAll(hazard.key()).stream()
                 .filter(limit -> limit.statement().equals(code))
                 .mapToDouble(ConcentrationLimit::fromMassPercent)
                 .filter(limit -> limit > 0)

@@ -130,7 +130,8 @@ final class PortionHazards {
             boolean gone = wet && main.isDestroyedByWater();
             if (percent > 0 && !gone && !main.name().equalsIgnoreCase(material.written())) {
                 material.material().hazard().stream()
-                        .filter(h -> reference.concentrationLimits(h.key()).isEmpty())
+                        .filter(h ->
+                                reference.concentrationLimits().findAll(h.key()).isEmpty())
                         .flatMap(h -> h.statements().stream())
                         .filter(code -> MixtureStatements.isBorneAt(code, percent))
                         .forEach(said.codes()::add);

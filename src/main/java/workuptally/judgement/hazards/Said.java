@@ -47,7 +47,8 @@ final class Said {
         Set<String> statements = new LinkedHashSet<>();
         codes.forEach(code -> statements.add(code
                 + reference
-                        .hStatement(code)
+                        .hStatements()
+                        .find(code)
                         .map(HStatement::phrase)
                         .map(p -> " " + p)
                         .orElse("")));

@@ -89,8 +89,9 @@ public record BookShare(
                         .toList(),
                 LimitShare.list(limits),
                 review.basis().stream()
-                        .filter(row ->
-                                !row.kind().equals("input") && !row.kind().equals("limit"))
+                        .filter(row -> !row.kind().equals("input")
+                                && !row.kind().equals("limit")
+                                && !row.kind().equals("assumption"))
                         .toList());
     }
 

@@ -51,7 +51,7 @@ final class BasisSummary {
                         + look.figures().plain(review.period().coverageFactor())
                         + ". In the tables of layers a share is of theory, of other substances of what was charged; at most is"
                         + " one-sided 95\u00A0%. " + SafetyWording.LIMITS_OF_INFERENCE));
-        blocks.add(new Paragraph(look, settings()));
+        blocks.add(new Paragraph(look, settings() + assumptions()));
         blocks.add(new Paragraph(look, references()));
         equations(blocks);
         blocks.add(new Paragraph(look, files(), look.caption()));
@@ -73,6 +73,13 @@ final class BasisSummary {
             }
         }
         return set + (defaults == 0 ? "" : defaults + " further limits have their usual values (common practice).");
+    }
+
+    private String assumptions() {
+        StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
+        taken.setEmptyValue("");
+        rows("assumption").forEach(row -> taken.add(row.name() + ", " + row.value()));
+        return taken.toString();
     }
 
     private static String value(BasisRow row) {

@@ -79,7 +79,7 @@ public record Recovery(
         Stream<Content> alone = run.tally().layers().stream()
                 .filter(l -> l.terminal() && !l.aliquot() && l.endsWorkup())
                 .flatMap(l -> l.contents().stream().filter(c -> !composites.cover(l.label(), c.substance())));
-        return Stream.concat(alone, composites.list().stream().map(CompositeSample::together))
+        return Stream.concat(alone, composites.counted().stream().map(CompositeSample::together))
                 .filter(c -> run.tally()
                         .run()
                         .product(c.substance())

@@ -125,7 +125,7 @@ public final class AcidsAndBases {
         Optional<Double> own = product.flatMap(p -> p.pKa().entered()).map(Entered::value);
         return own.or(
                 () -> Stream.of(substance, substances.material(substance).main().name())
-                        .flatMap(name -> substances.reference().partition(name).stream())
+                        .flatMap(name -> substances.reference().partition().findAll(name).stream())
                         .filter(r -> r.character() == PartitionRow.Character.ACID
                                 && !r.pKa().isEmpty())
                         .map(r -> r.pKa().get(0))
