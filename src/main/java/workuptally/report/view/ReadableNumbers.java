@@ -24,6 +24,15 @@ public final class ReadableNumbers {
         this.rounding = Rounding.in(mark == ',' ? Locale.GERMANY : Locale.ROOT);
     }
 
+    /**
+     * Our own words, or a figure as typed, with the reader's decimal mark. A version such as 1.2.3 stays.
+     *
+     * @param text text with decimal points, or with none
+     */
+    public String inWords(String text) {
+        return FiguresInText.with(mark, text);
+    }
+
     /** The decimal mark. */
     public char mark() {
         return mark;

@@ -93,7 +93,7 @@ public record TopFigure(String label, String value, String detail) {
         if (theory == 0) {
             return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
-        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory; " + inLayers
+        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory by mass; " + inLayers
                 + (kept > 0 ? ", " + numbers.significant(100 * kept / all, 2) + "\u00A0%" : "");
         return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", share);
     }
@@ -121,7 +121,7 @@ public record TopFigure(String label, String value, String detail) {
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
+                : numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% other distillates, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",

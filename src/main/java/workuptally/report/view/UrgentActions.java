@@ -44,6 +44,9 @@ final class UrgentActions {
     /** The same in a planned run, where it stands behind a longer sentence. */
     private static final int MOST_OF_MEETINGS_PLANNED = 38;
 
+    /** Characters for transfers of one kind. */
+    private static final int MOST_OF_IDS = 28;
+
     private final Review review;
     private final ReadableNumbers numbers;
 
@@ -66,7 +69,14 @@ final class UrgentActions {
         if (!product.isEmpty()) {
             all.add(product(product));
         }
-        alike.values().forEach(items -> all.add(alike(items)));
+        alike.forEach((code, items) -> {
+            if (code == FindingCode.MATERIALS_MUST_NOT_MEET) {
+                // each run by itself: what can hurt somebody is not counted away behind another run
+                items.forEach(item -> all.add(alike(List.of(item))));
+            } else {
+                all.add(alike(items));
+            }
+        });
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
@@ -260,8 +270,9 @@ final class UrgentActions {
         if (stopped.isEmpty() && held.isEmpty()) {
             return;
         }
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped);
-        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held);
+        long proposed = ProposalLine.of(review).size();
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, proposed);
+        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, proposed);
         all.add(new Ranked(
                 stopped.isEmpty() ? 1 : 0,
                 Double.MAX_VALUE,
@@ -293,8 +304,10 @@ final class UrgentActions {
         }
     }
 
-    private static String ids(Set<String> ids) {
-        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
+    /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
+    private static String ids(Set<String> ids, long proposed) {
+        String all = String.join(", ", ids);
+        return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
