@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  */
 public enum FindingCode {
     // Charges
+    FORMULA_DOUBTFUL(Severity.CHECK),
     MOLAR_MASS_MISMATCH(Severity.STOP, "C01", "C02"),
     MOLAR_MASS_ROUNDED(Severity.NOTE, "C01"),
     CHARGE_FORM_MISMATCH(Severity.CHECK, "C02"),
