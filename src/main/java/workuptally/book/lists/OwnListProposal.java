@@ -144,9 +144,9 @@ final class OwnListProposal {
             });
         }
         if (draft.constants().containsKey(draft.column("Actual unit")) && amounts.size() > 1) {
-            // a unit for all would contradict the mass: equivalents then only repeat it
+            // a unit for all would contradict the mass: equivalents then stand beside it
             draft.constants().remove(draft.column("Actual unit"));
-            amounts.remove(amounts.size() - 1);
+            draft.take("Equivalents", Optional.of(amounts.remove(amounts.size() - 1)));
         }
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));

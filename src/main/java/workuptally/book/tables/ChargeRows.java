@@ -28,6 +28,7 @@ public final class ChargeRows {
                 row.amount("Planned amount", "Planned unit", Need.DETAIL),
                 row.amount("Actual amount", "Actual unit", need),
                 row.number("Amount of substance"),
+                row.number("Equivalents"),
                 row.number("Assay"),
                 row.number("Molarity"),
                 row.number("Titre"),
