@@ -24,6 +24,7 @@ final class OwnListRow {
     private final List<String> leaveOut;
     private int before;
     private boolean otherTable;
+    private boolean otherHeadings;
 
     /**
      * For the rows of one list.
@@ -50,14 +51,16 @@ final class OwnListRow {
         before = row.row();
         if (isHeadingAgain(row)) {
             otherTable = false;
+            otherHeadings = false;
             return true;
         }
+        otherHeadings |= changesHeadings(row);
         boolean words = row.cells().size() > 1
                 && row.cells().stream()
                         .allMatch(cell -> cell.type() == RawCell.Type.TEXT
                                 && cell.text().chars().noneMatch(Character::isDigit));
         otherTable |= gap && words;
-        return otherTable && !givesAmount || isTitleOrSum(row);
+        return otherHeadings || otherTable && !givesAmount || isTitleOrSum(row);
     }
 
     private boolean isTitleOrSum(RawRow row) {
@@ -76,6 +79,31 @@ final class OwnListRow {
         boolean usual = word.find() && SUMMARY.matcher(word.group()).matches();
         String loose = Words.loose(text);
         return usual || leaveOut.stream().map(Words::loose).anyMatch(own -> !own.isEmpty() && loose.startsWith(own));
+    }
+
+    /** True for a row with the heading of the run's id again, beside headings of which some differ: what stands below is in other units or order. */
+    boolean changesHeadings(RawRow row) {
+        RawRow own = header.lastRow();
+        boolean idAgain = runHeadings.stream()
+                .flatMap(name -> header.heading(name).stream())
+                .anyMatch(heading -> isSame(own, row, heading.column()));
+        return idAgain
+                && row.cells().size() > 1
+                && row.cells().stream().allMatch(cell -> cell.type() == RawCell.Type.TEXT)
+                && row.cells().stream()
+                                .filter(cell -> isSame(own, row, cell.column()))
+                                .count()
+                        > 1
+                && !isHeadingAgain(row);
+    }
+
+    private static boolean isSame(RawRow one, RawRow other, int column) {
+        return one.cell(column)
+                .map(cell -> Words.loose(cell.text()))
+                .filter(text -> other.cell(column)
+                        .filter(cell -> Words.loose(cell.text()).equals(text))
+                        .isPresent())
+                .isPresent();
     }
 
     private boolean isHeadingAgain(RawRow row) {

@@ -116,6 +116,9 @@ public final class OwnListSheet {
         header.unitRow().ifPresent(units -> leftOut.add(units.row()));
         for (RawRow row : raw.rows()) {
             boolean below = row.row() > header.lastRow().row() && !leftOut.contains(row.row());
+            if (below && kind.changesHeadings(row)) {
+                reportOtherHeadings(row);
+            }
             if (below && kind.isNoRun(row, givesAmount(row))) {
                 leftOut.add(row.row());
                 named.add(row.row() + " ('"
@@ -132,6 +135,18 @@ public final class OwnListSheet {
                     "a row for each run; titles, repeated headings, totals and means are none",
                     "Look whether one of them is a run; name others under \"leave out\" in the headings file.");
         }
+    }
+
+    private void reportOtherHeadings(RawRow row) {
+        log.add(
+                FindingCode.LIST_HEADING_MISSING,
+                Severity.STOP,
+                "",
+                new Place(raw.file(), raw.sheet(), row.row(), -1, ""),
+                "row " + row.row() + " repeats the headings in other words",
+                "the same headings, units and order throughout",
+                "Put the rows below it on a sheet of their own, with a part of the headings file of their own, and run"
+                        + " again; they were left out.");
     }
 
     private boolean givesAmount(RawRow row) {
