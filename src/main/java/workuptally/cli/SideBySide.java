@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import workuptally.book.files.UnreadableBookException;
+import workuptally.threads.Awaited;
 
 /** Pieces of work that do not touch each other, done at the same time on as many threads as there are processors. */
 final class SideBySide {
@@ -36,29 +36,13 @@ final class SideBySide {
         ExecutorService workers = Executors.newFixedThreadPool(Math.max(1, threads));
         try {
             for (Future<Void> piece : workers.invokeAll(pieces)) {
-                piece.get();
+                Awaited.result(piece, UnreadableBookException.class);
             }
-        } catch (ExecutionException failed) {
-            rethrow(failed.getCause());
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             throw new IOException("The work was interrupted.", interrupted);
         } finally {
             workers.shutdownNow();
         }
-    }
-
-    /** Throws what stopped a piece of work on another thread, as it was. */
-    private static void rethrow(Throwable cause) throws UnreadableBookException, IOException {
-        if (cause instanceof UnreadableBookException unreadable) {
-            throw unreadable;
-        }
-        if (cause instanceof IOException io) {
-            throw io;
-        }
-        if (cause instanceof Error error) {
-            throw error;
-        }
-        throw (RuntimeException) cause; // nothing else is declared
     }
 }

@@ -3,7 +3,7 @@ package workuptally.judgement;
 /**
  * One value in force: a limit, a reference value or an equation.
  *
- * @param kind {@code limit}, {@code reference}, {@code equation} or {@code input}
+ * @param kind {@code limit}, {@code assumption}, {@code reference}, {@code equation} or {@code input}
  * @param name what
  * @param value value as text
  * @param unit unit; empty if none

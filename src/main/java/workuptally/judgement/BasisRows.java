@@ -12,14 +12,17 @@ import workuptally.model.InputFile;
 import workuptally.model.Limit;
 import workuptally.reference.Basis;
 import workuptally.reference.Cited;
+import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /** What every figure rests on: input files, limits in force, reference rows used, equations. */
 final class BasisRows {
     private final Book book;
     private final Substances substances;
+    private final List<RunTally> runs;
 
-    BasisRows(Book book, Substances substances) {
+    BasisRows(Book book, Substances substances, List<RunTally> runs) {
+        this.runs = runs;
         this.book = book;
         this.substances = substances;
     }
@@ -46,6 +49,7 @@ final class BasisRows {
                 rows.add(new BasisRow("limit", limit.title(), number(value.getAsDouble()), limit.unit(), origin));
             }
         }
+        TakenAsPure.row(runs, book.limits()).ifPresent(rows::add);
         Map<List<String>, BasisRow> used = new LinkedHashMap<>();
         // What a laboratory has set itself comes first and is named so: it is what a reader would not expect.
         List<Cited> localFirst = substances.used().stream()

@@ -91,7 +91,7 @@ final class ReferenceRow {
     private static BasisRow line(
             String name, String value, String unit, List<String> sources, Cited row, Reference reference) {
         String cited = sources.stream()
-                .map(key -> reference.source(key).map(Source::citation).orElse(key))
+                .map(key -> reference.sources().find(key).map(Source::citation).orElse(key))
                 .collect(Collectors.joining("; "));
         boolean local = row.basis() == Basis.LOCAL;
         return new BasisRow(

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param planned planned amount, if the cell is not blank
  * @param actual actual amount, if the cell is not blank
  * @param statedMillimoles amount of substance as typed beside the amount, mmol; counts where the amount cannot give it
+ * @param statedEquivalents equivalents as typed beside the amount, of what {@code equivalents} are counted; compared with the amount only
  * @param assayPercent assay, % w/w
  * @param molarityMolesPerLitre concentration by the label, mol/L
  * @param titreMolesPerLitre titrated concentration, mol/L; wins over the label
@@ -33,6 +34,7 @@ public record Charge(
         Optional<Amount> planned,
         Optional<Amount> actual,
         Field statedMillimoles,
+        Field statedEquivalents,
         Field assayPercent,
         Field molarityMolesPerLitre,
         Field titreMolesPerLitre,

@@ -259,6 +259,11 @@ public enum Limit {
         return origin;
     }
 
+    /** True for a standard uncertainty, absolute or relative, which is above 0. */
+    public boolean isUncertainty() {
+        return title.contains(" uncertainty");
+    }
+
     /** True for a text or date, false for a number. */
     public boolean isText() {
         return text;

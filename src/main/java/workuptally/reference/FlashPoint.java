@@ -2,9 +2,7 @@ package workuptally.reference;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Flash point of a mixture of a solvent with water.
@@ -27,11 +25,11 @@ public record FlashPoint(
         sources = List.copyOf(sources);
     }
 
-    /** The points of each solvent in order of strength, by the key of its hazards. */
-    static Map<String, List<FlashPoint>> byHazard(TableFile file) throws IllegalReferenceException {
+    /** All points in order of strength. */
+    static List<FlashPoint> byStrength(TableFile file) throws IllegalReferenceException {
         return file.each(FlashPoint::of).stream()
                 .sorted(Comparator.comparingDouble(FlashPoint::massPercent))
-                .collect(Collectors.groupingBy(FlashPoint::hazard));
+                .toList();
     }
 
     private static FlashPoint of(Cells row) throws IllegalReferenceException {

@@ -2,12 +2,9 @@ package workuptally.reference;
 
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * All reference tables, loaded and checked once; immutable. What a written name means is not asked here: that is read in one place, and
@@ -16,58 +13,60 @@ import java.util.stream.Collectors;
 public final class Reference {
     private final Map<Table, TableFile> files;
     private final boolean packed;
-    private final Bibliography bibliography;
+    private final NamedTable<Source> sources;
     private final List<AtomicWeight> atomicWeights;
     private final List<Solvent> solvents;
     private final List<Liquid> liquids;
     private final List<NameWord> nameWords;
     private final List<NameClass> nameClasses;
-    private final List<AqueousDensity> aqueousDensities;
-    private final List<Solute> solutes;
+    private final NamedTable<AqueousDensity> aqueousDensities;
+    private final NamedTable<Solute> solutes;
     private final List<Wash> washes;
     private final List<DryingAgent> dryingAgents;
     private final List<Oxidant> oxidants;
     private final List<Hazard> hazards;
-    private final Map<String, List<ConcentrationLimit>> concentrationLimits;
-    private final Map<String, List<FlashPoint>> flashPoints;
-    private final Map<String, HStatement> hStatements;
+    private final NamedTable<ConcentrationLimit> concentrationLimits;
+    private final NamedTable<FlashPoint> flashPoints;
+    private final NamedTable<HStatement> hStatements;
     private final List<MaterialRow> materials;
     private final Reactivity reactivity;
     private final List<Glassware> glassware;
     private final Map<Threshold, BenchRule> benchRules;
-    private final Map<String, Metal> metals;
-    private final Map<String, ClassBehaviour> classBehaviours;
+    private final List<Metal> metals;
+    private final NamedTable<ClassBehaviour> classBehaviours;
     private final List<SaltForm> saltForms;
     private final List<AddedForm> addedForms;
     private final WasteStreams streams;
     private final List<RegulatoryLimit> regulatoryLimits;
-    private final List<PartitionRow> partition;
-
-    private final Map<String, AqueousDensity> densitiesByName = new LinkedHashMap<>();
-    private final Map<String, Solute> solutesByName = new LinkedHashMap<>();
-    private final Map<String, List<PartitionRow>> partitionByCompound;
+    private final NamedTable<PartitionRow> partition;
 
     private final Solutions solutions;
 
     private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
         this.packed = packed;
-        bibliography = Bibliography.of(files);
+        sources = Bibliography.of(files);
         atomicWeights = files.get(Table.ATOMIC_WEIGHTS).each(AtomicWeight::of);
         solvents = files.get(Table.SOLVENTS).each(Solvent::of);
         liquids = files.get(Table.LIQUIDS).each(Liquid::of);
         nameWords = files.get(Table.NAME_WORDS).each(NameWord::of);
         nameClasses = files.get(Table.NAME_CLASSES).each(NameClass::of);
-        aqueousDensities = AqueousDensity.ofAll(files.get(Table.AQUEOUS_DENSITIES));
-        solutes = files.get(Table.SOLUTES).each(Solute::of);
+        aqueousDensities = NamedTable.spelledFreely(AqueousDensity.ofAll(files.get(Table.AQUEOUS_DENSITIES)))
+                .by(AqueousDensity::formula)
+                .by(AqueousDensity::solute);
+        solutes = NamedTable.spelledFreely(files.get(Table.SOLUTES).each(Solute::of))
+                .by(Solute::formula)
+                .by(Solute::name)
+                .byEach(Solute::aliases);
+        nameDensitiesAsSolutes();
         washes = files.get(Table.WASHES).each(Wash::of);
         dryingAgents = files.get(Table.DRYING_AGENTS).each(DryingAgent::of);
         oxidants = files.get(Table.OXIDANTS).each(Oxidant::of);
         hazards = files.get(Table.HAZARDS).each(Hazard::of);
-        concentrationLimits = files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of).stream()
-                .collect(Collectors.groupingBy(ConcentrationLimit::hazard));
-        flashPoints = FlashPoint.byHazard(files.get(Table.FLASH_POINTS));
-        hStatements = byKey(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
+        concentrationLimits = NamedTable.keyed(
+                files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of), ConcentrationLimit::hazard);
+        flashPoints = NamedTable.keyed(FlashPoint.byStrength(files.get(Table.FLASH_POINTS)), FlashPoint::hazard);
+        hStatements = NamedTable.keyed(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
         materials = files.get(Table.MATERIALS).each(MaterialRow::of);
         reactivity = new Reactivity(
                 files.get(Table.REACTIVITY_GROUPS).each(ReactivityGroup::of),
@@ -75,18 +74,17 @@ public final class Reference {
                 files.get(Table.REACTIVITY_STRENGTHS).each(ReactivityStrength::of));
         glassware = files.get(Table.GLASSWARE).each(Glassware::of);
         benchRules = thresholds(files.get(Table.BENCH_RULES).each(BenchRule::of));
-        metals = byKey(files.get(Table.METALS).each(Metal::of), Metal::element);
-        classBehaviours =
-                byKey(files.get(Table.CLASS_BEHAVIOURS).each(ClassBehaviour::of), ClassBehaviour::materialClass);
+        metals = files.get(Table.METALS).each(Metal::of);
+        classBehaviours = NamedTable.keyed(
+                files.get(Table.CLASS_BEHAVIOURS).each(ClassBehaviour::of), ClassBehaviour::materialClass);
         saltForms = files.get(Table.SALT_FORMS).each(SaltForm::of);
         addedForms = files.get(Table.FORM_DIFFERENCES).each(AddedForm::of);
         streams = WasteStreams.of(files);
         regulatoryLimits = files.get(Table.REGULATORY_LIMITS).each(RegulatoryLimit::of);
-        partition = files.get(Table.PARTITION).each(PartitionRow::of);
-        partitionByCompound = new LinkedHashMap<>(partitionBy(PartitionRow::compound));
-        partitionBy(PartitionRow::cas).forEach(partitionByCompound::putIfAbsent);
-        indexNames();
-        solutions = new Solutions(washes, solutesByName, densitiesByName);
+        partition = NamedTable.spelledFreely(files.get(Table.PARTITION).each(PartitionRow::of))
+                .by(PartitionRow::compound)
+                .by(PartitionRow::cas);
+        solutions = new Solutions(washes, solutes, aqueousDensities);
     }
 
     /**
@@ -126,39 +124,20 @@ public final class Reference {
         return packed;
     }
 
-    private static <T> Map<String, T> byKey(List<T> rows, Function<T, String> key) {
-        Map<String, T> map = new LinkedHashMap<>();
-        rows.forEach(row -> map.put(key.apply(row), row));
-        return map;
-    }
-
     private static Map<Threshold, BenchRule> thresholds(List<BenchRule> rows) {
         Map<Threshold, BenchRule> rules = new EnumMap<>(Threshold.class);
         rows.forEach(row -> Threshold.ofKey(row.key()).ifPresent(threshold -> rules.put(threshold, row)));
         return rules;
     }
 
-    private Map<String, List<PartitionRow>> partitionBy(Function<PartitionRow, String> name) {
-        return partition.stream()
-                .collect(Collectors.groupingBy(
-                        row -> Names.plain(name.apply(row)), LinkedHashMap::new, Collectors.toUnmodifiableList()));
-    }
-
-    private void indexNames() {
-        aqueousDensities.forEach(row -> index(densitiesByName, row, row.solute(), row.formula(), List.of()));
-        solutes.forEach(row -> {
-            index(solutesByName, row, row.name(), row.formula(), row.aliases());
-            AqueousDensity table = densitiesByName.get(Names.plain(row.name()));
-            if (table != null) {
-                index(densitiesByName, table, row.name(), row.formula(), row.aliases());
-            }
-        });
-    }
-
-    private static <T> void index(Map<String, T> map, T row, String name, String formula, List<String> aliases) {
-        map.put(Names.plain(formula), row);
-        map.putIfAbsent(Names.plain(name), row);
-        aliases.forEach(alias -> map.putIfAbsent(Names.plain(alias), row));
+    /** A density table goes by every name of its solute. */
+    private void nameDensitiesAsSolutes() {
+        for (Solute solute : solutes) {
+            aqueousDensities.find(solute.name()).ifPresent(table -> {
+                aqueousDensities.add(solute.formula(), table);
+                solute.aliases().forEach(alias -> aqueousDensities.add(alias, table));
+            });
+        }
     }
 
     /** Every table as text, for showing; in a fixed order. */
@@ -171,14 +150,9 @@ public final class Reference {
         return tables().stream().filter(table -> table.name().equals(name)).findFirst();
     }
 
-    /** The bibliography entry with a key. */
-    public Optional<Source> source(String key) {
-        return bibliography.source(key);
-    }
-
-    /** The whole bibliography, in order of key. */
-    public List<Source> sources() {
-        return bibliography.sources();
+    /** The whole bibliography, by key. */
+    public NamedTable<Source> sources() {
+        return sources;
     }
 
     /** All atomic weights, in order of atomic number. */
@@ -208,7 +182,7 @@ public final class Reference {
 
     /** All metals that are collected apart. */
     public List<Metal> metals() {
-        return List.copyOf(metals.values());
+        return metals;
     }
 
     /** Solutions in water at any strength that the tables know. */
@@ -216,23 +190,13 @@ public final class Reference {
         return solutions;
     }
 
-    /** Density table of the solute a name or formula means. */
-    public Optional<AqueousDensity> aqueousDensity(String solute) {
-        return Optional.ofNullable(densitiesByName.get(Names.plain(solute)));
-    }
-
-    /** All density tables. */
-    public List<AqueousDensity> aqueousDensities() {
+    /** All density tables, by any name or formula of their solute. */
+    public NamedTable<AqueousDensity> aqueousDensities() {
         return aqueousDensities;
     }
 
-    /** The solute a name or formula means. */
-    public Optional<Solute> solute(String name) {
-        return Optional.ofNullable(solutesByName.get(Names.plain(name)));
-    }
-
-    /** All solutes. */
-    public List<Solute> solutes() {
+    /** All solutes, by name, alias or formula. */
+    public NamedTable<Solute> solutes() {
         return solutes;
     }
 
@@ -251,14 +215,14 @@ public final class Reference {
         return dryingAgents;
     }
 
-    /** Strengths at which solutions of a material carry its statements, by the key of its hazards; empty where none are listed. */
-    public List<ConcentrationLimit> concentrationLimits(String hazard) {
-        return concentrationLimits.getOrDefault(hazard, List.of());
+    /** Strengths at which solutions of a material carry its statements, by the key of its hazards. */
+    public NamedTable<ConcentrationLimit> concentrationLimits() {
+        return concentrationLimits;
     }
 
-    /** Flash points of the mixtures of a solvent with water, in order of strength, by the key of its hazards; empty where none are listed. */
-    public List<FlashPoint> flashPoints(String hazard) {
-        return flashPoints.getOrDefault(hazard, List.of());
+    /** Flash points of the mixtures of a solvent with water, in order of strength, by the key of its hazards. */
+    public NamedTable<FlashPoint> flashPoints() {
+        return flashPoints;
     }
 
     /** All materials with hazards listed. */
@@ -266,14 +230,9 @@ public final class Reference {
         return hazards;
     }
 
-    /** Wording of a hazard statement, for example {@code H225}. */
-    public Optional<HStatement> hStatement(String code) {
-        return Optional.ofNullable(hStatements.get(code));
-    }
-
-    /** All hazard statements. */
-    public List<HStatement> hStatements() {
-        return List.copyOf(hStatements.values());
+    /** All hazard statements, by their code, for example {@code H225}. */
+    public NamedTable<HStatement> hStatements() {
+        return hStatements;
     }
 
     /** All materials. */
@@ -306,14 +265,9 @@ public final class Reference {
         return List.copyOf(benchRules.values());
     }
 
-    /** What becomes of a class of materials in a workup; empty where nothing is known of it. */
-    public Optional<ClassBehaviour> classBehaviour(String materialClass) {
-        return Optional.ofNullable(classBehaviours.get(materialClass));
-    }
-
-    /** All classes whose behaviour is known. */
-    public List<ClassBehaviour> classBehaviours() {
-        return List.copyOf(classBehaviours.values());
+    /** What becomes of materials in a workup, by their class. */
+    public NamedTable<ClassBehaviour> classBehaviours() {
+        return classBehaviours;
     }
 
     /** What forms of a substance hold beyond one another, in order of the table. */
@@ -336,13 +290,8 @@ public final class Reference {
         return regulatoryLimits;
     }
 
-    /** Partition rows of a compound, in all solvents. */
-    public List<PartitionRow> partition(String compound) {
-        return partitionByCompound.getOrDefault(Names.plain(compound), List.of());
-    }
-
-    /** All partition rows. */
-    public List<PartitionRow> partition() {
+    /** All partition rows, by name or CAS number of the compound; a compound has one for each solvent. */
+    public NamedTable<PartitionRow> partition() {
         return partition;
     }
 }

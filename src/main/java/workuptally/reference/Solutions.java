@@ -1,9 +1,7 @@
 package workuptally.reference;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,23 +12,22 @@ import java.util.OptionalDouble;
 public final class Solutions {
     private static final double STRENGTH_TOLERANCE = 0.0005;
 
-    private final List<Wash> washes;
-    private final Map<String, Wash> byName = new HashMap<>();
-    private final Map<String, Solute> solutes;
-    private final Map<String, AqueousDensity> densities;
+    private final NamedTable<Wash> washes;
+    private final NamedTable<Solute> solutes;
+    private final NamedTable<AqueousDensity> densities;
 
-    Solutions(List<Wash> washes, Map<String, Solute> solutes, Map<String, AqueousDensity> densities) {
-        this.washes = washes;
-        washes.forEach(wash -> byName.put(Names.plain(wash.name()), wash));
-        washes.forEach(wash -> wash.aliases().forEach(alias -> byName.putIfAbsent(Names.plain(alias), wash)));
-        washes.forEach(wash -> byName.putIfAbsent(Names.plain(wash.key()), wash));
+    Solutions(List<Wash> washes, NamedTable<Solute> solutes, NamedTable<AqueousDensity> densities) {
+        this.washes = NamedTable.spelledFreely(washes)
+                .by(Wash::name)
+                .byEach(Wash::aliases)
+                .by(Wash::key);
         this.solutes = solutes;
         this.densities = densities;
     }
 
     /** The row with this name or alias, a strength that belongs to the name included: {@code brine}, {@code conc. HCl}. */
     public Optional<Wash> named(String name) {
-        return Optional.ofNullable(byName.get(Names.plain(name)));
+        return washes.find(name);
     }
 
     /** The saturated solution, where the row or the density table knows it. */
@@ -147,11 +144,11 @@ public final class Solutions {
     }
 
     private Optional<Solute> solute(String name) {
-        return Optional.ofNullable(solutes.get(Names.plain(name)));
+        return solutes.find(name);
     }
 
     private Optional<AqueousDensity> density(Solute solute) {
-        return Optional.ofNullable(densities.get(Names.plain(solute.name())));
+        return densities.find(solute.name());
     }
 
     private static Wash derived(Solute solute, AqueousDensity table, double massPercent, String name) {

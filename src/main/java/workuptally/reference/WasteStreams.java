@@ -1,26 +1,22 @@
 package workuptally.reference;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Waste streams, the rules by which a layer suggests one, and the words by which a container tells its own; immutable. */
 public final class WasteStreams {
-    private final Map<String, WasteStream> byName = new LinkedHashMap<>();
-    private final List<WasteStream> all;
+    private final NamedTable<WasteStream> all;
     private final List<StreamRule> rules;
     private final List<StreamWords> words;
 
     private WasteStreams(List<WasteStream> all, List<StreamRule> rules, List<StreamWords> words) {
-        this.all = all;
+        this.all = NamedTable.spelledFreely(all).by(WasteStream::key).by(WasteStream::name);
         this.rules = rules.stream()
                 .sorted(Comparator.comparingInt(StreamRule::priority))
                 .toList();
         this.words = words;
-        all.forEach(row -> byName.putIfAbsent(Names.plain(row.key()), row));
-        all.forEach(row -> byName.putIfAbsent(Names.plain(row.name()), row));
     }
 
     static WasteStreams of(Map<Table, TableFile> files) throws IllegalReferenceException {
@@ -44,7 +40,7 @@ public final class WasteStreams {
 
     /** The stream with a key or name. */
     public Optional<WasteStream> find(String name) {
-        return Optional.ofNullable(byName.get(Names.plain(name)));
+        return all.find(name);
     }
 
     /** The stream of a container by its label: a listed key or name, else by the words in it. */

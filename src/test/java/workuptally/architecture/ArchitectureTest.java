@@ -38,6 +38,7 @@ class ArchitectureTest {
     private static final String MEASURE = "workuptally.measure..";
     private static final String CHEMISTRY = "workuptally.chemistry..";
     private static final String REFERENCE = "workuptally.reference..";
+    private static final String THREADS = "workuptally.threads..";
     private static final String MATERIAL = "workuptally.material..";
 
     @ArchTest
@@ -50,13 +51,17 @@ class ArchitectureTest {
     static final ArchRule chemistryIsALeaf = knowsOnly(CHEMISTRY);
 
     @ArchTest
+    static final ArchRule threadsIsALeaf = knowsOnly(THREADS);
+
+    @ArchTest
     static final ArchRule referenceIsALeaf = knowsOnly(REFERENCE);
 
     @ArchTest
     static final ArchRule materialRestsOnReferenceAndChemistry = knowsOnly(MATERIAL, CHEMISTRY, REFERENCE);
 
     @ArchTest
-    static final ArchRule bookKnowsModelAndLeaves = knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
+    static final ArchRule bookKnowsModelAndLeaves =
+            knowsOnly(BOOK, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL, THREADS);
 
     @ArchTest
     static final ArchRule tallyKnowsModelAndLeaves = knowsOnly(TALLY, MODEL, MEASURE, CHEMISTRY, REFERENCE, MATERIAL);
@@ -67,7 +72,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule reportKnowsFinishedResultsAndMeasuredValues =
-            knowsOnly(REPORT, JUDGEMENT, TALLY, MODEL, MEASURE);
+            knowsOnly(REPORT, JUDGEMENT, TALLY, MODEL, MEASURE, THREADS);
 
     @ArchTest
     static final ArchRule viewKnowsNoRenderer = noClasses()
@@ -120,7 +125,7 @@ class ArchitectureTest {
             .whereLayer("series")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("containers")
-            .mayNotBeAccessedByAnyLayer()
+            .mayOnlyBeAccessedByLayers("suspects")
             .whereLayer("run")
             .mayOnlyBeAccessedByLayers("containers", "series", "suspects")
             .whereLayer("bench")

@@ -40,7 +40,8 @@ class JudgedEntriesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.02, percent-as-fraction", "'0.02 %', ''", "0.5, ''"})
+    @CsvSource({"0.02, percent-as-fraction", "'0.02 %', ''", "0.5, ''", "0, uncertainty-zero", "'0 %', uncertainty-zero"
+    })
     void uncertaintyThatMayBeAFractionIsAskedAbout(String typed, String code) throws Exception {
         write(
                 "isolated.csv",

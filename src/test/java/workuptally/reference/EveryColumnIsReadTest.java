@@ -55,7 +55,9 @@ class EveryColumnIsReadTest {
             Map.entry("hazards", Reference::hazards),
             Map.entry(
                     "flash-points",
-                    r -> r.hazards().stream().map(h -> r.flashPoints(h.key())).toList()),
+                    r -> r.hazards().stream()
+                            .map(h -> r.flashPoints().findAll(h.key()))
+                            .toList()),
             Map.entry("h-statements", Reference::hStatements),
             Map.entry("glassware", Reference::glassware),
             Map.entry("bench-rules", Reference::benchRules),

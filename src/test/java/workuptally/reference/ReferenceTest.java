@@ -342,7 +342,7 @@ class ReferenceTest {
     void hazardsAndStatementsAreFound() {
         Hazard hazard = NAMES.read("DCM").hazard().orElseThrow();
         assertTrue(hazard.statements().contains("H351"));
-        assertTrue(reference.hStatement("H225").orElseThrow().phrase().contains("flammable"));
+        assertTrue(reference.hStatements().find("H225").orElseThrow().phrase().contains("flammable"));
         assertTrue(Hazard.DEFERENCE.contains("safety data sheet"));
     }
 
@@ -400,8 +400,8 @@ class ReferenceTest {
 
     @Test
     void partitionRowsOfACompoundCoverItsSolvents() {
-        assertTrue(reference.partition("benzoic acid").size() >= 4);
-        PartitionRow row = reference.partition("Acetic acid").get(0);
+        assertTrue(reference.partition().findAll("benzoic acid").size() >= 4);
+        PartitionRow row = reference.partition().findAll("Acetic acid").get(0);
         assertEquals(PartitionRow.Character.ACID, row.character());
         assertEquals(4.757, row.pKa().get(0), 1e-9);
     }

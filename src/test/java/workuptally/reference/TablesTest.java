@@ -63,7 +63,7 @@ class TablesTest {
             if (name.equals("source") || name.endsWith(" source")) {
                 for (String cell : column(table, name)) {
                     for (String key : cell.equals("-") ? new String[0] : cell.split(";")) {
-                        assertTrue(REFERENCE.source(key).isPresent(), table.name() + ": " + key);
+                        assertTrue(REFERENCE.sources().find(key).isPresent(), table.name() + ": " + key);
                     }
                 }
             }
@@ -195,7 +195,7 @@ class TablesTest {
     @Test
     void washRowsAgreeWithTheDensityTables() {
         for (Wash wash : REFERENCE.washes()) {
-            Optional<AqueousDensity> table = wash.solute().flatMap(REFERENCE::aqueousDensity);
+            Optional<AqueousDensity> table = wash.solute().flatMap(REFERENCE.aqueousDensities()::find);
             if (table.isPresent() && wash.massPercent().isPresent()) {
                 double density = table.get()
                         .densityGramsPerMillilitre(wash.massPercent().getAsDouble())
@@ -208,7 +208,7 @@ class TablesTest {
     @Test
     void washCapacityIsMolarityTimesTheSolutesEquivalents() {
         for (Wash wash : REFERENCE.washes()) {
-            Optional<Solute> solute = wash.solute().flatMap(REFERENCE::solute);
+            Optional<Solute> solute = wash.solute().flatMap(REFERENCE.solutes()::find);
             if (solute.isPresent() && wash.molarityMolesPerLitre().isPresent()) {
                 double molarity = wash.molarityMolesPerLitre().getAsDouble();
                 assertEquals(
@@ -252,7 +252,7 @@ class TablesTest {
         });
         REFERENCE.solvents().forEach(row -> used.addAll(row.statements()));
         assertTrue(used.size() > 50);
-        used.forEach(code -> assertTrue(REFERENCE.hStatement(code).isPresent(), code));
+        used.forEach(code -> assertTrue(REFERENCE.hStatements().find(code).isPresent(), code));
     }
 
     @Test
@@ -346,7 +346,8 @@ class TablesTest {
                 assertTrue(row.rememberedStatements().isEmpty(), row.key());
             });
             row.rememberedStatements()
-                    .forEach(code -> assertTrue(REFERENCE.hStatement(code).isPresent(), row.key() + ": " + code));
+                    .forEach(code ->
+                            assertTrue(REFERENCE.hStatements().find(code).isPresent(), row.key() + ": " + code));
             for (Solute solute : REFERENCE.solutes()) {
                 if (row.cas().equals(Optional.of(solute.cas()))) {
                     assertEquals(
@@ -475,7 +476,8 @@ class TablesTest {
         assertEquals(
                 gramsPerMillilitre,
                 REFERENCE
-                        .aqueousDensity(solute)
+                        .aqueousDensities()
+                        .find(solute)
                         .orElseThrow()
                         .densityGramsPerMillilitre(massPercent)
                         .orElseThrow(),
@@ -484,7 +486,8 @@ class TablesTest {
 
     @Test
     void interpolationInvertsAndStopsAtTheEndsOfTheTable() {
-        AqueousDensity table = REFERENCE.aqueousDensity("sodium bicarbonate").orElseThrow();
+        AqueousDensity table =
+                REFERENCE.aqueousDensities().find("sodium bicarbonate").orElseThrow();
         double molarity = table.molarityMolesPerLitre(7.3).orElseThrow();
         assertEquals(7.3, table.massPercentAt(molarity).orElseThrow(), 1e-9);
         assertEquals(8.73, table.strongestMassPercent(), 1e-9);

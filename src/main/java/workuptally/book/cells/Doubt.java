@@ -36,7 +36,7 @@ public record Doubt(FindingCode code, String expected, String action) {
         boolean percent = quantity == Quantity.PERCENT
                 && column.kind() != Column.Kind.SETTING
                 && !column.heading().equals("Content");
-        boolean uncertainty = column.heading().endsWith("uncertainty");
+        boolean uncertainty = column.isUncertainty();
         if (percent && (uncertainty ? value < LEAST_UNCERTAINTY_PERCENT : value <= MOST_OF_A_FRACTION)) {
             String typed = number.value().stripTrailingZeros().toPlainString();
             String hundredfold =

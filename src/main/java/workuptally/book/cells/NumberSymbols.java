@@ -57,7 +57,7 @@ public record NumberSymbols(Set<String> names) {
                 .map(q -> BY_QUANTITY.getOrDefault(q, Set.of()))
                 .ifPresent(all::addAll);
         all.add(Words.loose(column.heading()));
-        if (column.heading().endsWith("uncertainty")) {
+        if (column.isUncertainty()) {
             all.add("+/");
             all.add("u");
         }

@@ -17,7 +17,6 @@ import workuptally.book.files.RawTable;
 import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Table;
-import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
@@ -133,8 +132,7 @@ public final class MatchedHeadings {
      * <p>A unit that a column cannot have is reported, and its numbers are not used.
      */
     public boolean takeUnits(RawRow row, Table form, FindingLog log) {
-        if (row.row() > headingRow.row() + 2
-                || !row.cells().stream().allMatch(c -> c.type() == RawCell.Type.TEXT && isUnit(c.text()))) {
+        if (row.row() > headingRow.row() + 2 || !HeadingUnits.isRowOfUnits(row)) {
             return false;
         }
         for (Column column : form.columns()) {
@@ -142,25 +140,10 @@ public final class MatchedHeadings {
                     .filter(cell -> !Words.loose(cell.text()).isEmpty())
                     .ifPresent(cell -> units.read(
                             column,
-                            new HeadingRow.Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"),
+                            new HeadingRow.Typed(cell, column.heading() + " (" + HeadingUnits.bare(cell.text()) + ")"),
                             log));
         }
         return true;
-    }
-
-    private static boolean isUnit(String typed) {
-        String text = bare(typed);
-        return text.isEmpty()
-                || text.equals("-")
-                || text.equals("%")
-                || Unit.named(text).isPresent();
-    }
-
-    private static String bare(String typed) {
-        return TypedText.plain(typed)
-                .replaceAll("^[(\\[]|[)\\]]$", "")
-                .replaceFirst("^(?i:in) ", "")
-                .strip();
     }
 
     /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */

@@ -5,10 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
@@ -20,17 +20,14 @@ import workuptally.model.TablePlace;
 /**
  * The headings of a laboratory's own list. A heading over two lines is written {@code upper: lower}; an upper one counts for every column
  * that its merged cells span, or without merged cells for the columns right of it that have a lower heading alone. A heading that stands
- * again is {@code heading #2}; a column without one is {@code column F}.
+ * again is {@code heading #2}; a column without one is {@code column F}. A row of units right below belongs to the headings.
  */
 public final class OwnListHeader {
     /** Rows from the top within which the headings must stand. */
     public static final int DEEPEST_ROW = 20;
 
-    /** A unit in a row of its own, {@code mg}, {@code [mg]}, {@code in mg}. */
-    private static final Pattern BARE_UNIT = Pattern.compile("(?i)(?:in )?[(\\[]?(?<unit>[^()\\[\\]]*?)[)\\]]?");
-
     private final List<RawRow> rows;
-    private final Optional<RawRow> unitRow;
+    private final RawRow last;
     private final List<Heading> headings;
     private final Map<String, Heading> byKey = new HashMap<>();
 
@@ -38,14 +35,14 @@ public final class OwnListHeader {
      * One heading.
      *
      * @param column column from 0
-     * @param text its text, both lines of it, with the unit that stands in a row of units below
+     * @param text its text, both lines of it, and the unit that a row of units below gives it
      * @param key how the headings file names it
      */
     public record Heading(int column, String text, String key) {}
 
-    private OwnListHeader(List<RawRow> rows, Optional<RawRow> unitRow, List<Heading> headings) {
+    private OwnListHeader(List<RawRow> rows, RawRow last, List<Heading> headings) {
         this.rows = rows;
-        this.unitRow = unitRow;
+        this.last = last;
         this.headings = headings;
         headings.forEach(heading -> byKey.put(Words.loose(heading.key()), heading));
     }
@@ -58,42 +55,56 @@ public final class OwnListHeader {
         }
         Map<String, Integer> count = new HashMap<>();
         List<Heading> headings = new ArrayList<>();
-        Optional<RawRow> units = unitsBelow(raw, rows.get(rows.size() - 1));
         new TreeMap<>(texts).forEach((column, text) -> {
             int occurrence = count.merge(Words.loose(text), 1, Integer::sum);
-            String unit = units.flatMap(row -> row.cell(column))
-                    .map(cell -> bareUnit(cell.text()))
-                    .filter(typed -> typed.matches(".*[\\p{L}%].*"))
-                    .map(typed -> " (" + typed + ")")
-                    .orElse("");
-            headings.add(new Heading(column, text + unit, occurrence == 1 ? text : text + " #" + occurrence));
+            headings.add(new Heading(column, text, occurrence == 1 ? text : text + " #" + occurrence));
         });
-        return new OwnListHeader(List.copyOf(rows), units, List.copyOf(headings));
-    }
-
-    /** A row right below the headings that holds nothing but units. */
-    private static Optional<RawRow> unitsBelow(RawTable raw, RawRow headings) {
-        return raw.rows().stream()
-                .filter(row -> row.row() > headings.row() && row.row() <= headings.row() + 2)
+        RawRow lowest = rows.get(rows.size() - 1);
+        Optional<RawRow> units = raw.rows().stream()
+                .filter(row -> row.row() > lowest.row() && row.row() <= lowest.row() + 2)
                 .findFirst()
-                .filter(row -> row.cells().stream()
-                        .allMatch(cell -> cell.type() == RawCell.Type.TEXT && isUnit(bareUnit(cell.text()))))
-                .filter(row -> row.cells().stream()
-                        .anyMatch(cell -> Unit.named(bareUnit(cell.text())).isPresent()));
+                .filter(row -> !HeadingUnits.isRowOfUnits(lowest) && HeadingUnits.isRowOfUnits(row))
+                .filter(row -> headings.stream()
+                        .anyMatch(heading -> !unitBelow(row, heading).isEmpty()))
+                .filter(row -> headings.stream().noneMatch(heading -> contradicts(row, heading)));
+        return new OwnListHeader(
+                List.copyOf(rows),
+                units.orElse(lowest),
+                headings.stream()
+                        .map(heading -> units.map(row -> withUnit(row, heading)).orElse(heading))
+                        .toList());
     }
 
-    private static boolean isUnit(String typed) {
-        return typed.isEmpty() || typed.equals("-") || Unit.named(typed).isPresent();
+    private static String unitBelow(RawRow units, Heading heading) {
+        return units.cell(heading.column())
+                .map(cell -> HeadingUnits.bare(cell.text()))
+                .filter(unit -> !unit.equals("-"))
+                .orElse("");
     }
 
-    private static String bareUnit(String typed) {
-        Matcher bare = BARE_UNIT.matcher(Words.tidy(typed));
-        return bare.matches() ? bare.group("unit").strip() : Words.tidy(typed);
+    /** A row of units that says another one than a heading is none of the headings: it is left to be found among the rows. */
+    private static boolean contradicts(RawRow units, Heading heading) {
+        String below = unitBelow(units, heading);
+        return !below.isEmpty()
+                && OwnHeadingUnit.of(heading.text())
+                        .filter(own -> !Unit.named(below).equals(Optional.of(own.unit())))
+                        .isPresent();
     }
 
-    /** The row below the headings that holds nothing but their units, if there is one. */
-    public Optional<RawRow> unitRow() {
-        return unitRow;
+    private static Heading withUnit(RawRow units, Heading heading) {
+        String below = unitBelow(units, heading);
+        boolean needed = !below.isEmpty() && OwnHeadingUnit.of(heading.text()).isEmpty();
+        return needed ? new Heading(heading.column(), heading.text() + " (" + below + ")", heading.key()) : heading;
+    }
+
+    /** The same without some columns: those of another list on the sheet. */
+    public OwnListHeader without(Set<Integer> columns) {
+        return new OwnListHeader(
+                rows,
+                last,
+                headings.stream()
+                        .filter(heading -> !columns.contains(heading.column()))
+                        .toList());
     }
 
     /** The headings in rows of given numbers; nothing if such a row is empty. */
@@ -113,7 +124,6 @@ public final class OwnListHeader {
         for (int i = 0; i < top.size(); i++) {
             List<OwnListHeader> candidates = new ArrayList<>(List.of(of(raw, top.subList(i, i + 1))));
             if (i + 1 < top.size()
-                    && candidates.get(0).unitRow().isEmpty()
                     && isAllText(top.get(i + 1))
                     && top.get(i + 1).row() == top.get(i).row() + 1) {
                 candidates.add(of(raw, top.subList(i, i + 2)));
@@ -206,9 +216,20 @@ public final class OwnListHeader {
         return "column " + TablePlace.columnLetters(column);
     }
 
-    /** The row with the (lower) headings. */
+    /** The last row that is of the headings: the lower one, or the row of units below it. */
     public RawRow lastRow() {
-        return rows.get(rows.size() - 1);
+        return last;
+    }
+
+    /** True for a row that says the headings, a line of them or their units again. */
+    public boolean isRepeatedBy(RawRow row) {
+        return row.cells().size() > 1
+                && Stream.concat(rows.stream(), Stream.of(last))
+                        .anyMatch(own -> row.cells().stream()
+                                .allMatch(cell -> own.cell(cell.column())
+                                        .filter(heading ->
+                                                Words.loose(heading.text()).equals(Words.loose(cell.text())))
+                                        .isPresent()));
     }
 
     /** Numbers of the rows. */

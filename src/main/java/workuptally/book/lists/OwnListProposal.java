@@ -1,6 +1,7 @@
 package workuptally.book.lists;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,23 +27,13 @@ final class OwnListProposal {
     private final List<String> assumed = new ArrayList<>();
     private final List<OwnListLayout.OpenHeading> open = new ArrayList<>();
     private final Set<OwnListHeader.Heading> notUsed = new LinkedHashSet<>();
-    private Optional<OwnListColumns> product = Optional.empty();
 
     OwnListProposal(OwnListReading reading) {
         this.reading = reading;
-        Optional<OwnListHeader.Heading> second = reading.secondList();
-        second.ifPresent(heading -> open.add(new OwnListLayout.OpenHeading(
-                heading.key(),
-                "a second list beside the first, whose headings begin here? Map it as a list of its own, with its headings"
-                        + " as written here; until then it is not read")));
-        reading.open().forEach((heading, senses) -> {
-            if (second.filter(from -> heading.column() >= from.column()).isEmpty()) {
-                open.add(reading.question(heading, senses));
-            } else if (!second.get().equals(heading)) {
-                notUsed.add(heading);
-            }
-        });
+        reading.open().forEach((heading, senses) -> open.add(HeadingQuestion.of(reading, heading, senses)));
         notUsed.addAll(reading.unknown());
+        reading.partnerForProduct()
+                .ifPresent(kind -> assumed.add("the " + kind + " as the product, since nothing of it is charged"));
         runs();
         charges();
         products();
@@ -88,14 +79,8 @@ final class OwnListProposal {
     }
 
     private void charges() {
-        List<OwnListColumns> materials = new ArrayList<>(
-                OwnListColumns.bySubject(reading, OwnListReading.MATERIALS).values());
-        product = namesTheProduct(materials);
-        product.ifPresent(columns -> {
-            materials.remove(columns);
-            assumed.add(
-                    "the " + columns.name() + " as the product, since it is named last and nothing of it is charged");
-        });
+        Collection<OwnListColumns> materials =
+                OwnListColumns.bySubject(reading, OwnListReading.MATERIALS).values();
         boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
         // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
         // material
@@ -111,21 +96,6 @@ final class OwnListProposal {
             assumed.add("no starting material, since no heading says which it is: theory waits until one of Charges has"
                     + " \"Role\": \"= substrate\" and a Coefficient");
         }
-    }
-
-    /** The last kind of compound of a list that names its product nowhere else, where the list weighs none of it in. */
-    private Optional<OwnListColumns> namesTheProduct(List<OwnListColumns> materials) {
-        boolean named = OwnListColumns.bySubject(reading, OwnListReading.PRODUCTS).values().stream()
-                .anyMatch(columns -> !columns.called().isEmpty()
-                        || columns.of("name").isPresent()
-                        || columns.of("formula").isPresent());
-        List<OwnListColumns> partners = materials.stream()
-                .filter(columns -> OwnListReading.PARTNERS.contains(columns.subject()))
-                .toList();
-        return Optional.of(partners)
-                .filter(all -> !named && all.size() > 1)
-                .map(all -> all.get(all.size() - 1))
-                .filter(last -> !last.isWeighed() && last.of("equivalents").isEmpty());
     }
 
     private String role(OwnListColumns columns, Optional<OwnListColumns> first) {
@@ -174,9 +144,9 @@ final class OwnListProposal {
             });
         }
         if (draft.constants().containsKey(draft.column("Actual unit")) && amounts.size() > 1) {
-            // a unit for all would contradict the mass: equivalents then only repeat it
+            // a unit for all would contradict the mass: equivalents then stand beside it
             draft.constants().remove(draft.column("Actual unit"));
-            amounts.remove(amounts.size() - 1);
+            draft.take("Equivalents", Optional.of(amounts.remove(amounts.size() - 1)));
         }
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));
@@ -219,7 +189,6 @@ final class OwnListProposal {
         OwnListColumns own =
                 stages.getOrDefault("product", new OwnListColumns("product", first.number(), first.called(), all));
         OwnListColumns described = new OwnListColumns("product", first.number(), first.called(), all);
-        product.ifPresent(columns -> columns.byQuantity().forEach(all::putIfAbsent));
         OwnListDraft draft = new OwnListDraft(Schema.PRODUCTS, used);
         name(draft, "Product", described, own.name());
         draft.constant("Wanted", "yes");

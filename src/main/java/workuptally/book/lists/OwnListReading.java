@@ -1,20 +1,18 @@
 package workuptally.book.lists;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import workuptally.book.cells.CellNumber;
-import workuptally.book.cells.NumberText;
-import workuptally.book.files.RawCell;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.words.Unit;
+import workuptally.book.words.Words;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
@@ -66,16 +64,16 @@ final class OwnListReading {
             "titre",
             "coefficient");
     private static final Set<String> OF_SOLVENTS = Set.of("", "name", "mass", "volume", "density");
-    /** Quantities of which any can be an amount charged. */
-    private static final Set<String> AMOUNTS = Set.of("mass", "amount", "volume");
-
     private static final Set<String> OF_PRODUCTS = Set.of(
             "", "name", "formula", "molar mass", "mass", "amount", "yield", "assay", "coefficient", "tare", "gross");
 
     /** Largest concentration of any solution, mol/L: what is more under a lone M is a molar mass (common practice). */
     private static final double MOST_MOLAR = 30;
 
-    private final RawTable raw;
+    /** The letter behind a quantity, {@code mass B}, that tells of which product it is. */
+    private static final Pattern LETTER = Pattern.compile("\\p{L}{2,}\\.? ([A-D])(?=\\s*(?:[(\\[/,:]|$))");
+
+    private final CellsBelow cells;
     private final OwnListHeader header;
     private final HeadingWords words;
     private final Map<OwnListHeader.Heading, HeadingSense> understood = new LinkedHashMap<>();
@@ -83,10 +81,12 @@ final class OwnListReading {
     private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
     private final Map<OwnListHeader.Heading, OwnListHeader.Heading> behind = new LinkedHashMap<>();
     private Optional<OwnListHeader.Heading> between = Optional.empty();
+    private List<OwnListHeader.Heading> beside = List.of();
+    private Optional<String> partnerForProduct = Optional.empty();
     private final List<OwnListHeader.Heading> unknown = new ArrayList<>();
 
     private OwnListReading(RawTable raw, OwnListHeader header, HeadingWords words) {
-        this.raw = raw;
+        this.cells = new CellsBelow(raw, header);
         this.header = header;
         this.words = words;
     }
@@ -96,28 +96,109 @@ final class OwnListReading {
         OwnListReading reading = new OwnListReading(raw, header, words);
         HeadingSense last = new HeadingSense("", 1, "", Optional.empty());
         for (OwnListHeader.Heading heading : header.headings()) {
+            if (reading.beginsAnotherList(heading)) {
+                reading.beside = header.headings().stream()
+                        .filter(other -> other.column() >= heading.column())
+                        .toList();
+                break;
+            }
             last = reading.read(heading, last);
         }
+        reading.takePartnerForProduct();
         return reading;
+    }
+
+    /** True where the heading of the run's id stands again and with it most of those read so far: a list beside the list. */
+    private boolean beginsAnotherList(OwnListHeader.Heading heading) {
+        boolean id = understood.entrySet().stream()
+                .anyMatch(entry -> entry.getValue().subject().equals("run")
+                        && entry.getValue().quantity().equals("id")
+                        && sameWords(entry.getKey(), heading));
+        long again = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .filter(before -> header.headings().stream()
+                        .anyMatch(other -> other.column() > heading.column() && sameWords(before, other)))
+                .count();
+        long before = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .count();
+        return id && again >= 2 && 2 * again >= before;
+    }
+
+    private static boolean sameWords(OwnListHeader.Heading one, OwnListHeader.Heading other) {
+        return Words.loose(one.text()).equals(Words.loose(other.text()));
+    }
+
+    /** Headings of another list beside this one, which were not read. */
+    List<OwnListHeader.Heading> beside() {
+        return beside;
+    }
+
+    /**
+     * In a list without a name of the product, the last kind of compound before its weight of which nothing is charged names it: {@code Acid,
+     * Amount, Alcohol, Amount, Ester, Isolated}.
+     */
+    private void takePartnerForProduct() {
+        List<Map.Entry<OwnListHeader.Heading, HeadingSense>> products = understood.entrySet().stream()
+                .filter(entry -> PRODUCTS.contains(entry.getValue().subject()))
+                .toList();
+        boolean described = products.stream()
+                .map(Map.Entry::getValue)
+                .anyMatch(sense -> !sense.called().isEmpty()
+                        || List.of("", "name", "formula", "molar mass").contains(sense.quantity()));
+        if (described || products.isEmpty()) {
+            return;
+        }
+        int first = products.get(0).getKey().column();
+        HeadingSense before = null;
+        for (Map.Entry<OwnListHeader.Heading, HeadingSense> entry : understood.entrySet()) {
+            if (entry.getKey().column() < first
+                    && MATERIALS.contains(entry.getValue().subject())) {
+                before = entry.getValue();
+            }
+        }
+        if (before == null || !PARTNERS.contains(before.subject()) || isCharged(before)) {
+            return;
+        }
+        HeadingSense named = before;
+        boolean another = understood.values().stream()
+                .anyMatch(sense -> MATERIALS.contains(sense.subject()) && !sense.isAbout(named) && isCharged(sense));
+        if (another) {
+            partnerForProduct = Optional.of(named.subject());
+            HeadingSense product = products.get(0).getValue().withSubject("product", 1);
+            understood.replaceAll((heading, sense) -> sense.isAbout(named) ? sense.ofThatOf(product) : sense);
+        }
+    }
+
+    private boolean isCharged(HeadingSense whose) {
+        return Stream.concat(
+                        understood.values().stream(), open.values().stream().flatMap(List::stream))
+                .anyMatch(sense -> sense.isAbout(whose)
+                        && List.of("mass", "volume", "amount", "equivalents").contains(sense.quantity()));
+    }
+
+    /** The kind of compound that was taken for the product. */
+    Optional<String> partnerForProduct() {
+        return partnerForProduct;
     }
 
     /** Understands one heading; returns the sense that says whom the headings right of it are about. */
     private HeadingSense read(OwnListHeader.Heading heading, HeadingSense last) {
-        List<HeadingSense> senses = words.senses(heading.text()).stream()
+        List<HeadingSense> senses = cells.fitting(heading, words.senses(heading.text())).stream()
                 .filter(sense -> isPossible(heading, sense))
-                .map(sense -> byCells(heading, sense))
                 .toList();
         if (senses.isEmpty()) {
             unknown.add(heading);
             between = between.or(() -> Optional.of(heading));
             return last;
         }
-        List<HeadingSense> ofPlace = senses.stream()
-                .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty() ? sense.ofThatOf(last) : sense)
-                .filter(OwnListReading::hasPlace)
-                .distinct()
-                .toList();
-        List<HeadingSense> placed = byUnitsOfCells(heading, ofPlace);
+        List<HeadingSense> placed = cells.settledByUnits(
+                heading,
+                senses.stream()
+                        .map(sense -> placed(heading, sense, last))
+                        .filter(OwnListReading::hasPlace)
+                        .distinct()
+                        .toList());
         boolean onlyByPlace = senses.stream().allMatch(s -> s.subject().isEmpty());
         if (onlyByPlace && between.isPresent() && !placed.isEmpty()) {
             behind.put(heading, between.get());
@@ -137,6 +218,10 @@ final class OwnListReading {
         if (onlyByPlace) {
             byPlace.add(heading);
         }
+        if (sense.subject().equals(NamedInHeading.WORKUP) && between.isEmpty()) {
+            // what follows may be its volume as well as that of the material before it
+            between = Optional.of(heading);
+        }
         if (!MATERIALS.contains(sense.subject()) && !PRODUCTS.contains(sense.subject())) {
             return last;
         }
@@ -144,6 +229,23 @@ final class OwnListReading {
             between = Optional.empty();
         }
         return sense;
+    }
+
+    /** A sense without a subject is about what was named last to its left; a letter behind it says which one of these. */
+    private HeadingSense placed(OwnListHeader.Heading heading, HeadingSense sense, HeadingSense last) {
+        if (!sense.subject().isEmpty() || last.subject().isEmpty()) {
+            return sense;
+        }
+        Matcher letter = LETTER.matcher(heading.text());
+        if (!letter.find()) {
+            return sense.ofThatOf(last);
+        }
+        int which = letter.group(1).charAt(0) - 'A' + 1;
+        return understood.values().stream()
+                .filter(other -> other.subject().equals(last.subject()) && other.number() == which)
+                .findFirst()
+                .map(sense::ofThatOf)
+                .orElse(sense);
     }
 
     private static boolean hasPlace(HeadingSense sense) {
@@ -175,94 +277,12 @@ final class OwnListReading {
         if (!sense.quantity().equals("molarity") || sense.unit().isPresent()) {
             return true;
         }
-        return numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
-    }
-
-    /** A heading that names only a thing, {@code Isolated}, over weights or volumes: it is their quantity, not a name. */
-    private HeadingSense byCells(OwnListHeader.Heading heading, HeadingSense sense) {
-        boolean thing = MATERIALS.contains(sense.subject()) || PRODUCTS.contains(sense.subject());
-        if (!thing || !sense.quantity().isEmpty() || sense.unit().isPresent()) {
-            return sense;
-        }
-        List<NumberText.Number> numbers = numbers(heading);
-        if (numbers.isEmpty() || numbers.size() * 2 <= texts(heading).size()) {
-            return sense;
-        }
-        Set<String> quantities = numbers.stream()
-                .flatMap(n -> n.unit().stream())
-                .map(OwnListReading::quantity)
-                .collect(Collectors.toSet());
-        if (quantities.isEmpty()) {
-            // compounds are named by whole numbers, weights have decimals
-            return numbers.stream().allMatch(n -> n.decimals() == 0) ? sense : sense.withQuantity("mass");
-        }
-        boolean product = PRODUCTS.contains(sense.subject());
-        if (product && quantities.equals(Set.of("%"))) {
-            return sense.withQuantity("yield");
-        }
-        return quantities.contains("") || quantities.contains("%")
-                ? sense
-                : sense.withQuantity(
-                        product || quantities.size() > 1
-                                ? "mass"
-                                : quantities.iterator().next());
-    }
-
-    /** Of mass, amount and volume the one that the units in the cells say; any of them holds where each cell has its own. */
-    private List<HeadingSense> byUnitsOfCells(OwnListHeader.Heading heading, List<HeadingSense> placed) {
-        List<NumberText.Number> numbers = numbers(heading);
-        boolean amounts = placed.size() > 1
-                && placed.stream().allMatch(s -> s.isAbout(placed.get(0)) && AMOUNTS.contains(s.quantity()));
-        if (!amounts
-                || numbers.isEmpty()
-                || numbers.stream().anyMatch(n -> n.unit().isEmpty())) {
-            return placed;
-        }
-        Set<String> said =
-                numbers.stream().map(n -> quantity(n.unit().orElseThrow())).collect(Collectors.toSet());
-        Optional<HeadingSense> same =
-                placed.stream().filter(s -> said.equals(Set.of(s.quantity()))).findFirst();
-        boolean material = MATERIALS.contains(placed.get(0).subject());
-        return same.or(() -> material ? Optional.of(placed.get(0)) : Optional.empty())
-                .map(List::of)
-                .orElse(placed);
-    }
-
-    private static String quantity(Unit unit) {
-        return switch (unit.quantity()) {
-            case MASS -> "mass";
-            case VOLUME -> "volume";
-            case AMOUNT -> "amount";
-            case EQUIVALENTS -> "equivalents";
-            case PERCENT -> "%";
-            default -> "";
-        };
-    }
-
-    /** The cells below a heading that hold something. */
-    private List<RawCell> texts(OwnListHeader.Heading heading) {
-        return raw.rows().stream()
-                .filter(row -> row.row() > header.lastRow().row())
-                .flatMap(row -> row.cell(heading.column()).stream())
-                .filter(cell -> !cell.isBlank() && !(CellNumber.read(cell) instanceof NumberText.Nothing))
-                .toList();
-    }
-
-    /** The numbers below a heading. */
-    List<NumberText.Number> numbers(OwnListHeader.Heading heading) {
-        return raw.rows().stream()
-                .filter(row -> row.row() > header.lastRow().row())
-                .flatMap(row -> row.cell(heading.column()).stream())
-                .map(CellNumber::read)
-                .filter(NumberText.Number.class::isInstance)
-                .map(NumberText.Number.class::cast)
-                .toList();
+        return cells.numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
     }
 
     /** True where a number without a unit of its own stands below a heading without one. */
     boolean lacksUnit(OwnListHeader.Heading heading, HeadingSense sense) {
-        return sense.unit().isEmpty()
-                && numbers(heading).stream().anyMatch(n -> n.unit().isEmpty());
+        return cells.lackUnit(heading, sense);
     }
 
     /** The name of the only product that headings name; other headings of the product are then about it. */
@@ -274,34 +294,6 @@ final class OwnListReading {
                 .distinct()
                 .toList();
         return names.size() == 1 ? names.get(0) : "";
-    }
-
-    /** The id of the run where it stands again in the same words: there a second list begins beside the first. */
-    Optional<OwnListHeader.Heading> secondList() {
-        return open.keySet().stream()
-                .filter(heading -> understood.entrySet().stream()
-                        .anyMatch(own -> own.getValue().subject().equals("run")
-                                && own.getValue().quantity().equals("id")
-                                && own.getKey().text().equals(heading.text())))
-                .findFirst();
-    }
-
-    /** What is to be settled about a heading that could mean several things. */
-    OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
-        List<String> could =
-                senses.stream().map(HeadingSense::inWords).distinct().toList();
-        Optional<OwnListHeader.Heading> before = between(heading);
-        if (before.isPresent()) {
-            return new OwnListLayout.OpenHeading(
-                    heading.key(),
-                    String.join(" or ", could) + ", or of '" + before.get().key()
-                            + "', which stands between and was not understood?");
-        }
-        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
-        return new OwnListLayout.OpenHeading(
-                heading.key(),
-                String.join(" or ", could)
-                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
     }
 
     OwnListHeader header() {

@@ -56,9 +56,11 @@ public final class OwnListSheet {
     /**
      * A sheet laid out as the headings file says.
      *
+     * @param beside layouts of other lists that stand beside it on the sheet
      * @throws UnreadableBookException if the headings are not found, or that of the run's id is missing
      */
-    public static OwnListSheet of(RawTable raw, OwnListLayout layout, MatchedHeadings.Reading reading)
+    public static OwnListSheet of(
+            RawTable raw, OwnListLayout layout, List<OwnListLayout> beside, MatchedHeadings.Reading reading)
             throws UnreadableBookException {
         Set<String> named = layout.feeds().stream()
                 .flatMap(feed -> feed.columns().values().stream())
@@ -73,14 +75,27 @@ public final class OwnListSheet {
             throw new UnreadableBookException("The list " + raw.sheet() + " in " + raw.file()
                     + " has none of the headings that the headings file names: correct one of the two and run again.");
         }
-        OwnListSheet sheet =
-                new OwnListSheet(OwnListCells.of(raw, header.get(), reading.log()), layout, header.get(), reading);
+        Set<Integer> ofOthers = columns(header.get(), beside);
+        ofOthers.removeAll(columns(header.get(), List.of(layout)));
+        OwnListHeader own = ofOthers.isEmpty() ? header.get() : header.get().without(ofOthers);
+        RawTable cells = OwnListCells.without(OwnListCells.of(raw, own, reading.log()), ofOthers);
+        OwnListSheet sheet = new OwnListSheet(cells, layout, own, reading);
         sheet.requireRun();
         sheet.leaveOutRows();
+        sheet.leaveOutSecondTable();
+        ShiftedRows.leaveOut(cells, layout, own, sheet.leftOut, reading.log());
         sheet.reportHeadings();
         sheet.reportNoAmounts();
-        new OwnListBlanks(sheet.raw, header.get(), sheet.leftOut, reading.log()).report(layout);
+        new OwnListBlanks(cells, own, sheet.leftOut, reading.log()).report(layout);
         return sheet;
+    }
+
+    private static Set<Integer> columns(OwnListHeader header, List<OwnListLayout> layouts) {
+        return layouts.stream()
+                .flatMap(layout -> layout.names().stream())
+                .flatMap(name -> header.heading(name).stream())
+                .map(OwnListHeader.Heading::column)
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
     private OwnListFeed runs() {
@@ -113,13 +128,9 @@ public final class OwnListSheet {
     private void leaveOutRows() {
         OwnListRow kind = new OwnListRow(header, runHeadings(), layout.leaveOut());
         List<String> named = new ArrayList<>();
-        header.unitRow().ifPresent(units -> leftOut.add(units.row()));
+        leftOut.addAll(new ChangedHeadings(raw, header, runHeadings()).leaveOut(log));
         for (RawRow row : raw.rows()) {
-            boolean below = row.row() > header.lastRow().row() && !leftOut.contains(row.row());
-            if (below && kind.changesHeadings(row)) {
-                reportOtherHeadings(row);
-            }
-            if (below && kind.isNoRun(row, givesAmount(row))) {
+            if (row.row() > header.lastRow().row() && !leftOut.contains(row.row()) && kind.isNoRun(row)) {
                 leftOut.add(row.row());
                 named.add(row.row() + " ('"
                         + FindingLog.shortened(CellNumber.shown(row.cells().get(0)), 24) + "')");
@@ -137,26 +148,23 @@ public final class OwnListSheet {
         }
     }
 
-    private void reportOtherHeadings(RawRow row) {
-        log.add(
-                FindingCode.LIST_HEADING_MISSING,
-                Severity.STOP,
-                "",
-                new Place(raw.file(), raw.sheet(), row.row(), -1, ""),
-                "row " + row.row() + " repeats the headings in other words",
-                "the same headings, units and order throughout",
-                "Put the rows below it on a sheet of their own, with a part of the headings file of their own, and run"
-                        + " again; they were left out.");
-    }
-
-    private boolean givesAmount(RawRow row) {
-        return layout.feeds().stream()
-                .flatMap(feed -> feed.columns().entrySet().stream())
-                .filter(entry -> AMOUNTS.contains(entry.getKey().heading()))
-                .flatMap(entry -> entry.getValue().stream())
-                .flatMap(name -> header.heading(name).stream())
-                .flatMap(heading -> row.cell(heading.column()).stream())
-                .anyMatch(cell -> CellNumber.read(cell) instanceof NumberText.Number);
+    /** Leaves out what stands below a second row of headings, under a blank row. */
+    private void leaveOutSecondTable() {
+        SecondTable.below(raw, header).ifPresent(second -> {
+            raw.rows().stream()
+                    .map(RawRow::row)
+                    .filter(row -> row >= second.firstRow() && row <= second.lastRow())
+                    .forEach(leftOut::add);
+            log.add(
+                    FindingCode.LIST_ROWS_LEFT_OUT,
+                    Severity.CHECK,
+                    "",
+                    new Place(raw.file(), raw.sheet(), second.firstRow(), -1, ""),
+                    "a second table under the list, rows " + second.firstRow() + " to " + second.lastRow()
+                            + ", with the headings " + second.headings(),
+                    "one list on a sheet",
+                    "Nothing, if its rows are no runs; else repeat the headings of the list above them and run again.");
+        });
     }
 
     /** Says which headings still wait for an answer, and which no table takes. */

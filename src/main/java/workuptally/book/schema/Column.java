@@ -114,6 +114,11 @@ public record Column(
         return COUNTS.contains(heading);
     }
 
+    /** True for a stated uncertainty, of which nought is no statement. */
+    public boolean isUncertainty() {
+        return heading.endsWith("uncertainty");
+    }
+
     /** True for the result of an analysis, where not detected is an answer. */
     public boolean isResult() {
         return heading.equals("Result");

@@ -132,6 +132,12 @@ public final class Schema {
                             Need.DETAIL,
                             Range.NOT_NEGATIVE,
                             "As typed; counts where the amount cannot give it, else compared with it"),
+                    number(
+                            "Equivalents",
+                            Unit.EQUIVALENT,
+                            Need.DETAIL,
+                            Range.NOT_NEGATIVE,
+                            "As typed beside the amount, and compared with it"),
                     number("Assay", Unit.MASS_PERCENT, Need.DETAIL, Range.ASSAY, "Content by mass"),
                     number("Molarity", Unit.MOLE_PER_LITRE, Need.DETAIL, Range.MOLARITY, "By the label"),
                     number("Titre", Unit.MOLE_PER_LITRE, Need.DETAIL, Range.MOLARITY, "Titrated; wins over the label"),

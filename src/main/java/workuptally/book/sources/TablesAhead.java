@@ -5,7 +5,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -13,6 +12,7 @@ import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawTable;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.book.schema.Table;
+import workuptally.threads.Awaited;
 
 /** Reads the tables of a source on a thread of its own: the next one while the rows of the last are being understood. */
 public final class TablesAhead implements AutoCloseable {
@@ -51,33 +51,12 @@ public final class TablesAhead implements AutoCloseable {
      * @throws IOException if the file cannot be accessed
      */
     public Optional<RawTable> next(FindingLog log) throws UnreadableBookException, IOException {
-        Read read = finished(next);
+        Read read = Awaited.result(next, UnreadableBookException.class);
         if (!toRead.isEmpty()) {
             next = readNext();
         }
         log.addAll(read.log());
         return read.table();
-    }
-
-    private static Read finished(Future<Read> reading) throws UnreadableBookException, IOException {
-        try {
-            return reading.get();
-        } catch (ExecutionException failed) {
-            Throwable cause = failed.getCause();
-            if (cause instanceof UnreadableBookException unreadable) {
-                throw unreadable;
-            }
-            if (cause instanceof IOException io) {
-                throw io;
-            }
-            if (cause instanceof Error error) {
-                throw error;
-            }
-            throw (RuntimeException) cause; // nothing else is declared
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IOException("The reading was interrupted.", interrupted);
-        }
     }
 
     @Override

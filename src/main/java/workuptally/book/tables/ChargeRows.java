@@ -21,6 +21,7 @@ public final class ChargeRows {
                 row.amount("Planned amount", "Planned unit"),
                 row.amount("Actual amount", "Actual unit"),
                 row.number("Amount of substance"),
+                row.number("Equivalents"),
                 row.number("Assay"),
                 row.number("Molarity"),
                 row.number("Titre"),

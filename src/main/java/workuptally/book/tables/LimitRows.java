@@ -88,6 +88,16 @@ public final class LimitRows {
     private static boolean isUsable(TableRow row, Limit limit, Field.Entered value) {
         boolean plain = value.qualifier() == Field.Qualifier.EXACT || value.qualifier() == Field.Qualifier.ABOUT;
         Range range = range(limit);
+        if (limit.isUncertainty() && value.value() == 0) {
+            row.report(
+                    FindingCode.UNCERTAINTY_ZERO,
+                    Severity.NOTE,
+                    "Value",
+                    "read '" + value.asTyped() + "'",
+                    "a standard uncertainty above 0; nothing is measured exactly",
+                    "Correct the cell or delete the row; the default was used.");
+            return false;
+        }
         if (plain && range.holds(value.value())) {
             return true;
         }

@@ -273,6 +273,17 @@ final class NumberCells {
                     doubt.get().action());
             return Field.NoNumber.UNREADABLE;
         }
+        if (value == 0 && column.isUncertainty()) {
+            row.report(
+                    FindingCode.UNCERTAINTY_ZERO,
+                    Severity.NOTE,
+                    column.heading(),
+                    "read '" + TableRow.seen(cell) + "'",
+                    "a standard uncertainty above 0, or a blank cell; nothing is measured exactly",
+                    "Enter what repeats or the certificate tell, or leave the cell blank; it was read as blank, so that the"
+                            + " usual uncertainty of the method or instrument counts.");
+            return Field.NoNumber.BLANK;
+        }
         remark(column, cell, number, value);
         int decimals = Math.max(0, number.decimals() + typed.decimalsGainedIn(target));
         return row.entered(

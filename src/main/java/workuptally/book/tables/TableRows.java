@@ -121,7 +121,7 @@ public final class TableRows {
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + " hidden rows",
+                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }

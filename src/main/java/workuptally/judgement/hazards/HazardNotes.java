@@ -122,7 +122,8 @@ public final class HazardNotes {
         for (String code : codes) {
             statements.add(code
                     + reference
-                            .hStatement(code)
+                            .hStatements()
+                            .find(code)
                             .map(HStatement::phrase)
                             .map(p -> " " + p)
                             .orElse(""));
@@ -136,7 +137,7 @@ public final class HazardNotes {
                 caution,
                 origin(hazard, massPercent),
                 true,
-                massPercent.isPresent() ? List.of() : reference.flashPoints(hazard.key()));
+                massPercent.isPresent() ? List.of() : reference.flashPoints().findAll(hazard.key()));
     }
 
     private String origin(Hazard hazard, OptionalDouble massPercent) {
@@ -152,7 +153,7 @@ public final class HazardNotes {
         if (massPercent.isEmpty()) {
             return origin;
         }
-        List<ConcentrationLimit> limits = reference.concentrationLimits(hazard.key());
+        List<ConcentrationLimit> limits = reference.concentrationLimits().findAll(hazard.key());
         Basis weakest = limits.stream()
                 .map(ConcentrationLimit::basis)
                 .max(Comparator.naturalOrder())
@@ -167,7 +168,7 @@ public final class HazardNotes {
 
     private String citations(List<String> sources) {
         return sources.stream()
-                .flatMap(key -> reference.source(key).stream())
+                .flatMap(key -> reference.sources().find(key).stream())
                 .map(Source::citation)
                 .collect(Collectors.joining("; "));
     }

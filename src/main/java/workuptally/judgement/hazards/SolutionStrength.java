@@ -23,14 +23,14 @@ final class SolutionStrength {
 
     /** Strength in water, mass %; empty where it is not known or the material has no concentration limits. */
     OptionalDouble massPercent(Material material, Hazard hazard) {
-        return reference.concentrationLimits(hazard.key()).isEmpty()
+        return reference.concentrationLimits().findAll(hazard.key()).isEmpty()
                 ? OptionalDouble.empty()
                 : material.massPercentInWater();
     }
 
     /** Codes that hold at a strength: those without a limit, then those whose limits include it. */
     List<String> statements(Hazard hazard, double massPercent) {
-        List<ConcentrationLimit> limits = reference.concentrationLimits(hazard.key());
+        List<ConcentrationLimit> limits = reference.concentrationLimits().findAll(hazard.key());
         Set<String> codes = new LinkedHashSet<>(hazard.statements());
         limits.forEach(limit -> codes.remove(limit.statement()));
         limits.stream()

@@ -32,16 +32,18 @@ import workuptally.tally.layers.LayerTally;
 final class SumOfLayers {
     private final Limits limits;
     private final CompositeSamples composites;
+    private final List<LayerTally> layers;
     private final Map<String, Sum> sums = new LinkedHashMap<>();
     private final Set<String> heldBySum = new LinkedHashSet<>();
 
-    private SumOfLayers(Limits limits, CompositeSamples composites) {
+    private SumOfLayers(Limits limits, CompositeSamples composites, List<LayerTally> layers) {
         this.limits = limits;
         this.composites = composites;
+        this.layers = layers;
     }
 
     static SumOfLayers of(RunTally run, Limits limits) {
-        SumOfLayers result = new SumOfLayers(limits, run.evidence().composites());
+        SumOfLayers result = new SumOfLayers(limits, run.evidence().composites(), run.layers());
         List<LayerTally> kept =
                 KeptLayers.of(run).stream().filter(LayerTally::endsWorkup).toList();
         run.theory().ifPresent(t -> t.products().forEach(p -> result.judge(p, kept)));
@@ -100,7 +102,7 @@ final class SumOfLayers {
             Optional<CompositeSample> sample =
                     composites.of(layer.label(), product).filter(s -> isByComposite(layer, product));
             if (sample.isEmpty()) {
-                shares.add(new Share(List.of(layer.label()), content(layer, product)));
+                shares.add(new Share(List.of(layer.label()), content(layer, product), false));
             } else if (told.add(sample.get().name())) {
                 shares.add(together(sample.get(), kept, product));
             }
@@ -116,14 +118,14 @@ final class SumOfLayers {
                 .isPresent();
     }
 
-    private static Share together(CompositeSample sample, List<LayerTally> kept, String product) {
-        List<LayerTally> parts = kept.stream()
-                .filter(l -> sample.labels().contains(l.label()) && isByComposite(l, product))
+    /** The kept layers of which this sample, of all that tell of them, tells most. */
+    private Share together(CompositeSample sample, List<LayerTally> kept, String product) {
+        List<String> labels = kept.stream()
+                .filter(l -> isByComposite(l, product))
+                .map(LayerTally::label)
+                .filter(l -> composites.of(l, product).filter(s -> s == sample).isPresent())
                 .toList();
-        List<String> labels = parts.stream().map(LayerTally::label).toList();
-        boolean whole = labels.size() == sample.labels().size();
-        // beside layers with an assay of their own each part is bounded by the rest, and so are all of them together
-        return new Share(labels, whole ? Optional.of(sample.together()) : content(parts.get(0), product));
+        return new Share(labels, Optional.of(composites.ofParts(sample, labels, layers)), true);
     }
 
     /** What a layer and those that are not set apart before it hold together, g. */
@@ -164,7 +166,7 @@ final class SumOfLayers {
 
     /** What one layer holds at most, g. */
     static double guarded(LayerTally layer, String product) {
-        return guarded(List.of(new Share(List.of(layer.label()), content(layer, product))));
+        return guarded(List.of(new Share(List.of(layer.label()), content(layer, product), false)));
     }
 
     /**
@@ -203,8 +205,9 @@ final class SumOfLayers {
      *
      * @param labels labels of the layers
      * @param content what they hold; empty where nothing bounds it
+     * @param ofSeveral true where only a composite sample tells it
      */
-    private record Share(List<String> labels, Optional<Content> content) {
+    private record Share(List<String> labels, Optional<Content> content, boolean ofSeveral) {
         boolean isBounded() {
             return content.isPresent();
         }
@@ -218,9 +221,9 @@ final class SumOfLayers {
             return content.map(c -> c.upperBoundGrams().orElse(0)).orElse(0.0);
         }
 
-        /** Undisputed result of the layers themselves, g; empty where only a bound is known. */
+        /** Undisputed result of the layer itself, g; empty where only a bound is known, or what it holds together with others. */
         Optional<Double> measured() {
-            return content.filter(c -> c.kind() == Content.Kind.MEASURED && c.isOwnEvidence())
+            return content.filter(c -> !ofSeveral && c.kind() == Content.Kind.MEASURED && c.isOwnEvidence())
                     .flatMap(Content::massGrams)
                     .map(MeasuredValue::value);
         }

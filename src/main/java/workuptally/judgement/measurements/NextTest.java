@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param mustBeBelow the result below which the layers named have their evidence; empty where no result of it alone would do
  * @param unit unit of that result, of a composite before dilution; empty without one
  * @param settles labels of the layers whose evidence would be complete with such a result
- * @param releasesGrams product that these layers can hold at most as things stand, g
+ * @param releasesGrams what is looked for that these layers, or else the samples, can hold at most as things stand, g; 0 where nothing
+ *     bounds it
  */
 public record NextTest(
         Kind kind,
@@ -34,9 +35,16 @@ public record NextTest(
         settles = List.copyOf(settles);
     }
 
+    /** The same test with the layers that it settles. */
+    NextTest settling(List<String> layers, double grams) {
+        return new NextTest(kind, samples, substances, aliquotsMillilitres, dilution, mustBeBelow, unit, layers, grams);
+    }
+
     /** Kinds of tests with their cost class. */
     public enum Kind {
         DROP("density or water drop", 1),
+        TARE("missing tare", 1),
+        DRY_RESIDUE("dry residue", 1.5),
         ASSAY("assay", 2),
         COMPOSITE("composite assay", 2.5);
 
@@ -53,7 +61,7 @@ public record NextTest(
             return word;
         }
 
-        /** Cost class: a look at the bench 1, an assay 2, a composite with its volumes a little more (common practice). */
+        /** Cost class: a look at the bench or an empty vessel on the balance 1, an aliquot dried and weighed 1.5, an assay 2, a composite with its volumes a little more (common practice). */
         public double cost() {
             return cost;
         }

@@ -51,7 +51,7 @@ final class BasisSummary {
                         + look.figures().plain(review.period().coverageFactor())
                         + ". In the tables of layers a share is of theory, of other substances of what was charged; at most is"
                         + " one-sided 95\u00A0%. " + SafetyWording.LIMITS_OF_INFERENCE));
-        blocks.add(new Paragraph(look, settings()));
+        blocks.add(new Paragraph(look, settings() + assumptions()));
         blocks.add(new Paragraph(look, references()));
         equations(blocks);
         blocks.add(new Paragraph(look, files(), look.caption()));
@@ -67,12 +67,19 @@ final class BasisSummary {
                 continue;
             }
             if (row.origin().equals(SET_IN_THE_BOOK)) {
-                set.add(row.name() + " " + value(row));
+                set.add(row.name() + " " + look.figures().inWords(value(row)));
             } else {
                 defaults++;
             }
         }
         return set + (defaults == 0 ? "" : defaults + " further limits have their usual values (common practice).");
+    }
+
+    private String assumptions() {
+        StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
+        taken.setEmptyValue("");
+        rows("assumption").forEach(row -> taken.add(row.name() + ", " + row.value()));
+        return taken.toString();
     }
 
     private static String value(BasisRow row) {
@@ -94,7 +101,9 @@ final class BasisSummary {
 
     private void equations(List<Block> blocks) {
         List<List<TableCell>> rows = new ArrayList<>();
-        rows("equation").forEach(row -> rows.add(List.of(TableCell.bold(row.name()), TableCell.of(row.value()))));
+        rows("equation")
+                .forEach(row -> rows.add(List.of(
+                        TableCell.bold(row.name()), TableCell.of(look.figures().inWords(row.value())))));
         if (!rows.isEmpty()) {
             blocks.add(new TaggedTable(
                     look, List.of(TableColumn.text("Figure"), TableColumn.text("How it is computed")), rows));

@@ -138,7 +138,7 @@ public final class ClosuresSection {
 
     private static Live ofLayer(RunReview run, RowIndex layers, Closure.Term term) {
         Stream<Content> ofOne = run.tally().layer(term.place()).stream().flatMap(layer -> layer.contents().stream());
-        Stream<Content> ofSeveral = run.tally().evidence().composites().list().stream()
+        Stream<Content> ofSeveral = run.tally().evidence().composites().counted().stream()
                 .filter(sample -> sample.name().equals(term.place()))
                 .map(CompositeSample::together);
         Optional<Double> grams = Stream.concat(ofOne, ofSeveral)

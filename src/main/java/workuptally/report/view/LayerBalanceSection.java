@@ -36,7 +36,7 @@ public final class LayerBalanceSection {
                         run.tally().layers().stream()
                                 .flatMap(
                                         layer -> contents(layer).map(content -> row(run, theories, layer, content, k))),
-                        run.tally().evidence().composites().list().stream()
+                        run.tally().evidence().composites().counted().stream()
                                 .map(sample -> row(run, theories, sample, k))));
     }
 
@@ -66,7 +66,7 @@ public final class LayerBalanceSection {
                 run -> Stream.concat(
                                 run.tally().layers().stream()
                                         .flatMap(layer -> contents(layer).map(content -> names(layer, content))),
-                                run.tally().evidence().composites().list().stream()
+                                run.tally().evidence().composites().counted().stream()
                                         .map(sample -> List.of(sample.name(), sample.substance())))
                         .toList());
     }

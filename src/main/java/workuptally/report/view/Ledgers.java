@@ -140,7 +140,7 @@ public final class Ledgers {
                 review.runs(),
                 run -> Stream.concat(
                         run.tally().layers().stream().flatMap(layer -> layer(run, layer)),
-                        run.tally().evidence().composites().list().stream().map(sample -> together(run, sample))));
+                        run.tally().evidence().composites().counted().stream().map(sample -> together(run, sample))));
     }
 
     /** A row for each substance; a layer of which none is known has one row. Mass and volume stand in the first one only. */

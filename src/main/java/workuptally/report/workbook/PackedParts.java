@@ -8,12 +8,12 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import workuptally.threads.Awaited;
 
 /** Writes and packs parts of a workbook on all processors; of what is packed and not yet taken only a few parts stay in memory. */
 final class PackedParts implements AutoCloseable {
@@ -67,28 +67,10 @@ final class PackedParts implements AutoCloseable {
     /** Copies the next part into a package. */
     void copyNext(ZipArchiveOutputStream out) throws IOException {
         Future<byte[]> next = packed.remove();
-        byte[] bytes = finished(next);
+        byte[] bytes = Awaited.result(next);
         packAhead();
         try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
             FixedZip.copyRaw(zip, zip.getEntries().nextElement(), out);
-        }
-    }
-
-    private static byte[] finished(Future<byte[]> packing) throws IOException {
-        try {
-            return packing.get();
-        } catch (ExecutionException failed) {
-            Throwable cause = failed.getCause();
-            if (cause instanceof IOException io) {
-                throw io;
-            }
-            if (cause instanceof Error error) {
-                throw error;
-            }
-            throw (RuntimeException) cause; // nothing else is declared
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IOException("The writing was interrupted.", interrupted);
         }
     }
 

@@ -6,7 +6,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 
 /** What an equivalent is one of: the first substrate of the run, else its first charge with a coefficient. */
-final class OneEquivalent {
+public final class OneEquivalent {
     private OneEquivalent() {}
 
     /**
@@ -14,7 +14,7 @@ final class OneEquivalent {
      *
      * @param charges the charges that are not themselves given in equivalents, in the order of the book
      */
-    static Optional<MeasuredValue> of(List<ChargeAmount> charges) {
+    public static Optional<MeasuredValue> of(List<ChargeAmount> charges) {
         return charges.stream()
                 .filter(c -> c.charge()
                         .role()

@@ -201,7 +201,7 @@ public final class Substances {
 
     /** c(octanol)/c(water) of a neutral substance that prefers octanol; empty for any other. */
     public OptionalDouble ratioPreferredByOctanol(String name) {
-        Optional<PartitionRow> row = reference.partition(name).stream()
+        Optional<PartitionRow> row = reference.partition().findAll(name).stream()
                 .filter(r -> r.organicPhase().equals("1-octanol"))
                 .filter(r -> r.character() == PartitionRow.Character.NEUTRAL && r.logP() > 0)
                 .findFirst();
@@ -275,7 +275,7 @@ public final class Substances {
 
     /** What becomes of a class of materials. */
     public Optional<ClassBehaviour> classBehaviour(String materialClass) {
-        return reference.classBehaviour(materialClass);
+        return reference.classBehaviours().find(materialClass);
     }
 
     /** Classes that a material has by holding an element; none for one that is no heavy metal. */

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
 import workuptally.model.Assay;
 import workuptally.model.Assay.Unit;
 import workuptally.model.Run;
-import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Contents;
 import workuptally.tally.balance.CompositeSamples.Refused;
 import workuptally.tally.layers.ContentShares;
@@ -21,8 +21,10 @@ public final class CompositeAccount {
     private final Contents contents;
     private final ContentShares shares;
     private final Pooling pooling;
+    private final Readings readings;
 
-    public CompositeAccount(Run run, Contents contents, ContentShares shares, Pooling pooling) {
+    public CompositeAccount(Run run, Contents contents, ContentShares shares, Pooling pooling, Readings readings) {
+        this.readings = readings;
         this.run = run;
         this.contents = contents;
         this.shares = shares;
@@ -50,7 +52,14 @@ public final class CompositeAccount {
         }
         List<CompositeSample> list = new ArrayList<>();
         pooled.forEach((sample, parts) -> list.addAll(of(sample, parts)));
-        return withoutOverlaps(list, refused);
+        List<CompositeSample> judged = judged(list, layers);
+        List<String> order = layers.stream().map(LayerTally::label).toList();
+        List<CompositeSample> counted = OverlappingSamples.of(judged).stream()
+                .map(group -> group.together(order, readings))
+                .map(s -> new CompositeSample(
+                        s.labels(), shares.of(List.of(s.together())).get(0)))
+                .toList();
+        return new CompositeSamples(judged, counted, refused);
     }
 
     private static List<LayerTally> parts(Assay assay, List<LayerTally> layers) {
@@ -92,50 +101,26 @@ public final class CompositeAccount {
     private List<CompositeSample> of(String sample, List<LayerTally> parts) {
         Optional<MeasuredValue> volume = CompositeSample.volumeMillilitres(parts);
         List<String> labels = parts.stream().map(LayerTally::label).toList();
-        List<CompositeSample> list = new ArrayList<>();
-        for (Content content : shares.of(contents.of(sample, Optional.empty(), volume, Optional.empty()))) {
-            CompositeSample alone = new CompositeSample(labels, said(content, sample, content.rests()));
-            List<Content> own = parts.stream()
-                    .flatMap(l -> CompositeSamples.own(l, content.substance()).stream())
-                    .toList();
-            list.add(
-                    alone.isGainsaidBy(own)
-                            ? new CompositeSample(labels, said(content, sample, Content.Rests.DISPUTED_READINGS))
-                            : alone);
-        }
-        return list;
+        return shares.of(contents.of(sample, Optional.empty(), volume, Optional.empty())).stream()
+                .map(content ->
+                        new CompositeSample(labels, content.saying(content.evidence() + " in " + sample + " together")))
+                .toList();
     }
 
-    private static Content said(Content content, String sample, Content.Rests rests) {
-        return new Content(
-                content.substance(),
-                content.kind(),
-                content.massGrams(),
-                content.amountMillimoles(),
-                content.upperBoundGrams(),
-                content.percentOf(),
-                content.evidence() + " in " + sample + " together",
-                rests);
+    /** The samples, with those disputed that other assays gainsay, and those that share a layer with such a one. */
+    private static List<CompositeSample> judged(List<CompositeSample> samples, List<LayerTally> layers) {
+        List<CompositeSample> gainsaid = samples.stream()
+                .filter(s -> s.isGainsaidBy(others(s, samples, layers)))
+                .toList();
+        return samples.stream()
+                .map(s -> gainsaid.stream().anyMatch(s::overlaps) ? s.disputed() : s)
+                .toList();
     }
 
-    /** Two samples of a substance that share a layer but are not the same would count it twice: the later one does not count. */
-    private CompositeSamples withoutOverlaps(List<CompositeSample> all, List<Refused> refused) {
-        List<CompositeSample> counted = new ArrayList<>();
-        for (CompositeSample sample : all) {
-            Optional<CompositeSample> before = counted.stream()
-                    .filter(c -> sample.labels().stream().anyMatch(l -> c.covers(l, sample.substance())))
-                    .findFirst();
-            if (before.isEmpty()) {
-                counted.add(sample);
-                continue;
-            }
-            run.assays().stream()
-                    .filter(a ->
-                            a.sample().equals(sample.name()) && a.substance().equalsIgnoreCase(sample.substance()))
-                    .forEach(a -> refused.add(new Refused(
-                            a,
-                            "it shares a layer with the sample " + before.get().name() + ", which counts")));
-        }
-        return new CompositeSamples(counted, refused);
+    private static List<CompositeSample> others(
+            CompositeSample sample, List<CompositeSample> samples, List<LayerTally> layers) {
+        List<CompositeSample> others = new ArrayList<>(CompositeSamples.ofSingleLayers(sample.substance(), layers));
+        others.addAll(samples);
+        return others;
     }
 }

@@ -69,63 +69,126 @@ public record CompositeSample(List<String> labels, Content together) {
         return 1000 * mostGrams / (volumeMillilitres.value() * (1 + MeasuredValue.ONE_SIDED_95 * u));
     }
 
+    /** True where both tell of one substance in one layer. */
+    public boolean overlaps(CompositeSample other) {
+        return substance().equalsIgnoreCase(other.substance())
+                && labels.stream().anyMatch(other.labels::contains);
+    }
+
+    /** The content of a single layer by an assay of its own, as a sample of one. */
+    static CompositeSample ofOne(String label, Content own) {
+        return new CompositeSample(List.of(label), own);
+    }
+
+    /** What is there at most, one-sided 95 %, g. */
+    double atMostGrams() {
+        return together.upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** What was found, g; a non-detect at its limit. */
+    double estimateGrams() {
+        return isResult() ? measuredGrams() : atMostGrams();
+    }
+
+    /** What was found, g; nothing where it was not detected. */
+    double measuredGrams() {
+        return together.massGrams()
+                .filter(m -> isResult())
+                .map(MeasuredValue::value)
+                .orElse(0.0);
+    }
+
+    private boolean isResult() {
+        return together.kind() == Content.Kind.MEASURED;
+    }
+
     /**
-     * What is left at most for a layer, or several, when what the other layers were found to hold at least on their own is taken away, g.
+     * What is left at most for some of its layers, when what the others were found to hold at least, each or several of them together, is
+     * taken away, g.
      *
-     * @param others contents of the other layers by assays of their own
+     * @param parts labels of those layers
+     * @param others assays of layers, alone or together
      */
-    public double leftAtMostGrams(List<Content> others) {
-        double most = together.upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
+    double leftAtMostGrams(List<String> parts, List<CompositeSample> others) {
+        List<String> beside = labels.stream().filter(l -> !parts.contains(l)).toList();
+        List<CompositeSample> apart =
+                OverlappingSamples.mostApart(beside, relevant(others), CompositeSample::atLeastGrams);
         return Math.max(
                 0,
-                most
-                        - others.stream()
+                atMostGrams()
+                        - apart.stream()
                                 .mapToDouble(CompositeSample::atLeastGrams)
                                 .sum());
     }
 
-    /** What an assay shows to be there at least, one-sided 95 %, g; nothing where it is disputed or did not detect it. */
-    private static double atLeastGrams(Content content) {
-        return content.kind() == Content.Kind.MEASURED && content.isOwnEvidence()
-                ? content.massGrams()
+    /** What is there at least, one-sided 95 %, g; nothing where it is disputed or was not detected. */
+    private double atLeastGrams() {
+        return isResult() && together.isOwnEvidence()
+                ? together.massGrams()
                         .map(m -> Math.max(0, m.value() - MeasuredValue.ONE_SIDED_95 * m.standardUncertainty()))
                         .orElse(0.0)
                 : 0;
     }
 
+    private List<CompositeSample> relevant(List<CompositeSample> others) {
+        return others.stream().filter(o -> o != this && overlaps(o)).toList();
+    }
+
     /**
-     * Whether assays of single layers gainsay it: they found more than all layers together hold, or, where each of them has one, less. The
-     * differences allowed are those of {@link workuptally.tally.amounts.PooledReadings}.
+     * Whether other assays gainsay it: such as lie within its layers found more than all of them together hold, or such as cover its layers
+     * less. The differences allowed are those of {@link workuptally.tally.amounts.PooledReadings}.
      *
-     * @param own contents of layers of the sample by assays of their own
+     * @param all assays of single layers and of several together
      */
-    boolean isGainsaidBy(List<Content> own) {
-        List<MeasuredValue> results = own.stream()
-                .filter(c -> c.kind() == Content.Kind.MEASURED)
-                .flatMap(c -> c.massGrams().stream())
-                .toList();
-        if (together.massGrams().isEmpty() || own.isEmpty()) {
+    boolean isGainsaidBy(List<CompositeSample> all) {
+        List<CompositeSample> others = relevant(all);
+        if (together.massGrams().isEmpty() || others.isEmpty()) {
             return false;
         }
-        double found = results.stream().mapToDouble(MeasuredValue::value).sum();
-        double u = results.stream()
+        List<CompositeSample> within = OverlappingSamples.mostApart(labels, others, CompositeSample::measuredGrams);
+        boolean tooLittle = sum(within) - apart(within) > estimateGrams();
+        Optional<List<CompositeSample>> around =
+                OverlappingSamples.leastCover(labels, others, CompositeSample::estimateGrams);
+        boolean tooMuch = isResult()
+                && around.filter(c -> measuredGrams() - apart(c) > sum(c)).isPresent();
+        return tooLittle || tooMuch;
+    }
+
+    private static double sum(List<CompositeSample> samples) {
+        return samples.stream().mapToDouble(CompositeSample::estimateGrams).sum();
+    }
+
+    /** How far its result and that of others may lie apart, g. */
+    private double apart(List<CompositeSample> others) {
+        double u = others.stream()
+                .filter(CompositeSample::isResult)
+                .flatMap(o -> o.together.massGrams().stream())
                 .reduce(MeasuredValue::plus)
                 .map(MeasuredValue::standardUncertainty)
                 .orElse(0.0);
-        MeasuredValue sum = together.massGrams().get();
-        boolean isResult = together.kind() == Content.Kind.MEASURED;
-        double apart = 2 * Math.hypot(u, isResult ? sum.standardUncertainty() : 0);
-        double most = isResult ? sum.value() : together.upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
-        double nonDetects = own.stream()
-                .filter(c -> c.kind() == Content.Kind.BOUND)
-                .map(Content::upperBoundGrams)
-                .mapToDouble(b -> b.orElse(Double.POSITIVE_INFINITY))
-                .sum();
-        boolean allAssayed = own.size() == labels.size();
-        return found - apart > most || isResult && allAssayed && sum.value() - apart > found + nonDetects;
+        double own = together.massGrams()
+                .filter(m -> isResult())
+                .map(MeasuredValue::standardUncertainty)
+                .orElse(0.0);
+        return 2 * Math.hypot(u, own);
     }
 
-    /** The content of one of its layers that has no assay of its own. */
+    /** The same, gainsaid by another assay. */
+    CompositeSample disputed() {
+        return new CompositeSample(
+                labels,
+                new Content(
+                        together.substance(),
+                        together.kind(),
+                        together.massGrams(),
+                        together.amountMillimoles(),
+                        together.upperBoundGrams(),
+                        together.percentOf(),
+                        together.evidence(),
+                        Content.Rests.DISPUTED_READINGS));
+    }
+
+    /** The content of one of its layers, or several, that have no assay of their own. */
     Content ofPart(double atMostGrams, String words) {
         return new Content(
                 substance(),

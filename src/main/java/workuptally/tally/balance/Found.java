@@ -47,7 +47,7 @@ public record Found(List<Term> terms) {
                 layer.taken().forEach(c -> terms.add(Term.aliquot(layer.label(), c)));
             }
         }
-        composites.list().forEach(sample -> terms.add(new Term(sample.name(), sample.together())));
+        composites.counted().forEach(sample -> terms.add(new Term(sample.name(), sample.together())));
         return new Found(terms);
     }
 

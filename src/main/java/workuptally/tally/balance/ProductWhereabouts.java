@@ -13,6 +13,7 @@ import workuptally.chemistry.Drying;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -93,7 +94,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 most,
                 "given by a step, without a label",
                 "find the portion, label it in Workup and enter it in Layers",
-                true)));
+                Closure.Looked.IN_NO_KEPT_PORTION)));
         for (Product other : run.products()) {
             if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
                 byProduct(other, counts, missing).ifPresent(candidates::add);
@@ -111,8 +112,33 @@ public final class ProductWhereabouts implements Whereabouts {
                         TRANSFER_LOSS.high() * p.massGrams().value(),
                         "1 to 2 % of theory is usual at bench scale (common practice)",
                         "rinse the flasks and weigh the residue")));
+        unconverted(product, counts, missing).ifPresent(candidates::add);
         candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
         return candidates;
+    }
+
+    /**
+     * Product that was never formed, as a conversion says that was measured and entered, where no assay tells of the starting material; a
+     * limit or nought says nothing.
+     */
+    private Optional<Candidate> unconverted(Product product, Predicate<String> counts, double missing) {
+        Optional<Double> ofTheory = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product() == product)
+                .findFirst()
+                .map(p -> p.massGrams().value()));
+        Optional<Double> left = run.conversionPercent()
+                .entered()
+                .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
+                .map(c -> 1 - c.value() / 100);
+        boolean lookedFor = run.charges().stream().map(Charge::material).anyMatch(m -> counts.test(m) && isFound(m));
+        return run.kind() != Run.Kind.REACTION || ofTheory.isEmpty() || lookedFor
+                ? Optional.empty()
+                : left.map(share -> new Candidate(
+                        "starting material that did not react",
+                        0,
+                        Math.min(missing, share * ofTheory.get()),
+                        "conversion as entered in Runs",
+                        "assay the crude for the starting material"));
     }
 
     private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {
@@ -123,7 +149,7 @@ public final class ProductWhereabouts implements Whereabouts {
                     most,
                     "given by a step, never recorded",
                     "find the portion and enter it in Layers",
-                    true));
+                    Closure.Looked.IN_NO_KEPT_PORTION));
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
@@ -138,7 +164,7 @@ public final class ProductWhereabouts implements Whereabouts {
                         isLost(layer)
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        !isLost(layer)));
+                        isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
     }
 
     private static boolean isLost(LayerTally layer) {
@@ -199,7 +225,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 0,
                 Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product",
-                "assay the crude for " + name));
+                "assay the crude for " + name,
+                Closure.Looked.NOWHERE));
     }
 
     /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
@@ -229,6 +256,11 @@ public final class ProductWhereabouts implements Whereabouts {
             return Optional.empty();
         }
         return Optional.of(new Candidate(
-                other.name(), 0, most, "named in Products, assayed nowhere", "assay the crude for " + other.name()));
+                other.name(),
+                0,
+                most,
+                "named in Products, assayed nowhere",
+                "assay the crude for " + other.name(),
+                Closure.Looked.NOWHERE));
     }
 }

@@ -32,7 +32,8 @@ public final class NamedVolumes {
         if (density.isPresent()) {
             return grams / density.getAsDouble();
         }
-        Optional<AqueousDensity> table = substances.reference().aqueousDensity(name);
+        Optional<AqueousDensity> table =
+                substances.reference().aqueousDensities().find(name);
         if (table.isPresent() && waterGrams > 0) {
             double solution = waterGrams + grams;
             OptionalDouble ofSolution = table.get().densityGramsPerMillilitre(100 * grams / solution);

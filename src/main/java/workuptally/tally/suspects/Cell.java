@@ -9,8 +9,14 @@ import workuptally.model.RowPlace;
  *
  * @param row its row
  * @param heading heading of the schema under which it stands
+ * @param part which of several numbers in it, by its name; empty where it holds one
  */
-record Cell(RowPlace row, String heading) {
+record Cell(RowPlace row, String heading, String part) {
+    /** A cell of one number. */
+    Cell(RowPlace row, String heading) {
+        this(row, heading, "");
+    }
+
     static Cell of(Entered entered) {
         return new Cell(entered.row(), entered.heading());
     }
@@ -25,6 +31,10 @@ record Cell(RowPlace row, String heading) {
     }
 
     boolean is(RowPlace other, String otherHeading) {
-        return heading.equals(otherHeading) && isIn(other);
+        return is(other, otherHeading, "");
+    }
+
+    boolean is(RowPlace other, String otherHeading, String otherPart) {
+        return part.equals(otherPart) && heading.equals(otherHeading) && isIn(other);
     }
 }

@@ -2,14 +2,17 @@ package workuptally.tally.suspects;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.chemistry.Contraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
+import workuptally.model.Run;
 import workuptally.model.Transfer;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunBalances;
@@ -22,7 +25,7 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * Everything in which the entries of a run must agree: units found and charged of each skeleton, total mass, mass against volume and
- * density, volumes into and out of a contact, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
+ * density, volumes into and out of a contact, product into and out of a layer, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
  */
 final class Checks {
     /** A side on which nothing is too far. */
@@ -51,13 +54,21 @@ final class Checks {
         this.substances = substances;
         this.entries = entries;
         this.transfers = book.transfers().stream()
-                .filter(t -> t.layers().size() == 1)
+                .filter(t -> !t.layers().isEmpty())
                 .collect(Collectors.groupingBy(Transfer::run));
     }
 
-    /** The checks of a run by their names, in a fixed order; those of which a part is missing are not there. */
-    Map<String, Check> of(RunBalances balances) {
-        Map<String, Check> checks = new LinkedHashMap<>();
+    /** Transfers of layers of a run. */
+    List<Transfer> transfersOf(Run run) {
+        return transfers.getOrDefault(run.id(), List.of());
+    }
+
+    /**
+     * The checks of a run by their names, in a fixed order; those of which a part is missing are not there.
+     *
+     * @param changes what is read otherwise: the balances have it already, the transfers not
+     */
+    Map<String, Check> of(RunBalances balances, Changes changes) {
         List<Check> all = new ArrayList<>();
         balances.closures().forEach(c -> all.add(closure(c)));
         balances.massBalance().ifPresent(m -> all.add(totalMass(m)));
@@ -70,10 +81,15 @@ final class Checks {
             ofPhase(contact.step().givesOrganic(), contact.organicGrams(), solutes, balances)
                     .ifPresent(all::add);
         }
+        all.addAll(new ThroughChecks(balances).list());
         all.addAll(entries.of(balances.run()));
-        for (Transfer transfer : transfers.getOrDefault(balances.run().id(), List.of())) {
-            transferred(transfer, balances.layers()).ifPresent(all::add);
-        }
+        all.addAll(transferred(transfersOf(balances.run()), changes, balances.layers()));
+        return byName(all);
+    }
+
+    /** Checks by their names, the first of each, in order; without those that no number came of. */
+    static Map<String, Check> byName(List<Check> all) {
+        Map<String, Check> checks = new LinkedHashMap<>();
         all.stream().filter(c -> Double.isFinite(c.residual())).forEach(c -> checks.putIfAbsent(c.name(), c));
         return checks;
     }
@@ -182,22 +198,53 @@ final class Checks {
                 1 + VOLUME_LEFT_OPEN * in));
     }
 
-    private Optional<Check> transferred(Transfer transfer, List<LayerTally> layers) {
-        Optional<Entered> entered = transfer.massGrams().entered().filter(m -> m.value() > 0);
-        return entered.flatMap(amount -> layers.stream()
-                .filter(l -> l.label().equals(transfer.layers().get(0)))
-                .findFirst()
-                .flatMap(LayerTally::massGrams)
-                .map(mass -> {
-                    double allowed = Math.max(
-                            substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
-                            substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
-                    return new Check(
-                            "mass of layer " + transfer.layers().get(0) + " against transfer " + transfer.id(),
-                            mass.value() - amount.value(),
-                            -allowed,
-                            allowed,
-                            Math.max(allowed, mass.standardUncertainty()));
-                }));
+    /**
+     * What is transferred of some layers, all transfers of them together, against their mass: no more than there is, and less only where a
+     * part was meant to stay.
+     */
+    private List<Check> transferred(List<Transfer> all, Changes changes, List<LayerTally> layers) {
+        List<Check> checks = new ArrayList<>();
+        Set<List<String>> seen = new LinkedHashSet<>();
+        for (Transfer transfer : all) {
+            List<LayerTally> named = layers.stream()
+                    .filter(l -> transfer.layers().contains(l.label()))
+                    .toList();
+            if (!seen.add(transfer.layers())
+                    || named.size() != transfer.layers().size()
+                    || named.stream().anyMatch(l -> l.massGrams().isEmpty())) {
+                continue;
+            }
+            List<Transfer> together = all.stream()
+                    .filter(t -> transfer.layers().containsAll(t.layers()))
+                    .toList();
+            List<Entered> amounts = together.stream()
+                    .flatMap(t -> changes.at(t.row(), Headings.AMOUNT, t.massGrams()).entered().stream())
+                    .filter(m -> m.value() > 0)
+                    .toList();
+            if (amounts.size() == together.size()) {
+                MeasuredValue mass = named.stream()
+                        .flatMap(l -> l.massGrams().stream())
+                        .reduce(MeasuredValue::plus)
+                        .orElseThrow();
+                checks.add(transferred(together, amounts, mass));
+            }
+        }
+        return checks;
+    }
+
+    private Check transferred(List<Transfer> transfers, List<Entered> amounts, MeasuredValue mass) {
+        double poured = amounts.stream().mapToDouble(Entered::value).sum();
+        double allowed = Math.max(
+                substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
+                substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
+        boolean isPart = amounts.size() > 1 || !new TypedNumber(amounts.get(0)).isSlipOf(mass.value());
+        return new Check(
+                "mass of layer " + String.join("+", transfers.get(0).layers()) + " against transfer "
+                        + transfers.stream().map(Transfer::id).collect(Collectors.joining("+")),
+                mass.value() - poured,
+                -allowed,
+                isPart ? ANYTHING : allowed,
+                Math.max(allowed, mass.standardUncertainty()),
+                mass.value());
     }
 }

@@ -1,7 +1,10 @@
 package workuptally.tally.suspects;
 
-/** Headings of the schema under which the numbers of a run stand. */
+/** Headings of the schema under which the numbers of runs, transfers and containers stand. */
 final class Headings {
+    static final String AMOUNT = "Amount";
+    static final String GROSS_THEN = "Gross then";
+    static final String CONTENTS_THEN = "Contents then";
     static final String VOLUME = "Volume";
     static final String MASS = "Mass";
     static final String GROSS = "Gross";

@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
-import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Figure;
-import workuptally.model.Product;
 import workuptally.model.RowPlace;
-import workuptally.model.Run;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.suspects.Entry.Sort;
 
@@ -28,20 +26,37 @@ final class Slips {
 
     private static final int PERCENT_STEP = 2;
 
+    /** A zero in front is seen more often than not before the sheet takes it away (common practice). */
+    private static final double ZERO_IN_FRONT = 3;
+
     /** What is meant is seldom an assay of a tenth of the one typed: most lie near 100 % (common practice). */
     private static final double LOW_ASSAY = 20;
+
+    /** So many per cent lower a purity is e times rarer (common practice). */
+    private static final double USUAL_IMPURITY = 15;
 
     /** Of so many tares one will settle a balance by chance (common practice). */
     private static final double ANY_TARE = 15;
 
-    private final Run run;
+    private final Function<Entry, String> formulas;
     private final List<Entry> entries;
     private final TareRegister register;
     private final EntryChecks checks;
     private final Substances substances;
 
-    Slips(Run run, List<Entry> entries, TareRegister register, EntryChecks checks, Substances substances) {
-        this.run = run;
+    /**
+     * Slips of some entries.
+     *
+     * @param formulas the formula in the row of a molar mass; empty for a row without one
+     * @param entries all entries that may stand for each other
+     */
+    Slips(
+            Function<Entry, String> formulas,
+            List<Entry> entries,
+            TareRegister register,
+            EntryChecks checks,
+            Substances substances) {
+        this.formulas = formulas;
         this.entries = entries;
         this.register = register;
         this.checks = checks;
@@ -97,13 +112,16 @@ final class Slips {
     private void swapped(Entry entry, TypedNumber typed, List<Hypothesis> all) {
         List<Figure> swapped = typed.swapped();
         swapped.forEach(s -> add(all, entry, UsualSlip.DIGITS_SWAPPED, s, swapped.size()));
+        typed.zeroLost()
+                .ifPresent(s -> add(all, entry, UsualSlip.DIGITS_SWAPPED, s, ZERO_IN_FRONT * (swapped.size() + 1)));
     }
 
     private void moved(Entry entry, TypedNumber typed, List<Hypothesis> all) {
         // a point slips by one place; further only by a unit or a percentage
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(-1), entry.sort() == Sort.PERCENT ? LOW_ASSAY : 2);
         add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(1), 2);
-        if (entry.sort() == Sort.PERCENT && typed.value() <= MOST_AS_FRACTION) {
+        // a purity is known to lie near 100 %; what a layer holds of a substance is often below 1 % and meant so
+        if (entry.cell().heading().equals(Headings.ASSAY) && typed.value() <= MOST_AS_FRACTION) {
             add(all, entry, UsualSlip.DECIMAL_POINT, typed.moved(PERCENT_STEP), 2);
         }
         if (entry.sort().hasUnits()) {
@@ -172,8 +190,7 @@ final class Slips {
     }
 
     private void molarMass(Entry entry, TypedNumber typed, List<Hypothesis> all) {
-        String formula = formula(entry);
-        OptionalDouble computed = checks.molarMass(formula);
+        OptionalDouble computed = checks.molarMass(formulas.apply(entry));
         if (computed.isEmpty()) {
             return;
         }
@@ -188,78 +205,17 @@ final class Slips {
         }
     }
 
-    private String formula(Entry entry) {
-        for (Charge charge : run.charges()) {
-            if (entry.cell().isIn(charge.row())) {
-                return charge.formula();
-            }
-        }
-        for (Product product : run.products()) {
-            if (entry.cell().isIn(product.row())) {
-                return product.formula();
-            }
-        }
-        return "";
-    }
-
     /** The row above or below that has the same digits in the same column, too many for chance, and is not about the same thing. */
     private Optional<RowPlace> copiedFrom(Entry entry) {
         String digits = entry.number().asTyped();
         long significant = digits.chars().filter(Character::isDigit).count();
         return entries.stream()
                 .filter(e -> significant >= DIGITS_OF_A_COPY
-                        && isNeighbour(entry, e)
+                        && entry.isNeighbourOf(e)
                         && !e.what().equals(entry.what())
                         && e.number().asTyped().equals(digits))
                 .findFirst()
                 .map(Entry::row);
-    }
-
-    private static boolean isNeighbour(Entry one, Entry other) {
-        return one.cell().heading().equals(other.cell().heading())
-                && one.row().table().sheet().equals(other.row().table().sheet())
-                && Math.abs(one.row().row() - other.row().row()) == 1;
-    }
-
-    /** Two numbers in each other's cells: of one column in neighbouring rows, or volume and mass of one layer. */
-    List<Hypothesis> exchanges() {
-        List<Hypothesis> all = new ArrayList<>();
-        for (int i = 0; i < entries.size(); i++) {
-            for (int j = i + 1; j < entries.size(); j++) {
-                Entry one = entries.get(i);
-                Entry other = entries.get(j);
-                boolean volumeAndMass = one.cell().isIn(other.row())
-                        && one.sort() == Sort.VOLUME
-                        && other.sort() == Sort.NET
-                        && one.vessel().equals(other.vessel());
-                if ((isNeighbour(one, other) && one.sort() != Sort.MOLAR_MASS || volumeAndMass)
-                        && one.number().value() != other.number().value()) {
-                    all.add(new Hypothesis(
-                            Changes.of(List.of(
-                                    change(one, other.number().figure()),
-                                    change(other, one.number().figure()))),
-                            UsualSlip.CELLS_SWAPPED,
-                            List.of(one.cell().place(), other.cell().place()),
-                            one.row(),
-                            one.what() + " and " + other.what(),
-                            one.number().asTyped() + " and " + other.number().asTyped(),
-                            other.number().asTyped() + " and " + one.number().asTyped()));
-                }
-            }
-        }
-        return all;
-    }
-
-    /** The entry that stands beside another one in a weighing, for each entry that has one. */
-    static Map<Cell, Cell> partners(List<Entry> entries) {
-        Map<Cell, Cell> partners = new LinkedHashMap<>();
-        for (Entry one : entries) {
-            entries.stream()
-                    .filter(one::isOneWeighingWith)
-                    .findFirst()
-                    .ifPresent(other -> partners.put(one.cell(), other.cell()));
-        }
-        return partners;
     }
 
     private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant) {
@@ -298,7 +254,16 @@ final class Slips {
                 entry.what(),
                 entry.number().asTyped(),
                 meant.asTyped(),
-                alternatives));
+                alternatives * rarity(entry, meant.value())));
+    }
+
+    /**
+     * How many times rarer the number meant is than the one typed: purities lie near 100 %, and the lower the fewer (common practice); of other figures nothing is known. Below 1 where what was typed is the rare one.
+     */
+    private static double rarity(Entry entry, double meant) {
+        return entry.cell().heading().equals(Headings.ASSAY)
+                ? Math.exp((entry.number().value() - meant) / USUAL_IMPURITY)
+                : 1;
     }
 
     private Optional<Double> tareOf(Entry gross) {
@@ -316,7 +281,7 @@ final class Slips {
                 .findFirst();
     }
 
-    private static Changes.Number change(Entry entry, Figure meant) {
+    static Changes.Number change(Entry entry, Figure meant) {
         return new Changes.Number(
                 entry.cell(), new Entered(meant, entry.row(), entry.number().heading()));
     }

@@ -1,47 +1,38 @@
 package workuptally.tally.suspects;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import workuptally.model.Book;
-import workuptally.model.Place;
+import workuptally.model.Charge;
+import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.ReconciledBalance;
+import workuptally.tally.layers.GraphFault;
 
 /**
  * The cells of a run to look at again, at most three.
  *
  * <p>What the entries say against each other is put into {@link Checks}. Where one of them is off by more than three standard uncertainties,
- * each entry is changed a little once, which tells along a straight line what any other number in its place would do, since every residual
- * is linear in each entry alone. The usual slips of what was typed that would bring all checks back are then tried in earnest: the run is
- * tallied anew with the cell read otherwise. A slip is kept where nothing is off any more and chi-square fell by more than chance makes
+ * the usual slips of what was typed that would bring all checks back are looked for ({@link Search}), and the run is tallied anew with the
+ * cell read otherwise. A slip is kept where nothing is off any more and chi-square fell by more than chance makes
  * likely among so many trials. It is the single-fault form of the test for gross errors in a balance, with the slips as alternatives.
  */
 public final class Suspects {
     private static final int MOST = 3;
 
-    /** A check that is farther off, in standard uncertainties, needs an explanation (common practice). */
-    private static final double OFF = 2.6;
-
-    /** With what was meant in its place nothing may be farther off. */
+    /** With what was meant in its place nothing may be farther off, in standard uncertainties. */
     private static final double SETTLED = 2;
 
-    /** Least fall of chi-square: 1 in 10 000 by chance for one trial (15.1 at one degree of freedom), so 1 in 100 for a hundred. */
-    private static final double LEAST_FALL = 6;
-
-    private static final int TRIED_IN_EARNEST = 14;
-    private static final double NUDGE = 0.01;
-
-    /** Slips that stand further behind the best one explain the run markedly worse. */
-    private static final double BEHIND = 12;
+    /** Densities of one liquid differ by so much with temperature and table (common practice). */
+    private static final double DENSITY_SCATTER = 0.02;
 
     private final Book book;
     private final Substances substances;
@@ -59,14 +50,14 @@ public final class Suspects {
         if (tally.run().status() == Run.Status.PLANNED) {
             return RunSuspects.NONE;
         }
-        List<Suspect> found = new ArrayList<>(new MissingEntries(tally.run(), register).list());
-        // each run is asked by itself, since runs are judged side by side
-        Substances own = substances.apart();
-        EntryChecks entryChecks = new EntryChecks(book, own, register);
-        OfRun ofRun = new OfRun(tally, new Checks(book, own, entryChecks), entryChecks, own);
+        if (Entries.lacksReading(tally.run())) {
+            return new RunSuspects(List.of(), new MissingEntries(register).of(tally.run()), ReconciledBalance.NONE);
+        }
+        List<Suspect> found = new ArrayList<>(new MissingEntries(register).of(tally.run()));
+        OfRun ofRun = new OfRun(tally);
         found.addAll(ofRun.list());
         return new RunSuspects(
-                ofRun.offNames(),
+                ofRun.search.offNames(),
                 found.stream().limit(MOST).toList(),
                 ReconciledBalance.of(tally.closures(), tally.massBalance()));
     }
@@ -74,164 +65,94 @@ public final class Suspects {
     private final class OfRun {
         private final Run run;
         private final double gasGrams;
-        private final Checks checks;
-        private final EntryChecks entryChecks;
-        private final RunTallying tallying;
-        private final RunBalances balances;
-        private final Map<String, Check> typed;
-        private final Map<String, Check> off;
-        private final Substances own;
+        /** Each run is asked by itself, since runs are judged side by side. */
+        private final Substances own = substances.apart();
 
-        OfRun(RunTally tally, Checks checks, EntryChecks entryChecks, Substances own) {
-            this.entryChecks = entryChecks;
+        private final EntryChecks entryChecks = new EntryChecks(book, own, register);
+        private final Checks checks = new Checks(book, own, entryChecks);
+        private final RunTallying tallying = new RunTallying(book.limits(), own);
+        private final RunBalances balances;
+        private final Search search;
+        private final List<GraphFault> faults;
+
+        OfRun(RunTally tally) {
+            this.faults = tally.evidence().graphFaults();
             this.run = tally.run();
             this.gasGrams = tally.massBalance().map(m -> m.gasGrams()).orElse(0.0);
-            this.checks = checks;
-            this.own = own;
-            this.tallying = new RunTallying(book.limits(), own);
             this.balances = RunBalances.of(tally);
-            this.typed = checks.of(balances);
-            this.off = new LinkedHashMap<>(typed);
-            off.values().removeIf(c -> c.off() == 0);
-        }
-
-        /** Checks that need an explanation, those off by most first. */
-        List<String> offNames() {
-            return off.values().stream()
-                    .filter(c -> Math.abs(c.off()) > OFF)
-                    .sorted(Comparator.comparingDouble((Check c) -> -Math.abs(c.off())))
-                    .map(Check::name)
-                    .toList();
-        }
-
-        List<Suspect> list() {
-            if (offNames().isEmpty()) {
-                return List.of();
-            }
-            List<Tried> tried = screened().stream()
-                    .sorted(Comparator.comparingDouble(Screened::score))
-                    .limit(TRIED_IN_EARNEST)
-                    .map(s -> new Tried(s.hypothesis(), after(s.hypothesis().changes())))
-                    .filter(this::explains)
-                    .sorted(Comparator.comparingDouble(Tried::score))
-                    .toList();
-            // a name that contradicts its formula needs no slip beside it where the form named settles everything
-            Optional<Tried> form = tried.stream()
-                    .filter(t -> t.hypothesis().changes().formula().isPresent())
-                    .findFirst();
-            if (form.isPresent()) {
-                return List.of(suspect(form.get()));
-            }
-            Map<Place, Tried> byPlace = new LinkedHashMap<>();
-            for (Tried one : tried) {
-                boolean near = one.score() <= tried.get(0).score() + BEHIND;
-                boolean known = one.hypothesis().places().stream().anyMatch(byPlace::containsKey);
-                if (near && !known) {
-                    byPlace.put(one.hypothesis().places().get(0), one);
-                }
-            }
-            return byPlace.values().stream().map(this::suspect).toList();
+            Map<String, Check> typed = checks.of(balances, Changes.NONE);
+            // where no balance is off, what an entry would do to what is off needs none
+            boolean entriesAlone = Checks.byName(entryChecks.of(run))
+                    .keySet()
+                    .containsAll(Search.off(typed).keySet());
+            this.search = new Search(
+                    typed,
+                    SETTLED,
+                    changes -> entriesAlone ? Checks.byName(entryChecks.of(changes.in(run))) : after(changes),
+                    this::after);
         }
 
         private Map<String, Check> after(Changes changes) {
-            return checks.of(tallying.balances(changes.in(run), gasGrams));
+            return checks.of(tallying.balances(changes.in(run), gasGrams), changes);
         }
 
-        /** Slips with what they would leave, the numbers along a straight line, the words by tallying. */
-        private List<Screened> screened() {
-            List<Screened> all = new ArrayList<>();
-            List<Entry> entries = Entries.of(run);
-            Slips slips = new Slips(run, entries, register, entryChecks, own);
-            Map<Cell, Line> lines = new LinkedHashMap<>();
-            for (Entry entry : entries) {
-                double nudge = NUDGE * entry.number().value();
-                Line line = new Line(entry.number().value(), nudge, after(Slips.nudged(entry, nudge)));
-                if (line.moves(typed)) {
-                    lines.put(entry.cell(), line);
-                    slips.of(entry, line.settling(typed))
-                            .forEach(h -> all.add(new Screened(h, score(h, predicted(lines, h)))));
-                }
+        List<Suspect> list() {
+            if (search.offNames().isEmpty() || lacksStep()) {
+                return List.of();
             }
-            for (Hypothesis exchange : slips.exchanges()) {
-                boolean moved = exchange.changes().numbers().stream().anyMatch(n -> lines.containsKey(n.cell()));
-                if (moved) {
-                    all.add(new Screened(exchange, score(exchange, predicted(lines, exchange))));
-                }
-            }
+            List<Entry> entries = new ArrayList<>(Entries.of(run));
+            entries.removeIf(e -> e.sort() == Entry.Sort.DENSITY && isOfTheTable(e));
+            checks.transfersOf(run).forEach(t -> entries.addAll(Entries.of(t)));
             List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
             ofWords.addAll(new OtherForms(run, own, entryChecks).list());
-            for (Hypothesis words : ofWords) {
-                Map<String, Check> after = after(words.changes());
-                after.keySet().retainAll(off.keySet());
-                all.add(new Screened(words, score(words, after)));
-            }
-            return all;
+            List<Suspect> found =
+                    search.list(entries, new Slips(this::formula, entries, register, entryChecks, own), ofWords);
+            // a row that no step gives is no slip of a number elsewhere: only that it stands there twice explains it
+            return rowsFit()
+                    ? found
+                    : found.stream()
+                            .filter(s -> s.slip() == UsualSlip.COUNTED_TWICE)
+                            .toList();
         }
 
-        /** Only of what is off: a line that far says little of an estimate, and the trial in earnest looks at the rest. */
-        private Map<String, Check> predicted(Map<Cell, Line> lines, Hypothesis hypothesis) {
-            Map<String, Check> predicted = new LinkedHashMap<>(off);
-            for (Changes.Number number : hypothesis.changes().numbers()) {
-                Line line = lines.get(number.cell());
-                if (line != null) {
-                    line.move(
-                            predicted,
-                            typed,
-                            number.field().entered().orElseThrow().value() - line.value());
-                }
-            }
-            return predicted;
+        private boolean rowsFit() {
+            return faults.stream().noneMatch(f -> f.kind() == GraphFault.Kind.NEVER_GIVEN);
         }
 
-        private boolean explains(Tried tried) {
-            double before = chiSquare(typed);
-            boolean allThere = tried.after()
-                    .keySet()
-                    .containsAll(typed.keySet().stream()
-                            .filter(name -> tried.hypothesis().slip() != UsualSlip.COUNTED_TWICE)
-                            .filter(name -> tried.hypothesis().slip() != UsualSlip.LABELS_SWAPPED)
-                            .toList());
-            return allThere
-                    && before - chiSquare(tried.after()) >= LEAST_FALL
-                    && tried.after().values().stream().allMatch(c -> Math.abs(c.off()) <= SETTLED);
+        /** True where a row of the steps is missing or out of order: what is off then is no matter of a digit. */
+        private boolean lacksStep() {
+            return faults.stream()
+                    .anyMatch(f -> f.kind() == GraphFault.Kind.UNKNOWN_SOURCE
+                            || f.kind() == GraphFault.Kind.TAKEN_BEFORE_GIVEN
+                            || f.kind() == GraphFault.Kind.CYCLE);
         }
 
-        private Suspect suspect(Tried tried) {
-            Hypothesis h = tried.hypothesis();
-            List<String> explained = typed.values().stream()
-                    .filter(c -> Math.abs(c.off()) > SETTLED)
-                    .map(Check::name)
-                    .toList();
-            return new Suspect(
-                    h.places().get(0),
-                    h.places().subList(1, h.places().size()),
-                    h.what(),
-                    h.typed(),
-                    h.suggested(),
-                    h.slip(),
-                    explained,
-                    OptionalDouble.of(chiSquare(typed)),
-                    OptionalDouble.of(chiSquare(tried.after())),
-                    typed.size());
+        /** A density that stands in the table of its material needs no other one. */
+        private boolean isOfTheTable(Entry density) {
+            String material = Stream.concat(
+                            run.charges().stream()
+                                    .filter(c -> density.cell().isIn(c.row()))
+                                    .map(Charge::material),
+                            run.steps().stream()
+                                    .filter(s -> density.cell().isIn(s.row()))
+                                    .map(Step::material))
+                    .findFirst()
+                    .orElse("");
+            OptionalDouble table = own.densityGramsPerMillilitre(material);
+            return table.isPresent() && Math.abs(density.number().value() / table.getAsDouble() - 1) <= DENSITY_SCATTER;
         }
-    }
 
-    private static double chiSquare(Map<String, Check> checks) {
-        return checks.values().stream().mapToDouble(c -> c.off() * c.off()).sum();
-    }
-
-    /** Chi-square, how surprising it is that each check lies where it does, and how rare the slip is: what a Bayesian would rank by. */
-    private static double score(Hypothesis hypothesis, Map<String, Check> after) {
-        return chiSquare(after)
-                + after.values().stream().mapToDouble(Check::surprise).sum()
-                + hypothesis.handicap();
-    }
-
-    private record Screened(Hypothesis hypothesis, double score) {}
-
-    private record Tried(Hypothesis hypothesis, Map<String, Check> after) {
-        double score() {
-            return Suspects.score(hypothesis, after);
+        /** The formula in the row of an entry; empty for a row without one. */
+        private String formula(Entry entry) {
+            return Stream.concat(
+                            run.charges().stream()
+                                    .filter(c -> entry.cell().isIn(c.row()))
+                                    .map(Charge::formula),
+                            run.products().stream()
+                                    .filter(p -> entry.cell().isIn(p.row()))
+                                    .map(Product::formula))
+                    .findFirst()
+                    .orElse("");
         }
     }
 }

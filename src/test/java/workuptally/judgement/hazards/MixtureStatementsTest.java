@@ -19,7 +19,8 @@ class MixtureStatementsTest {
     private static final String FLAMMABLE = "Flammable liquid and vapour.";
 
     private static HazardNote note(String key, String... statements) {
-        return new HazardNote(key, List.of(statements), "", "", true, REFERENCE.flashPoints(key));
+        return new HazardNote(
+                key, List.of(statements), "", "", true, REFERENCE.flashPoints().findAll(key));
     }
 
     private static final List<HazardNote> NOTES = List.of(
@@ -43,7 +44,7 @@ class MixtureStatementsTest {
     @ParameterizedTest
     @CsvSource({"5, 62", "10, 49", "20, 36", "30, 29", "50, 24", "70, 21"})
     void flashPointsOfEthanolAgreeWithASecondSource(double massPercent, double celsius) {
-        double ours = FlashPointInWater.celsius(REFERENCE.flashPoints("ethanol"), massPercent);
+        double ours = FlashPointInWater.celsius(REFERENCE.flashPoints().findAll("ethanol"), massPercent);
         assertEquals(celsius, ours, 6);
         assertTrue(ours <= celsius + 0.5, "never above it: " + ours);
     }

@@ -726,6 +726,7 @@ public final class InventedReviews {
                 Optional.of(new Amount(number(8.82), Dimension.MASS, "g")),
                 Optional.empty(),
                 BLANK,
+                BLANK,
                 number(99),
                 BLANK,
                 BLANK,

@@ -115,7 +115,7 @@ class CompositeSampleTest {
     }
 
     @Test
-    void isRefusedWhereALayerIsUnknownUnmeasuredOrInAnotherSample() {
+    void isRefusedWhereALayerIsUnknownOrUnmeasured() {
         assertRefused(book("A1+A9", "0.40", "2"), "A9 is no layer of the run");
         assertRefused(
                 book("A1+A4", "0.40", "2").row("layers", "Layer", "A4", "Phase", "aqueous", "Net", "50"),
@@ -124,11 +124,88 @@ class CompositeSampleTest {
                 book("A1+A4", "0.40", "2").row("layers", "Layer", "A4", "Phase", "rag", "Net", "5", "Volume", "5"),
                 "A4 is no clear layer, so that no aliquot stands for it");
         assertRefused(
-                assay(book("A1+A2", "0.40", "2"), "A2+A3", "0.30"),
-                "it shares a layer with the sample A1 + A2, which counts");
-        assertRefused(
                 book("A1+A2", "0.40", "2").but("assays", "Unit", "% w/w"),
                 "aliquots in proportion to volumes give no % w/w");
+    }
+
+    /** A1+A2 hold 0.40 mg/mL × 150 mL = 0.060 g, A2+A3 0.10 mg/mL × 250 mL = 0.025 g, each ± 2 %. */
+    private static SmallBook overlapping(boolean firstFirst) {
+        SmallBook book = firstFirst ? book("A1+A2", "0.40", "2") : book("A2+A3", "0.10", "2");
+        return assay(book, firstFirst ? "A2+A3" : "A1+A2", firstFirst ? "0.10" : "0.40")
+                .but("assays", "Relative standard uncertainty", "2");
+    }
+
+    @Test
+    void samplesThatShareALayerBoundItByTheLowerWhateverTheirOrder() {
+        double first = 0.060 * (1 + 1.645 * Math.hypot(0.02, 0.01));
+        double second = 0.025 * (1 + 1.645 * Math.hypot(0.02, 0.005));
+        for (boolean firstFirst : List.of(true, false)) {
+            RunTally tally = overlapping(firstFirst).tally();
+            assertEquals(first, of(tally, "A1").upperBoundGrams().orElseThrow(), 1e-6);
+            assertEquals(second, of(tally, "A2").upperBoundGrams().orElseThrow(), 1e-6);
+            assertEquals(second, of(tally, "A3").upperBoundGrams().orElseThrow(), 1e-6);
+            // together at least 0.060 g (A1+A2) and at most 0.085 g (A3 beside it): 19.80 + 0.0725 g, half width 0.0125
+            // g
+            Closure closure = tally.closures().get(0);
+            assertEquals(100 * 19.8725 / 20, closure.percent().value(), 1e-9);
+            CompositeSample together = tally.evidence().composites().counted().get(0);
+            assertEquals("A1 + A2 + A3", together.name());
+            assertEquals(first + second, together.together().upperBoundGrams().orElseThrow(), 1e-6);
+            double u = together.together().massGrams().orElseThrow().standardUncertainty();
+            assertTrue(u > 0.0125 / Math.sqrt(3) && u < 0.0125 / Math.sqrt(3) + 0.001, "u " + u);
+        }
+    }
+
+    @Test
+    void takingOneOfTwoOverlappingSamplesAwayBoundsNothingLower() {
+        RunTally both = overlapping(true).tally();
+        for (RunTally one : List.of(
+                book("A1+A2", "0.40", "2").tally(), book("A2+A3", "0.10", "2").tally())) {
+            for (String label : List.of("A1", "A2", "A3")) {
+                double bound = of(one, label).upperBoundGrams().orElse(Double.POSITIVE_INFINITY);
+                assertTrue(bound >= of(both, label).upperBoundGrams().orElseThrow() - 1e-12, label);
+            }
+        }
+    }
+
+    @Test
+    void aSampleWithinAnotherLeavesTheRestToTheOtherLayers() {
+        // A1+A2+A3 0.120 g, of which A1+A2 hold 0.090 g: A3 at most 0.1244 − 0.0867 g, and the whole in the balance
+        RunTally tally = assay(book("A1+A2+A3", "0.40", "2"), "A1+A2", "0.60")
+                .but("assays", "Relative standard uncertainty", "2")
+                .tally();
+        double least = 0.090 * (1 - 1.645 * Math.hypot(0.02, 0.01));
+        assertEquals(0.12441 - least, of(tally, "A3").upperBoundGrams().orElseThrow(), 2e-5);
+        assertEquals(1, tally.evidence().composites().counted().size());
+        assertEquals(
+                0.120,
+                tally.evidence()
+                        .composites()
+                        .counted()
+                        .get(0)
+                        .together()
+                        .massGrams()
+                        .orElseThrow()
+                        .value(),
+                1e-9);
+    }
+
+    @Test
+    void overlappingSamplesThatGainsayEachOtherAreOneHold() {
+        // A1+A2+A3 0.120 g cannot be where A1+A2 and A2+A3 hold 0.015 and 0.025 g
+        SmallBook book = assay(assay(book("A1+A2+A3", "0.40", "2"), "A1+A2", "0.10"), "A2+A3", "0.10");
+        assertEquals(
+                1,
+                book.reviewOfRun().findings().stream()
+                        .filter(f -> f.code().word().equals("composite-disagrees"))
+                        .count());
+        RunTally tally = book.tally();
+        for (String label : List.of("A1", "A2", "A3")) {
+            assertEquals(Content.Rests.DISPUTED_READINGS, of(tally, label).rests());
+            assertEquals(
+                    0.1244, of(tally, label).upperBoundGrams().orElseThrow(), 1e-3, "the larger decides meanwhile");
+        }
+        assertEquals(Closure.Verdict.CANNOT_DECIDE, tally.closures().get(0).verdict());
     }
 
     private static void assertRefused(SmallBook book, String because) {

@@ -1,8 +1,11 @@
 package workuptally.tally.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.FindingCode;
@@ -127,6 +130,15 @@ class FormsOfOneProductTest {
         RunTally tally = saltIsolated().first("products", "Form of", "H").tally();
         assertEquals(90.0, tally.yields().get(0).percent().value(), 1e-9);
         assertEquals(1, tally.yields().size());
+    }
+
+    @Test
+    void assayOfOneFormAsksForNoOther() {
+        String conditions = saltIsolated().reviewOfRun().decision("A1").orElseThrow().conditions().stream()
+                .map(c -> Wording.POINT.of(c.evidence()))
+                .collect(Collectors.joining("; "));
+        assertFalse(conditions.contains("an assay for"), conditions);
+        assertEquals(List.of(), saltIsolated().reviewOfRun().nextTests());
     }
 
     private static SmallBook saltIsolated() {

@@ -1,5 +1,6 @@
 package workuptally.judgement.rules.balance;
 
+import java.util.ArrayList;
 import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -38,9 +39,13 @@ public final class CompositeRefused implements RunRule {
                     Phrase.of(
                             "Assay the layers one by one, or those together that may be, in proportion to their volumes."));
         }
+        List<CompositeSample> told = new ArrayList<>();
         for (CompositeSample sample : tally.evidence().composites().list()) {
             if (sample.together().rests() == Content.Rests.DISPUTED_READINGS) {
-                gainsaid(findings, tally, sample);
+                if (told.stream().noneMatch(sample::overlaps)) {
+                    gainsaid(findings, tally, sample);
+                }
+                told.add(sample);
             }
         }
         return findings.list();

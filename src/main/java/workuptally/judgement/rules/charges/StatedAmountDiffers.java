@@ -14,6 +14,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.OneEquivalent;
 
 /**
  * An amount of substance that was typed beside a mass or volume and is not what that gives: by more than half of its last digit, twice the
@@ -31,7 +32,9 @@ public final class StatedAmountDiffers implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        Optional<MeasuredValue> one = OneEquivalent.of(tally.amounts());
         for (ChargeAmount amount : tally.amounts()) {
+            one.ifPresent(reference -> equivalents(findings, amount, reference));
             Optional<Entered> stated = amount.charge().statedMillimoles().entered();
             Optional<MeasuredValue> own = amount.amountMillimoles();
             if (stated.isPresent() && own.isPresent() && !amount.planned() && differs(stated.get(), own.get())) {
@@ -51,6 +54,29 @@ public final class StatedAmountDiffers implements RunRule {
             }
         }
         return findings.list();
+    }
+
+    private static void equivalents(FindingList findings, ChargeAmount amount, MeasuredValue reference) {
+        Optional<Entered> stated = amount.charge().statedEquivalents().entered();
+        Optional<MeasuredValue> own = amount.amountMillimoles()
+                .filter(n -> reference.value() > 0 && n != reference)
+                .map(n -> n.over(reference));
+        if (stated.isPresent() && own.isPresent() && !amount.planned() && differs(stated.get(), own.get())) {
+            findings.add(
+                    FindingCode.STATED_AMOUNT_DIFFERS,
+                    Severity.CHECK,
+                    stated.get().place(),
+                    Phrase.of(
+                            "{} equivalents of {} as typed where the amount charged gives {}",
+                            Figure.digits(stated.get().value(), 3, ""),
+                            amount.charge().material(),
+                            Figure.digits(own.get().value(), 3, "")),
+                    Phrase.of("the equivalents that the amounts charged give"),
+                    "n = m·w/M, over that of the substrate",
+                    Phrase.of(
+                            "Look which of amount, molar mass, content and typed equivalents is wrong, here and in the row of the"
+                                    + " substrate; the amount charged was used."));
+        }
     }
 
     private static boolean differs(Entered stated, MeasuredValue own) {

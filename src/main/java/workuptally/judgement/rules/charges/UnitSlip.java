@@ -3,6 +3,7 @@ package workuptally.judgement.rules.charges;
 import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
+import workuptally.measure.MeasuredValue;
 import workuptally.model.Amount;
 import workuptally.model.Book;
 import workuptally.model.Charge;
@@ -14,6 +15,8 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.ChargeAmount;
+import workuptally.tally.amounts.OneEquivalent;
 import workuptally.tally.amounts.Substances;
 
 /** An actual amount that differs from the plan by a power of ten, within 10 % (common practice). */
@@ -34,18 +37,31 @@ public final class UnitSlip implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (Charge charge : tally.run().charges()) {
+        double one = OneEquivalent.of(tally.amounts()).map(MeasuredValue::value).orElse(0.0);
+        for (ChargeAmount amount : tally.amounts()) {
+            Charge charge = amount.charge();
             if (charge.planned().isPresent() && charge.actual().isPresent()) {
-                judge(findings, charge, charge.planned().get(), charge.actual().get());
+                judge(findings, amount, charge.planned().get(), charge.actual().get(), one);
             }
         }
         return findings.list();
     }
 
-    private void judge(FindingList findings, Charge charge, Amount planned, Amount actual) {
-        double p = planned.value().entered().map(Entered::value).orElse(0.0);
-        double a = actual.value().entered().map(Entered::value).orElse(0.0);
-        if (planned.dimension() != actual.dimension() || !(p > 0 && a > 0)) {
+    /** What was planned in mmol or equivalents is compared as an amount of substance with what was weighed or measured. */
+    private void judge(
+            FindingList findings, ChargeAmount amount, Amount planned, Amount actual, double oneEquivalentMillimoles) {
+        Charge charge = amount.charge();
+        boolean alike = planned.dimension() == actual.dimension();
+        double inMillimoles = switch (planned.dimension()) {
+            case AMOUNT -> 1;
+            case EQUIVALENTS -> oneEquivalentMillimoles;
+            default -> 0;
+        };
+        double p = planned.value().entered().map(Entered::value).orElse(0.0) * (alike ? 1 : inMillimoles);
+        double a = alike
+                ? actual.value().entered().map(Entered::value).orElse(0.0)
+                : amount.amountMillimoles().map(MeasuredValue::value).orElse(0.0);
+        if (!(p > 0 && a > 0)) {
             return;
         }
         double power = Math.pow(10, Math.rint(Math.log10(a / p)));

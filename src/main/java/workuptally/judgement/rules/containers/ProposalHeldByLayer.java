@@ -1,7 +1,11 @@
 package workuptally.judgement.rules.containers;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
 import workuptally.judgement.layers.Criterion;
@@ -14,8 +18,10 @@ import workuptally.judgement.rules.ProposalRule;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.model.Transfer;
 
 /** A proposal for a layer whose evidence does not support letting it go: it holds product, its run has an open stop, or something is missing. */
 public final class ProposalHeldByLayer implements ProposalRule {
@@ -35,16 +41,27 @@ public final class ProposalHeldByLayer implements ProposalRule {
     public List<Finding> judge(
             Book book, List<ContainerReview> containers, Map<String, List<LayerDecision>> decisions) {
         FindingList findings = new FindingList("");
+        Map<String, Set<String>> labels = new HashMap<>();
+        book.runs()
+                .forEach(r ->
+                        labels.put(r.id(), r.layers().stream().map(Layer::label).collect(Collectors.toSet())));
         for (ContainerReview container : containers) {
             for (ProposalFit fit : container.proposals()) {
                 List<LayerDecision> ofLayers =
                         ProposalWords.decisions(fit.addition().transfer(), decisions);
                 product(findings, fit, ofLayers);
                 evidence(findings, fit, ofLayers);
-                open(findings, fit, ofLayers);
+                open(findings, fit, ofLayers, withoutRow(fit, labels));
             }
         }
         return findings.list();
+    }
+
+    /** Labels of a transfer that have no row in Layers: nobody decides about them. */
+    private static List<String> withoutRow(ProposalFit fit, Map<String, Set<String>> labels) {
+        Transfer transfer = fit.addition().transfer();
+        Set<String> ofRun = labels.getOrDefault(transfer.run(), Set.of());
+        return transfer.layers().stream().filter(l -> !ofRun.contains(l)).toList();
     }
 
     private static void product(FindingList findings, ProposalFit fit, List<LayerDecision> decisions) {
@@ -77,19 +94,24 @@ public final class ProposalHeldByLayer implements ProposalRule {
         }
     }
 
-    private static void open(FindingList findings, ProposalFit fit, List<LayerDecision> decisions) {
+    private static void open(
+            FindingList findings, ProposalFit fit, List<LayerDecision> decisions, List<String> withoutRow) {
         List<LayerDecision> open = decisions.stream()
                 .filter(d -> d.outcome() != Outcome.EVIDENCE_COMPLETE)
                 .filter(d -> !ProposalWords.isNotMet(d, OPEN_STOP))
                 .filter(d -> CONTENT.stream().noneMatch(c -> ProposalWords.isNotMet(d, c)))
                 .toList();
-        if (!open.isEmpty()) {
+        if (!open.isEmpty() || !withoutRow.isEmpty()) {
             add(
                     findings,
                     FindingCode.PROPOSAL_EVIDENCE_OPEN,
                     fit,
-                    open.stream()
-                            .map(d -> Phrase.of("{}: {}", d.layer(), d.reason()))
+                    Stream.concat(
+                                    open.stream().map(d -> Phrase.of("{}: {}", d.layer(), d.reason())),
+                                    withoutRow.stream()
+                                            .map(label -> Phrase.of(
+                                                    "{}: no row in Layers, so that nothing is decided about it",
+                                                    label)))
                             .collect(Phrase.joining("; ")),
                     Phrase.of("a layer whose evidence is complete"),
                     Phrase.of("Keep the layer until what is missing is there."));

@@ -1,8 +1,10 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
@@ -13,6 +15,7 @@ import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
+import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -24,10 +27,11 @@ import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.LayerTally;
+import workuptally.tally.balance.FoundDownstream;
 
 /**
- * An acid or base found in an organic layer over water in which it is an ion, and one that a planned wash would take away as an ion.
+ * An acid or base found in an organic layer over water in which it is an ion, by an assay of the layer or, without one, in what was made of
+ * it alone; and one that a planned wash would take away as an ion.
  *
  * <p>Ionised to more than 99 %, two units of pH beyond the pKa. The pH of a planned wash is that of its class: hydroxide 13, carbonate 11,
  * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
@@ -51,50 +55,127 @@ public final class ContentAgainstPh implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
+        Set<Product> told = new HashSet<>();
         for (Step step : tally.run().orderedSteps()) {
             for (Product product : tally.run().products()) {
                 if (tally.run().status() == Run.Status.PLANNED) {
                     planned(tally.run(), step, product, findings);
                 } else {
-                    done(tally, step, product, findings);
+                    done(tally, step, product, told, findings);
                 }
             }
         }
         return findings.list();
     }
 
-    private void done(RunTally tally, Step step, Product product, FindingList findings) {
+    /** What was isolated contradicts every later wash as well, so that the first one is told. */
+    private void done(RunTally tally, Step step, Product product, Set<Product> told, FindingList findings) {
         Optional<Entered> pH = step.pHAfter().entered();
-        if (pH.isEmpty() || !isIon(product, pH.get().value())) {
+        if (pH.isEmpty()
+                || !isIon(product, pH.get().value())
+                || staysOrganic(product, pH.get().value())) {
             return;
         }
         for (String label : step.givesOrganic()) {
-            Optional<LayerTally> layer = tally.layer(label);
-            layer.stream()
-                    .flatMap(l -> l.contents().stream())
-                    .filter(c -> c.kind() == Content.Kind.MEASURED
-                            && c.substance().equalsIgnoreCase(product.name())
-                            && c.percentOf().orElse(0) >= substances.value(Threshold.AGAINST_PH_LEAST))
-                    .forEach(
-                            c -> findings.add(
-                                    FindingCode.CONTENT_AGAINST_PH,
-                                    Severity.CHECK,
-                                    layer.flatMap(LayerTally::entry)
-                                            .orElseThrow()
-                                            .row()
-                                            .at("Layer"),
-                                    Phrase.of(
-                                            "organic layer {} holds {} of {} by assay, but over water of pH {} it is an ion (pKa {})",
-                                            label,
-                                            Figure.decimals(c.percentOf().orElse(0), 1, "%"),
-                                            product.name(),
-                                            pH.get().asTyped(),
-                                            pKa(product).asTyped()),
-                                    Phrase.of("an ion in the aqueous layer"),
-                                    "more than 99 % ionised two units of pH beyond the pKa",
-                                    Phrase.of(
-                                            "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong.")));
+            Optional<Content> assayed = tally.layer(label)
+                    .flatMap(layer -> layer.contents().stream()
+                            .filter(c -> c.kind() == Content.Kind.MEASURED
+                                    && c.substance().equalsIgnoreCase(product.name()))
+                            .findFirst());
+            if (assayed.isPresent()) {
+                against(
+                        Severity.CHECK,
+                        assayed.get().percentOf().orElse(0),
+                        Phrase.of("by assay"),
+                        tally.run()
+                                .layer(label)
+                                .map(l -> l.row().at("Layer"))
+                                .orElse(step.row().at("pH after")),
+                        label,
+                        pH.get(),
+                        product,
+                        findings);
+            } else if (!isUnbuffered(tally.run(), step) && !told.contains(product)) {
+                isolatedFrom(tally, step, label, product)
+                        .filter(found -> found.percentOfTheory() >= substances.value(Threshold.AGAINST_PH_LEAST))
+                        .filter(found -> told.add(product))
+                        .ifPresent(found -> against(
+                                Severity.HOLD,
+                                found.percentOfTheory(),
+                                Phrase.of(
+                                        "as found in {}, which was made of it alone",
+                                        String.join(", ", found.labels())),
+                                step.row().at("pH after"),
+                                label,
+                                pH.get(),
+                                product,
+                                findings));
+            }
         }
+    }
+
+    private void against(
+            Severity severity,
+            double percent,
+            Phrase evidence,
+            Place place,
+            String label,
+            Entered pH,
+            Product product,
+            FindingList findings) {
+        if (percent < substances.value(Threshold.AGAINST_PH_LEAST)) {
+            return;
+        }
+        findings.add(
+                FindingCode.CONTENT_AGAINST_PH,
+                severity,
+                place,
+                Phrase.of(
+                        "organic layer {} holds {} of {} {}, but over water of pH {} it is an ion (pKa {})",
+                        label,
+                        Figure.decimals(percent, 1, "%"),
+                        product.name(),
+                        evidence,
+                        pH.asTyped(),
+                        pKa(product).asTyped()),
+                Phrase.of("an ion in the aqueous layer"),
+                "more than 99 % ionised two units of pH beyond the pKa",
+                Phrase.of(
+                        "Look at pH, labels, pKa and character; an assay of the aqueous layer, by a method that sees the ion,"
+                                + " settles which of them is wrong."));
+    }
+
+    /** A wash with water or brine, which has nothing to make an ion with whatever its pH reads. */
+    private boolean isUnbuffered(Run run, Step step) {
+        return step.operation().filter(o -> o == Step.Operation.WASH).isPresent()
+                && pHOf(run, step.material()).isEmpty();
+    }
+
+    /** What lots and later layers show of an organic layer that nobody assayed; what it is in per cent of theory. */
+    private static Optional<Found> isolatedFrom(RunTally tally, Step step, String label, Product product) {
+        if (step.from().contains(label)) {
+            return Optional.empty();
+        }
+        Optional<Double> theory = tally.theory()
+                .flatMap(t -> t.products().stream()
+                        .filter(p -> p.product().name().equalsIgnoreCase(product.name()))
+                        .findFirst())
+                .map(p -> p.massGrams().value());
+        return theory.flatMap(grams -> new FoundDownstream(tally.run(), tally.layers(), tally.lots())
+                .of(label, product)
+                .map(found -> new Found(found.labels(), 100 * found.grams().value() / grams)));
+    }
+
+    /** True where so much of the neutral form goes into the solvent that the ion follows it: P times what is not ionised is 1 or more. */
+    private static boolean staysOrganic(Product product, double pH) {
+        Optional<Double> ratio = product.partitionRatio()
+                .entered()
+                .map(Entered::value)
+                .or(() -> product.logP().entered().map(l -> Math.pow(10, l.value())));
+        double acid = AcidBase.ionisedAcidFraction(pKa(product).value(), pH);
+        double neutral =
+                product.character().orElse(Product.Character.NEUTRAL) == Product.Character.ACID ? 1 - acid : acid;
+        return ratio.filter(p -> p * neutral >= 1).isPresent();
     }
 
     private void planned(Run run, Step step, Product product, FindingList findings) {
@@ -158,4 +239,6 @@ public final class ContentAgainstPh implements RunRule {
             return Optional.empty();
         }
     }
+
+    private record Found(List<String> labels, double percentOfTheory) {}
 }
