@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
+import workuptally.judgement.hazards.ContainerHazards;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reactivity;
@@ -35,6 +36,7 @@ public final class ContainerReviews {
     private final ContainerStreams streams;
     private final CarriedMaterials carried;
     private final Reactivity reactivity;
+    private final ContainerHazards hazards;
     private final Map<String, RunTally> runs;
 
     /**
@@ -54,6 +56,7 @@ public final class ContainerReviews {
         this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
         this.reactivity = reference.reactivity();
+        this.hazards = new ContainerHazards(book, tallies, substances);
     }
 
     /** One review per container, in order of the table. */
@@ -88,7 +91,8 @@ public final class ContainerReviews {
             }
             proposals.add(proposal);
         }
-        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()));
+        return new ContainerReview(
+                ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()), hazards.of(ledger));
     }
 
     /** False where a layer of a contact has no density that tells which phase it is, and no check at the bench says so: its stream is a guess. */

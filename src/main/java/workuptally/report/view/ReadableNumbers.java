@@ -3,11 +3,14 @@ package workuptally.report.view;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
 
 /** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
 public final class ReadableNumbers {
+    private static final Pattern POINT_IN_FIGURE =
+            Pattern.compile("(?<![\\d.]\\.\\d{0,4})(?<=\\d)\\.(?=\\d+(?!\\d*\\.\\d))");
     private static final char MINUS = '\u2212';
     private static final String NOT_A_NUMBER = "–";
 
@@ -22,6 +25,15 @@ public final class ReadableNumbers {
     public ReadableNumbers(char mark) {
         this.mark = mark;
         this.rounding = Rounding.in(mark == ',' ? Locale.GERMANY : Locale.ROOT);
+    }
+
+    /**
+     * Our own words, or a figure as typed, with the reader's decimal mark. A version such as 1.2.3 stays.
+     *
+     * @param text text with decimal points, or with none
+     */
+    public String inWords(String text) {
+        return mark == '.' ? text : POINT_IN_FIGURE.matcher(text).replaceAll(String.valueOf(mark));
     }
 
     /** The decimal mark. */

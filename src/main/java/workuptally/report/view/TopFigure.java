@@ -84,7 +84,7 @@ public record TopFigure(String label, String value, String detail) {
             }
         }
         if (isOnlyPlanned(review)) {
-            return new TopFigure("Product recovered", NONE, "nothing isolated yet: all runs are planned");
+            return new TopFigure("Product recovered", NONE, "nothing isolated yet: every run is planned");
         }
         if (all == 0) {
             return new TopFigure("Product recovered", NONE, "no theory could be computed");
@@ -93,7 +93,7 @@ public record TopFigure(String label, String value, String detail) {
         if (theory == 0) {
             return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
-        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory; " + inLayers
+        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory by mass; " + inLayers
                 + (kept > 0 ? ", " + numbers.significant(100 * kept / all, 2) + "\u00A0%" : "");
         return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", share);
     }
@@ -113,15 +113,15 @@ public record TopFigure(String label, String value, String detail) {
 
     private static TopFigure solvent(Review review, ReadableNumbers numbers) {
         PeriodTotals period = review.period();
+        if (isOnlyPlanned(review)) {
+            return new TopFigure("Solvent in", NONE, "nothing used yet; planned amounts on the bench sheets");
+        }
         if (period.solventInGrams() == 0) {
-            return new TopFigure(
-                    "Solvent in",
-                    NONE,
-                    isOnlyPlanned(review) ? "nothing used yet: all runs are planned" : "no solvent is recorded");
+            return new TopFigure("Solvent in", NONE, "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
+                : numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% other distillates, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",

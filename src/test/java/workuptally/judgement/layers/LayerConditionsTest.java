@@ -168,9 +168,7 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "1.40"), "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
-                Wording.POINT
-                        .of(condition.evidence())
-                        .endsWith("look for a portion without a row, then for a wrong reading"),
+                Wording.POINT.of(condition.evidence()).startsWith("balance on S lacks at least"),
                 Wording.POINT.of(condition.evidence()));
         SmallBook stopped = WashedRun.book().but("isolated", "Net", "1.40").first("runs", "Conversion (%)", "8");
         assertState(State.MET, "R6", stopped);
