@@ -73,8 +73,7 @@ public record ContainerLine(
         if (age.dueNow()) {
             return limit == 0 ? "due today" : "last working day today";
         }
-        long left = age.lastWorkingDay().orElseThrow().toEpochDay()
-                - age.asOf().toEpochDay();
+        long left = age.lastWorkingDay().orElseThrow().toEpochDay() - age.asOf().toEpochDay();
         return Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + limit, "day");
     }
 }

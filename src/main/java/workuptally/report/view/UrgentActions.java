@@ -293,10 +293,8 @@ final class UrgentActions {
     /** Containers whose last working day in time is today or past. */
     private void containers(List<Ranked> all) {
         List<String> due = review.containers().stream()
-                .filter(c -> c.tally()
-                        .age()
-                        .filter(a -> a.overdue() || a.dueNow())
-                        .isPresent())
+                .filter(c ->
+                        c.tally().age().filter(a -> a.overdue() || a.dueNow()).isPresent())
                 .map(ContainerReview::id)
                 .toList();
         if (!due.isEmpty()) {

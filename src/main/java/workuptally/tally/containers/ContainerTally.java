@@ -65,7 +65,8 @@ public record ContainerTally(
 
         /** True where the local limit has not passed and no working day is left before it does. */
         public boolean dueNow() {
-            return !overdue() && lastWorkingDay.filter(day -> !day.isAfter(asOf)).isPresent();
+            return !overdue()
+                    && lastWorkingDay.filter(day -> !day.isAfter(asOf)).isPresent();
         }
     }
 }
