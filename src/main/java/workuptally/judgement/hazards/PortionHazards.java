@@ -112,8 +112,7 @@ final class PortionHazards {
         if (!organic || total <= 0) {
             return;
         }
-        for (QuenchByProduct one :
-                QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
+        for (QuenchByProduct one : QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
             double percent = Math.min(100, 100 * one.grams() / total);
             substances.material(one.name()).hazard().stream()
                     .flatMap(h -> h.statements().stream())

@@ -43,8 +43,7 @@ public record QuenchByProduct(
             // An alkoxide of lithium and a salt of magnesium hold the metal too, but no bond from carbon to it.
             boolean organometallic =
                     substances.material(charge.material(), charge.formula()).is(ORGANOMETALLIC);
-            Optional<Solvent> byProduct =
-                    organometallic ? byProduct(charge.formula(), substances) : Optional.empty();
+            Optional<Solvent> byProduct = organometallic ? byProduct(charge.formula(), substances) : Optional.empty();
             if (byProduct.isEmpty() || amount.amountMillimoles().isEmpty()) {
                 continue;
             }
@@ -56,7 +55,9 @@ public record QuenchByProduct(
                         byProduct.get().name().toLowerCase(Locale.ROOT),
                         charged,
                         used,
-                        (charged - used) * byProduct.get().molarMassGramsPerMole().orElse(0) / 1000));
+                        (charged - used)
+                                * byProduct.get().molarMassGramsPerMole().orElse(0)
+                                / 1000));
             }
         }
         return all;

@@ -39,8 +39,7 @@ public final class OrganometallicExcess implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        for (QuenchByProduct one :
-                QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
+        for (QuenchByProduct one : QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
             List<String> reused = harmsForGood(one) ? reused(tally) : List.of();
             findings.add(
                     FindingCode.QUENCH_BY_PRODUCT,

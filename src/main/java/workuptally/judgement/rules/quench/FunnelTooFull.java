@@ -66,8 +66,8 @@ public final class FunnelTooFull implements RunRule {
     private static Optional<StepReaction> shortWash(RunTally tally, Contact contact) {
         return tally.evidence().reactions().stream()
                 .filter(r -> r.step() == contact.step())
-                .filter(r -> r.capacityRatio().orElse(1) < 1
-                        && r.neededMillilitres().isPresent())
+                .filter(r ->
+                        r.capacityRatio().orElse(1) < 1 && r.neededMillilitres().isPresent())
                 .findFirst();
     }
 
