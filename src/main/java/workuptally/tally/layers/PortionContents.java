@@ -17,6 +17,7 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.ClassBehaviour;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
 import workuptally.tally.amounts.Substances;
@@ -256,7 +257,7 @@ public final class PortionContents {
 
     private Optional<Present> afterWaterAndTest(Present present, boolean water, Step step) {
         Present kept = present;
-        if (water && kept.part().isDestroyedByWater()) {
+        if (water && isDestroyedByWater(kept)) {
             if (!kept.persists()) {
                 return Optional.empty();
             }
@@ -278,6 +279,17 @@ public final class PortionContents {
             }
         }
         return Optional.of(kept);
+    }
+
+    /** By its row, else, of a name that no table has, by each of its classes of which the table tells what becomes of it. */
+    private boolean isDestroyedByWater(Present present) {
+        if (present.part().row().isPresent()) {
+            return present.part().isDestroyedByWater();
+        }
+        List<ClassBehaviour> behaviours = present.membership().classes().stream()
+                .flatMap(name -> substances.classBehaviour(name).stream())
+                .toList();
+        return !behaviours.isEmpty() && behaviours.stream().allMatch(ClassBehaviour::goneWithWater);
     }
 
     /** What water leaves of something that persists: its parent class, azide of a silyl azide; a heavy metal. */
