@@ -37,8 +37,6 @@ public enum Threshold {
     EQUIVALENT_STRENGTH(0, 1),
     /** Conversion below which no conversion-adjusted yield is formed; fraction. */
     LEAST_CONVERSION(0, 1),
-    /** Share of theory that by-products and starting material of a reaction may hold without a word against the readings; fraction. */
-    MOST_NOT_FORMED(0, 1),
     /** For a solvent that mixes with water and that octanol does not prefer; c(organic)/c(water). */
     MISCIBLE_DISTRIBUTION(0, 1000),
     /** Solubility of a solvent in an aqueous layer that salts out; fraction of that in water. */
@@ -115,6 +113,8 @@ public enum Threshold {
     ALIQUOTS_NOTE(0, 100),
     /** Product on a drying cake from which it is noted; % of theory. */
     CAKE_NOTE(0, 100),
+    /** Cake over the drying agent on it, below which it weighs too little; ratio. */
+    CAKE_LEAST(0, 1),
     /** Share in an extraction from which it is noted; % of the organic volume. */
     MISCIBLE_NOTE(0, 100),
     /** Share in an extraction from which it is a check; % of the organic volume. */

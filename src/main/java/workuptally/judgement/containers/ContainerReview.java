@@ -6,6 +6,7 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
+import workuptally.tally.suspects.RunSuspects;
 
 /**
  * A container with what is proposed for it.
@@ -15,13 +16,15 @@ import workuptally.tally.containers.ContainerTally;
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
  * @param facts limits of regulations that may bear on it
  * @param hazards notes by what it holds: one for each component, then one about the whole
+ * @param suspects what its entries say against each other, and the cells that may be behind it
  */
 public record ContainerReview(
         ContainerTally tally,
         List<ProposalFit> proposals,
         ContainerState afterProposals,
         List<RegulatoryFact> facts,
-        List<HazardNote> hazards) {
+        List<HazardNote> hazards,
+        RunSuspects suspects) {
     /** Copies the list. */
     public ContainerReview {
         proposals = List.copyOf(proposals);

@@ -23,6 +23,7 @@ import workuptally.tally.containers.ContainerAccount;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
+import workuptally.tally.suspects.ContainerSuspects;
 
 /**
  * Looks at every proposed transfer in order of the table. A proposal of another stream, or one that meets what it must not, is not added
@@ -38,6 +39,7 @@ public final class ContainerReviews {
     private final Reactivity reactivity;
     private final ContainerHazards hazards;
     private final Map<String, RunTally> runs;
+    private final ContainerSuspects suspects;
 
     /**
      * Reviews of the containers of a book.
@@ -57,6 +59,7 @@ public final class ContainerReviews {
         this.carried = new CarriedMaterials(substances, runs);
         this.reactivity = reference.reactivity();
         this.hazards = new ContainerHazards(book, tallies, substances);
+        this.suspects = new ContainerSuspects(book, tallies, substances);
     }
 
     /** One review per container, in order of the table. */
@@ -92,7 +95,12 @@ public final class ContainerReviews {
             proposals.add(proposal);
         }
         return new ContainerReview(
-                ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()), hazards.of(ledger));
+                ledger,
+                proposals,
+                state,
+                new RegulatoryFacts(substances).of(stream, ledger.now()),
+                hazards.of(ledger),
+                suspects.of(ledger));
     }
 
     /** False where a layer of a contact has no density that tells which phase it is, and no check at the bench says so: its stream is a guess. */

@@ -24,8 +24,7 @@ import workuptally.tally.layers.LayerTally;
  * <p>Own evidence does not suffice while a rag was not assayed, a portion that a step gave or a step that gave a portion was not recorded,
  * where a balance is over, or where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then a
  * portion was not recorded or something that was measured is wrong, or it is in a portion or by-product that an assay must show first. A
- * reaction may have given by-products that nobody named, or have stopped half way: a moderate yield alone says nothing against the
- * readings. Where the balance cannot be decided, for want of an assay or because it is too coarse, its best estimate counts instead:
+ * conversion that was entered accounts for what never formed. Where the balance cannot be decided, for want of an assay or because it is too coarse, its best estimate counts instead:
  * knowing less never lets a layer pass. The small rest must leave room for U, by which a balance may read too
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */

@@ -87,7 +87,9 @@ final class ContainerPart {
     private void facts(List<Block> blocks, ContainerReview container) {
         if (!container.facts().isEmpty()) {
             StringJoiner text = new StringJoiner("; ", FACTS, ".");
-            container.facts().forEach(fact -> text.add(fact.text() + " [" + fact.citation() + "]"));
+            container
+                    .facts()
+                    .forEach(fact -> text.add(look.figures().inWords(fact.text()) + " [" + fact.citation() + "]"));
             blocks.add(new Paragraph(look, text.toString(), look.caption()));
         }
     }

@@ -3,14 +3,11 @@ package workuptally.report.view;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Rounding;
 
 /** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
 public final class ReadableNumbers {
-    private static final Pattern POINT_IN_FIGURE =
-            Pattern.compile("(?<![\\d.]\\.\\d{0,4})(?<=\\d)\\.(?=\\d+(?!\\d*\\.\\d))");
     private static final char MINUS = '\u2212';
     private static final String NOT_A_NUMBER = "–";
 
@@ -33,7 +30,7 @@ public final class ReadableNumbers {
      * @param text text with decimal points, or with none
      */
     public String inWords(String text) {
-        return mark == '.' ? text : POINT_IN_FIGURE.matcher(text).replaceAll(String.valueOf(mark));
+        return FiguresInText.with(mark, text);
     }
 
     /** The decimal mark. */

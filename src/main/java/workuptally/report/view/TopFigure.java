@@ -84,7 +84,7 @@ public record TopFigure(String label, String value, String detail) {
             }
         }
         if (isOnlyPlanned(review)) {
-            return new TopFigure("Product recovered", NONE, "nothing isolated yet: every run is planned");
+            return new TopFigure("Product recovered", NONE, "nothing isolated yet: all runs are planned");
         }
         if (all == 0) {
             return new TopFigure("Product recovered", NONE, "no theory could be computed");
@@ -113,11 +113,11 @@ public record TopFigure(String label, String value, String detail) {
 
     private static TopFigure solvent(Review review, ReadableNumbers numbers) {
         PeriodTotals period = review.period();
-        if (isOnlyPlanned(review)) {
-            return new TopFigure("Solvent in", NONE, "nothing used yet; planned amounts on the bench sheets");
-        }
         if (period.solventInGrams() == 0) {
-            return new TopFigure("Solvent in", NONE, "no solvent is recorded");
+            return new TopFigure(
+                    "Solvent in",
+                    NONE,
+                    isOnlyPlanned(review) ? "nothing used yet: all runs are planned" : "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""

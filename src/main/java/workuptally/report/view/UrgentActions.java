@@ -58,6 +58,7 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
+        containers(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -76,7 +77,6 @@ final class UrgentActions {
                 all.add(alike(items));
             }
         });
-        containers(all);
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
@@ -284,38 +284,30 @@ final class UrgentActions {
                         OptionalDouble.empty())));
     }
 
+    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
+    private void containers(List<Ranked> all) {
+        List<String> due = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            container
+                    .tally()
+                    .age()
+                    .filter(a -> a.overdue() || a.dueNow())
+                    .ifPresent(age -> due.add(container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
+        }
+        if (!due.isEmpty()) {
+            String text = "Have collected today: "
+                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
+            all.add(new Ranked(
+                    1,
+                    Double.MAX_VALUE,
+                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
+        }
+    }
+
     /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
     private static String ids(Set<String> ids, long proposed) {
         String all = String.join(", ", ids);
         return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
-    }
-
-    /** Containers whose last working day in time is today or past. */
-    private void containers(List<Ranked> all) {
-        List<String> due = review.containers().stream()
-                .filter(c ->
-                        c.tally().age().filter(a -> a.overdue() || a.dueNow()).isPresent())
-                .map(ContainerReview::id)
-                .toList();
-        if (!due.isEmpty()) {
-            all.add(new Ranked(
-                    1,
-                    0,
-                    new UrgentAction(
-                            Severity.CHECK,
-                            due.size() == 1 ? due.get(0) : due.size() + " containers",
-                            List.of(),
-                            "Due today or past it: have "
-                                    + (due.size() == 1
-                                            ? "it"
-                                            : Words.listed(
-                                                    due,
-                                                    ", ",
-                                                    UrgentAction.MOST_CHARACTERS - 40,
-                                                    more -> more + " more"))
-                                    + " collected, or ask the waste contact",
-                            OptionalDouble.empty())));
-        }
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */

@@ -25,8 +25,6 @@ public final class Wording {
     private static final Pattern SENTENCE_END =
             Pattern.compile("(?<=\\.)(?<!\\b(?:sat|aq|ca|conc|dil|min|max)\\.) (?=\\p{Lu})");
 
-    private static final Pattern POINT_IN_FIGURE = Pattern.compile("(?<=\\d)\\.(?=\\d)");
-
     private final char mark;
     private final UnaryOperator<String> words;
 
@@ -99,7 +97,7 @@ public final class Wording {
 
     /** Figures that stand in our own words, such as a limit of the trade, have the reader's mark as well. */
     private String localised(String template) {
-        return mark == '.' ? template : POINT_IN_FIGURE.matcher(template).replaceAll(String.valueOf(mark));
+        return FiguresInText.with(mark, template);
     }
 
     private void put(Object part, StringBuilder text) {
@@ -108,7 +106,7 @@ public final class Wording {
         } else if (part instanceof Figure figure) {
             text.append(of(figure));
         } else {
-            text.append(part);
+            text.append(FiguresInText.with(mark, String.valueOf(part)));
         }
     }
 

@@ -3,7 +3,6 @@ package workuptally.tally.balance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
@@ -113,20 +112,11 @@ public record Closure(
      * they can hold anything, and an assay is to show it.
      */
     public double candidatesAtMostPercent() {
-        return atMostPercent(c -> !c.withoutAssay());
-    }
-
-    /** The same without substances that nobody named. */
-    public double namedAtMostPercent() {
-        return atMostPercent(Candidate::isBounded);
-    }
-
-    private double atMostPercent(Predicate<Candidate> counted) {
         double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
         return gramsPerPercent <= 0
                 ? Double.POSITIVE_INFINITY
                 : candidates.stream()
-                                .filter(counted)
+                                .filter(c -> !c.withoutAssay())
                                 .mapToDouble(Candidate::highGrams)
                                 .sum()
                         / gramsPerPercent;
@@ -180,12 +170,7 @@ public record Closure(
 
         /** True for a kept portion, or a by-product, partner or lot, that nobody assayed: it can hold all that is missing, and an assay would show it. */
         public boolean withoutAssay() {
-            return looked == Looked.IN_NO_KEPT_PORTION || looked == Looked.NOWHERE;
-        }
-
-        /** True for a place that was named and that something bounds. */
-        public boolean isBounded() {
-            return looked == Looked.BOUNDED;
+            return looked != Looked.BOUNDED;
         }
     }
 
@@ -196,9 +181,7 @@ public record Closure(
         /** Nobody assayed this kept portion. */
         IN_NO_KEPT_PORTION,
         /** Nobody assayed anything for this by-product, partner or lot. */
-        NOWHERE,
-        /** What a reaction may usually give beside its product: substances that nobody named. */
-        UNNAMED
+        NOWHERE
     }
 
     /** What a closure says. */

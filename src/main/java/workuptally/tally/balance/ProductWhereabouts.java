@@ -13,10 +13,10 @@ import workuptally.chemistry.Drying;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -112,44 +112,33 @@ public final class ProductWhereabouts implements Whereabouts {
                         TRANSFER_LOSS.high() * p.massGrams().value(),
                         "1 to 2 % of theory is usual at bench scale (common practice)",
                         "rinse the flasks and weigh the residue")));
+        unconverted(product, counts, missing).ifPresent(candidates::add);
         candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
-        neverFormed(product, candidates, unaccountedGrams, missing).ifPresent(one -> {
-            int behind = (int) candidates.stream()
-                    .filter(c -> c.highGrams() >= one.highGrams())
-                    .count();
-            candidates.add(behind, one);
-        });
         return candidates;
     }
 
     /**
-     * Product that a reaction did not give: where more is missing than the places named can hold, it became, or stayed, something else,
-     * which a lot or a layer can hold that was assayed for the product alone; up to the usual share of theory, or what the conversion leaves.
-     * Kept portions that nobody assayed count for nothing here, so that an assay that is taken away changes nothing.
+     * Product that was never formed, as a conversion says that was measured and entered, where no assay tells of the starting material; a
+     * limit or nought says nothing.
      */
-    private Optional<Candidate> neverFormed(
-            Product product, List<Candidate> named, double unaccountedGrams, double missing) {
-        double held = named.stream()
-                .filter(Candidate::isBounded)
-                .mapToDouble(Candidate::highGrams)
-                .sum();
+    private Optional<Candidate> unconverted(Product product, Predicate<String> counts, double missing) {
         Optional<Double> ofTheory = theory.flatMap(t -> t.products().stream()
                 .filter(p -> p.product() == product)
                 .findFirst()
                 .map(p -> p.massGrams().value()));
-        if (run.kind() != Run.Kind.REACTION || unaccountedGrams <= held || ofTheory.isEmpty()) {
-            return Optional.empty();
-        }
-        double unconverted =
-                1 - run.conversionPercent().entered().map(Entered::value).orElse(100.0) / 100;
-        double share = Math.max(substances.value(Threshold.MOST_NOT_FORMED), unconverted);
-        return Optional.of(new Candidate(
-                "by-products or starting material, as it is or hydrolysed",
-                0,
-                Math.min(missing, share * ofTheory.get()),
-                "a reaction need not give all of its product; looked for nowhere",
-                "look for by-products and starting material in crude and aqueous layers",
-                Closure.Looked.UNNAMED));
+        Optional<Double> left = run.conversionPercent()
+                .entered()
+                .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
+                .map(c -> 1 - c.value() / 100);
+        boolean lookedFor = run.charges().stream().map(Charge::material).anyMatch(m -> counts.test(m) && isFound(m));
+        return run.kind() != Run.Kind.REACTION || ofTheory.isEmpty() || lookedFor
+                ? Optional.empty()
+                : left.map(share -> new Candidate(
+                        "starting material that did not react",
+                        0,
+                        Math.min(missing, share * ofTheory.get()),
+                        "conversion as entered in Runs",
+                        "assay the crude for the starting material"));
     }
 
     private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {

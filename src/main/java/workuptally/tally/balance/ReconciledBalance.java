@@ -61,7 +61,7 @@ public record ReconciledBalance(List<Value> values, double chiSquare, int degree
     public static ReconciledBalance of(List<Closure> closures, Optional<MassBalance> massBalance) {
         List<Balance> balances = new ArrayList<>();
         for (Closure closure : closures) {
-            double lost = Math.max(TRANSFER_LOSS_PERCENT, closure.namedAtMostPercent());
+            double lost = Math.max(TRANSFER_LOSS_PERCENT, closure.candidatesAtMostPercent());
             boolean open = closure.candidates().stream().anyMatch(Closure.Candidate::keptWithoutAssay);
             if (!open && Double.isFinite(lost)) {
                 balances.add(new Balance(closure.percent(), closure.percent().value() - 100 + lost / 2, lost));

@@ -17,16 +17,16 @@ class PhrasesInWordsTest {
     private static final Wording COMMA = new Wording(',');
 
     @Test
-    void figuresHaveTheReadersMarkAndWhatWasTypedStaysAsTyped() {
+    void figuresHaveTheReadersMarkAndSoHasWhatWasTyped() {
         Phrase phrase = Phrase.of("read {} g; {} of {}", "12.50", Figure.decimals(3.8238, 3, "g"), "P");
         assertEquals("read 12.50 g; 3.824 g of P", Wording.POINT.of(phrase));
-        assertEquals("read 12.50 g; 3,824 g of P", COMMA.of(phrase));
+        assertEquals("read 12,50 g; 3,824 g of P", COMMA.of(phrase));
     }
 
     @Test
     void limitsInOurOwnWordsHaveTheReadersMarkToo() {
         assertEquals(
-                "0,5 % of theory at most, not 12.5", COMMA.of(Phrase.of("0.5 % of theory at most, not {}", "12.5")));
+                "0,5 % of theory at most, not 12,5", COMMA.of(Phrase.of("0.5 % of theory at most, not {}", "12.5")));
     }
 
     @Test
