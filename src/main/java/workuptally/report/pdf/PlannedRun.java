@@ -93,10 +93,6 @@ final class PlannedRun {
             if (reaction.worstLitres() > 0) {
                 text.add(reaction.gas().replace('2', '\u2082') + " "
                         + figures.significant(reaction.expectedLitres(), 2) + "\u00A0L expected, "
-                        + (reaction.litresOfThisWash() < reaction.expectedLitres()
-                                ? figures.significant(reaction.litresOfThisWash(), 2)
-                                        + "\u00A0L from the wash as planned, "
-                                : "")
                         + figures.significant(reaction.worstLitres(), 2) + "\u00A0L at worst");
             }
             if (reaction.capacityRatio().isPresent()) {

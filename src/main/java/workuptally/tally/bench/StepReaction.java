@@ -50,13 +50,6 @@ public record StepReaction(
                 .sum();
     }
 
-    /**
-     * Gas of the wash as it is planned, L: a wash that covers only a part of the acid gives that part of the gas. Exact for hydrogencarbonate.
-     */
-    public double litresOfThisWash() {
-        return expectedLitres * Math.min(1, capacityRatio.orElse(1));
-    }
-
     /** Volume of this wash that the worst case would take, mL. */
     public OptionalDouble neededAtWorstMillilitres() {
         return neededMillilitres.isPresent()

@@ -53,14 +53,13 @@ public final class GasExpected implements RunRule {
                     Severity.NOTE,
                     reaction.step().row().at("Operation"),
                     Phrase.of(
-                            "step {} ({}): about {} {}, {}{}{} ({}); {} in the worst case{}",
+                            "step {} ({}): about {} {}, {}{} ({}); {} in the worst case{}",
                             reaction.step().number(),
                             reaction.step().material(),
                             Figure.decimals(reaction.expectedMillimoles(), 0, "mmol"),
                             subscripted(reaction.gas()),
                             Figure.decimals(reaction.expectedLitres(), 2, "L"),
                             loads,
-                            ofThisWash(reaction),
                             reaction.because(),
                             Figure.decimals(reaction.worstLitres(), 2, "L"),
                             space),
@@ -73,15 +72,6 @@ public final class GasExpected implements RunRule {
                                     + " data sheet and the local rules."));
         }
         return findings.list();
-    }
-
-    /** A wash that is too small gives less until it is enlarged. */
-    private static Phrase ofThisWash(StepReaction reaction) {
-        return reaction.litresOfThisWash() < reaction.expectedLitres()
-                ? Phrase.of(
-                        " once the wash is large enough, {} from the wash as it is",
-                        Figure.decimals(reaction.litresOfThisWash(), 2, "L"))
-                : Phrase.NONE;
     }
 
     /** A formula with its numbers below the line. */
