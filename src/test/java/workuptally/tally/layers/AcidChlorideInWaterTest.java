@@ -12,7 +12,8 @@ import workuptally.examples.SmallBook;
  */
 class AcidChlorideInWaterTest {
     @ParameterizedTest
-    @CsvSource({"benzoyl chloride, false", "4-methoxybenzoyl chloride, false", "4-chlorobenzenesulfonyl chloride, true"})
+    @CsvSource({"benzoyl chloride, false", "4-methoxybenzoyl chloride, false", "4-chlorobenzenesulfonyl chloride, true"
+    })
     void waterLayerHoldsWhatWaterLeaves(String name, boolean left) {
         boolean held = SmallBook.reaction()
                 .row("charges", "Material", name, "Role", "reagent", "Actual amount", "3.4", "Actual unit", "g")
