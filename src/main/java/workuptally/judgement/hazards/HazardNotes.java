@@ -23,6 +23,7 @@ import workuptally.reference.Source;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.QuenchByProduct;
 
 /** Cautions about the operations and materials of a run, from the reference data. They are reminders; the safety data sheet and the local rules win. */
 public final class HazardNotes {
@@ -53,18 +54,23 @@ public final class HazardNotes {
         List<HazardNote> all =
                 new ArrayList<>(operations.of(run, tally.evidence().meetings()));
         all.addAll(portions.of(tally, materials));
-        all.addAll(ofMaterials(run));
+        all.addAll(ofMaterials(tally));
         notHeld(materials).ifPresent(all::add);
         ownCompounds(materials).ifPresent(all::add);
         return List.copyOf(all);
     }
 
-    private List<HazardNote> ofMaterials(Run run) {
+    /** What was charged and added, and what a quench gives besides. */
+    private List<HazardNote> ofMaterials(RunTally tally) {
+        Run run = tally.run();
         List<String> names = new ArrayList<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
                 .filter(step -> !step.material().isBlank())
                 .map(this::named)
+                .forEach(names::add);
+        QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
+                .map(QuenchByProduct::name)
                 .forEach(names::add);
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         for (String name : names) {

@@ -3,6 +3,7 @@ package workuptally.judgement.hazards;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +20,7 @@ import workuptally.reference.Reference;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
@@ -44,10 +46,12 @@ final class PortionHazards {
     private static final String WATER = "water";
 
     private final Reference reference;
+    private final Substances substances;
     private final PartStatements parts;
 
     PortionHazards(Substances substances) {
         this.reference = substances.reference();
+        this.substances = substances;
         this.parts = new PartStatements(substances);
     }
 
@@ -94,7 +98,35 @@ final class PortionHazards {
         parts.say(percents, pH, said);
         named(percents, materials, said);
         carried(tally, label, said);
+        ofQuench(tally, label, grams, said);
         return said.note(HazardNote.subjectOfPortion(label));
+    }
+
+    /** What the quench of an organometallic gave, which goes with the organic phase and its solvent; how much of it where, nobody measured. */
+    private void ofQuench(RunTally tally, String label, Map<String, Double> grams, Said said) {
+        boolean organic = tally.layer(label)
+                .flatMap(LayerTally::phase)
+                .filter(p -> p == Layer.Phase.DISTILLATE || p == Layer.Phase.ORGANIC)
+                .isPresent();
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        if (!organic || total <= 0) {
+            return;
+        }
+        for (QuenchByProduct one : QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
+            double percent = Math.min(100, 100 * one.grams() / total);
+            substances.material(one.name()).hazard().stream()
+                    .flatMap(h -> h.statements().stream())
+                    .filter(code -> MixtureStatements.isBorneAt(code, percent))
+                    .forEach(said.codes()::add);
+            said.words()
+                    .add(String.format(
+                            Locale.ROOT,
+                            "May hold up to %.2g g of %s from the quench of %s.",
+                            one.grams(),
+                            one.name(),
+                            one.charge().material()));
+            said.sources().add("stoichiometry of the quench");
+        }
     }
 
     /** What a portion takes along wherever it is poured: what sets a toxic gas free, and what must not have met. */

@@ -49,4 +49,12 @@ public record StepReaction(
                 })
                 .sum();
     }
+
+    /** Volume of this wash that the worst case would take, mL. */
+    public OptionalDouble neededAtWorstMillilitres() {
+        return neededMillilitres.isPresent()
+                ? OptionalDouble.of(
+                        neededMillilitres.getAsDouble() * worstToNeutraliseMillimoles / toNeutraliseMillimoles)
+                : OptionalDouble.empty();
+    }
 }

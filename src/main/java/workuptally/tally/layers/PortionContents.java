@@ -17,6 +17,7 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.ClassBehaviour;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
 import workuptally.tally.amounts.Substances;
@@ -182,7 +183,8 @@ public final class PortionContents {
         boolean water = all.stream().anyMatch(p -> p.is(WATER));
         List<Present> left = new ArrayList<>();
         for (Present present : all) {
-            afterWaterAndTest(present, water, step).ifPresent(left::add);
+            afterWaterAndTest(present, water, waterMillilitres(step, added), step)
+                    .ifPresent(left::add);
         }
         Operation operation = step.operation().orElse(Operation.COMBINE);
         boolean contact = CONTACTS.contains(operation)
@@ -260,15 +262,27 @@ public final class PortionContents {
                 && !present.prefersOrganic();
     }
 
-    private Optional<Present> afterWaterAndTest(Present present, boolean water, Step step) {
+    /** Water that a step brings, mL: none where it adds something else, not told where its volume is not. */
+    private static OptionalDouble waterMillilitres(Step step, List<Present> added) {
+        if (added.stream().noneMatch(p -> p.is(WATER))) {
+            return OptionalDouble.of(0);
+        }
+        return step.volumeMillilitres()
+                .entered()
+                .map(v -> OptionalDouble.of(v.value() * step.portionCount()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private Optional<Present> afterWaterAndTest(
+            Present present, boolean water, OptionalDouble waterMillilitres, Step step) {
         Present kept = present;
-        if (water && kept.part().isDestroyedByWater()) {
+        if (water && isDestroyedByWater(kept)) {
             if (!kept.persists()) {
                 return Optional.empty();
             }
             kept = kept.as(remaining(kept));
         } else if (water && kept.part().row().isPresent() && !kept.is(WATER)) {
-            kept = kept.as(weakened(kept));
+            kept = kept.as(weakened(kept, waterMillilitres));
         }
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
@@ -286,6 +300,17 @@ public final class PortionContents {
         return Optional.of(kept);
     }
 
+    /** By its row, else, of a name that no table has, by each of its classes of which the table tells what becomes of it. */
+    private boolean isDestroyedByWater(Present present) {
+        if (present.part().row().isPresent()) {
+            return present.part().isDestroyedByWater();
+        }
+        List<ClassBehaviour> behaviours = present.membership().classes().stream()
+                .flatMap(name -> substances.classBehaviour(name).stream())
+                .toList();
+        return !behaviours.isEmpty() && behaviours.stream().allMatch(ClassBehaviour::goneWithWater);
+    }
+
     /** What water leaves of something that persists: its parent class, azide of a silyl azide; a heavy metal. */
     private Membership remaining(Present present) {
         List<String> parents = new ArrayList<>();
@@ -299,10 +324,27 @@ public final class PortionContents {
         return reactivity.membership(parents, List.of());
     }
 
-    /** A strong acid that has met water counts as dilute. */
-    private Membership weakened(Present present) {
-        Membership dilute =
-                reactivity.membership(present.part().row().orElseThrow(), OptionalDouble.of(0), OptionalDouble.of(0));
+    /**
+     * A strong acid counts at the strength that the water of the step leaves it at most, the water it came with left out; as dilute where
+     * either amount is not told.
+     */
+    private Membership weakened(Present present, OptionalDouble waterMillilitres) {
+        OptionalDouble molarMass = present.part()
+                .substance()
+                .flatMap(s -> s.solute())
+                .map(s -> OptionalDouble.of(s.molarMassGramsPerMole()))
+                .orElse(OptionalDouble.empty());
+        double percent = 0;
+        double molesPerLitre = 0;
+        if (waterMillilitres.isPresent()
+                && present.millimoles().isPresent()
+                && molarMass.isPresent()) {
+            double grams = present.millimoles().getAsDouble() * molarMass.getAsDouble() / 1000;
+            percent = 100 * grams / (grams + waterMillilitres.getAsDouble());
+            molesPerLitre = present.millimoles().getAsDouble() / waterMillilitres.getAsDouble();
+        }
+        Membership dilute = reactivity.membership(
+                present.part().row().orElseThrow(), OptionalDouble.of(percent), OptionalDouble.of(molesPerLitre));
         boolean still = present.membership().classes().containsAll(dilute.classes());
         return still ? dilute : present.membership();
     }

@@ -394,7 +394,7 @@ final class FindingExamples {
         add("reductant-short", Severity.STOP, thiosulfate(1));
         add(
                 "quench-by-product",
-                Severity.NOTE,
+                Severity.CHECK,
                 clean().plus(
                                 "charges",
                                 "X1,phenylmagnesium bromide in THF,reagent,C6H5BrMg,181.31,,,,30,mL,,3.0,2.9,1.0,"));
@@ -467,7 +467,7 @@ final class FindingExamples {
                 Severity.CHECK,
                 clean().table("layers", LAYERS).table("limits", TODAY));
         add("container-overdue", Severity.CHECK, container(SOLVENTS + "10,400,900,acetone 500 g,2025-11-03"));
-        add("container-due-soon", Severity.NOTE, container(SOLVENTS + "10,400,900,acetone 500 g,2025-12-08"));
+        add("container-due-soon", Severity.NOTE, container(SOLVENTS + "10,400,900,acetone 500 g,2025-12-09"));
         add("container-content-unknown", Severity.CHECK, container(SOLVENTS + "10,400,900,,2026-02-02"));
         add("container-weighing-differs", Severity.CHECK, container(SOLVENTS + "10,400,980,acetone 500 g,2026-02-02"));
         add("container-name-short", Severity.CHECK, container(SOLVENTS + "10,400,900,EtOAc 500 g,2026-02-02"));

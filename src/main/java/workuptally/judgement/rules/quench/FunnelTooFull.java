@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BinaryOperator;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -18,6 +19,7 @@ import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.Contact;
+import workuptally.tally.bench.StepReaction;
 
 /** A funnel filled above its limit: a stop for a planned run above the stop limit, a check below that; a note once it has been done. */
 public final class FunnelTooFull implements RunRule {
@@ -54,16 +56,42 @@ public final class FunnelTooFull implements RunRule {
                         book.limits().isSetByBook(Limit.FUNNEL_FILL)
                                 ? "limit 'Funnel fill' of the book"
                                 : FindingList.PRACTICE,
-                        Phrase.of(
-                                "Use {} loads, or a funnel of {} at least.",
-                                contact.loadsNeeded(),
-                                Figure.decimals(
-                                        Math.ceil(contact.volumeMillilitres() / contact.fillLimitPercent() * 100),
-                                        0,
-                                        "mL")));
+                        action(contact, planned ? shortWash(tally, contact) : Optional.empty()));
             }
         }
         return findings.list();
+    }
+
+    /** The wash of this contact where it is short of what it meets: the volume in the funnel is then not the one to come. */
+    private static Optional<StepReaction> shortWash(RunTally tally, Contact contact) {
+        return tally.evidence().reactions().stream()
+                .filter(r -> r.step() == contact.step())
+                .filter(r ->
+                        r.capacityRatio().orElse(1) < 1 && r.neededMillilitres().isPresent())
+                .findFirst();
+    }
+
+    private static Phrase action(Contact contact, Optional<StepReaction> wash) {
+        if (wash.isEmpty()) {
+            return Phrase.of("Use {}.", room(contact, contact.volumeMillilitres()));
+        }
+        double needed = wash.get().neededMillilitres().getAsDouble();
+        double planned = needed * wash.get().capacityRatio().getAsDouble();
+        double worst = wash.get().neededAtWorstMillilitres().getAsDouble();
+        return Phrase.of(
+                "With the {} of wash that it takes: use {}; with the {} of the worst case {}.",
+                Figure.decimals(needed, 0, "mL"),
+                room(contact, contact.volumeMillilitres() + needed - planned),
+                Figure.decimals(worst, 0, "mL"),
+                room(contact, contact.volumeMillilitres() + worst - planned));
+    }
+
+    private static Phrase room(Contact contact, double millilitres) {
+        double most = contact.fillLimitPercent() / 100;
+        return Phrase.of(
+                "{} loads, or a funnel of {} at least",
+                Figure.decimals(Math.max(2, Math.ceil(millilitres / (most * contact.funnelMillilitres()))), 0, ""),
+                Figure.decimals(Math.ceil(millilitres / most), 0, "mL"));
     }
 
     private static Phrase seen(Contact contact) {

@@ -52,11 +52,7 @@ public final class WashTooSmall implements RunRule {
                                         + " read the pH after it.",
                                 Figure.decimals(reaction.neededMillilitres().orElse(0), 0, "mL"),
                                 Figure.decimals(
-                                        reaction.neededMillilitres().orElse(0)
-                                                * reaction.worstToNeutraliseMillimoles()
-                                                / reaction.toNeutraliseMillimoles(),
-                                        0,
-                                        "mL")));
+                                        reaction.neededAtWorstMillilitres().orElse(0), 0, "mL")));
             }
         }
         return findings.list();
