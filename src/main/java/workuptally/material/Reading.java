@@ -46,7 +46,7 @@ final class Reading {
 
     /** The parts of a text, as far as they are understood; empty where not even one of them is. */
     Optional<Parsed> read(String text, Optional<Formula> given) {
-        return read(text, given, 0);
+        return read(RepeatedName.once(text, index), given, 0);
     }
 
     /** One of several materials in a row, each with its share by mass. */

@@ -19,6 +19,9 @@ public final class MeasuredValue {
     /** One-sided 95 % quantile of the normal distribution. Source: JCGM 100:2008, G.3. */
     public static final double ONE_SIDED_95 = 1.645;
 
+    /** Degrees of freedom that come out of a division as a whole number less its last digit are that number. */
+    private static final double ROUNDING = 1e-6;
+
     private static final int[] NO_READINGS = {};
     private static final double[] NO_DERIVATIVES = {};
     private static final double[] BY_ITSELF = {1};
@@ -95,7 +98,8 @@ public final class MeasuredValue {
         return Double.isInfinite(degrees)
                 ? coverageFactor
                 : StudentDistribution.quantile(
-                        NormalDistribution.probabilityBelow(coverageFactor), Math.max(1, Math.floor(degrees)));
+                        NormalDistribution.probabilityBelow(coverageFactor),
+                        Math.max(1, Math.floor(degrees + ROUNDING)));
     }
 
     /**

@@ -10,7 +10,8 @@ import java.util.function.Supplier;
  * @param unit unit of {@code value}, for example {@code g}
  * @param value the number as used
  * @param standardUncertainty standard uncertainty u in the same unit; 0 or more
- * @param degreesOfFreedom how well u is known: n − 1 where it was estimated from n repeats; infinity where it is taken as well known
+ * @param degreesOfFreedom how well u is known, above 0: n − 1 where it was estimated from n repeats, less for a part of such an
+ *     estimate; infinity where it is taken as well known
  * @param source place in the book in words; made when it is asked for, since a large book has hundred thousands of readings and few are
  *     ever spoken of
  */
@@ -29,7 +30,7 @@ public record Reading(
         if (!(standardUncertainty >= 0) || !Double.isFinite(standardUncertainty) || !Double.isFinite(value)) {
             throw new IllegalArgumentException(name + ": " + value + " u " + standardUncertainty);
         }
-        if (!(degreesOfFreedom >= 1)) {
+        if (!(degreesOfFreedom > 0)) {
             throw new IllegalArgumentException(name + ": degrees of freedom " + degreesOfFreedom);
         }
     }

@@ -44,7 +44,7 @@ public final class Readings {
      * @param unit unit of value and uncertainty
      * @param value the number
      * @param standardUncertainty standard uncertainty, 0 or more
-     * @param degreesOfFreedom of that uncertainty, at least 1; infinity where it is taken as well known
+     * @param degreesOfFreedom of that uncertainty, above 0; infinity where it is taken as well known
      * @param where place in the book, in words
      * @return the value, with derivative 1 by itself
      * @throws IllegalArgumentException if a number is out of range

@@ -192,8 +192,8 @@ public final class RunTallying {
             List<Addition> additions = additions();
             LayerFlow flow = LayerFlow.of(run, substances, charged.amounts(), additions, portions.layers());
             List<LayerIdentity> identities = identified(charged, portions, flow);
-            List<DryingCake> cakes =
-                    new CakeContents(run, substances, graph, flow).of(portions.layers(), portions.lots());
+            List<DryingCake> cakes = new CakeContents(run, substances, graph, flow, charged.amounts())
+                    .of(portions.layers(), portions.lots());
             List<ContactMixture> contacts = ContactMixtures.of(run, portions.layers(), substances, flow);
             return new RunBalances(
                     run,
@@ -228,7 +228,7 @@ public final class RunTallying {
                             portions.layers(),
                             charged.theory())
                     .list();
-            CakeContents cakeContents = new CakeContents(run, substances, graph, flow);
+            CakeContents cakeContents = new CakeContents(run, substances, graph, flow, charged.amounts());
             List<DryingCake> cakes = cakeContents.of(portions.layers(), portions.lots());
             return new Followed(
                     additions,

@@ -13,7 +13,6 @@ import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.charges.AirSensitive;
 import workuptally.material.Material;
-import workuptally.material.Part;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
@@ -55,8 +54,9 @@ final class OperationHazards {
     /** The cautions of a run, pressure and gas first. */
     List<HazardNote> of(Run run, Meetings meetings) {
         List<HazardNote> notes = new ArrayList<>();
+        SolventsAtStep atStep = new SolventsAtStep(run, substances);
         List<Solvent> solvents = materials(run).stream()
-                .flatMap(m -> solvent(m).stream())
+                .flatMap(m -> atStep.solvent(m).stream())
                 .distinct()
                 .toList();
         boolean shaken = run.orderedSteps().stream().anyMatch(OperationHazards::isShaken);
@@ -66,10 +66,10 @@ final class OperationHazards {
         run.orderedSteps().forEach(step -> {
             gas(step, run).ifPresent(notes::add);
             heat(step).ifPresent(notes::add);
-            hot(step, solvents).ifPresent(notes::add);
+            hot(step, atStep).ifPresent(notes::add);
             emulsion(step).ifPresent(notes::add);
         });
-        peroxides(run, solvents).ifPresent(notes::add);
+        peroxides(run, atStep).ifPresent(notes::add);
         run.charges().forEach(charge -> quench(charge).ifPresent(notes::add));
         notes.addAll(meetings(meetings));
         azides(run).forEach(notes::add);
@@ -117,14 +117,6 @@ final class OperationHazards {
                 .filter(m -> !m.isBlank())
                 .forEach(names::add);
         return List.copyOf(names);
-    }
-
-    /** The solvent itself, or what a solution is in. */
-    private Optional<Solvent> solvent(String material) {
-        Material meant = substances.material(material);
-        return meant.solvent()
-                .or(() -> meant.carrierSolvent()
-                        .filter(s -> !meant.carrier().map(Part::isWater).orElse(false)));
     }
 
     private static boolean isShaken(Step step) {
@@ -196,12 +188,12 @@ final class OperationHazards {
                 PRACTICE));
     }
 
-    private Optional<HazardNote> hot(Step step, List<Solvent> solvents) {
+    private Optional<HazardNote> hot(Step step, SolventsAtStep atStep) {
         Optional<Double> temperature = step.temperatureCelsius().entered().map(Entered::value);
         if (!isShaken(step) || temperature.isEmpty() || temperature.get() <= roomCelsius) {
             return Optional.empty();
         }
-        return solvents.stream()
+        return atStep.of(step).stream()
                 .filter(s ->
                         temperature.get() > s.boilingPointCelsius() - reference.value(Threshold.SHAKEN_BELOW_BOILING))
                 .findFirst()
@@ -224,16 +216,16 @@ final class OperationHazards {
                         PRACTICE));
     }
 
-    private static Optional<HazardNote> peroxides(Run run, List<Solvent> solvents) {
-        boolean evaporates = run.orderedSteps().stream()
-                .flatMap(s -> s.operation().stream())
-                .anyMatch(o -> o == Operation.CONCENTRATE || o == Operation.STRIP || o == Operation.DISTIL);
-        List<String> formers = solvents.stream()
+    private static Optional<HazardNote> peroxides(Run run, SolventsAtStep atStep) {
+        List<String> formers = run.orderedSteps().stream()
+                .filter(SolventsAtStep::takesSolventOff)
+                .flatMap(s -> atStep.of(s).stream())
+                .distinct()
                 .filter(Solvent::peroxideFormer)
                 .map(s -> s.name()
                         + s.peroxideClass().map(c -> " (class " + c + ")").orElse(""))
                 .toList();
-        if (!evaporates || formers.isEmpty()) {
+        if (formers.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(

@@ -10,18 +10,21 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Product;
+import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Closure.Verdict;
+import workuptally.tally.layers.GraphFault;
 import workuptally.tally.layers.LayerTally;
 
 /**
  * R6: what the run's balances lack is not in this layer. Met by a layer's own assay or true non-detect of a product that the balance counts,
  * or where what is unaccounted for is small at its upper 95 % bound. No decision rests on the word "closes": coarser readings close more.
  *
- * <p>Own evidence does not suffice while a rag was not assayed or a portion that a step gave was not recorded, where a balance is over, or
+ * <p>Own evidence does not suffice while a rag was not assayed, a portion that a step gave or a step that gave a portion was not recorded, where a balance is over, or
  * where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then something that was measured is
- * wrong, or it is in a kept portion that an assay must show first. The small rest must leave room for U, by which a balance may read too
+ * wrong, or it is in a portion or by-product that an assay must show first. Where the balance cannot be decided, for want of an assay or
+ * because it is too coarse, its best estimate counts instead: knowing less never lets a layer pass. The small rest must leave room for U, by which a balance may read too
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */
 final class BalanceSettled implements LayerCondition {
@@ -51,8 +54,19 @@ final class BalanceSettled implements LayerCondition {
         double limit = evidence.book().limits().value(Limit.RUN_LIMIT);
         List<Phrase> elsewhere = new ArrayList<>();
         for (Closure closure : closures) {
-            if (closure.unaccountedAtLeastPercent() > closure.candidatesAtMostPercent() + limit) {
+            double places = closure.candidatesAtMostPercent() + limit;
+            if (closure.unaccountedAtLeastPercent() > places) {
                 return new Condition(Criterion.BALANCE, State.NOT_MET, tooMuchMissing(closure));
+            }
+            if (!isResolved(evidence, closure) && closure.seemsToLackPercent() > places) {
+                return new Condition(
+                        Criterion.BALANCE,
+                        State.NOT_MET,
+                        Phrase.of(
+                                "{}: it may well lack {}, more than every place named can hold{}",
+                                words(closure),
+                                Figure.decimals(closure.seemsToLackPercent(), 1, "%"),
+                                first(closure)));
             }
             if (!hasOwnAssay(evidence, closure)) {
                 if (!isSmall(closure, limit) && !isAskedForByItsName(evidence, closure)) {
@@ -82,22 +96,34 @@ final class BalanceSettled implements LayerCondition {
         return closure.unaccountedAtMostPercent() + closure.expandedUncertaintyPercent() <= limitPercent;
     }
 
+    /** True where the verdict rests on evidence that is there and on a U within the resolution that closing needs. */
+    private static boolean isResolved(LayerEvidence evidence, Closure closure) {
+        return closure.verdict() != Verdict.CANNOT_DECIDE
+                && closure.expandedUncertaintyPercent()
+                        <= evidence.book().limits().value(Limit.CLOSURE_RESOLUTION);
+    }
+
     private static Phrase tooMuchMissing(Closure closure) {
         Phrase lacks = Phrase.of(
                 "balance on {} lacks at least {}",
                 closure.skeleton(),
                 Figure.decimals(closure.unaccountedAtLeastPercent(), 1, "%"));
-        String unassayed = closure.candidates().stream()
-                .filter(Closure.Candidate::keptWithoutAssay)
-                .map(Closure.Candidate::settledBy)
-                .distinct()
-                .collect(Collectors.joining("; "));
         return Phrase.of(
                 "{}{}",
                 lacks,
-                unassayed.isEmpty()
+                first(closure).equals(Phrase.NONE)
                         ? Phrase.of(", more than every place named can hold: something that was measured is wrong")
-                        : Phrase.of("; first {}", unassayed));
+                        : first(closure));
+    }
+
+    /** What to assay first, so that the balance can tell. */
+    private static Phrase first(Closure closure) {
+        String unassayed = closure.candidates().stream()
+                .filter(Closure.Candidate::withoutAssay)
+                .map(Closure.Candidate::settledBy)
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return unassayed.isEmpty() ? Phrase.NONE : Phrase.of("; first {}", unassayed);
     }
 
     /** True where the layer was assayed for a wanted product, so that R8 asks for each other one that this balance counts. */
@@ -140,7 +166,20 @@ final class BalanceSettled implements LayerCondition {
             }
         }
         labels.addAll(evidence.run().evidence().missingLayers());
+        labels.addAll(fromNowhere(evidence.run()));
         return labels;
+    }
+
+    /** What a step takes and nothing gives: what came of the step before it, or by its side, is not known. */
+    private static List<String> fromNowhere(RunTally run) {
+        return run.evidence().graphFaults().stream()
+                .filter(f -> f.kind() == GraphFault.Kind.UNKNOWN_SOURCE)
+                .map(GraphFault::label)
+                .filter(label ->
+                        run.run().steps().stream().anyMatch(s -> s.from().contains(label)))
+                .distinct()
+                .map(label -> "the step that gives " + label)
+                .toList();
     }
 
     private static Phrase words(Closure closure) {

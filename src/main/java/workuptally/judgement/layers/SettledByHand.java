@@ -12,15 +12,18 @@ import workuptally.model.FindingCode;
  * settled} under New, and a reason. Only what was seen at the bench can be settled so, never a figure; the finding stays visible.
  */
 final class SettledByHand {
-    /** Findings about a quench or an emulsion. */
-    static final Set<FindingCode> CODES =
-            Set.of(FindingCode.QUENCH_NOT_SHOWN, FindingCode.QUENCH_TEST_POSITIVE, FindingCode.EMULSION_NOT_RECORDED);
+    /** Findings about a quench, an emulsion or the pH of a step. */
+    static final Set<FindingCode> CODES = Set.of(
+            FindingCode.QUENCH_NOT_SHOWN,
+            FindingCode.QUENCH_TEST_POSITIVE,
+            FindingCode.EMULSION_NOT_RECORDED,
+            FindingCode.CONTENT_AGAINST_PH);
 
     private static final String SETTLED = "settled";
 
     private SettledByHand() {}
 
-    /** True for a finding about a quench or an emulsion. */
+    /** True for a finding about a quench, an emulsion or the pH of a step. */
     static boolean isOfTheBench(Finding finding) {
         return CODES.contains(finding.code());
     }

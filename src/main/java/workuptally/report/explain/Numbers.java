@@ -63,13 +63,18 @@ final class Numbers {
 
     /** Value ± U with the unit and the coverage factor. */
     String withUnit(MeasuredValue value, String unit) {
-        return withUnit(value.value(), value.expandedUncertainty(coverageFactor), unit);
+        return withUnit(
+                value.value(), value.expandedUncertainty(coverageFactor), unit, value.coverageFactor(coverageFactor));
     }
 
     String withUnit(double value, double expandedUncertainty, String unit) {
+        return withUnit(value, expandedUncertainty, unit, coverageFactor);
+    }
+
+    /** With the factor of Student's distribution where few repeats stand behind U. */
+    private String withUnit(double value, double expandedUncertainty, String unit, double factor) {
         return expandedUncertainty > 0
-                ? "(" + rounding.withUncertainty(value, expandedUncertainty) + ") " + unit + ", k = "
-                        + plain(coverageFactor)
+                ? "(" + rounding.withUncertainty(value, expandedUncertainty) + ") " + unit + ", k = " + plain(factor)
                 : plain(value) + " " + unit;
     }
 

@@ -90,21 +90,33 @@ public record Closure(
         return Math.max(0, unaccountedPercent) + percent.oneSidedReach();
     }
 
+    /**
+     * What it seems to lack, %: its best estimate. Where it is above 100 % by what is only known not to be more, such as a wet lot without an
+     * assay, that may as well hold nothing.
+     */
+    public double seemsToLackPercent() {
+        double bounds = terms.stream()
+                .filter(term -> term.kind() == Content.Kind.BOUND)
+                .mapToDouble(Term::percent)
+                .sum();
+        return Math.max(0, unaccountedPercent < 0 ? unaccountedPercent + bounds : unaccountedPercent);
+    }
+
     /** What it lacks at least, one-sided 95 %, %; 0 or less where nothing need be missing. */
     public double unaccountedAtLeastPercent() {
         return unaccountedPercent - percent.oneSidedReach();
     }
 
     /**
-     * What its candidates can hold together at most, % of the units charged, but for kept portions that nobody assayed: they can hold
-     * anything, and an assay is to show it.
+     * What its candidates can hold together at most, % of the units charged, but for kept portions, by-products, partners and lots that nobody assayed:
+     * they can hold anything, and an assay is to show it.
      */
     public double candidatesAtMostPercent() {
         double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
         return gramsPerPercent <= 0
                 ? Double.POSITIVE_INFINITY
                 : candidates.stream()
-                                .filter(c -> !c.keptWithoutAssay())
+                                .filter(c -> !c.withoutAssay())
                                 .mapToDouble(Candidate::highGrams)
                                 .sum()
                         / gramsPerPercent;
@@ -142,19 +154,34 @@ public record Closure(
      * @param highGrams upper bound or high end, g
      * @param evidence what the figure rests on
      * @param settledBy the cheapest test that would settle it
-     * @param keptWithoutAssay true for a kept portion that nobody assayed: it can hold all that is missing, and an assay would show it
+     * @param looked whether anybody looked there
      */
     public record Candidate(
-            String place,
-            double lowGrams,
-            double highGrams,
-            String evidence,
-            String settledBy,
-            boolean keptWithoutAssay) {
-        /** A place that no assay of a kept portion would settle. */
+            String place, double lowGrams, double highGrams, String evidence, String settledBy, Looked looked) {
+        /** A place that is bounded by what was measured. */
         public Candidate(String place, double lowGrams, double highGrams, String evidence, String settledBy) {
-            this(place, lowGrams, highGrams, evidence, settledBy, false);
+            this(place, lowGrams, highGrams, evidence, settledBy, Looked.BOUNDED);
         }
+
+        /** True for a kept portion that nobody assayed. */
+        public boolean keptWithoutAssay() {
+            return looked == Looked.IN_NO_KEPT_PORTION;
+        }
+
+        /** True for a kept portion, or a by-product, partner or lot, that nobody assayed: it can hold all that is missing, and an assay would show it. */
+        public boolean withoutAssay() {
+            return looked != Looked.BOUNDED;
+        }
+    }
+
+    /** Whether anybody looked for what is missing in a place. */
+    public enum Looked {
+        /** It is bounded by what was measured, or by what is usual. */
+        BOUNDED,
+        /** Nobody assayed this kept portion. */
+        IN_NO_KEPT_PORTION,
+        /** Nobody assayed anything for this by-product, partner or lot. */
+        NOWHERE
     }
 
     /** What a closure says. */

@@ -190,7 +190,8 @@ public final class ClosureAccount {
                 unknowns.add(new Unknown(
                         "purification of " + label,
                         label + " has no assay, so that what was purified from it is counted in its place",
-                        "assay " + label + ", or the liquors and fractions of its purification"));
+                        "assay " + label + ", or the liquors and fractions of its purification",
+                        Closure.Looked.NOWHERE));
             }
         }
         theory.flatMap(t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
@@ -203,12 +204,14 @@ public final class ClosureAccount {
                                 e.percent()),
                         "assay "
                                 + (e.ask().isEmpty() ? "the layers and lots" : String.join(", ", e.ask()))
-                                + " for " + partner)));
+                                + " for " + partner,
+                        Closure.Looked.BOUNDED)));
         if (!run.recordsWorkup()) {
             unknowns.add(new Unknown(
                     "the workup of " + run.id(),
                     "neither steps nor layers of it are recorded",
-                    "enter its layers in Layers, and assay them"));
+                    "enter its layers in Layers, and assay them",
+                    Closure.Looked.NOWHERE));
         }
         return unknowns;
     }
@@ -260,13 +263,13 @@ public final class ClosureAccount {
             Whereabouts whereabouts) {
         double most = Math.max(0, unaccountedGrams + reachGrams);
         Stream<Candidate> first =
-                unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy()));
+                unknowns.stream().map(u -> new Candidate(u.place(), 0, most, u.evidence(), u.settledBy(), u.looked()));
         Stream<Candidate> others = as.map(p -> whereabouts.of(p, counts, unaccountedGrams, reachGrams)).stream()
                 .flatMap(List::stream);
         return Stream.concat(first, others).toList();
     }
 
-    private record Unknown(String place, String evidence, String settledBy) {}
+    private record Unknown(String place, String evidence, String settledBy, Closure.Looked looked) {}
 
     private double gramsPerPercent(String partner, Optional<Product> as, MeasuredValue charged) {
         OptionalDouble molarMass = as.map(p -> molarMasses.of(p.name())).orElse(OptionalDouble.empty());

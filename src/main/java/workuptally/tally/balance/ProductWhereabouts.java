@@ -93,7 +93,7 @@ public final class ProductWhereabouts implements Whereabouts {
                 most,
                 "given by a step, without a label",
                 "find the portion, label it in Workup and enter it in Layers",
-                true)));
+                Closure.Looked.IN_NO_KEPT_PORTION)));
         for (Product other : run.products()) {
             if (resolved.filter(r -> r.isOther(other)).isEmpty()) {
                 byProduct(other, counts, missing).ifPresent(candidates::add);
@@ -123,7 +123,7 @@ public final class ProductWhereabouts implements Whereabouts {
                     most,
                     "given by a step, never recorded",
                     "find the portion and enter it in Layers",
-                    true));
+                    Closure.Looked.IN_NO_KEPT_PORTION));
         }
         boolean several = run.products().stream().filter(Product::wanted).count() > 1;
         return layer.contents().stream()
@@ -138,7 +138,7 @@ public final class ProductWhereabouts implements Whereabouts {
                         isLost(layer)
                                 ? "say in Corrections what became of " + layer.label()
                                 : "assay " + layer.label() + (several ? " for " + c.substance() : ""),
-                        !isLost(layer)));
+                        isLost(layer) ? Closure.Looked.BOUNDED : Closure.Looked.IN_NO_KEPT_PORTION));
     }
 
     private static boolean isLost(LayerTally layer) {
@@ -199,7 +199,8 @@ public final class ProductWhereabouts implements Whereabouts {
                 0,
                 Math.min(most, grams * ofProduct.getAsDouble() / ofPartner.getAsDouble()),
                 "assayed nowhere; in the lots at most for what they weigh beyond their product",
-                "assay the crude for " + name));
+                "assay the crude for " + name,
+                Closure.Looked.NOWHERE));
     }
 
     /** What each lot of the workup weighs beyond its products, g; empty where one of them is not known. */
@@ -229,6 +230,11 @@ public final class ProductWhereabouts implements Whereabouts {
             return Optional.empty();
         }
         return Optional.of(new Candidate(
-                other.name(), 0, most, "named in Products, assayed nowhere", "assay the crude for " + other.name()));
+                other.name(),
+                0,
+                most,
+                "named in Products, assayed nowhere",
+                "assay the crude for " + other.name(),
+                Closure.Looked.NOWHERE));
     }
 }

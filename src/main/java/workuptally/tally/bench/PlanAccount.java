@@ -72,7 +72,7 @@ public final class PlanAccount {
         this.substances = substances;
         this.flow = flow;
         this.identities = new IdentityAccount(run, substances, flow);
-        this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow);
+        this.drying = new CakeContents(run, substances, LayerGraph.of(run), flow, amounts);
         this.waste = new WasteAccount(run, limits, substances, classes);
         this.names = new LayerMakeUps(substances, flow);
         this.materials = new Materials(substances);

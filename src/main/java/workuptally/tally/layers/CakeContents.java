@@ -18,6 +18,7 @@ import workuptally.model.Step;
 import workuptally.model.Step.Operation;
 import workuptally.reference.Solvent;
 import workuptally.reference.Wash;
+import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
@@ -28,7 +29,8 @@ import workuptally.tally.amounts.Substances;
  *
  * <p>A cake carries the agent of the steps before it back to the last cake that was filtered off, and at most the water that saturates the
  * solvents of the layer plus the drops that no brine wash took out ({@link Drying#waterToBindGrams}), no more than its agent can bind as
- * its highest hydrate.
+ * its highest hydrate. Where the amount of a solvent is not known, neither is the strength of the solution on a cake: what product it holds
+ * is then not estimated.
  */
 public final class CakeContents {
     private static final String BRINE = "brine";
@@ -38,8 +40,17 @@ public final class CakeContents {
     private final LayerGraph graph;
     private final LayerFlow flow;
     private final List<Step> steps;
+    private final boolean solventsKnown;
 
-    public CakeContents(Run run, Substances substances, LayerGraph graph, LayerFlow flow) {
+    /** With the charges of the run, whose solvents dilute what a cake holds. */
+    public CakeContents(Run run, Substances substances, LayerGraph graph, LayerFlow flow, List<ChargeAmount> amounts) {
+        this.solventsKnown = amounts.stream()
+                        .filter(a -> a.isSolvent()
+                                || substances.isOrganicSolvent(a.charge().material()))
+                        .allMatch(a -> a.massGrams().isPresent())
+                && run.steps().stream()
+                        .filter(s -> substances.isOrganicSolvent(s.material()))
+                        .allMatch(CakeContents::isMeasured);
         this.run = run;
         this.substances = substances;
         this.graph = graph;
@@ -62,6 +73,12 @@ public final class CakeContents {
         return cakes;
     }
 
+    private static boolean isMeasured(Step step) {
+        boolean byVolume = step.volumeMillilitres().entered().isPresent()
+                && !step.densityGramsPerMillilitre().isUnreadable();
+        return byVolume || step.massGrams().entered().isPresent();
+    }
+
     private Optional<DryingCake> cake(LayerTally layer, Step filter, List<LotTally> lots) {
         List<Step> drying = dryingStepsOf(filter);
         if (drying.isEmpty()) {
@@ -76,7 +93,7 @@ public final class CakeContents {
                 drying.stream().mapToDouble(s -> agentGrams(s).orElse(0.0)).sum(),
                 drying.stream().mapToDouble(this::waterTakenUpGrams).max().orElse(0),
                 organic(layerOf(filter)),
-                productsOf(filter, lots),
+                solventsKnown ? productsOf(filter, lots) : Map.of(),
                 isRinsed(layer.label(), filter),
                 stated ? Optional.of(organic(flow.portion(layer.label()))) : Optional.empty()));
     }

@@ -35,6 +35,7 @@ public final class MeetingAccount {
 
     private final Run run;
     private final Limits limits;
+    private final Substances substances;
     private final LayerGraph graph;
     private final Reactivity reactivity;
     private final PortionContents contents;
@@ -43,6 +44,7 @@ public final class MeetingAccount {
     public MeetingAccount(
             Run run, Limits limits, Substances substances, LayerGraph graph, List<LayerIdentity> identities) {
         this.run = run;
+        this.substances = substances;
         this.limits = limits;
         this.graph = graph;
         this.reactivity = substances.reference().reactivity();
@@ -70,7 +72,7 @@ public final class MeetingAccount {
             meet(Optional.empty(), charged, brought);
             charged.addAll(brought);
         }
-        contents.start(charged);
+        contents.start(charged, OwnAmines.of(run, substances, reactivity));
         for (Step step : run.orderedSteps()) {
             follow(step);
         }
@@ -117,7 +119,28 @@ public final class MeetingAccount {
                 }
             }
         }
+        step.ifPresent(s -> broughtAbout(s, there, classes)
+                .forEach(m -> found.putIfAbsent(m.pair().key(), m)));
         found.values().stream().filter(MeetingAccount::tells).forEach(meetings::add);
+    }
+
+    /** What two materials that stood beside each other do as soon as a third one comes, as arsenite and zinc with acid. */
+    private List<Meeting> broughtAbout(Step step, List<Present> there, Set<String> classes) {
+        Set<String> before = new LinkedHashSet<>();
+        there.forEach(p -> before.addAll(p.membership().classes()));
+        List<Meeting> meetings = new ArrayList<>();
+        for (int i = 0; i < there.size(); i++) {
+            for (Present other : there.subList(i + 1, there.size())) {
+                Present one = there.get(i);
+                reactivity.between(one.membership(), other.membership(), classes).stream()
+                        .filter(pair -> pair.thirdClass()
+                                .filter(third -> !before.contains(third))
+                                .isPresent())
+                        .forEach(pair ->
+                                meetings.add(meeting(Optional.of(step), List.of(one, other), pair, Occasion.STEP)));
+            }
+        }
+        return meetings;
     }
 
     /**

@@ -35,6 +35,7 @@ import workuptally.tally.layers.Materials;
 public final class MetricsAccount {
     private static final String WHAT = "mass metrics (PMI, E-factor, reaction mass efficiency)";
     private static final double GRAMS_PER_MILLIGRAM = 1e-3;
+    private static final double HALF = 0.5;
 
     private final Run run;
     private final Readings readings;
@@ -215,8 +216,12 @@ public final class MetricsAccount {
                 || reactants.stream().anyMatch(a -> a.molarMassGramsPerMole().isEmpty())) {
             return OptionalDouble.empty();
         }
+        // Forms of one product are one product; of a racemate each molecule ends as one enantiomer or the other.
+        double share = run.kind() == Run.Kind.RESOLUTION ? HALF : 1;
         double products = theory.get().products().stream()
-                .mapToDouble(p -> p.molarMassGramsPerMole()
+                .filter(p -> p.product().formOf().isEmpty())
+                .mapToDouble(p -> share
+                        * p.molarMassGramsPerMole()
                         * p.product()
                                 .coefficient()
                                 .entered()

@@ -3,6 +3,7 @@ package workuptally.judgement.layers;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -152,12 +153,41 @@ class LayerConditionsTest {
 
     @Test
     void moreIsMissingThanAnyPlaceCanHoldSoThatAReadingMustBeWrong() {
-        // 17.0 g of 20.0 g: at least 12.8 % is missing; glass 2 %, unreacted S in a pure lot 2.8 %, run limit 2 %.
-        Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", "17.00"), "R6");
+        // 17.0 g of 20.0 g: at least 12.8 % is missing; glass 2 %, run limit 2 %, and S was looked for in the lot.
+        Condition condition = WashedRun.condition(
+                WashedRun.book()
+                        .but("isolated", "Net", "17.00")
+                        .row("assays", "Sample", "C1", "Substance", "S", "Method", "HPLC", "Result", "0.1")
+                        .but("assays", "Unit", "% w/w"),
+                "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
                 Wording.POINT.of(condition.evidence()).endsWith("something that was measured is wrong"),
                 Wording.POINT.of(condition.evidence()));
+    }
+
+    @Test
+    void muchThatIsMissingAndNobodyLookedForAsksForThatAssayFirst() {
+        for (String net : List.of("17.00", "18.20")) {
+            Condition condition = WashedRun.condition(WashedRun.book().but("isolated", "Net", net), "R6");
+            assertEquals(State.NOT_MET, condition.state());
+            assertTrue(
+                    Wording.POINT.of(condition.evidence()).endsWith("; first assay the crude for S"),
+                    Wording.POINT.of(condition.evidence()));
+        }
+    }
+
+    @Test
+    void aBalanceTooCoarseToTellIsJudgedByItsBestEstimate() {
+        // 17.0 g and 19.8 g of 20.0 g, each ± 10 %
+        SmallBook book = WashedRun.book().but("isolated", "Relative standard uncertainty", "5");
+        assertState(State.MET, "R6", book.but("isolated", "Net", "19.80"));
+        assertState(State.NOT_MET, "R6", book.but("isolated", "Net", "17.00"));
+    }
+
+    @Test
+    void aStepThatTakesWhatNothingGivesLeavesTheLayersOpen() {
+        assertState(State.NOT_MET, "R6", WashedRun.book().first("workup", "From", "O9"));
     }
 
     @Test
@@ -168,7 +198,7 @@ class LayerConditionsTest {
         Condition condition = WashedRun.condition(book, "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
-                Wording.POINT.of(condition.evidence()).endsWith("first assay A3"),
+                Wording.POINT.of(condition.evidence()).endsWith("; first assay A3; assay the crude for S"),
                 Wording.POINT.of(condition.evidence()));
     }
 

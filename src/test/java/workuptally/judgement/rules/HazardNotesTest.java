@@ -49,6 +49,31 @@ class HazardNotesTest {
         assertTrue(speaksOf(notes(ether()), "evaporating Diethyl ether", "peroxides"));
     }
 
+    /** Dichloromethane boils at 40 °C, toluene at 111 °C (common handbook values). */
+    @ParameterizedTest
+    @CsvSource({"35, false, true", "35, true, false", "19, false, false", "98, true, true"})
+    void warmFunnelAndPeroxidesGoByTheSolventsOfTheStep(String celsius, boolean stripped, boolean told) {
+        SmallBook book = SmallBook.reaction()
+                .row("charges", "Material", "dichloromethane", "Role", "solvent", "Actual amount", "50")
+                .but("charges", "Actual unit", "mL")
+                .row("charges", "Material", "diethyl ether", "Role", "solvent", "Actual amount", "5")
+                .but("charges", "Actual unit", "mL");
+        if (stripped) {
+            book.row("workup", "Step", "1", "Operation", "strip", "From", "RM", "Gives other", "RM+D1");
+        }
+        book.row("workup", "Step", "2", "Operation", "dilute", "From", "RM", "Material", "toluene", "Volume", "50")
+                .but("workup", "Gives organic", "RM")
+                .row("workup", "Step", "3", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Temperature", celsius)
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "4", "Operation", "concentrate", "From", "O1", "Gives other", "D2+C1");
+        List<HazardNote> notes = book.reviewOfRun().hazards();
+        assertEquals(told, speaksOf(notes, "step 3 at " + celsius, "not shaken"), notes.toString());
+        // ether that was charged is taken off where it is: in step 1 where that strips it, else in step 4
+        assertTrue(speaksOf(notes, "evaporating Diethyl ether", "peroxides"), notes.toString());
+    }
+
     @ParameterizedTest
     @CsvSource({
         "sodium azide, C7H7N3, true", // benzyl azide, 7 / 3 = 2.3

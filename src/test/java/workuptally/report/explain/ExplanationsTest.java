@@ -220,9 +220,8 @@ class ExplanationsTest {
 
     @Test
     void boundOfFewRepeatsNamesItsOwnFactor() {
-        // Half of the variance of one HPLC result is shared and well known, half has 2 degrees of freedom from 3
-        // repeats:
-        // νeff = u⁴ / ((u²/2)²/2) = 8, t(0.95; 8) = 1.860 (table of Student's distribution, ISO 2854).
+        // 3 repeats are 2 degrees of freedom, however the result is divided into its own part and that of its
+        // calibration: t(0.95; 2) = 2.920 (table of Student's distribution, ISO 2854).
         RunTally tally = SmallBook.reaction()
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "50.00", "Status", "kept")
                 .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "1.00", "Unit", "g")
@@ -234,7 +233,7 @@ class ExplanationsTest {
         assertTrue(
                 notes.stream()
                         .anyMatch(
-                                n -> n.endsWith("= m + 1.860·u, Student's factor for 8 effective degrees of freedom.")),
+                                n -> n.endsWith("= m + 2.921·u, Student's factor for 2 effective degrees of freedom.")),
                 notes::toString);
     }
 }

@@ -169,13 +169,19 @@ class ClosureAccountTest {
     void amountChargedThatIsSharedByEveryTermDoesNotAverageOut() {
         // Two halves of 95 mmol have n₀ in common: 0.360555 % of 95 % = 0.342527 % comes from it alone, as with one
         // term.
-        Closure one = closure(lot("19.00", "0"));
-        Closure two = closure(lot("9.50", "0")
+        Closure one = closure(lot("19.00", "0.1"));
+        Closure two = closure(lot("9.50", "0.1")
                 .row("isolated", "Lot", "C2", "Product", "P", "Stage", "crude", "Net", "9.50", "Assay", "100")
-                .but("isolated", "Relative standard uncertainty", "0"));
-        // Weighing beside: 0.02 g of 20 g = 0.1 % once, and √2 × 0.1 % for two lots.
-        assertEquals(Math.sqrt(0.342527 * 0.342527 + 0.01), one.percent().standardUncertainty(), 1e-5);
-        assertEquals(Math.sqrt(0.342527 * 0.342527 + 0.02), two.percent().standardUncertainty(), 1e-5);
+                .but("isolated", "Relative standard uncertainty", "0.1"));
+        // Beside it weighing, 0.02 g of 20 g = 0.1 % once and √2 × 0.1 % for two lots, and assays at 0.1 % of 95 % and
+        // of
+        // two halves.
+        assertEquals(
+                Math.sqrt(0.342527 * 0.342527 + 0.01 + 0.009025), one.percent().standardUncertainty(), 1e-5);
+        assertEquals(
+                Math.sqrt(0.342527 * 0.342527 + 0.02 + 2 * 0.0475 * 0.0475),
+                two.percent().standardUncertainty(),
+                1e-5);
     }
 
     @Test

@@ -176,7 +176,8 @@ class StepReactionsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // A done run over 1 mmol of substrate, 10 mmol of reagent; by stoichiometry as above, and 5 mmol measured of another acid.
+        // A done run over 1 mmol of substrate, 10 mmol of reagent; by stoichiometry as above, and 5 mmol measured of
+        // another acid.
         "trifluoroacetic acid, , 15",
         "acetic anhydride, , 25",
         "acetic anhydride, 1, 24",

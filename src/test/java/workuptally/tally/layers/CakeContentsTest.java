@@ -177,7 +177,7 @@ class CakeContentsTest {
         List<Addition> additions =
                 new Additions(tally.run(), new Readings(), Limits.defaults(), graph, substances).list();
         LayerFlow flow = LayerFlow.of(tally.run(), substances, tally.amounts(), additions, tally.layers());
-        return new CakeContents(tally.run(), substances, graph, flow).of(tally.layers(), tally.lots());
+        return new CakeContents(tally.run(), substances, graph, flow, tally.amounts()).of(tally.layers(), tally.lots());
     }
 
     private static SmallBook dried() {

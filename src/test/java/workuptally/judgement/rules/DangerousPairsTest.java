@@ -1,0 +1,88 @@
+package workuptally.judgement.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.examples.SmallBook;
+import workuptally.model.Finding;
+import workuptally.model.FindingCode;
+import workuptally.model.Severity;
+import workuptally.report.view.Wording;
+
+/** Pairs that must be named before the start. The pairs are those of lists of incompatible chemicals; the words are our own. */
+class DangerousPairsTest {
+    private static SmallBook planned(String... charges) {
+        SmallBook book = SmallBook.reaction().first("runs", "Status", "planned");
+        for (String charge : charges) {
+            book.row("charges", "Material", charge, "Role", "reagent", "Planned amount", "2", "Planned unit", "g");
+        }
+        return book;
+    }
+
+    private static SmallBook washed(SmallBook book, String material) {
+        return book.row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", material)
+                .but("workup", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+    }
+
+    private static List<Finding> of(SmallBook book, FindingCode code) {
+        return book.reviewOfRun().findings().stream()
+                .filter(f -> f.code() == code)
+                .toList();
+    }
+
+    @Test
+    void arseniteAndZincAreNamedWhereAcidComesToThem() {
+        List<Finding> found =
+                of(washed(planned("sodium arsenite", "zinc dust"), "2 M HCl"), FindingCode.MATERIALS_MUST_NOT_MEET);
+        assertEquals(1, found.size());
+        assertEquals(Severity.STOP, found.get(0).severity());
+        assertTrue(
+                Wording.POINT.of(found.get(0).seen()).startsWith("step 1: sodium arsenite meets zinc dust: arsine"),
+                Wording.POINT.of(found.get(0).seen()));
+    }
+
+    @Test
+    void arseniteAndZincWithoutAcidAreNoMeeting() {
+        SmallBook book = washed(planned("sodium arsenite", "zinc dust"), "water");
+        assertEquals(List.of(), of(book, FindingCode.MATERIALS_MUST_NOT_MEET));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sodium chlorate, sucrose, CHARGED_TOGETHER",
+        "dichloromethane, N2O4, CHARGED_TOGETHER",
+        "potassium permanganate, starch, CHARGED_TOGETHER"
+    })
+    void chargesThatMustNotMeetAreNamed(String one, String other, FindingCode code) {
+        assertEquals(1, of(planned(one, other), code).size());
+    }
+
+    @Test
+    void diazoniumIsNamedWhereIodideIsAdded() {
+        assertEquals(
+                1,
+                of(
+                                washed(planned("benzenediazonium tetrafluoroborate"), "1 M potassium iodide"),
+                                FindingCode.CONTROLLED_MEETING)
+                        .size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"base, C10H15N, 1", "neutral, C10H15N, 0", "base, C10H16O, 0"})
+    void ownProductThatIsABaseWithNitrogenIsAnAmineForBleach(String character, String formula, int found) {
+        SmallBook book = planned()
+                .first("products", "Formula", formula)
+                .first("products", "Molar mass", "")
+                .first("products", "Character", character);
+        assertEquals(
+                found,
+                of(washed(book, "5 % NaOCl"), FindingCode.MATERIALS_MUST_NOT_MEET)
+                        .size());
+    }
+}
