@@ -43,11 +43,19 @@ class SourcesAndWhatCameOfThemTest {
     }
 
     @Test
-    void dilutionLeftOutIsNamedAtTheAssay() throws Exception {
-        for (String slip : List.of("9.86", "19.7", "49.3")) {
+    void tooLittleReadInAPortionIsNamedAtTheAssay() throws Exception {
+        for (String slip : List.of("62.3", "71.9")) {
             Finding finding = only("portion-held-more", organicAssayed(slip));
             assertColumn("Result", finding);
         }
+    }
+
+    /** Of a decimal point the suspect tells the figure as well: one cause, one finding. */
+    @Test
+    void whereASuspectStandsAtTheCellItAloneIsTold() throws Exception {
+        Finding suspect = only("entry-suspect", organicAssayed("9.86"));
+        assertTrue(suspect.place().sheet().contains("ssays"), suspect::toString);
+        silent("portion-held-more", organicAssayed("9.86"));
     }
 
     @Test
@@ -111,14 +119,14 @@ class SourcesAndWhatCameOfThemTest {
     @Test
     void cakeThatWeighsWhatItsAgentWeighsIsNoFinding() throws Exception {
         silent("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "5.80"));
-        assertColumn("Net", only("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "0.692")));
+        assertColumn("Net", only("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "4.31")));
     }
 
     @Test
     void purifiedLotNamesItsOwnCell() throws Exception {
-        ExampleBook tenfold = ExampleBook.clean()
-                .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,86.9911,24.9911,,99.5,1.0,melting point,,");
-        Finding finding = only("purified-exceeds-source", tenfold);
+        ExampleBook heavy = ExampleBook.clean()
+                .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,33.9000,24.9911,,99.5,1.0,melting point,,");
+        Finding finding = only("purified-exceeds-source", heavy);
         assertColumn("Gross", finding);
         ExampleBook sound = ExampleBook.clean()
                 .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,31.1911,24.9911,,99.5,1.0,melting point,,");
