@@ -25,6 +25,7 @@ import workuptally.judgement.rules.charges.BelowOneEquivalent;
 import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
+import workuptally.judgement.rules.charges.FormulaDoubtful;
 import workuptally.judgement.rules.charges.LimitingReagentUnclear;
 import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
@@ -87,6 +88,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
+                new FormulaDoubtful(substances),
                 new FormContradictsName(substances.reference()),
                 new StepsDoNotFit(),
                 new TareFaults(substances),

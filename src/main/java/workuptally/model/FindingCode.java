@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  */
 public enum FindingCode {
     // Charges
+    FORMULA_DOUBTFUL(Severity.CHECK),
     MOLAR_MASS_MISMATCH(Severity.STOP, "C01", "C02"),
     MOLAR_MASS_ROUNDED(Severity.NOTE, "C01"),
     CHARGE_FORM_MISMATCH(Severity.CHECK, "C02"),
@@ -218,6 +219,7 @@ public enum FindingCode {
     LIMIT_DUPLICATE(Severity.CHECK),
     TABLE_MISSING(Severity.CHECK),
     LIST_AMOUNTS_MISSING(Severity.STOP),
+    LIST_COLUMN_BLANK(Severity.CHECK),
     LIST_HEADING_MISSING(Severity.STOP),
     LIST_HEADING_OPEN(Severity.CHECK),
     LIST_HEADING_UNREAD(Severity.CHECK),

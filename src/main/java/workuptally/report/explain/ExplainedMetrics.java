@@ -2,7 +2,6 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.model.Run;
 import workuptally.tally.RunTally;
 import workuptally.tally.waste.Metrics;
 
@@ -22,7 +21,7 @@ final class ExplainedMetrics {
             all.add(withWater(metrics));
             all.add(withoutWater(metrics));
             efficiency(metrics, all);
-            atomEconomy(tally, metrics, all);
+            atomEconomy(metrics, all);
         });
         return all;
     }
@@ -77,14 +76,10 @@ final class ExplainedMetrics {
         }
     }
 
-    private void atomEconomy(RunTally tally, Metrics metrics, List<Explanation> all) {
+    private void atomEconomy(Metrics metrics, List<Explanation> all) {
         if (metrics.atomEconomyPercent().isPresent()) {
             all.add(new Draft(FigureKind.METRICS, "Atom economy")
                     .equation("AE = 100·Σν(P)·M(P)/Σν·M over the charges with a coefficient")
-                    .note(
-                            tally.run().kind() == Run.Kind.RESOLUTION
-                                    ? "Half of each product counts: of a racemate a molecule ends as one enantiomer or the other."
-                                    : "")
                     .note("Molar masses and coefficients stand under amounts and theory.")
                     .result(numbers.decimals(metrics.atomEconomyPercent().getAsDouble(), 1) + " %"));
         }

@@ -41,22 +41,21 @@ final class ExplainedYields {
                 .filter(p -> p.product().name().equals(yield.product().name()))
                 .map(Theory.ProductTheory::massGrams)
                 .findFirst();
-        List<LotTally> lots = tally.lots().stream()
-                .filter(lot -> yield.lots().contains(lot.lot().label())
-                        && lot.product().equalsIgnoreCase(yield.product().name()))
-                .toList();
-        boolean otherForm = lots.stream().anyMatch(lot -> lot.gramsPerGram() != 1);
-        String product = otherForm ? "m·w·f" : "m·w";
         Draft draft = new Draft(FigureKind.YIELDS, (ofCharged ? "Recovery of " : "Yield of ") + title(yield))
-                .equation("Y = 100·Σ(" + product + ")/m(" + (ofCharged ? "charged" : "theory") + ")");
-        if (otherForm) {
-            draft.equation("f = g of " + yield.product().name() + " in 1 g of the form weighed; 1 for the form itself")
-                    .headings("Lot", "m (g)", "w (g/g)", "f (g/g)", "m·w·f (g)", "w rests on");
-        } else {
-            draft.headings("Lot", "m (g)", "w (g/g)", "m·w (g)", "w rests on");
+                .equation("Y = 100·Σ(m·w)/m(" + (ofCharged ? "charged" : "theory") + ")")
+                .equation("Y = 100 × " + numbers.plain(yield.massGrams()) + " g / " + numbers.plain(theory) + " g")
+                .headings("Lot", "m (g)", "w (g/g)", "m·w (g)", "w rests on");
+        for (LotTally lot : tally.lots()) {
+            if (yield.lots().contains(lot.lot().label())
+                    && lot.product().equalsIgnoreCase(yield.product().name())) {
+                draft.row(
+                        lot.lot().label(),
+                        numbers.plain(lot.netGrams()),
+                        numbers.plain(lot.productFraction()),
+                        numbers.plain(lot.pureGrams()),
+                        lot.basis().word());
+            }
         }
-        draft.equation("Y = 100 × " + numbers.plain(yield.massGrams()) + " g / " + numbers.plain(theory) + " g");
-        lots.forEach(lot -> draft.row(cells(lot, otherForm).toArray(String[]::new)));
         if (yield.basis().isUpperBound()) {
             draft.note("An upper bound: " + yield.basis().word() + ".");
         }
@@ -64,17 +63,6 @@ final class ExplainedYields {
             draft.note("Stands beside the yield of the workup and is never added to it.");
         }
         return draft.result(yield.percent(), "%", numbers);
-    }
-
-    private List<String> cells(LotTally lot, boolean withForm) {
-        List<String> cells = new ArrayList<>(
-                List.of(lot.lot().label(), numbers.plain(lot.netGrams()), numbers.plain(lot.productFraction())));
-        if (withForm) {
-            cells.add(numbers.plain(lot.gramsPerGram()));
-        }
-        cells.add(numbers.plain(lot.pureGrams()));
-        cells.add(lot.basis().word());
-        return cells;
     }
 
     private Explanation adjusted(RunTally tally, ProductYield yield, MeasuredValue adjusted) {

@@ -35,7 +35,6 @@ import workuptally.tally.layers.Materials;
 public final class MetricsAccount {
     private static final String WHAT = "mass metrics (PMI, E-factor, reaction mass efficiency)";
     private static final double GRAMS_PER_MILLIGRAM = 1e-3;
-    private static final double HALF = 0.5;
 
     private final Run run;
     private final Readings readings;
@@ -216,12 +215,8 @@ public final class MetricsAccount {
                 || reactants.stream().anyMatch(a -> a.molarMassGramsPerMole().isEmpty())) {
             return OptionalDouble.empty();
         }
-        // Forms of one product are one product; of a racemate each molecule ends as one enantiomer or the other.
-        double share = run.kind() == Run.Kind.RESOLUTION ? HALF : 1;
         double products = theory.get().products().stream()
-                .filter(p -> p.product().formOf().isEmpty())
-                .mapToDouble(p -> share
-                        * p.molarMassGramsPerMole()
+                .mapToDouble(p -> p.molarMassGramsPerMole()
                         * p.product()
                                 .coefficient()
                                 .entered()

@@ -43,6 +43,7 @@ final class FindingExamples {
 
     private void charges() {
         add("molar-mass-mismatch", Severity.STOP, clean().with("charges", "C6H7N,93.13", "C6H8ClN,93.13"));
+        add("formula-doubtful", Severity.CHECK, clean().with("charges", "C6H7N,93.13", "C6H70,93.13"));
         add("molar-mass-rounded", Severity.NOTE, clean().with("charges", "C6H7N,93.13", "C6H7N,93.3"));
         add(
                 "charge-form-mismatch",

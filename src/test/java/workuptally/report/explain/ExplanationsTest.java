@@ -236,31 +236,4 @@ class ExplanationsTest {
                                 n -> n.endsWith("= m + 2.921·u, Student's factor for 2 effective degrees of freedom.")),
                 notes::toString);
     }
-
-    @Test
-    void lotInAnotherFormShowsTheFactorThatItCountsWith() {
-        // 5.894 g × 0.995 × 121.18/157.64 = 4.508 g as the free base.
-        RunTally salt = SmallBook.empty()
-                .row("products", "Product", "base", "Wanted", "yes", "Molar mass", "121.18", "Coefficient", "1")
-                .row("products", "Product", "salt", "Wanted", "yes", "Molar mass", "157.64", "Coefficient", "1")
-                .but("products", "Form of", "base")
-                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "106.12", "Coefficient", "1")
-                .but("charges", "Actual amount", "4.245")
-                .but("charges", "Actual unit", "g")
-                .row("isolated", "Lot", "C1", "Product", "base", "Stage", "crude", "Net", "4.700", "Assay", "98")
-                .row("isolated", "Lot", "P1", "Product", "salt", "Stage", "purified", "Net", "5.894", "Assay", "99.5")
-                .but("isolated", "From", "C1")
-                .tally();
-        List<String> row = explanations.of(salt).stream()
-                .filter(e -> e.title().equals("Yield of base, purified"))
-                .findFirst()
-                .orElseThrow()
-                .parts()
-                .rows()
-                .get(0);
-        double product =
-                Double.parseDouble(row.get(1)) * Double.parseDouble(row.get(2)) * Double.parseDouble(row.get(3));
-        assertEquals(4.508, product, 0.001);
-        assertEquals(product, Double.parseDouble(row.get(4)), 0.001);
-    }
 }

@@ -34,33 +34,6 @@ class MetricsAccountTest {
         assertTrue(tally.notComputed().stream().anyMatch(n -> n.because().contains("no isolated mass of P")));
     }
 
-    @Test
-    void aRacemateEndsAsOneEnantiomerOrTheOther() {
-        // 1-phenylethanol 122.17 and vinyl acetate 86.09 to half of acetate 164.20 and half of alcohol 122.17:
-        // 143.185/208.26.
-        SmallBook book = SmallBook.empty()
-                .but("runs", "Kind", "resolution")
-                .row("products", "Product", "R-acetate", "Wanted", "yes", "Molar mass", "164.20", "Coefficient", "1")
-                .row("products", "Product", "S-alcohol", "Wanted", "yes", "Molar mass", "122.17", "Coefficient", "1")
-                .row("charges", "Material", "alcohol", "Role", "substrate", "Molar mass", "122.17", "Coefficient", "1")
-                .but("charges", "Actual amount", "12.217")
-                .but("charges", "Actual unit", "g")
-                .row("charges", "Material", "vinyl ester", "Role", "reagent", "Molar mass", "86.09", "Coefficient", "1")
-                .but("charges", "Actual amount", "8.700")
-                .but("charges", "Actual unit", "g")
-                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")
-                .but("workup", "Mass", "100.00")
-                .but("workup", "Gives organic", "O1")
-                .but("workup", "Gives aqueous", "A1")
-                .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "101.00", "Status", "kept")
-                .row("isolated", "Lot", "C1", "Product", "R-acetate", "Stage", "crude", "Net", "8.00", "From", "O1")
-                .but("isolated", "Assay", "99")
-                .row("isolated", "Lot", "C2", "Product", "S-alcohol", "Stage", "crude", "Net", "6.00", "From", "O1")
-                .but("isolated", "Assay", "99");
-        assertEquals(
-                68.75, book.tally().metrics().orElseThrow().atomEconomyPercent().orElseThrow(), 0.01);
-    }
-
     private static SmallBook book(String assayOfCrude, String assayOfPurified) {
         return SmallBook.reaction()
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")
