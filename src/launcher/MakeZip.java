@@ -35,7 +35,10 @@ final class MakeZip {
         }
         files.put("LICENSE", Path.of("LICENSE"));
         files.put("README.md", Path.of("README.md"));
+        files.put("DEVELOPERS.md", Path.of("DEVELOPERS.md"));
         addAll(files, "input-templates", Path.of("input-templates"));
+        addAll(files, "output-samples", Path.of("output-samples"));
+        addReadable(files, "reference", Path.of("reference"));
         addAll(files, "licences", target.resolve("classes").resolve("META-INF").resolve("licences"));
         boolean bare = args.length > 3;
         if (bare) {
@@ -57,6 +60,18 @@ final class MakeZip {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 files.put(name + "/" + folder.relativize(file).toString().replace('\\', '/'), file);
+            }
+        }
+    }
+
+    /** Pages and schemas that README.md points to; the tables of data are in the program. */
+    private static void addReadable(Map<String, Path> files, String name, Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                String own = file.getFileName().toString();
+                if (own.endsWith(".md") || own.endsWith(".json")) {
+                    files.put(name + "/" + own, file);
+                }
             }
         }
     }

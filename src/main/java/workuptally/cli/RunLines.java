@@ -16,7 +16,8 @@ import workuptally.tally.balance.Closure;
 
 /** Theory, crude over theory, yield and closure of each wanted product, narrow enough for a screen. */
 final class RunLines {
-    private static final int WIDEST_CELL = 22;
+    private static final int WIDEST_CLOSURES = 22;
+    private static final int WIDEST_CELL = 44;
     private static final int THEORY_DIGITS = 4;
     private static final String NOTHING = "-";
 
@@ -36,8 +37,7 @@ final class RunLines {
 
     void print(PrintWriter out, String indent) {
         TextTable table = new TextTable(
-                WIDEST_CELL,
-                List.of("Run", "Product", "Theory (g)", "Crude/theory (%)", "Yield (%)", "Least closure (%)"));
+                WIDEST_CELL, List.of("Run", "Product", "Theory (g)", "Crude (%)", "Yield (%)", "Least closure (%)"), 1);
         lines.forEach(table::row);
         if (!lines.isEmpty()) {
             table.print(out, indent);
@@ -50,7 +50,7 @@ final class RunLines {
             if (product.wanted()) {
                 lines.add(List.of(
                         first ? run.id() : "",
-                        product.name(),
+                        product.name() + (isPurified(run, product) ? ", purified" : ""),
                         theory(run, product),
                         crudeOverTheory(run, product),
                         yieldOf(run, product),
@@ -71,7 +71,7 @@ final class RunLines {
 
     private String crudeOverTheory(RunReview run, Product product) {
         return run.tally().lots().stream()
-                .filter(LotTally::endsWorkup)
+                .filter(LotTally::isCrude)
                 .filter(l -> l.product().equalsIgnoreCase(product.name()))
                 .flatMap(l -> l.overTheoryPercent().stream())
                 .findFirst()
@@ -79,15 +79,24 @@ final class RunLines {
                 .orElse(NOTHING);
     }
 
-    private String yieldOf(RunReview run, Product product) {
-        Optional<ProductYield> found = run.tally().yields().stream()
+    private static boolean isPurified(RunReview run, Product product) {
+        return headline(run, product)
+                .filter(y -> y.stage() == ProductYield.Stage.PURIFIED)
+                .isPresent();
+    }
+
+    private static Optional<ProductYield> headline(RunReview run, Product product) {
+        return run.tally().yields().stream()
                 .filter(y -> y.headline() && y.product().name().equals(product.name()))
                 .findFirst();
-        return found.map(y -> (y.basis().isUpperBound() ? "at most " : "")
+    }
+
+    private String yieldOf(RunReview run, Product product) {
+        return headline(run, product)
+                .map(y -> (y.basis().isUpperBound() ? "≤ " : "")
                         + rounding.withUncertainty(
                                 y.percent().value(),
-                                y.percent().expandedUncertainty(review.period().coverageFactor()))
-                        + (y.stage() == ProductYield.Stage.PURIFIED ? " purified" : ""))
+                                y.percent().expandedUncertainty(review.period().coverageFactor())))
                 .orElse(NOTHING);
     }
 
@@ -95,7 +104,7 @@ final class RunLines {
     private String closures(RunReview run) {
         List<Closure> closures = run.tally().closures();
         String all = closures.stream().map(this::percent).collect(Collectors.joining("; "));
-        return all.length() <= WIDEST_CELL
+        return all.length() <= WIDEST_CLOSURES
                 ? all
                 : closures.stream()
                         .min(Comparator.comparingDouble(c -> c.percent().value()))

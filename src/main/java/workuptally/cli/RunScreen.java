@@ -2,6 +2,7 @@ package workuptally.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
@@ -9,6 +10,7 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
+import workuptally.model.Run;
 import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;
 
@@ -34,9 +36,12 @@ final class RunScreen {
     }
 
     void print(double coverageFactor, Rounding rounding) {
-        String title = run.id() + "  " + run.tally().run().reaction();
-        out.println(title.stripTrailing());
-        out.println("-".repeat(Math.max(1, title.stripTrailing().length())));
+        Run own = run.tally().run();
+        String status = own.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String title = (run.id() + "  " + own.reaction()).strip() + ", " + status;
+        List<String> lines = Wrapped.lines(title, "", "  ");
+        lines.forEach(out::println);
+        out.println("-".repeat(lines.stream().mapToInt(String::length).max().orElse(1)));
         new RunTable(run, coverageFactor, rounding).print(out);
         if (!run.findings().isEmpty()) {
             out.println();

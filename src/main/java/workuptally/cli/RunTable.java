@@ -3,7 +3,6 @@ package workuptally.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
@@ -25,16 +24,8 @@ final class RunTable {
     private final double coverageFactor;
     private final TextTable table = new TextTable(
             WIDEST_CELL,
-            List.of(
-                    "Run",
-                    "Status",
-                    "Product",
-                    "Theory (g)",
-                    "Crude/theory (%)",
-                    "Yield (%)",
-                    "Closure (%)",
-                    "Verdict",
-                    "Most urgent"));
+            List.of("Run", "Product", "Theory (g)", "Crude (%)", "Yield (%)", "Closure (%)", "Verdict", "Urgent"),
+            1);
 
     RunTable(Review review, Rounding rounding) {
         this.rounding = rounding;
@@ -61,9 +52,9 @@ final class RunTable {
         List<List<String>> lines = new ArrayList<>();
         for (Product product : run.products()) {
             if (product.wanted()) {
-                lines.add(line(review, product.name(), ProductYield.Stage.WORKUP, take(closures, product)));
-                if (yieldOf(review, product.name(), ProductYield.Stage.PURIFIED).isPresent()) {
-                    lines.add(line(review, product.name(), ProductYield.Stage.PURIFIED, Optional.empty()));
+                lines.add(line(review, product.name(), true, take(closures, product)));
+                if (yieldOf(review, product.name(), false).isPresent()) {
+                    lines.add(line(review, product.name(), false, Optional.empty()));
                 }
             }
         }
@@ -81,7 +72,7 @@ final class RunTable {
                 .map(f -> f.severity().word())
                 .orElse(NOTHING);
         for (int i = 0; i < lines.size(); i++) {
-            List<String> cells = new ArrayList<>(List.of(i == 0 ? run.id() : "", i == 0 ? status(run) : ""));
+            List<String> cells = new ArrayList<>(List.of(i == 0 ? run.id() : ""));
             cells.addAll(lines.get(i));
             cells.add(i == 0 ? urgent : "");
             table.row(cells);
@@ -97,13 +88,15 @@ final class RunTable {
         return own;
     }
 
-    private List<String> line(RunReview review, String product, ProductYield.Stage stage, Optional<Closure> closure) {
-        boolean workup = stage == ProductYield.Stage.WORKUP;
+    private List<String> line(RunReview review, String product, boolean workup, Optional<Closure> closure) {
+        boolean purified = yieldOf(review, product, workup)
+                .filter(y -> y.stage() == ProductYield.Stage.PURIFIED)
+                .isPresent();
         return List.of(
-                workup ? product : product + ", purified",
+                purified ? product + ", purified" : product,
                 workup ? theory(review, product) : "",
                 workup ? crudeOverTheory(review, product) : "",
-                yieldText(review, product, stage),
+                yieldText(review, product, workup),
                 closure.map(this::percent).orElse(workup ? NOTHING : ""),
                 closure.map(c -> c.verdict().word()).orElse(workup ? NOTHING : ""));
     }
@@ -119,7 +112,7 @@ final class RunTable {
 
     private String crudeOverTheory(RunReview review, String product) {
         return review.tally().lots().stream()
-                .filter(LotTally::endsWorkup)
+                .filter(LotTally::isCrude)
                 .filter(l -> l.product().equalsIgnoreCase(product))
                 .flatMap(l -> l.overTheoryPercent().stream())
                 .findFirst()
@@ -127,18 +120,18 @@ final class RunTable {
                 .orElse(NOTHING);
     }
 
-    private String yieldText(RunReview review, String product, ProductYield.Stage stage) {
-        Optional<ProductYield> found = yieldOf(review, product, stage);
+    private String yieldText(RunReview review, String product, boolean workup) {
+        Optional<ProductYield> found = yieldOf(review, product, workup);
         if (found.isPresent()) {
             String text = withUncertainty(found.get().percent());
-            return found.get().basis().isUpperBound() ? "at most " + text : text;
+            return found.get().basis().isUpperBound() ? "≤ " + text : text;
         }
         return review.tally().run().status() == Run.Status.ISOLATED ? "not computed" : NOTHING;
     }
 
-    private static Optional<ProductYield> yieldOf(RunReview review, String product, ProductYield.Stage stage) {
+    private static Optional<ProductYield> yieldOf(RunReview review, String product, boolean workup) {
         return review.tally().yields().stream()
-                .filter(y -> y.stage() == stage && y.product().name().equals(product))
+                .filter(y -> y.endsWorkup() == workup && y.product().name().equals(product))
                 .findFirst();
     }
 
@@ -148,9 +141,5 @@ final class RunTable {
 
     private String withUncertainty(MeasuredValue value) {
         return rounding.withUncertainty(value.value(), value.expandedUncertainty(coverageFactor));
-    }
-
-    private static String status(Run run) {
-        return run.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -109,18 +109,18 @@ public final class ReviewBuilder {
         for (int i = 0; i < tallies.size(); i++) {
             suspectsByRun.put(tallies.get(i).run().id(), suspected.get(i));
         }
+        List<OpenLayers> asked = tallies.parallelStream()
+                .map(tally -> openLayers(
+                        tally,
+                        orderedByRun.getOrDefault(tally.run().id(), List.of()),
+                        decisions.get(tally.run().id()),
+                        book,
+                        substances,
+                        materialsByRun.getOrDefault(tally.run().id(), List.of())))
+                .toList();
         Map<String, OpenLayers> openLayers = new LinkedHashMap<>();
-        for (RunTally tally : tallies) {
-            String run = tally.run().id();
-            openLayers.put(
-                    run,
-                    openLayers(
-                            tally,
-                            orderedByRun.getOrDefault(run, List.of()),
-                            decisions.get(run),
-                            book,
-                            substances,
-                            materialsByRun.getOrDefault(run, List.of())));
+        for (OpenLayers one : asked) {
+            openLayers.put(one.run(), one);
         }
         List<RunReview> runs = tallies.parallelStream()
                 .map(tally -> new RunReview(
@@ -144,7 +144,7 @@ public final class ReviewBuilder {
                 containers,
                 new SeriesAccount(book, tallies, substances).list(),
                 RegistryNumbers.of(substances, tallies, containers),
-                WeekTests.of(List.copyOf(openLayers.values()), MOST_TESTS));
+                WeekTests.of(asked, MOST_TESTS));
     }
 
     /** While a stop is open the balance itself is in doubt, and its own action comes first: nothing is asked then. */

@@ -72,6 +72,7 @@ import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
 import workuptally.judgement.rules.quench.OxidantQuench;
+import workuptally.judgement.rules.quench.QuenchNotEntered;
 import workuptally.judgement.rules.quench.QuenchNotShown;
 import workuptally.judgement.rules.quench.StepAmountMissing;
 import workuptally.judgement.rules.quench.WashTooSmall;
@@ -154,6 +155,7 @@ public final class Rules {
     /** Rules about the whole book. */
     public static List<BookRule> ofBook(Substances substances) {
         return List.of(
+                new QuenchNotEntered(substances),
                 new CopiedData(),
                 new SeriesOutOfControl(substances),
                 new RecordCorrected(),

@@ -63,6 +63,7 @@ public enum FindingCode {
     EXTRACTION_SPLIT(Severity.NOTE),
     STEP_AMOUNT_MISSING(Severity.HOLD, "C30"),
     QUENCH_NOT_SHOWN(Severity.HOLD, "C33"),
+    QUENCH_NOT_ENTERED(Severity.HOLD, "C33"),
     QUENCH_TEST_POSITIVE(Severity.STOP, "C33"),
     REDUCTANT_SHORT(Severity.STOP, "C33"),
     OXIDANT_QUENCH(Severity.NOTE, "C33"),

@@ -274,7 +274,7 @@ public final class RunTallying {
         private Optional<MassBalance> massBalance(
                 Charged charged, Portions portions, List<Addition> additions, double gasGrams) {
             return new MassAccount(run, readings, limits, substances, omissions)
-                    .of(charged.amounts(), additions, portions.layers(), portions.lots(), gasGrams);
+                    .of(charged.theory(), charged.amounts(), additions, portions.layers(), portions.lots(), gasGrams);
         }
 
         private List<SolventUse> solvents(Charged charged, Portions portions, Followed followed) {

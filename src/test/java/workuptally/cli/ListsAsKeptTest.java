@@ -211,4 +211,41 @@ class ListsAsKeptTest {
         assertYields(review, 80.1);
         assertEquals(List.of("stop: read line 2 with more cells than headings"), seen(review, "row-shifted"));
     }
+
+    @Test
+    void anAmountThatNoTheoryNeedsIsACheck() throws IOException {
+        JsonNode review = review("No.,Acid,Formula,Amount,Alcohol,Formula,Amount,Ester,Formula,Isolated\n"
+                + "E4,anthranilic acid,C7H7NO2,1.37 g,methanol,CH4O,excess,methyl anthranilate,C8H9NO2,1.06 g\n"
+                + "E5,benzoic acid,C7H6O2,excess,methanol,CH4O,10 mL,methyl benzoate,C8H8O2,1.09 g\n");
+        assertEquals(
+                List.of("stop: read 'excess'", "check: read 'excess'"),
+                seen(review, "number-unreadable").stream()
+                        .sorted(java.util.Comparator.reverseOrder())
+                        .toList());
+        // 1.06 / (1.37 / 137.138 × 151.165)
+        assertYields(review, 70.2);
+    }
+
+    @Test
+    void aPurifiedProductWithoutACrudeIsCalledPurified() throws IOException {
+        JsonNode review = review("No,SM,Formula,mmol,Product,Formula,Isolated mass (mg)\n"
+                + "1,benzoic acid,C7H6O2,5.00,methyl benzoate,C8H8O2,609\n");
+        assertEquals("purified", review.at("/runs/0/yields/0/stage").asString());
+        assertTrue(review.at("/runs/0/yields/0/headline").asBoolean());
+        assertTrue(Files.readString(folder.resolve("out").resolve("list-yields.csv"))
+                .contains(",purified,"));
+    }
+
+    @Test
+    void quenchesThatAListCannotShowAreSaidOnce() throws IOException {
+        StringBuilder list = new StringBuilder("No,SM,Formula,mmol,Reagent,mmol,Product,Formula,mg\n");
+        for (int n = 1; n <= 5; n++) {
+            list.append("J").append(n).append(",benzaldehyde,C7H6O,10,NaBH4,5,benzyl alcohol,C7H8O,950\n");
+        }
+        JsonNode review = review(list.toString());
+        assertEquals(List.of(), seen(review, "quench-not-shown"));
+        assertEquals(
+                List.of("hold: no workup is entered of 5 isolated runs with NaBH4: J1, J2, J3 and 2 more"),
+                seen(review, "quench-not-entered"));
+    }
 }

@@ -179,6 +179,7 @@ public final class ExampleReview {
                 List.of(new ProductYield(
                         product,
                         ProductYield.Stage.WORKUP,
+                        true,
                         List.of("F-1"),
                         found,
                         percent,

@@ -81,17 +81,41 @@ public final class FindingLog {
         return List.copyOf(sorted);
     }
 
-    /** Findings, of those about the whole book only the first. */
+    /**
+     * Findings, of those about the whole book only the first. Where it says that formulas are left to be calculated, cells without a result
+     * have that one cause: a row then names the gravest of them.
+     */
     private List<Finding> once() {
+        boolean stale = findings.stream().anyMatch(finding -> finding.code().equals(STALE));
+        Map<String, Finding> gravest = new HashMap<>();
+        if (stale) {
+            findings.stream()
+                    .filter(FindingLog::isNotCalculated)
+                    .forEach(finding -> gravest.merge(row(finding), finding, FindingLog::graver));
+        }
         List<Finding> kept = new ArrayList<>();
         boolean said = false;
         for (Finding finding : findings) {
-            boolean stale = finding.code().equals(STALE);
-            if (!stale || !said) {
+            boolean again = finding.code().equals(STALE)
+                    ? said
+                    : stale && isNotCalculated(finding) && gravest.get(row(finding)) != finding;
+            if (!again) {
                 kept.add(finding);
             }
-            said |= stale;
+            said |= finding.code().equals(STALE);
         }
         return kept;
+    }
+
+    private static boolean isNotCalculated(Finding finding) {
+        return finding.code() == FindingCode.FORMULA_NOT_CALCULATED;
+    }
+
+    private static String row(Finding finding) {
+        return finding.place().sheet() + "!" + finding.place().row();
+    }
+
+    private static Finding graver(Finding one, Finding other) {
+        return other.severity().compareTo(one.severity()) < 0 ? other : one;
     }
 }

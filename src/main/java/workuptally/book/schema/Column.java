@@ -49,6 +49,11 @@ public record Column(
         return new Column(heading, Kind.NUMBER, Optional.of(unit), need, range, List.of(), help);
     }
 
+    /** The same column in a row that needs it less or more. */
+    public Column needed(Need other) {
+        return new Column(heading, kind, unit, other, range, choices, help);
+    }
+
     static Column numberWithUnit(String heading, Need need, Range range, String help) {
         return new Column(heading, Kind.NUMBER_WITH_UNIT, Optional.empty(), need, range, List.of(), help);
     }

@@ -1,5 +1,7 @@
 package workuptally.book.tables;
 
+import java.util.Optional;
+import workuptally.book.schema.Need;
 import workuptally.model.Charge;
 
 /** Reads the Charges table. */
@@ -12,14 +14,19 @@ public final class ChargeRows {
     }
 
     private static Charge charge(TableRow row, String material) {
+        Optional<Charge.Role> role = row.choice("Role", Charge.Role.values());
+        // of a reagent in excess, a catalyst or a solvent no theory needs the amount
+        boolean aside = row.isBlank("Coefficient")
+                && role.filter(r -> r != Charge.Role.SUBSTRATE).isPresent();
+        Need need = aside ? Need.DETAIL : Need.FIGURE;
         return new Charge(
                 material,
-                row.choice("Role", Charge.Role.values()),
+                role,
                 row.text("Formula"),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
-                row.amount("Planned amount", "Planned unit"),
-                row.amount("Actual amount", "Actual unit"),
+                row.amount("Planned amount", "Planned unit", Need.DETAIL),
+                row.amount("Actual amount", "Actual unit", need),
                 row.number("Amount of substance"),
                 row.number("Equivalents"),
                 row.number("Assay"),

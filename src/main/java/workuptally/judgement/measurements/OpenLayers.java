@@ -72,7 +72,7 @@ public final class OpenLayers {
     }
 
     /** Id of the run. */
-    String run() {
+    public String run() {
         return tally.run().id();
     }
 

@@ -59,7 +59,7 @@ final class ExplainedYields {
         if (yield.basis().isUpperBound()) {
             draft.note("An upper bound: " + yield.basis().word() + ".");
         }
-        if (yield.stage() == ProductYield.Stage.PURIFIED) {
+        if (!yield.endsWorkup()) {
             draft.note("Stands beside the yield of the workup and is never added to it.");
         }
         return draft.result(yield.percent(), "%", numbers);

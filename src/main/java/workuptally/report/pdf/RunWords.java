@@ -78,6 +78,7 @@ final class RunWords {
         Optional<Theory.ProductTheory> theory = theory(product);
         boolean purified =
                 found.map(y -> y.stage() == ProductYield.Stage.PURIFIED).orElse(false);
+        boolean beside = found.map(y -> !y.endsWorkup()).orElse(false);
         String name = product.name() + (product.wanted() ? "" : " (tracked)") + (purified ? ", purified" : "");
         if (found.map(y -> y.percentOf() == ProductYield.PercentOf.CHARGED).orElse(false)) {
             name += ", % of charged";
@@ -92,16 +93,16 @@ final class RunWords {
                                 .pair(t.amountMillimoles(), coverageFactor)
                                 .value())
                         .orElse(NOTHING),
-                purified ? "" : crudeOverTheory(product),
+                beside ? "" : crudeOverTheory(product),
                 found.map(this::yield).orElse(new ReadableNumbers.Pair(NOTHING, "")),
                 found,
-                purified
+                beside
                         ? OptionalDouble.empty()
                         : product.plannedYieldPercent()
                                 .entered()
                                 .map(e -> OptionalDouble.of(e.value()))
                                 .orElse(OptionalDouble.empty()),
-                purified ? Optional.empty() : closure(product));
+                beside ? Optional.empty() : closure(product));
     }
 
     ReadableNumbers.Pair yield(ProductYield found) {
@@ -120,7 +121,7 @@ final class RunWords {
         StringJoiner text = new StringJoiner("\n");
         text.setEmptyValue(NOTHING);
         for (LotTally lot : tally.lots()) {
-            if (lot.endsWorkup() && lot.product().equalsIgnoreCase(product.name())) {
+            if (lot.isCrude() && lot.product().equalsIgnoreCase(product.name())) {
                 lot.overTheoryPercent()
                         .ifPresent(p ->
                                 text.add(look.figures().pair(p, coverageFactor).value()));
@@ -217,7 +218,7 @@ final class RunWords {
             Optional<Closure> closure) {
         /** False for the purified yield that stands beside the workup's. */
         boolean leads() {
-            return found.map(y -> y.stage() == ProductYield.Stage.WORKUP).orElse(true);
+            return found.map(ProductYield::endsWorkup).orElse(true);
         }
     }
 }

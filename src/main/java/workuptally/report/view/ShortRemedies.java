@@ -31,6 +31,9 @@ final class ShortRemedies {
             Map.entry(
                     FindingCode.QUENCH_NOT_SHOWN,
                     "Show that the quench is complete before anything is kept closed: %s"),
+            Map.entry(
+                    FindingCode.QUENCH_NOT_ENTERED,
+                    "Test what is kept of runs with oxidant or hydride and no workup entered"),
             Map.entry(FindingCode.QUENCH_TEST_POSITIVE, "Quench further and test again: %s"),
             Map.entry(FindingCode.MATERIALS_MUST_NOT_MEET, "Keep open and apart: %s"),
             Map.entry(FindingCode.REDUCTANT_SHORT, "Bring more reductant, then test: %s"),

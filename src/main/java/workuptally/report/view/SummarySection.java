@@ -103,7 +103,7 @@ public final class SummarySection {
     private static Cell crudeOverTheory(Review review, Index index, RunReview run, String product) {
         double k = review.period().coverageFactor();
         List<LotTally> lots = run.tally().lots().stream()
-                .filter(lot -> lot.endsWorkup()
+                .filter(lot -> lot.isCrude()
                         && lot.product().equalsIgnoreCase(product)
                         && lot.overTheoryPercent().isPresent())
                 .toList();

@@ -33,6 +33,7 @@ final class UrgentActions {
             FindingCode.MATERIALS_MUST_NOT_MEET,
             FindingCode.GAS_EXPECTED,
             FindingCode.QUENCH_NOT_SHOWN,
+            FindingCode.QUENCH_NOT_ENTERED,
             FindingCode.QUENCH_TEST_POSITIVE,
             FindingCode.REDUCTANT_SHORT,
             FindingCode.OXIDANT_QUENCH);

@@ -27,6 +27,11 @@ public record LotTally(
         Optional<MeasuredValue> pureGrams,
         Optional<MeasuredValue> overTheoryPercent,
         boolean endsWorkup) {
+    /** True for what the workup gave, crude or solid; false for a purified lot, also where the book has no crude before it. */
+    public boolean isCrude() {
+        return endsWorkup && lot.stage().filter(s -> s == Lot.Stage.PURIFIED).isEmpty();
+    }
+
     /** A lot of a product that has one form only. */
     public LotTally(
             Lot lot,

@@ -10,6 +10,8 @@ import workuptally.model.Product;
  *
  * @param product the product
  * @param stage {@code workup} for what the workup gave, {@code purified} for crops and purified lots
+ * @param endsWorkup true where the workup's balance ends at these lots, purified ones too where no crude was entered; false where they
+ *     stand beside those
  * @param lots labels of the lots that were added
  * @param massGrams product found, g
  * @param percent yield, %
@@ -22,6 +24,7 @@ import workuptally.model.Product;
 public record ProductYield(
         Product product,
         Stage stage,
+        boolean endsWorkup,
         List<String> lots,
         MeasuredValue massGrams,
         MeasuredValue percent,
@@ -39,6 +42,7 @@ public record ProductYield(
     public ProductYield(
             Product product,
             Stage stage,
+            boolean endsWorkup,
             List<String> lots,
             MeasuredValue massGrams,
             MeasuredValue percent,
@@ -49,6 +53,7 @@ public record ProductYield(
         this(
                 product,
                 stage,
+                endsWorkup,
                 lots,
                 massGrams,
                 percent,
@@ -56,7 +61,7 @@ public record ProductYield(
                 basis,
                 conversionAdjustedPercent,
                 aliquotCorrectedPercent,
-                stage == Stage.WORKUP);
+                endsWorkup);
     }
 
     /** The same, reported first or not. */
@@ -64,6 +69,7 @@ public record ProductYield(
         return new ProductYield(
                 product,
                 stage,
+                endsWorkup,
                 lots,
                 massGrams,
                 percent,
@@ -78,7 +84,7 @@ public record ProductYield(
     public enum Stage {
         /** At the end of the workup: the crude, or the dried solid. */
         WORKUP,
-        /** After purification; stands beside the first, never added to it. */
+        /** After purification; beside one of the workup never added to it. */
         PURIFIED
     }
 

@@ -3,6 +3,7 @@ package workuptally.tally.balance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Phrase;
 import workuptally.tally.amounts.Content;
@@ -112,11 +113,20 @@ public record Closure(
      * they can hold anything, and an assay is to show it.
      */
     public double candidatesAtMostPercent() {
+        return atMostPercent(c -> !c.withoutAssay());
+    }
+
+    /** The same with by-products, partners and lots that nobody assayed, each at its own bound: what leaves the entries in agreement. */
+    public double placesAtMostPercent() {
+        return atMostPercent(c -> !c.keptWithoutAssay());
+    }
+
+    private double atMostPercent(Predicate<Candidate> counted) {
         double gramsPerPercent = unaccountedPercent == 0 ? 0 : unaccountedGrams / unaccountedPercent;
         return gramsPerPercent <= 0
                 ? Double.POSITIVE_INFINITY
                 : candidates.stream()
-                                .filter(c -> !c.withoutAssay())
+                                .filter(counted)
                                 .mapToDouble(Candidate::highGrams)
                                 .sum()
                         / gramsPerPercent;

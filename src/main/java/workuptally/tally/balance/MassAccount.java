@@ -16,6 +16,7 @@ import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.MassBalance.Line;
 import workuptally.tally.balance.MassBalance.Side;
 import workuptally.tally.layers.LayerTally;
@@ -41,8 +42,12 @@ public final class MassAccount {
         this.omissions = omissions;
     }
 
-    /** The balance; empty where nothing with a mass went in or came out yet, or something that went in has no mass. */
+    /**
+     * The balance; empty where nothing with a mass went in or came out yet, or something that went in has no mass, or a run without a
+     * recorded workup lists less than its product must have come from.
+     */
     public Optional<MassBalance> of(
+            Optional<Theory> theory,
             List<ChargeAmount> amounts,
             List<Addition> additions,
             List<LayerTally> layers,
@@ -61,6 +66,13 @@ public final class MassAccount {
             // nothing recorded on one side is not zero grams
             return Optional.empty();
         }
+        if (layers.isEmpty() && !run.recordsWorkup() && theory.isPresent() && lacksReagents(theory.get(), lines)) {
+            omissions.add(
+                    WHAT,
+                    "what is charged weighs less than the product that it gives: a reagent is not listed",
+                    "the amounts of all reagents in Charges");
+            return Optional.empty();
+        }
         lines.addAll(out);
         MeasuredValue inGrams = sum(lines, Side.IN);
         MeasuredValue outGrams = sum(lines, Side.OUT);
@@ -76,6 +88,15 @@ public final class MassAccount {
                         limits.value(Limit.EVAPORATION_ALLOWANCE_VOLATILE) / 100),
                 isComplete(run, layers, lots),
                 lines));
+    }
+
+    /** True where less was charged than theory of a product weighs, so that part of it comes from what is not listed. */
+    private boolean lacksReagents(Theory theory, List<Line> in) {
+        double product = theory.products().stream()
+                .mapToDouble(each -> each.massGrams().value())
+                .max()
+                .orElse(0);
+        return sum(in, Side.IN).value() < product;
     }
 
     /** Charges and workup additions; empty where one of them has no mass. */

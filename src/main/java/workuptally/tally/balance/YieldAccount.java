@@ -10,6 +10,7 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
+import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
@@ -68,19 +69,24 @@ public final class YieldAccount {
             List<LotTally> workup = lots.stream()
                     .filter(l -> isOf(l, product.product()) && l.endsWorkup())
                     .toList();
-            of(product, Stage.WORKUP, workup).ifPresent(yields::add);
+            of(product, true, workup).ifPresent(yields::add);
         }
         for (ProductTheory product : theory.get().products()) {
-            of(product, Stage.PURIFIED, purified.of(product.product())).ifPresent(yields::add);
+            of(product, false, purified.of(product.product())).ifPresent(yields::add);
         }
         return yields;
+    }
+
+    /** True for a lot of a list that weighs the purified product alone. */
+    private static boolean isPurified(LotTally lot) {
+        return lot.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent();
     }
 
     private static boolean isOf(LotTally lot, Product product) {
         return lot.product().equalsIgnoreCase(product.name());
     }
 
-    private Optional<ProductYield> of(ProductTheory product, Stage stage, List<LotTally> lots) {
+    private Optional<ProductYield> of(ProductTheory product, boolean endsWorkup, List<LotTally> lots) {
         if (lots.isEmpty()) {
             return Optional.empty();
         }
@@ -112,14 +118,15 @@ public final class YieldAccount {
                 .orElse(YieldBasis.ASSAY);
         return Optional.of(new ProductYield(
                 product.product(),
-                stage,
+                endsWorkup && !lots.stream().allMatch(YieldAccount::isPurified) ? Stage.WORKUP : Stage.PURIFIED,
+                endsWorkup,
                 lots.stream().map(l -> l.lot().label()).toList(),
                 grams,
                 percent,
                 run.kind() == Run.Kind.SEPARATION ? PercentOf.CHARGED : PercentOf.THEORY,
                 basis,
-                stage == Stage.WORKUP ? conversion().map(percent::over) : Optional.empty(),
-                stage == Stage.WORKUP ? aliquotCorrected(product.product(), lots, percent) : Optional.empty()));
+                endsWorkup ? conversion().map(percent::over) : Optional.empty(),
+                endsWorkup ? aliquotCorrected(product.product(), lots, percent) : Optional.empty()));
     }
 
     /** Conversion of the limiting material as a fraction; empty where it was not looked for or is below 0.2. */

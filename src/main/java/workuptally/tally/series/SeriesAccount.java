@@ -117,7 +117,7 @@ public final class SeriesAccount {
     /** The result of a run that is judged: its first yield by an assay at the end of the workup. */
     private static Optional<ProductYield> result(RunTally run) {
         return run.yields().stream()
-                .filter(y -> y.stage() == ProductYield.Stage.WORKUP && y.basis() == YieldBasis.ASSAY)
+                .filter(y -> y.endsWorkup() && y.basis() == YieldBasis.ASSAY)
                 .findFirst();
     }
 

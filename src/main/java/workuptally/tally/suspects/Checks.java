@@ -100,7 +100,7 @@ final class Checks {
         boolean unassayed = closure.candidates().stream().anyMatch(Closure.Candidate::keptWithoutAssay);
         double allowed = unassayed
                 ? ANYTHING
-                : Math.min(ANYTHING, Math.max(TRANSFER_LOSS_PERCENT, closure.candidatesAtMostPercent()));
+                : Math.min(ANYTHING, Math.max(TRANSFER_LOSS_PERCENT, closure.placesAtMostPercent()));
         return new Check(
                 "closure on " + closure.skeleton(),
                 charged * (closure.percent().value() / 100 - 1),

@@ -2,6 +2,7 @@ package workuptally.tally.suspects;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import workuptally.model.Book;
 import workuptally.model.Container;
 import workuptally.model.Transfer;
@@ -22,7 +23,7 @@ public final class ContainerSuspects {
     /** With what was meant in its place nothing may be farther off, in standard uncertainties. */
     private static final double SETTLED = 0.5;
 
-    private final Book book;
+    private final Map<String, List<Transfer>> done;
     private final ContainerAccount account;
     private final TareRegister register;
     private final Substances substances;
@@ -35,7 +36,9 @@ public final class ContainerSuspects {
      * @param tallies results of its runs
      */
     public ContainerSuspects(Book book, List<RunTally> tallies, Substances substances) {
-        this.book = book;
+        this.done = book.transfers().stream()
+                .filter(t -> t.status() == Transfer.Status.DONE)
+                .collect(Collectors.groupingBy(Transfer::container));
         this.substances = substances.apart();
         this.account = new ContainerAccount(book, tallies, this.substances);
         this.register = new TareRegister(book.vesselTares());
@@ -46,9 +49,7 @@ public final class ContainerSuspects {
     /** What is off in a container and the cells to look at; no cells where nothing is off or no usual slip explains all of it. */
     public RunSuspects of(ContainerTally ledger) {
         Container container = ledger.container();
-        List<Transfer> transfers = book.transfers().stream()
-                .filter(t -> t.container().equals(container.id()) && t.status() == Transfer.Status.DONE)
-                .toList();
+        List<Transfer> transfers = done.getOrDefault(container.id(), List.of());
         Search search = new Search(
                 checks.of(ledger),
                 SETTLED,

@@ -109,8 +109,7 @@ public final class MetricsAccount {
             if (!product.wanted()) {
                 continue;
             }
-            Optional<ProductYield> assayed =
-                    assayed(yields, product, Stage.WORKUP).or(() -> assayed(yields, product, Stage.PURIFIED));
+            Optional<ProductYield> assayed = assayed(yields, product, true).or(() -> assayed(yields, product, false));
             if (assayed.isEmpty()) {
                 omissions.add(
                         WHAT,
@@ -123,9 +122,9 @@ public final class MetricsAccount {
         return found;
     }
 
-    private static Optional<ProductYield> assayed(List<ProductYield> yields, Product product, Stage stage) {
+    private static Optional<ProductYield> assayed(List<ProductYield> yields, Product product, boolean endsWorkup) {
         return yields.stream()
-                .filter(y -> y.stage() == stage && isOf(y, product))
+                .filter(y -> y.endsWorkup() == endsWorkup && isOf(y, product))
                 .findFirst()
                 .filter(y -> y.basis() == YieldBasis.ASSAY && y.massGrams().value() > 0);
     }

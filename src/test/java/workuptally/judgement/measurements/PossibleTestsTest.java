@@ -30,7 +30,7 @@ class PossibleTestsTest {
                 .but("workup", "Gives aqueous", "A2")
                 .row("workup", "Step", "3", "Operation", "concentrate", "From", "O2", "Gives other", "CR1")
                 .row("charges", "Material", "MTBE", "Role", "solvent", "Actual amount", "100", "Actual unit", "mL")
-                .row("isolated", "Lot", "CR1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "16.00")
+                .row("isolated", "Lot", "CR1", "Product", "P", "Stage", "crude", "From", "O2", "Net", "20.30")
                 .but("isolated", "Assay", "98")
                 .but("isolated", "Identity by", "NMR")
                 .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "<0.10", "Unit", "mg/mL")

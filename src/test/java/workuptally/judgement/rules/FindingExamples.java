@@ -178,6 +178,13 @@ final class FindingExamples {
                 Severity.HOLD,
                 clean().plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,"));
         add(
+                "quench-not-entered",
+                Severity.HOLD,
+                clean().plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,")
+                        .table("workup", "Run,Step,Operation\n")
+                        .table("layers", "Run,Layer,Phase\n")
+                        .table("assays", "Run,Sample,Substance,Result,Unit\n"));
+        add(
                 "quench-test-positive",
                 Severity.STOP,
                 clean().plus("charges", "X1,sodium borohydride,reagent,NaBH4,37.83,,,,0.1,g,98,,,,")

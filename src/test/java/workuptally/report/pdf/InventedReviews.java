@@ -383,6 +383,7 @@ public final class InventedReviews {
         return new ProductYield(
                 product,
                 ProductYield.Stage.WORKUP,
+                true,
                 List.of(lot),
                 value(grams, grams * 0.01),
                 value(percent, u),
@@ -624,6 +625,7 @@ public final class InventedReviews {
         ProductYield purified = new ProductYield(
                 product,
                 ProductYield.Stage.PURIFIED,
+                false,
                 List.of("P-1", "P-2"),
                 value(10.61, 0.0007),
                 value(82.3, 0.3),

@@ -45,7 +45,7 @@ public final class CoefficientForgotten implements RunRule {
             return findings.list();
         }
         for (ProductYield product : tally.yields()) {
-            if (product.stage() == ProductYield.Stage.WORKUP && product.percentOf() == ProductYield.PercentOf.THEORY) {
+            if (product.endsWorkup() && product.percentOf() == ProductYield.PercentOf.THEORY) {
                 judge(findings, tally, product);
             }
         }

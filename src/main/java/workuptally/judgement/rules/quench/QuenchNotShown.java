@@ -13,20 +13,20 @@ import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.ClassBehaviour;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /**
  * An oxidant or hydride without a negative quench test: a positive test stops, whatever caused it; a missing one holds what has not been
- * evaporated yet, and a plan is reminded.
+ * evaporated yet, and a plan is reminded. Runs of which a book lists nothing but what went in and what came out are the matter of
+ * {@link QuenchNotEntered}.
  */
 public final class QuenchNotShown implements RunRule {
 
-    private final Substances substances;
+    private final ReactiveCharges charges;
 
     public QuenchNotShown(Substances substances) {
-        this.substances = substances;
+        this.charges = new ReactiveCharges(substances);
     }
 
     @Override
@@ -42,8 +42,7 @@ public final class QuenchNotShown implements RunRule {
                         .filter(q -> q != Step.QuenchTest.NOT_DONE)
                         .isPresent())
                 .reduce((a, b) -> b);
-        List<Charge> reactive =
-                tally.run().charges().stream().filter(this::isReactive).toList();
+        List<Charge> reactive = charges.of(tally.run());
         String names = reactive.stream().map(Charge::material).collect(Collectors.joining(", "));
         boolean positive = last.flatMap(Step::quenchTest)
                 .filter(q -> q == Step.QuenchTest.POSITIVE)
@@ -63,7 +62,7 @@ public final class QuenchNotShown implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile."));
-        } else if (last.isEmpty() && !reactive.isEmpty()) {
+        } else if (last.isEmpty() && !reactive.isEmpty() && !ReactiveCharges.isListedOnly(tally.run())) {
             boolean planned = tally.run().status() == Run.Status.PLANNED;
             findings.add(
                     FindingCode.QUENCH_NOT_SHOWN,
@@ -80,15 +79,6 @@ public final class QuenchNotShown implements RunRule {
                                             + " New, and why)."));
         }
         return findings.list();
-    }
-
-    /** What has a test that shows it gone: a silver salt is an oxidiser by its counter-ion and needs none. */
-    private boolean isReactive(Charge charge) {
-        return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part -> part.row().flatMap(row -> row.quenchTest()).isPresent()
-                        && part.classes().stream()
-                                .flatMap(c -> substances.classBehaviour(c).stream())
-                                .anyMatch(ClassBehaviour::shownGoneByTest));
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {
