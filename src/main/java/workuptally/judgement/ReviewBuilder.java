@@ -96,6 +96,7 @@ public final class ReviewBuilder {
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), findings));
         }
         findings.addAll(SuspectEntries.of(containers, findings));
+        findings = SuspectEntries.withoutToldBySuspects(findings);
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }

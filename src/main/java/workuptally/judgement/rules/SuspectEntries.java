@@ -1,6 +1,9 @@
 package workuptally.judgement.rules;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Figure;
@@ -20,6 +23,12 @@ import workuptally.tally.suspects.UsualSlip;
  */
 public final class SuspectEntries {
     private static final String TESTED = "least squares over all balances of the run; usual slips are common practice";
+
+    private static final Set<FindingCode> AGAINST_SOURCE = EnumSet.of(
+            FindingCode.PORTION_HELD_MORE,
+            FindingCode.PURIFIED_EXCEEDS_SOURCE,
+            FindingCode.PURIFIED_BELOW_SOURCE,
+            FindingCode.CAKE_LIGHTER_THAN_AGENT);
 
     private SuspectEntries() {}
 
@@ -72,6 +81,24 @@ public final class SuspectEntries {
             }
         }
         return findings.list();
+    }
+
+    /**
+     * The findings without those that hold a portion, lot or cake against what it came from where a suspect stands in the same row: that
+     * one says the same and what the figure may have been.
+     */
+    public static List<Finding> withoutToldBySuspects(List<Finding> findings) {
+        Set<String> suspected = findings.stream()
+                .filter(f -> f.code() == FindingCode.ENTRY_SUSPECT)
+                .map(SuspectEntries::row)
+                .collect(Collectors.toSet());
+        return findings.stream()
+                .filter(f -> !AGAINST_SOURCE.contains(f.code()) || !suspected.contains(row(f)))
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private static String row(Finding finding) {
+        return finding.place().sheet() + "\n" + finding.place().row();
     }
 
     private static void add(FindingList findings, Suspect suspect) {

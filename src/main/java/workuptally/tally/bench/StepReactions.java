@@ -136,12 +136,15 @@ public final class StepReactions {
         if (worst <= 0) {
             return Optional.empty();
         }
+        // Of a plan all the acid counts, since a wash found too small is made larger before it is used.
         boolean gives = wash.givesCarbonDioxide();
         double gas = gives
                 ? AcidBase.carbonDioxideMillimoles(
-                        Math.min(expected, wash.base()), wash.carbonate(), wash.hydrogencarbonate())
+                        planned ? expected : Math.min(expected, wash.base()),
+                        wash.carbonate(),
+                        planned ? Math.max(wash.hydrogencarbonate(), expected) : wash.hydrogencarbonate())
                 : 0;
-        double worstGas = gives ? Math.min(worst, wash.carbonate() + wash.hydrogencarbonate()) : 0;
+        double worstGas = !gives ? 0 : planned ? worst : Math.min(worst, wash.carbonate() + wash.hydrogencarbonate());
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
         return Optional.of(new StepReaction(

@@ -128,7 +128,7 @@ final class FindingExamples {
                 "portion-held-more",
                 Severity.CHECK,
                 clean().plus("layers", "X1,O1,organic,upper,E-09,66,,,,,consumed")
-                        .plus("assays", "X1,O1,acetanilide,,HPLC,9.8,mg/mL,2.0,"));
+                        .plus("assays", "X1,O1,acetanilide,,HPLC,62.3,mg/mL,2.0,"));
         add("layer-lost", Severity.CHECK, clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,lost"));
         add("amount-far-from-plan", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,2.33,g"));
         add(
@@ -238,7 +238,7 @@ final class FindingExamples {
         add("layer-density-unexpected", Severity.CHECK, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
         add("rag-not-assayed", Severity.HOLD, rag());
         add("emulsion-not-recorded", Severity.HOLD, clean().with("workup", "density,none,O1", "density,persistent,O1"));
-        add("cake-lighter-than-agent", Severity.CHECK, clean().with("layers", "6.92", "0.692"));
+        add("cake-lighter-than-agent", Severity.CHECK, clean().with("layers", "6.92", "4.31"));
         add(
                 "product-on-cake",
                 Severity.NOTE,
@@ -297,8 +297,8 @@ final class FindingExamples {
                 "not-at-constant-mass",
                 Severity.CHECK,
                 clean().with("isolated", "melting point,,", "melting point,96.8011,"));
-        add("purified-exceeds-source", Severity.CHECK, purified("39.1234", "99.5"));
-        add("purified-below-source", Severity.CHECK, purified("30.1234", "9.95"));
+        add("purified-exceeds-source", Severity.CHECK, purified("33.9000", "99.5"));
+        add("purified-below-source", Severity.CHECK, purified("30.1234", "81.3"));
         add("weighed-warm", Severity.NOTE, clean().with("isolated", "melting point,,", "melting point,96.9060,"));
         add("copied-weighing", Severity.CHECK, clean().with("layers", "21,85.02,60.26", "21,97.63,63.11"));
         add(

@@ -8,7 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Finding;
-import workuptally.report.view.Wording;
 
 /** A portion or lot against what was made of it; a cake against its agent; a lower layer against the densities. By conservation of mass. */
 class SourcesAndWhatCameOfThemTest {
@@ -44,11 +43,19 @@ class SourcesAndWhatCameOfThemTest {
     }
 
     @Test
-    void dilutionLeftOutIsNamedAtTheAssay() throws Exception {
-        for (String slip : List.of("9.86", "19.7", "49.3")) {
+    void tooLittleReadInAPortionIsNamedAtTheAssay() throws Exception {
+        for (String slip : List.of("62.3", "71.9")) {
             Finding finding = only("portion-held-more", organicAssayed(slip));
             assertColumn("Result", finding);
         }
+    }
+
+    /** Of a decimal point the suspect tells the figure as well: one cause, one finding. */
+    @Test
+    void whereASuspectStandsAtTheCellItAloneIsTold() throws Exception {
+        Finding suspect = only("entry-suspect", organicAssayed("9.86"));
+        assertTrue(suspect.place().sheet().contains("ssays"), suspect::toString);
+        silent("portion-held-more", organicAssayed("9.86"));
     }
 
     @Test
@@ -79,10 +86,6 @@ class SourcesAndWhatCameOfThemTest {
     void ionIsolatedFromTheOrganicLayerIsNamedAtThePh() throws Exception {
         Finding finding = only("content-against-ph", acid("6.5", "60"));
         assertColumn("pH after", finding);
-        assertTrue(
-                Wording.POINT.of(finding.seen()).contains("as found in A2, CR1")
-                        || Wording.POINT.of(finding.seen()).contains("as found in CR1"),
-                () -> Wording.POINT.of(finding.seen()));
     }
 
     @Test
@@ -116,14 +119,14 @@ class SourcesAndWhatCameOfThemTest {
     @Test
     void cakeThatWeighsWhatItsAgentWeighsIsNoFinding() throws Exception {
         silent("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "5.80"));
-        assertColumn("Net", only("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "0.692")));
+        assertColumn("Net", only("cake-lighter-than-agent", ExampleBook.clean().with("layers", "6.92", "4.31")));
     }
 
     @Test
     void purifiedLotNamesItsOwnCell() throws Exception {
-        ExampleBook tenfold = ExampleBook.clean()
-                .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,86.9911,24.9911,,99.5,1.0,melting point,,");
-        Finding finding = only("purified-exceeds-source", tenfold);
+        ExampleBook heavy = ExampleBook.clean()
+                .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,33.9000,24.9911,,99.5,1.0,melting point,,");
+        Finding finding = only("purified-exceeds-source", heavy);
         assertColumn("Gross", finding);
         ExampleBook sound = ExampleBook.clean()
                 .plus("isolated", "X1,P1,acetanilide,purified,CR1,F-02,31.1911,24.9911,,99.5,1.0,melting point,,");
