@@ -44,6 +44,7 @@ import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.CakeLighterThanAgent;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
@@ -128,6 +129,7 @@ public final class Rules {
                 new LoadsNotRecorded(),
                 new DryingAgentShort(substances),
                 new ProductOnCake(substances),
+                new CakeLighterThanAgent(),
                 new WetCrude(substances),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),

@@ -86,6 +86,7 @@ public enum FindingCode {
     RAG_NOT_ASSAYED(Severity.HOLD, "C17"),
     EMULSION_NOT_RECORDED(Severity.HOLD, "C17"),
     PRODUCT_ON_CAKE(Severity.NOTE, "C20"),
+    CAKE_LIGHTER_THAN_AGENT(Severity.CHECK, "C20"),
     ALIQUOTS_TAKEN(Severity.NOTE, "C26"),
     LIQUOR_NOT_RECORDED(Severity.CHECK, "C28"),
     LIQUOR_NOT_ASSAYED(Severity.CHECK, "C28"),

@@ -72,7 +72,7 @@ public record LayerIdentity(
         }
 
         /** Gap between two expectations, g/mL; 0 where they overlap. */
-        double gap(Expected other) {
+        public double gap(Expected other) {
             return Math.max(
                     0,
                     Math.max(

@@ -1,6 +1,7 @@
 package workuptally.judgement.rules.layers;
 
 import java.util.List;
+import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -21,6 +22,9 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
 public final class LayersSwapped implements RunRule {
 
     private static final String SOURCE = "densities of the reference tables; 3u and 0.05 g/mL, common practice";
+
+    /** Densities that lie so far apart, g/mL, leave no doubt which layer is below (common practice). */
+    private static final double CLEAR_GAP = 0.03;
 
     @Override
     public List<FindingCode> codes() {
@@ -46,6 +50,10 @@ public final class LayersSwapped implements RunRule {
             }
             phase(findings, identity, layer);
         }
+        tally.evidence().identities().stream()
+                .map(LayerIdentity::step)
+                .distinct()
+                .forEach(step -> lower(findings, tally, step));
         return findings.list();
     }
 
@@ -111,6 +119,35 @@ public final class LayersSwapped implements RunRule {
                 Phrase.of("the denser layer below; {}", expected(identity)),
                 SOURCE,
                 Phrase.of("Settle which layer was drained first, and correct position or label."));
+    }
+
+    /** The layer that a step names as the lower one, where no weighing of its layers has told against it already. */
+    private static void lower(FindingList findings, RunTally tally, Step step) {
+        List<LayerIdentity> layers = tally.evidence().identities().stream()
+                .filter(i -> i.step() == step)
+                .toList();
+        Optional<Layer.Phase> expected = layers.stream()
+                .filter(i -> i.expectedOrganic().gap(i.expectedAqueous()) >= CLEAR_GAP)
+                .flatMap(i -> i.lowerExpected().stream())
+                .findFirst();
+        boolean told = layers.stream()
+                .anyMatch(i -> i.verdict() == Verdict.SWAPPED || i.position() == PositionCheck.CONTRADICTS);
+        Optional<Layer.Phase> typed =
+                step.lowerLayer().map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+        if (!told && expected.isPresent() && typed.isPresent() && !typed.equals(expected)) {
+            findings.add(
+                    FindingCode.LAYER_POSITION_CONTRADICTION,
+                    Severity.CHECK,
+                    step.row().at("Lower layer"),
+                    Phrase.of(
+                            "step {} names the {} layer as the lower one",
+                            step.number(),
+                            typed.get().word()),
+                    Phrase.of("the denser layer below; {}", expected(layers.get(0))),
+                    SOURCE,
+                    Phrase.of(
+                            "Settle which layer was drained first, by a drop of water, and correct entry or labels."));
+        }
     }
 
     private static void phase(FindingList findings, LayerIdentity identity, Layer layer) {
