@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.measurements.WeekTest;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Book;
 import workuptally.model.Finding;
@@ -22,6 +23,7 @@ import workuptally.tally.series.SeriesTally;
  * @param containers waste containers with what is proposed for them
  * @param series repeated preparations
  * @param registryNumbers registry numbers (CAS) of what the accounts name, by the name as they write it, where the tables know it
+ * @param nextTests the few tests that tell most about all runs together, in the order in which to make them
  */
 public record Review(
         Book book,
@@ -32,7 +34,8 @@ public record Review(
         String toolVersion,
         List<ContainerReview> containers,
         List<SeriesTally> series,
-        Map<String, String> registryNumbers) {
+        Map<String, String> registryNumbers,
+        List<WeekTest> nextTests) {
     /** Copies the lists. */
     public Review {
         runs = List.copyOf(runs);
@@ -40,6 +43,7 @@ public record Review(
         basis = List.copyOf(basis);
         containers = List.copyOf(containers);
         series = List.copyOf(series);
+        nextTests = List.copyOf(nextTests);
         registryNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(registryNumbers));
     }
 
@@ -51,6 +55,6 @@ public record Review(
             List<Finding> findings,
             List<BasisRow> basis,
             String toolVersion) {
-        this(book, runs, period, findings, basis, toolVersion, List.of(), List.of(), Map.of());
+        this(book, runs, period, findings, basis, toolVersion, List.of(), List.of(), Map.of(), List.of());
     }
 }

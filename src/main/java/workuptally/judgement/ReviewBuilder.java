@@ -12,8 +12,8 @@ import workuptally.judgement.containers.ContainerReviews;
 import workuptally.judgement.hazards.HazardNotes;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecisions;
-import workuptally.judgement.measurements.NextTest;
-import workuptally.judgement.measurements.NextTests;
+import workuptally.judgement.measurements.OpenLayers;
+import workuptally.judgement.measurements.WeekTests;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.HeldLayers;
 import workuptally.judgement.rules.ProposalRule;
@@ -39,6 +39,9 @@ import workuptally.tally.suspects.Suspects;
 
 /** Tallies and judges every run of a book. */
 public final class ReviewBuilder {
+    /** Lines of what to measure next for the whole book. */
+    private static final int MOST_TESTS = 3;
+
     private final Reference reference;
     private final String toolVersion;
     private final MaterialReader materials;
@@ -92,6 +95,7 @@ public final class ReviewBuilder {
                     HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), findings));
         }
+        findings.addAll(SuspectEntries.of(containers, findings));
         for (ProposalRule rule : Rules.ofProposals(substances)) {
             findings.addAll(rule.judge(book, containers, decisions));
         }
@@ -104,6 +108,19 @@ public final class ReviewBuilder {
         for (int i = 0; i < tallies.size(); i++) {
             suspectsByRun.put(tallies.get(i).run().id(), suspected.get(i));
         }
+        Map<String, OpenLayers> openLayers = new LinkedHashMap<>();
+        for (RunTally tally : tallies) {
+            String run = tally.run().id();
+            openLayers.put(
+                    run,
+                    openLayers(
+                            tally,
+                            orderedByRun.getOrDefault(run, List.of()),
+                            decisions.get(run),
+                            book,
+                            substances,
+                            materialsByRun.getOrDefault(run, List.of())));
+        }
         List<RunReview> runs = tallies.parallelStream()
                 .map(tally -> new RunReview(
                         tally,
@@ -111,7 +128,7 @@ public final class ReviewBuilder {
                         decisions.get(tally.run().id()),
                         hazardNotes.of(tally, materialsByRun.get(tally.run().id())),
                         suspectsByRun.get(tally.run().id()),
-                        nextTests(tally, orderedByRun, decisions, book),
+                        openLayers.get(tally.run().id()).list(),
                         materialsByRun.get(tally.run().id())))
                 .toList();
         return new Review(
@@ -125,18 +142,20 @@ public final class ReviewBuilder {
                 toolVersion,
                 containers,
                 new SeriesAccount(book, tallies, substances).list(),
-                RegistryNumbers.of(substances, tallies, containers));
+                RegistryNumbers.of(substances, tallies, containers),
+                WeekTests.of(List.copyOf(openLayers.values()), MOST_TESTS));
     }
 
-    /** While a stop is open the balance itself is in doubt, and its own action comes first. */
-    private List<NextTest> nextTests(
+    /** While a stop is open the balance itself is in doubt, and its own action comes first: nothing is asked then. */
+    private static OpenLayers openLayers(
             RunTally tally,
-            Map<String, List<Finding>> findings,
-            Map<String, List<LayerDecision>> decisions,
-            Book book) {
-        String run = tally.run().id();
-        boolean stopped = findings.getOrDefault(run, List.of()).stream().anyMatch(f -> f.severity() == Severity.STOP);
-        return stopped ? List.of() : NextTests.of(tally, decisions.get(run), book.limits(), reference.reactivity());
+            List<Finding> findings,
+            List<LayerDecision> decisions,
+            Book book,
+            Substances substances,
+            List<RunMaterial> materials) {
+        boolean stopped = findings.stream().anyMatch(f -> f.severity() == Severity.STOP);
+        return OpenLayers.of(tally, stopped ? List.of() : decisions, book.limits(), substances.apart(), materials);
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

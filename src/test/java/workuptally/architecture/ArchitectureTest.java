@@ -125,7 +125,7 @@ class ArchitectureTest {
             .whereLayer("series")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("containers")
-            .mayNotBeAccessedByAnyLayer()
+            .mayOnlyBeAccessedByLayers("suspects")
             .whereLayer("run")
             .mayOnlyBeAccessedByLayers("containers", "series", "suspects")
             .whereLayer("bench")

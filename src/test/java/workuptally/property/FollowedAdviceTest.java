@@ -58,7 +58,7 @@ class FollowedAdviceTest {
                     made++;
                     composites += test.kind() == NextTest.Kind.COMPOSITE ? 1 : 0;
                     for (String sample : test.samples()) {
-                        assay(tables, truths.get(i), sample, random);
+                        assay(tables, truths.get(i), sample, test.kind(), random);
                     }
                 }
             }
@@ -84,8 +84,9 @@ class FollowedAdviceTest {
     }
 
     /** What an assay of the portion would read; a composite that fails its limit is followed by the assays of its portions. */
-    private static void assay(CsvTables tables, RandomWorkup truth, String label, Random random) {
+    private static void assay(CsvTables tables, RandomWorkup truth, String label, NextTest.Kind kind, Random random) {
         double strength = truth.milligramsPerMillilitre(label);
+        boolean dried = kind == NextTest.Kind.DRY_RESIDUE;
         boolean found = strength >= RandomWorkup.DETECTION_LIMIT;
         tables.add(
                 "assays.csv",
@@ -93,7 +94,7 @@ class FollowedAdviceTest {
                         truth.run,
                         label,
                         "product",
-                        "HPLC",
+                        dried ? "dry residue" : "HPLC",
                         found
                                 ? String.format(Locale.ROOT, "%.4f", strength * (1 + 0.02 * random.nextGaussian()))
                                 : "<" + RandomWorkup.DETECTION_LIMIT,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
+import workuptally.tally.suspects.RunSuspects;
 
 /**
  * A container with what is proposed for it.
@@ -13,9 +14,14 @@ import workuptally.tally.containers.ContainerTally;
  * @param proposals the proposals, in order of the table
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
  * @param facts limits of regulations that may bear on it
+ * @param suspects what its entries say against each other, and the cells that may be behind it
  */
 public record ContainerReview(
-        ContainerTally tally, List<ProposalFit> proposals, ContainerState afterProposals, List<RegulatoryFact> facts) {
+        ContainerTally tally,
+        List<ProposalFit> proposals,
+        ContainerState afterProposals,
+        List<RegulatoryFact> facts,
+        RunSuspects suspects) {
     /** Copies the list. */
     public ContainerReview {
         proposals = List.copyOf(proposals);

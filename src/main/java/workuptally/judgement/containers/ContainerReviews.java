@@ -22,6 +22,7 @@ import workuptally.tally.containers.ContainerAccount;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
+import workuptally.tally.suspects.ContainerSuspects;
 
 /**
  * Looks at every proposed transfer in order of the table. A proposal of another stream, or one that meets what it must not, is not added
@@ -36,6 +37,7 @@ public final class ContainerReviews {
     private final CarriedMaterials carried;
     private final Reactivity reactivity;
     private final Map<String, RunTally> runs;
+    private final ContainerSuspects suspects;
 
     /**
      * Reviews of the containers of a book.
@@ -54,6 +56,7 @@ public final class ContainerReviews {
         this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
         this.reactivity = reference.reactivity();
+        this.suspects = new ContainerSuspects(book, tallies, substances);
     }
 
     /** One review per container, in order of the table. */
@@ -88,7 +91,12 @@ public final class ContainerReviews {
             }
             proposals.add(proposal);
         }
-        return new ContainerReview(ledger, proposals, state, new RegulatoryFacts(substances).of(stream, ledger.now()));
+        return new ContainerReview(
+                ledger,
+                proposals,
+                state,
+                new RegulatoryFacts(substances).of(stream, ledger.now()),
+                suspects.of(ledger));
     }
 
     /** False where a layer of a contact has no density that tells which phase it is, and no check at the bench says so: its stream is a guess. */

@@ -34,9 +34,16 @@ public record NextTest(
         settles = List.copyOf(settles);
     }
 
+    /** The same test with the layers that it settles. */
+    NextTest settling(List<String> layers, double grams) {
+        return new NextTest(kind, samples, substances, aliquotsMillilitres, dilution, mustBeBelow, unit, layers, grams);
+    }
+
     /** Kinds of tests with their cost class. */
     public enum Kind {
         DROP("density or water drop", 1),
+        TARE("missing tare", 1),
+        DRY_RESIDUE("dry residue", 1.5),
         ASSAY("assay", 2),
         COMPOSITE("composite assay", 2.5);
 
@@ -53,7 +60,7 @@ public record NextTest(
             return word;
         }
 
-        /** Cost class: a look at the bench 1, an assay 2, a composite with its volumes a little more (common practice). */
+        /** Cost class: a look at the bench or an empty vessel on the balance 1, an aliquot dried and weighed 1.5, an assay 2, a composite with its volumes a little more (common practice). */
         public double cost() {
             return cost;
         }

@@ -43,17 +43,67 @@ public final class TestChoice {
         Set<String> known = new LinkedHashSet<>();
         double spent = 0;
         while (true) {
-            double left = mostCost - spent;
-            Optional<List<Option>> best = best(goals, options, known, left);
+            Optional<Way> best = next(goals, options, known, mostCost - spent, Integer.MAX_VALUE);
             if (best.isEmpty()) {
                 return chosen;
             }
-            for (Option option : best.get()) {
+            for (Option option : best.get().tests()) {
                 chosen.add(option);
                 known.addAll(option.covers());
                 spent += option.cost();
             }
         }
+    }
+
+    /**
+     * Some tests that complete goals.
+     *
+     * @param tests in the order in which to make them
+     * @param gained weight of the goals that they complete
+     */
+    record Way(List<Option> tests, double gained) {
+        double cost() {
+            return tests.stream().mapToDouble(Option::cost).sum();
+        }
+
+        double perCost() {
+            return gained / cost();
+        }
+    }
+
+    /**
+     * The tests to make next, those that gain most for their cost; empty where nothing more can be completed.
+     *
+     * @param known what is known already
+     * @param mostCost what they may cost
+     * @param mostTests how many they may be
+     */
+    static Optional<Way> next(
+            List<Goal> goals, List<Option> options, Set<String> known, double mostCost, int mostTests) {
+        Way best = null;
+        for (Goal goal : goals) {
+            Set<String> missing = new LinkedHashSet<>(goal.needs());
+            missing.removeAll(known);
+            if (missing.isEmpty()) {
+                continue;
+            }
+            for (List<Option> tests : completing(missing, options)) {
+                Way way = new Way(tests, gained(goals, tests, known));
+                boolean allowed = tests.size() <= mostTests && way.cost() <= mostCost;
+                if (allowed && (best == null || way.perCost() > best.perCost() * (1 + 1e-9))) {
+                    best = way;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Names of the goals of which everything is known, in order. */
+    static List<String> reached(List<Goal> goals, Set<String> known) {
+        return goals.stream()
+                .filter(g -> known.containsAll(g.needs()))
+                .map(Goal::name)
+                .toList();
     }
 
     /** What is reached by some tests. */
@@ -64,28 +114,6 @@ public final class TestChoice {
                 .filter(g -> known.containsAll(g.needs()))
                 .mapToDouble(Goal::weight)
                 .sum();
-    }
-
-    private static Optional<List<Option>> best(
-            List<Goal> goals, List<Option> options, Set<String> known, double mostCost) {
-        List<Option> best = null;
-        double bestRatio = 0;
-        for (Goal goal : goals) {
-            Set<String> missing = new LinkedHashSet<>(goal.needs());
-            missing.removeAll(known);
-            if (missing.isEmpty()) {
-                continue;
-            }
-            for (List<Option> tests : completing(missing, options)) {
-                double cost = tests.stream().mapToDouble(Option::cost).sum();
-                double ratio = gained(goals, tests, known) / cost;
-                if (cost <= mostCost && ratio > bestRatio * (1 + 1e-9)) {
-                    best = tests;
-                    bestRatio = ratio;
-                }
-            }
-        }
-        return Optional.ofNullable(best);
     }
 
     private static double gained(List<Goal> goals, List<Option> tests, Set<String> known) {

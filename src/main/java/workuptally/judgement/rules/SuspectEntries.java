@@ -2,6 +2,7 @@ package workuptally.judgement.rules;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -35,23 +36,8 @@ public final class SuspectEntries {
     public static List<Finding> of(Run run, RunSuspects suspects, List<Finding> told) {
         FindingList findings = new FindingList(run.id());
         for (Suspect suspect : suspects.list()) {
-            if (suspect.slip() != UsualSlip.MISSING_ENTRY
-                    && told.stream().noneMatch(f -> f.run().equals(run.id()) && isToldBy(f, suspect))) {
-                findings.add(
-                        FindingCode.ENTRY_SUSPECT,
-                        Severity.CHECK,
-                        suspect.place(),
-                        seen(suspect),
-                        Phrase.of(
-                                "chi-square {} as typed, {} with that entry, over {} balances",
-                                Figure.decimals(suspect.chiSquareBefore().orElse(0), 0, ""),
-                                Figure.decimals(suspect.chiSquareAfter().orElse(0), 1, ""),
-                                suspect.degreesOfFreedom()),
-                        TESTED,
-                        Phrase.of(
-                                "Look at the cell and at the sheet it was copied from{}; nothing is changed until a person"
-                                        + " corrects it.",
-                                together(suspect)));
+            if (told.stream().noneMatch(f -> f.run().equals(run.id()) && isToldBy(f, suspect))) {
+                add(findings, suspect);
             }
         }
         if (!suspects.off().isEmpty() && suspects.list().isEmpty()) {
@@ -66,6 +52,46 @@ public final class SuspectEntries {
                     Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
         }
         return findings.list();
+    }
+
+    /**
+     * The findings of the containers: of one whose weighing and contents differ and no slip explains it, that finding says enough.
+     *
+     * @param told findings of the book so far: a cell that a run names is not named again
+     */
+    public static List<Finding> of(List<ContainerReview> containers, List<Finding> told) {
+        FindingList findings = new FindingList("");
+        for (ContainerReview container : containers) {
+            for (Suspect suspect : container.suspects().list()) {
+                boolean isTold = told.stream()
+                        .anyMatch(f -> f.code() == FindingCode.ENTRY_SUSPECT
+                                && f.place().equals(suspect.place()));
+                if (!isTold) {
+                    add(findings, suspect);
+                }
+            }
+        }
+        return findings.list();
+    }
+
+    private static void add(FindingList findings, Suspect suspect) {
+        if (suspect.slip() != UsualSlip.MISSING_ENTRY) {
+            findings.add(
+                    FindingCode.ENTRY_SUSPECT,
+                    Severity.CHECK,
+                    suspect.place(),
+                    seen(suspect),
+                    Phrase.of(
+                            "chi-square {} as typed, {} with that entry, over {} balances",
+                            Figure.decimals(suspect.chiSquareBefore().orElse(0), 0, ""),
+                            Figure.decimals(suspect.chiSquareAfter().orElse(0), 1, ""),
+                            suspect.degreesOfFreedom()),
+                    TESTED,
+                    Phrase.of(
+                            "Look at the cell and at the sheet it was copied from{}; nothing is changed until a person"
+                                    + " corrects it.",
+                            together(suspect)));
+        }
     }
 
     private static boolean isToldBy(Finding finding, Suspect suspect) {

@@ -41,6 +41,7 @@ final class ContainerJson {
                     json.flag("overdue", age.overdue());
                 }));
         facts(json, review);
+        new SuspectsJson(json).cells(review.suspects());
     }
 
     private static void facts(JsonFields json, ContainerReview review) {

@@ -34,6 +34,7 @@ public final class JsonReport {
         write(out, review.period().coverageFactor(), json -> {
             BookJson.head(json, review);
             json.array("runs", review.runs(), run -> new RunJson(json, run).write());
+            NextTestJson.ofBook(json, review);
             PeriodJson.write(json, review);
             FindingJson.array(json, review.findings());
             BasisJson.write(json, review);

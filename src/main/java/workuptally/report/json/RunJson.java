@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.hazards.HazardNote;
-import workuptally.judgement.measurements.NextTest;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.report.view.Wording;
@@ -70,21 +69,7 @@ final class RunJson {
         json.array("hazards", review.hazards(), this::hazard);
         json.array("materials", review.materials(), this::material);
         new SuspectsJson(json).write(review.suspects());
-        json.array("nextMeasurements", review.nextTests(), this::nextTest);
-    }
-
-    private void nextTest(NextTest test) {
-        json.text("test", test.kind().word());
-        json.texts("samples", test.samples());
-        json.texts("substances", test.substances());
-        json.array(
-                "aliquots", test.aliquotsMillilitres(), millilitres -> json.number("volumeMillilitres", millilitres));
-        json.number("dilutionRatio", test.dilution());
-        json.number("mustBeBelow", test.mustBeBelow());
-        json.text("unit", test.unit());
-        json.texts("settles", test.settles());
-        json.number("releasesGrams", test.releasesGrams());
-        json.number("costClass", test.kind().cost());
+        json.array("nextMeasurements", review.nextTests(), test -> NextTestJson.fields(json, test));
     }
 
     private void composite(CompositeSample sample) {

@@ -4,7 +4,7 @@ import workuptally.tally.balance.ReconciledBalance;
 import workuptally.tally.suspects.RunSuspects;
 import workuptally.tally.suspects.Suspect;
 
-/** The cells of a run to look at again. */
+/** The cells of a run or container to look at again. */
 final class SuspectsJson {
     private final JsonFields json;
 
@@ -13,9 +13,14 @@ final class SuspectsJson {
     }
 
     void write(RunSuspects suspects) {
+        cells(suspects);
+        json.array("reconciled", suspects.reconciled().values(), this::reconciled);
+    }
+
+    /** What is off and the cells to look at again, of a run or a container. */
+    void cells(RunSuspects suspects) {
         json.texts("disagreeing", suspects.off());
         json.array("suspects", suspects.list(), this::suspect);
-        json.array("reconciled", suspects.reconciled().values(), this::reconciled);
     }
 
     private void reconciled(ReconciledBalance.Value value) {

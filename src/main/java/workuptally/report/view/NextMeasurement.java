@@ -6,15 +6,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.measurements.NextTest;
+import workuptally.judgement.measurements.WeekTest;
 import workuptally.model.Severity;
 import workuptally.tally.balance.Closure;
 
 /**
- * A measurement that would settle where product is: the tests that complete the evidence of most layers for their cost first, then what else
- * a balance lacks.
+ * A measurement that would settle where product is: the few tests that tell most about all runs together first, then the others by the
+ * layers they complete for their cost, then what else a balance lacks.
  *
  * @param run run id
  * @param test what to do, in a few words
@@ -28,20 +30,36 @@ public record NextMeasurement(String run, String test, String settles, double la
     /** The measurements that settle most, each once. */
     public static List<NextMeasurement> of(Review review, Wording wording, int most) {
         ReadableNumbers numbers = new ReadableNumbers(wording.mark());
+        List<NextMeasurement> first = new ArrayList<>();
+        Set<List<Object>> told = new HashSet<>();
+        for (WeekTest one : review.nextTests()) {
+            RunReview run = review.runs().stream()
+                    .filter(r -> r.id().equals(one.runs().get(0)))
+                    .findFirst()
+                    .orElseThrow();
+            first.add(of(run, one.test(), numbers));
+            one.runs()
+                    .forEach(id ->
+                            told.add(List.of(id, one.test().kind(), one.test().samples())));
+        }
         List<NextMeasurement> all = new ArrayList<>();
         for (RunReview run : review.runs()) {
             // with a stop open the balance itself is in doubt, and its own action comes first
             if (!run.has(Severity.STOP)) {
-                run.nextTests().forEach(test -> all.add(of(run, test, numbers)));
+                run.nextTests().stream()
+                        .filter(test -> !told.contains(List.of(run.id(), test.kind(), test.samples())))
+                        .forEach(test -> all.add(of(run, test, numbers)));
                 ofClosures(run, numbers, all);
             }
         }
+        return Stream.concat(first.stream(), ranked(all)).limit(most).toList();
+    }
+
+    private static Stream<NextMeasurement> ranked(List<NextMeasurement> all) {
         return all.stream()
                 .sorted(Comparator.comparingDouble(NextMeasurement::layersPerCost)
                         .thenComparingDouble(NextMeasurement::grams)
-                        .reversed())
-                .limit(most)
-                .toList();
+                        .reversed());
     }
 
     private static NextMeasurement of(RunReview run, NextTest test, ReadableNumbers numbers) {
@@ -60,6 +78,8 @@ public record NextMeasurement(String run, String test, String settles, double la
         String samples = String.join("+", test.samples());
         return switch (test.kind()) {
             case DROP -> "check " + samples + " with a drop of water, or by its density";
+            case TARE -> "weigh the vessel of " + samples + " empty, clean and dry, and enter its tare";
+            case DRY_RESIDUE -> "dry an aliquot of " + samples + " to constant mass and weigh the residue";
             case ASSAY -> "assay " + samples + substances;
             case COMPOSITE ->
                 "one assay of " + samples + substances + ": take "
@@ -80,9 +100,17 @@ public record NextMeasurement(String run, String test, String settles, double la
         }
         String layers =
                 listed(test.settles()) + (test.settles().size() == 1 ? " has its" : " have their") + " evidence";
+        if (test.kind() == NextTest.Kind.TARE) {
+            return "then what was assayed in " + listed(test.settles()) + " counts; " + grams;
+        }
         return (test.mustBeBelow().isPresent()
                         ? "below " + numbers.significant(test.mustBeBelow().getAsDouble(), 2) + SPACE + test.unit()
-                                + " "
+                                + (test.dilution() > 1
+                                        ? " undiluted, "
+                                                + numbers.significant(
+                                                        test.mustBeBelow().getAsDouble() / test.dilution(), 2)
+                                                + " as made up, "
+                                        : " ")
                         : "")
                 + layers + "; " + grams;
     }

@@ -73,16 +73,35 @@ public final class Contents {
             Optional<MeasuredValue> volumeMillilitres,
             Optional<MeasuredValue> productMillimoles) {
         Map<String, List<Content>> rows = new LinkedHashMap<>();
+        Map<String, List<Content>> residues = new LinkedHashMap<>();
         for (Assay assay : run.assays()) {
             if (assay.sample().equals(label)) {
+                boolean dried = assay.method()
+                        .filter(m -> m == Assay.Method.DRY_RESIDUE)
+                        .isPresent();
                 of(assay, massGrams, volumeMillilitres, productMillimoles)
                         .flatMap(this::counted)
-                        .ifPresent(content -> rows.computeIfAbsent(
-                                        content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
+                        .ifPresent(content -> (dried ? residues : rows)
+                                .computeIfAbsent(content.substance().toLowerCase(Locale.ROOT), k -> new ArrayList<>())
                                 .add(content));
             }
         }
+        residues.forEach((substance, dried) -> rows.merge(substance, dried, Contents::beside));
         return rows.values().stream().map(PooledReadings::of).toList();
+    }
+
+    /** A dry residue holds all that stays behind: beside an assay of one substance it says more only where it is the smaller of the two. */
+    private static List<Content> beside(List<Content> assays, List<Content> residues) {
+        double most = assays.stream()
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(MeasuredValue::value)
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        List<Content> all = new ArrayList<>(assays);
+        residues.stream()
+                .filter(r -> r.massGrams().filter(m -> m.value() < most).isPresent())
+                .forEach(all::add);
+        return all;
     }
 
     private Optional<Content> counted(Content content) {

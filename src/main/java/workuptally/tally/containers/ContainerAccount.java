@@ -58,23 +58,31 @@ public final class ContainerAccount {
 
     /** One ledger per container, in order of the table. */
     public List<ContainerTally> ledgers() {
-        return book.containers().stream().map(this::ledger).toList();
+        return book.containers().stream()
+                .map(c -> ledger(c, transfers.getOrDefault(c.id(), List.of())))
+                .toList();
     }
 
-    private ContainerTally ledger(Container container) {
+    /**
+     * The ledger of a container.
+     *
+     * @param ofContainer transfers into it
+     */
+    public ContainerTally ledger(Container container, List<Transfer> ofContainer) {
         OptionalDouble capacity = value(container.capacityLitres());
         Map<String, Double> contents = new LinkedHashMap<>();
         for (Container.Content content : container.contentsThen()) {
             contents.merge(fullName(content.substance()), content.massGrams(), Double::sum);
         }
         ContainerState then = new ContainerState(contents, volumes.millilitres(contents), capacity);
+        List<ContainerAddition> before = new ArrayList<>();
         List<ContainerAddition> done = new ArrayList<>();
         List<ContainerAddition> proposed = new ArrayList<>();
-        for (Transfer transfer : transfers.getOrDefault(container.id(), List.of())) {
+        for (Transfer transfer : ofContainer) {
             if (transfer.status() == Transfer.Status.PROPOSED) {
                 proposed.add(addition(transfer));
-            } else if (!isInContentsThen(transfer, container)) {
-                done.add(addition(transfer));
+            } else {
+                (isInContentsThen(transfer, container) ? before : done).add(addition(transfer));
             }
         }
         ContainerState now = then;
@@ -82,7 +90,7 @@ public final class ContainerAccount {
             now = now.plus(addition);
         }
         return new ContainerTally(
-                container, then, done, proposed, now, reconciliation(container, then), age(container));
+                container, then, before, done, proposed, now, reconciliation(container, then), age(container));
     }
 
     /** A transfer before the day of the weighing stands in the contents then; one on that day or undated counts as later. */

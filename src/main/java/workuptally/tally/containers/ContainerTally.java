@@ -10,6 +10,7 @@ import workuptally.model.Container;
  *
  * @param container the entry
  * @param then contents as stated at the weighing
+ * @param before transfers made before the weighing, which stand in the contents then, in order of the table
  * @param done transfers made since, in order of the table
  * @param proposed transfers proposed, in order of the table
  * @param now contents as stated and transfers done
@@ -19,6 +20,7 @@ import workuptally.model.Container;
 public record ContainerTally(
         Container container,
         ContainerState then,
+        List<ContainerAddition> before,
         List<ContainerAddition> done,
         List<ContainerAddition> proposed,
         ContainerState now,
@@ -26,6 +28,7 @@ public record ContainerTally(
         Optional<Age> age) {
     /** Copies the lists. */
     public ContainerTally {
+        before = List.copyOf(before);
         done = List.copyOf(done);
         proposed = List.copyOf(proposed);
     }

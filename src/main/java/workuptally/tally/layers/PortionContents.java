@@ -43,6 +43,7 @@ public final class PortionContents {
     private static final Set<Operation> NEUTRALISING = Set.of(Operation.QUENCH, Operation.WASH, Operation.BACK_EXTRACT);
     private static final String WATER = "water";
     private static final String ACID = "acid";
+    private static final String AMMONIUM_SALT = "ammonium-salt";
     private static final String HEAVY_METAL = "heavy-metal";
     private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
     private static final double NEUTRAL_PH = 7;
@@ -251,9 +252,12 @@ public final class PortionContents {
                 .toList();
     }
 
-    /** A base that acid turns into a harmless salt; hydrides and the like have their own end. */
+    /** A base that acid turns into a harmless salt; an ammonium salt is one already, hydrides and the like have their own end. */
     private static boolean isPlainBase(Present present) {
-        return present.isAny(BASES) && !present.part().isDestroyedByWater() && !present.prefersOrganic();
+        return present.isAny(BASES)
+                && !present.is(AMMONIUM_SALT)
+                && !present.part().isDestroyedByWater()
+                && !present.prefersOrganic();
     }
 
     private Optional<Present> afterWaterAndTest(Present present, boolean water, Step step) {

@@ -31,6 +31,10 @@ record Cell(RowPlace row, String heading, String part) {
     }
 
     boolean is(RowPlace other, String otherHeading) {
-        return part.isEmpty() && heading.equals(otherHeading) && isIn(other);
+        return is(other, otherHeading, "");
+    }
+
+    boolean is(RowPlace other, String otherHeading, String otherPart) {
+        return part.equals(otherPart) && heading.equals(otherHeading) && isIn(other);
     }
 }

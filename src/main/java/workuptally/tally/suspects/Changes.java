@@ -8,6 +8,7 @@ import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field;
+import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Lot;
 import workuptally.model.Product;
@@ -23,6 +24,7 @@ import workuptally.model.Step;
  * @param swapped labels of two layers that change their names and phases, or none
  * @param leftOut label of a layer that is not counted, if one is
  * @param leftOutLot label of a lot that is not counted, if one is
+ * @param leftOutCharge row of a charge that is not counted, if one is
  * @param formula product whose formula is read otherwise, if one is
  */
 record Changes(
@@ -31,6 +33,7 @@ record Changes(
         List<String> swapped,
         Optional<String> leftOut,
         Optional<String> leftOutLot,
+        Optional<RowPlace> leftOutCharge,
         Optional<ProductFormula> formula) {
     /** Everything as typed. */
     static final Changes NONE = of(List.of());
@@ -60,7 +63,14 @@ record Changes(
     record ProductFormula(RowPlace row, String formula) {}
 
     static Changes of(List<Number> numbers) {
-        return new Changes(numbers, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Changes(
+                numbers,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Changes ofUnit(RowPlace row, Dimension dimension) {
@@ -70,22 +80,35 @@ record Changes(
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     static Changes ofLabels(String one, String other) {
         return new Changes(
-                List.of(), Optional.empty(), List.of(one, other), Optional.empty(), Optional.empty(), Optional.empty());
+                List.of(),
+                Optional.empty(),
+                List.of(one, other),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Changes without(String layer) {
-        return new Changes(
-                List.of(), Optional.empty(), List.of(), Optional.of(layer), Optional.empty(), Optional.empty());
+        return without(Optional.of(layer), Optional.empty(), Optional.empty());
     }
 
     static Changes withoutLot(String lot) {
-        return new Changes(
-                List.of(), Optional.empty(), List.of(), Optional.empty(), Optional.of(lot), Optional.empty());
+        return without(Optional.empty(), Optional.of(lot), Optional.empty());
+    }
+
+    static Changes withoutCharge(RowPlace charge) {
+        return without(Optional.empty(), Optional.empty(), Optional.of(charge));
+    }
+
+    private static Changes without(Optional<String> layer, Optional<String> lot, Optional<RowPlace> charge) {
+        return new Changes(List.of(), Optional.empty(), List.of(), layer, lot, charge, Optional.empty());
     }
 
     /** A product in another form: its formula, and its molar mass where one was typed. */
@@ -94,6 +117,7 @@ record Changes(
                 molarMass,
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(new ProductFormula(product, formula)));
@@ -112,7 +136,9 @@ record Changes(
                 run.conversionPercent(),
                 run.notes(),
                 each(run.products(), this::product),
-                each(run.charges(), this::charge),
+                each(run.charges(), this::charge).stream()
+                        .filter(c -> leftOutCharge.filter(row -> row == c.row()).isEmpty())
+                        .toList(),
                 each(run.steps(), this::step),
                 each(run.layers(), this::layer).stream()
                         .filter(l -> leftOut.filter(l.label()::equals).isEmpty())
@@ -130,6 +156,14 @@ record Changes(
 
     private static <T> List<T> each(List<T> all, UnaryOperator<T> change) {
         return all.stream().map(change).toList();
+    }
+
+    /** What is read in a cell of several numbers instead of one of them, if something is. */
+    Optional<Entered> in(Cell part) {
+        return numbers.stream()
+                .filter(n -> n.cell().is(part.row(), part.heading(), part.part()))
+                .findFirst()
+                .flatMap(n -> n.field().entered());
     }
 
     /** What is read in a cell. */

@@ -2,14 +2,15 @@ package workuptally.tally.suspects;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.chemistry.Contraction;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
-import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Run;
 import workuptally.model.Transfer;
@@ -24,7 +25,7 @@ import workuptally.tally.layers.LayerTally;
 
 /**
  * Everything in which the entries of a run must agree: units found and charged of each skeleton, total mass, mass against volume and
- * density, volumes into and out of a contact, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
+ * density, volumes into and out of a contact, product into and out of a layer, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
  */
 final class Checks {
     /** A side on which nothing is too far. */
@@ -80,11 +81,9 @@ final class Checks {
             ofPhase(contact.step().givesOrganic(), contact.organicGrams(), solutes, balances)
                     .ifPresent(all::add);
         }
+        all.addAll(new ThroughChecks(balances).list());
         all.addAll(entries.of(balances.run()));
-        for (Transfer transfer : transfersOf(balances.run())) {
-            Field amount = changes.at(transfer.row(), Headings.AMOUNT, transfer.massGrams());
-            transferred(transfer, amount, balances.layers()).ifPresent(all::add);
-        }
+        all.addAll(transferred(transfersOf(balances.run()), changes, balances.layers()));
         return byName(all);
     }
 
@@ -199,24 +198,53 @@ final class Checks {
                 1 + VOLUME_LEFT_OPEN * in));
     }
 
-    private Optional<Check> transferred(Transfer transfer, Field amount, List<LayerTally> layers) {
-        Optional<Entered> entered = amount.entered().filter(m -> m.value() > 0);
-        List<MeasuredValue> masses = layers.stream()
-                .filter(l -> transfer.layers().contains(l.label()))
-                .flatMap(l -> l.massGrams().stream())
-                .toList();
-        if (entered.isEmpty() || masses.size() != transfer.layers().size()) {
-            return Optional.empty();
+    /**
+     * What is transferred of some layers, all transfers of them together, against their mass: no more than there is, and less only where a
+     * part was meant to stay.
+     */
+    private List<Check> transferred(List<Transfer> all, Changes changes, List<LayerTally> layers) {
+        List<Check> checks = new ArrayList<>();
+        Set<List<String>> seen = new LinkedHashSet<>();
+        for (Transfer transfer : all) {
+            List<LayerTally> named = layers.stream()
+                    .filter(l -> transfer.layers().contains(l.label()))
+                    .toList();
+            if (!seen.add(transfer.layers())
+                    || named.size() != transfer.layers().size()
+                    || named.stream().anyMatch(l -> l.massGrams().isEmpty())) {
+                continue;
+            }
+            List<Transfer> together = all.stream()
+                    .filter(t -> transfer.layers().containsAll(t.layers()))
+                    .toList();
+            List<Entered> amounts = together.stream()
+                    .flatMap(t -> changes.at(t.row(), Headings.AMOUNT, t.massGrams()).entered().stream())
+                    .filter(m -> m.value() > 0)
+                    .toList();
+            if (amounts.size() == together.size()) {
+                MeasuredValue mass = named.stream()
+                        .flatMap(l -> l.massGrams().stream())
+                        .reduce(MeasuredValue::plus)
+                        .orElseThrow();
+                checks.add(transferred(together, amounts, mass));
+            }
         }
-        MeasuredValue mass = masses.stream().reduce(MeasuredValue::plus).orElseThrow();
+        return checks;
+    }
+
+    private Check transferred(List<Transfer> transfers, List<Entered> amounts, MeasuredValue mass) {
+        double poured = amounts.stream().mapToDouble(Entered::value).sum();
         double allowed = Math.max(
                 substances.value(Threshold.PROPOSAL_AMOUNT_LEAST),
                 substances.value(Threshold.PROPOSAL_AMOUNT_RELATIVE) * mass.value());
-        return Optional.of(new Check(
-                "mass of layer " + String.join("+", transfer.layers()) + " against transfer " + transfer.id(),
-                mass.value() - entered.get().value(),
+        boolean isPart = amounts.size() > 1 || !new TypedNumber(amounts.get(0)).isSlipOf(mass.value());
+        return new Check(
+                "mass of layer " + String.join("+", transfers.get(0).layers()) + " against transfer "
+                        + transfers.stream().map(Transfer::id).collect(Collectors.joining("+")),
+                mass.value() - poured,
                 -allowed,
-                allowed,
-                Math.max(allowed, mass.standardUncertainty())));
+                isPart ? ANYTHING : allowed,
+                Math.max(allowed, mass.standardUncertainty()),
+                mass.value());
     }
 }

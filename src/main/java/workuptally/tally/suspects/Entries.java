@@ -2,6 +2,7 @@ package workuptally.tally.suspects;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
@@ -61,7 +62,13 @@ final class Entries {
         String of = " of " + charge.material();
         charge.actual()
                 .filter(a -> a.dimension() != Dimension.EQUIVALENTS)
-                .ifPresent(a -> add(charge.row(), Headings.ACTUAL_AMOUNT, a.value(), "amount" + of, Sort.AMOUNT, ""));
+                .ifPresent(a -> add(
+                        charge.row(),
+                        Headings.ACTUAL_AMOUNT,
+                        a.value(),
+                        "amount" + of,
+                        a.dimension() == Dimension.VOLUME ? Sort.LIQUID : Sort.AMOUNT,
+                        ""));
         add(charge.row(), Headings.MOLAR_MASS, charge.molarMassGramsPerMole(), "molar mass" + of, Sort.MOLAR_MASS, "");
         add(charge.row(), Headings.ASSAY, charge.assayPercent(), "assay" + of, Sort.PERCENT, "");
         add(charge.row(), Headings.MOLARITY, charge.molarityMolesPerLitre(), "molarity" + of, Sort.STRENGTH, "");
@@ -101,6 +108,32 @@ final class Entries {
         add(lot.row(), Headings.NET, lot.netGrams(), "net mass" + of, Sort.NET, lot.vessel());
         add(lot.row(), Headings.ASSAY, lot.assayPercent(), "assay" + of, Sort.PERCENT, "");
         add(lot.row(), Headings.SECOND_WEIGHING, lot.secondWeighingGrams(), "second weighing" + of, Sort.NET, "");
+    }
+
+    /** True where a cell of the run that balances rest on holds what nobody could read: they have a hole then that no other cell explains. */
+    static boolean lacksReading(Run run) {
+        return Stream.of(
+                        run.charges().stream()
+                                .flatMap(c -> Stream.of(
+                                        c.actual().map(a -> a.value()).orElse(Field.NoNumber.BLANK),
+                                        c.molarMassGramsPerMole(),
+                                        c.assayPercent(),
+                                        c.densityGramsPerMillilitre(),
+                                        c.molarityMolesPerLitre())),
+                        run.steps().stream()
+                                .flatMap(s -> Stream.of(
+                                        s.volumeMillilitres(),
+                                        s.massGrams(),
+                                        s.densityGramsPerMillilitre(),
+                                        s.portions())),
+                        run.layers().stream()
+                                .flatMap(l ->
+                                        Stream.of(l.volumeMillilitres(), l.grossGrams(), l.tareGrams(), l.netGrams())),
+                        run.assays().stream().map(Assay::result),
+                        run.lots().stream()
+                                .flatMap(l -> Stream.of(l.grossGrams(), l.tareGrams(), l.netGrams(), l.assayPercent())))
+                .flatMap(fields -> fields)
+                .anyMatch(Field::isUnreadable);
     }
 
     private void add(RowPlace row, String heading, Field field, String what, Sort sort, String vessel) {

@@ -16,6 +16,8 @@ record Entry(Cell cell, Entered number, String what, Sort sort, String vessel) {
     /** Kinds of figures, with the values that can be meant. */
     enum Sort {
         AMOUNT(0, 1e7, true),
+        /** An amount by volume. */
+        LIQUID(0, 1e7, true),
         GROSS(0, 1e7, true),
         TARE(0, 1e7, true),
         NET(0, 1e7, true),
@@ -53,6 +55,17 @@ record Entry(Cell cell, Entered number, String what, Sort sort, String vessel) {
     /** Entries of one weighing are one place: gross and tare move the same net mass. */
     boolean isOneWeighingWith(Entry other) {
         return isWeighing() && other.isWeighing() && other.cell.isIn(row()) && cell != other.cell;
+    }
+
+    /** True for a cell of the same column. */
+    boolean isInColumnOf(Entry other) {
+        return cell.heading().equals(other.cell.heading())
+                && row().table().sheet().equals(other.row().table().sheet());
+    }
+
+    /** True for the cell right above or below. */
+    boolean isNeighbourOf(Entry other) {
+        return isInColumnOf(other) && Math.abs(row().row() - other.row().row()) == 1;
     }
 
     private boolean isWeighing() {

@@ -1,9 +1,11 @@
 package workuptally.tally.suspects;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Assay;
 import workuptally.model.Book;
@@ -22,7 +24,7 @@ import workuptally.tally.amounts.Substances;
 
 /**
  * What single entries of a run must agree with that no balance is needed for: a cake with its agent, a molar mass with its formula, an amount
- * with its plan, a tare with the register, a weighing with the second one, and an assay with its repeat.
+ * with its plan, a tare with the register, a weighing with the second one, an assay with its repeat, and a purified lot with its crude.
  */
 final class EntryChecks {
     /** Scatter of amounts about their plan (common practice). */
@@ -31,7 +33,15 @@ final class EntryChecks {
     /** A cake holds up to so many times its agent of water and solution, and loses little of it (common practice). */
     private static final double CAKE_GAIN = 2;
 
+    private static final double ANYTHING = 1e9;
+
     private static final double CAKE_LOST = 0.1;
+
+    /** Solvent that a wet purified lot may hold, as a part of the lot it was made from (common practice). */
+    private static final double GAINED = 0.1;
+
+    /** So much less pure, in per cent of mass, a lot may come out of a purification wet (common practice). */
+    private static final double LESS_PURE_PERCENT = 10;
 
     private static final int FINE_DECIMALS = 3;
     private static final double MANY_TIMES = 3;
@@ -49,7 +59,7 @@ final class EntryChecks {
     /** The checks of a run, cakes first, in order of the tables; those of which a part is missing are not there. */
     List<Check> of(Run run) {
         List<Check> all = new ArrayList<>();
-        run.steps().forEach(s -> cake(s, run).ifPresent(all::add));
+        run.steps().forEach(s -> all.addAll(cake(s, run)));
         for (Charge charge : run.charges()) {
             formula(charge.material(), charge.formula(), charge.molarMassGramsPerMole())
                     .ifPresent(all::add);
@@ -65,6 +75,7 @@ final class EntryChecks {
         for (Lot lot : run.lots()) {
             tare("lot " + lot.label(), lot.vessel(), lot.tareGrams()).ifPresent(all::add);
             secondWeighing(lot).ifPresent(all::add);
+            all.addAll(purified(lot, run));
         }
         for (int i = 0; i < run.assays().size(); i++) {
             for (int j = 0; j < i; j++) {
@@ -74,26 +85,59 @@ final class EntryChecks {
         return all;
     }
 
-    /** A wet cake weighs no less than its agent and not many times as much. */
-    private static Optional<Check> cake(Step step, Run run) {
-        Optional<Entered> agent = step.massGrams().entered().filter(m -> m.value() > 0);
-        if (step.operation().filter(o -> o == Step.Operation.DRY).isEmpty() || agent.isEmpty()) {
-            return Optional.empty();
-        }
-        double dry = agent.get().value() * step.portionCount();
-        return step.givesOther().stream()
+    /** A wet cake weighs no less than its agents and not many times as much. */
+    private static List<Check> cake(Step step, Run run) {
+        double dry = isOperation(step, Step.Operation.FILTER) || isOperation(step, Step.Operation.DRY)
+                ? agentGrams(step, run, new LinkedHashSet<>())
+                : 0;
+        Optional<Layer> cake = step.gives().stream()
                 .flatMap(label -> run.layer(label).stream())
-                .filter(l -> l.phase().filter(p -> p == Layer.Phase.SOLID).isPresent())
-                .findFirst()
-                .flatMap(l -> l.netGrams()
+                .filter(EntryChecks::isSolid)
+                .findFirst();
+        Optional<Entered> net = cake.flatMap(c -> c.netGrams().entered());
+        if (dry <= 0 || net.isEmpty()) {
+            return List.of();
+        }
+        double gained = net.get().value() - dry;
+        String label = cake.get().label();
+        return List.of(
+                new Check(
+                        "cake " + label + " against its agent",
+                        gained,
+                        -dry,
+                        CAKE_GAIN * dry,
+                        CAKE_GAIN / 4 * dry,
+                        dry),
+                new Check("agent on cake " + label, gained, -CAKE_LOST * dry, ANYTHING, CAKE_LOST / 2 * dry, dry));
+    }
+
+    private static boolean isOperation(Step step, Step.Operation operation) {
+        return step.operation().filter(o -> o == operation).isPresent();
+    }
+
+    /** Drying agents of a step and of the drying steps right before it whose agent no filter has taken off, g. */
+    private static double agentGrams(Step step, Run run, Set<Step> seen) {
+        double grams = isOperation(step, Step.Operation.DRY)
+                ? step.massGrams()
                         .entered()
-                        .map(net -> new Check(
-                                "cake " + l.label() + " against its agent",
-                                net.value() - dry,
-                                -CAKE_LOST * dry,
-                                CAKE_GAIN * dry,
-                                CAKE_GAIN / 4 * dry,
-                                dry)));
+                        .map(m -> m.value() * step.portionCount())
+                        .orElse(0.0)
+                : 0;
+        for (Step before : run.steps()) {
+            boolean gave = before.gives().stream().anyMatch(step.from()::contains);
+            boolean filtered = before.gives().stream()
+                    .flatMap(label -> run.layer(label).stream())
+                    .anyMatch(EntryChecks::isSolid);
+            boolean dried = isOperation(before, Step.Operation.DRY);
+            if (gave && dried && !filtered && before != step && seen.add(before)) {
+                grams += agentGrams(before, run, seen);
+            }
+        }
+        return grams;
+    }
+
+    private static boolean isSolid(Layer layer) {
+        return layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
     }
 
     private Optional<Check> formula(String name, String formula, Field typed) {
@@ -142,7 +186,8 @@ final class EntryChecks {
                         PLAN_SCATTER * p.value())));
     }
 
-    private Optional<Check> tare(String what, String vessel, Field tare) {
+    /** A tare against the nearest one that the register has of its vessel; empty where it has none. */
+    Optional<Check> tare(String what, String vessel, Field tare) {
         List<Entered> known = register.of(vessel);
         if (tare.entered().isEmpty() || known.isEmpty()) {
             return Optional.empty();
@@ -163,6 +208,51 @@ final class EntryChecks {
         return tare.decimals() >= FINE_DECIMALS
                 ? substances.value(Threshold.TARE_FINE)
                 : substances.value(Threshold.TARE_COARSE);
+    }
+
+    /** What was purified is no more than the one lot that it was made from, and hardly less pure. */
+    private static List<Check> purified(Lot lot, Run run) {
+        List<Lot> from = run.lots().stream()
+                .filter(l -> lot.from().contains(l.label()) && l != lot)
+                .toList();
+        List<Check> checks = new ArrayList<>();
+        if (lot.stage().filter(s -> s == Lot.Stage.PURIFIED).isEmpty() || from.size() != 1) {
+            return checks;
+        }
+        Lot crude = from.get(0);
+        OptionalDouble net = netGrams(lot);
+        OptionalDouble before = netGrams(crude);
+        if (net.isPresent() && before.isPresent() && before.getAsDouble() > 0) {
+            checks.add(new Check(
+                    "mass of lot " + lot.label() + " against lot " + crude.label(),
+                    net.getAsDouble() - before.getAsDouble(),
+                    -before.getAsDouble(),
+                    GAINED * before.getAsDouble(),
+                    GAINED * before.getAsDouble(),
+                    before.getAsDouble()));
+        }
+        Optional<Entered> assay = lot.assayPercent().entered();
+        Optional<Entered> crudeAssay = crude.assayPercent().entered();
+        if (assay.isPresent() && crudeAssay.isPresent()) {
+            checks.add(new Check(
+                    "purity of lot " + lot.label() + " against lot " + crude.label(),
+                    assay.get().value() - crudeAssay.get().value(),
+                    -LESS_PURE_PERCENT,
+                    100,
+                    LESS_PURE_PERCENT / 3,
+                    100));
+        }
+        return checks;
+    }
+
+    /** Gross less tare, else the net entered, g; empty where neither is there. */
+    static OptionalDouble netGrams(Lot lot) {
+        Optional<Entered> gross = lot.grossGrams().entered();
+        Optional<Entered> tare = lot.tareGrams().entered();
+        Optional<Double> weighed = gross.flatMap(g -> tare.map(t -> g.value() - t.value()));
+        return weighed.or(() -> lot.netGrams().entered().map(Entered::value))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     private Optional<Check> secondWeighing(Lot lot) {

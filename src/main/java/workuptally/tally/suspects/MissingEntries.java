@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Assay;
+import workuptally.model.Container;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
@@ -15,22 +16,51 @@ import workuptally.model.Run;
 
 /** Blank cells without which a weighing or an assay beside them says nothing. */
 final class MissingEntries {
-    private final Run run;
     private final TareRegister register;
 
-    MissingEntries(Run run, TareRegister register) {
-        this.run = run;
+    MissingEntries(TareRegister register) {
         this.register = register;
     }
 
-    List<Suspect> list() {
+    /** The tare of a container that was weighed; not every container is. */
+    List<Suspect> of(Container container) {
+        List<Suspect> all = new ArrayList<>();
+        if (container.grossThenGrams().entered().isPresent()) {
+            weighing(
+                    "container " + container.id(),
+                    container.id(),
+                    container.grossThenGrams(),
+                    Headings.GROSS_THEN,
+                    container.tareGrams(),
+                    container.row(),
+                    all);
+        }
+        return all;
+    }
+
+    /** Those of a run. */
+    List<Suspect> of(Run run) {
         List<Suspect> all = new ArrayList<>();
         for (Lot lot : run.lots()) {
-            weighing("lot " + lot.label(), lot.vessel(), lot.grossGrams(), lot.tareGrams(), lot.row(), all);
+            weighing(
+                    "lot " + lot.label(),
+                    lot.vessel(),
+                    lot.grossGrams(),
+                    Headings.GROSS,
+                    lot.tareGrams(),
+                    lot.row(),
+                    all);
         }
         for (Layer layer : run.layers()) {
-            weighing("layer " + layer.label(), layer.vessel(), layer.grossGrams(), layer.tareGrams(), layer.row(), all);
-            if (layer.volumeMillilitres().isBlank() && isAssayedByVolume(layer)) {
+            weighing(
+                    "layer " + layer.label(),
+                    layer.vessel(),
+                    layer.grossGrams(),
+                    Headings.GROSS,
+                    layer.tareGrams(),
+                    layer.row(),
+                    all);
+            if (layer.volumeMillilitres().isBlank() && isAssayedByVolume(run, layer)) {
                 all.add(missing(
                         layer.row().at(Headings.VOLUME),
                         "volume of layer " + layer.label(),
@@ -41,7 +71,7 @@ final class MissingEntries {
         return all;
     }
 
-    private boolean isAssayedByVolume(Layer layer) {
+    private static boolean isAssayedByVolume(Run run, Layer layer) {
         return run.assays().stream()
                 .anyMatch(a -> a.sample().equals(layer.label())
                         && a.result().entered().isPresent()
@@ -51,7 +81,14 @@ final class MissingEntries {
                                 .isPresent());
     }
 
-    private void weighing(String what, String vessel, Field gross, Field tare, RowPlace row, List<Suspect> all) {
+    private void weighing(
+            String what,
+            String vessel,
+            Field gross,
+            String headingOfGross,
+            Field tare,
+            RowPlace row,
+            List<Suspect> all) {
         String unlocks = "mass of " + what + ", and every balance that rests on it";
         if (gross.entered().isPresent() && tare.isBlank()) {
             Optional<Entered> known = register.latest(vessel);
@@ -61,7 +98,7 @@ final class MissingEntries {
                     known.map(Entered::asTyped).orElse(""),
                     unlocks));
         } else if (gross.isBlank() && tare.entered().isPresent()) {
-            all.add(missing(row.at(Headings.GROSS), "gross of " + what, "", unlocks));
+            all.add(missing(row.at(headingOfGross), "gross of " + what, "", unlocks));
         }
     }
 

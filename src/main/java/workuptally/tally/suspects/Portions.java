@@ -29,6 +29,11 @@ final class Portions {
         Run run = balances.run();
         run.charges().forEach(c -> unit(c).ifPresent(all::add));
         labels(all);
+        for (int i = 0; i < run.charges().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                twice(run.charges().get(j), run.charges().get(i)).ifPresent(all::add);
+            }
+        }
         for (int i = 0; i < run.layers().size(); i++) {
             for (int j = 0; j < i; j++) {
                 twice(run.layers().get(j), run.layers().get(i)).ifPresent(all::add);
@@ -116,6 +121,25 @@ final class Portions {
                         "layer " + second.label(),
                         second.label(),
                         "the same portion as " + first.label()))
+                : Optional.empty();
+    }
+
+    /** Two rows of one charge: the same material and amount, to the last digit. */
+    private static Optional<Hypothesis> twice(Charge first, Charge second) {
+        boolean alike = first.material().equalsIgnoreCase(second.material())
+                && first.actual().isPresent()
+                && second.actual().isPresent()
+                && first.actual().get().dimension() == second.actual().get().dimension()
+                && same(first.actual().get().value(), second.actual().get().value());
+        return alike
+                ? Optional.of(new Hypothesis(
+                        Changes.withoutCharge(second.row()),
+                        UsualSlip.COUNTED_TWICE,
+                        List.of(second.row().at("Material"), first.row().at("Material")),
+                        second.row(),
+                        second.material() + " a second time",
+                        second.material(),
+                        "the same charge as line " + first.row().row()))
                 : Optional.empty();
     }
 

@@ -116,7 +116,7 @@ final class Search {
                         .forEach(h -> all.add(new Screened(h, score(h, predicted(lines, h)))));
             }
         }
-        for (Hypothesis exchange : slips.exchanges()) {
+        for (Hypothesis exchange : new Exchanges(entries).list()) {
             boolean moved = exchange.changes().numbers().stream().anyMatch(n -> lines.containsKey(n.cell()));
             if (moved) {
                 all.add(new Screened(exchange, score(exchange, predicted(lines, exchange))));

@@ -211,58 +211,11 @@ final class Slips {
         long significant = digits.chars().filter(Character::isDigit).count();
         return entries.stream()
                 .filter(e -> significant >= DIGITS_OF_A_COPY
-                        && isNeighbour(entry, e)
+                        && entry.isNeighbourOf(e)
                         && !e.what().equals(entry.what())
                         && e.number().asTyped().equals(digits))
                 .findFirst()
                 .map(Entry::row);
-    }
-
-    private static boolean isNeighbour(Entry one, Entry other) {
-        return one.cell().heading().equals(other.cell().heading())
-                && one.row().table().sheet().equals(other.row().table().sheet())
-                && Math.abs(one.row().row() - other.row().row()) == 1;
-    }
-
-    /** Two numbers in each other's cells: of one column in neighbouring rows, or volume and mass of one layer. */
-    List<Hypothesis> exchanges() {
-        List<Hypothesis> all = new ArrayList<>();
-        for (int i = 0; i < entries.size(); i++) {
-            for (int j = i + 1; j < entries.size(); j++) {
-                Entry one = entries.get(i);
-                Entry other = entries.get(j);
-                boolean volumeAndMass = one.cell().isIn(other.row())
-                        && one.sort() == Sort.VOLUME
-                        && other.sort() == Sort.NET
-                        && one.vessel().equals(other.vessel());
-                if ((isNeighbour(one, other) && one.sort() != Sort.MOLAR_MASS || volumeAndMass)
-                        && one.number().value() != other.number().value()) {
-                    all.add(new Hypothesis(
-                            Changes.of(List.of(
-                                    change(one, other.number().figure()),
-                                    change(other, one.number().figure()))),
-                            UsualSlip.CELLS_SWAPPED,
-                            List.of(one.cell().place(), other.cell().place()),
-                            one.row(),
-                            one.what() + " and " + other.what(),
-                            one.number().asTyped() + " and " + other.number().asTyped(),
-                            other.number().asTyped() + " and " + one.number().asTyped()));
-                }
-            }
-        }
-        return all;
-    }
-
-    /** The entry that stands beside another one in a weighing, for each entry that has one. */
-    static Map<Cell, Cell> partners(List<Entry> entries) {
-        Map<Cell, Cell> partners = new LinkedHashMap<>();
-        for (Entry one : entries) {
-            entries.stream()
-                    .filter(one::isOneWeighingWith)
-                    .findFirst()
-                    .ifPresent(other -> partners.put(one.cell(), other.cell()));
-        }
-        return partners;
     }
 
     private void add(List<Hypothesis> all, Entry entry, UsualSlip slip, Figure meant) {
@@ -328,7 +281,7 @@ final class Slips {
                 .findFirst();
     }
 
-    private static Changes.Number change(Entry entry, Figure meant) {
+    static Changes.Number change(Entry entry, Figure meant) {
         return new Changes.Number(
                 entry.cell(), new Entered(meant, entry.row(), entry.number().heading()));
     }

@@ -3,16 +3,19 @@ package workuptally.tally.suspects;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.ReconciledBalance;
+import workuptally.tally.layers.GraphFault;
 
 /**
  * The cells of a run to look at again, at most three.
@@ -27,6 +30,9 @@ public final class Suspects {
 
     /** With what was meant in its place nothing may be farther off, in standard uncertainties. */
     private static final double SETTLED = 2;
+
+    /** Densities of one liquid differ by so much with temperature and table (common practice). */
+    private static final double DENSITY_SCATTER = 0.02;
 
     private final Book book;
     private final Substances substances;
@@ -44,7 +50,10 @@ public final class Suspects {
         if (tally.run().status() == Run.Status.PLANNED) {
             return RunSuspects.NONE;
         }
-        List<Suspect> found = new ArrayList<>(new MissingEntries(tally.run(), register).list());
+        if (Entries.lacksReading(tally.run())) {
+            return new RunSuspects(List.of(), new MissingEntries(register).of(tally.run()), ReconciledBalance.NONE);
+        }
+        List<Suspect> found = new ArrayList<>(new MissingEntries(register).of(tally.run()));
         OfRun ofRun = new OfRun(tally);
         found.addAll(ofRun.list());
         return new RunSuspects(
@@ -64,8 +73,10 @@ public final class Suspects {
         private final RunTallying tallying = new RunTallying(book.limits(), own);
         private final RunBalances balances;
         private final Search search;
+        private final List<GraphFault> faults;
 
         OfRun(RunTally tally) {
+            this.faults = tally.evidence().graphFaults();
             this.run = tally.run();
             this.gasGrams = tally.massBalance().map(m -> m.gasGrams()).orElse(0.0);
             this.balances = RunBalances.of(tally);
@@ -86,14 +97,49 @@ public final class Suspects {
         }
 
         List<Suspect> list() {
-            if (search.offNames().isEmpty()) {
+            if (search.offNames().isEmpty() || lacksStep()) {
                 return List.of();
             }
             List<Entry> entries = new ArrayList<>(Entries.of(run));
+            entries.removeIf(e -> e.sort() == Entry.Sort.DENSITY && isOfTheTable(e));
             checks.transfersOf(run).forEach(t -> entries.addAll(Entries.of(t)));
             List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
             ofWords.addAll(new OtherForms(run, own, entryChecks).list());
-            return search.list(entries, new Slips(this::formula, entries, register, entryChecks, own), ofWords);
+            List<Suspect> found =
+                    search.list(entries, new Slips(this::formula, entries, register, entryChecks, own), ofWords);
+            // a row that no step gives is no slip of a number elsewhere: only that it stands there twice explains it
+            return rowsFit()
+                    ? found
+                    : found.stream()
+                            .filter(s -> s.slip() == UsualSlip.COUNTED_TWICE)
+                            .toList();
+        }
+
+        private boolean rowsFit() {
+            return faults.stream().noneMatch(f -> f.kind() == GraphFault.Kind.NEVER_GIVEN);
+        }
+
+        /** True where a row of the steps is missing or out of order: what is off then is no matter of a digit. */
+        private boolean lacksStep() {
+            return faults.stream()
+                    .anyMatch(f -> f.kind() == GraphFault.Kind.UNKNOWN_SOURCE
+                            || f.kind() == GraphFault.Kind.TAKEN_BEFORE_GIVEN
+                            || f.kind() == GraphFault.Kind.CYCLE);
+        }
+
+        /** A density that stands in the table of its material needs no other one. */
+        private boolean isOfTheTable(Entry density) {
+            String material = Stream.concat(
+                            run.charges().stream()
+                                    .filter(c -> density.cell().isIn(c.row()))
+                                    .map(Charge::material),
+                            run.steps().stream()
+                                    .filter(s -> density.cell().isIn(s.row()))
+                                    .map(Step::material))
+                    .findFirst()
+                    .orElse("");
+            OptionalDouble table = own.densityGramsPerMillilitre(material);
+            return table.isPresent() && Math.abs(density.number().value() / table.getAsDouble() - 1) <= DENSITY_SCATTER;
         }
 
         /** The formula in the row of an entry; empty for a row without one. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Figure;
 
@@ -45,7 +46,12 @@ final class TypedNumber {
 
     /** The same digits with the point moved so many places to the right; to the left for less than 0. */
     Figure moved(int places) {
-        return figure(shown.movePointRight(places), Math.max(0, shown.scale() - places));
+        BigDecimal moved = shown.movePointRight(places);
+        // 9000 becomes 900, no 900.0; the zeros of 50.0 were written on purpose
+        int decimals = shown.scale() > 0
+                ? shown.scale() - places
+                : moved.stripTrailingZeros().scale();
+        return figure(moved, Math.max(0, decimals));
     }
 
     /** 106.3 for 16.3: the first two digits were swapped, and a sheet keeps no zero in front of 016.3. */
@@ -75,6 +81,13 @@ final class TypedNumber {
             }
         }
         return all;
+    }
+
+    /** True where a number, to the digits typed, has the same digits with the point elsewhere or two of them in the other order. */
+    boolean isSlipOf(double meant) {
+        double lastDigit = Math.pow(10, -shown.scale()) * perShown;
+        return Stream.concat(swapped().stream(), Stream.of(-3, -1, 1, 3).map(this::moved))
+                .anyMatch(f -> Math.abs(f.value() - meant) <= Math.max(lastDigit, Math.pow(10, -f.decimals())) / 2);
     }
 
     /** Another number in the unit of the field, with the decimals of this one. */

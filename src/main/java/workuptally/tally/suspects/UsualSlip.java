@@ -14,7 +14,7 @@ public enum UsualSlip {
     GROSS_FOR_NET("gross for net", 0.5),
     CELLS_SWAPPED("two cells swapped", 3),
     LABELS_SWAPPED("labels of two layers swapped", 0),
-    COUNTED_TWICE("layer or lot counted twice", 0.5),
+    COUNTED_TWICE("counted twice", 0.5),
     SALT_FOR_BASE("molar mass of another form", 0),
     MISSING_ENTRY("missing entry", 0);
 

@@ -193,4 +193,83 @@ class SuspectCellsTest {
                 .but("layers", "Tare", "");
         named(first(layer.reviewOfRun()), "layers.csv line 4, Net", "", UsualSlip.GROSS_FOR_NET);
     }
+
+    /** D1, 42.5 g, goes into a container by these amounts. */
+    private static SmallBook transferred(String... amounts) {
+        SmallBook book =
+                azide("5.00", "106.00", "0.20").row("containers", "Container", "W-1", "Waste stream", "solvents");
+        for (int i = 0; i < amounts.length; i++) {
+            book.row("transfers", "Transfer", "T" + i, "Layer", "D1", "Container", "W-1", "Amount", amounts[i])
+                    .but("transfers", "Status", "done");
+        }
+        return book;
+    }
+
+    @Test
+    void aPortionTransferredInPartsContradictsNothing() {
+        assertEquals(
+                List.of(), transferred("21.3", "21.2").reviewOfRun().suspects().list());
+        assertEquals(List.of(), transferred("20.0").reviewOfRun().suspects().list());
+    }
+
+    @Test
+    void theAmountOfATransferIsNamedAndNotTheLayer() {
+        named(
+                first(transferred("4.25").reviewOfRun()),
+                "transfers.csv line 2, Amount",
+                "42.5",
+                UsualSlip.DECIMAL_POINT);
+    }
+
+    @Test
+    void noSlipIsSuggestedWhereAStepIsMissing() {
+        // what gives O1 and A1 is not there
+        SmallBook lost = azide("50.0", "106.00", "0.20").first("workup", "From", "RM");
+        assertFalse(lost.reviewOfRun().suspects().list().isEmpty());
+        SmallBook withoutStep = azide("50.0", "106.00", "0.20").but("workup", "From", "O6");
+        assertEquals(List.of(), withoutStep.reviewOfRun().suspects().list());
+    }
+
+    @Test
+    void aCellThatNobodyCouldReadAccusesNoOther() {
+        SmallBook unread = azide("5.00", "106.00", "0.20").first("charges", "Assay", "990");
+        assertEquals(List.of(), unread.reviewOfRun().suspects().list());
+    }
+
+    @Test
+    void aChargeEnteredTwiceIsNamedAsSuch() {
+        SmallBook twice = salt("C14H16ClN", "233.74")
+                .row("charges", "Material", "benzaldehyde", "Role", "substrate", "Formula", "C7H6O")
+                .but("charges", "Coefficient", "1")
+                .but("charges", "Actual amount", "2.122")
+                .but("charges", "Actual unit", "g")
+                .but("charges", "Assay", "99");
+        Suspect suspect = first(twice.reviewOfRun());
+        assertEquals(UsualSlip.COUNTED_TWICE, suspect.slip());
+        assertEquals("charges.csv line 4, Material", suspect.place().inWords());
+    }
+
+    @Test
+    void aPurifiedLotThatWeighsMoreThanItsCrudeIsNamed() {
+        SmallBook purified = azide("5.00", "106.00", "0.20")
+                .row("isolated", "Lot", "P1", "Product", "benzyl azide", "Stage", "purified", "From", "CR1")
+                .but("isolated", "Gross", "74.3152")
+                .but("isolated", "Tare", "44.4471")
+                .but("isolated", "Assay", "99");
+        // 47.3152 less 44.4471 of 3.812 g crude
+        named(first(purified.reviewOfRun()), "isolated.csv line 3, Gross", "47.3152", UsualSlip.DIGITS_SWAPPED);
+    }
+
+    @Test
+    void anIntermediateThatHoldsATenthOfWhatCameOutOfItIsNamed() {
+        // O5, 50 mL, gave 3.7 g of benzyl azide: 74 mg/mL, not 7.4
+        SmallBook forgotten = azide("5.00", "106.00", "0.20")
+                .row("layers", "Layer", "O5", "Phase", "organic", "Volume", "50", "Status", "consumed")
+                .row("assays", "Sample", "O5", "Substance", "benzyl azide", "Method", "HPLC", "Result", "7.45")
+                .but("assays", "Unit", "mg/mL")
+                .but("assays", "Relative standard uncertainty", "2");
+        named(first(forgotten.reviewOfRun()), "assays.csv line 4, Result", "74.5", UsualSlip.DECIMAL_POINT);
+        SmallBook sound = forgotten.but("assays", "Result", "74.5");
+        assertEquals(List.of(), sound.reviewOfRun().suspects().list());
+    }
 }

@@ -20,7 +20,7 @@ import workuptally.reference.Threshold;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerTally.Reconciliation;
 
-/** A container whose contents are not stated, do not agree with the weighed bottle, or are named by abbreviations or formulas. */
+/** A container whose contents are not stated, do not agree with the weighed bottle, cannot be held against it, or are named by abbreviations or formulas. */
 public final class ContainerContents implements ProposalRule {
 
     /** Two capitals, or a capital and a digit: {@code DCM}, {@code EtOAc}, {@code Et2O}. */
@@ -37,7 +37,8 @@ public final class ContainerContents implements ProposalRule {
         return List.of(
                 FindingCode.CONTAINER_CONTENT_UNKNOWN,
                 FindingCode.CONTAINER_WEIGHING_DIFFERS,
-                FindingCode.CONTAINER_NAME_SHORT);
+                FindingCode.CONTAINER_NAME_SHORT,
+                FindingCode.TARE_MISSING);
     }
 
     @Override
@@ -48,6 +49,7 @@ public final class ContainerContents implements ProposalRule {
             unknown(findings, container.tally().container());
             container.tally().reconciliation().ifPresent(r -> differs(findings, container, r));
             abbreviated(findings, container.tally().container());
+            withoutTare(findings, container.tally().container());
         }
         return findings.list();
     }
@@ -67,6 +69,23 @@ public final class ContainerContents implements ProposalRule {
                     Phrase.of("every component by its full name and mass"),
                     FindingList.PRACTICE,
                     Phrase.of("Find out what is in it from its label; nothing is added meanwhile."));
+        }
+    }
+
+    private static void withoutTare(FindingList findings, Container container) {
+        if (container.grossThenGrams().entered().isPresent()
+                && container.tareGrams().isBlank()) {
+            findings.add(
+                    FindingCode.TARE_MISSING,
+                    Severity.CHECK,
+                    container.row().at("Tare"),
+                    Phrase.of(
+                            "{}: gross {} g, tare not recorded; its contents are not held against its weighing",
+                            container.id(),
+                            container.grossThenGrams().entered().get().asTyped()),
+                    Phrase.of("the mass of the empty container"),
+                    "net = gross − tare",
+                    Phrase.of("Find the tare on the container or weigh an empty one of the same kind, and say so."));
         }
     }
 

@@ -1,0 +1,121 @@
+package workuptally.tally.suspects;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
+import workuptally.model.Lot;
+import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.tally.RunBalances;
+import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerTally;
+
+/**
+ * Product that went through a layer: what was read in one that was worked up further, against what was found in the portions and lots that
+ * can have come from nowhere else. More than was there cannot come out of it; that much less needs a reason.
+ */
+final class ThroughChecks {
+    /** Of what went through, so much can be lost or stay unassayed before it needs an explanation (common practice). */
+    private static final double MOST_LOST = 0.5;
+
+    /** What readings of two laboratory methods differ by beside their stated uncertainty (common practice). */
+    private static final double METHODS_DIFFER = 0.04;
+
+    private final Run run;
+    private final List<LayerTally> layers;
+
+    ThroughChecks(RunBalances balances) {
+        this.run = balances.run();
+        this.layers = balances.layers();
+    }
+
+    List<Check> list() {
+        List<Check> all = new ArrayList<>();
+        for (LayerTally layer : layers) {
+            if (layer.terminal() || layer.aliquot() || !layer.endsWorkup()) {
+                continue;
+            }
+            for (Content content : layer.contents()) {
+                boolean wanted =
+                        run.product(content.substance()).filter(Product::wanted).isPresent();
+                if (wanted && content.kind() == Content.Kind.MEASURED && content.isOwnEvidence()) {
+                    check(layer, content).ifPresent(all::add);
+                }
+            }
+        }
+        return all;
+    }
+
+    private Optional<Check> check(LayerTally layer, Content content) {
+        Set<String> from = reached(Set.of(layer.label()), label -> true);
+        from.removeAll(reached(Set.of(Step.REACTION_MIXTURE), label -> !label.equals(layer.label())));
+        double isolated = run.lots().stream()
+                .filter(lot -> isMadeFrom(lot, from) && lot.product().equalsIgnoreCase(content.substance()))
+                .mapToDouble(lot -> pureGrams(lot).orElse(0))
+                .sum();
+        double left = layers.stream()
+                .filter(l -> l.terminal() && from.contains(l.label()))
+                .flatMap(l -> l.contents().stream())
+                .filter(c -> c.substance().equalsIgnoreCase(content.substance()) && c.isOwnEvidence())
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(MeasuredValue::value)
+                .sum();
+        MeasuredValue through = content.massGrams().orElseThrow();
+        double found = isolated + left;
+        // without an isolated lot nobody knows how much should be there
+        return isolated <= 0
+                ? Optional.empty()
+                : Optional.of(new Check(
+                        content.substance() + " through layer " + layer.label(),
+                        through.value() - found,
+                        -METHODS_DIFFER * found,
+                        MOST_LOST / (1 - MOST_LOST) * found,
+                        Math.hypot(through.standardUncertainty(), METHODS_DIFFER * found),
+                        found));
+    }
+
+    /** Labels that the steps lead to, those of the start left out, through labels that may be passed. */
+    private Set<String> reached(Set<String> start, Predicate<String> mayPass) {
+        Set<String> reached = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(start);
+        while (!open.isEmpty()) {
+            String label = open.remove(open.size() - 1);
+            for (Step step : run.steps()) {
+                if (step.from().contains(label)) {
+                    for (String given : step.gives()) {
+                        if (mayPass.test(given) && !start.contains(given) && reached.add(given)) {
+                            open.add(given);
+                        }
+                    }
+                }
+            }
+        }
+        return reached;
+    }
+
+    /** A lot straight from the workup, not what was purified from another one. */
+    private boolean isMadeFrom(Lot lot, Set<String> labels) {
+        boolean ofALot = run.lots().stream()
+                .anyMatch(other -> other != lot
+                        && (lot.from().contains(other.label())
+                                || run.steps().stream()
+                                        .anyMatch(s -> s.from().contains(other.label())
+                                                && s.gives().contains(lot.label()))));
+        return !ofALot && (labels.contains(lot.label()) || !lot.from().isEmpty() && labels.containsAll(lot.from()));
+    }
+
+    private static OptionalDouble pureGrams(Lot lot) {
+        OptionalDouble net = EntryChecks.netGrams(lot);
+        Optional<Entered> assay = lot.assayPercent().entered();
+        return net.isPresent() && assay.isPresent()
+                ? OptionalDouble.of(net.getAsDouble() * assay.get().value() / 100)
+                : OptionalDouble.empty();
+    }
+}
