@@ -23,6 +23,7 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.layers.LayerMakeUp;
+import workuptally.tally.layers.LayerMakeUps;
 import workuptally.tally.layers.Present;
 
 /**
@@ -36,6 +37,10 @@ final class CarriedMaterials {
     private static final String ACID = "acid";
     private static final String BASE = "base";
     private static final String ORGANIC = "organic";
+    /** Ammonia and its salts react with bleach and halogens at any pH. */
+    private static final String AMMONIA = "ammonia";
+
+    private static final String OXIDISER = "oxidiser";
     private static final String CARBONATE = "carbonate";
 
     private final Substances substances;
@@ -59,12 +64,19 @@ final class CarriedMaterials {
                 .toList();
     }
 
-    /** What named contents, the stream of a container and the words of its label say. */
+    /**
+     * What named contents, the stream of a container and the words of its label say. What a stream stands for is taken to be there unless the
+     * contents name one of it: a stream for cyanide or azide whose contents name a cyanide is no azide.
+     */
     List<Carried> ofContainer(String label, Optional<WasteStream> stream, Set<String> contents) {
         List<Carried> all = new ArrayList<>();
         contents.forEach(name -> all.addAll(ofMaterial(name)));
         String words = label.toLowerCase(Locale.ROOT);
-        stream.ifPresent(s -> s.impliedClasses().forEach(c -> all.add(ofClass(label, c))));
+        Set<String> told = new HashSet<>();
+        all.forEach(c -> told.addAll(c.membership().classes()));
+        stream.map(WasteStream::impliedClasses)
+                .filter(implied -> implied.stream().noneMatch(told::contains))
+                .ifPresent(implied -> implied.forEach(c -> all.add(ofClass(label, c))));
         persistentClasses.stream().filter(words::contains).forEach(c -> all.add(ofClass(label, c)));
         return all;
     }
@@ -106,6 +118,7 @@ final class CarriedMaterials {
                 all.add(new Carried(present.name(), present.membership(), isShown(run, present)));
             }
         }
+        ofMakeUp(run, label, all).forEach(all::add);
         pH.ifPresent(reading -> {
             String words = "layer " + label + " at pH " + reading.asTyped();
             if (reading.value() < substances.value(Threshold.ACIDIC_BELOW)) {
@@ -118,11 +131,31 @@ final class CarriedMaterials {
         return all;
     }
 
+    /** Oxidants that the make-up still counts, though the reaction was to use them up: a nitration leaves nitric acid behind. */
+    private List<Carried> ofMakeUp(RunTally run, String label, List<Carried> known) {
+        List<Carried> oxidants = new ArrayList<>();
+        run.makeUp(label)
+                .filter(m -> m.totalGrams() > 0)
+                .ifPresent(makeUp -> makeUp.grams().forEach((name, grams) -> {
+                    if (100 * grams / makeUp.totalGrams() >= substances.value(Threshold.LEAST_CLASS_SHARE)) {
+                        for (Carried part : ofMaterial(name)) {
+                            boolean named =
+                                    known.stream().anyMatch(c -> c.material().equalsIgnoreCase(part.material()));
+                            if (!named && part.membership().classes().contains(OXIDISER)) {
+                                oxidants.add(part);
+                            }
+                        }
+                    }
+                }));
+        return oxidants;
+    }
+
     /** Acids and hydroxides of the water: what is left of them is told by the pH, and that carbonate is gone from acid. */
     private boolean isToldByPh(Present present, double pH) {
         Set<String> classes = present.membership().classes();
-        boolean own = !present.persists() && !classes.contains(ORGANIC) && !classes.contains("oxidiser");
+        boolean own = !present.persists() && !classes.contains(ORGANIC) && !classes.contains(OXIDISER);
         return own
+                && !classes.contains(AMMONIA)
                 && (classes.contains(CARBONATE)
                         ? pH < substances.value(Threshold.ACIDIC_BELOW)
                         : classes.contains(ACID) || classes.contains(BASE));
@@ -135,7 +168,8 @@ final class CarriedMaterials {
         }
         String name = present.part().name().toLowerCase(Locale.ROOT);
         double grams = makeUp.get().grams().entrySet().stream()
-                .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name))
+                .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(name)
+                        || e.getKey().equalsIgnoreCase(name + LayerMakeUps.AS_SALT))
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         return 100 * grams / makeUp.get().totalGrams() < substances.value(Threshold.LEAST_CLASS_SHARE);

@@ -2,6 +2,7 @@ package workuptally.judgement.containers;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Transfer;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.containers.ContainerTally;
@@ -14,6 +15,7 @@ import workuptally.tally.suspects.RunSuspects;
  * @param proposals the proposals, in order of the table
  * @param afterProposals contents with every proposal that neither belongs to another stream nor meets what it must not
  * @param facts limits of regulations that may bear on it
+ * @param hazards notes by what it holds: one for each component, then one about the whole
  * @param suspects what its entries say against each other, and the cells that may be behind it
  */
 public record ContainerReview(
@@ -21,11 +23,13 @@ public record ContainerReview(
         List<ProposalFit> proposals,
         ContainerState afterProposals,
         List<RegulatoryFact> facts,
+        List<HazardNote> hazards,
         RunSuspects suspects) {
     /** Copies the list. */
     public ContainerReview {
         proposals = List.copyOf(proposals);
         facts = List.copyOf(facts);
+        hazards = List.copyOf(hazards);
     }
 
     /** Id of the container. */

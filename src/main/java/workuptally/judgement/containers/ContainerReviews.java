@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import workuptally.judgement.containers.ProposalFit.Clash;
 import workuptally.judgement.containers.ProposalFit.StreamFit;
+import workuptally.judgement.hazards.ContainerHazards;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 import workuptally.reference.Reactivity;
@@ -36,6 +37,7 @@ public final class ContainerReviews {
     private final ContainerStreams streams;
     private final CarriedMaterials carried;
     private final Reactivity reactivity;
+    private final ContainerHazards hazards;
     private final Map<String, RunTally> runs;
     private final ContainerSuspects suspects;
 
@@ -56,6 +58,7 @@ public final class ContainerReviews {
         this.streams = new ContainerStreams(substances, runs);
         this.carried = new CarriedMaterials(substances, runs);
         this.reactivity = reference.reactivity();
+        this.hazards = new ContainerHazards(book, tallies, substances);
         this.suspects = new ContainerSuspects(book, tallies, substances);
     }
 
@@ -96,6 +99,7 @@ public final class ContainerReviews {
                 proposals,
                 state,
                 new RegulatoryFacts(substances).of(stream, ledger.now()),
+                hazards.of(ledger),
                 suspects.of(ledger));
     }
 

@@ -115,11 +115,15 @@ final class RegulatoryFacts {
     private String text(RegulatoryLimit limit, ContainerState state) {
         String value = limit.value().isPresent()
                 ? ": "
-                        + (plain(limit.value().getAsDouble()) + " "
-                                        + limit.unit().orElse(""))
-                                .strip()
+                        + withUnit(
+                                plain(limit.value().getAsDouble()), limit.unit().orElse(""))
                 : "";
         return limit.name() + " (" + limit.meaning() + ")" + value + flashing(limit, state);
+    }
+
+    /** A pH stands before its number, a unit behind it. */
+    private static String withUnit(String number, String unit) {
+        return unit.equals("pH") ? "pH " + number : (number + " " + unit).strip();
     }
 
     /** As the regulation writes it: 60, 12.5. */

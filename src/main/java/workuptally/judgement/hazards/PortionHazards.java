@@ -1,24 +1,18 @@
 package workuptally.judgement.hazards;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.Substance;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Step;
-import workuptally.reference.ConcentrationLimit;
-import workuptally.reference.HStatement;
 import workuptally.reference.Hazard;
 import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
@@ -43,22 +37,18 @@ import workuptally.tally.layers.Present;
  * what has neutralised each other is a salt.
  */
 final class PortionHazards {
-    private static final double ACIDIC_UP_TO_PH = 2;
-    private static final double ALKALINE_FROM_PH = 11.5;
-    private static final String BURNS = "H314";
-    private static final List<String> IRRITATION = List.of("H315", "H319");
+    /** Of what persists in a layer whose share no make-up tells, though most of it is there. */
+    private static final Set<String> POISONS = Set.of("H300", "H310", "H330", "H301", "H311", "H331");
+
     private static final Set<String> GAS_WITH_WATER_OR_ACID = Set.of("EUH029", "EUH031", "EUH032");
-    private static final Set<String> ACIDS = Set.of("acid");
-    private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
     private static final String WATER = "water";
-    private static final String REGULATION = "Regulation (EC) 1272/2008, Annex I, 3.2.3 and 3.3.3 (from memory)";
 
     private final Reference reference;
-    private final Substances substances;
+    private final PartStatements parts;
 
     PortionHazards(Substances substances) {
-        this.substances = substances;
         this.reference = substances.reference();
+        this.parts = new PartStatements(substances);
     }
 
     /** A note for each portion of which there is something to say, in order of the steps. */
@@ -98,90 +88,34 @@ final class PortionHazards {
             String label,
             Map<String, Double> grams,
             Optional<Entered> pH) {
-        Said said = new Said();
+        Said said = new Said(reference);
         pH.ifPresent(reading -> extreme(reading, said));
-        Map<String, Double> percents = percents(grams);
-        together(percents, pH, said);
+        Map<String, Double> percents = PartStatements.percents(grams);
+        parts.say(percents, pH, said);
         named(percents, materials, said);
+        carried(tally, label, said);
+        return said.note(HazardNote.subjectOfPortion(label));
+    }
+
+    /** What a portion takes along wherever it is poured: what sets a toxic gas free, and what must not have met. */
+    void carried(RunTally tally, String label, Said said) {
         Meetings meetings = tally.evidence().meetings();
         meetings.in(label).forEach(present -> gas(present, said));
         meetings.carriedBy(label).stream().filter(Meeting::holdsItsPortions).forEach(meeting -> met(meeting, said));
-        return said.note(label);
     }
 
-    private static void extreme(Entered reading, Said said) {
+    /** Burns by a pH that was read. */
+    static void extreme(Entered reading, Said said) {
         boolean acidic = reading.qualifier() != Field.Qualifier.ABOVE
-                && reading.value() - reading.halfWidth() <= ACIDIC_UP_TO_PH;
+                && reading.value() - reading.halfWidth() <= PartStatements.ACIDIC_UP_TO_PH;
         boolean alkaline = reading.qualifier() != Field.Qualifier.BELOW
-                && reading.value() + reading.halfWidth() >= ALKALINE_FROM_PH;
+                && reading.value() + reading.halfWidth() >= PartStatements.ALKALINE_FROM_PH;
         if (acidic || alkaline) {
-            said.codes().add(BURNS);
-            said.sources().add(REGULATION);
+            said.codes().add(PartStatements.BURNS);
+            said.sources().add(PartStatements.REGULATION);
             said.words()
                     .add("Corrosive by its pH (" + reading.asTyped() + (acidic ? "; 2 or less)." : "; 11.5 or more)."));
         }
-    }
-
-    private static Map<String, Double> percents(Map<String, Double> grams) {
-        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
-        Map<String, Double> percents = new LinkedHashMap<>();
-        if (total > 0) {
-            grams.forEach((name, mass) -> percents.put(name, 100 * mass / total));
-        }
-        return percents;
-    }
-
-    private void together(Map<String, Double> percents, Optional<Entered> pH, Said said) {
-        List<String> burns = reaching(percents, pH, BURNS);
-        if (!burns.isEmpty()) {
-            said.codes().add(BURNS);
-            said.sources().add(REGULATION);
-            if (burns.size() > 1) {
-                said.words().add("Together they reach the limit for burns: " + String.join(", ", burns) + ".");
-            }
-            return;
-        }
-        for (String code : IRRITATION) {
-            if (!reaching(percents, pH, code).isEmpty()) {
-                said.codes().add(code);
-                said.sources().add(REGULATION);
-            }
-        }
-    }
-
-    /** The parts that together reach the limit of a statement, each with its share; empty where they do not. */
-    private List<String> reaching(Map<String, Double> percents, Optional<Entered> pH, String code) {
-        double sum = 0;
-        List<String> parts = new ArrayList<>();
-        for (Map.Entry<String, Double> part : percents.entrySet()) {
-            Material material = substances.material(part.getKey());
-            OptionalDouble limit = material.hazard().map(h -> limit(h, code)).orElse(OptionalDouble.empty());
-            if (limit.isPresent() && isThere(material, pH)) {
-                sum += part.getValue() / limit.getAsDouble();
-                parts.add(part.getKey() + String.format(Locale.ROOT, " %.2g %%", part.getValue()));
-            }
-        }
-        return sum >= 1 ? parts : List.of();
-    }
-
-    /** Of a material with limits of its own; what has none bears its statements by itself. */
-    private OptionalDouble limit(Hazard hazard, String code) {
-        return reference.concentrationLimits().findAll(hazard.key()).stream()
-                .filter(limit -> limit.statement().equals(code))
-                .mapToDouble(ConcentrationLimit::fromMassPercent)
-                .filter(limit -> limit > 0)
-                .min();
-    }
-
-    private static boolean isThere(Material material, Optional<Entered> pH) {
-        if (pH.isEmpty()) {
-            return true;
-        }
-        Entered reading = pH.get();
-        boolean acid = material.classes().stream().anyMatch(ACIDS::contains);
-        boolean base = material.classes().stream().anyMatch(BASES::contains);
-        return !(acid && !base && reading.value() - reading.halfWidth() > ACIDIC_UP_TO_PH
-                || base && !acid && reading.value() + reading.halfWidth() < ALKALINE_FROM_PH);
     }
 
     /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
@@ -205,18 +139,23 @@ final class PortionHazards {
         }
     }
 
+    private static Stream<String> ofPart(Present present) {
+        return Stream.concat(
+                        present.part().substance().flatMap(Substance::hazard).map(Hazard::statements).stream(),
+                        present.part().row().map(MaterialRow::rememberedStatements).stream())
+                .flatMap(List::stream);
+    }
+
     /** What follows the layers until it is destroyed, however little of it is left. */
     private void gas(Present present, Said said) {
         if (!present.persists()) {
             return;
         }
         Set<String> codes = new LinkedHashSet<>();
-        Stream.concat(
-                        present.part().substance().flatMap(Substance::hazard).map(Hazard::statements).stream(),
-                        present.part().row().map(MaterialRow::rememberedStatements).stream())
-                .flatMap(List::stream)
-                .filter(GAS_WITH_WATER_OR_ACID::contains)
-                .forEach(codes::add);
+        ofPart(present).filter(GAS_WITH_WATER_OR_ACID::contains).forEach(codes::add);
+        if (present.share() == Present.Share.MAIN) {
+            ofPart(present).filter(POISONS::contains).forEach(codes::add);
+        }
         if (!codes.isEmpty()) {
             said.codes().addAll(codes);
             said.sources().add("reference table of hazards");
@@ -233,44 +172,5 @@ final class PortionHazards {
                                 .orElse("")
                         + ": " + meeting.consequence() + gas + ".");
         said.sources().add("reference table of pairs, " + meeting.pair().basis().word());
-    }
-
-    /** What is said of one portion, each thing once. */
-    private final class Said {
-        private final Set<String> codes = new LinkedHashSet<>();
-        private final Set<String> words = new LinkedHashSet<>();
-        private final Set<String> sources = new LinkedHashSet<>();
-
-        Set<String> codes() {
-            return codes;
-        }
-
-        Set<String> words() {
-            return words;
-        }
-
-        Set<String> sources() {
-            return sources;
-        }
-
-        Optional<HazardNote> note(String label) {
-            if (codes.isEmpty() && words.isEmpty()) {
-                return Optional.empty();
-            }
-            List<String> statements = codes.stream()
-                    .map(code -> code
-                            + reference
-                                    .hStatements()
-                                    .find(code)
-                                    .map(HStatement::phrase)
-                                    .map(p -> " " + p)
-                                    .orElse(""))
-                    .toList();
-            return Optional.of(new HazardNote(
-                    HazardNote.subjectOfPortion(label),
-                    statements,
-                    String.join(" ", words),
-                    sources.isEmpty() ? "reference table of hazards, by share" : String.join("; ", sources)));
-        }
     }
 }

@@ -11,10 +11,12 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.judgement.measurements.TestChoice.Goal;
 import workuptally.judgement.measurements.TestChoice.Option;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
+import workuptally.model.Product;
 import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
@@ -112,27 +114,18 @@ public final class OpenLayers {
 
     /** A test with the layers that it settles, and what these hold at most as things stand. */
     NextTest settling(NextTest test, List<String> settled) {
-        double grams = settled.stream()
-                .filter(label -> !isBoundedByConservation(label))
-                .flatMap(label -> open.get(label).atMost().stream())
-                .mapToDouble(LayerDecision.AtMost::grams)
-                .sum();
-        // what the run lacks is in one of these layers or in another, and there once
-        grams += settled.stream()
-                .filter(this::isBoundedByConservation)
-                .flatMap(label -> open.get(label).atMost().stream())
-                .mapToDouble(LayerDecision.AtMost::grams)
-                .max()
-                .orElse(0);
-        return test.settling(settled, grams);
+        MostInLayers most = MostInLayers.of(
+                tally,
+                settled.isEmpty() ? test.samples() : settled,
+                test.substances().isEmpty() ? wanted() : test.substances());
+        return test.settling(settled, most.unbounded() > 0 ? 0 : most.grams());
     }
 
-    private boolean isBoundedByConservation(String label) {
-        Optional<String> product = open.get(label).atMost().map(LayerDecision.AtMost::product);
-        return tally.layer(label).stream()
-                .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.isBoundedByConservation()
-                        && product.filter(c.substance()::equalsIgnoreCase).isPresent());
+    private List<String> wanted() {
+        return tally.run().products().stream()
+                .filter(Product::wanted)
+                .map(Product::name)
+                .toList();
     }
 
     /** What has to be known for a layer; empty where no test would do. */

@@ -67,7 +67,7 @@ final class BasisSummary {
                 continue;
             }
             if (row.origin().equals(SET_IN_THE_BOOK)) {
-                set.add(row.name() + " " + value(row));
+                set.add(row.name() + " " + look.figures().inWords(value(row)));
             } else {
                 defaults++;
             }
@@ -101,7 +101,9 @@ final class BasisSummary {
 
     private void equations(List<Block> blocks) {
         List<List<TableCell>> rows = new ArrayList<>();
-        rows("equation").forEach(row -> rows.add(List.of(TableCell.bold(row.name()), TableCell.of(row.value()))));
+        rows("equation")
+                .forEach(row -> rows.add(List.of(
+                        TableCell.bold(row.name()), TableCell.of(look.figures().inWords(row.value())))));
         if (!rows.isEmpty()) {
             blocks.add(new TaggedTable(
                     look, List.of(TableColumn.text("Figure"), TableColumn.text("How it is computed")), rows));

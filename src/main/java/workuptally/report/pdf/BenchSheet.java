@@ -16,6 +16,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
+import workuptally.report.pdf.pictures.LayerMaps;
 import workuptally.tally.bench.Plan;
 
 /**
@@ -70,8 +71,13 @@ public final class BenchSheet {
             flow.addTogether(forms.layers());
             flow.addTogether(forms.lots());
             flow.closeSection();
-            flow.turn();
-            PdfReport.section(flow, new LabelSheet(look, run).blocks());
+        }
+        // labels of all runs together: sheets to cut up, of which few are half empty
+        for (int i = 0; i < runs.size(); i++) {
+            if (i == 0) {
+                flow.turn();
+            }
+            PdfReport.section(flow, new LabelSheet(look, runs.get(i)).blocks());
         }
     }
 
@@ -89,6 +95,8 @@ public final class BenchSheet {
         PlanBlocks parts = new PlanBlocks(look, run, plan);
         blocks.addAll(parts.amounts(true));
         blocks.addAll(parts.steps());
+        blocks.add(look.subheading("Where the layers go"));
+        blocks.addAll(new LayerMaps(look, run).blocks());
         blocks.addAll(parts.funnels());
         blocks.addAll(new HazardBlocks(look).of(run.hazards()));
         return blocks;

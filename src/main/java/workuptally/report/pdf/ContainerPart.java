@@ -3,7 +3,6 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -11,7 +10,6 @@ import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
-import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -26,6 +24,7 @@ import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.HazardClass;
+import workuptally.report.view.LabelText;
 import workuptally.report.view.RunFindings;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
@@ -61,9 +60,9 @@ final class ContainerPart {
         blocks.add(new Gap(8));
         blocks.add(look.heading("Container " + entry.id() + ", " + entry.wasteStream()));
         blocks.add(Paragraph.lead(look, standing(container, entry), look.body()));
-        composition(blocks, container.tally().now());
+        composition(blocks, container);
         additions(blocks, container);
-        List<RunFindings> own = RunFindings.toSettle(findings.getOrDefault(entry.id(), List.of()), look.wording());
+        List<RunFindings> own = RunFindings.each(findings.getOrDefault(entry.id(), List.of()), look.wording());
         if (!own.isEmpty()) {
             List<List<TableCell>> rows = new ArrayList<>();
             own.forEach(f ->
@@ -88,7 +87,9 @@ final class ContainerPart {
     private void facts(List<Block> blocks, ContainerReview container) {
         if (!container.facts().isEmpty()) {
             StringJoiner text = new StringJoiner("; ", FACTS, ".");
-            container.facts().forEach(fact -> text.add(fact.text() + " [" + fact.citation() + "]"));
+            container
+                    .facts()
+                    .forEach(fact -> text.add(look.figures().inWords(fact.text()) + " [" + fact.citation() + "]"));
             blocks.add(new Paragraph(look, text.toString(), look.caption()));
         }
     }
@@ -109,6 +110,8 @@ final class ContainerPart {
                                     .orElse("")));
             if (a.overdue()) {
                 text.add("overdue");
+            } else if (a.dueNow()) {
+                text.add("no working day is left");
             }
         });
         tally.reconciliation()
@@ -133,9 +136,10 @@ final class ContainerPart {
                 + (percent.isPresent() ? " = " + look.figures().fixed(percent.getAsDouble(), 1) + "\u00A0%" : "");
     }
 
-    private void composition(List<Block> blocks, ContainerState state) {
+    private void composition(List<Block> blocks, ContainerReview container) {
+        ContainerState state = container.tally().now();
         if (state.totalGrams() <= 0) {
-            blocks.add(new Paragraph(look, "Contents not known."));
+            blocks.add(new Paragraph(look, classes(container)));
             return;
         }
         StringJoiner text = new StringJoiner("; ", "Composition, % by mass: ", ".");
@@ -143,28 +147,29 @@ final class ContainerPart {
             text.add(part.substance() + " " + look.figures().fixed(part.massPercent(), 1));
         }
         blocks.add(new Paragraph(look, text.toString()));
-        blocks.add(new Paragraph(look, classes(state)));
+        blocks.add(new Paragraph(look, classes(container)));
     }
 
-    /** Hazard classes of the components from 1 % on, as far as a run of the book has a note about them. */
-    private String classes(ContainerState state) {
+    /** Hazard words by what it holds, the same as on its label, then the classes of its components from 1 % on. */
+    private String classes(ContainerReview container) {
+        ContainerState state = container.tally().now();
         Set<String> names = state.grams().entrySet().stream()
                 .filter(e -> 100 * e.getValue() / state.totalGrams() >= NAMED_PERCENT)
-                .map(e -> e.getKey().toLowerCase(Locale.ROOT))
+                .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        List<HazardNote> notes = review.runs().stream()
-                .flatMap(r -> r.hazards().stream())
-                .filter(n -> n.ofMaterial() && names.contains(n.subject().toLowerCase(Locale.ROOT)))
-                .distinct()
-                .toList();
-        StringJoiner text = new StringJoiner(", ", "Hazard classes of its components from 1\u00A0% on: ", ".");
-        text.setEmptyValue("No hazard note is held for its components; the safety data sheets say.");
+        StringJoiner text = new StringJoiner(", ", "Classes of its components from 1\u00A0% on: ", ".");
+        text.setEmptyValue("");
         for (HazardClass group : HazardClass.values()) {
-            if (notes.stream().anyMatch(group::of)) {
+            if (container.hazards().stream()
+                    .anyMatch(n -> (!n.ofMaterial() || names.contains(n.subject())) && group.of(n))) {
                 text.add(group.word());
             }
         }
-        return text.toString();
+        List<String> words = LabelText.words(container);
+        String hazards = words.isEmpty()
+                ? "The tables hold no hazard statement for what it holds; the safety data sheets say."
+                : look.figures().inWords(String.join(" ", words));
+        return (hazards + " " + text).strip();
     }
 
     private void additions(List<Block> blocks, ContainerReview container) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.report.pdf.layout.Block;
@@ -30,16 +31,30 @@ final class HazardBlocks {
                 columns(notes));
     }
 
+    /** Notes about what runs do, in columns: each with its runs, since a step or layer has a name in its run only. */
+    HazardColumns columns(Map<HazardNote, Set<String>> runs) {
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        runs.forEach((note, ids) -> subjects.computeIfAbsent(words(note), w -> new ArrayList<>())
+                .add(String.join(", ", ids) + ": " + note.subject()));
+        return bySubjects(subjects);
+    }
+
+    private HazardColumns bySubjects(Map<String, List<String>> subjects) {
+        return new HazardColumns(
+                look,
+                subjects.values().stream()
+                        .map(s -> look.figures().inWords(String.join("; ", s)))
+                        .toList(),
+                subjects.keySet().stream().map(look.figures()::inWords).toList());
+    }
+
     /** Notes in columns; those with the same words stand together under their subjects. */
     HazardColumns columns(List<HazardNote> notes) {
         Map<String, List<String>> subjects = new LinkedHashMap<>();
         for (HazardNote note : notes) {
             subjects.computeIfAbsent(words(note), w -> new ArrayList<>()).add(note.subject());
         }
-        return new HazardColumns(
-                look,
-                subjects.values().stream().map(s -> String.join("; ", s)).toList(),
-                List.copyOf(subjects.keySet()));
+        return bySubjects(subjects);
     }
 
     private static String words(HazardNote note) {

@@ -112,7 +112,7 @@ final class PlanBlocks {
                         .orElse(0));
         List<List<TableCell>> rows = new ArrayList<>();
         for (Contact contact : contacts) {
-            String fill = look.figures().fixed(contact.fillPercent(), 0);
+            String fill = look.figures().fixed(contact.fillPercent(), contact.percentDecimals());
             rows.add(List.of(
                     TableCell.bold(contact.step().number()),
                     TableCell.of(look.figures().significant(contact.volumeMillilitres(), 3)),
@@ -124,7 +124,8 @@ final class PlanBlocks {
                             OptionalDouble.of(contact.fillLimitPercent()),
                             contact.fillPercent() > contact.fillLimitPercent(),
                             fill + "\u00A0% of the funnel, limit "
-                                    + look.figures().fixed(contact.fillLimitPercent(), 0) + "\u00A0%"))));
+                                    + look.figures().fixed(contact.fillLimitPercent(), contact.percentDecimals())
+                                    + "\u00A0%"))));
         }
         long over = contacts.stream()
                 .filter(c -> c.fillPercent() > c.fillLimitPercent())
@@ -191,7 +192,7 @@ final class PlanBlocks {
                 .orElse("");
         double portions = step.portionCount();
         String times = portions == 1 ? "" : look.figures().plain(portions) + " × ";
-        return (times + each + " " + step.material()).strip();
+        return look.figures().inWords((times + each + " " + step.material()).strip());
     }
 
     private String below(Plan.PlannedStep planned) {
@@ -252,8 +253,8 @@ final class PlanBlocks {
                 + (contact.loadsNeeded() > contact.loads()
                         ? contact.loadsNeeded() + " loads needed, " + contact.loads() + " planned"
                         : contact.loads() == 1 ? "1 load" : contact.loads() + " loads")
-                + ", " + figures.fixed(contact.fillPercent(), 0) + "\u00A0% full (limit "
-                + figures.fixed(contact.fillLimitPercent(), 0) + "\u00A0%)";
+                + ", " + figures.fixed(contact.fillPercent(), contact.percentDecimals()) + "\u00A0% full (limit "
+                + figures.fixed(contact.fillLimitPercent(), contact.percentDecimals()) + "\u00A0%)";
     }
 
     private List<String> reaction(StepReaction reaction) {

@@ -61,8 +61,8 @@ final class PlannedRun {
                     TableCell.of(contact.step().material()),
                     TableCell.of(look.figures().significant(contact.volumeMillilitres(), 3)),
                     TableCell.of(look.figures().significant(contact.funnelMillilitres(), 3)),
-                    TableCell.of(look.figures().fixed(contact.fillPercent(), 0)),
-                    TableCell.of(look.figures().fixed(contact.fillLimitPercent(), 0)),
+                    TableCell.of(look.figures().fixed(contact.fillPercent(), contact.percentDecimals())),
+                    TableCell.of(look.figures().fixed(contact.fillLimitPercent(), contact.percentDecimals())),
                     TableCell.of(contact.loads() + " of " + contact.loadsNeeded()),
                     TableCell.of(gas(contact))));
         }

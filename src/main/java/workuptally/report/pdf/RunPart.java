@@ -164,7 +164,7 @@ final class RunPart {
         }
         run.tally().metrics().ifPresent(m -> sentences.add(metrics(m)));
         if (!run.tally().notComputed().isEmpty()) {
-            sentences.add(notComputed());
+            sentences.add(look.figures().inWords(notComputed()));
         }
         String notes = RunFindings.notes(run.findings());
         if (!notes.isEmpty()) {
@@ -173,7 +173,8 @@ final class RunPart {
         if (!sentences.isEmpty()) {
             fold(blocks, String.join(" ", sentences));
         }
-        HazardLine.of(run.hazards()).ifPresent(line -> fold(blocks, line));
+        HazardLine.of(run.hazards())
+                .ifPresent(line -> fold(blocks, look.figures().inWords(line)));
     }
 
     private String notComputed() {

@@ -136,7 +136,7 @@ public final class SafetyReport {
         HazardBlocks notes = new HazardBlocks(look);
         if (!operations.isEmpty()) {
             blocks.add(look.subheading("Operations that ask for care"));
-            blocks.add(notes.columns(List.copyOf(operations.keySet())));
+            blocks.add(notes.columns(operations));
         }
         if (!materials.isEmpty()) {
             blocks.add(look.subheading("Statements by material"));
@@ -149,7 +149,7 @@ public final class SafetyReport {
         List<List<TableCell>> rows = new ArrayList<>();
         materials.forEach((note, runs) -> {
             List<TableCell> row = new ArrayList<>();
-            row.add(TableCell.bold(note.subject()));
+            row.add(TableCell.bold(look.figures().inWords(note.subject())));
             row.add(TableCell.of(Integer.toString(runs.size())));
             for (HazardClass group : HazardClass.values()) {
                 row.add(TableCell.of(group.of(note) ? "■" : ""));

@@ -34,7 +34,7 @@ final class WasteLedger {
                         TableCell.bold(run.id()),
                         TableCell.of(line.layer()),
                         TableCell.of(line.streamName()),
-                        TableCell.of(line.why()),
+                        TableCell.of(look.figures().inWords(line.why())),
                         TableCell.of(line.standing().word()),
                         line.massGrams().isPresent()
                                 ? tables.kilograms(line.massGrams().getAsDouble())

@@ -15,12 +15,13 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
-import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Charge;
 import workuptally.model.Container;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Product;
+import workuptally.model.Run;
+import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
@@ -47,11 +48,23 @@ public record LabelText(String name, String contents, String hazards, String mad
     public static List<LabelText> ofLayers(Review review, ReadableNumbers numbers) {
         List<LabelText> labels = new ArrayList<>();
         for (RunReview run : review.runs()) {
-            for (LayerDecision decision : run.decisions()) {
-                run.tally().layer(decision.layer()).ifPresent(layer -> labels.add(of(run, layer, numbers)));
-            }
+            run.tally().layers().stream()
+                    .filter(layer -> run.decision(layer.label()).isPresent() || isKeptBesideDecisions(run, layer))
+                    .forEach(layer -> labels.add(of(run, layer, numbers)));
         }
         return labels;
+    }
+
+    /** Cakes and distillates stand in bottles too, though no decision is about them. */
+    private static boolean isKeptBesideDecisions(RunReview run, LayerTally layer) {
+        return run.tally().run().status() != Run.Status.PLANNED
+                && layer.terminal()
+                && !layer.aliquot()
+                && layer.entry()
+                        .filter(e -> e.status()
+                                .filter(s -> s != Layer.Status.KEPT && s != Layer.Status.TO_REUSE)
+                                .isEmpty())
+                        .isPresent();
     }
 
     private static LabelText of(RunReview run, LayerTally layer, ReadableNumbers numbers) {
@@ -61,16 +74,28 @@ public record LabelText(String name, String contents, String hazards, String mad
         List<HazardNote> ofPortion =
                 run.hazards().stream().filter(n -> n.isOfPortion(layer.label())).toList();
         StringJoiner contents = new StringJoiner("; ");
+        openStops(run, layer.label()).forEach(contents::add);
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
-        contents.add(grams.isEmpty() ? "contents: " + TO_FILL + TO_FILL : parts(grams, numbers));
-        contents.add("may hold " + String.join(", ", mayHold(run, layer.label(), grams)));
+        boolean solid = layer.phase().filter(p -> p == Layer.Phase.SOLID).isPresent();
+        if (solid) {
+            run.tally().waste().stream()
+                    .filter(line -> line.layer().equals(layer.label()))
+                    .map(line -> line.why())
+                    .forEach(contents::add);
+        } else {
+            contents.add(grams.isEmpty() ? "contents: " + TO_FILL + TO_FILL : parts(grams, numbers));
+        }
+        Set<String> mayHold = mayHold(run, layer.label(), grams);
+        if (!mayHold.isEmpty()) {
+            contents.add("may hold " + String.join(", ", mayHold));
+        }
         Optional<Layer> entry = layer.entry();
         return new LabelText(
                 run.id() + "  " + layer.label(),
                 contents.toString(),
                 isUnknown(grams)
-                        ? byWhatWentIn(run, ofPortion)
-                        : hazards(MixtureStatements.of(grams, run.hazards(), ofPortion)),
+                        ? byWhatWentIn(run, layer.label(), ofPortion, numbers)
+                        : hazards(MixtureStatements.of(grams, run.hazards(), ofPortion), numbers),
                 "Made on: "
                         + entry.flatMap(Layer::madeOn)
                                 .or(() -> run.tally().run().date())
@@ -78,7 +103,7 @@ public record LabelText(String name, String contents, String hazards, String mad
                                 .orElse(TO_FILL)
                         + "    pH: "
                         + entry.flatMap(l -> l.pH().entered())
-                                .map(e -> e.asTyped())
+                                .map(e -> numbers.inWords(e.asTyped()))
                                 .orElse("______"),
                 "Owner: "
                         + (run.tally().run().chemist().isBlank()
@@ -86,10 +111,24 @@ public record LabelText(String name, String contents, String hazards, String mad
                                 : run.tally().run().chemist()) + "    Phone: " + TO_FILL);
     }
 
-    /** Products, and what follows the layers until it is destroyed. */
+    /** What a label must not hide: that a stop is open about the very layer, such as which phase it is. */
+    private static List<String> openStops(RunReview run, String label) {
+        return run.findings().stream()
+                .filter(f ->
+                        f.severity() == Severity.STOP && f.subject().layers().contains(label))
+                .map(f -> f.code().inWords())
+                .distinct()
+                .map(words -> "IN QUESTION, a stop is open (" + words + ")")
+                .toList();
+    }
+
+    /** Products, and what follows the layers until it is destroyed; without what the make-up names. */
     private static Set<String> mayHold(RunReview run, String label, Map<String, Double> grams) {
         Set<String> names = new LinkedHashSet<>();
-        run.tally().run().products().stream().map(Product::name).forEach(names::add);
+        run.tally().run().products().stream()
+                .map(Product::name)
+                .filter(name -> grams.keySet().stream().limit(NAMED).noneMatch(name::equalsIgnoreCase))
+                .forEach(names::add);
         run.tally().evidence().meetings().in(label).stream()
                 .filter(Present::persists)
                 .map(Present::name)
@@ -130,42 +169,48 @@ public record LabelText(String name, String contents, String hazards, String mad
     }
 
     /** Of a layer whose make-up is not known: what went into the run, and all that this can be. A blank line would read as no hazard. */
-    private static String byWhatWentIn(RunReview run, List<HazardNote> ofPortion) {
+    private static String byWhatWentIn(
+            RunReview run, String label, List<HazardNote> ofPortion, ReadableNumbers numbers) {
         Set<String> names = new LinkedHashSet<>();
-        run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
-        run.tally().run().steps().stream()
-                .map(Step::material)
-                .filter(material -> !material.isBlank())
-                .forEach(names::add);
+        run.tally().evidence().meetings().in(label).forEach(present -> names.add(present.listedName()));
+        if (names.isEmpty()) {
+            run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
+            run.tally().run().steps().stream()
+                    .map(Step::material)
+                    .filter(material -> !material.isBlank())
+                    .forEach(names::add);
+        }
         String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
         return "Make-up not known: label by what went in ("
                 + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
-                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards(), ofPortion));
+                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards(), ofPortion), numbers);
     }
 
-    private static String hazards(List<String> phrases) {
+    private static String hazards(List<String> phrases, ReadableNumbers numbers) {
         return phrases.isEmpty()
                 ? "Hazards: " + TO_FILL + TO_FILL + " Own compounds: as assessed by the group."
-                : String.join(" ", phrases)
+                : numbers.inWords(String.join(" ", phrases))
                         + " Own compounds: as assessed by the group. More in the safety data sheets.";
+    }
+
+    /** Hazard words of a container by what it holds now. */
+    public static List<String> words(ContainerReview container) {
+        return MixtureStatements.of(
+                container.tally().now().grams(),
+                container.hazards().stream().filter(HazardNote::ofMaterial).toList(),
+                container.hazards().stream().filter(n -> !n.ofMaterial()).toList());
     }
 
     /** A label for each container. */
     public static List<LabelText> ofContainers(Review review, ReadableNumbers numbers) {
-        List<HazardNote> notes = review.runs().stream()
-                .flatMap(r -> r.hazards().stream())
-                .filter(HazardNote::ofMaterial)
-                .distinct()
-                .toList();
         List<LabelText> labels = new ArrayList<>();
         for (ContainerReview container : review.containers()) {
-            labels.add(of(container, notes, review.book().limits().text(Limit.GROUP), numbers));
+            labels.add(of(container, review.book().limits().text(Limit.GROUP), numbers));
         }
         return labels;
     }
 
-    private static LabelText of(
-            ContainerReview container, List<HazardNote> notes, String group, ReadableNumbers numbers) {
+    private static LabelText of(ContainerReview container, String group, ReadableNumbers numbers) {
         Container entry = container.tally().container();
         ContainerState now = container.tally().now();
         StringJoiner contents = new StringJoiner(", ", entry.wasteStream() + ": ", "");
@@ -175,7 +220,7 @@ public record LabelText(String name, String contents, String hazards, String mad
         return new LabelText(
                 entry.id(),
                 now.totalGrams() > 0 ? contents.toString() : entry.wasteStream() + "; contents: " + TO_FILL,
-                hazards(MixtureStatements.of(now.grams(), notes)),
+                hazards(words(container), numbers),
                 "Opened: " + entry.opened().map(LocalDate::toString).orElse(TO_FILL) + "    Local code: " + TO_FILL,
                 (group.isBlank() ? "Producer: " + TO_FILL : "Producer: " + group)
                         + (place.isEmpty() ? "    Place: " + TO_FILL : "    " + place));

@@ -1,6 +1,7 @@
 package workuptally.report.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -141,11 +142,20 @@ public record ProposalLine(
         boolean stop = against.stream().anyMatch(f -> f.severity() == Severity.STOP);
         boolean open = !against.isEmpty() || !fit.fits() || fit.isOver();
         Set<String> reasons = new LinkedHashSet<>();
-        against.forEach(f -> reasons.add(REASONS.getOrDefault(f.code(), f.code().inWords())));
+        for (Finding finding : against) {
+            if (finding.code() == FindingCode.PROPOSAL_INCOMPATIBLE
+                    && !fit.clashes().isEmpty()) {
+                fit.clashes().stream()
+                        .sorted(Comparator.comparing(clash -> !clash.isHazardous()))
+                        .forEach(clash -> reasons.add(words(clash)));
+            } else {
+                reasons.add(REASONS.getOrDefault(finding.code(), finding.code().inWords()));
+            }
+        }
         if (against.isEmpty() && !fit.fits()) {
             reasons.add("its make-up suggests " + fit.streamName());
         }
-        if (fit.isOver()) {
+        if (fit.isOver() && against.stream().noneMatch(f -> f.code() == FindingCode.CONTAINER_OVERFULL)) {
             reasons.add("above the largest fill");
         }
         return new ProposalLine(
@@ -156,6 +166,14 @@ public record ProposalLine(
                 fit.addition().totalGrams(),
                 List.copyOf(reasons),
                 fit.addition());
+    }
+
+    /** The two materials, what comes of it and the gas: nobody asks whether a pair that is not named is grave. */
+    private static String words(ProposalFit.Clash clash) {
+        return clash.incoming() + " meets " + clash.present()
+                + (clash.earlierTransfer().isEmpty() ? "" : " of " + clash.earlierTransfer())
+                + ": " + clash.consequence()
+                + clash.gas().map(gas -> " (" + gas + ")").orElse("");
     }
 
     /** A container with the proposals of that group made. */

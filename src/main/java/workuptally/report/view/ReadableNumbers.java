@@ -24,6 +24,15 @@ public final class ReadableNumbers {
         this.rounding = Rounding.in(mark == ',' ? Locale.GERMANY : Locale.ROOT);
     }
 
+    /**
+     * Our own words, or a figure as typed, with the reader's decimal mark. A version such as 1.2.3 stays.
+     *
+     * @param text text with decimal points, or with none
+     */
+    public String inWords(String text) {
+        return FiguresInText.with(mark, text);
+    }
+
     /** The decimal mark. */
     public char mark() {
         return mark;
@@ -47,14 +56,15 @@ public final class ReadableNumbers {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
-        return "≤\u00A0" + (value > 0 ? rounding.upperBound(value, 2).replaceFirst("^< ", "") : "0");
+        return "≤\u00A0" + most(value);
     }
 
-    /** An upper bound, rounded up to that many significant digits. */
-    public String most(double value, int digits) {
-        return value > 0 && Double.isFinite(value)
-                ? rounding.upperBound(value, digits).replaceFirst("^< ", "")
-                : significant(value, digits);
+    /** An upper bound, rounded up to two significant digits. */
+    public String most(double value) {
+        if (!Double.isFinite(value)) {
+            return NOT_A_NUMBER;
+        }
+        return value > 0 ? rounding.upperBound(value, Rounding.BOUND_DIGITS) : "0";
     }
 
     /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */

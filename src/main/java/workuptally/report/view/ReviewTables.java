@@ -42,6 +42,6 @@ public final class ReviewTables {
                 NotComputedSection.of(review),
                 FindingsSection.of(review, wording),
                 BasisSection.of(review)));
-        return List.copyOf(tables);
+        return tables.stream().map(table -> table.readBy(wording)).toList();
     }
 }

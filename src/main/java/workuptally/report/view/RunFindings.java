@@ -33,6 +33,14 @@ public record RunFindings(
         return lines;
     }
 
+    /** Stops, holds and checks, each on a line of its own: what must not be done is never counted away. */
+    public static List<RunFindings> each(List<Finding> findings, Wording wording) {
+        return findings.stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .map(f -> of(List.of(f), wording))
+                .toList();
+    }
+
     private static Map<Kind, List<Finding>> byCode(List<Finding> findings) {
         Map<Kind, List<Finding>> byCode = new LinkedHashMap<>();
         for (Finding finding : findings) {
@@ -43,19 +51,22 @@ public record RunFindings(
     }
 
     private static RunFindings of(List<Finding> alike, Wording wording) {
+        // a stop is told in full, each of it
+        int limit = alike.get(0).severity() == Severity.STOP ? Integer.MAX_VALUE : TOLD_CHARACTERS;
         return new RunFindings(
                 alike.get(0).severity(),
                 alike.get(0).code(),
                 List.copyOf(alike),
-                told(alike.stream().map(f -> wording.of(f.seen())).distinct().toList(), "; "),
-                told(alike.stream().map(f -> wording.of(f.action())).distinct().toList(), " "),
-                told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", "));
+                told(alike.stream().map(f -> wording.of(f.seen())).distinct().toList(), "; ", limit),
+                told(alike.stream().map(f -> wording.of(f.action())).distinct().toList(), " ", limit),
+                told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", ", TOLD_CHARACTERS));
     }
 
-    private static String told(List<String> parts, String between) {
+    private static String told(List<String> parts, String between, int most) {
         StringBuilder text = new StringBuilder(parts.get(0));
         for (int i = 1; i < parts.size(); i++) {
-            if (i == TOLD || text.length() + parts.get(i).length() > TOLD_CHARACTERS) {
+            if (most < Integer.MAX_VALUE
+                    && (i == TOLD || text.length() + parts.get(i).length() > most)) {
                 return text + between + (parts.size() - i) + " more like it";
             }
             text.append(between).append(parts.get(i));

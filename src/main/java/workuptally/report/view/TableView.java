@@ -1,7 +1,9 @@
 package workuptally.report.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -11,6 +13,22 @@ import workuptally.model.Severity;
  * A result table. Its rows are made when they are asked for and each time anew, since those of a large book would fill the memory.
  */
 public final class TableView {
+    /** Columns whose texts name things as the book or a document has them. */
+    private static final Set<String> AS_WRITTEN = Set.of(
+            "Source",
+            "Origin",
+            "Place",
+            "Cell",
+            "Book",
+            "Run",
+            "Layer",
+            "Layers",
+            "Lot",
+            "Lots",
+            "Container",
+            "Transfer",
+            "Series");
+
     private final String title;
     private final String note;
     private final List<Column> columns;
@@ -61,6 +79,42 @@ public final class TableView {
     /** The same table with names for some of its numbers. */
     TableView naming(List<Name> named) {
         return new TableView(title, note, columns, rows, named);
+    }
+
+    /** The same table with the reader's decimal mark in its texts; what cites a source, or names a run, file or cell, stays. */
+    TableView readBy(Wording wording) {
+        if (wording.mark() == '.') {
+            return this;
+        }
+        boolean[] asWritten = new boolean[columns.size()];
+        for (int i = 0; i < asWritten.length; i++) {
+            asWritten[i] = AS_WRITTEN.contains(columns.get(i).name());
+        }
+        return new TableView(
+                title,
+                FiguresInText.with(wording.mark(), note),
+                columns,
+                () -> rows.get().map(row -> readBy(row, asWritten, wording.mark())),
+                names);
+    }
+
+    private static Row readBy(Row row, boolean[] asWritten, char mark) {
+        List<Cell> cells = new ArrayList<>(row.cells());
+        for (int i = 0; i < cells.size() && i < asWritten.length; i++) {
+            if (!asWritten[i]) {
+                cells.set(i, readBy(cells.get(i), mark));
+            }
+        }
+        return new Row(cells, row.severity());
+    }
+
+    private static Cell readBy(Cell cell, char mark) {
+        if (cell instanceof Cell.Text text) {
+            return new Cell.Text(FiguresInText.with(mark, text.shown()));
+        }
+        return cell instanceof Cell.Missing missing
+                ? new Cell.Missing(FiguresInText.with(mark, missing.shown()))
+                : cell;
     }
 
     /** Names that some of its numbers have. */

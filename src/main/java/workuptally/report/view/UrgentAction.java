@@ -40,12 +40,12 @@ public record UrgentAction(
         List<String> runs =
                 rest.stream().flatMap(a -> a.runs().stream()).distinct().toList();
         String text = "More to settle, each with its run: "
-                + Words.listed(runs, ", ", MOST_CHARACTERS - 35, more -> Words.count(more, "more run"));
+                + Words.listed(runs, ", ", MOST_CHARACTERS - 42, more -> Words.count(more, "more run"));
         double grams =
                 rest.stream().mapToDouble(a -> a.gramsAtStake().orElse(0)).max().orElse(0);
         shown.add(new UrgentAction(
                 rest.get(0).severity(),
-                rest.size() + " more",
+                runs.isEmpty() ? "the book" : Words.count(runs.size(), "run"),
                 runs,
                 runs.isEmpty() ? "More to settle: see the end of this report" : text,
                 grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()));

@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Product;
@@ -42,6 +44,9 @@ final class UrgentActions {
     /** The same in a planned run, where it stands behind a longer sentence. */
     private static final int MOST_OF_MEETINGS_PLANNED = 38;
 
+    /** Characters for transfers of one kind. */
+    private static final int MOST_OF_IDS = 28;
+
     private final Review review;
     private final ReadableNumbers numbers;
 
@@ -53,6 +58,7 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
+        containers(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -63,7 +69,14 @@ final class UrgentActions {
         if (!product.isEmpty()) {
             all.add(product(product));
         }
-        alike.values().forEach(items -> all.add(alike(items)));
+        alike.forEach((code, items) -> {
+            if (code == FindingCode.MATERIALS_MUST_NOT_MEET) {
+                // each run by itself: what can hurt somebody is not counted away behind another run
+                items.forEach(item -> all.add(alike(List.of(item))));
+            } else {
+                all.add(alike(items));
+            }
+        });
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
@@ -257,8 +270,9 @@ final class UrgentActions {
         if (stopped.isEmpty() && held.isEmpty()) {
             return;
         }
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped);
-        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held);
+        long proposed = ProposalLine.of(review).size();
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, proposed);
+        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, proposed);
         all.add(new Ranked(
                 stopped.isEmpty() ? 1 : 0,
                 Double.MAX_VALUE,
@@ -270,8 +284,30 @@ final class UrgentActions {
                         OptionalDouble.empty())));
     }
 
-    private static String ids(Set<String> ids) {
-        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
+    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
+    private void containers(List<Ranked> all) {
+        List<String> due = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            container
+                    .tally()
+                    .age()
+                    .filter(a -> a.overdue() || a.dueNow())
+                    .ifPresent(age -> due.add(container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
+        }
+        if (!due.isEmpty()) {
+            String text = "Have collected today: "
+                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
+            all.add(new Ranked(
+                    1,
+                    Double.MAX_VALUE,
+                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
+        }
+    }
+
+    /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
+    private static String ids(Set<String> ids, long proposed) {
+        String all = String.join(", ", ids);
+        return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
@@ -320,20 +356,15 @@ final class UrgentActions {
         }
 
         private double most() {
-            double sum = 0;
-            for (LayerDecision decision : run.decisions()) {
-                if (subjects.contains(decision.layer())) {
-                    sum += decision.atMost()
-                            .filter(m -> run.tally()
-                                    .run()
-                                    .product(m.product())
-                                    .filter(Product::wanted)
-                                    .isPresent())
-                            .map(LayerDecision.AtMost::grams)
-                            .orElse(0.0);
-                }
-            }
-            return sum;
+            List<String> layers = run.decisions().stream()
+                    .map(LayerDecision::layer)
+                    .filter(subjects::contains)
+                    .toList();
+            List<String> wanted = run.tally().run().products().stream()
+                    .filter(Product::wanted)
+                    .map(Product::name)
+                    .toList();
+            return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
         }
     }
 

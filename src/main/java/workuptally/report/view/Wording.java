@@ -2,10 +2,10 @@ package workuptally.report.view;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import workuptally.measure.Rounding;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
 
@@ -19,14 +19,11 @@ public final class Wording {
 
     private static final String GAP = "{}";
     private static final BigDecimal LARGE = new BigDecimal(10_000);
-    /** So many digits more tell a bound from the same bound as computed in binary. */
-    private static final int GUARD_DIGITS = 6;
+    private static final Rounding BOUNDS = Rounding.in(Locale.ROOT);
 
     /** A point before a capital letter ends a sentence, except behind the usual abbreviations of the bench. */
     private static final Pattern SENTENCE_END =
             Pattern.compile("(?<=\\.)(?<!\\b(?:sat|aq|ca|conc|dil|min|max)\\.) (?=\\p{Lu})");
-
-    private static final Pattern POINT_IN_FIGURE = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
     private final char mark;
     private final UnaryOperator<String> words;
@@ -100,7 +97,7 @@ public final class Wording {
 
     /** Figures that stand in our own words, such as a limit of the trade, have the reader's mark as well. */
     private String localised(String template) {
-        return mark == '.' ? template : POINT_IN_FIGURE.matcher(template).replaceAll(String.valueOf(mark));
+        return FiguresInText.with(mark, template);
     }
 
     private void put(Object part, StringBuilder text) {
@@ -109,7 +106,7 @@ public final class Wording {
         } else if (part instanceof Figure figure) {
             text.append(of(figure));
         } else {
-            text.append(part);
+            text.append(FiguresInText.with(mark, String.valueOf(part)));
         }
     }
 
@@ -143,26 +140,12 @@ public final class Wording {
             case DECIMALS -> String.format(Locale.ROOT, "%." + places + "f", value);
             case SIGNED -> String.format(Locale.ROOT, "%+." + places + "f", value);
             case DIGITS -> new BigDecimal(String.format(Locale.ROOT, "%." + places + "g", value)).toPlainString();
-            case BOUND_DECIMALS ->
-                new BigDecimal(value)
-                        .setScale(places + GUARD_DIGITS, RoundingMode.HALF_UP)
-                        .setScale(places, RoundingMode.UP)
-                        .toPlainString();
-            case BOUND_DIGITS -> bound(value, places);
+            case BOUND -> value > 0 ? BOUNDS.upperBound(value, Rounding.BOUND_DIGITS) : "0";
             case BRIEF ->
                 new BigDecimal(value)
                         .round(new MathContext(places))
                         .stripTrailingZeros()
                         .toPlainString();
         };
-    }
-
-    private static String bound(double value, int digits) {
-        BigDecimal up = new BigDecimal(value)
-                .round(new MathContext(digits + GUARD_DIGITS, RoundingMode.HALF_UP))
-                .round(new MathContext(digits, RoundingMode.UP));
-        return up.signum() == 0
-                ? "0"
-                : up.setScale(up.scale() + digits - up.precision()).toPlainString();
     }
 }

@@ -18,7 +18,7 @@ public final class YieldAverages {
         text.add("Yields that can be stated: " + period.yieldsStated());
         add(text, numbers, "mean", period.meanYieldPercent());
         add(text, numbers, "median", period.medianYieldPercent());
-        add(text, numbers, "weighted by amount", period.amountWeightedYieldPercent());
+        add(text, numbers, "weighted by moles of theory", period.amountWeightedYieldPercent());
         String left = Words.listed(period.excluded(), "; ", most, more -> more + " more");
         return period.excluded().isEmpty() ? text.toString() : text + " Left out of these: " + left + ".";
     }

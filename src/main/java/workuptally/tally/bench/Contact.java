@@ -31,4 +31,10 @@ public record Contact(
         int loadsNeeded,
         boolean gasExpected,
         OptionalDouble gasLitresExpected,
-        OptionalDouble gasLitresWorst) {}
+        OptionalDouble gasLitresWorst) {
+    /** Decimals with which fill and limit are to be shown, so that two that differ do not read alike: 0, else 1. */
+    public int percentDecimals() {
+        boolean alike = Math.round(fillPercent()) == Math.round(fillLimitPercent());
+        return alike && fillPercent() != fillLimitPercent() ? 1 : 0;
+    }
+}

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.material.Material;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Container;
@@ -29,6 +30,7 @@ import workuptally.tally.layers.NamedVolumes;
 
 /** Ledgers of the waste containers: contents as stated at the weighing, transfers done since, transfers proposed. */
 public final class ContainerAccount {
+    private static final String WATER = "water";
 
     private final Book book;
     private final Map<String, RunTally> runs = new LinkedHashMap<>();
@@ -72,7 +74,8 @@ public final class ContainerAccount {
         OptionalDouble capacity = value(container.capacityLitres());
         Map<String, Double> contents = new LinkedHashMap<>();
         for (Container.Content content : container.contentsThen()) {
-            contents.merge(fullName(content.substance()), content.massGrams(), Double::sum);
+            parts(content.substance(), content.massGrams())
+                    .forEach((name, grams) -> contents.merge(name, grams, Double::sum));
         }
         ContainerState then = new ContainerState(contents, volumes.millilitres(contents), capacity);
         List<ContainerAddition> before = new ArrayList<>();
@@ -103,7 +106,7 @@ public final class ContainerAccount {
     private ContainerAddition addition(Transfer transfer) {
         if (transfer.layers().isEmpty()) {
             double grams = value(transfer.massGrams()).orElse(0);
-            Map<String, Double> material = Map.of(fullName(transfer.material()), grams);
+            Map<String, Double> material = parts(transfer.material(), grams);
             return new ContainerAddition(transfer, material, volumes.millilitres(material), 0, List.of());
         }
         Map<String, Double> parts = new LinkedHashMap<>();
@@ -190,6 +193,21 @@ public final class ContainerAccount {
                 .or(() -> substances.solute(name).map(s -> s.name()))
                 .orElse(name)
                 .intern();
+    }
+
+    /** A material by its full name; a solution in water whose strength its name tells as what is dissolved and water. */
+    private Map<String, Double> parts(String name, double grams) {
+        Material material = substances.material(name);
+        OptionalDouble percent = material.massPercentInWater();
+        Map<String, Double> parts = new LinkedHashMap<>();
+        double share = percent.orElse(100) / 100;
+        boolean solution = share < 1 && material.solute().isPresent();
+        parts.put(
+                solution ? material.solute().get().name().intern() : fullName(name), solution ? share * grams : grams);
+        if (solution) {
+            parts.merge(WATER, (1 - share) * grams, Double::sum);
+        }
+        return parts;
     }
 
     private static OptionalDouble value(Field field) {

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import workuptally.tally.amounts.Masses;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerMakeUps;
 
 /**
  * What a container holds at one point of its ledger.
@@ -18,6 +22,8 @@ import workuptally.tally.amounts.Masses;
 public record ContainerState(Map<String, Double> grams, double millilitres, OptionalDouble capacityLitres) {
     /** Name of the components grouped as traces. */
     public static final String TRACES = "traces";
+
+    private static final Set<String> OUR_WORDS = Set.of(TRACES, LayerFlow.UNSTATED, LayerMakeUps.SALTS);
 
     private static final int TENTHS_IN_ALL = 1000;
 
@@ -34,6 +40,11 @@ public record ContainerState(Map<String, Double> grams, double millilitres, Opti
     /** Volume, L. */
     public double litres() {
         return millilitres / 1000;
+    }
+
+    /** True for a name that is ours and no material: what is not stated, salts of neutralisation, traces put together. */
+    public static boolean isOurWord(String name) {
+        return OUR_WORDS.contains(name.toLowerCase(Locale.ROOT)) || name.endsWith(LayerMakeUps.AS_SALT);
     }
 
     /** Share of the capacity, %. */

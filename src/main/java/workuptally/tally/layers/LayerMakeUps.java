@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Field;
+import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.reference.Solute;
 import workuptally.reference.Wash;
@@ -17,8 +19,16 @@ import workuptally.tally.amounts.Substances;
 /** Puts what the layer map carries and what was measured together to the make-up of each terminal layer. */
 public final class LayerMakeUps {
     /** What acid and base, added one after the other, have made of each other. */
-    static final String SALTS = "salts of neutralisation";
+    public static final String SALTS = "salts of neutralisation";
 
+    /** Behind the name of an amine that the pH shows to be a salt. */
+    public static final String AS_SALT = " as its salt";
+
+    private static final String AMINE = "amine";
+    private static final double STRONG_BASE_FROM_PH = 11;
+    private static final double STRONG_ACID_UP_TO_PH = 3;
+    private static final double CARBONATE_FROM_PH = 5;
+    private static final double AMINE_IS_SALT_BELOW_PH = 8;
     private static final double LEAST_GRAMS = 1e-9;
 
     private final Substances substances;
@@ -76,6 +86,7 @@ public final class LayerMakeUps {
         }
         List<String> materials = List.copyOf(components.keySet());
         neutralise(components);
+        layer.entry().map(Layer::pH).flatMap(Field::entered).ifPresent(pH -> settle(components, pH));
         double rest = grams
                 - components.values().stream().mapToDouble(Double::doubleValue).sum();
         if (rest > LEAST_GRAMS) {
@@ -109,6 +120,36 @@ public final class LayerMakeUps {
             component.setValue((1 - share) * component.getValue());
         }
         components.merge(SALTS, salts, Double::sum);
+    }
+
+    /**
+     * What the pH that was read rules out: strong base is a salt below pH 11 and strong acid above pH 3, either at 1 mmol/L and less beside
+     * them; an amine is one below pH 8, two units below the usual pKa of an alkylamine, hydrogencarbonate and carbonate are gone below pH 5
+     * (common practice). The mass of strong acid and base passes to the salts, an amine keeps its name.
+     */
+    private void settle(Map<String, Double> components, Entered pH) {
+        double least = pH.qualifier() == Field.Qualifier.BELOW ? 0 : pH.value() - pH.halfWidth();
+        double most = pH.qualifier() == Field.Qualifier.ABOVE ? 14 : pH.value() + pH.halfWidth();
+        Map<String, Double> settled = new LinkedHashMap<>();
+        components.forEach((name, grams) -> {
+            Optional<Solute.Behaviour> behaviour = substances.solute(name).flatMap(Solute::behaviour);
+            boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent();
+            boolean amine = behaviour.isEmpty()
+                    && most < AMINE_IS_SALT_BELOW_PH
+                    && substances.material(name).main().classes().contains(AMINE);
+            settled.merge(salt ? SALTS : amine ? name + AS_SALT : name, grams, Double::sum);
+        });
+        components.clear();
+        components.putAll(settled);
+    }
+
+    private static boolean isSettled(Solute.Behaviour behaviour, double leastPh, double mostPh) {
+        return switch (behaviour) {
+            case STRONG_BASE -> mostPh < STRONG_BASE_FROM_PH;
+            case STRONG_ACID -> leastPh > STRONG_ACID_UP_TO_PH;
+            case CARBONATE, HYDROGENCARBONATE -> mostPh < CARBONATE_FROM_PH;
+            default -> false;
+        };
     }
 
     /** Very weak acids do not free carbon dioxide for certain. */

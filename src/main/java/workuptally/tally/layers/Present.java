@@ -27,6 +27,11 @@ public record Present(
         TRACE
     }
 
+    /** Its name in the tables, else as written. */
+    public String listedName() {
+        return part.name();
+    }
+
     public Present as(Share other) {
         return new Present(name, part, membership, other, millimoles, solvent);
     }

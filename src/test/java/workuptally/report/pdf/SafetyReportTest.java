@@ -64,7 +64,8 @@ class SafetyReportTest {
         }
         week.runs().stream()
                 .flatMap(r -> r.hazards().stream())
-                .forEach(n -> assertTrue(text.contains(PdfText.dense(n.caution())), n.subject()));
+                .forEach(n -> assertTrue(
+                        text.contains(PdfText.dense(new ReadableNumbers(',').inWords(n.caution()))), n.subject()));
         week.book().transfers().forEach(t -> assertTrue(text.contains(PdfText.dense(t.id())), t.id()));
     }
 

@@ -17,16 +17,16 @@ class PhrasesInWordsTest {
     private static final Wording COMMA = new Wording(',');
 
     @Test
-    void figuresHaveTheReadersMarkAndWhatWasTypedStaysAsTyped() {
+    void figuresHaveTheReadersMarkAndSoHasWhatWasTyped() {
         Phrase phrase = Phrase.of("read {} g; {} of {}", "12.50", Figure.decimals(3.8238, 3, "g"), "P");
         assertEquals("read 12.50 g; 3.824 g of P", Wording.POINT.of(phrase));
-        assertEquals("read 12.50 g; 3,824 g of P", COMMA.of(phrase));
+        assertEquals("read 12,50 g; 3,824 g of P", COMMA.of(phrase));
     }
 
     @Test
     void limitsInOurOwnWordsHaveTheReadersMarkToo() {
         assertEquals(
-                "0,5 % of theory at most, not 12.5", COMMA.of(Phrase.of("0.5 % of theory at most, not {}", "12.5")));
+                "0,5 % of theory at most, not 12,5", COMMA.of(Phrase.of("0.5 % of theory at most, not {}", "12.5")));
     }
 
     @Test
@@ -61,9 +61,10 @@ class PhrasesInWordsTest {
 
     /** A bound is rounded up, but not by what binary fractions add to it. */
     @ParameterizedTest
-    @CsvSource({"0.4801, 0.49", "0.48, 0.48", "0, 0.00"})
+    @CsvSource({"0.4801, 0.49", "0.48, 0.48", "0.07240001, 0.073", "10.02, 11", "0.48000000000001, 0.48", "0, 0"})
     void boundsAreRoundedUp(double bound, String said) {
-        assertEquals(said, Wording.POINT.of(Figure.boundDecimals(bound, 2, "")));
+        assertEquals(said, Wording.POINT.of(Figure.bound(bound, "")));
+        assertEquals(said, new ReadableNumbers('.').most(bound));
     }
 
     @Test

@@ -1,8 +1,6 @@
 package workuptally.judgement.rules.layers;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -11,16 +9,24 @@ import workuptally.model.Book;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
+import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.DriedLayer;
 import workuptally.tally.layers.LayerTally;
 
-/** A drying cake that weighs less than the agent on it, by more than what stays in the flask: one of the two masses is wrong. */
+/** A filtered cake that weighs less than the drying agent on it: below nine tenths of the agent, beyond 2u of the weighing (common practice). */
 public final class CakeLighterThanAgent implements RunRule {
-    /** What of an agent stays in flask and funnel, as a fraction (common practice). */
-    private static final double LEFT_BEHIND = 0.1;
+
+    private final Substances substances;
+
+    /** With the reference data in force. */
+    public CakeLighterThanAgent(Substances substances) {
+        this.substances = substances;
+    }
 
     @Override
     public List<FindingCode> codes() {
@@ -30,35 +36,30 @@ public final class CakeLighterThanAgent implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        Map<String, Map<String, Double>> agents = new LinkedHashMap<>();
         for (DriedLayer dried : tally.evidence().dried()) {
-            if (!dried.cake().isEmpty()) {
-                agents.computeIfAbsent(dried.cake(), k -> new LinkedHashMap<>())
-                        .put(dried.step().number(), dried.agentGrams());
-            }
-        }
-        agents.forEach((cake, bySteps) -> {
-            double agent =
-                    bySteps.values().stream().mapToDouble(Double::doubleValue).sum();
-            Optional<LayerTally> layer = tally.layer(cake).filter(l -> l.entry().isPresent());
-            Optional<MeasuredValue> mass = layer.flatMap(LayerTally::massGrams);
-            if (mass.filter(m -> m.value() + 2 * m.standardUncertainty() < (1 - LEFT_BEHIND) * agent)
-                    .isPresent()) {
+            Optional<Layer> cake = tally.run().layer(dried.cake());
+            Optional<MeasuredValue> mass = tally.layer(dried.cake()).flatMap(LayerTally::massGrams);
+            double least = substances.value(Threshold.CAKE_LEAST) * dried.agentGrams();
+            if (cake.isPresent()
+                    && mass.filter(m -> m.value() + 2 * m.standardUncertainty() < least)
+                            .isPresent()) {
                 findings.add(
                         FindingCode.CAKE_LIGHTER_THAN_AGENT,
                         Severity.CHECK,
-                        layer.get().entry().get().row().at("Net"),
+                        cake.get().row().at(cake.get().netGrams().entered().isPresent() ? "Net" : "Gross"),
                         Phrase.of(
-                                "cake {} weighs {}, less than the agent on it, {}",
-                                cake,
+                                "cake {} weighs {}, but step {} put {} of {} into it",
+                                dried.cake(),
                                 Figure.digits(mass.get().value(), 3, "g"),
-                                Figure.digits(agent, 3, "g")),
-                        Phrase.of("the agent and what it took up"),
-                        "conservation of mass; a tenth may stay in flask and funnel (common practice)",
+                                dried.step().number(),
+                                Figure.digits(dried.agentGrams(), 3, "g"),
+                                dried.agent()),
+                        Phrase.of("at least the agent, with the water and solution it took up"),
+                        "conservation of mass; a tenth left in the flask, common practice",
                         Phrase.of(
-                                "Look at the mass of the agent, at gross and tare of the cake, and for a decimal point."));
+                                "Look at the weighing of the cake and at the amount of agent; weigh agent left in the flask or on a second filter too."));
             }
-        });
+        }
         return findings.list();
     }
 }

@@ -1,7 +1,9 @@
 package workuptally.judgement.rules.layers;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -22,9 +24,6 @@ import workuptally.tally.layers.LayerIdentity.Verdict;
 public final class LayersSwapped implements RunRule {
 
     private static final String SOURCE = "densities of the reference tables; 3u and 0.05 g/mL, common practice";
-
-    /** Densities that lie so far apart, g/mL, leave no doubt which layer is below (common practice). */
-    private static final double CLEAR_GAP = 0.03;
 
     @Override
     public List<FindingCode> codes() {
@@ -50,10 +49,7 @@ public final class LayersSwapped implements RunRule {
             }
             phase(findings, identity, layer);
         }
-        tally.evidence().identities().stream()
-                .map(LayerIdentity::step)
-                .distinct()
-                .forEach(step -> lower(findings, tally, step));
+        lowerLayers(findings, tally.evidence().identities());
         return findings.list();
     }
 
@@ -121,32 +117,33 @@ public final class LayersSwapped implements RunRule {
                 Phrase.of("Settle which layer was drained first, and correct position or label."));
     }
 
-    /** The layer that a step names as the lower one, where no weighing of its layers has told against it already. */
-    private static void lower(FindingList findings, RunTally tally, Step step) {
-        List<LayerIdentity> layers = tally.evidence().identities().stream()
-                .filter(i -> i.step() == step)
-                .toList();
-        Optional<Layer.Phase> expected = layers.stream()
-                .filter(i -> i.expectedOrganic().gap(i.expectedAqueous()) >= CLEAR_GAP)
-                .flatMap(i -> i.lowerExpected().stream())
-                .findFirst();
-        boolean told = layers.stream()
-                .anyMatch(i -> i.verdict() == Verdict.SWAPPED || i.position() == PositionCheck.CONTRADICTS);
-        Optional<Layer.Phase> typed =
-                step.lowerLayer().map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
-        if (!told && expected.isPresent() && typed.isPresent() && !typed.equals(expected)) {
-            findings.add(
-                    FindingCode.LAYER_POSITION_CONTRADICTION,
-                    Severity.CHECK,
-                    step.row().at("Lower layer"),
-                    Phrase.of(
-                            "step {} names the {} layer as the lower one",
-                            step.number(),
-                            typed.get().word()),
-                    Phrase.of("the denser layer below; {}", expected(layers.get(0))),
-                    SOURCE,
-                    Phrase.of(
-                            "Settle which layer was drained first, by a drop of water, and correct entry or labels."));
+    /** The layer typed as lower in Workup; where labels or positions of the contact are already in doubt, that is the same cause. */
+    private static void lowerLayers(FindingList findings, List<LayerIdentity> identities) {
+        Set<Step> told = new HashSet<>();
+        for (LayerIdentity identity : identities) {
+            Step step = identity.step();
+            boolean inDoubt = identities.stream()
+                    .filter(i -> i.step() == step)
+                    .anyMatch(i -> i.verdict() == Verdict.SWAPPED || i.position() == PositionCheck.CONTRADICTS);
+            Optional<Layer.Phase> typed =
+                    step.lowerLayer().map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+            if (!inDoubt
+                    && typed.isPresent()
+                    && identity.lower().filter(l -> l != typed.get()).isPresent()
+                    && told.add(step)) {
+                findings.add(
+                        FindingCode.LAYER_POSITION_CONTRADICTION,
+                        Severity.CHECK,
+                        step.row().at("Lower layer"),
+                        Phrase.of(
+                                "step {}: the {} layer is recorded as the lower one, by density it is the {} one",
+                                step.number(),
+                                typed.get().word(),
+                                identity.lower().get().word()),
+                        Phrase.of("the denser layer below; {}", expected(identity)),
+                        SOURCE,
+                        Phrase.of("Settle which layer was drained first; the labels of both layers rest on it."));
+            }
         }
     }
 

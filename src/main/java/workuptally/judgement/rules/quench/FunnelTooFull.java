@@ -48,7 +48,7 @@ public final class FunnelTooFull implements RunRule {
                         seen(contact),
                         Phrase.of(
                                 "{} at most ({})",
-                                Figure.decimals(contact.fillLimitPercent(), 0, "%"),
+                                Figure.decimals(contact.fillLimitPercent(), contact.percentDecimals(), "%"),
                                 Figure.decimals(
                                         contact.fillLimitPercent() / 100 * contact.funnelMillilitres(), 0, "mL")),
                         book.limits().isSetByBook(Limit.FUNNEL_FILL)
@@ -75,6 +75,6 @@ public final class FunnelTooFull implements RunRule {
                 contact.loads() == 1 ? "one load in" : contact.loads() + " loads in",
                 Figure.decimals(contact.funnelMillilitres(), 0, "mL"),
                 contact.funnelRecorded() ? "" : " (assumed)",
-                Figure.decimals(contact.fillPercent(), 0, "%"));
+                Figure.decimals(contact.fillPercent(), contact.percentDecimals(), "%"));
     }
 }

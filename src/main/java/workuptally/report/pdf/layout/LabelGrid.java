@@ -67,7 +67,13 @@ public final class LabelGrid {
                     + wrap(label.name(), name()).size() * name().leading()
                     + wrap(label.contents(), text()).size() * text().leading()
                     + wrap(label.hazards(), hazards()).size() * hazards().leading()
-                    + 2 * LINE_TO_FILL;
+                    + lineToFill(label.made())
+                    + lineToFill(label.owner());
+        }
+
+        /** The first line has room to write on; further ones of a long producer or place follow below it. */
+        private float lineToFill(String text) {
+            return LINE_TO_FILL + (wrap(text, text()).size() - 1) * text().leading();
         }
 
         private float frameHeight() {
