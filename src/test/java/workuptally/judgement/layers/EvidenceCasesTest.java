@@ -84,10 +84,11 @@ class EvidenceCasesTest {
 
     @Test
     void aLotThatCameByWayOfTheOrganicLayerAsAnIonHoldsTheLayers() {
-        // an amine of pKa 9.5 over water of pH 1 in step 1, and 99 % of theory out of the organic layer
+        // an amine of pKa 9.5 over 1 M HCl of pH 1 in step 1, and 99 % of theory out of the organic layer
         RunReview run = WashedRun.book()
                 .but("products", "Character", "base")
                 .but("products", "pKa", "9.5")
+                .but("workup", "Material", "1 M HCl")
                 .but("workup", "pH after", "1")
                 .reviewOfRun();
         assertEquals(Outcome.KEEP, run.decision("A1").orElseThrow().outcome());

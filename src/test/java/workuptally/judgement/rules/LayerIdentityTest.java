@@ -67,19 +67,6 @@ class LayerIdentityTest {
     }
 
     @Test
-    void lowerLayerNamedAgainstTheDensitiesIsAsked() throws Exception {
-        assertEquals(
-                List.of(),
-                dichloromethane("1.327").findings(folder, "layer-position-contradiction").stream()
-                        .filter(f -> f.place().inWords().contains("Lower"))
-                        .toList());
-        ExampleBook upside = ExampleBook.clean()
-                .with("workup", "aqueous,density,none,O1", "organic,not checked,none,O1")
-                .with("layers", "A1,aqueous,lower", "A1,aqueous,");
-        assertEquals(1, upside.findings(folder, "layer-position-contradiction").size());
-    }
-
-    @Test
     void heavyLayerLabelledAqueousIsSwapped() throws Exception {
         LayerIdentity identity = identity(dichloromethane("1.327").with("layers", "34,97.63", "34,108.01"), "A1");
         assertEquals(Verdict.SWAPPED, identity.verdict());
