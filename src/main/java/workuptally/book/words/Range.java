@@ -13,8 +13,8 @@ public record Range(double least, double most, String words) {
     public static final Range POSITIVE = new Range(Double.MIN_VALUE, Double.POSITIVE_INFINITY, "above 0");
     public static final Range PERCENT = new Range(0, 100, "from 0 to 100");
 
-    /** An assay: a measured one can come out a little over 100 %, more than 102 % is no assay (common practice). */
-    public static final Range ASSAY = new Range(0, 102, "from 0 to 100");
+    /** An assay: a measured one can come out a little over 100 %, more than 102 % is no assay, and neither is 0 (common practice). */
+    public static final Range ASSAY = new Range(Double.MIN_VALUE, 102, "above 0 and up to 100");
 
     /** Water at concentrated strong acid and base; beyond lies a slip of the pen (common practice). */
     public static final Range PH = new Range(-2, 16, "from -2 to 16");

@@ -71,7 +71,8 @@ final class NoOpenStop implements LayerCondition {
                 .filter(s -> s.number().equals(finding.subject().step()))
                 .findFirst();
         if (where.isEmpty()) {
-            return true;
+            List<String> layers = finding.subject().layers();
+            return layers.isEmpty() || layers.contains(evidence.layer().label());
         }
         Set<String> outcomes = new LinkedHashSet<>(where.get().gives());
         if (outcomes.isEmpty()) {

@@ -35,7 +35,7 @@ final class UnreadEntries {
 
     private UnreadEntries() {}
 
-    /** Codes of unread entries in the row of a layer, of its assays and of the steps that gave it, or in a step without a known operation. */
+    /** Codes of unread entries in the row of a layer, of its assays and of the steps that gave it, in a step without a known operation, or for a quench test. */
     static List<String> of(Run run, String layer, List<Finding> findings) {
         Set<String> steps = run.steps().stream()
                 .filter(s -> s.operation().isEmpty() || s.gives().contains(layer))
@@ -44,9 +44,15 @@ final class UnreadEntries {
         return findings.stream()
                 .filter(f -> UNREAD.contains(f.code()))
                 .filter(f -> f.subject().layers().contains(layer)
-                        || steps.contains(f.subject().step()))
+                        || steps.contains(f.subject().step())
+                        || isTestOfQuench(run, f))
                 .map(f -> f.code().word() + " at " + f.place().inWords())
                 .distinct()
                 .toList();
+    }
+
+    /** A quench test that cannot be read may have been positive, which holds every layer of the run. */
+    private static boolean isTestOfQuench(Run run, Finding finding) {
+        return run.steps().stream().anyMatch(s -> finding.place().equals(s.row().at("Quench test")));
     }
 }

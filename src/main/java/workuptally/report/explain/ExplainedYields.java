@@ -54,6 +54,7 @@ final class ExplainedYields {
                         numbers.plain(lot.productFraction()),
                         numbers.plain(lot.pureGrams()),
                         lot.basis().word());
+                otherForm(lot).ifPresent(draft::note);
             }
         }
         if (yield.basis().isUpperBound()) {
@@ -63,6 +64,22 @@ final class ExplainedYields {
             draft.note("Stands beside the yield of the workup and is never added to it.");
         }
         return draft.result(yield.percent(), "%", numbers);
+    }
+
+    /** What a lot of another form counts as: its content is told as the form that theory is in. */
+    private Optional<String> otherForm(LotTally lot) {
+        if (lot.netGrams().isEmpty()
+                || lot.productFraction().isEmpty()
+                || lot.pureGrams().isEmpty()) {
+            return Optional.empty();
+        }
+        double asWeighed =
+                lot.netGrams().get().value() * lot.productFraction().get().value();
+        double factor = lot.pureGrams().get().value() / asWeighed;
+        return asWeighed > 0 && Math.abs(factor - 1) > 1e-6
+                ? Optional.of("Lot " + lot.lot().label() + " was weighed as another form: its m·w counts times "
+                        + numbers.plain(factor) + ", the ratio of the molar masses.")
+                : Optional.empty();
     }
 
     private Explanation adjusted(RunTally tally, ProductYield yield, MeasuredValue adjusted) {

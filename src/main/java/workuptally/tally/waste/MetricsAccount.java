@@ -216,11 +216,8 @@ public final class MetricsAccount {
         }
         double products = theory.get().products().stream()
                 .mapToDouble(p -> p.molarMassGramsPerMole()
-                        * p.product()
-                                .coefficient()
-                                .entered()
-                                .map(Entered::value)
-                                .orElse(1.0))
+                        * p.amountMillimoles().value()
+                        / theory.get().extentMillimoles().value())
                 .sum();
         Map<String, Double> byMaterial = new LinkedHashMap<>();
         reactants.forEach(a -> byMaterial.put(

@@ -64,6 +64,41 @@ class EvidenceCasesTest {
                 Wording.POINT.of(waits.get(0).seen()));
     }
 
+    @Test
+    void aQuenchTestThatCannotBeReadHoldsTheLayers() {
+        RunReview run = WashedRun.book().but("workup", "Quench test", "ok").reviewOfRun();
+        assertEquals(Outcome.KEEP, run.decision("A1").orElseThrow().outcome());
+        assertEquals(Outcome.KEEP, run.decision("A2").orElseThrow().outcome());
+    }
+
+    @Test
+    void aLayerOfADensityFarFromBothPhasesIsHeldAloneUntilItIsSettled() {
+        // 99.90 g in 50 mL, 2.0 g/mL, where water and ethyl acetate have 1.0 and 0.9
+        SmallBook book = WashedRun.book().but("layers", "Net", "99.90");
+        assertEquals(
+                Outcome.KEEP, book.reviewOfRun().decision("A1").orElseThrow().outcome());
+        assertEquals(
+                Outcome.EVIDENCE_COMPLETE,
+                book.reviewOfRun().decision("A2").orElseThrow().outcome());
+    }
+
+    @Test
+    void aLotThatCameByWayOfTheOrganicLayerAsAnIonHoldsTheLayers() {
+        // an amine of pKa 9.5 over 1 M HCl of pH 1 in step 1, and 99 % of theory out of the organic layer
+        RunReview run = WashedRun.book()
+                .but("products", "Character", "base")
+                .but("products", "pKa", "9.5")
+                .but("workup", "Material", "1 M HCl")
+                .but("workup", "pH after", "1")
+                .reviewOfRun();
+        assertEquals(Outcome.KEEP, run.decision("A1").orElseThrow().outcome());
+        assertEquals(
+                1,
+                run.findings().stream()
+                        .filter(f -> f.code() == FindingCode.CONTENT_AGAINST_PH && f.severity() == Severity.HOLD)
+                        .count());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "0", "<0", "n.d.", "see notebook", "-0.1"})
     void whatIsNoResultLeavesTheLayerToTheBalance(String result) {

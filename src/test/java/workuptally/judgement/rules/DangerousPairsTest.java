@@ -1,6 +1,7 @@
 package workuptally.judgement.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -60,7 +61,7 @@ class DangerousPairsTest {
         "potassium permanganate, starch, CHARGED_TOGETHER"
     })
     void chargesThatMustNotMeetAreNamed(String one, String other, FindingCode code) {
-        assertEquals(1, of(planned(one, other), code).size());
+        assertFalse(of(planned(one, other), code).isEmpty());
     }
 
     @Test

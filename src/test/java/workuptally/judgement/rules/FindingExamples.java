@@ -235,7 +235,7 @@ final class FindingExamples {
                 clean().plus("layers", "X1,O1,organic,upper,E-03,66,100.10,40.07,,,used up")
                         .with("layers", "E-01,34,", "E-01,64,"));
         add("layer-density-impossible", Severity.STOP, clean().with("layers", "E-01,34,97.63", "E-01,3.4,97.63"));
-        add("layer-density-unexpected", Severity.CHECK, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
+        add("layer-density-unexpected", Severity.HOLD, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
         add("rag-not-assayed", Severity.HOLD, rag());
         add("emulsion-not-recorded", Severity.HOLD, clean().with("workup", "density,none,O1", "density,persistent,O1"));
         add("cake-lighter-than-agent", Severity.CHECK, clean().with("layers", "6.92", "4.31"));

@@ -34,6 +34,23 @@ class MetricsAccountTest {
         assertTrue(tally.notComputed().stream().anyMatch(n -> n.because().contains("no isolated mass of P")));
     }
 
+    @Test
+    void resolutionGivesHalfOfItsProductForItsAtoms() {
+        // half of 200 g/mol P from 100 g/mol S: all atoms; the whole would be more than was charged
+        Metrics resolution = book("90", "99")
+                .first("runs", "Kind", "resolution")
+                .tally()
+                .metrics()
+                .orElseThrow();
+        assertEquals(100, resolution.atomEconomyPercent().orElseThrow(), 1e-9);
+        assertTrue(book("90", "99")
+                .tally()
+                .metrics()
+                .orElseThrow()
+                .atomEconomyPercent()
+                .isEmpty());
+    }
+
     private static SmallBook book(String assayOfCrude, String assayOfPurified) {
         return SmallBook.reaction()
                 .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water")

@@ -28,6 +28,9 @@ public final class MassVolumeDensity implements RunRule {
 
     private final Substances substances;
 
+    /** So many tolerances away from both phases mass or volume is wrong, and with it what an assay finds there (common practice). */
+    private static final double FAR = 3;
+
     /** With the reference data in force. */
     public MassVolumeDensity(Substances substances) {
         this.substances = substances;
@@ -92,7 +95,9 @@ public final class MassVolumeDensity implements RunRule {
         if (off > substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()) {
             findings.add(
                     FindingCode.LAYER_DENSITY_UNEXPECTED,
-                    Severity.CHECK,
+                    off > FAR * substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()
+                            ? Severity.HOLD
+                            : Severity.CHECK,
                     layer.row().at("Volume"),
                     Phrase.of(
                             "layer {}: net mass over volume is {} (u {}), {} off either phase",
