@@ -16,6 +16,12 @@ public final class Rounding {
     /** Significant digits of an uncertainty. */
     public static final int UNCERTAINTY_DIGITS = 2;
 
+    /** Significant digits of an upper bound. */
+    public static final int BOUND_DIGITS = 2;
+
+    /** So many digits more tell a bound from the same bound as computed in binary. */
+    private static final int GUARD_DIGITS = 9;
+
     private static final RoundingMode VALUES = RoundingMode.HALF_UP;
     private static final RoundingMode UPPER_BOUNDS = RoundingMode.CEILING;
 
@@ -94,7 +100,7 @@ public final class Rounding {
     }
 
     /**
-     * An upper bound, rounded up, for example {@code < 0.03}.
+     * An upper bound, rounded up, for example {@code 0.03}; a bound that computing in binary made a hair larger is not.
      *
      * @param bound above 0
      * @param digits significant digits, 1 or more
@@ -104,7 +110,10 @@ public final class Rounding {
         if (!(bound > 0)) {
             throw new IllegalArgumentException("bound " + bound);
         }
-        return "< " + plain(significant(bound, digits, UPPER_BOUNDS));
+        double meant = exact(bound)
+                .round(new MathContext(digits + GUARD_DIGITS, VALUES))
+                .doubleValue();
+        return plain(significant(meant, digits, UPPER_BOUNDS));
     }
 
     private static BigDecimal significant(double value, int digits, RoundingMode mode) {

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param expandedUncertainty U in the same unit; empty where none is told
  * @param unit unit as it is written behind the number, {@code g}, {@code %}; empty for none
  * @param rounding how it is rounded
- * @param places decimals or significant digits, as the rounding counts them
+ * @param places decimals or significant digits, as the rounding counts them; 0 where it has its own
  */
 public record Figure(double value, OptionalDouble expandedUncertainty, String unit, Rounding rounding, int places) {
     /** Ways to round a figure. */
@@ -21,10 +21,8 @@ public record Figure(double value, OptionalDouble expandedUncertainty, String un
         SIGNED,
         /** So many significant digits, never a power of ten. */
         DIGITS,
-        /** An upper bound: so many decimals, rounded up. */
-        BOUND_DECIMALS,
-        /** An upper bound: so many significant digits, rounded up. */
-        BOUND_DIGITS,
+        /** An upper bound, rounded up to the digits that all bounds have. */
+        BOUND,
         /** At most so many significant digits, without zeros at the end. */
         BRIEF
     }
@@ -51,14 +49,9 @@ public record Figure(double value, OptionalDouble expandedUncertainty, String un
         return new Figure(value, OptionalDouble.of(expandedUncertainty), unit, Rounding.DECIMALS, decimals);
     }
 
-    /** An upper bound, rounded up to so many decimals. */
-    public static Figure boundDecimals(double bound, int decimals, String unit) {
-        return new Figure(bound, OptionalDouble.empty(), unit, Rounding.BOUND_DECIMALS, decimals);
-    }
-
-    /** An upper bound, rounded up to so many significant digits. */
-    public static Figure boundDigits(double bound, int digits, String unit) {
-        return new Figure(bound, OptionalDouble.empty(), unit, Rounding.BOUND_DIGITS, digits);
+    /** An upper bound, rounded up: alike in every sentence and table. */
+    public static Figure bound(double bound, String unit) {
+        return new Figure(bound, OptionalDouble.empty(), unit, Rounding.BOUND, 0);
     }
 
     /** A number with up to four digits and no zeros at its end. */

@@ -21,10 +21,11 @@ import workuptally.tally.layers.LayerTally;
  * R6: what the run's balances lack is not in this layer. Met by a layer's own assay or true non-detect of a product that the balance counts,
  * or where what is unaccounted for is small at its upper 95 % bound. No decision rests on the word "closes": coarser readings close more.
  *
- * <p>Own evidence does not suffice while a rag was not assayed, a portion that a step gave or a step that gave a portion was not recorded, where a balance is over, or
- * where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then something that was measured is
- * wrong, or it is in a portion or by-product that an assay must show first. Where the balance cannot be decided, for want of an assay or
- * because it is too coarse, its best estimate counts instead: knowing less never lets a layer pass. The small rest must leave room for U, by which a balance may read too
+ * <p>Own evidence does not suffice while a rag was not assayed, a portion that a step gave or a step that gave a portion was not recorded,
+ * where a balance is over, or where more is missing, at its lower 95 % bound, than all places together can hold and the run limit: then a
+ * portion was not recorded or something that was measured is wrong, or it is in a portion or by-product that an assay must show first. A
+ * conversion that was entered accounts for what never formed. Where the balance cannot be decided, for want of an assay or because it is too coarse, its best estimate counts instead:
+ * knowing less never lets a layer pass. The small rest must leave room for U, by which a balance may read too
  * high unnoticed, so that an assay that is taken away never lets its layer pass.
  */
 final class BalanceSettled implements LayerCondition {
@@ -112,7 +113,8 @@ final class BalanceSettled implements LayerCondition {
                 "{}{}",
                 lacks,
                 first(closure).equals(Phrase.NONE)
-                        ? Phrase.of(", more than every place named can hold: something that was measured is wrong")
+                        ? Phrase.of(
+                                ", more than every place named can hold: look for a portion without a row, then for a wrong reading")
                         : first(closure));
     }
 

@@ -24,9 +24,9 @@ final class ContentSmall implements LayerCondition {
                         most.percentOfTheory() <= limit ? State.MET : State.NOT_MET,
                         Phrase.of(
                                 "at most {} {} = {} of theory, limit {}",
-                                Figure.boundDigits(most.grams(), 3, "g"),
+                                Figure.bound(most.grams(), "g"),
                                 most.product(),
-                                Figure.boundDigits(most.percentOfTheory(), 2, "%"),
+                                Figure.bound(most.percentOfTheory(), "%"),
                                 Figure.digits(limit, 2, "%"))))
                 .orElse(new Condition(
                         Criterion.LAYER_LIMIT, State.MISSING, Phrase.of("theory or content of the product")));

@@ -41,7 +41,7 @@ final class NoOtherWanted implements LayerCondition {
                 asked.add(Phrase.of(
                         "{}, of which at most {} of theory is unaccounted for",
                         product.name(),
-                        Figure.boundDigits(most.get(), 2, "%")));
+                        Figure.bound(most.get(), "%")));
                 continue;
             }
             elsewhere.add(product.name());

@@ -24,15 +24,15 @@ final class SumSmall implements LayerCondition {
                 boolean apart = evidence.sums().isSetApart(evidence.layer().label());
                 Phrase text = Phrase.of(
                         "all kept layers hold up to {} {} = {} of theory; ",
-                        Figure.boundDigits(sum.get().allGrams(), 3, "g"),
+                        Figure.bound(sum.get().allGrams(), "g"),
                         content.substance(),
-                        Figure.boundDigits(sum.get().allPercent(), 2, "%"));
+                        Figure.bound(sum.get().allPercent(), "%"));
                 Phrase rest = sum.get().rest().isEmpty()
                         ? Phrase.of("none fits")
                         : Phrase.of(
                                 "{} at most {}, limit {}",
                                 String.join(" + ", sum.get().rest()),
-                                Figure.boundDigits(sum.get().restPercent(), 2, "%"),
+                                Figure.bound(sum.get().restPercent(), "%"),
                                 Figure.digits(limit, 2, "%"));
                 return new Condition(
                         Criterion.RUN_LIMIT, apart ? State.NOT_MET : State.MET, Phrase.of("{}{}", text, rest));

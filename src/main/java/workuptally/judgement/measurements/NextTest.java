@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param mustBeBelow the result below which the layers named have their evidence; empty where no result of it alone would do
  * @param unit unit of that result, of a composite before dilution; empty without one
  * @param settles labels of the layers whose evidence would be complete with such a result
- * @param releasesGrams product that these layers can hold at most as things stand, g
+ * @param releasesGrams what is looked for that these layers, or else the samples, can hold at most as things stand, g; 0 where nothing
+ *     bounds it
  */
 public record NextTest(
         Kind kind,

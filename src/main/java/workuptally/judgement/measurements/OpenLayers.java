@@ -6,16 +6,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.judgement.measurements.TestChoice.Goal;
 import workuptally.judgement.measurements.TestChoice.Option;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
+import workuptally.model.Product;
 import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
@@ -113,66 +114,18 @@ public final class OpenLayers {
 
     /** A test with the layers that it settles, and what these hold at most as things stand. */
     NextTest settling(NextTest test, List<String> settled) {
-        if (settled.stream().anyMatch(label -> mostGrams(label).isEmpty())) {
-            return test.settling(settled, 0);
-        }
-        double grams = settled.stream()
-                .filter(label -> !isBoundedByConservation(label))
-                .flatMapToDouble(label -> mostGrams(label).stream())
-                .sum();
-        // what the run lacks is in one of these layers or in another, and there once
-        grams += settled.stream()
-                .filter(this::isBoundedByConservation)
-                .flatMapToDouble(label -> mostGrams(label).stream())
-                .max()
-                .orElse(0);
-        return test.settling(settled, grams);
+        MostInLayers most = MostInLayers.of(
+                tally,
+                settled.isEmpty() ? test.samples() : settled,
+                test.substances().isEmpty() ? wanted() : test.substances());
+        return test.settling(settled, most.unbounded() > 0 ? 0 : most.grams());
     }
 
-    /** Wanted products that nobody read in a layer and that its decision does not rest on: it rests on one that was read and is small. */
-    private List<String> besideTheDecision(String label) {
-        List<String> unread = tests.unread(tally.layer(label).orElseThrow());
-        Optional<String> product = open.get(label).atMost().map(LayerDecision.AtMost::product);
-        return product.isEmpty()
-                        || product.filter(p -> unread.stream().anyMatch(p::equalsIgnoreCase))
-                                .isPresent()
-                ? List.of()
-                : unread;
-    }
-
-    /** The most that a layer can hold of what a test of it would read, g; empty where nothing bounds that. */
-    private OptionalDouble mostGrams(String label) {
-        List<String> beside = besideTheDecision(label);
-        if (beside.isEmpty()) {
-            return open.get(label)
-                    .atMost()
-                    .map(most -> OptionalDouble.of(most.grams()))
-                    .orElse(OptionalDouble.empty());
-        }
-        double sum = 0;
-        for (String substance : beside) {
-            OptionalDouble bound = tally.layer(label).orElseThrow().contents().stream()
-                    .filter(c -> c.substance().equalsIgnoreCase(substance))
-                    .flatMapToDouble(c -> c.upperBoundGrams().stream())
-                    .max();
-            if (bound.isEmpty()) {
-                return bound;
-            }
-            sum += bound.getAsDouble();
-        }
-        return OptionalDouble.of(sum);
-    }
-
-    private boolean isBoundedByConservation(String label) {
-        List<String> beside = besideTheDecision(label);
-        Optional<String> product = open.get(label).atMost().map(LayerDecision.AtMost::product);
-        return tally.layer(label).stream()
-                .flatMap(l -> l.contents().stream())
-                .anyMatch(c -> c.isBoundedByConservation()
-                        && (beside.isEmpty()
-                                ? product.filter(c.substance()::equalsIgnoreCase)
-                                        .isPresent()
-                                : beside.stream().anyMatch(c.substance()::equalsIgnoreCase)));
+    private List<String> wanted() {
+        return tally.run().products().stream()
+                .filter(Product::wanted)
+                .map(Product::name)
+                .toList();
     }
 
     /** What has to be known for a layer; empty where no test would do. */

@@ -165,6 +165,7 @@ public record BookShare(
      * @param opened day of the first addition
      * @param daysOpen days open on the day for which the book speaks
      * @param dueOn last day of the local limit; empty where the book sets none
+     * @param dueNow whether no working day was left before that day
      */
     public record ContainerShare(
             String container,
@@ -181,7 +182,8 @@ public record BookShare(
             double proposedGrams,
             Optional<LocalDate> opened,
             Optional<Long> daysOpen,
-            Optional<LocalDate> dueOn) {
+            Optional<LocalDate> dueOn,
+            boolean dueNow) {
         static ContainerShare of(String book, Limits limits, ContainerReview reviewed) {
             Container entry = reviewed.tally().container();
             Optional<Age> age = reviewed.tally().age();
@@ -207,7 +209,8 @@ public record BookShare(
                     reviewed.afterProposals().totalGrams() - now,
                     entry.opened(),
                     age.map(Age::daysOpen),
-                    age.flatMap(Age::dueOn));
+                    age.flatMap(Age::dueOn),
+                    age.filter(Age::dueNow).isPresent());
         }
 
         /** True where it holds more than the limit in force. */

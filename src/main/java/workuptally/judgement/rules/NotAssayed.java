@@ -54,9 +54,9 @@ final class NotAssayed {
                 .reduce((a, b) -> b.percentOfTheory() > a.percentOfTheory() ? b : a);
         Phrase now = most.map(m -> Phrase.of(
                         "up to {} {}, {} of theory, can be in them",
-                        Figure.boundDecimals(m.grams(), 2, "g"),
+                        Figure.bound(m.grams(), "g"),
                         m.product(),
-                        Figure.boundDecimals(m.percentOfTheory(), 1, "%")))
+                        Figure.bound(m.percentOfTheory(), "%")))
                 .orElse(Phrase.of("nothing bounds what they hold"));
         List<Phrase> earlier = earlier(layers);
         return earlier.isEmpty() ? now : Phrase.of("{}; {}", now, Phrase.join("; ", earlier));
@@ -81,7 +81,7 @@ final class NotAssayed {
         return Phrase.of(
                 "{} earlier batches: at most {} of theory (95 % of batches, 95 % confidence{}){}",
                 bound.batches(),
-                Figure.boundDigits(bound.percentOfTheory(), 2, "%"),
+                Figure.bound(bound.percentOfTheory(), "%"),
                 bound.normalityDoubted() ? "; they do not look normally distributed" : "",
                 bound.counts() ? "" : ", which does not count here");
     }

@@ -49,7 +49,7 @@ public final class SuspectEntries {
                             "off: {}; no usual slip of one cell explains all of it", String.join(", ", suspects.off())),
                     Phrase.of("entries that agree within their uncertainty"),
                     TESTED,
-                    Phrase.of("Look for two faults at once, for a portion without a row, or for a loss."));
+                    Phrase.of("Look for two faults at once, for a portion without a row, a by-product or a loss."));
         }
         return findings.list();
     }

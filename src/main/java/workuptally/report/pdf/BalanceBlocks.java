@@ -80,7 +80,7 @@ final class BalanceBlocks {
     private String range(Closure.Candidate candidate) {
         return candidate.lowGrams() > 0
                 ? look.figures().significant(candidate.lowGrams(), 2) + " to "
-                        + look.figures().significant(candidate.highGrams(), 2) + "\u00A0g"
+                        + look.figures().most(candidate.highGrams()) + "\u00A0g"
                 : look.figures().bound(candidate.highGrams()) + "\u00A0g";
     }
 

@@ -110,6 +110,8 @@ final class ContainerPart {
                                     .orElse("")));
             if (a.overdue()) {
                 text.add("overdue");
+            } else if (a.dueNow()) {
+                text.add("no working day is left");
             }
         });
         tally.reconciliation()

@@ -166,7 +166,7 @@ final class FirstPage {
                     TableCell.bold(line.outcome().word()),
                     TableCell.of(Integer.toString(line.layers())),
                     TableCell.of(line.shortly(LABEL_CHARACTERS)),
-                    TableCell.of(look.figures().significant(line.mostGrams(), 3))));
+                    TableCell.of(line.most(look.figures()))));
         }
         blocks.add(new TaggedTable(
                 look,

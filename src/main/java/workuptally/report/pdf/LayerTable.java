@@ -28,7 +28,6 @@ import workuptally.tally.layers.LayerTally;
  * rests on beside these figures, what is missing and what a further extraction would bring stand below, once for all layers that share it.
  */
 final class LayerTable {
-    private static final int MOST_DIGITS = 3;
     private static final int SHARE_DIGITS = 2;
 
     private final Look look;
@@ -167,7 +166,7 @@ final class LayerTable {
     }
 
     private TableCell most(OptionalDouble bound) {
-        return TableCell.of(bound.isPresent() ? look.figures().most(bound.getAsDouble(), MOST_DIGITS) : "–");
+        return TableCell.of(bound.isPresent() ? look.figures().most(bound.getAsDouble()) : "–");
     }
 
     private TableCell value(Optional<MeasuredValue> value) {
@@ -182,7 +181,7 @@ final class LayerTable {
     private String mostPercent(Optional<LayerDecision> decision, Content content) {
         return decision.flatMap(LayerDecision::atMost)
                 .filter(most -> most.product().equalsIgnoreCase(content.substance()))
-                .map(most -> look.figures().most(most.percentOfTheory(), MOST_DIGITS))
+                .map(most -> look.figures().most(most.percentOfTheory()))
                 .orElse("");
     }
 
@@ -231,7 +230,7 @@ final class LayerTable {
                 .filter(sample -> sample.labels().stream().anyMatch(labels::contains))
                 .map(sample -> sample.name() + " together: at most "
                         + look.figures()
-                                .most(sample.together().upperBoundGrams().orElse(0), MOST_DIGITS)
+                                .most(sample.together().upperBoundGrams().orElse(0))
                         + "\u00A0g " + sample.substance() + " ("
                         + sample.together().evidence() + ")")
                 .toList();

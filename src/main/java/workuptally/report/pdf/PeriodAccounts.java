@@ -120,6 +120,8 @@ final class PeriodAccounts {
         StringJoiner words = new StringJoiner(", ");
         if (container.overdue()) {
             words.add("overdue");
+        } else if (container.dueNow()) {
+            words.add("due: last working day");
         }
         if (container.overfull()) {
             words.add("above the fill limit");

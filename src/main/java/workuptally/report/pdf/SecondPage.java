@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.totals.PeriodTotals;
@@ -22,6 +23,7 @@ import workuptally.report.view.ContainerLine;
 import workuptally.report.view.SeriesVerdict;
 import workuptally.report.view.YieldAverages;
 import workuptally.tally.balance.Closure;
+import workuptally.tally.containers.ContainerTally.Age;
 import workuptally.tally.series.SeriesTally;
 
 /** Page two: the runs in a table, repeated preparations, waste and containers as pictures. What the page has no room for is counted. */
@@ -252,7 +254,18 @@ final class SecondPage {
                 .count();
         blocks.add(look.subheading("Containers: "
                 + (full == 0 ? "none above its largest fill now" : full + " above the largest fill now")
+                + due()
                 + (lines.size() > CONTAINERS ? "; " + CONTAINERS + " of " + lines.size() + " shown" : "")));
         blocks.add(new Figure(look, new ContainerBoard(look, lines.subList(0, Math.min(CONTAINERS, lines.size())))));
+    }
+
+    private String due() {
+        long overdue = ages().filter(Age::overdue).count();
+        long today = ages().filter(Age::dueNow).count();
+        return (overdue == 0 ? "" : ", " + overdue + " overdue") + (today == 0 ? "" : ", " + today + " due today");
+    }
+
+    private Stream<Age> ages() {
+        return review.containers().stream().flatMap(c -> c.tally().age().stream());
     }
 }

@@ -66,11 +66,14 @@ public record ContainerLine(
         if (age.dueOn().isEmpty()) {
             return "open " + Words.count(age.daysOpen(), "day") + ", no limit set";
         }
-        long left = age.dueOn().get().toEpochDay() - age.asOf().toEpochDay();
-        return left < 0
-                ? Words.count(-left, "day") + " overdue"
-                : left == 0
-                        ? "due today"
-                        : Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + left, "day");
+        long limit = age.dueOn().get().toEpochDay() - age.asOf().toEpochDay();
+        if (age.overdue()) {
+            return Words.count(-limit, "day") + " overdue";
+        }
+        if (age.dueNow()) {
+            return limit == 0 ? "due today" : "last working day today";
+        }
+        long left = age.lastWorkingDay().orElseThrow().toEpochDay() - age.asOf().toEpochDay();
+        return Words.count(left, "day") + " left of " + Words.count(age.daysOpen() + limit, "day");
     }
 }

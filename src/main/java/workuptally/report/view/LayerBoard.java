@@ -8,6 +8,8 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
+import workuptally.judgement.layers.MostInLayers;
+import workuptally.model.Product;
 
 /**
  * The kept layers with one outcome, and the most that they may hold of wanted product.
@@ -15,9 +17,10 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
  * @param outcome outcome
  * @param layers number of layers
  * @param labels the layers of each run, {@code R-2 A1, A2}, in order of the book
- * @param mostGrams sum of what each may hold at most, g
+ * @param mostGrams what they may hold at most, as far as anything bounds it, g; what a run lacks can be in one of them only
+ * @param unbounded number of the layers that nothing bounds
  */
-public record LayerBoard(Outcome outcome, int layers, List<String> labels, double mostGrams) {
+public record LayerBoard(Outcome outcome, int layers, List<String> labels, double mostGrams, int unbounded) {
     /** Copies the list. */
     public LayerBoard {
         labels = List.copyOf(labels);
@@ -30,25 +33,43 @@ public record LayerBoard(Outcome outcome, int layers, List<String> labels, doubl
             Map<String, List<String>> labels = new LinkedHashMap<>();
             double grams = 0;
             int count = 0;
+            int unbounded = 0;
             for (RunReview run : review.runs()) {
-                for (LayerDecision decision : run.decisions()) {
-                    if (decision.outcome() == outcome) {
-                        labels.computeIfAbsent(run.id(), r -> new ArrayList<>()).add(decision.layer());
-                        grams += decision.atMost()
-                                .map(LayerDecision.AtMost::grams)
-                                .orElse(0.0);
-                        count++;
-                    }
+                List<String> ofRun = run.decisions().stream()
+                        .filter(d -> d.outcome() == outcome)
+                        .map(LayerDecision::layer)
+                        .toList();
+                if (!ofRun.isEmpty()) {
+                    MostInLayers most = MostInLayers.of(run.tally(), ofRun, wanted(run));
+                    labels.put(run.id(), ofRun);
+                    grams += most.grams();
+                    count += ofRun.size();
+                    unbounded += most.unbounded();
                 }
             }
             if (count > 0) {
                 List<String> words = labels.entrySet().stream()
                         .map(e -> e.getKey() + "\u00A0" + String.join(",\u00A0", e.getValue()))
                         .toList();
-                board.add(new LayerBoard(outcome, count, words, grams));
+                board.add(new LayerBoard(outcome, count, words, grams, unbounded));
             }
         }
         return board;
+    }
+
+    private static List<String> wanted(RunReview run) {
+        return run.tally().run().products().stream()
+                .filter(Product::wanted)
+                .map(Product::name)
+                .toList();
+    }
+
+    /** What they may hold at most, g, in words where nothing bounds some or all of them. */
+    public String most(ReadableNumbers numbers) {
+        if (unbounded == 0) {
+            return numbers.most(mostGrams);
+        }
+        return unbounded == layers ? "not known" : numbers.most(mostGrams) + "; " + unbounded + " not known";
     }
 
     /**

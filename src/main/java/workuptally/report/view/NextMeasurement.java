@@ -93,7 +93,7 @@ public record NextMeasurement(String run, String test, String settles, double la
 
     private static String settles(NextTest test, ReadableNumbers numbers) {
         String grams = test.releasesGrams() > 0
-                ? "up to " + numbers.significant(test.releasesGrams(), 2) + SPACE + "g can be there"
+                ? "up to " + numbers.most(test.releasesGrams()) + SPACE + "g can be there"
                 : "nothing bounds what it holds";
         if (test.settles().isEmpty()) {
             return "needed before another test can tell; " + grams;
@@ -135,7 +135,7 @@ public record NextMeasurement(String run, String test, String settles, double la
                             candidate.settledBy(),
                             numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE + "g is unaccounted; "
                                     + candidate.place() + " may hold up to "
-                                    + numbers.significant(candidate.highGrams(), 2) + SPACE + "g",
+                                    + numbers.most(candidate.highGrams()) + SPACE + "g",
                             0,
                             candidate.highGrams()));
                 }

@@ -56,14 +56,15 @@ public final class ReadableNumbers {
         if (!Double.isFinite(value)) {
             return NOT_A_NUMBER;
         }
-        return "≤\u00A0" + (value > 0 ? rounding.upperBound(value, 2).replaceFirst("^< ", "") : "0");
+        return "≤\u00A0" + most(value);
     }
 
-    /** An upper bound, rounded up to that many significant digits. */
-    public String most(double value, int digits) {
-        return value > 0 && Double.isFinite(value)
-                ? rounding.upperBound(value, digits).replaceFirst("^< ", "")
-                : significant(value, digits);
+    /** An upper bound, rounded up to two significant digits. */
+    public String most(double value) {
+        if (!Double.isFinite(value)) {
+            return NOT_A_NUMBER;
+        }
+        return value > 0 ? rounding.upperBound(value, Rounding.BOUND_DIGITS) : "0";
     }
 
     /** A number with the decimals it needs, at most three: 2 is 2, 1.96 is 1.96. */

@@ -14,6 +14,7 @@ import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
 import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.CompositeSamples;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Where the wanted product of one run is: isolated, in kept layers, or not found as product, which unreacted substrate is a part of.
@@ -23,16 +24,23 @@ import workuptally.tally.balance.CompositeSamples;
  * @param hasLot whether a lot of a wanted product is recorded, weighed or not
  * @param isolatedGrams isolated by assay, g; empty where no wanted product has a yield
  * @param keptGrams found in layers that still exist, g
+ * @param notAssayed number of kept layers in which a wanted product was not looked for
  */
 public record Recovery(
-        String run, double theoryGrams, boolean hasLot, Optional<Double> isolatedGrams, double keptGrams) {
+        String run,
+        double theoryGrams,
+        boolean hasLot,
+        Optional<Double> isolatedGrams,
+        double keptGrams,
+        int notAssayed) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
     public static List<Recovery> of(Review review) {
         List<Recovery> lines = new ArrayList<>();
         for (RunReview run : review.runs()) {
             double theory = theoryGrams(run);
             if (run.tally().run().status() != Run.Status.PLANNED && theory > 0) {
-                lines.add(new Recovery(run.id(), theory, hasLot(run), isolatedGrams(run), keptGrams(run)));
+                lines.add(new Recovery(
+                        run.id(), theory, hasLot(run), isolatedGrams(run), keptGrams(run), notAssayed(run)));
             }
         }
         return lines;
@@ -89,6 +97,28 @@ public record Recovery(
                 .flatMap(Optional::stream)
                 .mapToDouble(m -> m.value())
                 .sum();
+    }
+
+    /** Kept layers of the workup that hold nobody knows what of a wanted product. */
+    private static int notAssayed(RunReview run) {
+        List<Product> wanted =
+                run.tally().run().products().stream().filter(Product::wanted).toList();
+        return (int) run.decisions().stream()
+                .flatMap(d -> run.tally().layer(d.layer()).stream())
+                .filter(LayerTally::endsWorkup)
+                .filter(layer -> !wanted.stream().allMatch(product -> isRead(layer, product)))
+                .count();
+    }
+
+    private static boolean isRead(LayerTally layer, Product product) {
+        return layer.contents().stream()
+                .anyMatch(c -> c.substance().equalsIgnoreCase(product.name())
+                        && (c.massGrams().isPresent() || c.isOwnEvidence()));
+    }
+
+    /** True where nobody looked for product in the kept layers, so that what they hold is not known. */
+    public boolean isKeptUnknown() {
+        return keptGrams == 0 && notAssayed > 0;
     }
 
     /** True where the run was isolated and nothing tells how much. */

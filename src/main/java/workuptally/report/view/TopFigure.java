@@ -31,12 +31,21 @@ public record TopFigure(String label, String value, String detail) {
         StringJoiner detail = new StringJoiner(", ");
         detail.add(Words.count(stops, "stop"));
         detail.add(Words.count(holds, "hold"));
+        long due = review.containers().stream()
+                .flatMap(c -> c.tally().age().stream())
+                .filter(age -> age.overdue() || age.dueNow())
+                .count();
+        if (stops + holds == 0) {
+            return new TopFigure(
+                    "Needs you today",
+                    due == 0 ? "nothing" : Words.count(due, "container"),
+                    due == 0 ? "no stop and no hold" : "due today or overdue; no stop and no hold");
+        }
         return new TopFigure(
                 "Needs you today",
-                stops + holds == 0 ? "nothing" : Words.count(runs, "run"),
-                stops + holds == 0
-                        ? "no stop and no hold"
-                        : "of " + review.runs().size() + ": " + detail);
+                Words.count(runs, "run"),
+                "of " + review.runs().size() + ": " + detail
+                        + (due == 0 ? "" : "; " + Words.count(due, "container") + " due"));
     }
 
     private static boolean hasStopOrHold(RunReview run) {
@@ -64,47 +73,55 @@ public record TopFigure(String label, String value, String detail) {
         double isolated = 0;
         double kept = 0;
         double all = 0;
+        int notAssayed = 0;
         for (Recovery run : Recovery.of(review)) {
             kept += run.keptGrams();
             all += run.theoryGrams();
+            notAssayed += run.notAssayed();
             if (run.isolatedGrams().isPresent()) {
                 isolated += run.isolatedGrams().get();
                 theory += run.theoryGrams();
             }
         }
-        String inLayers = all == 0
-                ? "no theory could be computed"
-                : numbers.significant(100 * isolated / Math.max(theory, 1e-9), 3)
-                        + "\u00A0% of theory by mass; in layers "
-                        + numbers.significant(kept, 2) + "\u00A0g, " + numbers.significant(100 * kept / all, 2)
-                        + "\u00A0%";
         if (isOnlyPlanned(review)) {
-            return new TopFigure("Product recovered", NONE, "nothing isolated yet: every run is planned");
+            return new TopFigure("Product recovered", NONE, "nothing isolated yet: all runs are planned");
         }
+        if (all == 0) {
+            return new TopFigure("Product recovered", NONE, "no theory could be computed");
+        }
+        String inLayers = inLayers(kept, notAssayed, numbers);
         if (theory == 0) {
-            return new TopFigure(
-                    "Product recovered",
-                    NONE,
-                    all == 0 ? inLayers : "no yield yet; in layers " + numbers.significant(kept, 2) + "\u00A0g");
+            return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
-        return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", inLayers);
+        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory by mass; " + inLayers
+                + (kept > 0 ? ", " + numbers.significant(100 * kept / all, 2) + "\u00A0%" : "");
+        return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", share);
     }
 
     private static boolean isOnlyPlanned(Review review) {
-        return review.runs().stream().allMatch(r -> r.tally().run().status() == Run.Status.PLANNED);
+        return !review.runs().isEmpty()
+                && review.runs().stream().allMatch(r -> r.tally().run().status() == Run.Status.PLANNED);
+    }
+
+    /** What was found in layers; what nobody looked for is not nothing. */
+    private static String inLayers(double keptGrams, int notAssayed, ReadableNumbers numbers) {
+        if (keptGrams == 0 && notAssayed > 0) {
+            return "layers not assayed";
+        }
+        return "in layers " + (notAssayed > 0 ? "≥\u00A0" : "") + numbers.significant(keptGrams, 2) + "\u00A0g";
     }
 
     private static TopFigure solvent(Review review, ReadableNumbers numbers) {
         PeriodTotals period = review.period();
-        if (isOnlyPlanned(review)) {
-            return new TopFigure("Solvent in", NONE, "nothing used yet; planned amounts on the bench sheets");
-        }
         if (period.solventInGrams() == 0) {
-            return new TopFigure("Solvent in", NONE, "no solvent is recorded");
+            return new TopFigure(
+                    "Solvent in",
+                    NONE,
+                    isOnlyPlanned(review) ? "nothing used yet: all runs are planned" : "no solvent is recorded");
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% other distillates, ";
+                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",

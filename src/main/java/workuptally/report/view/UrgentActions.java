@@ -12,6 +12,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Product;
@@ -44,7 +45,7 @@ final class UrgentActions {
     private static final int MOST_OF_MEETINGS_PLANNED = 38;
 
     /** Characters for transfers of one kind. */
-    private static final int MOST_OF_IDS = 28;
+    private static final int MOST_OF_IDS = 18;
 
     private final Review review;
     private final ReadableNumbers numbers;
@@ -57,6 +58,7 @@ final class UrgentActions {
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
         transfers(all);
+        containers(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -75,7 +77,6 @@ final class UrgentActions {
                 all.add(alike(items));
             }
         });
-        containers(all);
         book(all);
         return all.stream()
                 .sorted(Comparator.comparingInt(Ranked::rank)
@@ -269,9 +270,11 @@ final class UrgentActions {
         if (stopped.isEmpty() && held.isEmpty()) {
             return;
         }
-        long proposed = ProposalLine.of(review).size();
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, proposed);
-        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, proposed);
+        String of = " of the " + ProposalLine.of(review).size() + " transfers";
+        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, of);
+        String wait = held.isEmpty()
+                ? ""
+                : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, stopped.isEmpty() ? of : " others");
         all.add(new Ranked(
                 stopped.isEmpty() ? 1 : 0,
                 Double.MAX_VALUE,
@@ -284,42 +287,33 @@ final class UrgentActions {
     }
 
     /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
-    private static String ids(Set<String> ids, long proposed) {
+    private static String ids(Set<String> ids, String others) {
         String all = String.join(", ", ids);
-        return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
+        return all.length() <= MOST_OF_IDS ? all : ids.size() + others;
     }
 
-    /** Containers whose last working day in time is today or past. */
+    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
     private void containers(List<Ranked> all) {
-        List<String> due = review.containers().stream()
-                .filter(c -> c.tally()
-                        .age()
-                        .filter(a -> a.overdue()
-                                || a.lastWorkingDay()
-                                        .filter(day -> !day.isAfter(a.asOf()))
-                                        .isPresent())
-                        .isPresent())
-                .map(ContainerReview::id)
-                .toList();
+        List<String> due = new ArrayList<>();
+        for (ContainerReview container : review.containers()) {
+            container
+                    .tally()
+                    .age()
+                    .filter(a -> a.overdue() || a.dueNow())
+                    .ifPresent(age -> due.add(container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
+        }
         if (!due.isEmpty()) {
+            String text = "Have collected today: "
+                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
             all.add(new Ranked(
                     1,
-                    0,
-                    new UrgentAction(
-                            Severity.CHECK,
-                            due.size() == 1 ? due.get(0) : due.size() + " containers",
-                            List.of(),
-                            "Due today or past it: have "
-                                    + (due.size() == 1
-                                            ? "it"
-                                            : Words.listed(
-                                                    due,
-                                                    ", ",
-                                                    UrgentAction.MOST_CHARACTERS - 40,
-                                                    more -> more + " more"))
-                                    + " collected, or ask the waste contact",
-                            OptionalDouble.empty())));
+                    Double.MAX_VALUE,
+                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
         }
+    }
+
+    private static String ids(Set<String> ids) {
+        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
@@ -368,20 +362,15 @@ final class UrgentActions {
         }
 
         private double most() {
-            double sum = 0;
-            for (LayerDecision decision : run.decisions()) {
-                if (subjects.contains(decision.layer())) {
-                    sum += decision.atMost()
-                            .filter(m -> run.tally()
-                                    .run()
-                                    .product(m.product())
-                                    .filter(Product::wanted)
-                                    .isPresent())
-                            .map(LayerDecision.AtMost::grams)
-                            .orElse(0.0);
-                }
-            }
-            return sum;
+            List<String> layers = run.decisions().stream()
+                    .map(LayerDecision::layer)
+                    .filter(subjects::contains)
+                    .toList();
+            List<String> wanted = run.tally().run().products().stream()
+                    .filter(Product::wanted)
+                    .map(Product::name)
+                    .toList();
+            return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
         }
     }
 

@@ -2,10 +2,10 @@ package workuptally.report.view;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import workuptally.measure.Rounding;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
 
@@ -19,8 +19,7 @@ public final class Wording {
 
     private static final String GAP = "{}";
     private static final BigDecimal LARGE = new BigDecimal(10_000);
-    /** So many digits more tell a bound from the same bound as computed in binary. */
-    private static final int GUARD_DIGITS = 6;
+    private static final Rounding BOUNDS = Rounding.in(Locale.ROOT);
 
     /** A point before a capital letter ends a sentence, except behind the usual abbreviations of the bench. */
     private static final Pattern SENTENCE_END =
@@ -141,26 +140,12 @@ public final class Wording {
             case DECIMALS -> String.format(Locale.ROOT, "%." + places + "f", value);
             case SIGNED -> String.format(Locale.ROOT, "%+." + places + "f", value);
             case DIGITS -> new BigDecimal(String.format(Locale.ROOT, "%." + places + "g", value)).toPlainString();
-            case BOUND_DECIMALS ->
-                new BigDecimal(value)
-                        .setScale(places + GUARD_DIGITS, RoundingMode.HALF_UP)
-                        .setScale(places, RoundingMode.UP)
-                        .toPlainString();
-            case BOUND_DIGITS -> bound(value, places);
+            case BOUND -> value > 0 ? BOUNDS.upperBound(value, Rounding.BOUND_DIGITS) : "0";
             case BRIEF ->
                 new BigDecimal(value)
                         .round(new MathContext(places))
                         .stripTrailingZeros()
                         .toPlainString();
         };
-    }
-
-    private static String bound(double value, int digits) {
-        BigDecimal up = new BigDecimal(value)
-                .round(new MathContext(digits + GUARD_DIGITS, RoundingMode.HALF_UP))
-                .round(new MathContext(digits, RoundingMode.UP));
-        return up.signum() == 0
-                ? "0"
-                : up.setScale(up.scale() + digits - up.precision()).toPlainString();
     }
 }

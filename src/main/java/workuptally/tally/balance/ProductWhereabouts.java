@@ -13,6 +13,7 @@ import workuptally.chemistry.Drying;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Layer;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -111,8 +112,33 @@ public final class ProductWhereabouts implements Whereabouts {
                         TRANSFER_LOSS.high() * p.massGrams().value(),
                         "1 to 2 % of theory is usual at bench scale (common practice)",
                         "rinse the flasks and weigh the residue")));
+        unconverted(product, counts, missing).ifPresent(candidates::add);
         candidates.sort(Comparator.comparingDouble(Candidate::highGrams).reversed());
         return candidates;
+    }
+
+    /**
+     * Product that was never formed, as a conversion says that was measured and entered, where no assay tells of the starting material; a
+     * limit or nought says nothing.
+     */
+    private Optional<Candidate> unconverted(Product product, Predicate<String> counts, double missing) {
+        Optional<Double> ofTheory = theory.flatMap(t -> t.products().stream()
+                .filter(p -> p.product() == product)
+                .findFirst()
+                .map(p -> p.massGrams().value()));
+        Optional<Double> left = run.conversionPercent()
+                .entered()
+                .filter(c -> c.qualifier() == Qualifier.EXACT && c.value() > 0 && c.value() < 100)
+                .map(c -> 1 - c.value() / 100);
+        boolean lookedFor = run.charges().stream().map(Charge::material).anyMatch(m -> counts.test(m) && isFound(m));
+        return run.kind() != Run.Kind.REACTION || ofTheory.isEmpty() || lookedFor
+                ? Optional.empty()
+                : left.map(share -> new Candidate(
+                        "starting material that did not react",
+                        0,
+                        Math.min(missing, share * ofTheory.get()),
+                        "conversion as entered in Runs",
+                        "assay the crude for the starting material"));
     }
 
     private Optional<Candidate> unassayed(LayerTally layer, Predicate<String> counts, double most) {

@@ -65,5 +65,11 @@ public record ContainerTally(
         public boolean overdue() {
             return dueOn.filter(asOf::isAfter).isPresent();
         }
+
+        /** True where the local limit has not passed and no working day is left before it does. */
+        public boolean dueNow() {
+            return !overdue()
+                    && lastWorkingDay.filter(day -> !day.isAfter(asOf)).isPresent();
+        }
     }
 }

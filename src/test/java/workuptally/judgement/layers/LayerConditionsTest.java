@@ -162,7 +162,9 @@ class LayerConditionsTest {
                 "R6");
         assertEquals(State.NOT_MET, condition.state());
         assertTrue(
-                Wording.POINT.of(condition.evidence()).endsWith("something that was measured is wrong"),
+                Wording.POINT
+                        .of(condition.evidence())
+                        .endsWith("look for a portion without a row, then for a wrong reading"),
                 Wording.POINT.of(condition.evidence()));
     }
 
@@ -175,6 +177,16 @@ class LayerConditionsTest {
                     Wording.POINT.of(condition.evidence()).endsWith("; first assay the crude for S"),
                     Wording.POINT.of(condition.evidence()));
         }
+    }
+
+    /** 13.6 g of 20.0 g: a third of the substrate is left, as was read from the mixture. */
+    @Test
+    void aConversionAccountsForWhatNeverFormed() {
+        SmallBook book = WashedRun.book().but("isolated", "Net", "13.60");
+        assertState(State.NOT_MET, "R6", book);
+        assertState(State.MET, "R6", book.first("runs", "Conversion (%)", "70"));
+        assertState(State.NOT_MET, "R6", book.first("runs", "Conversion (%)", "<70"));
+        assertState(State.NOT_MET, "R6", book.first("runs", "Conversion (%)", "95"));
     }
 
     @Test

@@ -17,7 +17,7 @@ class LayerDecisionsTest {
         LayerDecision decision = WashedRun.decision(WashedRun.book());
         assertEquals(Outcome.EVIDENCE_COMPLETE, decision.outcome());
         // 0.10 g × (1 + 1.645 × 0.02) = 0.10329 g.
-        assertEquals("at most 0.104 g P = 0.52 % of theory, limit 2.0 %", Wording.POINT.of(decision.reason()));
+        assertEquals("at most 0.11 g P = 0.52 % of theory, limit 2.0 %", Wording.POINT.of(decision.reason()));
     }
 
     @Test
@@ -35,7 +35,7 @@ class LayerDecisionsTest {
         LayerDecision decision = WashedRun.decision(WashedRun.book().but("assays", "Result", "0.60"));
         assertEquals(Outcome.KEEP, decision.outcome());
         assertTrue(
-                Wording.POINT.of(decision.reason()).contains("at most 0.620 g P"), Wording.POINT.of(decision.reason()));
+                Wording.POINT.of(decision.reason()).contains("at most 0.62 g P"), Wording.POINT.of(decision.reason()));
     }
 
     @Test

@@ -79,7 +79,8 @@ class PeriodLedgerTest {
                 0,
                 Optional.of(LocalDate.parse(opened)),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     @Test
@@ -158,7 +159,8 @@ class PeriodLedgerTest {
                 0,
                 Optional.empty(),
                 Optional.of(30L),
-                Optional.of(LocalDate.of(2026, 3, 6)));
+                Optional.of(LocalDate.of(2026, 3, 6)),
+                true);
         assertFalse(onTheDay.overdue());
         assertFalse(onTheDay.overfull());
     }

@@ -72,7 +72,8 @@ final class InventedPeriods {
                         c.proposedGrams(),
                         c.opened(),
                         c.daysOpen(),
-                        number % 2 == 0 ? c.dueOn() : Optional.of(WEEK.from())))
+                        number % 2 == 0 ? c.dueOn() : Optional.of(WEEK.from()),
+                        c.dueNow()))
                 .toList();
         return new BookShare(
                 name,

@@ -61,9 +61,10 @@ class PhrasesInWordsTest {
 
     /** A bound is rounded up, but not by what binary fractions add to it. */
     @ParameterizedTest
-    @CsvSource({"0.4801, 0.49", "0.48, 0.48", "0, 0.00"})
+    @CsvSource({"0.4801, 0.49", "0.48, 0.48", "0.07240001, 0.073", "10.02, 11", "0.48000000000001, 0.48", "0, 0"})
     void boundsAreRoundedUp(double bound, String said) {
-        assertEquals(said, Wording.POINT.of(Figure.boundDecimals(bound, 2, "")));
+        assertEquals(said, Wording.POINT.of(Figure.bound(bound, "")));
+        assertEquals(said, new ReadableNumbers('.').most(bound));
     }
 
     @Test

@@ -46,7 +46,7 @@ public final class ContainerDays implements ProposalRule {
                 if (age.overdue() || soon) {
                     findings.add(
                             age.overdue() ? FindingCode.CONTAINER_OVERDUE : FindingCode.CONTAINER_DUE_SOON,
-                            age.overdue() ? Severity.CHECK : Severity.NOTE,
+                            age.overdue() || age.dueNow() ? Severity.CHECK : Severity.NOTE,
                             container.tally().container().row().at("Opened"),
                             words(container.id(), age),
                             Phrase.of(
@@ -60,7 +60,9 @@ public final class ContainerDays implements ProposalRule {
                             "Container days, " + book.limits().origin(Limit.CONTAINER_DAYS),
                             age.overdue()
                                     ? Phrase.of("Close the container and have it collected; ask the waste contact.")
-                                    : Phrase.of("Have it collected by then."));
+                                    : age.dueNow()
+                                            ? Phrase.of("Have it collected today; ask the waste contact.")
+                                            : Phrase.of("Have it collected by then."));
                 }
             });
         }

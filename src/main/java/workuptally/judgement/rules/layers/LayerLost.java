@@ -66,7 +66,7 @@ public final class LayerLost implements RunRule {
         return content.upperBoundGrams().isPresent()
                 ? Optional.of(Phrase.of(
                         "at most {} of {}",
-                        Figure.boundDigits(content.upperBoundGrams().getAsDouble(), 2, "g"),
+                        Figure.bound(content.upperBoundGrams().getAsDouble(), "g"),
                         content.substance()))
                 : Optional.empty();
     }

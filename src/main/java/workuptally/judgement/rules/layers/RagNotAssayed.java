@@ -61,7 +61,7 @@ public final class RagNotAssayed implements RunRule {
                 .findFirst();
         return bounded.map(c -> Phrase.of(
                         "; it may hold up to {} of {} (one-sided 95 %; {})",
-                        Figure.boundDecimals(c.upperBoundGrams().getAsDouble(), 2, "g"), c.substance(), c.evidence()))
+                        Figure.bound(c.upperBoundGrams().getAsDouble(), "g"), c.substance(), c.evidence()))
                 .orElse(Phrase.of("; nothing bounds what it may hold"));
     }
 

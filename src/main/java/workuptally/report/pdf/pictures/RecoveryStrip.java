@@ -20,7 +20,7 @@ public final class RecoveryStrip implements Picture {
     private static final float LYING_STEP = 12;
     private static final float STANDING = 74;
     private static final float LABEL = 66;
-    private static final float FIGURES = 128;
+    private static final float FIGURES = 138;
     private static final float LEGEND = 13;
     private static final float TOP = 3;
     private static final float LEAST_LABEL = 34;
@@ -68,7 +68,10 @@ public final class RecoveryStrip implements Picture {
         }
         String amount = run.hasLot() ? "lot mass open" : "not isolated";
         String isolated = run.isolatedGrams().isPresent() ? percent(run.isolatedPercent()) + " isolated" : amount;
-        return isolated + ", " + percent(run.keptPercent()) + " in layers";
+        if (run.isKeptUnknown()) {
+            return isolated + ", layers not assayed";
+        }
+        return isolated + ", " + (run.notAssayed() > 0 ? "≥\u00A0" : "") + percent(run.keptPercent()) + " in layers";
     }
 
     private String percent(double value) {
