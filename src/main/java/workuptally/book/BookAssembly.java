@@ -154,10 +154,19 @@ final class BookAssembly {
                             + "' that the headings file names (it has " + named()
                             + "): correct one of the two and run again.");
                 }
-                lists.add(OwnListSheet.of(raw.get(), layout, new MatchedHeadings.Reading(aliases, marks, log)));
+                List<OwnListLayout> beside = layouts.stream()
+                        .filter(other -> other != layout && namesSheet(other, name))
+                        .toList();
+                lists.add(OwnListSheet.of(raw.get(), layout, beside, new MatchedHeadings.Reading(aliases, marks, log)));
                 log.nextSheet(raw.get().sheet());
             }
         }
+    }
+
+    private boolean namesSheet(OwnListLayout layout, String sheet) {
+        List<String> sheets =
+                layout.sheets().isEmpty() ? source.names().stream().limit(1).toList() : layout.sheets();
+        return sheets.stream().anyMatch(name -> Words.loose(name).equals(Words.loose(sheet)));
     }
 
     private boolean isList(String sheet) {

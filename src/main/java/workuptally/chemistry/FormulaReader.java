@@ -113,7 +113,12 @@ final class FormulaReader {
             throw refused("a space stands between two digits");
         }
         Map<String, Double> total = new HashMap<>();
-        for (String part : parts(SPACES.matcher(text).replaceAll(""))) {
+        List<String> parts = parts(SPACES.matcher(text).replaceAll(""));
+        if (parts.size() == 1 && COEFFICIENT.matcher(parts.get(0)).lookingAt()) {
+            throw refused(
+                    "a number stands before it; a label is written [13C], a number of molecules is a coefficient");
+        }
+        for (String part : parts) {
             add(total, readPart(part), 1);
         }
         double atoms = total.values().stream().mapToDouble(Double::doubleValue).sum();

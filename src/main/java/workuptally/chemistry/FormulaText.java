@@ -10,7 +10,14 @@ final class FormulaText {
     private static final Pattern MASS_BEHIND = Pattern.compile("\\s+\\(\\d{2,4}[.,]\\d{1,4}\\)$");
 
     /** Times, with a space on both sides and no dot; {@code xH2O} is water that was not counted. */
-    private static final Pattern TIMES_WATER = Pattern.compile("(?<=[A-Za-z0-9)\\]])\\s+x\\s+(?=(?:\\d\\s*)?H2O$)");
+    private static final Pattern TIMES = Pattern.compile("(?<=[A-Za-z0-9)\\]])\\s+x\\s+(?=(?:[\\d.]+\\s*)?[A-Z])");
+
+    /** Half a water, {@code · 1/2 H2O}. */
+    private static final Pattern HALF = Pattern.compile("(?<=\\*)\\s*1/2\\s*(?=[A-Z(])");
+
+    /** What says of an isomer only which it is; it changes no atom. */
+    private static final Pattern ISOMER_BEHIND = Pattern.compile(
+            "\\s+\\((?:rac\\.?|racemic|racemate|±|[RSEZ]|[DL]|cis|trans)\\)$", Pattern.CASE_INSENSITIVE);
 
     /** A bond between two groups that both hold carbon, {@code C6H5-COOH}; {@code Pd-C} is none. */
     private static final Pattern BOND = Pattern.compile("(?<=[A-Za-z0-9)])-(?=[A-Z(])");
@@ -51,7 +58,9 @@ final class FormulaText {
     /** What people type around and within a formula, brought to the form of the rest. */
     static String tidied(String plain) {
         String formula = MASS_BEHIND.matcher(plain).replaceFirst("");
-        formula = TIMES_WATER.matcher(formula).replaceFirst("*");
+        formula = ISOMER_BEHIND.matcher(formula).replaceFirst("");
+        formula = TIMES.matcher(formula).replaceAll("*");
+        formula = HALF.matcher(formula).replaceAll("0.5");
         String[] groups = BOND.split(formula);
         if (groups.length > 1 && Arrays.stream(groups).allMatch(FormulaText::holdsCarbon)) {
             formula = String.join("", groups);

@@ -14,6 +14,7 @@ import workuptally.judgement.rules.balance.CropsIncomplete;
 import workuptally.judgement.rules.balance.MassGap;
 import workuptally.judgement.rules.balance.NetAgainstWeighing;
 import workuptally.judgement.rules.balance.NotAtConstantMass;
+import workuptally.judgement.rules.balance.PurificationGains;
 import workuptally.judgement.rules.balance.ResolutionAboveHalf;
 import workuptally.judgement.rules.balance.StatedYieldDiffers;
 import workuptally.judgement.rules.balance.TareFaults;
@@ -24,6 +25,7 @@ import workuptally.judgement.rules.charges.BelowOneEquivalent;
 import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
+import workuptally.judgement.rules.charges.FormulaDoubtful;
 import workuptally.judgement.rules.charges.LimitingReagentUnclear;
 import workuptally.judgement.rules.charges.MaterialUnlisted;
 import workuptally.judgement.rules.charges.MolarMassMismatch;
@@ -44,6 +46,7 @@ import workuptally.judgement.rules.containers.ProposalInWrongStream;
 import workuptally.judgement.rules.containers.ProposalIncompatible;
 import workuptally.judgement.rules.containers.ProposalLabel;
 import workuptally.judgement.rules.containers.ProposalOverfills;
+import workuptally.judgement.rules.layers.CakeLighterThanAgent;
 import workuptally.judgement.rules.layers.ContentAgainstPh;
 import workuptally.judgement.rules.layers.ContentCarried;
 import workuptally.judgement.rules.layers.CountedTwice;
@@ -57,6 +60,7 @@ import workuptally.judgement.rules.layers.LayersSwapped;
 import workuptally.judgement.rules.layers.LoadsNotRecorded;
 import workuptally.judgement.rules.layers.MassVolumeDensity;
 import workuptally.judgement.rules.layers.PkaShifted;
+import workuptally.judgement.rules.layers.PortionHeldMore;
 import workuptally.judgement.rules.layers.ProductOnCake;
 import workuptally.judgement.rules.layers.RagNotAssayed;
 import workuptally.judgement.rules.layers.ReviewDatePassed;
@@ -84,6 +88,7 @@ public final class Rules {
     public static List<RunRule> ofRun(Substances substances) {
         return List.of(
                 new MolarMassMismatch(substances),
+                new FormulaDoubtful(substances),
                 new FormContradictsName(substances.reference()),
                 new StepsDoNotFit(),
                 new TareFaults(substances),
@@ -114,6 +119,7 @@ public final class Rules {
                 new OrganometallicExcess(substances),
                 new ContentCarried(),
                 new ContentAgainstPh(substances),
+                new PortionHeldMore(),
                 new LayerLost(),
                 new LimitingReagentUnclear(),
                 new BelowOneEquivalent(),
@@ -127,8 +133,10 @@ public final class Rules {
                 new ImpossibleDensity(substances),
                 new LoadsNotRecorded(),
                 new DryingAgentShort(substances),
+                new CakeLighterThanAgent(substances),
                 new ProductOnCake(substances),
                 new WetCrude(substances),
+                new PurificationGains(),
                 new NotAtConstantMass(substances),
                 new VolatileProduct(substances),
                 new AreaPercent(),

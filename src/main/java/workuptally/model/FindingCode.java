@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  */
 public enum FindingCode {
     // Charges
+    FORMULA_DOUBTFUL(Severity.CHECK),
     MOLAR_MASS_MISMATCH(Severity.STOP, "C01", "C02"),
     MOLAR_MASS_ROUNDED(Severity.NOTE, "C01"),
     CHARGE_FORM_MISMATCH(Severity.CHECK, "C02"),
@@ -70,6 +71,7 @@ public enum FindingCode {
     PKA_SHIFTED(Severity.NOTE, "C43"),
     DRYING_AGENT_SHORT(Severity.CHECK, "C19"),
     CONTENT_AGAINST_PH(Severity.CHECK),
+    PORTION_HELD_MORE(Severity.CHECK),
     WASH_TAKES_PRODUCT(Severity.CHECK),
     LAYER_LOST(Severity.CHECK),
     MASS_VOLUME_DENSITY(Severity.CHECK, "C16"),
@@ -86,6 +88,7 @@ public enum FindingCode {
     RAG_NOT_ASSAYED(Severity.HOLD, "C17"),
     EMULSION_NOT_RECORDED(Severity.HOLD, "C17"),
     PRODUCT_ON_CAKE(Severity.NOTE, "C20"),
+    CAKE_LIGHTER_THAN_AGENT(Severity.CHECK, "C20"),
     ALIQUOTS_TAKEN(Severity.NOTE, "C26"),
     LIQUOR_NOT_RECORDED(Severity.CHECK, "C28"),
     LIQUOR_NOT_ASSAYED(Severity.CHECK, "C28"),
@@ -105,6 +108,8 @@ public enum FindingCode {
     CRUDE_WITHOUT_ASSAY(Severity.CHECK, "C22"),
     CRUDE_NOT_A_YIELD(Severity.CHECK, "C22"),
     ASSAY_BELOW_MOLE_RATIO(Severity.CHECK, "C22"),
+    PURIFIED_EXCEEDS_SOURCE(Severity.CHECK),
+    PURIFIED_BELOW_SOURCE(Severity.CHECK),
     NOT_AT_CONSTANT_MASS(Severity.CHECK, "C23"),
     WEIGHED_WARM(Severity.NOTE, "C42"),
     COPIED_WEIGHING(Severity.CHECK, "C41"),
@@ -214,6 +219,7 @@ public enum FindingCode {
     LIMIT_DUPLICATE(Severity.CHECK),
     TABLE_MISSING(Severity.CHECK),
     LIST_AMOUNTS_MISSING(Severity.STOP),
+    LIST_COLUMN_BLANK(Severity.CHECK),
     LIST_HEADING_MISSING(Severity.STOP),
     LIST_HEADING_OPEN(Severity.CHECK),
     LIST_HEADING_UNREAD(Severity.CHECK),

@@ -113,6 +113,8 @@ public enum Threshold {
     ALIQUOTS_NOTE(0, 100),
     /** Product on a drying cake from which it is noted; % of theory. */
     CAKE_NOTE(0, 100),
+    /** Cake over the drying agent on it, below which it weighs too little; ratio. */
+    CAKE_LEAST(0, 1),
     /** Share in an extraction from which it is noted; % of the organic volume. */
     MISCIBLE_NOTE(0, 100),
     /** Share in an extraction from which it is a check; % of the organic volume. */

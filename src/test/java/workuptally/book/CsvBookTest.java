@@ -63,6 +63,66 @@ class CsvBookTest {
     }
 
     @Test
+    void aPointBeforeThreeDigitsIsRefusedWhereDecimalsStandBehindCommas() throws Exception {
+        write(
+                "layers.csv",
+                "Run;Layer;Gross (mg);Volume (mL);pH\nR1;A1;1.500;95,5;7,5\nR1;A2;1500,5;95,5;7,0\n",
+                StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of("number-ambiguous"), codes(book));
+        assertTrue(layer(book).grossGrams().isUnreadable());
+    }
+
+    @Test
+    void aPointBeforeThreeDigitsIsADecimalPointBesideOneOddComma() throws Exception {
+        write(
+                "layers.csv",
+                "Run;Layer;Gross (g);Tare (g)\nR1;A1;12.500;2.125\nR1;A2;13.501;2.250\nR1;A3;13,5;2.250\n",
+                StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of(), codes(book));
+        assertEquals(12.5, gross(book), 0);
+    }
+
+    @Test
+    void aLineLongerThanItsHeadingsByABlankCellIsShiftedWhereACommaMayHaveParted() throws Exception {
+        write("layers.csv", "Run,Layer,Gross (g),Tare (g),Notes\nR1,A1,12,5,2,\n", StandardCharsets.UTF_8);
+        assertEquals(List.of("row-shifted"), codes(read()));
+        write("layers.csv", "Run,Layer,Gross (g),Tare (g),Notes\nR1,A1,12.5,2.0,,\n", StandardCharsets.UTF_8);
+        assertEquals(List.of(), codes(read()));
+    }
+
+    @Test
+    void aLinePartedByOtherMarksIsNotLostInSilence() throws Exception {
+        write("layers.csv", "Run;Layer;Gross (g);Notes\nR1;A1;12,5;x\nR1,A2,7.5,\n", StandardCharsets.UTF_8);
+        assertEquals(List.of("row-shifted"), codes(read()));
+    }
+
+    @Test
+    void numbersUnderNoHeadingAreNamed() throws Exception {
+        write("layers.csv", "Run,Layer,,pH\nR1,A1,12.5,7\n", StandardCharsets.UTF_8);
+        Book book = read();
+        assertEquals(List.of("heading-near-miss"), codes(book));
+        assertTrue(workuptally.report.view.Wording.POINT
+                .of(book.findings().get(0).seen())
+                .contains("column C"));
+    }
+
+    @Test
+    void aCountBehindAnOperationIsThatOfItsPortions() throws Exception {
+        write(
+                "workup.csv",
+                "Run,Step,Operation,From,Material,Portions,Volume (mL)\nR1,1,wash 3x,RM,water,,30\n"
+                        + "R1,2,2 x wash,RM,water,,30\nR1,3,wash x4,RM,water,2,30\nR1,4,wash 2,RM,water,,30\n",
+                StandardCharsets.UTF_8);
+        var steps = read().runs().get(0).steps();
+        assertEquals(3, steps.get(0).portions().entered().orElseThrow().value(), 0);
+        assertEquals(2, steps.get(1).portions().entered().orElseThrow().value(), 0);
+        assertEquals(2, steps.get(2).portions().entered().orElseThrow().value(), 0);
+        assertTrue(steps.get(3).portions().isBlank());
+    }
+
+    @Test
     void otherEncodingIsReadWithANote() throws Exception {
         write("layers.csv", "Run,Layer,Gross (g),Notes\nR1,A1,12.50,20 °C – µL\n", Charset.forName("windows-1252"));
         Book book = read();

@@ -125,7 +125,7 @@ class FormulaTest {
                 "C9999999 | out of range",
                 "MgSO4.xH2O | number of water molecules",
                 "MgSO4. | missing",
-                "0H2O | out of range",
+                "0H2O | a number stands before it",
                 "SO42- | read in two ways",
                 "Na+- | both signs",
                 "CH3-OH | stands where an element symbol is expected",
@@ -195,5 +195,19 @@ class FormulaTest {
     void sameAtomsWrittenOtherwiseAreTheSameComposition() {
         assertTrue(Formula.parse("(CH3)2CHOH").sameComposition(Formula.parse("C3H8O")));
         assertTrue(!Formula.parse("C3H8O").sameComposition(Formula.parse("C3H8O+")));
+    }
+
+    @Test
+    void saltsHalvesAndIsomersAreReadAsPeopleTypeThem() {
+        assertTrue(Formula.parse("C9H13N x HCl").sameComposition(Formula.parse("C9H14ClN")));
+        assertTrue(Formula.parse("C9H13N x 2 HCl").sameComposition(Formula.parse("C9H15Cl2N")));
+        assertTrue(Formula.parse("C13H12O · 1/2 H2O").sameComposition(Formula.parse("C13H12O·0.5H2O")));
+        assertTrue(Formula.parse("C13H12O (racemic)").sameComposition(Formula.parse("C13H12O")));
+    }
+
+    @Test
+    void aNumberBeforeTheWholeFormulaIsRefused() {
+        assertThrows(IllegalFormulaException.class, () -> Formula.parse("13C13H12O"));
+        assertThrows(IllegalFormulaException.class, () -> Formula.parse("2C7H6O2"));
     }
 }

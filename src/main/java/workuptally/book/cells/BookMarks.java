@@ -19,6 +19,9 @@ public final class BookMarks {
     private static final Pattern DECIMAL_POINT =
             Pattern.compile("[^.]*\\d\\.\\d[^,.]*|.*,.*,.*|[^.]*,\\d{3}\\.\\d[^,.]*");
 
+    /** Three digits behind a point that can as well be thousands: {@code 1.500}, not {@code 0.912}; these vote only where nothing else does. */
+    private static final Pattern MAY_BE_THOUSANDS = Pattern.compile("[^.\\d]*[1-9]\\d{0,2}\\.\\d{3}(?!\\d)[^.,]*");
+
     /** How many times as often one mark must be met as the other before it is taken for the book's. */
     private static final int CLEARLY = 3;
 
@@ -26,12 +29,17 @@ public final class BookMarks {
     private static final class Met {
         private int commas;
         private int points;
+        private int openPoints;
 
         NumberText.Marks marks() {
-            if (commas > CLEARLY * points) {
+            if (commas > CLEARLY * points && commas > openPoints) {
                 return NumberText.Marks.COMMA;
             }
-            return points > CLEARLY * commas ? NumberText.Marks.POINT : NumberText.Marks.UNKNOWN;
+            return points + openPoints > CLEARLY * commas ? NumberText.Marks.POINT : NumberText.Marks.UNKNOWN;
+        }
+
+        boolean isNone() {
+            return commas + points + openPoints == 0;
         }
     }
 
@@ -58,6 +66,9 @@ public final class BookMarks {
         if (DECIMAL_COMMA.matcher(text).matches()) {
             own.commas++;
             inBook.commas++;
+        } else if (MAY_BE_THOUSANDS.matcher(text).matches()) {
+            own.openPoints++;
+            inBook.openPoints++;
         } else if (DECIMAL_POINT.matcher(text).matches()) {
             own.points++;
             inBook.points++;
@@ -75,7 +86,7 @@ public final class BookMarks {
             return NumberText.Marks.UNKNOWN;
         }
         Met own = met.get(table);
-        NumberText.Marks marks = own == null || own.commas + own.points == 0 ? inBook.marks() : own.marks();
+        NumberText.Marks marks = own == null || own.isNone() ? inBook.marks() : own.marks();
         return marks == NumberText.Marks.COMMA ? marks : NumberText.Marks.UNKNOWN;
     }
 
@@ -93,6 +104,7 @@ public final class BookMarks {
         second.met.putAll(met);
         second.inBook.commas = inBook.commas;
         second.inBook.points = inBook.points;
+        second.inBook.openPoints = inBook.openPoints;
         return second;
     }
 }

@@ -42,15 +42,15 @@ public sealed interface DateText {
     Pattern EIGHT_DIGITS = Pattern.compile("((?:19|20)\\d{2})(\\d{2})(\\d{2})");
     Pattern DAY_FIRST_DOTS = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\. ?(\\d{4}|\\d{2})");
     Pattern SLASHES = Pattern.compile("(\\d{1,2})([/-])(\\d{1,2})\\2(\\d{4}|\\d{2})");
-    Pattern MONTH_SECOND =
-            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th|er|\\.)?[- .]{0,2}(\\p{L}{3,9})\\.?[-, ]{0,2}(\\d{4})");
+    Pattern MONTH_SECOND = Pattern.compile(
+            "(\\d{1,2})(?:st|nd|rd|th|er|\\.)?[- .]{0,2}(\\p{L}{3,9})\\.?[-, ]{0,2}(\\d{4}|(?<=[-. ])\\d{2})");
     Pattern MONTH_FIRST = Pattern.compile("(\\p{L}{3,9})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})");
     Pattern YEAR_MONTH_DAY = Pattern.compile("(\\d{4})[- ](\\p{L}{3,9})\\.?[- ](\\d{1,2})");
 
     /** A weekday before the date and a time behind it say nothing more about the day. */
     Pattern AROUND = Pattern.compile(
             "(?:(?:mon?|tue?s?|wed(?:nes)?|thu?r?s?|fri?|sat(?:ur)?|sun?)(?:day)?|di|mi|do|sa|so|(?:mon|diens|donners|frei|sams|sonn)tag|mittwoch"
-                    + "|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|lun|mer|jeu|ven|sam|dim)?\\.?,? ?(?<date>\\d.*?|\\p{L}{3,9}\\.? \\d.*?)(?:[T ,]+\\d{1,2}:\\d{2}(?::\\d{2}.*)?(?: ?(?:h|Uhr|am|pm))?)?",
+                    + "|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|lun|mer|jeu|ven|sam|dim)?\\.?,? ?(?<date>\\d.*?|\\p{L}{3,9}\\.? \\d.*?)(?:[T ,]+\\d{1,2}:\\d{2}(?::\\d{2}.*)?(?: ?(?:h|Uhr|am|pm))?)?(?: \\(\\p{L}{2,10}\\.?\\))?",
             Pattern.CASE_INSENSITIVE);
 
     /** Names of the months in English, German and French, loosely spelled, with their usual short forms. */
@@ -111,7 +111,7 @@ public sealed interface DateText {
     private static DateText named(String text) {
         Matcher match = MONTH_SECOND.matcher(text);
         if (match.matches()) {
-            return inMonth(match.group(3), match.group(2), match.group(1));
+            return inMonth(year(match.group(3)), match.group(2), match.group(1));
         }
         match = MONTH_FIRST.matcher(text);
         if (match.matches()) {

@@ -159,7 +159,7 @@ final class NumberReader {
             return mean(number, mean.group("mean"));
         }
         NumberText several = several(token, number);
-        return several == null ? Remarks.beside(number, tail, text) : several;
+        return several == null ? Remarks.beside(number, tail, text, symbols) : several;
     }
 
     /** {@code 4.18, 4.22 (mean 4.20)}: the mean, if it is one of what was written. */
@@ -223,7 +223,7 @@ final class NumberReader {
         NumberText.Number b = number(token);
         String tail = text.substring(token.end()).strip();
         if (link == Link.BRACKET && b.unit().isEmpty()) {
-            return Remarks.beside(a, text.substring(text.indexOf('(')), text);
+            return Remarks.beside(a, text.substring(text.indexOf('(')), text, symbols);
         }
         if (link == Link.BRACKET && tail.equals(")")) {
             tail = "";

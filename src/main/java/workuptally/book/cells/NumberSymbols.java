@@ -23,20 +23,31 @@ public record NumberSymbols(Set<String> names) {
             Quantity.AMOUNT, Set.of("n"),
             Quantity.TEMPERATURE, Set.of("t", "temp", "temperature", "temperatur"),
             Quantity.MOLAR_MASS, Set.of("m", "mw", "mm", "mr", "fw", "molarmass", "molmasse", "molweight", "mol.wt"),
-            Quantity.CONCENTRATION, Set.of("c", "conc", "titre", "titer", "konz"),
-            Quantity.PERCENT, Set.of("purity", "assay", "content", "gehalt", "reinheit", "w", "x", "conv", "umsatz"));
+            Quantity.CONCENTRATION, Set.of("c", "conc", "titre", "titer", "konz"));
 
-    private static final Map<String, Set<String>> BY_HEADING = Map.of(
-            "pH", Set.of("ph", "phwert", "phvalue"),
-            "pH after", Set.of("ph", "phwert", "phvalue"),
-            "pKa", Set.of("pka", "pks"),
-            "Log P", Set.of("logp", "clogp", "xlogp", "logkow", "logpow", "kow"),
-            "Density", Set.of("d", "ρ", "rho", "density", "dichte", "densité"),
-            "Boiling point", Set.of("bp", "sdp", "kp", "siedepunkt", "bpt", "tb"),
-            "Partition ratio", Set.of("d", "k", "p", "kd"),
-            "Planned yield", Set.of("yield", "ausbeute"),
-            "Yield", Set.of("yield", "ausbeute"),
-            "Substance nuclei", Set.of("n"));
+    private static final Set<String> OF_ASSAY = Set.of("purity", "assay", "content", "gehalt", "reinheit", "w");
+    private static final Set<String> OF_YIELD =
+            Set.of("yield", "yld", "ausbeute", "ausb", "rendement", "rdt", "theory", "theorie", "th");
+
+    private static final Map<String, Set<String>> BY_HEADING = Map.ofEntries(
+            Map.entry("pH", Set.of("ph", "phwert", "phvalue")),
+            Map.entry("pH after", Set.of("ph", "phwert", "phvalue")),
+            Map.entry("pKa", Set.of("pka", "pks")),
+            Map.entry("Log P", Set.of("logp", "clogp", "xlogp", "logkow", "logpow", "kow")),
+            Map.entry("Density", Set.of("d", "ρ", "rho", "density", "dichte", "densité")),
+            Map.entry("Boiling point", Set.of("bp", "sdp", "kp", "siedepunkt", "bpt", "tb")),
+            Map.entry("Partition ratio", Set.of("d", "k", "p", "kd")),
+            Map.entry("Planned yield", OF_YIELD),
+            Map.entry("Stated yield", OF_YIELD),
+            Map.entry("Yield", OF_YIELD),
+            Map.entry("Assay", OF_ASSAY),
+            Map.entry("Standard purity", OF_ASSAY),
+            Map.entry("Conversion", Set.of("x", "conv", "conversion", "umsatz")),
+            Map.entry("Gross", Set.of("gross", "brutto", "brut")),
+            Map.entry("Gross then", Set.of("gross", "brutto", "brut")),
+            Map.entry("Tare", Set.of("tare", "tara", "empty", "leer", "vide")),
+            Map.entry("Clean dry tare", Set.of("tare", "tara", "empty", "leer", "vide")),
+            Map.entry("Substance nuclei", Set.of("n")));
 
     /** The names of a column: its quantity's, its own and its heading. */
     public static NumberSymbols of(Column column) {
@@ -53,6 +64,7 @@ public record NumberSymbols(Set<String> names) {
         return new NumberSymbols(Set.copyOf(all));
     }
 
+    /** True where the column itself is named by a word, as loosely spelled as they come. */
     boolean name(String typed) {
         return names.contains(Words.loose(typed).toLowerCase(Locale.ROOT));
     }

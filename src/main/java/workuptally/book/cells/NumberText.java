@@ -3,6 +3,7 @@ package workuptally.book.cells;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Field.Qualifier;
@@ -100,12 +101,19 @@ public sealed interface NumberText {
      * @param thousands the reading with a mark between thousands
      */
     record Ambiguous(NumberText decimal, NumberText thousands) implements NumberText {
-        /** The fault, where nothing tells which reading is meant. */
-        public Fault fault() {
+        /**
+         * The fault, where nothing tells which reading is meant.
+         *
+         * @param typed the text
+         */
+        public Fault fault(String typed) {
+            boolean point = typed.indexOf(',') < 0;
             return new Fault(
                     AMBIGUOUS,
                     "a number that can be read in one way only; this is " + plain(thousands) + " or " + plain(decimal),
-                    "Write it with a decimal point or without the comma and run again.");
+                    point
+                            ? "Write it with a decimal comma, as the rest of the table, or without the point and run again."
+                            : "Write it with a decimal point or without the comma and run again.");
         }
 
         private static String plain(NumberText text) {
@@ -135,6 +143,9 @@ public sealed interface NumberText {
         POINT
     }
 
+    /** The point of {@code 1.500} where the table writes decimals behind commas. */
+    Pattern POINT_OF_THOUSANDS = Pattern.compile("(?<![\\d.,])([1-9]\\d{0,2})\\.(?=\\d{3}(?!\\d))");
+
     /** Code of a number that can be read in two ways. */
     FindingCode AMBIGUOUS = FindingCode.NUMBER_AMBIGUOUS;
 
@@ -157,7 +168,11 @@ public sealed interface NumberText {
         if (marks == Marks.UNKNOWN && read instanceof Ambiguous) {
             return new Ambiguous(parse(typed, Marks.COMMA, symbols), parse(typed, Marks.POINT, symbols));
         }
-        return read;
+        return marks == Marks.COMMA && read instanceof Ambiguous
+                ? new Ambiguous(
+                        parse(typed, Marks.UNKNOWN, symbols),
+                        parse(POINT_OF_THOUSANDS.matcher(typed).replaceAll("$1"), Marks.UNKNOWN, symbols))
+                : read;
     }
 
     /** True for a word that means drops. */

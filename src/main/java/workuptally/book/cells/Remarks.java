@@ -14,7 +14,23 @@ final class Remarks {
             "wet|moist|damp|feucht|nass|humide|lost|loss|losing|spilled|spilt|spill|verloren|verschüttet|perdu"
                     + "|w/o|without|ohne|sans|tared|zeroed|tariert|minus|less|plus|missing|fehlt|left|partly|part|unknown|unsure|maybe|wrong|falsch"
                     + "|titrated|titriert|or|oder|ou|vs|error|overrange|repeat|not|nicht|no|kein|area|a/a|mol|mole|v/v|w/v|vol|each|je"
-                    + "|min|h|s|week|per|pro|stoich|set|target|soll|planned|geplant|theory|theor\\.?|to|ad|bis|then|dann|was|instead|statt|guess|doubtful|leak|broke|broken");
+                    + "|min|h|s|week|per|pro|stoich|set|target|soll|planned|geplant|to|ad|bis|then|dann|was|instead|statt|guess|doubtful|leak|broke|broken");
+
+    /**
+     * Words that name another quantity, with which a number is the column's only where the column is called so: {@code 95 % ee} is no content,
+     * {@code 1.5 g brutto} no net mass.
+     */
+    private static final Pattern OTHER_QUANTITY = pattern(
+            "ee|e\\.e\\.|de|d\\.e\\.|er|e\\.r\\.|dr|d\\.r\\.|trans|cis|syn|anti|E/Z|Z/E|conv\\.?|conversion|Umsatz|yield|yld|Ausbeute|Ausb\\.?|rendement|rdt"
+                    + "|gross|brutto|brut|tare|Tara|leer|empty|theory|theor\\.?|Theorie|théorie|theoretical|theoretisch|expected|erwartet|attendu|max\\.?");
+
+    /** A mass that nobody weighed. */
+    private static final Pattern COMPUTED =
+            pattern("calc\\.?|calculated|calcd\\.?|ber\\.|berechnet|calculé|estimated from .*");
+
+    /** How often something was done or diluted, whose place is not here: {@code 30 (3x)}, {@code 0.10 (dil. 10x)}. */
+    private static final Pattern TIMES =
+            Pattern.compile("(?i)(?<![\\p{L}\\d])(?:\\d{1,4} ?[x×]|[x×] ?\\d{1,4})(?![\\p{L}\\d])");
 
     /** What is not the temperature of the contents, unless it stands in brackets beside that. */
     private static final Pattern BATH = pattern("bath|Bad|bain|oil bath|jacket|Mantel");
@@ -60,8 +76,9 @@ final class Remarks {
      * @param number the number
      * @param tail the text behind number and unit, not empty
      * @param text the whole text
+     * @param symbols names of the column's own quantity
      */
-    static NumberText beside(NumberText.Number number, String tail, String text) {
+    static NumberText beside(NumberText.Number number, String tail, String text, NumberSymbols symbols) {
         if (FOOTNOTE.matcher(tail).matches()) {
             return number.with(new NumberText.Remark(Severity.CHECK, text));
         }
@@ -81,10 +98,22 @@ final class Remarks {
                     ? NumberText.unknownUnit(tail)
                     : NumberText.unreadable();
         }
+        if (isOfAnotherQuantity(number, words, symbols) || TIMES.matcher(words).find()) {
+            return NumberText.unreadable();
+        }
         if (!setApart && number.unit().isEmpty() && !FOLLOWS.matcher(words).lookingAt()) {
             return NumberText.unknownUnit(tail);
         }
         return withWords(number, words, text);
+    }
+
+    private static boolean isOfAnotherQuantity(NumberText.Number number, String words, NumberSymbols symbols) {
+        boolean mass = number.unit().map(u -> u.quantity() == Quantity.MASS).orElse(symbols.name("mass"));
+        return mass && COMPUTED.matcher(words).find()
+                || OTHER_QUANTITY
+                        .matcher(words)
+                        .results()
+                        .anyMatch(word -> !symbols.name(word.group().replaceAll("\\W", "")));
     }
 
     private static NumberText withWords(NumberText.Number number, String words, String text) {

@@ -48,7 +48,7 @@ public final class CsvRows {
                 }
                 List<RawCell> cells = isRemark(found) ? List.of() : cells(found);
                 if (!cells.isEmpty()) {
-                    rows.add(new RawRow((int) found.getRecordNumber(), (int) line, cells));
+                    rows.add(new RawRow((int) found.getRecordNumber(), (int) line, cells, found.size()));
                 }
                 line = parser.getCurrentLineNumber() + 1;
             }

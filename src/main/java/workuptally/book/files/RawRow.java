@@ -9,8 +9,28 @@ import java.util.Optional;
  * @param row row from 1
  * @param line line of the file from 1 for CSV; the row for a workbook
  * @param cells cells that hold something, by rising column
+ * @param width cells that the file has for the row, blank ones at its end included; 0 where the file does not say
  */
-public record RawRow(int row, int line, List<RawCell> cells) {
+public record RawRow(int row, int line, List<RawCell> cells, int width) {
+    /** A row of which only the filled cells are known. */
+    public RawRow(int row, int line, List<RawCell> cells) {
+        this(row, line, cells, 0);
+    }
+
+    /** True where a whole number stands left of digits alone: {@code 1,5} that a comma between cells has parted. */
+    public boolean holdsHalvesOfANumber() {
+        for (int i = 1; i < cells.size(); i++) {
+            RawCell left = cells.get(i - 1);
+            RawCell right = cells.get(i);
+            if (right.column() == left.column() + 1
+                    && left.text().strip().matches("-?\\d+")
+                    && right.text().strip().matches("\\d{1,4}(?: ?\\p{L}.*|%)?")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The cell of a column. */
     public Optional<RawCell> cell(int column) {
         // a cell cannot stand further right in the list than its column says

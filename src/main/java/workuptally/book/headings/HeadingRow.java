@@ -46,6 +46,11 @@ record HeadingRow(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repea
         (first.containsKey(column) ? repeated : first).putIfAbsent(column, typed);
     }
 
+    /** The last column that holds anything, from 0. */
+    int lastColumn() {
+        return row.cells().get(row.cells().size() - 1).column();
+    }
+
     /** True where all of these headings stand in the row. */
     boolean holds(List<String> keyHeadings) {
         return first.keySet().stream().map(Column::heading).toList().containsAll(keyHeadings);

@@ -8,9 +8,12 @@ import java.util.Set;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.FindingLog;
+import workuptally.book.files.RawCell;
+import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.schema.Column;
 import workuptally.book.words.Quantity;
+import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
@@ -25,6 +28,27 @@ final class HeadingUnits {
     HeadingUnits(RawTable raw, HeadingRow headings) {
         this.raw = raw;
         this.headings = headings;
+    }
+
+    /** True for a row that holds nothing but units, {@code (mg)}, {@code in mg}, {@code %}. */
+    static boolean isRowOfUnits(RawRow row) {
+        return row.cells().stream().allMatch(cell -> cell.type() == RawCell.Type.TEXT && isUnit(cell.text()));
+    }
+
+    private static boolean isUnit(String typed) {
+        String text = bare(typed);
+        return text.isEmpty()
+                || text.equals("-")
+                || text.equals("%")
+                || Unit.named(text).isPresent();
+    }
+
+    /** A unit without brackets and "in". */
+    static String bare(String typed) {
+        return TypedText.plain(typed)
+                .replaceAll("^[(\\[]|[)\\]]$", "")
+                .replaceFirst("^(?i:in) ", "")
+                .strip();
     }
 
     /** Unit in the heading of a column, if it names one. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import workuptally.book.cells.BookMarks;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberSymbols;
@@ -17,14 +16,11 @@ import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
-import workuptally.book.schema.NearMiss;
 import workuptally.book.schema.Table;
-import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
-import workuptally.model.Severity;
 import workuptally.model.TablePlace;
 
 /** The headings of a table of the book, matched with those of the form. */
@@ -34,6 +30,9 @@ public final class MatchedHeadings {
 
     /** Three digits behind a point, which are thousands where decimals stand behind commas. */
     private static final Pattern THREE_BEHIND_A_POINT = Pattern.compile(".*[1-9]\\d{0,2}\\.\\d{3}(?!\\d).*");
+
+    /** A line of several cells that the marks of the file do not part. */
+    private static final Pattern OTHER_SEPARATORS = Pattern.compile("[^;,\\t|]*(?:;[^;]*;.*|,[^,]*,.*|\\t.*|\\|.*)");
 
     /** Column of what stands in no cell of a list but holds for all its rows. */
     private static final int NO_COLUMN = -1;
@@ -84,13 +83,7 @@ public final class MatchedHeadings {
         this.place = new TablePlace(raw.file(), raw.sheet(), raw.spreadsheet(), columns, own);
         this.units = new HeadingUnits(raw, candidate);
         candidate.first().forEach((column, typed) -> units.read(column, typed, log));
-        if (!isList) {
-            nameOthers(table, candidate, log);
-        }
-        candidate
-                .repeated()
-                .forEach((column, typed) -> reportRepeated(
-                        candidate, column, candidate.first().get(column).cell(), typed.cell(), log));
+        new OtherHeadings(raw, table, candidate, log).report(isList);
     }
 
     /** Looks for the row that holds the headings; the first row with all key headings wins, else the one with most headings. */
@@ -139,8 +132,7 @@ public final class MatchedHeadings {
      * <p>A unit that a column cannot have is reported, and its numbers are not used.
      */
     public boolean takeUnits(RawRow row, Table form, FindingLog log) {
-        if (row.row() > headingRow.row() + 2
-                || !row.cells().stream().allMatch(c -> c.type() == RawCell.Type.TEXT && isUnit(c.text()))) {
+        if (row.row() > headingRow.row() + 2 || !HeadingUnits.isRowOfUnits(row)) {
             return false;
         }
         for (Column column : form.columns()) {
@@ -148,25 +140,10 @@ public final class MatchedHeadings {
                     .filter(cell -> !Words.loose(cell.text()).isEmpty())
                     .ifPresent(cell -> units.read(
                             column,
-                            new HeadingRow.Typed(cell, column.heading() + " (" + bare(cell.text()) + ")"),
+                            new HeadingRow.Typed(cell, column.heading() + " (" + HeadingUnits.bare(cell.text()) + ")"),
                             log));
         }
         return true;
-    }
-
-    private static boolean isUnit(String typed) {
-        String text = bare(typed);
-        return text.isEmpty()
-                || text.equals("-")
-                || text.equals("%")
-                || Unit.named(text).isPresent();
-    }
-
-    private static String bare(String typed) {
-        return TypedText.plain(typed)
-                .replaceAll("^[(\\[]|[)\\]]$", "")
-                .replaceFirst("^(?i:in) ", "")
-                .strip();
     }
 
     /** The headings of a laboratory's own list, as a feed of a table matches them; what the list lacks is reported. */
@@ -202,45 +179,6 @@ public final class MatchedHeadings {
         MatchedHeadings matched = new MatchedHeadings(raw, feed.table(), candidate, constants, true, reading);
         candidate.first().forEach((column, typed) -> matched.units.require(column, typed, log));
         return matched;
-    }
-
-    /** Headings that match no column: near ones are asked about, the others are the user's own. */
-    private void nameOthers(Table form, HeadingRow candidate, FindingLog log) {
-        List<Column> lacking = form.columns().stream()
-                .filter(column -> !candidate.first().containsKey(column))
-                .toList();
-        for (RawCell cell : headingRow.cells()) {
-            boolean matched = Stream.concat(candidate.first().values().stream(), candidate.repeated().values().stream())
-                    .anyMatch(typed -> typed.cell() == cell);
-            if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
-                continue;
-            }
-            Optional<Column> meant = NearMiss.column(cell.text(), lacking);
-            if (meant.isEmpty()) {
-                log.leaveAlone(raw.sheet() + ": " + Words.tidy(cell.text()));
-                continue;
-            }
-            log.add(
-                    FindingCode.HEADING_NEAR_MISS,
-                    Severity.CHECK,
-                    "",
-                    candidate.place(raw, cell),
-                    "a heading '" + Words.tidy(cell.text()) + "', whose column was not read",
-                    "the heading " + meant.get().heading() + ", if that is meant",
-                    "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
-        }
-    }
-
-    private void reportRepeated(HeadingRow candidate, Column column, RawCell first, RawCell second, FindingLog log) {
-        log.add(
-                FindingCode.HEADING_DUPLICATE,
-                column.need().severity(),
-                "",
-                candidate.place(raw, second),
-                "read the heading '" + Words.tidy(second.text()) + "', which also stands at "
-                        + candidate.place(raw, first).inWords(),
-                "each heading once",
-                "Rename one of the two columns and run again; only the first was read.");
     }
 
     /** Reads a cell of a column by the marks of the table. */
@@ -292,6 +230,24 @@ public final class MatchedHeadings {
     /** The last column that has a heading, from 0. */
     public int lastColumn() {
         return headingRow.cells().get(headingRow.cells().size() - 1).column();
+    }
+
+    /**
+     * True for a line of a CSV file that does not fit the headings: filled beyond the last of them, parted by other marks, or longer than their line by blank cells
+     * where two cells side by side can be the halves of a number whose decimal comma was taken for a separator.
+     */
+    public boolean isShifted(RawRow row) {
+        if (raw.spreadsheet() || row.cells().isEmpty()) {
+            return false;
+        }
+        RawCell last = row.cells().get(row.cells().size() - 1);
+        boolean filledBeyond = last.column() > lastColumn();
+        boolean notParted = row.width() == 1
+                && headingRow.width() > 2
+                && OTHER_SEPARATORS.matcher(last.text()).matches();
+        return filledBeyond
+                || notParted
+                || row.width() > headingRow.width() && headingRow.width() > 0 && row.holdsHalvesOfANumber();
     }
 
     public TablePlace place() {

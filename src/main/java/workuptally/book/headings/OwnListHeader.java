@@ -5,25 +5,29 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
+import workuptally.book.words.Unit;
 import workuptally.book.words.Words;
 import workuptally.model.TablePlace;
 
 /**
  * The headings of a laboratory's own list. A heading over two lines is written {@code upper: lower}; an upper one counts for every column
  * that its merged cells span, or without merged cells for the columns right of it that have a lower heading alone. A heading that stands
- * again is {@code heading #2}; a column without one is {@code column F}.
+ * again is {@code heading #2}; a column without one is {@code column F}. A row of units right below belongs to the headings.
  */
 public final class OwnListHeader {
     /** Rows from the top within which the headings must stand. */
     public static final int DEEPEST_ROW = 20;
 
     private final List<RawRow> rows;
+    private final RawRow last;
     private final List<Heading> headings;
     private final Map<String, Heading> byKey = new HashMap<>();
 
@@ -31,13 +35,14 @@ public final class OwnListHeader {
      * One heading.
      *
      * @param column column from 0
-     * @param text its text, both lines of it
+     * @param text its text, both lines of it, and the unit that a row of units below gives it
      * @param key how the headings file names it
      */
     public record Heading(int column, String text, String key) {}
 
-    private OwnListHeader(List<RawRow> rows, List<Heading> headings) {
+    private OwnListHeader(List<RawRow> rows, RawRow last, List<Heading> headings) {
         this.rows = rows;
+        this.last = last;
         this.headings = headings;
         headings.forEach(heading -> byKey.put(Words.loose(heading.key()), heading));
     }
@@ -54,7 +59,52 @@ public final class OwnListHeader {
             int occurrence = count.merge(Words.loose(text), 1, Integer::sum);
             headings.add(new Heading(column, text, occurrence == 1 ? text : text + " #" + occurrence));
         });
-        return new OwnListHeader(List.copyOf(rows), List.copyOf(headings));
+        RawRow lowest = rows.get(rows.size() - 1);
+        Optional<RawRow> units = raw.rows().stream()
+                .filter(row -> row.row() > lowest.row() && row.row() <= lowest.row() + 2)
+                .findFirst()
+                .filter(row -> !HeadingUnits.isRowOfUnits(lowest) && HeadingUnits.isRowOfUnits(row))
+                .filter(row -> headings.stream()
+                        .anyMatch(heading -> !unitBelow(row, heading).isEmpty()))
+                .filter(row -> headings.stream().noneMatch(heading -> contradicts(row, heading)));
+        return new OwnListHeader(
+                List.copyOf(rows),
+                units.orElse(lowest),
+                headings.stream()
+                        .map(heading -> units.map(row -> withUnit(row, heading)).orElse(heading))
+                        .toList());
+    }
+
+    private static String unitBelow(RawRow units, Heading heading) {
+        return units.cell(heading.column())
+                .map(cell -> HeadingUnits.bare(cell.text()))
+                .filter(unit -> !unit.equals("-"))
+                .orElse("");
+    }
+
+    /** A row of units that says another one than a heading is none of the headings: it is left to be found among the rows. */
+    private static boolean contradicts(RawRow units, Heading heading) {
+        String below = unitBelow(units, heading);
+        return !below.isEmpty()
+                && OwnHeadingUnit.of(heading.text())
+                        .filter(own -> !Unit.named(below).equals(Optional.of(own.unit())))
+                        .isPresent();
+    }
+
+    private static Heading withUnit(RawRow units, Heading heading) {
+        String below = unitBelow(units, heading);
+        boolean needed = !below.isEmpty() && OwnHeadingUnit.of(heading.text()).isEmpty();
+        return needed ? new Heading(heading.column(), heading.text() + " (" + below + ")", heading.key()) : heading;
+    }
+
+    /** The same without some columns: those of another list on the sheet. */
+    public OwnListHeader without(Set<Integer> columns) {
+        return new OwnListHeader(
+                rows,
+                last,
+                headings.stream()
+                        .filter(heading -> !columns.contains(heading.column()))
+                        .toList());
     }
 
     /** The headings in rows of given numbers; nothing if such a row is empty. */
@@ -166,9 +216,20 @@ public final class OwnListHeader {
         return "column " + TablePlace.columnLetters(column);
     }
 
-    /** The row with the (lower) headings. */
+    /** The last row that is of the headings: the lower one, or the row of units below it. */
     public RawRow lastRow() {
-        return rows.get(rows.size() - 1);
+        return last;
+    }
+
+    /** True for a row that says the headings, a line of them or their units again. */
+    public boolean isRepeatedBy(RawRow row) {
+        return row.cells().size() > 1
+                && Stream.concat(rows.stream(), Stream.of(last))
+                        .anyMatch(own -> row.cells().stream()
+                                .allMatch(cell -> own.cell(cell.column())
+                                        .filter(heading ->
+                                                Words.loose(heading.text()).equals(Words.loose(cell.text())))
+                                        .isPresent()));
     }
 
     /** Numbers of the rows. */

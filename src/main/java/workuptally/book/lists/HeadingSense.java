@@ -45,6 +45,9 @@ record HeadingSense(String subject, int number, String quantity, Optional<Unit> 
         if (subject.equals(NamedInHeading.WORKUP)) {
             return "used in the workup (not used)";
         }
+        if (quantity.equals("no table")) {
+            return "nothing that a table takes (not used)";
+        }
         String what = quantity.isEmpty() ? "name" : quantity;
         String whom = subject + (number > 1 ? " " + number : "");
         if (!called.isEmpty()) {

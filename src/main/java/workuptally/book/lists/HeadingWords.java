@@ -33,8 +33,8 @@ final class HeadingWords {
             "of", "the", "used", "charged", "actual", "a", "an", "der", "des", "die", "das", "dem", "vom", "von", "im",
             "de", "du", "la", "le", "les", "l", "en", "utilise");
 
-    /** Masses that only a word of their own names. */
-    private static final Set<String> WEIGHINGS = Set.of("tare", "gross");
+    /** Quantities that only a word of their own names, no unit. */
+    private static final Set<String> ONLY_BY_WORD = Set.of("tare", "gross", "titre");
 
     /** Subjects that say more of what a product is. */
     private static final Set<String> STAGES = Set.of("crude", "purified");
@@ -94,8 +94,7 @@ final class HeadingWords {
             return List.of(sofar);
         }
         boolean letter = tokens.get(from).matches("[A-D]")
-                && !sofar.subject().isEmpty()
-                && sofar.quantity().isEmpty();
+                && !(sofar.subject().isEmpty() && sofar.quantity().isEmpty());
         if (letter) {
             int which = tokens.get(from).charAt(0) - 'A' + 1;
             return combined(tokens, from + 1, sofar.withSubject(sofar.subject(), which));
@@ -192,7 +191,7 @@ final class HeadingWords {
         List<String> possible = quantities(unit);
         if (sense.quantity().isEmpty() || sense.quantity().equals("name")) {
             return possible.stream()
-                    .filter(quantity -> !WEIGHINGS.contains(quantity))
+                    .filter(quantity -> !ONLY_BY_WORD.contains(quantity))
                     .map(sense::withQuantity)
                     .toList();
         }
@@ -207,7 +206,7 @@ final class HeadingWords {
             case AMOUNT -> List.of("amount");
             case EQUIVALENTS -> List.of("equivalents");
             case MOLAR_MASS -> List.of("molar mass");
-            case CONCENTRATION -> List.of("molarity");
+            case CONCENTRATION -> List.of("molarity", "titre");
             case MASS_PER_VOLUME -> List.of("density");
             case PERCENT -> List.of("yield", "assay", "conversion");
             case TEMPERATURE, PRESSURE, TIME -> List.of("no table");

@@ -3,10 +3,12 @@ package workuptally.book.lists;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.book.cells.BookMarks;
 import workuptally.book.files.FindingLog;
@@ -83,10 +85,12 @@ public record HeadingsProposal(String json, List<OfList> lists) {
                 Optional<RawTable> raw = book.tables()
                         .sheet(withoutEnding(name), new FindingLog())
                         .filter(table -> !isOfTheForm(table));
-                Optional<OwnListReading> reading = raw.flatMap(table -> best(table, words));
-                if (reading.isPresent()) {
-                    List<String> key = key(reading.get());
-                    layouts.putIfAbsent(key, reading.get());
+                Optional<OwnListReading> first = raw.flatMap(table -> best(table, words));
+                List<OwnListReading> readings =
+                        first.isPresent() ? sideBySide(raw.get(), first.get(), words) : List.of();
+                for (OwnListReading reading : readings) {
+                    List<String> key = key(reading);
+                    layouts.putIfAbsent(key, reading);
                     sheets.computeIfAbsent(key, k -> new ArrayList<>())
                             .add(raw.get().sheet());
                 }
@@ -138,6 +142,25 @@ public record HeadingsProposal(String json, List<OfList> lists) {
         return OwnListHeader.best(raw, header -> points(OwnListReading.of(raw, header, words)))
                 .map(header -> OwnListReading.of(raw, header, words))
                 .filter(reading -> points(reading) >= LEAST_HEADINGS);
+    }
+
+    /** Lists that stand beside each other under one row of headings, each read by itself. */
+    private static List<OwnListReading> sideBySide(RawTable raw, OwnListReading whole, HeadingWords words) {
+        List<OwnListReading> all = new ArrayList<>();
+        OwnListReading rest = whole;
+        while (!rest.beside().isEmpty()) {
+            Set<Integer> others = columns(rest.beside());
+            all.add(OwnListReading.of(raw, rest.header().without(others), words));
+            Set<Integer> own = columns(rest.header().headings());
+            own.removeAll(others);
+            rest = OwnListReading.of(raw, rest.header().without(own), words);
+        }
+        all.add(rest);
+        return all;
+    }
+
+    private static Set<Integer> columns(List<OwnListHeader.Heading> headings) {
+        return headings.stream().map(OwnListHeader.Heading::column).collect(Collectors.toCollection(HashSet::new));
     }
 
     private static int points(OwnListReading reading) {

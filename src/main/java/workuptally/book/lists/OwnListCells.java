@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import workuptally.book.cells.CellNumber;
 import workuptally.book.cells.NumberText;
@@ -34,7 +35,7 @@ final class OwnListCells {
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + " hidden rows",
+                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }
@@ -58,6 +59,24 @@ final class OwnListCells {
         return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, left, 0);
     }
 
+    /** The cells of a list without those of columns that another list on the sheet takes. */
+    static RawTable without(RawTable raw, Set<Integer> columns) {
+        if (columns.isEmpty()) {
+            return raw;
+        }
+        List<RawRow> rows = raw.rows().stream()
+                .map(row -> new RawRow(
+                        row.row(),
+                        row.line(),
+                        row.cells().stream()
+                                .filter(cell -> !columns.contains(cell.column()))
+                                .toList(),
+                        row.width()))
+                .filter(row -> !row.cells().isEmpty())
+                .toList();
+        return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, raw.mergedRegions(), raw.hiddenRows());
+    }
+
     /** The text of cells merged over rows of one column below the headings; nothing for a number, which cannot hold for each. */
     private static Optional<RawCell> text(RawTable raw, RawTable.MergedRegion region, OwnListHeader header) {
         if (region.firstColumn() != region.lastColumn()
@@ -78,6 +97,6 @@ final class OwnListCells {
         }
         TreeMap<Integer, RawCell> cells = new TreeMap<>(added);
         row.cells().forEach(cell -> cells.put(cell.column(), cell));
-        return new RawRow(row.row(), row.line(), List.copyOf(cells.values()));
+        return new RawRow(row.row(), row.line(), List.copyOf(cells.values()), row.width());
     }
 }

@@ -1,6 +1,8 @@
 package workuptally.book.lists;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import workuptally.book.headings.OwnListFeed;
 
 /**
@@ -28,6 +30,14 @@ public record OwnListLayout(
      * @param question what is to be settled, with what it could mean
      */
     record OpenHeading(String heading, String question) {}
+
+    /** Every heading that the layout says something of. */
+    Set<String> names() {
+        Set<String> names = new LinkedHashSet<>(notUsed);
+        open.forEach(heading -> names.add(heading.heading()));
+        feeds.forEach(feed -> feed.columns().values().forEach(names::addAll));
+        return names;
+    }
 
     /** Copies the lists. */
     public OwnListLayout {

@@ -30,8 +30,10 @@ final class OwnListProposal {
 
     OwnListProposal(OwnListReading reading) {
         this.reading = reading;
-        reading.open().forEach((heading, senses) -> open.add(question(heading, senses)));
+        reading.open().forEach((heading, senses) -> open.add(HeadingQuestion.of(reading, heading, senses)));
         notUsed.addAll(reading.unknown());
+        reading.partnerForProduct()
+                .ifPresent(kind -> assumed.add("the " + kind + " as the product, since nothing of it is charged"));
         runs();
         charges();
         products();
@@ -39,40 +41,6 @@ final class OwnListProposal {
                 .filter(heading -> !used.containsKey(heading))
                 .filter(heading -> open.stream().noneMatch(o -> o.heading().equals(heading.key())))
                 .forEach(notUsed::add);
-    }
-
-    private OwnListLayout.OpenHeading question(OwnListHeader.Heading heading, Collection<HeadingSense> senses) {
-        List<String> could =
-                senses.stream().map(HeadingSense::inWords).distinct().toList();
-        Optional<OwnListHeader.Heading> between = reading.between(heading);
-        if (between.isPresent()) {
-            return new OwnListLayout.OpenHeading(
-                    heading.key(),
-                    String.join(" or ", could) + ", or of '" + between.get().key()
-                            + "', which stands between and was not understood?");
-        }
-        boolean lost = senses.stream().anyMatch(sense -> sense.subject().isEmpty());
-        return new OwnListLayout.OpenHeading(
-                heading.key(),
-                String.join(" or ", could)
-                        + (lost ? ", and whose?" : could.size() == 1 ? ", as another heading?" : "?"));
-    }
-
-    private Map<String, OwnListColumns> bySubject(Set<String> subjects) {
-        Map<String, OwnListColumns> all = new LinkedHashMap<>();
-        String productName = subjects == OwnListReading.PRODUCTS ? reading.nameOfProduct() : "";
-        reading.understood().forEach((heading, sense) -> {
-            if (subjects.contains(sense.subject())) {
-                String quantity = sense.quantity().isEmpty() ? "name" : sense.quantity();
-                String called = sense.called().isEmpty() ? productName : sense.called();
-                all.computeIfAbsent(
-                                sense.subject() + sense.number() + called,
-                                s -> new OwnListColumns(sense.subject(), sense.number(), called, new LinkedHashMap<>()))
-                        .byQuantity()
-                        .putIfAbsent(quantity, heading);
-            }
-        });
-        return all;
     }
 
     private void runs() {
@@ -112,7 +80,7 @@ final class OwnListProposal {
 
     private void charges() {
         Collection<OwnListColumns> materials =
-                bySubject(OwnListReading.MATERIALS).values();
+                OwnListColumns.bySubject(reading, OwnListReading.MATERIALS).values();
         boolean named = materials.stream().anyMatch(columns -> columns.subject().equals("substrate"));
         // of the partners of one reaction the one that is not counted in equivalents of the other is the starting
         // material
@@ -183,6 +151,7 @@ final class OwnListProposal {
         draft.take("Actual amount", amounts);
         draft.take("Assay", columns.of("assay"));
         draft.take("Molarity", columns.of("molarity"));
+        draft.take("Titre", columns.of("titre"));
         draft.take("Density", columns.of("density"));
         if (!draft.columns().isEmpty()) {
             feeds.add(draft.feed());
@@ -205,7 +174,7 @@ final class OwnListProposal {
 
     private void products() {
         Map<String, Map<String, OwnListColumns>> byNumber = new TreeMap<>();
-        bySubject(OwnListReading.PRODUCTS)
+        OwnListColumns.bySubject(reading, OwnListReading.PRODUCTS)
                 .values()
                 .forEach(columns -> byNumber.computeIfAbsent(
                                 columns.number() + columns.called(), n -> new LinkedHashMap<>())
@@ -227,25 +196,13 @@ final class OwnListProposal {
         draft.take("Molar mass", described.of("molar mass"));
         draft.take("Coefficient", described.of("coefficient"));
         feeds.add(draft.feed());
-        giveYieldToWeight(stages);
+        OwnListColumns.giveYieldToWeight(stages);
         boolean crude = false;
         for (String stage : List.of("crude", "product", "purified")) {
             if (stages.containsKey(stage)) {
                 crude |= lot(stages.get(stage), draft, stage, crude);
             }
         }
-    }
-
-    /** A yield beside weighed crude or purified product is that of the last one weighed. */
-    private static void giveYieldToWeight(Map<String, OwnListColumns> stages) {
-        OwnListColumns own = stages.get("product");
-        if (own == null || own.of("mass").isPresent() || own.of("gross").isPresent()) {
-            return;
-        }
-        Optional.ofNullable(stages.getOrDefault("purified", stages.get("crude")))
-                .filter(last -> last.of("yield").isEmpty())
-                .ifPresent(last -> Optional.ofNullable(own.byQuantity().remove("yield"))
-                        .ifPresent(heading -> last.byQuantity().put("yield", heading)));
     }
 
     /** The yield as typed; where neither it nor its cells say % and nothing else is weighed, it may as well be a mass. */

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.book.cells.CellNumber;
-import workuptally.book.cells.NumberText;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
+import workuptally.book.words.Words;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
@@ -59,6 +61,7 @@ final class OwnListReading {
             "density",
             "assay",
             "molarity",
+            "titre",
             "coefficient");
     private static final Set<String> OF_SOLVENTS = Set.of("", "name", "mass", "volume", "density");
     private static final Set<String> OF_PRODUCTS = Set.of(
@@ -67,7 +70,10 @@ final class OwnListReading {
     /** Largest concentration of any solution, mol/L: what is more under a lone M is a molar mass (common practice). */
     private static final double MOST_MOLAR = 30;
 
-    private final RawTable raw;
+    /** The letter behind a quantity, {@code mass B}, that tells of which product it is. */
+    private static final Pattern LETTER = Pattern.compile("\\p{L}{2,}\\.? ([A-D])(?=\\s*(?:[(\\[/,:]|$))");
+
+    private final CellsBelow cells;
     private final OwnListHeader header;
     private final HeadingWords words;
     private final Map<OwnListHeader.Heading, HeadingSense> understood = new LinkedHashMap<>();
@@ -75,10 +81,12 @@ final class OwnListReading {
     private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
     private final Map<OwnListHeader.Heading, OwnListHeader.Heading> behind = new LinkedHashMap<>();
     private Optional<OwnListHeader.Heading> between = Optional.empty();
+    private List<OwnListHeader.Heading> beside = List.of();
+    private Optional<String> partnerForProduct = Optional.empty();
     private final List<OwnListHeader.Heading> unknown = new ArrayList<>();
 
     private OwnListReading(RawTable raw, OwnListHeader header, HeadingWords words) {
-        this.raw = raw;
+        this.cells = new CellsBelow(raw, header);
         this.header = header;
         this.words = words;
     }
@@ -88,14 +96,95 @@ final class OwnListReading {
         OwnListReading reading = new OwnListReading(raw, header, words);
         HeadingSense last = new HeadingSense("", 1, "", Optional.empty());
         for (OwnListHeader.Heading heading : header.headings()) {
+            if (reading.beginsAnotherList(heading)) {
+                reading.beside = header.headings().stream()
+                        .filter(other -> other.column() >= heading.column())
+                        .toList();
+                break;
+            }
             last = reading.read(heading, last);
         }
+        reading.takePartnerForProduct();
         return reading;
+    }
+
+    /** True where the heading of the run's id stands again and with it most of those read so far: a list beside the list. */
+    private boolean beginsAnotherList(OwnListHeader.Heading heading) {
+        boolean id = understood.entrySet().stream()
+                .anyMatch(entry -> entry.getValue().subject().equals("run")
+                        && entry.getValue().quantity().equals("id")
+                        && sameWords(entry.getKey(), heading));
+        long again = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .filter(before -> header.headings().stream()
+                        .anyMatch(other -> other.column() > heading.column() && sameWords(before, other)))
+                .count();
+        long before = header.headings().stream()
+                .filter(other -> other.column() < heading.column())
+                .count();
+        return id && again >= 2 && 2 * again >= before;
+    }
+
+    private static boolean sameWords(OwnListHeader.Heading one, OwnListHeader.Heading other) {
+        return Words.loose(one.text()).equals(Words.loose(other.text()));
+    }
+
+    /** Headings of another list beside this one, which were not read. */
+    List<OwnListHeader.Heading> beside() {
+        return beside;
+    }
+
+    /**
+     * In a list without a name of the product, the last kind of compound before its weight of which nothing is charged names it: {@code Acid,
+     * Amount, Alcohol, Amount, Ester, Isolated}.
+     */
+    private void takePartnerForProduct() {
+        List<Map.Entry<OwnListHeader.Heading, HeadingSense>> products = understood.entrySet().stream()
+                .filter(entry -> PRODUCTS.contains(entry.getValue().subject()))
+                .toList();
+        boolean described = products.stream()
+                .map(Map.Entry::getValue)
+                .anyMatch(sense -> !sense.called().isEmpty()
+                        || List.of("", "name", "formula", "molar mass").contains(sense.quantity()));
+        if (described || products.isEmpty()) {
+            return;
+        }
+        int first = products.get(0).getKey().column();
+        HeadingSense before = null;
+        for (Map.Entry<OwnListHeader.Heading, HeadingSense> entry : understood.entrySet()) {
+            if (entry.getKey().column() < first
+                    && MATERIALS.contains(entry.getValue().subject())) {
+                before = entry.getValue();
+            }
+        }
+        if (before == null || !PARTNERS.contains(before.subject()) || isCharged(before)) {
+            return;
+        }
+        HeadingSense named = before;
+        boolean another = understood.values().stream()
+                .anyMatch(sense -> MATERIALS.contains(sense.subject()) && !sense.isAbout(named) && isCharged(sense));
+        if (another) {
+            partnerForProduct = Optional.of(named.subject());
+            HeadingSense product = products.get(0).getValue().withSubject("product", 1);
+            understood.replaceAll((heading, sense) -> sense.isAbout(named) ? sense.ofThatOf(product) : sense);
+        }
+    }
+
+    private boolean isCharged(HeadingSense whose) {
+        return Stream.concat(
+                        understood.values().stream(), open.values().stream().flatMap(List::stream))
+                .anyMatch(sense -> sense.isAbout(whose)
+                        && List.of("mass", "volume", "amount", "equivalents").contains(sense.quantity()));
+    }
+
+    /** The kind of compound that was taken for the product. */
+    Optional<String> partnerForProduct() {
+        return partnerForProduct;
     }
 
     /** Understands one heading; returns the sense that says whom the headings right of it are about. */
     private HeadingSense read(OwnListHeader.Heading heading, HeadingSense last) {
-        List<HeadingSense> senses = words.senses(heading.text()).stream()
+        List<HeadingSense> senses = cells.fitting(heading, words.senses(heading.text())).stream()
                 .filter(sense -> isPossible(heading, sense))
                 .toList();
         if (senses.isEmpty()) {
@@ -103,11 +192,13 @@ final class OwnListReading {
             between = between.or(() -> Optional.of(heading));
             return last;
         }
-        List<HeadingSense> placed = senses.stream()
-                .map(sense -> sense.subject().isEmpty() && !last.subject().isEmpty() ? sense.ofThatOf(last) : sense)
-                .filter(OwnListReading::hasPlace)
-                .distinct()
-                .toList();
+        List<HeadingSense> placed = cells.settledByUnits(
+                heading,
+                senses.stream()
+                        .map(sense -> placed(heading, sense, last))
+                        .filter(OwnListReading::hasPlace)
+                        .distinct()
+                        .toList());
         boolean onlyByPlace = senses.stream().allMatch(s -> s.subject().isEmpty());
         if (onlyByPlace && between.isPresent() && !placed.isEmpty()) {
             behind.put(heading, between.get());
@@ -127,6 +218,10 @@ final class OwnListReading {
         if (onlyByPlace) {
             byPlace.add(heading);
         }
+        if (sense.subject().equals(NamedInHeading.WORKUP) && between.isEmpty()) {
+            // what follows may be its volume as well as that of the material before it
+            between = Optional.of(heading);
+        }
         if (!MATERIALS.contains(sense.subject()) && !PRODUCTS.contains(sense.subject())) {
             return last;
         }
@@ -134,6 +229,23 @@ final class OwnListReading {
             between = Optional.empty();
         }
         return sense;
+    }
+
+    /** A sense without a subject is about what was named last to its left; a letter behind it says which one of these. */
+    private HeadingSense placed(OwnListHeader.Heading heading, HeadingSense sense, HeadingSense last) {
+        if (!sense.subject().isEmpty() || last.subject().isEmpty()) {
+            return sense;
+        }
+        Matcher letter = LETTER.matcher(heading.text());
+        if (!letter.find()) {
+            return sense.ofThatOf(last);
+        }
+        int which = letter.group(1).charAt(0) - 'A' + 1;
+        return understood.values().stream()
+                .filter(other -> other.subject().equals(last.subject()) && other.number() == which)
+                .findFirst()
+                .map(sense::ofThatOf)
+                .orElse(sense);
     }
 
     private static boolean hasPlace(HeadingSense sense) {
@@ -165,24 +277,12 @@ final class OwnListReading {
         if (!sense.quantity().equals("molarity") || sense.unit().isPresent()) {
             return true;
         }
-        return numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
-    }
-
-    /** The numbers below a heading. */
-    List<NumberText.Number> numbers(OwnListHeader.Heading heading) {
-        return raw.rows().stream()
-                .filter(row -> row.row() > header.lastRow().row())
-                .flatMap(row -> row.cell(heading.column()).stream())
-                .map(CellNumber::read)
-                .filter(NumberText.Number.class::isInstance)
-                .map(NumberText.Number.class::cast)
-                .toList();
+        return cells.numbers(heading).stream().noneMatch(n -> n.value().doubleValue() > MOST_MOLAR);
     }
 
     /** True where a number without a unit of its own stands below a heading without one. */
     boolean lacksUnit(OwnListHeader.Heading heading, HeadingSense sense) {
-        return sense.unit().isEmpty()
-                && numbers(heading).stream().anyMatch(n -> n.unit().isEmpty());
+        return cells.lackUnit(heading, sense);
     }
 
     /** The name of the only product that headings name; other headings of the product are then about it. */

@@ -45,7 +45,7 @@ final class OwnListRow {
                         .flatMap(name -> header.heading(name).stream())
                         .flatMap(heading -> row.cell(heading.column()).stream())
                         .anyMatch(cell -> isSummary(CellNumber.shown(cell)))
-                || isHeadingAgain(row);
+                || header.isRepeatedBy(row);
     }
 
     private boolean isSummary(String text) {
@@ -53,14 +53,5 @@ final class OwnListRow {
         boolean usual = word.find() && SUMMARY.matcher(word.group()).matches();
         String loose = Words.loose(text);
         return usual || leaveOut.stream().map(Words::loose).anyMatch(own -> !own.isEmpty() && loose.startsWith(own));
-    }
-
-    private boolean isHeadingAgain(RawRow row) {
-        RawRow last = header.lastRow();
-        return row.cells().size() > 1
-                && row.cells().stream()
-                        .allMatch(cell -> last.cell(cell.column())
-                                .filter(heading -> Words.loose(heading.text()).equals(Words.loose(cell.text())))
-                                .isPresent());
     }
 }

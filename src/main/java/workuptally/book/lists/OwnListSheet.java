@@ -56,9 +56,11 @@ public final class OwnListSheet {
     /**
      * A sheet laid out as the headings file says.
      *
+     * @param beside layouts of other lists that stand beside it on the sheet
      * @throws UnreadableBookException if the headings are not found, or that of the run's id is missing
      */
-    public static OwnListSheet of(RawTable raw, OwnListLayout layout, MatchedHeadings.Reading reading)
+    public static OwnListSheet of(
+            RawTable raw, OwnListLayout layout, List<OwnListLayout> beside, MatchedHeadings.Reading reading)
             throws UnreadableBookException {
         Set<String> named = layout.feeds().stream()
                 .flatMap(feed -> feed.columns().values().stream())
@@ -73,13 +75,27 @@ public final class OwnListSheet {
             throw new UnreadableBookException("The list " + raw.sheet() + " in " + raw.file()
                     + " has none of the headings that the headings file names: correct one of the two and run again.");
         }
-        OwnListSheet sheet =
-                new OwnListSheet(OwnListCells.of(raw, header.get(), reading.log()), layout, header.get(), reading);
+        Set<Integer> ofOthers = columns(header.get(), beside);
+        ofOthers.removeAll(columns(header.get(), List.of(layout)));
+        OwnListHeader own = ofOthers.isEmpty() ? header.get() : header.get().without(ofOthers);
+        RawTable cells = OwnListCells.without(OwnListCells.of(raw, own, reading.log()), ofOthers);
+        OwnListSheet sheet = new OwnListSheet(cells, layout, own, reading);
         sheet.requireRun();
         sheet.leaveOutRows();
+        sheet.leaveOutSecondTable();
+        ShiftedRows.leaveOut(cells, layout, own, sheet.leftOut, reading.log());
         sheet.reportHeadings();
         sheet.reportNoAmounts();
+        new OwnListBlanks(cells, own, sheet.leftOut, reading.log()).report(layout);
         return sheet;
+    }
+
+    private static Set<Integer> columns(OwnListHeader header, List<OwnListLayout> layouts) {
+        return layouts.stream()
+                .flatMap(layout -> layout.names().stream())
+                .flatMap(name -> header.heading(name).stream())
+                .map(OwnListHeader.Heading::column)
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
     private OwnListFeed runs() {
@@ -129,6 +145,25 @@ public final class OwnListSheet {
                     "a row for each run; titles, repeated headings, totals and means are none",
                     "Look whether one of them is a run; name others under \"leave out\" in the headings file.");
         }
+    }
+
+    /** Leaves out what stands below a second row of headings, under a blank row. */
+    private void leaveOutSecondTable() {
+        SecondTable.below(raw, header).ifPresent(second -> {
+            raw.rows().stream()
+                    .map(RawRow::row)
+                    .filter(row -> row >= second.firstRow() && row <= second.lastRow())
+                    .forEach(leftOut::add);
+            log.add(
+                    FindingCode.LIST_ROWS_LEFT_OUT,
+                    Severity.CHECK,
+                    "",
+                    new Place(raw.file(), raw.sheet(), second.firstRow(), -1, ""),
+                    "a second table under the list, rows " + second.firstRow() + " to " + second.lastRow()
+                            + ", with the headings " + second.headings(),
+                    "one list on a sheet",
+                    "Nothing, if its rows are no runs; else repeat the headings of the list above them and run again.");
+        });
     }
 
     /** Says which headings still wait for an answer, and which no table takes. */

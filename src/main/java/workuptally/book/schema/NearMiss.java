@@ -31,13 +31,34 @@ public final class NearMiss {
             Map.entry("temperature", List.of("temperatur", "température")),
             Map.entry("gross", List.of("brutto", "brut")),
             Map.entry("tare", List.of("tara")),
-            Map.entry("net", List.of("netto")),
+            Map.entry("net", List.of("netto", "nett", "net wt", "auswaage", "poids net")),
             Map.entry("density", List.of("dichte", "densité")),
             Map.entry("formula", List.of("formel", "formule")),
             Map.entry("material", List.of("reagent", "compound", "chemical", "stoff")),
             Map.entry("layer", List.of("fraction", "schicht")),
             Map.entry("chemist", List.of("operator", "bearbeiter")),
             Map.entry("ph after", List.of("ph")));
+
+    /** Words of the trade for tables of the form, German and French (common practice). */
+    private static final Map<String, List<String>> OTHER_TABLES = Map.of(
+            "runs", List.of("versuche", "versuch", "ansätze", "ansatz", "läufe", "experiments", "experiment", "essais"),
+            "products", List.of("produkte", "produkt", "produits"),
+            "charges", List.of("einwaagen", "einwaage", "edukte", "chargen", "chemikalien", "reagents", "réactifs"),
+            "isolated",
+                    List.of(
+                            "isoliert",
+                            "isolierte",
+                            "auswaagen",
+                            "auswaage",
+                            "ausbeuten",
+                            "isolé",
+                            "isolés",
+                            "weights"),
+            "layers", List.of("schichten", "phasen", "phases", "couches"),
+            "workup", List.of("aufarbeitung", "aufarbeitungen", "work-up", "traitement"),
+            "assays", List.of("gehalte", "gehalt", "analysen", "analytik", "dosages"),
+            "containers", List.of("behälter", "kanister", "bidons"),
+            "limits", List.of("grenzwerte", "grenzen", "limites"));
 
     private NearMiss() {}
 
@@ -49,6 +70,9 @@ public final class NearMiss {
                 .filter(table -> {
                     String own = Words.loose(table.name());
                     return own.equals(loose)
+                            || OTHER_TABLES.getOrDefault(own, List.of()).stream()
+                                    .map(Words::loose)
+                                    .anyMatch(loose::equals)
                             || (own + "s").equals(loose)
                             || own.equals(loose + "s")
                             || WordGuess.isSlipOf(loose, own);

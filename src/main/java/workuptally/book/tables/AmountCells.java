@@ -33,7 +33,10 @@ final class AmountCells {
         String typedBeside = row.text(unitColumn.heading());
         boolean inDrops = NumberText.meansDrops(typedBeside);
         String beside = inDrops ? Unit.MILLILITRE.symbol() : typedBeside;
-        NumberText read = inDrops ? inDrops(numbers.read(column, cell.get())) : numbers.read(column, cell.get());
+        NumberText typed = numbers.read(column, cell.get());
+        NumberText read = inDrops
+                ? inDrops(typed)
+                : NumberCells.saidTwice(typed).orElseGet(() -> numbers.one(column, typed, false));
         Optional<Unit> unitBeside = Unit.named(beside);
         if (!(read instanceof NumberText.Number number)) {
             Field field = numbers.notANumber(column, cell.get(), read);

@@ -18,11 +18,29 @@ final class ChoiceCells {
     private static final Pattern WORDS = Pattern.compile("[\\p{L} -]+");
 
     private static final Set<String> YES = Set.of(
-            "yes", "y", "true", "ja", "j", "oui", "✓", "✔", "wanted", "target", "desired", "product", "mainproduct");
+            "yes",
+            "y",
+            "true",
+            "wahr",
+            "vrai",
+            "1",
+            "ja",
+            "j",
+            "oui",
+            "✓",
+            "✔",
+            "wanted",
+            "target",
+            "desired",
+            "product",
+            "mainproduct");
     private static final Set<String> NO = Set.of(
             "no",
             "n",
             "false",
+            "falsch",
+            "faux",
+            "0",
             "nein",
             "non",
             "byproduct",

@@ -58,7 +58,7 @@ final class NumberCells {
     NumberText read(Column column, RawCell cell) {
         NumberText read = headings.read(column, cell);
         if (read instanceof NumberText.Ambiguous ambiguous) {
-            return inRange(column, ambiguous).orElseGet(ambiguous::fault);
+            return inRange(column, ambiguous).orElseGet(() -> ambiguous.fault(cell.text()));
         }
         return read;
     }
@@ -83,7 +83,7 @@ final class NumberCells {
     }
 
     /** Several numbers as one, where the column means one by them. */
-    private static NumberText one(Column column, NumberText read, boolean total) {
+    NumberText one(Column column, NumberText read, boolean total) {
         if (!(read instanceof NumberText.Several several)) {
             return read;
         }
@@ -92,7 +92,12 @@ final class NumberCells {
         boolean alike = several.numbers().stream().allMatch(n -> n.unit().equals(a.unit()));
         return switch (several.together()) {
             case SUM -> total && alike ? total(several.numbers()) : severalNumbers(column);
-            case PORTIONS -> total ? product(a, b) : portions();
+            case PORTIONS ->
+                total
+                        ? product(a, b)
+                        : headings.has("Portions")
+                                ? portions()
+                                : severalFault("Write the total of the portions and run again.");
             case DIFFERENCE ->
                 column.means(Column.Several.DIFFERENCE)
                                 && alike
@@ -171,6 +176,23 @@ final class NumberCells {
 
     private static NumberText severalFault(String action) {
         return NumberText.unreadable(action);
+    }
+
+    /**
+     * {@code 1.87 g / 10 mmol}: one amount said twice, of which the first counts; nothing where the two are of one quantity or lack a unit.
+     */
+    static Optional<NumberText> saidTwice(NumberText read) {
+        if (!(read instanceof NumberText.Several several)
+                || several.numbers().size() != 2
+                || several.numbers().stream().anyMatch(n -> n.unit().isEmpty())
+                || several.together() != NumberText.Together.SLASH && several.together() != NumberText.Together.SUM) {
+            return Optional.empty();
+        }
+        NumberText.Number first = several.numbers().get(0);
+        Quantity other = several.numbers().get(1).unit().orElseThrow().quantity();
+        return first.unit().orElseThrow().quantity() == other
+                ? Optional.empty()
+                : Optional.of(first.with(new NumberText.Remark(Severity.NOTE, "")));
     }
 
     /** What a cell without a number is: blank, or unreadable and reported. */

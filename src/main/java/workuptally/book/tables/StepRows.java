@@ -2,6 +2,8 @@ package workuptally.book.tables;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -9,6 +11,10 @@ import workuptally.model.Step;
 
 /** Reads the Workup table; Layers and Isolated are read before it, so that labels are spelled as there. */
 public final class StepRows {
+    /** A count behind or before an operation, {@code wash 3x}, {@code 3x wash}; {@code wash 3} is the third one. */
+    private static final Pattern COUNTED = Pattern.compile(
+            "(?i)(?<![\\p{L}\\d])(?:(?<before>\\d{1,2}) ?[x×]|[x×] ?(?<behind>\\d{1,2}))(?![\\p{L}\\d])");
+
     private StepRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
@@ -16,7 +22,7 @@ public final class StepRows {
     }
 
     private static Step step(TableRow row, RunParts run) {
-        Field portions = row.count("Portions");
+        Field portions = portions(row);
         Optional<PortionCells.Portioned> written = row.portioned("Volume", portions);
         return new Step(
                 row.text("Step"),
@@ -41,6 +47,18 @@ public final class StepRows {
                 given(row, run, "Gives other"),
                 row.text("Notes"),
                 row.place());
+    }
+
+    /** The portions of their own column, else those that stand with the operation. */
+    private static Field portions(TableRow row) {
+        Matcher counted = COUNTED.matcher(row.text("Operation"));
+        if (!row.isBlank("Portions") || !counted.find()) {
+            return row.count("Portions");
+        }
+        String count = counted.group("before") == null ? counted.group("behind") : counted.group("before");
+        return Integer.parseInt(count) == 0
+                ? Field.NoNumber.BLANK
+                : row.entered(new Field.Figure(Integer.parseInt(count), Field.Qualifier.EXACT, 0, count), "Operation");
     }
 
     private static Optional<Step.Operation> operation(TableRow row) {

@@ -121,7 +121,7 @@ public final class TableRows {
                     Severity.NOTE,
                     "",
                     new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + " hidden rows",
+                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
                     "nothing; hidden rows count like others",
                     "Look at them if you did not expect any.");
         }
@@ -133,7 +133,7 @@ public final class TableRows {
                 Optional<MatchedHeadings> own = inForce.repeatedIn(row, raw, table, log);
                 if (own.isPresent()) {
                     inForce = own.get();
-                } else if (isShifted(row, inForce)) {
+                } else if (inForce.isShifted(row)) {
                     reportShifted(row, inForce);
                 } else if (!inForce.takeUnits(row, table, log)) {
                     TableRow tableRow = new TableRow(withMerged(row), inForce, columns, log, recurring);
@@ -154,13 +154,6 @@ public final class TableRows {
         }
     }
 
-    /** A line of a CSV file with more cells than headings: an unquoted comma within a number has moved all behind it. */
-    private boolean isShifted(RawRow row, MatchedHeadings inForce) {
-        return !raw.spreadsheet()
-                && !row.cells().isEmpty()
-                && row.cells().get(row.cells().size() - 1).column() > inForce.lastColumn();
-    }
-
     private void reportShifted(RawRow row, MatchedHeadings inForce) {
         boolean needed = table.columns().stream().anyMatch(column -> column.need() == Need.FIGURE);
         log.add(
@@ -169,7 +162,7 @@ public final class TableRows {
                 "",
                 new RowPlace(inForce.place(), row.row(), row.line())
                         .at(table.columns().get(0).heading()),
-                "read a line with more cells than headings",
+                "read a line whose cells do not fit the headings",
                 "a cell for each heading; a decimal comma needs quotes where commas part the cells",
                 "Put the number in quotes or write a decimal point, and run again; the line was left out.");
     }

@@ -99,7 +99,10 @@ public final class Template {
                 for (String name : list.sheets().isEmpty()
                         ? source.names().stream().limit(1).toList()
                         : list.sheets()) {
-                    source.sheet(name, new FindingLog()).ifPresent(own::add);
+                    source.sheet(name, new FindingLog())
+                            .filter(raw -> own.stream()
+                                    .noneMatch(known -> known.sheet().equals(raw.sheet())))
+                            .ifPresent(own::add); // lists side by side are one sheet
                 }
             }
             for (Table table : Schema.TABLES) {

@@ -312,10 +312,6 @@ final class UrgentActions {
         }
     }
 
-    private static String ids(Set<String> ids) {
-        return Words.listed(List.copyOf(ids), ", ", 18, more -> more + " more");
-    }
-
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
     private void book(List<Ranked> all) {
         Set<String> runs = new LinkedHashSet<>();

@@ -74,7 +74,8 @@ public final class AcidsAndBases {
         return base > 0 && part.classes().contains(BASE) ? new Equivalents(0, 0, 0, 0, 0, base, 0) : Equivalents.NONE;
     }
 
-    private boolean isHydrogenHalide(String gas) {
+    /** True for a gas that is a mineral acid in water, so that a base there takes it up. */
+    public boolean isHydrogenHalide(String gas) {
         return substances
                 .solute(gas)
                 .flatMap(Solute::behaviour)

@@ -8,18 +8,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.IdealGas;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
-import workuptally.model.Figure;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.MaterialRow;
 import workuptally.reference.Oxidant;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
@@ -33,8 +33,8 @@ import workuptally.tally.layers.LayerTally;
 /**
  * What each wash neutralises and which gas it sets free.
  *
- * <p>A base wash meets the acids that were measured in the layer it gave and the mineral acid charged, if no water went over the mixture
- * before. In a plan it meets every acid charged less what full conversion uses up, and in the worst case every acid charged. Gases of the
+ * <p>A base wash meets the acids that were measured in the layer it gave and every other acid charged less what full conversion uses up,
+ * if no water went over the mixture before. In a plan it meets every acid charged less what full conversion uses up, and in the worst case every acid charged. Gases of the
  * reagents where water first comes in: hydrogen of hydrides, hydrogen chloride and sulfur dioxide of acid chlorides, by the table of materials,
  * less what the reaction uses up; in the worst case all of them.
  */
@@ -90,77 +90,28 @@ public final class StepReactions {
         return reactions;
     }
 
-    /** Gases that water sets free from the reagents charged, one entry each; what one reagent has left does not make up for another. */
+    /** Gases that water sets free from the reagents charged. */
     private List<StepReaction> gasesOfReagents(Step step) {
-        Map<String, Released> gases = new LinkedHashMap<>();
-        for (List<ChargeAmount> portions : reagents().values()) {
-            double charged = portions.stream()
-                    .flatMap(p -> p.amountMillimoles().stream())
-                    .mapToDouble(MeasuredValue::value)
-                    .sum();
-            double used = extentMillimoles()
-                    * portions.stream()
-                            .flatMap(p -> p.charge().coefficient().entered().stream())
-                            .mapToDouble(Entered::value)
-                            .max()
-                            .orElse(0);
-            String material = portions.get(0).charge().material();
-            for (MaterialRow.Gas gas :
-                    acidsAndBases.gasesWithWater(portions.get(0).charge())) {
-                gases.merge(
-                        gas.name(),
-                        Released.of(material, charged, used, gas.molesPerMole().orElseThrow()),
-                        Released::plus);
-            }
-        }
-        return gases.entrySet().stream()
-                .map(gas -> new StepReaction(
-                        step,
-                        gas.getKey(),
-                        gas.getValue().expected(),
-                        gas.getValue().worst(),
-                        litres(gas.getValue().expected()),
-                        litres(gas.getValue().worst()),
-                        loads(step),
-                        0,
-                        0,
-                        0,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        gas.getValue().because()))
-                .toList();
-    }
-
-    /** Gas of some reagents, mmol, with what it rests on. */
-    private record Released(double expected, double worst, Phrase because) {
-        static Released of(String material, double charged, double used, double perMole) {
-            return new Released(
-                    Math.max(0, charged - used) * perMole,
-                    charged * perMole,
-                    Phrase.of(
-                            "{} from each of {} {}, less {} used by the reaction",
-                            Figure.digits(perMole, 3, ""),
-                            Figure.digits(charged, 3, "mmol"),
-                            material,
-                            Figure.digits(used, 3, "mmol")));
-        }
-
-        Released plus(Released other) {
-            return new Released(
-                    expected + other.expected, worst + other.worst, Phrase.of("{}; {}", because, other.because));
-        }
-    }
-
-    /** Charges with a known amount; rows of one name are portions of it, which the reaction uses up once. */
-    private Map<String, List<ChargeAmount>> reagents() {
-        Map<String, List<ChargeAmount>> reagents = new LinkedHashMap<>();
-        for (ChargeAmount amount : amounts) {
-            if (amount.amountMillimoles().isPresent()) {
-                reagents.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
-                        .add(amount);
-            }
-        }
-        return reagents;
+        boolean bringsBase = Optional.ofNullable(additions.get(step))
+                .filter(a -> acidsAndBases.of(a).base() > 0)
+                .isPresent();
+        return new ReagentGases(acidsAndBases, amounts, extentMillimoles())
+                .of(bringsBase).entrySet().stream()
+                        .map(gas -> new StepReaction(
+                                step,
+                                gas.getKey(),
+                                gas.getValue().expectedMillimoles(),
+                                gas.getValue().worstMillimoles(),
+                                litres(gas.getValue().expectedMillimoles()),
+                                litres(gas.getValue().worstMillimoles()),
+                                loads(step),
+                                0,
+                                0,
+                                0,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                gas.getValue().because()))
+                        .toList();
     }
 
     private static boolean bringsWater(Step step) {
@@ -170,14 +121,13 @@ public final class StepReactions {
 
     private Optional<StepReaction> baseWash(Addition addition, Equivalents wash, boolean waterBefore) {
         boolean planned = run.status() == Run.Status.PLANNED;
-        Equivalents charged = chargedAcids();
-        double consumed = planned ? weakAcidUsedMillimoles() : 0;
+        List<ChargeAmount> acids = planned ? amounts : notMeasuredIn(addition.step());
+        Equivalents charged = chargedAcids(acids);
+        double left = Math.max(0, charged.acid() - weakAcidUsedMillimoles(acids) - basesChargedMillimoles());
         double measured =
                 Math.max(measuredAcidMillimoles(addition.step()), waterBefore ? 0 : acidFromOxidantMillimoles());
-        double expected = planned
-                ? Math.max(0, charged.acid() - consumed - basesChargedMillimoles())
-                : measured + (waterBefore ? 0 : Math.max(0, charged.strongAcid() - basesChargedMillimoles()));
-        double worst = planned ? charged.acid() : measured + charged.strongAcid();
+        double expected = planned ? left : measured + (waterBefore ? 0 : left);
+        double worst = planned ? charged.acid() : measured + (waterBefore ? charged.strongAcid() : charged.acid());
         if (wash.isMild()) {
             // Acetate takes protons from mineral acids only.
             expected = planned || !waterBefore ? charged.strongAcid() : 0;
@@ -189,11 +139,9 @@ public final class StepReactions {
         boolean gives = wash.givesCarbonDioxide();
         double gas = gives
                 ? AcidBase.carbonDioxideMillimoles(
-                        planned ? expected : Math.min(expected, wash.base()),
-                        wash.carbonate(),
-                        planned ? Math.max(wash.hydrogencarbonate(), expected) : wash.hydrogencarbonate())
+                        Math.min(expected, wash.base()), wash.carbonate(), wash.hydrogencarbonate())
                 : 0;
-        double worstGas = !gives ? 0 : planned ? worst : Math.min(worst, wash.carbonate() + wash.hydrogencarbonate());
+        double worstGas = gives ? Math.min(worst, wash.carbonate() + wash.hydrogencarbonate()) : 0;
         double millilitres =
                 addition.volumeMillilitres().map(MeasuredValue::value).orElse(0.0);
         return Optional.of(new StepReaction(
@@ -218,8 +166,10 @@ public final class StepReactions {
                                 "{}{}",
                                 acidSource(addition.step(), waterBefore),
                                 waterBefore
-                                        ? Phrase.of("; mineral acid went with the water before")
-                                        : Phrase.of(" and the mineral acid charged or set free by water"))));
+                                        ? Phrase.of("; acid charged went with the water before")
+                                        : Phrase.of(
+                                                " and the acid charged or set free by water, less what full conversion"
+                                                        + " uses up and bases bind"))));
     }
 
     private Optional<StepReaction> acidWash(Addition addition, Equivalents wash) {
@@ -257,8 +207,20 @@ public final class StepReactions {
                 Phrase.of("bases measured in the layer it gave")));
     }
 
-    private Equivalents chargedAcids() {
+    /** Charges of which no assay of the aqueous layers of a step tells how much came there. */
+    private List<ChargeAmount> notMeasuredIn(Step step) {
+        Set<String> measured = step.givesAqueous().stream()
+                .flatMap(label -> contents(label).stream())
+                .filter(c -> c.kind() == Content.Kind.MEASURED)
+                .map(c -> c.substance().toLowerCase(Locale.ROOT))
+                .collect(Collectors.toSet());
         return amounts.stream()
+                .filter(a -> !measured.contains(a.charge().material().toLowerCase(Locale.ROOT)))
+                .toList();
+    }
+
+    private Equivalents chargedAcids(List<ChargeAmount> acids) {
+        return acids.stream()
                 .map(acidsAndBases::of)
                 .map(e -> new Equivalents(e.strongAcid(), e.weakAcid(), 0, 0, 0, 0, 0))
                 .reduce(Equivalents.NONE, Equivalents::plus);
@@ -281,8 +243,8 @@ public final class StepReactions {
         return left;
     }
 
-    private double weakAcidUsedMillimoles() {
-        return amounts.stream()
+    private double weakAcidUsedMillimoles(List<ChargeAmount> acids) {
+        return acids.stream()
                 .filter(a -> acidsAndBases.of(a).weakAcid() > 0)
                 .mapToDouble(a ->
                         a.charge().coefficient().entered().map(Entered::value).orElse(0.0) * extentMillimoles())

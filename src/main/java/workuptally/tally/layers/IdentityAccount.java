@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
@@ -108,7 +110,8 @@ public final class IdentityAccount {
                     organic,
                     aqueous,
                     verdict,
-                    position(layer, given, verdict, organic, aqueous)));
+                    position(layer, given, verdict, organic, aqueous),
+                    lower(given, organic, aqueous, isMeasured(step, reactionMeasured))));
         }
         return identities;
     }
@@ -186,12 +189,30 @@ public final class IdentityAccount {
         if (liquid.millilitres() <= 0) {
             return Optional.empty();
         }
-        double millilitres = liquid.parts().entrySet().stream()
-                .mapToDouble(part -> part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius))
-                .sum();
-        double without = liquid.totalGrams() / millilitres;
-        double with = (liquid.totalGrams() + solutes) / (millilitres + solutes / soluteDensity);
+        double millilitres = 0;
+        double grams = 0;
+        for (Map.Entry<String, Ingredients.Part> part : liquid.parts().entrySet()) {
+            OptionalDouble of = grams(part.getKey(), part.getValue());
+            if (of.isEmpty()) {
+                return Optional.empty();
+            }
+            grams += of.getAsDouble();
+            millilitres += part.getValue().millilitres() / flow.densityOver20(part.getKey(), celsius);
+        }
+        double without = grams / millilitres;
+        double with = (grams + solutes) / (millilitres + solutes / soluteDensity);
         return Optional.of(new Expected(Math.min(without, with), Math.max(without, with)));
+    }
+
+    /** Of a liquid charged by volume whose density was not entered or not read, by the density of the tables; empty without one. */
+    private OptionalDouble grams(String component, Ingredients.Part part) {
+        if (part.grams() > 0 || part.millilitres() <= 0) {
+            return OptionalDouble.of(part.grams());
+        }
+        OptionalDouble density = substances.densityGramsPerMillilitre(component);
+        return density.isPresent()
+                ? OptionalDouble.of(part.millilitres() * density.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private Verdict verdict(LayerTally layer, Expected organic, Expected aqueous) {
@@ -230,6 +251,30 @@ public final class IdentityAccount {
                         ? PositionCheck.AGREES
                         : PositionCheck.CONTRADICTS)
                 .orElse(PositionCheck.OPEN);
+    }
+
+    private Optional<Layer.Phase> lower(
+            List<LayerTally> given, Expected organic, Expected aqueous, boolean isMeasured) {
+        Optional<MeasuredValue> ofOrganic = density(given, Layer.Phase.ORGANIC);
+        Optional<MeasuredValue> ofAqueous = density(given, Layer.Phase.AQUEOUS);
+        if (ofOrganic.isPresent() && ofAqueous.isPresent()) {
+            MeasuredValue difference = ofOrganic.get().minus(ofAqueous.get());
+            boolean apart = Math.abs(difference.value())
+                    > substances.value(Threshold.DENSITY_FIT) * difference.standardUncertainty();
+            return apart
+                    ? Optional.of(difference.value() > 0 ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS)
+                    : Optional.empty();
+        }
+        return isMeasured && organic.gap(aqueous) >= substances.value(Threshold.DENSITY_DIFFERENCE)
+                ? LayerIdentity.lower(organic, aqueous)
+                : Optional.empty();
+    }
+
+    private static Optional<MeasuredValue> density(List<LayerTally> given, Layer.Phase phase) {
+        return given.stream()
+                .filter(l -> recorded(l).orElseThrow() == phase)
+                .flatMap(l -> l.densityGramsPerMillilitre().stream())
+                .findFirst();
     }
 
     /** By the measured densities of the two layers, where they differ by more than their uncertainty. */

@@ -18,6 +18,7 @@ import workuptally.model.Step;
  * @param expectedAqueous density expected of the aqueous phase of the contact
  * @param verdict what the density says
  * @param position whether the recorded position agrees with the densities
+ * @param lower phase that lies below: by both measured densities, else by those expected; empty where they do not tell
  */
 public record LayerIdentity(
         String label,
@@ -27,7 +28,8 @@ public record LayerIdentity(
         Expected expectedOrganic,
         Expected expectedAqueous,
         Verdict verdict,
-        PositionCheck position) {
+        PositionCheck position,
+        Optional<Layer.Phase> lower) {
 
     /** The expectation for the phase that the record names. */
     public Expected expectedAsRecorded() {

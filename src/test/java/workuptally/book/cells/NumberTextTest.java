@@ -98,7 +98,7 @@ class NumberTextTest {
     @ValueSource(strings = {"1,234", "12,345", "999,000 g"})
     void asksWhereACommaCanBeReadInTwoWays(String typed) {
         NumberText.Ambiguous read = assertInstanceOf(NumberText.Ambiguous.class, NumberText.parse(typed));
-        assertEquals("number-ambiguous", read.fault().code().word());
+        assertEquals("number-ambiguous", read.fault("1,234").code().word());
     }
 
     @ParameterizedTest

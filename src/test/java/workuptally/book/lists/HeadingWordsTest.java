@@ -26,6 +26,13 @@ class HeadingWordsTest {
     @ParameterizedTest
     @CsvSource({
         "Exp. No., run.id",
+        "Lsm., solvent.",
+        "Coupling agent, reagent.",
+        "Titre (mol/L), .titre mol/L",
+        "Titer (M), .titre mol/L",
+        "\u03bd, .coefficient",
+        "Stoich. coeff., .coefficient",
+        "yield B, product2.yield",
         "Versuchs-Nr., run.id",
         "N° essai, run.id",
         "Datum, run.date",

@@ -188,6 +188,75 @@ class OwnListReadingTest {
                 .isUnreadable());
     }
 
+    @Test
+    void unitsInARowBelowTheHeadingsAreTheirs() throws Exception {
+        String parts = "'Runs': [{'Run': 'Nr'}], 'Products': [{'Product': '= p', 'Molar mass': 'M'}],"
+                + " 'Isolated': [{'Lot': '= l', 'Product': '= p', 'Net': 'Auswaage'}]";
+        for (String units : List.of(";;mg", ";-;[mg]", ";;in mg")) {
+            Book book = read("Nr;M;Auswaage\n" + units + "\n1;100;250\n2;100;0,3 g\n", lists(parts));
+            assertEquals(2, book.runs().size());
+            assertEquals(0.25, net(book, 0), 1e-12);
+            assertEquals(0.3, net(book, 1), 1e-12);
+        }
+    }
+
+    private static double net(Book book, int run) {
+        return book.runs()
+                .get(run)
+                .lots()
+                .get(0)
+                .netGrams()
+                .entered()
+                .orElseThrow()
+                .value();
+    }
+
+    @Test
+    void anotherTableBelowAnEmptyRowIsNamedAndGivesNoRuns() throws Exception {
+        Book book = read(
+                "No,A,mg\n1,acid,250\n\nBalance,Checked,By\nAB-1,2025-01-01,KB\n",
+                lists("'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Actual amount': 'mg'}]"));
+        assertEquals(List.of("1"), book.runs().stream().map(r -> r.id()).toList());
+        assertTrue(Wording.POINT.of(finding(book, "list-rows-left-out").seen()).contains("rows 4 to 5"));
+    }
+
+    @Test
+    void runsBelowAnEmptyRowStayRuns() throws Exception {
+        Book book = read(
+                "No,A,mg\n1,acid,250\n\nNo,A,mg\n2,amine,300\n\n3,salt,\n",
+                lists("'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Actual amount': 'mg'}]"));
+        assertEquals(
+                List.of("1", "2", "3"), book.runs().stream().map(r -> r.id()).toList());
+    }
+
+    @Test
+    void aMappedColumnThatNoRowFillsIsNamedWithWhatItUnlocks() throws Exception {
+        Book book = read(
+                "No,A,MW,mg,Net,Purity\n1,acid,122.12,250,,\n2,acid,122.12,300,-,\n",
+                lists(
+                        "'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Actual amount': 'mg', 'Molar mass': 'MW'}],"
+                                + " 'Products': [{'Product': '= p'}],"
+                                + " 'Isolated': [{'Lot': '= l', 'Product': '= p', 'Net (mg)': 'Net', 'Assay': 'Purity'}]"));
+        List<Finding> blank = book.findings().stream()
+                .filter(f -> f.code().word().equals("list-column-blank"))
+                .toList();
+        assertEquals(2, blank.size(), book.findings()::toString);
+        assertTrue(Wording.POINT.of(blank.get(0).seen()).contains("'Net'"));
+        assertTrue(Wording.POINT.of(blank.get(0).expected()).contains("yield"));
+        assertTrue(Wording.POINT.of(blank.get(1).seen()).contains("'Purity'"));
+    }
+
+    @Test
+    void aColumnWhosePartnerIsFilledMayBeBlank() throws Exception {
+        Book book = read(
+                "No,A,Formula,MW,mg\n1,acid,,122.12,250\n",
+                lists(
+                        "'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Formula': 'Formula', 'Molar mass': 'MW', 'Actual amount': 'mg'}]"));
+        assertTrue(
+                book.findings().stream().noneMatch(f -> f.code().word().equals("list-column-blank")),
+                book.findings()::toString);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

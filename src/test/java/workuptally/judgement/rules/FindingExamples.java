@@ -43,6 +43,7 @@ final class FindingExamples {
 
     private void charges() {
         add("molar-mass-mismatch", Severity.STOP, clean().with("charges", "C6H7N,93.13", "C6H8ClN,93.13"));
+        add("formula-doubtful", Severity.CHECK, clean().with("charges", "C6H7N,93.13", "C6H70,93.13"));
         add("molar-mass-rounded", Severity.NOTE, clean().with("charges", "C6H7N,93.13", "C6H7N,93.3"));
         add(
                 "charge-form-mismatch",
@@ -92,7 +93,7 @@ final class FindingExamples {
                 "titre-missing",
                 Severity.NOTE,
                 clean().plus("charges", "X1,n-BuLi in hexanes,base,C4H9Li,64.06,,,,1,mL,,2.5,,0.69,"));
-        add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "5.136"));
+        add("limiting-ambiguous", Severity.CHECK, clean().with("charges", "6.012", "ca. 5.22"));
         add("limiting-not-substrate", Severity.CHECK, clean().with("charges", "6.012", "5.000"));
         add(
                 "coefficient-suspect",
@@ -123,6 +124,11 @@ final class FindingExamples {
                 planned()
                         .with("products", "neutral,,,304", "acid,4.2,,304")
                         .with("workup", "water,1,30,,,0.998", "1 M NaOH,1,30,,,1.04"));
+        add(
+                "portion-held-more",
+                Severity.CHECK,
+                clean().plus("layers", "X1,O1,organic,upper,E-09,66,,,,,consumed")
+                        .plus("assays", "X1,O1,acetanilide,,HPLC,9.8,mg/mL,2.0,"));
         add("layer-lost", Severity.CHECK, clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,lost"));
         add("amount-far-from-plan", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,2.33,g"));
         add(
@@ -179,7 +185,8 @@ final class FindingExamples {
         add(
                 "water-miscible-solvent",
                 Severity.CHECK,
-                clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,40,mL,,,,0.789,"));
+                clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,40,mL,,,,0.789,")
+                        .with("assays", "X1,A1,acetanilide,,HPLC,1.51,mg/mL,2.0,\n", ""));
         add(
                 "pka-shifted",
                 Severity.NOTE,
@@ -224,6 +231,7 @@ final class FindingExamples {
         add("layer-density-unexpected", Severity.CHECK, clean().with("layers", "E-01,34,97.63", "E-01,34,139.63"));
         add("rag-not-assayed", Severity.HOLD, rag());
         add("emulsion-not-recorded", Severity.HOLD, clean().with("workup", "density,none,O1", "density,persistent,O1"));
+        add("cake-lighter-than-agent", Severity.CHECK, clean().with("layers", "6.92", "0.692"));
         add(
                 "product-on-cake",
                 Severity.NOTE,
@@ -282,6 +290,8 @@ final class FindingExamples {
                 "not-at-constant-mass",
                 Severity.CHECK,
                 clean().with("isolated", "melting point,,", "melting point,96.8011,"));
+        add("purified-exceeds-source", Severity.CHECK, purified("39.1234", "99.5"));
+        add("purified-below-source", Severity.CHECK, purified("30.1234", "9.95"));
         add("weighed-warm", Severity.NOTE, clean().with("isolated", "melting point,,", "melting point,96.9060,"));
         add("copied-weighing", Severity.CHECK, clean().with("layers", "21,85.02,60.26", "21,97.63,63.11"));
         add(
@@ -295,6 +305,13 @@ final class FindingExamples {
                 clean().table(
                                 "corrections",
                                 "When,Who,Record,Old,New,Reason\n2026-03-03,C1,X1 layer A1 volume,43,34,digits swapped\n"));
+    }
+
+    /** The crude recrystallised to one lot, by gross (g) over a tare of 24.9911 g and assay (%). */
+    private static ExampleBook purified(String gross, String assay) {
+        return clean().plus(
+                        "isolated",
+                        "X1,P1,acetanilide,purified,CR1,F-02," + gross + ",24.9911,," + assay + ",1.0,melting point,,");
     }
 
     private void assays() {

@@ -170,8 +170,31 @@ class RulesStaySilentTest {
     void someWaterMiscibleSolventIsANote() throws Exception {
         Finding finding = only(
                 "water-miscible-solvent",
-                ExampleBook.clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,12,mL,,,,0.789,"));
+                ExampleBook.clean()
+                        .plus("charges", "X1,ethanol,solvent,C2H6O,,,,,12,mL,,,,0.789,")
+                        .with("assays", "X1,A1,acetanilide,,HPLC,1.51,mg/mL,2.0,\n", ""));
         assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void waterMiscibleSolventOverAnAssayedAqueousLayerIsNoFinding() throws Exception {
+        silent(
+                "water-miscible-solvent",
+                ExampleBook.clean().plus("charges", "X1,ethanol,solvent,C2H6O,,,,,40,mL,,,,0.789,"));
+    }
+
+    /** 4.661 g of 99.5 % aniline are 49.80 mmol; 5.136 g of 99 % anhydride are 49.81 mmol. */
+    @Test
+    void chargesWeighedOneToOneAreANoteSinceTheoryIsTheSame() throws Exception {
+        Finding finding = only("limiting-ambiguous", ExampleBook.clean().with("charges", "6.012", "5.136"));
+        assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void crudeWhoseAssaysAddUpIsNotToBeDriedFurther() throws Exception {
+        ExampleBook crude = ExampleBook.clean().with("isolated", "96.9022,90.3358,,99.1", "97.7022,90.3358,,88.1");
+        assertEquals(Severity.CHECK, only("crude-above-theory", crude).severity());
+        silent("crude-above-theory", crude.plus("assays", "X1,CR1,acetic acid,,NMR,11.5,% w/w,,"));
     }
 
     @Test

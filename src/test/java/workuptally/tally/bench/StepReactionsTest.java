@@ -97,7 +97,9 @@ class StepReactionsTest {
                 .but("workup", "Gives organic", "O1")
                 .but("workup", "Gives aqueous", "A1"));
         assertEquals(20, reaction.expectedMillimoles(), 1e-9);
-        assertEquals(30, reaction.worstMillimoles(), 1e-9);
+        // 30 mmol of acid set no more carbon dioxide free than the 25 mmol of hydrogencarbonate hold.
+        assertEquals(30, reaction.worstToNeutraliseMillimoles(), 1e-9);
+        assertEquals(25, reaction.worstMillimoles(), 1e-9);
         assertEquals(1.25, reaction.capacityRatio().orElseThrow(), 1e-9);
     }
 
@@ -134,32 +136,8 @@ class StepReactionsTest {
         "acetic anhydride, '', '', 20"
     })
     void whatWaterMakesOfAcidChloridesCounts(String material, String gases, String litres, double acid) {
-        SmallBook book = SmallBook.empty()
-                .but("runs", "Status", "planned")
-                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
-                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
-                .but("charges", "Planned amount", "1")
-                .but("charges", "Planned unit", "mmol")
-                .row("charges", "Material", material, "Role", "reagent", "Molar mass", "100")
-                .but("charges", "Planned amount", "10")
-                .but("charges", "Planned unit", "mmol")
-                .row(
-                        "workup",
-                        "Step",
-                        "1",
-                        "Operation",
-                        "wash",
-                        "From",
-                        "RM",
-                        "Material",
-                        "sat. NaHCO3",
-                        "Volume",
-                        "100")
-                .but("workup", "Gives organic", "O1")
-                .but("workup", "Gives aqueous", "A1");
-        List<StepReaction> reactions = book.tally().evidence().reactions();
         List<StepReaction> released =
-                reactions.stream().filter(r -> r.washMillimoles() == 0).toList();
+                plannedWith(material, "water").tally().evidence().reactions();
         assertEquals(
                 gases, String.join(" ", released.stream().map(StepReaction::gas).toList()));
         assertEquals(
@@ -169,11 +147,55 @@ class StepReactionsTest {
                         released.stream()
                                 .map(r -> String.valueOf(Math.round(r.worstMillimoles())))
                                 .toList()));
-        StepReaction wash = reactions.stream()
+        // Into hydrogencarbonate the hydrogen chloride comes as carbon dioxide, once.
+        List<StepReaction> neutralised =
+                plannedWith(material, "sat. NaHCO3").tally().evidence().reactions();
+        assertTrue(neutralised.stream().noneMatch(r -> r.gas().equals("HCl")));
+        StepReaction wash = neutralised.stream()
                 .filter(r -> r.washMillimoles() > 0)
                 .findFirst()
                 .orElseThrow();
         assertEquals(acid, wash.worstToNeutraliseMillimoles(), 1e-9);
+    }
+
+    /** A run over 1 mmol of substrate with 10 mmol of a reagent, and a first wash of 100 mL. */
+    private static SmallBook plannedWith(String material, String wash) {
+        return SmallBook.empty()
+                .but("runs", "Status", "planned")
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
+                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Planned amount", "1")
+                .but("charges", "Planned unit", "mmol")
+                .row("charges", "Material", material, "Role", "reagent", "Molar mass", "100")
+                .but("charges", "Planned amount", "10")
+                .but("charges", "Planned unit", "mmol")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", wash, "Volume", "100")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // A done run over 1 mmol of substrate, 10 mmol of reagent; by stoichiometry as above, and 5 mmol measured of
+        // another acid.
+        "trifluoroacetic acid, , 15",
+        "acetic anhydride, , 25",
+        "acetic anhydride, 1, 24",
+        "Acetylchlorid, 1, 24"
+    })
+    void doneRunRemembersTheCarbonDioxideOfOrganicAcids(String material, String coefficient, double millimoles) {
+        SmallBook book = SmallBook.empty()
+                .row("products", "Product", "P", "Wanted", "yes", "Molar mass", "200")
+                .row("charges", "Material", "S", "Role", "substrate", "Molar mass", "100", "Coefficient", "1")
+                .but("charges", "Actual amount", "1")
+                .but("charges", "Actual unit", "mmol")
+                .row("charges", "Material", material, "Role", "reagent", "Molar mass", "100")
+                .but("charges", "Coefficient", coefficient == null ? "" : coefficient)
+                .but("charges", "Actual amount", "10")
+                .but("charges", "Actual unit", "mmol");
+        StepReaction ample = reaction(wash(book, "sat. NaHCO3", "100"));
+        assertEquals("CO2", ample.gas());
+        assertEquals(millimoles, ample.expectedMillimoles(), 1e-9);
     }
 
     @ParameterizedTest

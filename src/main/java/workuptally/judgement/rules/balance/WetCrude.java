@@ -1,11 +1,17 @@
 package workuptally.judgement.rules.balance;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.measure.MeasuredValue;
+import workuptally.model.Assay;
 import workuptally.model.Book;
+import workuptally.model.Field.Entered;
+import workuptally.model.Field.Qualifier;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -21,7 +27,8 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
 
 /**
- * A crude mass at or above theory: over 100 % it holds solvent or water; near 100 % without an assay it says nothing; with an assay well
+ * A crude mass at or above theory: over 100 % it holds something else, which is a finding unless assays
+ * of it account for its mass; near 100 % without an assay it says nothing; with an assay well
  * below it, crude over theory is not the yield. Where mole ratios were read as well, they are compared with the assay.
  */
 public final class WetCrude implements RunRule {
@@ -66,6 +73,9 @@ public final class WetCrude implements RunRule {
                 Figure.decimals(percent, 1, "%"),
                 ratio(tally, book, lot));
         if (percent > 100 + overTheory.expandedUncertainty(factor)) {
+            if (corrected.isPresent() && isExplained(tally, book, lot)) {
+                return;
+            }
             findings.add(
                     FindingCode.CRUDE_ABOVE_THEORY,
                     Severity.CHECK,
@@ -113,6 +123,32 @@ public final class WetCrude implements RunRule {
                     "Y = m·w / m(theory)",
                     Phrase.of("Report the corrected yield; crude over theory is not a yield."));
         }
+    }
+
+    /** True where product and other assays of a crude add up to its mass within U: nothing in it is unaccounted for. */
+    private static boolean isExplained(RunTally tally, Book book, LotTally lot) {
+        double sum = lot.productFraction().orElseThrow().value();
+        double variance = Math.pow(lot.productFraction().orElseThrow().standardUncertainty(), 2);
+        Set<String> counted = new HashSet<>();
+        counted.add(tally.run().countsAs(lot.product()).toLowerCase(Locale.ROOT));
+        for (Assay assay : tally.run().assays()) {
+            Optional<Entered> result = assay.result()
+                    .entered()
+                    .filter(r -> r.qualifier() == Qualifier.EXACT || r.qualifier() == Qualifier.ABOUT);
+            if (assay.sample().equals(lot.lot().label())
+                    && assay.unit().filter(u -> u == Assay.Unit.MASS_PERCENT).isPresent()
+                    && result.isPresent()
+                    && counted.add(tally.run().countsAs(assay.substance()).toLowerCase(Locale.ROOT))) {
+                double percent = assay.relativeStandardUncertaintyPercent()
+                        .entered()
+                        .map(Entered::value)
+                        .orElse(book.limits().value(Limit.ASSAY_OTHER));
+                double fraction = result.get().value() / 100;
+                sum += fraction;
+                variance += Math.pow(fraction * percent / 100, 2);
+            }
+        }
+        return counted.size() > 1 && sum + book.limits().value(Limit.COVERAGE_FACTOR) * Math.sqrt(variance) >= 1;
     }
 
     private Phrase ratio(RunTally tally, Book book, LotTally lot) {

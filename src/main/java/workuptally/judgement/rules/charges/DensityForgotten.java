@@ -41,15 +41,18 @@ public final class DensityForgotten implements RunRule {
         for (ChargeAmount amount : tally.amounts()) {
             Charge charge = amount.charge();
             if (amount.volumeMillilitres().isPresent() && amount.massGrams().isEmpty()) {
+                boolean amountKnown = amount.amountMillimoles().isPresent();
                 findings.add(
                         FindingCode.DENSITY_MISSING,
-                        Severity.CHECK,
+                        amountKnown ? Severity.NOTE : Severity.CHECK,
                         charge.row().at("Density"),
                         Phrase.of(
                                 "{} of {} without a density",
                                 Figure.digits(amount.volumeMillilitres().get().value(), 4, "mL"),
                                 charge.material()),
-                        Phrase.of("a density in g/mL; without it neither mass nor amount can be computed"),
+                        amountKnown
+                                ? Phrase.of("a density in g/mL; without it its mass is not known")
+                                : Phrase.of("a density in g/mL; without it neither mass nor amount can be computed"),
                         "n = V·ρ·w/M",
                         Phrase.of("Enter the density from the label or the safety data sheet."));
             }

@@ -1,6 +1,7 @@
 package workuptally.judgement.rules.charges;
 
 import java.math.BigDecimal;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
@@ -17,8 +18,14 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Theory;
 
-/** Two charges that cannot be told apart as limiting, or a limiting charge that is not the substrate. */
+/**
+ * Two charges that cannot be told apart as limiting, a note where theory is the same to 1 % whichever it is; or a limiting charge that is
+ * not the substrate.
+ */
 public final class LimitingReagentUnclear implements RunRule {
+
+    /** Theory is the same to that, whichever of them limits; common practice. */
+    private static final double CLOSE_PERCENT = 1;
 
     @Override
     public List<FindingCode> codes() {
@@ -37,7 +44,7 @@ public final class LimitingReagentUnclear implements RunRule {
         if (limiting.size() > 1) {
             findings.add(
                     FindingCode.LIMITING_AMBIGUOUS,
-                    Severity.CHECK,
+                    spreadPercent(tally.run(), limiting) > CLOSE_PERCENT ? Severity.CHECK : Severity.NOTE,
                     charge(tally.run(), limiting.get(0).material()).row().at("Actual amount"),
                     Phrase.of("the smallest amounts cannot be told apart: {}", named),
                     Phrase.of("one smallest n/ν by more than twice the standard uncertainty of the difference"),
@@ -64,13 +71,25 @@ public final class LimitingReagentUnclear implements RunRule {
         return findings.list();
     }
 
-    /** What is compared is n/ν; with a coefficient of 1 that is n. */
-    private static Phrase perCoefficient(Run run, Theory.Limiting limiting) {
-        double coefficient = charge(run, limiting.material())
+    /** How far the largest n/ν of them lies above the smallest, %. */
+    private static double spreadPercent(Run run, List<Theory.Limiting> limiting) {
+        DoubleSummaryStatistics extents = limiting.stream()
+                .mapToDouble(l -> l.amountMillimoles().value() / coefficient(run, l))
+                .summaryStatistics();
+        return 100 * (extents.getMax() / extents.getMin() - 1);
+    }
+
+    private static double coefficient(Run run, Theory.Limiting limiting) {
+        return charge(run, limiting.material())
                 .coefficient()
                 .entered()
                 .map(Entered::value)
                 .orElse(1.0);
+    }
+
+    /** What is compared is n/ν; with a coefficient of 1 that is n. */
+    private static Phrase perCoefficient(Run run, Theory.Limiting limiting) {
+        double coefficient = coefficient(run, limiting);
         double millimoles = limiting.amountMillimoles().value();
         return coefficient == 1
                 ? Phrase.of("{} {}", limiting.material(), Figure.decimals(millimoles, 2, "mmol"))

@@ -2,7 +2,6 @@ package workuptally.judgement.rules.layers;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,13 +9,13 @@ import workuptally.chemistry.AcidBase;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
-import workuptally.measure.MeasuredValue;
 import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
+import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
@@ -27,13 +26,12 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;
-import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;
-import workuptally.tally.layers.LayerGraph;
-import workuptally.tally.layers.LayerTally;
+import workuptally.tally.balance.FoundDownstream;
 
 /**
- * An acid or base found in an organic layer, or isolated by way of it, over water in which it is an ion, and one that a planned wash would take away as an ion.
+ * An acid or base found in an organic layer over water in which it is an ion, by an assay of the layer or, without one, in what was made of
+ * it alone; and one that a planned wash would take away as an ion.
  *
  * <p>Ionised to more than 99 %, two units of pH beyond the pKa. The pH of a planned wash is that of its class: hydroxide 13, carbonate 11,
  * hydrogencarbonate 8.3, strong acid 0.5, weak acid 2.5 (common practice).
@@ -57,135 +55,127 @@ public final class ContentAgainstPh implements RunRule {
     @Override
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
-        LayerGraph graph = LayerGraph.of(tally.run());
         Set<Product> told = new HashSet<>();
         for (Step step : tally.run().orderedSteps()) {
             for (Product product : tally.run().products()) {
                 if (tally.run().status() == Run.Status.PLANNED) {
                     planned(tally.run(), step, product, findings);
                 } else {
-                    int before = findings.list().size();
-                    done(tally, step, product, findings);
-                    if (findings.list().size() > before) {
-                        told.add(product);
-                    }
-                    if (!told.contains(product) && isolated(tally, graph, step, product, findings)) {
-                        told.add(product);
-                    }
+                    done(tally, step, product, told, findings);
                 }
             }
         }
         return findings.list();
     }
 
-    private void done(RunTally tally, Step step, Product product, FindingList findings) {
+    /** What was isolated contradicts every later wash as well, so that the first one is told. */
+    private void done(RunTally tally, Step step, Product product, Set<Product> told, FindingList findings) {
         Optional<Entered> pH = step.pHAfter().entered();
-        if (pH.isEmpty() || !isIon(product, pH.get().value())) {
+        if (pH.isEmpty()
+                || !isIon(product, pH.get().value())
+                || staysOrganic(product, pH.get().value())) {
             return;
         }
         for (String label : step.givesOrganic()) {
-            Optional<LayerTally> layer = tally.layer(label);
-            layer.stream()
-                    .flatMap(l -> l.contents().stream())
-                    .filter(c -> c.kind() == Content.Kind.MEASURED
-                            && c.substance().equalsIgnoreCase(product.name())
-                            && c.percentOf().orElse(0) >= substances.value(Threshold.AGAINST_PH_LEAST))
-                    .forEach(
-                            c -> findings.add(
-                                    FindingCode.CONTENT_AGAINST_PH,
-                                    Severity.CHECK,
-                                    layer.flatMap(LayerTally::entry)
-                                            .orElseThrow()
-                                            .row()
-                                            .at("Layer"),
-                                    Phrase.of(
-                                            "organic layer {} holds {} of {} by assay, but over water of pH {} it is an ion (pKa {})",
-                                            label,
-                                            Figure.decimals(c.percentOf().orElse(0), 1, "%"),
-                                            product.name(),
-                                            pH.get().asTyped(),
-                                            pKa(product).asTyped()),
-                                    Phrase.of("an ion in the aqueous layer"),
-                                    "more than 99 % ionised two units of pH beyond the pKa",
-                                    Phrase.of(
-                                            "Look at pH, labels, pKa and character; an assay of the aqueous layer settles which of them is wrong.")));
+            Optional<Content> assayed = tally.layer(label)
+                    .flatMap(layer -> layer.contents().stream()
+                            .filter(c -> c.kind() == Content.Kind.MEASURED
+                                    && c.substance().equalsIgnoreCase(product.name()))
+                            .findFirst());
+            if (assayed.isPresent()) {
+                against(
+                        Severity.CHECK,
+                        assayed.get().percentOf().orElse(0),
+                        Phrase.of("by assay"),
+                        tally.run()
+                                .layer(label)
+                                .map(l -> l.row().at("Layer"))
+                                .orElse(step.row().at("pH after")),
+                        label,
+                        pH.get(),
+                        product,
+                        findings);
+            } else if (!isUnbuffered(tally.run(), step) && !told.contains(product)) {
+                isolatedFrom(tally, step, label, product)
+                        .filter(found -> found.percentOfTheory() >= substances.value(Threshold.AGAINST_PH_LEAST))
+                        .filter(found -> told.add(product))
+                        .ifPresent(found -> against(
+                                Severity.HOLD,
+                                found.percentOfTheory(),
+                                Phrase.of(
+                                        "as found in {}, which was made of it alone",
+                                        String.join(", ", found.labels())),
+                                step.row().at("pH after"),
+                                label,
+                                pH.get(),
+                                product,
+                                findings));
+            }
         }
     }
 
-    /** A lot that came by way of the organic layer although its product is an ion in the water of that step, told at the first such step. */
-    private boolean isolated(RunTally tally, LayerGraph graph, Step step, Product product, FindingList findings) {
-        Optional<Entered> pH = step.pHAfter().entered();
-        if (pH.isEmpty()
-                || step.givesAqueous().isEmpty()
-                || !staysInWater(product, pH.get().value())) {
-            return false;
+    private void against(
+            Severity severity,
+            double percent,
+            Phrase evidence,
+            Place place,
+            String label,
+            Entered pH,
+            Product product,
+            FindingList findings) {
+        if (percent < substances.value(Threshold.AGAINST_PH_LEAST)) {
+            return;
         }
-        Set<String> organic = downstream(graph, step.givesOrganic());
-        Set<String> aqueous = downstream(graph, step.givesAqueous());
-        double theory = tally.theory().stream()
-                .flatMap(t -> t.products().stream())
-                .filter(t -> t.product().name().equalsIgnoreCase(product.name()))
-                .mapToDouble(t -> t.massGrams().value())
-                .findFirst()
-                .orElse(0);
-        Optional<LotTally> lot = tally.lots().stream()
-                .filter(l -> l.endsWorkup() && l.product().equalsIgnoreCase(product.name()))
-                .filter(l -> isOf(l, organic) && !isOf(l, aqueous))
-                .filter(l -> theory > 0
-                        && l.pureGrams().map(MeasuredValue::value).orElse(0.0)
-                                >= substances.value(Threshold.AGAINST_PH_LEAST) / 100 * theory)
-                .findFirst();
-        lot.ifPresent(l -> findings.add(
+        findings.add(
                 FindingCode.CONTENT_AGAINST_PH,
-                Severity.HOLD,
-                step.row().at("pH after"),
+                severity,
+                place,
                 Phrase.of(
-                        "lot {} came by way of {}, but over water of pH {} in step {} its product {} is an ion (pKa {}) and"
-                                + " belongs into {}",
-                        l.lot().label(),
-                        String.join(" + ", step.givesOrganic()),
-                        pH.get().asTyped(),
-                        step.number(),
+                        "organic layer {} holds {} of {} {}, but over water of pH {} it is an ion (pKa {})",
+                        label,
+                        Figure.decimals(percent, 1, "%"),
                         product.name(),
-                        pKa(product).asTyped(),
-                        String.join(" + ", step.givesAqueous())),
+                        evidence,
+                        pH.asTyped(),
+                        pKa(product).asTyped()),
                 Phrase.of("an ion in the aqueous layer"),
                 "more than 99 % ionised two units of pH beyond the pKa",
                 Phrase.of(
-                        "Look at pH, labels, pKa and character, and at whether the method for the aqueous layer sees the ion; until"
-                                + " then its layers may be the evidence.")));
-        return lot.isPresent();
+                        "Look at pH, labels, pKa and character; an assay of the aqueous layer, by a method that sees the ion,"
+                                + " settles which of them is wrong."));
     }
 
-    /** As an ion, and with a partition that does not hold it in the organic layer all the same, where that is known. */
-    private boolean staysInWater(Product product, double pH) {
+    /** A wash with water or brine, which has nothing to make an ion with whatever its pH reads. */
+    private boolean isUnbuffered(Run run, Step step) {
+        return step.operation().filter(o -> o == Step.Operation.WASH).isPresent()
+                && pHOf(run, step.material()).isEmpty();
+    }
+
+    /** What lots and later layers show of an organic layer that nobody assayed; what it is in per cent of theory. */
+    private static Optional<Found> isolatedFrom(RunTally tally, Step step, String label, Product product) {
+        if (step.from().contains(label)) {
+            return Optional.empty();
+        }
+        Optional<Double> theory = tally.theory()
+                .flatMap(t -> t.products().stream()
+                        .filter(p -> p.product().name().equalsIgnoreCase(product.name()))
+                        .findFirst())
+                .map(p -> p.massGrams().value());
+        return theory.flatMap(grams -> new FoundDownstream(tally.run(), tally.layers(), tally.lots())
+                .of(label, product)
+                .map(found -> new Found(found.labels(), 100 * found.grams().value() / grams)));
+    }
+
+    /** True where so much of the neutral form goes into the solvent that the ion follows it: P times what is not ionised is 1 or more. */
+    private static boolean staysOrganic(Product product, double pH) {
         Optional<Double> ratio = product.partitionRatio()
                 .entered()
                 .map(Entered::value)
                 .or(() -> product.logP().entered().map(l -> Math.pow(10, l.value())));
-        double neutral = isIon(product, pH) ? neutralFraction(product, pH) : 1;
-        return isIon(product, pH) && ratio.map(p -> p * neutral < 1).orElse(true);
-    }
-
-    private static double neutralFraction(Product product, double pH) {
         double acid = AcidBase.ionisedAcidFraction(pKa(product).value(), pH);
-        return product.character().filter(c -> c == Product.Character.BASE).isPresent() ? acid : 1 - acid;
-    }
-
-    private static boolean isOf(LotTally lot, Set<String> labels) {
-        return labels.contains(lot.lot().label()) || lot.lot().from().stream().anyMatch(labels::contains);
-    }
-
-    private static Set<String> downstream(LayerGraph graph, List<String> labels) {
-        Set<String> seen = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(labels);
-        while (!open.isEmpty()) {
-            String next = open.remove(open.size() - 1);
-            if (seen.add(next)) {
-                open.addAll(graph.children(next));
-            }
-        }
-        return seen;
+        double neutral =
+                product.character().orElse(Product.Character.NEUTRAL) == Product.Character.ACID ? 1 - acid : acid;
+        return ratio.filter(p -> p * neutral >= 1).isPresent();
     }
 
     private void planned(Run run, Step step, Product product, FindingList findings) {
@@ -249,4 +239,6 @@ public final class ContentAgainstPh implements RunRule {
             return Optional.empty();
         }
     }
+
+    private record Found(List<String> labels, double percentOfTheory) {}
 }

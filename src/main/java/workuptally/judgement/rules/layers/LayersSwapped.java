@@ -1,6 +1,9 @@
 package workuptally.judgement.rules.layers;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.model.Book;
@@ -46,6 +49,7 @@ public final class LayersSwapped implements RunRule {
             }
             phase(findings, identity, layer);
         }
+        lowerLayers(findings, tally.evidence().identities());
         return findings.list();
     }
 
@@ -111,6 +115,36 @@ public final class LayersSwapped implements RunRule {
                 Phrase.of("the denser layer below; {}", expected(identity)),
                 SOURCE,
                 Phrase.of("Settle which layer was drained first, and correct position or label."));
+    }
+
+    /** The layer typed as lower in Workup; where labels or positions of the contact are already in doubt, that is the same cause. */
+    private static void lowerLayers(FindingList findings, List<LayerIdentity> identities) {
+        Set<Step> told = new HashSet<>();
+        for (LayerIdentity identity : identities) {
+            Step step = identity.step();
+            boolean inDoubt = identities.stream()
+                    .filter(i -> i.step() == step)
+                    .anyMatch(i -> i.verdict() == Verdict.SWAPPED || i.position() == PositionCheck.CONTRADICTS);
+            Optional<Layer.Phase> typed =
+                    step.lowerLayer().map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+            if (!inDoubt
+                    && typed.isPresent()
+                    && identity.lower().filter(l -> l != typed.get()).isPresent()
+                    && told.add(step)) {
+                findings.add(
+                        FindingCode.LAYER_POSITION_CONTRADICTION,
+                        Severity.CHECK,
+                        step.row().at("Lower layer"),
+                        Phrase.of(
+                                "step {}: the {} layer is recorded as the lower one, by density it is the {} one",
+                                step.number(),
+                                typed.get().word(),
+                                identity.lower().get().word()),
+                        Phrase.of("the denser layer below; {}", expected(identity)),
+                        SOURCE,
+                        Phrase.of("Settle which layer was drained first; the labels of both layers rest on it."));
+            }
+        }
     }
 
     private static void phase(FindingList findings, LayerIdentity identity, Layer layer) {

@@ -8,13 +8,18 @@ import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
+import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.bench.ContactMixture;
 
-/** Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice). */
+/**
+ * Water-miscible solvent left in at the first contact: above 10 % v/v of the organic solvent a note, above 30 % a check (common practice).
+ *
+ * <p>Nothing where the aqueous layer was assayed, which is what it asks for.
+ */
 public final class WaterMiscibleSolvent implements RunRule {
 
     private final Substances substances;
@@ -35,8 +40,22 @@ public final class WaterMiscibleSolvent implements RunRule {
         tally.evidence().contactMixtures().stream()
                 .filter(c -> c.waterMisciblePercent() > substances.value(Threshold.MISCIBLE_NOTE))
                 .findFirst()
+                .filter(contact -> !isAssayed(tally, contact))
                 .ifPresent(contact -> judge(findings, contact));
         return findings.list();
+    }
+
+    /** True where every aqueous layer of the contact was assayed for every wanted product: what went into the water is known. */
+    private static boolean isAssayed(RunTally tally, ContactMixture contact) {
+        List<String> aqueous = contact.step().givesAqueous();
+        return !aqueous.isEmpty()
+                && aqueous.stream()
+                        .allMatch(label -> tally.run().products().stream()
+                                .filter(Product::wanted)
+                                .allMatch(product -> tally.layer(label).stream()
+                                        .flatMap(layer -> layer.contents().stream())
+                                        .anyMatch(c ->
+                                                c.substance().equalsIgnoreCase(product.name()) && c.isOwnEvidence())));
     }
 
     private void judge(FindingList findings, ContactMixture contact) {

@@ -1,0 +1,101 @@
+package workuptally.tally.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import workuptally.measure.MeasuredValue;
+import workuptally.model.Field.Entered;
+import workuptally.model.Figure;
+import workuptally.model.Phrase;
+import workuptally.reference.MaterialRow;
+import workuptally.tally.amounts.AcidsAndBases;
+import workuptally.tally.amounts.ChargeAmount;
+
+/** Gases that water sets free from the reagents charged, less what the reaction uses up of each; one reagent's rest makes up for no other's. */
+final class ReagentGases {
+    private final AcidsAndBases acidsAndBases;
+    private final List<ChargeAmount> amounts;
+    private final double extentMillimoles;
+
+    ReagentGases(AcidsAndBases acidsAndBases, List<ChargeAmount> amounts, double extentMillimoles) {
+        this.acidsAndBases = acidsAndBases;
+        this.amounts = List.copyOf(amounts);
+        this.extentMillimoles = extentMillimoles;
+    }
+
+    /**
+     * By formula of the gas.
+     *
+     * @param intoBase true where the water brings a base, which takes a hydrogen halide up where it forms: what that sets free is counted
+     *     with the base
+     */
+    Map<String, Released> of(boolean intoBase) {
+        Map<String, Released> gases = new LinkedHashMap<>();
+        for (List<ChargeAmount> portions : reagents().values()) {
+            double charged = portions.stream()
+                    .flatMap(p -> p.amountMillimoles().stream())
+                    .mapToDouble(MeasuredValue::value)
+                    .sum();
+            double used = extentMillimoles
+                    * portions.stream()
+                            .flatMap(p -> p.charge().coefficient().entered().stream())
+                            .mapToDouble(Entered::value)
+                            .max()
+                            .orElse(0);
+            String material = portions.get(0).charge().material();
+            for (MaterialRow.Gas gas :
+                    acidsAndBases.gasesWithWater(portions.get(0).charge())) {
+                if (!intoBase || !acidsAndBases.isHydrogenHalide(gas.name())) {
+                    gases.merge(
+                            gas.name(),
+                            Released.of(
+                                    material, charged, used, gas.molesPerMole().orElseThrow()),
+                            Released::plus);
+                }
+            }
+        }
+        return gases;
+    }
+
+    /** Charges with a known amount; rows of one name are portions of it, which the reaction uses up once. */
+    private Map<String, List<ChargeAmount>> reagents() {
+        Map<String, List<ChargeAmount>> reagents = new LinkedHashMap<>();
+        for (ChargeAmount amount : amounts) {
+            if (amount.amountMillimoles().isPresent()) {
+                reagents.computeIfAbsent(amount.charge().material().toLowerCase(Locale.ROOT), m -> new ArrayList<>())
+                        .add(amount);
+            }
+        }
+        return reagents;
+    }
+
+    /**
+     * Gas of some reagents.
+     *
+     * @param expectedMillimoles of what the reaction leaves, mmol
+     * @param worstMillimoles of all that was charged, mmol
+     * @param because what it rests on
+     */
+    record Released(double expectedMillimoles, double worstMillimoles, Phrase because) {
+        private static Released of(String material, double charged, double used, double perMole) {
+            return new Released(
+                    Math.max(0, charged - used) * perMole,
+                    charged * perMole,
+                    Phrase.of(
+                            "{} from each of {} {}, less {} used by the reaction",
+                            Figure.digits(perMole, 3, ""),
+                            Figure.digits(charged, 3, "mmol"),
+                            material,
+                            Figure.digits(used, 3, "mmol")));
+        }
+
+        private Released plus(Released other) {
+            return new Released(
+                    expectedMillimoles + other.expectedMillimoles,
+                    worstMillimoles + other.worstMillimoles,
+                    Phrase.of("{}; {}", because, other.because));
+        }
+    }
+}
