@@ -181,7 +181,8 @@ final class FirstPage {
     private void recovery(List<Block> blocks) {
         List<Recovery> runs = Recovery.of(review);
         if (!runs.isEmpty()) {
-            blocks.add(look.heading("Where the product is, % of theory by run"));
+            blocks.add(look.heading("Where the product is, % of theory by run"
+                    + (RecoveryStrip.namesAll(runs.size()) ? "" : "; every run has a bar, a tick leads to its name")));
             blocks.add(new Figure(look, new RecoveryStrip(look, runs)));
         }
     }

@@ -121,11 +121,12 @@ public record TopFigure(String label, String value, String detail) {
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% other distillates, ";
+                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
                 "to re-use " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, " + distillates + "lost "
-                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0%");
+                        + numbers.fixed(period.solventNotFoundPercent(), 0)
+                        + "\u00A0%; the rest in layers, cakes, lots");
     }
 }

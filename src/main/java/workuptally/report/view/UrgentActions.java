@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
@@ -45,9 +44,6 @@ final class UrgentActions {
     /** The same in a planned run, where it stands behind a longer sentence. */
     private static final int MOST_OF_MEETINGS_PLANNED = 38;
 
-    /** Characters for transfers of one kind. */
-    private static final int MOST_OF_IDS = 28;
-
     private final Review review;
     private final ReadableNumbers numbers;
 
@@ -58,8 +54,7 @@ final class UrgentActions {
 
     List<UrgentAction> ranked() {
         List<Ranked> all = new ArrayList<>();
-        transfers(all);
-        containers(all);
+        new ContainerActions(review).addTo(all);
         Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
         Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
         List<Item> product = new ArrayList<>();
@@ -256,61 +251,6 @@ final class UrgentActions {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    /** Proposed transfers that should not be made or should wait, on one line. */
-    private void transfers(List<Ranked> all) {
-        Set<String> stopped = new LinkedHashSet<>();
-        Set<String> held = new LinkedHashSet<>();
-        for (Finding finding : review.findings()) {
-            String transfer = finding.subject().transfer();
-            if (!transfer.isEmpty() && finding.severity() == Severity.STOP) {
-                stopped.add(transfer);
-            } else if (!transfer.isEmpty() && finding.severity() == Severity.HOLD && !stopped.contains(transfer)) {
-                held.add(transfer);
-            }
-        }
-        if (stopped.isEmpty() && held.isEmpty()) {
-            return;
-        }
-        long proposed = ProposalLine.of(review).size();
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, proposed);
-        String wait = held.isEmpty() ? "" : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, proposed);
-        all.add(new Ranked(
-                stopped.isEmpty() ? 1 : 0,
-                Double.MAX_VALUE,
-                new UrgentAction(
-                        stopped.isEmpty() ? Severity.HOLD : Severity.STOP,
-                        "transfers",
-                        List.of(),
-                        none + wait + ": see the account for safety staff",
-                        OptionalDouble.empty())));
-    }
-
-    /** Containers that no working day is left for, on one line: it is the only day on which something can be done about them. */
-    private void containers(List<Ranked> all) {
-        List<String> due = new ArrayList<>();
-        for (ContainerReview container : review.containers()) {
-            container
-                    .tally()
-                    .age()
-                    .filter(a -> a.overdue() || a.dueNow())
-                    .ifPresent(age -> due.add(container.id() + (age.overdue() ? " (overdue)" : " (last working day)")));
-        }
-        if (!due.isEmpty()) {
-            String text = "Have collected today: "
-                    + Words.listed(due, ", ", UrgentAction.MOST_CHARACTERS - 22, more -> more + " more");
-            all.add(new Ranked(
-                    1,
-                    Double.MAX_VALUE,
-                    new UrgentAction(Severity.CHECK, "containers", List.of(), text, OptionalDouble.empty())));
-        }
-    }
-
-    /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
-    private static String ids(Set<String> ids, long proposed) {
-        String all = String.join(", ", ids);
-        return all.length() <= MOST_OF_IDS ? all : ids.size() + " of the " + proposed + " proposed transfers";
-    }
-
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
     private void book(List<Ranked> all) {
         Set<String> runs = new LinkedHashSet<>();
@@ -376,5 +316,5 @@ final class UrgentActions {
      * @param grams product at stake, g
      * @param action the action
      */
-    private record Ranked(int rank, double grams, UrgentAction action) {}
+    record Ranked(int rank, double grams, UrgentAction action) {}
 }

@@ -42,8 +42,13 @@ public final class RecoveryStrip implements Picture {
                         .orElse(100));
     }
 
+    /** True where each bar has its name beside it; with more runs some names stand below their bars. */
+    public static boolean namesAll(int runs) {
+        return runs <= MOST_LYING;
+    }
+
     private boolean lies() {
-        return runs.size() <= MOST_LYING;
+        return namesAll(runs.size());
     }
 
     @Override
