@@ -235,14 +235,10 @@ final class TableRow {
         return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
     }
 
-    /**
-     * An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank.
-     *
-     * @param need how much depends on it in this row
-     */
-    Optional<Amount> amount(String heading, String unitHeading, Need need) {
+    /** An amount needed so much, with its unit in the cell, the unit column or the heading; nothing where blank. */
+    Optional<Amount> amount(String heading, String unit, Need need) {
         return new AmountCells(this, headings, numbers)
-                .amount(columns.get(heading).needed(need), columns.get(unitHeading));
+                .amount(columns.get(heading).needed(need), columns.get(unit));
     }
 
     /**
