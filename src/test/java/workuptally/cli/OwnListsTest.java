@@ -164,6 +164,53 @@ class OwnListsTest {
         }
     }
 
+    /** A list of the resources, as a CSV file. */
+    private Path listed(String name) throws IOException {
+        try (var in = OwnListsTest.class.getResourceAsStream("/workuptally/lists/" + name + ".csv")) {
+            return Files.write(folder.resolve(name + ".csv"), in.readAllBytes());
+        }
+    }
+
+    @Test
+    void theListOfTheGuideGivesTheYieldsItStates() throws IOException {
+        String guide = Files.readString(Path.of("reference", "lists.md"));
+        String list = guide.substring(guide.indexOf("```csv\n") + 7);
+        Path file = Files.writeString(folder.resolve("ausbeuten.csv"), list.substring(0, list.indexOf("```")));
+        JsonNode review = review(file);
+        // 1540 / (1061 / 106.12 × 181.24), 845 / (680.8 / 136.15 × 211.26)
+        assertYields(Map.of("N-1", 85.0, "N-2", 80.0), yields(review));
+        assertEquals(1.812, review.at("/runs/0/theory/0/massGrams").asDouble(), 0.0005);
+        assertEquals(List.of(), findings(review, "list-heading"));
+    }
+
+    @Test
+    void frenchWithEquivalentsAndSolvent() throws IOException {
+        // 1150 / (1221 / 122.123 × 136.150), 608 / (690.6 / 138.122 × 152.149)
+        assertYields(Map.of("F-1", 84.5, "F-2", 79.9), yields(review(listed("esters"))));
+    }
+
+    @Test
+    void wideWithTwelveReagents() throws IOException {
+        JsonNode review = review(listed("twelve-reagents"));
+        // 800 / (935.2 / 187.04 × 184.24), 655 / (785.0 / 157.01 × 154.21)
+        assertYields(Map.of("W-1", 86.8, "W-2", 85.0), yields(review));
+        assertEquals(List.of(), findings(review, "list-heading"));
+    }
+
+    @Test
+    void headingsThatChangeOverTheYears() throws IOException {
+        JsonNode review = review(listed("three-headings"));
+        // 1.90 / (2.00 / 138.12 × 180.16), 2.00 / (2.05 / 138.12 × 180.16); the third year is in mg
+        assertYields(Map.of("Y-1", 72.8, "Y-2", 74.8), yields(review));
+        assertEquals(1, findings(review, "list-heading-missing").size());
+    }
+
+    @Test
+    void partedByBarsWithCrudeAndPure() throws IOException {
+        // 650 / (760.8 / 152.15 × 154.16), 610 / (750.7 / 150.13 × 152.15)
+        assertYields(Map.of("S-1", 84.3, "S-2", 80.2), yields(review(listed("barred"))));
+    }
+
     @Test
     void proposalNamesWhatItDidNotUnderstand() throws IOException {
         Path list = Files.writeString(

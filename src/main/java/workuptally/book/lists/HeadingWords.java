@@ -116,7 +116,7 @@ final class HeadingWords {
         if (FILLERS.contains(token.toLowerCase(Locale.ROOT))) {
             return combined(tokens, from + 1, sofar);
         }
-        if (token.matches("[1-9]")) {
+        if (token.matches("[1-9]\\d?")) {
             return combined(tokens, from + 1, sofar.withSubject(sofar.subject(), Integer.parseInt(token)));
         }
         return compound(tokens, from, sofar);

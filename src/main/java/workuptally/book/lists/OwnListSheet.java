@@ -128,8 +128,9 @@ public final class OwnListSheet {
     private void leaveOutRows() {
         OwnListRow kind = new OwnListRow(header, runHeadings(), layout.leaveOut());
         List<String> named = new ArrayList<>();
+        leftOut.addAll(new ChangedHeadings(raw, header, runHeadings()).leaveOut(log));
         for (RawRow row : raw.rows()) {
-            if (row.row() > header.lastRow().row() && kind.isNoRun(row)) {
+            if (row.row() > header.lastRow().row() && !leftOut.contains(row.row()) && kind.isNoRun(row)) {
                 leftOut.add(row.row());
                 named.add(row.row() + " ('"
                         + FindingLog.shortened(CellNumber.shown(row.cells().get(0)), 24) + "')");

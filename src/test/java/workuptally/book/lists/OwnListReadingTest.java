@@ -221,6 +221,16 @@ class OwnListReadingTest {
     }
 
     @Test
+    void rowsBelowHeadingsInAnotherUnitAreLeftOutWithAStop() throws Exception {
+        Book book = read(
+                "No,A,g\n1,acid,2.0\nNo,A,g\n2,acid,2.1\nNo,A,mg\n3,acid,2200\nNo,A,g\n4,acid,2.3\n",
+                lists("'Runs': [{'Run': 'No'}], 'Charges': [{'Material': 'A', 'Actual amount': 'g'}]"));
+        assertEquals(
+                List.of("1", "2", "4"), book.runs().stream().map(r -> r.id()).toList());
+        assertEquals(Severity.STOP, finding(book, "list-heading-missing").severity());
+    }
+
+    @Test
     void runsBelowAnEmptyRowStayRuns() throws Exception {
         Book book = read(
                 "No,A,mg\n1,acid,250\n\nNo,A,mg\n2,amine,300\n\n3,salt,\n",
