@@ -236,9 +236,9 @@ final class TableRow {
     }
 
     /** An amount needed so much, with its unit in the cell, the unit column or the heading; nothing where blank. */
-    Optional<Amount> amount(String heading, String unit, Need need) {
+    Optional<Amount> amount(String amount, String unit, Need need) {
         return new AmountCells(this, headings, numbers)
-                .amount(columns.get(heading).needed(need), columns.get(unit));
+                .amount(columns.get(amount).needed(need), columns.get(unit));
     }
 
     /**
