@@ -15,7 +15,6 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.Column;
-import workuptally.book.schema.Need;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -235,10 +234,10 @@ final class TableRow {
         return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
     }
 
-    /** An amount needed so much, with its unit in the cell, the unit column or the heading; nothing where blank. */
-    Optional<Amount> amount(String amount, String unit, Need need) {
+    /** An amount, no theory needing one set aside, with its unit in the cell, the unit column or the heading; nothing where blank. */
+    Optional<Amount> amount(String amount, String unit, boolean aside) {
         return new AmountCells(this, headings, numbers)
-                .amount(columns.get(amount).needed(need), columns.get(unit));
+                .amount(columns.get(amount).detailIf(aside), columns.get(unit));
     }
 
     /**
