@@ -20,9 +20,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import workuptally.book.files.ReadingOptions;
+import workuptally.examples.OwnLists;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.report.view.Wording;
 
@@ -151,10 +154,7 @@ class StruckOutTest {
         Path file = folder.resolve("written.xlsx");
         try (Workbook book = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(file)) {
-            Font font = book.createFont();
-            font.setStrikeout(true);
-            CellStyle struck = book.createCellStyle();
-            struck.setFont(font);
+            CellStyle struck = struckStyle(book);
             row(book.createSheet("Runs"), 0, null, "Run", "Date");
             row(book.getSheet("Runs"), 1, null, "R1", "2026-03-02");
             row(book.createSheet("Products"), 0, null, "Run", "Product");
@@ -174,6 +174,53 @@ class StruckOutTest {
         assertEquals("A2", layer(book).label());
         assertFalse(layer(book).grossGrams().isUnreadable());
         assertTrue(layer(book).tareGrams().isUnreadable());
+    }
+
+    @Test
+    void rowsAndCellsOfALaboratorysOwnListAreTreatedAlike() throws Exception {
+        Path file = OwnLists.workbook(
+                folder.resolve("list.xlsx"),
+                "L",
+                "No,A,mg\nR-1,acid,250\nR-2,amine,300\nR-3,salt,400\nR-4,base,500\n",
+                List.of());
+        Path struck = folder.resolve("struck.xlsx");
+        try (Workbook book = new XSSFWorkbook(Files.newInputStream(file));
+                OutputStream out = Files.newOutputStream(struck)) {
+            CellStyle style = struckStyle(book);
+            Sheet list = book.getSheetAt(0);
+            list.getRow(1).forEach(cell -> cell.setCellStyle(style));
+            list.getRow(2).getCell(0).setCellStyle(style);
+            list.getRow(3).getCell(2).setCellStyle(style);
+            book.write(out);
+        }
+        Path json = Files.writeString(
+                folder.resolve("headings.json"),
+                "{\"lists\": [{\"sheets\": [\"L\"], \"Runs\": [{\"Run\": \"No\"}], \"Charges\": [{\"Material\": \"A\","
+                        + " \"Actual amount\": \"mg\"}]}]}");
+        Book book = new BookReader(ReadingOptions.defaults().withHeadingsFile(json)).read(struck);
+        assertEquals(List.of("R-3", "R-4"), book.runs().stream().map(Run::id).toList());
+        List<String> said = book.findings().stream()
+                .filter(finding -> finding.code().word().contains("struck"))
+                .map(finding -> finding.code().word() + " " + finding.severity() + " "
+                        + finding.place().cell())
+                .toList();
+        assertEquals(List.of("rows-struck NOTE ", "rows-struck CHECK A3", "struck-out STOP C4"), said);
+        assertTrue(book.runs()
+                .get(0)
+                .charges()
+                .get(0)
+                .actual()
+                .orElseThrow()
+                .value()
+                .isUnreadable());
+    }
+
+    private static CellStyle struckStyle(Workbook book) {
+        Font font = book.createFont();
+        font.setStrikeout(true);
+        CellStyle style = book.createCellStyle();
+        style.setFont(font);
+        return style;
     }
 
     private static Row row(Sheet sheet, int number, CellStyle style, String... texts) {

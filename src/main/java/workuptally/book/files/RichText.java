@@ -1,8 +1,9 @@
 package workuptally.book.files;
 
 /**
- * The text of a cell, of which runs may be struck out or raised. What is struck out is no part of what counts, raised digits stay raised:
- * neither is a digit of a number.
+ * The text of a cell, of which runs may be struck out, raised or lowered. What is struck out is no part of what counts; raised digits stay
+ * raised, and lowered ones right behind digits stay lowered, as marks of a footnote: none is a digit of the number before it. Behind a letter a
+ * lowered digit is one of a formula or name and is read as usual.
  *
  * @param whole all of it, struck out or not
  * @param kept what is not struck out, in a cell whose font is not
@@ -16,21 +17,21 @@ record RichText(String whole, String kept, String keptInStruckCell) {
         StringBuilder keptInStruckCell = new StringBuilder();
         boolean struck = false;
         boolean saysNot = false;
-        boolean raised = false;
+        String height = "";
         while (xml.next() && !xml.isEnd(element)) {
             if (xml.isStart("rPh")) {
                 xml.skip();
             } else if (xml.isStart("r")) {
                 struck = false;
                 saysNot = false;
-                raised = false;
+                height = "";
             } else if (xml.isStart("strike")) {
                 struck = StruckFonts.isOn(xml);
                 saysNot = !struck;
             } else if (xml.isStart("vertAlign")) {
-                raised = xml.attribute("val").filter("superscript"::equals).isPresent();
+                height = xml.attribute("val").orElse("");
             } else if (xml.isStart("t")) {
-                String run = raised ? raised(xml.ownText()) : xml.ownText();
+                String run = atHeight(height, xml.ownText(), whole);
                 whole.append(run);
                 kept.append(struck ? "" : run);
                 keptInStruckCell.append(saysNot ? run : "");
@@ -44,13 +45,21 @@ record RichText(String whole, String kept, String keptInStruckCell) {
                 all, SharedStrings.unescape(kept.toString()), SharedStrings.unescape(keptInStruckCell.toString()));
     }
 
-    private static String raised(String run) {
-        StringBuilder up = new StringBuilder(run.length());
+    private static String atHeight(String height, String run, CharSequence before) {
+        boolean behindDigit = !before.isEmpty() && Character.isDigit(before.charAt(before.length() - 1));
+        if (height.equals("superscript")) {
+            return in(run, "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻");
+        }
+        return height.equals("subscript") && behindDigit ? in(run, "₀₁₂₃₄₅₆₇₈₉₋₋") : run;
+    }
+
+    private static String in(String run, String digits) {
+        StringBuilder out = new StringBuilder(run.length());
         for (int i = 0; i < run.length(); i++) {
             int at = "0123456789-−".indexOf(run.charAt(i));
-            up.append(at < 0 ? run.charAt(i) : "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻".charAt(at));
+            out.append(at < 0 ? run.charAt(i) : digits.charAt(at));
         }
-        return up.toString();
+        return out.toString();
     }
 
     /** True where no run says anything of a strike. */
