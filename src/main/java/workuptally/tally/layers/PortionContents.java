@@ -336,9 +336,7 @@ public final class PortionContents {
                 .orElse(OptionalDouble.empty());
         double percent = 0;
         double molesPerLitre = 0;
-        if (waterMillilitres.isPresent()
-                && present.millimoles().isPresent()
-                && molarMass.isPresent()) {
+        if (waterMillilitres.isPresent() && present.millimoles().isPresent() && molarMass.isPresent()) {
             double grams = present.millimoles().getAsDouble() * molarMass.getAsDouble() / 1000;
             percent = 100 * grams / (grams + waterMillilitres.getAsDouble());
             molesPerLitre = present.millimoles().getAsDouble() / waterMillilitres.getAsDouble();
