@@ -112,7 +112,7 @@ class EvidenceCasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"water", "sat. NH4Cl", "1 M HCl", "brine", "methanol"})
+    @ValueSource(strings = {"water", "sat. NH4Cl", "1 M HCl", "brine", "methanol", "10 wt% urea"})
     void whatEndsAGrignardNeedsNoTest(String material) {
         assertEquals(List.of(), quenchNotShown(withGrignard().but("workup", "Material", material)));
     }
@@ -126,6 +126,19 @@ class EvidenceCasesTest {
         assertEquals(
                 Outcome.EVIDENCE_COMPLETE,
                 book.reviewOfRun().decision("A2").orElseThrow().outcome());
+    }
+
+    @Test
+    void aLayerOfWhichNoPhaseCanBeExpectedIsHeldWhereItsDensityIsFarFromEveryLiquid() {
+        // the wash has no density, and 120 g in 50 mL is 2.4 g/mL where ethyl acetate has 0.9 and water 1.0
+        SmallBook book = WashedRun.book().but("workup", "Material", "washing liquid of the house");
+        assertEquals(
+                Outcome.EVIDENCE_COMPLETE,
+                book.reviewOfRun().decision("A1").orElseThrow().outcome());
+        RunReview heavy = book.but("layers", "Net", "120.00").reviewOfRun();
+        assertEquals(Outcome.KEEP, heavy.decision("A1").orElseThrow().outcome());
+        assertEquals(
+                Outcome.EVIDENCE_COMPLETE, heavy.decision("A2").orElseThrow().outcome());
     }
 
     @Test
