@@ -15,7 +15,6 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.Column;
-import workuptally.book.schema.Need;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -232,14 +231,10 @@ final class TableRow {
         return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
     }
 
-    /**
-     * An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank.
-     *
-     * @param need how much depends on it in this row
-     */
-    Optional<Amount> amount(String heading, String unitHeading, Need need) {
+    /** An amount, no theory needing one set aside, with its unit in the cell, the unit column or the heading; nothing where blank. */
+    Optional<Amount> amount(String amount, String unit, boolean aside) {
         return new AmountCells(this, headings, numbers)
-                .amount(columns.get(heading).needed(need), columns.get(unitHeading));
+                .amount(columns.get(amount).detailIf(aside), columns.get(unit));
     }
 
     /**
