@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.reference.FlashPoint;
 
 /**
@@ -67,6 +68,14 @@ public final class MixtureStatements {
             "H314", Set.of("H315", "H318", "H319"),
             "H318", Set.of("H319"));
 
+    /** Source of the combined wording: Regulation (EC) 1272/2008, Annex III, H300 + H310 + H330 and those of the lower categories (from memory). */
+    private static final List<String> BY_ROUTE = List.of("if swallowed", "in contact with skin", "if inhaled");
+
+    private static final Map<String, List<String>> ROUTES = Map.of(
+            "Fatal", List.of("H300", "H310", "H330"),
+            "Toxic", List.of("H301", "H311", "H331"),
+            "Harmful", List.of("H302", "H312", "H332"));
+
     /** Wording of what a mixture is called by its flash point. Source: Regulation (EC) 1272/2008, Annex III. */
     private static final Map<String, String> IN_WATER =
             Map.of("H225", "Highly flammable liquid and vapour.", "H226", "Flammable liquid and vapour.");
@@ -97,6 +106,19 @@ public final class MixtureStatements {
     }
 
     /**
+     * The statements of a portion of which only the largest share that each component can have is known.
+     *
+     * @param mostPercents largest share of what it may hold by full name, mass %; together they may exceed 100
+     * @param notes hazard notes of the run, of which those about its materials count
+     * @param ofPortion notes about the portion as a whole
+     * @return statements in order of the names; empty where none has one
+     */
+    public static List<String> ofLargestShares(
+            Map<String, Double> mostPercents, List<HazardNote> notes, List<HazardNote> ofPortion) {
+        return words(mostPercents, notes, Optional.empty(), ofPortion);
+    }
+
+    /**
      * The statements of a portion of which no share is known: all that any component has, since each may be the most of it.
      *
      * @param names full names of what it may hold
@@ -107,7 +129,7 @@ public final class MixtureStatements {
     public static List<String> ofUnknownShares(List<String> names, List<HazardNote> notes, List<HazardNote> ofPortion) {
         Map<String, Double> percents = new LinkedHashMap<>();
         names.forEach(name -> percents.put(name, 100.0));
-        return words(percents, notes, Optional.empty(), ofPortion);
+        return ofLargestShares(percents, notes, ofPortion);
     }
 
     /**
@@ -177,7 +199,7 @@ public final class MixtureStatements {
                 phrases.keySet().removeAll(milder);
             }
         });
-        List<String> words = new ArrayList<>(phrases.values());
+        List<String> words = new ArrayList<>(together(phrases).values());
         vapour.addAll(byFlashPoint);
         if (!byFlashPoint.isEmpty() && phrases.containsKey(FlashPointInWater.FLAMMABLE)) {
             words.add("Contains " + String.join(", ", byFlashPoint) + ".");
@@ -187,6 +209,28 @@ public final class MixtureStatements {
         }
         ofPortion.stream().map(HazardNote::caution).filter(w -> !w.isBlank()).forEach(words::add);
         return words;
+    }
+
+    /** Swallowed, skin and inhaled in one sentence where two or three of a grade stand, as the annex words them combined. */
+    private static Map<String, String> together(Map<String, String> phrases) {
+        Map<String, String> joined = new LinkedHashMap<>(phrases);
+        ROUTES.forEach((grade, codes) -> {
+            List<Integer> there = new ArrayList<>();
+            for (int i = 0; i < codes.size(); i++) {
+                if (phrases.containsKey(codes.get(i))) {
+                    there.add(i);
+                }
+            }
+            if (there.size() > 1) {
+                String last = BY_ROUTE.get(there.get(there.size() - 1));
+                String first = there.subList(0, there.size() - 1).stream()
+                        .map(BY_ROUTE::get)
+                        .collect(Collectors.joining(", "));
+                there.stream().skip(1).forEach(i -> joined.remove(codes.get(i)));
+                joined.put(codes.get(there.get(0)), grade + " " + first + " or " + last + ".");
+            }
+        });
+        return joined;
     }
 
     /** Whether a mixture bears a statement of a part with that share, mass %. */

@@ -77,7 +77,7 @@ final class LabelSheet {
                 : MixtureStatements.of(layer.grams(), run.hazards(), ofPortion);
         return phrases.isEmpty()
                 ? "Hazards: ______________________________"
-                : look.figures().inWords(String.join(" ", phrases)) + " More in the safety data sheets.";
+                : look.figures().inWords(String.join(" ", phrases)) + " More: safety data sheets.";
     }
 
     /** A grade behind a comma may stand or not: {@code acetic acid, glacial}. */

@@ -2,7 +2,9 @@ package workuptally.report.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.hazards.HazardNote;
 
 /** The hazard notes of a run in two lines that say what to read first. */
@@ -19,14 +21,14 @@ public final class HazardLine {
         }
         String silence = notes.stream()
                 .filter(HazardNote::isSilence)
-                .map(n -> n.subject() + "; ")
+                .map(n -> "There is " + n.subject() + ". ")
                 .collect(Collectors.joining());
         String operations = listed(notes, false, OPERATIONS_CHARACTERS);
         String materials = listed(notes, true, MATERIALS_CHARACTERS);
-        return Optional.of(
-                "Hazards: " + silence + operations + (operations.isEmpty() || materials.isEmpty() ? "" : "; ")
-                        + materials
-                        + ". Safety data sheets and local rules come first; notes in the account for safety staff.");
+        StringJoiner of = new StringJoiner("; and of ", "Read in the account for safety staff what is said of ", ". ");
+        of.setEmptyValue("");
+        Stream.of(operations, materials).filter(words -> !words.isEmpty()).forEach(of::add);
+        return Optional.of(silence + of + "Safety data sheets and local rules come first.");
     }
 
     private static String listed(List<HazardNote> notes, boolean ofMaterial, int most) {
@@ -35,6 +37,6 @@ public final class HazardLine {
                 .map(HazardNote::subject)
                 .distinct()
                 .toList();
-        return Words.listed(subjects, ", ", most, more -> more + " more");
+        return Words.listed(subjects, "; ", most, more -> "and " + more + " more");
     }
 }

@@ -41,6 +41,13 @@ import workuptally.tally.layers.Present;
  */
 public record LabelText(String name, String contents, String hazards, String made, String owner) {
     private static final int NAMED = 5;
+    /**
+     * Most of a dissolved material on a drying cake, mass %: a cake holds about its own mass of solution, and more than 15 % is rarely
+     * dissolved in it (common practice).
+     */
+    private static final double MOST_DISSOLVED_ON_CAKE_PERCENT = 7.5;
+
+    private static final String OWN_AND_MORE = " Own compounds: by the group. More: safety data sheets.";
     private static final String WATER = "water";
     private static final String TO_FILL = "____________";
 
@@ -172,7 +179,21 @@ public record LabelText(String name, String contents, String hazards, String mad
     private static String byWhatWentIn(
             RunReview run, String label, List<HazardNote> ofPortion, ReadableNumbers numbers) {
         Set<String> names = new LinkedHashSet<>();
-        run.tally().evidence().meetings().in(label).forEach(present -> names.add(present.listedName()));
+        Set<String> dissolved = new LinkedHashSet<>();
+        List<Present> met = run.tally().evidence().meetings().in(label);
+        boolean cake = run.tally()
+                        .layer(label)
+                        .flatMap(LayerTally::phase)
+                        .filter(p -> p == Layer.Phase.SOLID)
+                        .isPresent()
+                && met.stream().anyMatch(Present::isDryingAgent);
+        for (Present present : met) {
+            names.add(present.listedName());
+            if (cake && present.isDissolvedOnCake()) {
+                dissolved.add(present.listedName());
+            }
+        }
+        names.removeAll(dissolved);
         if (names.isEmpty()) {
             run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
             run.tally().run().steps().stream()
@@ -181,16 +202,18 @@ public record LabelText(String name, String contents, String hazards, String mad
                     .forEach(names::add);
         }
         String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
-        return "Make-up not known: label by what went in ("
+        Map<String, Double> mostPercent = new LinkedHashMap<>();
+        names.forEach(name -> mostPercent.put(name, 100.0));
+        dissolved.forEach(name -> mostPercent.put(name, MOST_DISSOLVED_ON_CAKE_PERCENT));
+        return (cake ? "By what a cake can hold (" : "Make-up not known: label by what went in (")
                 + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
-                + hazards(MixtureStatements.ofUnknownShares(List.copyOf(names), run.hazards(), ofPortion), numbers);
+                + hazards(MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion), numbers);
     }
 
     private static String hazards(List<String> phrases, ReadableNumbers numbers) {
         return phrases.isEmpty()
-                ? "Hazards: " + TO_FILL + TO_FILL + " Own compounds: as assessed by the group."
-                : numbers.inWords(String.join(" ", phrases))
-                        + " Own compounds: as assessed by the group. More in the safety data sheets.";
+                ? "Hazards: " + TO_FILL + TO_FILL + OWN_AND_MORE
+                : numbers.inWords(String.join(" ", phrases)) + OWN_AND_MORE;
     }
 
     /** Hazard words of a container by what it holds now. */

@@ -93,8 +93,9 @@ public record TopFigure(String label, String value, String detail) {
         if (theory == 0) {
             return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
-        String share = numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory by mass; " + inLayers
-                + (kept > 0 ? ", " + numbers.significant(100 * kept / all, 2) + "\u00A0%" : "");
+        // no share for the layers: those of runs that have no lot yet would stand on another theory
+        String share =
+                numbers.significant(100 * isolated / theory, 3) + "\u00A0% of the theory of these runs; " + inLayers;
         return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", share);
     }
 

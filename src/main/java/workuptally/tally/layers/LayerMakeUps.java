@@ -29,6 +29,10 @@ public final class LayerMakeUps {
     private static final double STRONG_ACID_UP_TO_PH = 3;
     private static final double CARBONATE_FROM_PH = 5;
     private static final double AMINE_IS_SALT_BELOW_PH = 8;
+    private static final String SULFIDE = "sulfide";
+    /** Two units below the first pKa of hydrogen sulfide, 7.0. */
+    private static final double SULFIDE_FROM_PH = 5;
+
     private static final double LEAST_GRAMS = 1e-9;
 
     private final Substances substances;
@@ -124,8 +128,8 @@ public final class LayerMakeUps {
 
     /**
      * What the pH that was read rules out: strong base is a salt below pH 11 and strong acid above pH 3, either at 1 mmol/L and less beside
-     * them; an amine is one below pH 8, two units below the usual pKa of an alkylamine, hydrogencarbonate and carbonate are gone below pH 5
-     * (common practice). The mass of strong acid and base passes to the salts, an amine keeps its name.
+     * them; an amine is one below pH 8, two units below the usual pKa of an alkylamine, hydrogencarbonate, carbonate and sulfide are gone below
+     * pH 5 (common practice). The mass of strong acid and base passes to the salts, an amine keeps its name.
      */
     private void settle(Map<String, Double> components, Entered pH) {
         double least = pH.qualifier() == Field.Qualifier.BELOW ? 0 : pH.value() - pH.halfWidth();
@@ -133,7 +137,9 @@ public final class LayerMakeUps {
         Map<String, Double> settled = new LinkedHashMap<>();
         components.forEach((name, grams) -> {
             Optional<Solute.Behaviour> behaviour = substances.solute(name).flatMap(Solute::behaviour);
-            boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent();
+            boolean salt = behaviour.filter(b -> isSettled(b, least, most)).isPresent()
+                    || most < SULFIDE_FROM_PH
+                            && substances.material(name).main().classes().contains(SULFIDE);
             boolean amine = behaviour.isEmpty()
                     && most < AMINE_IS_SALT_BELOW_PH
                     && substances.material(name).main().classes().contains(AMINE);

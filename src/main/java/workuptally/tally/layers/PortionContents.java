@@ -41,6 +41,8 @@ public final class PortionContents {
             Operation.BACK_EXTRACT,
             Operation.ACIDIFY,
             Operation.BASIFY);
+    private static final Set<Operation> IN_THE_FLASK =
+            Set.of(Operation.QUENCH, Operation.DILUTE, Operation.ACIDIFY, Operation.BASIFY);
     private static final Set<Operation> NEUTRALISING = Set.of(Operation.QUENCH, Operation.WASH, Operation.BACK_EXTRACT);
     private static final String WATER = "water";
     private static final String ACID = "acid";
@@ -188,7 +190,8 @@ public final class PortionContents {
         }
         Operation operation = step.operation().orElse(Operation.COMBINE);
         boolean contact = CONTACTS.contains(operation)
-                && !(step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty());
+                && !(step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty())
+                && !goesOnWhole(step, operation);
         if (step.gives().isEmpty()) {
             step.from().forEach(label -> put(step, label, left));
         } else if (contact) {
@@ -198,6 +201,11 @@ public final class PortionContents {
         } else {
             step.gives().forEach(label -> put(step, label, isDistillate(label) ? volatiles(left) : left));
         }
+    }
+
+    /** Diluted, quenched or set to a pH under its own label: nothing was parted, in whichever column of the book the label stands. */
+    private static boolean goesOnWhole(Step step, Operation operation) {
+        return IN_THE_FLASK.contains(operation) && step.from().containsAll(step.gives());
     }
 
     /** A portion that goes on under its label is what is left of it; one that is given twice is both. */

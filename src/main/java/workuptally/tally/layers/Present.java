@@ -64,6 +64,16 @@ public record Present(
         return part.substance().flatMap(s -> s.solvent()).isPresent();
     }
 
+    /** Whether the table of drying agents has it. */
+    public boolean isDryingAgent() {
+        return part.substance().flatMap(s -> s.dryingAgent()).isPresent();
+    }
+
+    /** Whether a drying cake holds it only as what the solution on the cake has dissolved: neither the agent nor the liquid. */
+    public boolean isDissolvedOnCake() {
+        return !isDryingAgent() && !isListedSolvent() && !(persists() && share == Share.MAIN);
+    }
+
     /** Whether nothing but its destruction takes it from the layers: azide, cyanide, heavy metals. */
     public boolean persists() {
         return part.isPersistent() || !part.heavyMetals().isEmpty();

@@ -28,12 +28,16 @@ class LabelsOfPortionsTest {
                 N1,2026-03-02,C1,nitration of methyl benzoate,reaction,in workup
                 Z1,2026-03-03,C1,azide with benzyl bromide,reaction,in workup
                 H1,2026-03-04,C1,reduction with a hydride,reaction,in workup
+                C1,2026-03-05,C1,cyanide with benzyl chloride,reaction,in workup
+                S1,2026-03-05,C1,thiol with sodium sulfide,reaction,in workup
                 """);
         write(folder, "Products", """
                 Run,Product,Wanted,Formula,Coefficient,Character
                 N1,methyl 3-nitrobenzoate,yes,C8H7NO4,1,neutral
                 Z1,benzyl azide,yes,C7H7N3,1,neutral
                 H1,4-methoxybenzyl alcohol,yes,C8H10O2,1,neutral
+                C1,phenylacetonitrile,yes,C8H7N,1,neutral
+                S1,1-octanethiol,yes,C8H18S,1,neutral
                 """);
         write(folder, "Charges", """
                 Run,Material,Role,Formula,Molar mass (g/mol),Coefficient,Actual amount,Actual unit,Assay (% w/w),Density (g/mL)
@@ -46,6 +50,12 @@ class LabelsOfPortionsTest {
                 H1,methyl 4-methoxybenzoate,substrate,C9H10O3,166.17,1,3.32,g,99,
                 H1,Lithiumaluminiumhydrid,reagent,LiAlH4,37.95,0.5,0.76,g,95,
                 H1,THF,solvent,,,,60,mL,,
+                C1,benzyl chloride,substrate,C7H7Cl,126.58,1,6.33,g,99,
+                C1,sodium cyanide,reagent,NaCN,49.01,1,3.00,g,97,
+                C1,ethanol,solvent,,,,50,mL,,
+                S1,1-bromooctane,substrate,C8H17Br,193.12,1,0.965,g,98,
+                S1,sodium sulfide nonahydrate,reagent,Na2S,240.18,1,1.40,g,98,
+                S1,ethanol,solvent,,,,60,mL,,
                 """);
         write(folder, "Workup", """
                 Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Loads,pH after,Lower layer,Checked by,Emulsion,Gives organic,Gives aqueous,Gives other
@@ -56,6 +66,12 @@ class LabelsOfPortionsTest {
                 Z1,3,wash,O1,1 M HCl,1,40,250,1,1,organic,density,none,O2,A2,
                 H1,1,quench,RM,water,1,80,,,,,,,,,RM
                 H1,2,extract,RM,MTBE,3,50,500,1,12,aqueous,density,none,O1,A1,
+                C1,1,dilute,RM,water,1,100,,,,,,,RM,,
+                C1,2,extract,RM,toluene,1,60,500,1,11,aqueous,density,none,O1,A1,
+                C1,3,dry,O1,magnesium sulfate,1,,,,,,,,,,O2
+                C1,4,filter,O2,,1,,,,,,,,O3,,K1
+                S1,1,acidify,RM,2 M HCl,1,60,,,2,,,,RM,,
+                S1,2,extract,RM,heptane,1,60,500,1,2,aqueous,density,none,O1,A1,
                 """);
         write(folder, "Layers", """
                 Run,Layer,Phase,Vessel,Volume (mL),Net (g),pH,Status,Made on
@@ -64,6 +80,9 @@ class LabelsOfPortionsTest {
                 Z1,A2,aqueous,E-03,41,41.6,1,kept,2026-03-03
                 Z1,O2,organic,E-04,88,116,,kept,2026-03-03
                 H1,A1,aqueous,E-05,85,101,12,kept,2026-03-04
+                C1,A1,aqueous,E-06,150,152,11,kept,2026-03-05
+                C1,K1,solid,E-07,,9.1,,kept,2026-03-05
+                S1,A1,aqueous,E-08,120,124,2,kept,2026-03-05
                 """);
         write(folder, "Containers", """
                 Container,Waste stream,Capacity (L),Tare (g),Weighed on,Gross then (g),Contents then,Opened,Location,Contact
@@ -128,6 +147,30 @@ class LabelsOfPortionsTest {
         assertTrue(acid.contents().contains("Natriumazid"), acid.contents());
     }
 
+    /** A column of phases where nothing is parted takes no cyanide out of the mixture. Statements: Annex VI, salts of hydrogen cyanide. */
+    @Test
+    void dilutingInTheFlaskPartsNothing() {
+        String hazards = label("C1  A1").hazards();
+        assertTrue(hazards.contains("Fatal if swallowed, in contact with skin or if inhaled."), hazards);
+    }
+
+    /** Of what is dissolved little comes to a cake: benzyl chloride is harmful if swallowed from 25 % on (Annex VI; Annex I, 3.1.3.6). */
+    @Test
+    void aCakeHoldsItsAgentAndSolutionOnly() {
+        LabelText cake = label("C1  K1");
+        assertTrue(cake.hazards().contains("By what a cake can hold"), cake.hazards());
+        assertTrue(cake.hazards().contains("Highly flammable liquid and vapour."), cake.hazards());
+        assertFalse(cake.hazards().contains("Harmful if swallowed"), cake.hazards());
+    }
+
+    /** First pKa of hydrogen sulfide 7.0: at pH 2 no sulfide is left beside the acid. */
+    @Test
+    void sulfideIsNoPartOfAnAcidLayer() {
+        LabelText acid = label("S1  A1");
+        assertFalse(acid.contents().contains("nonahydrate 1"), acid.contents());
+        assertTrue(acid.hazards().contains("hydrogen sulfide"), acid.hazards());
+    }
+
     @Test
     void whatWaterDestroyedIsNotNamedAsIfItWereThere() {
         String contents = label("H1  A1").contents();
@@ -143,7 +186,7 @@ class LabelsOfPortionsTest {
         assertTrue(met.text().length() <= UrgentAction.MOST_CHARACTERS, met.text());
         assertTrue(
                 actions.stream()
-                        .filter(a -> !a.where().equals("transfers"))
+                        .filter(a -> !List.of("transfers", "S1").contains(a.where()))
                         .findFirst()
                         .orElseThrow()
                         .equals(met),

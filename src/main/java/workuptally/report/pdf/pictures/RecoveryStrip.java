@@ -20,6 +20,8 @@ public final class RecoveryStrip implements Picture {
     private static final float LYING_STEP = 12;
     private static final float STANDING = 74;
     private static final float LABEL = 66;
+    private static final float WIDEST_LABEL = 170;
+    private static final float BESIDE_LABEL = 4;
     private static final float FIGURES = 138;
     private static final float LEGEND = 13;
     private static final float TOP = 3;
@@ -29,6 +31,7 @@ public final class RecoveryStrip implements Picture {
     private final List<Recovery> runs;
     private final int left;
     private final double end;
+    private final float labels;
 
     public RecoveryStrip(Look look, List<Recovery> runs) {
         this.look = look;
@@ -40,6 +43,32 @@ public final class RecoveryStrip implements Picture {
                         .mapToDouble(r -> r.isolatedPercent() + r.keptPercent())
                         .max()
                         .orElse(100));
+        this.labels = this.runs.stream()
+                .map(r -> look.typeface().width(look.typeface().line(r.run()), look.chart()) + BESIDE_LABEL)
+                .max(Float::compare)
+                .map(widest -> Math.min(WIDEST_LABEL, Math.max(LABEL, widest)))
+                .orElse(LABEL);
+    }
+
+    /** Ids that are too long lose their common beginning rather than the end that tells them apart. */
+    private String label(Recovery run) {
+        String id = look.typeface().line(run.run());
+        if (look.typeface().width(id, look.chart()) <= labels - BESIDE_LABEL) {
+            return id;
+        }
+        int common = id.length();
+        for (Recovery other : runs) {
+            if (!other.run().equals(run.run())) {
+                int same = 0;
+                while (same < Math.min(common, other.run().length())
+                        && id.charAt(same) == other.run().charAt(same)) {
+                    same++;
+                }
+                common = same;
+            }
+        }
+        String own = common == 0 || common == id.length() ? id : "…" + id.substring(common);
+        return look.typeface().fit(own, look.chart(), labels - BESIDE_LABEL);
     }
 
     /** True where each bar has its name beside it; with more runs some names stand below their bars. */
@@ -94,12 +123,11 @@ public final class RecoveryStrip implements Picture {
     }
 
     private void lying(PageFlow flow, float x, float top) {
-        float width = look.widthPoints() - LABEL - FIGURES;
+        float width = look.widthPoints() - labels - FIGURES;
         float y = top;
         for (Recovery run : runs) {
-            String label = look.typeface().fit(run.run(), look.chart(), LABEL - 4);
-            flow.text(label, x, y - 7.2f, look.chart());
-            float at = x + LABEL;
+            flow.text(label(run), x, y - 7.2f, look.chart());
+            float at = x + labels;
             at = part(
                     flow.pen(),
                     at,
@@ -115,10 +143,10 @@ public final class RecoveryStrip implements Picture {
                     width,
                     run.missingPercent(),
                     look.palette().unaccounted());
-            flow.text(words(run), x + LABEL + width + 6, y - 7.2f, look.chart());
+            flow.text(words(run), x + labels + width + 6, y - 7.2f, look.chart());
             y -= LYING_STEP;
         }
-        float full = (float) (x + LABEL + width * 100 / end);
+        float full = (float) (x + labels + width * 100 / end);
         flow.pen().line(full, top + 2, full, y + 1, 0.8f, look.palette().ink());
     }
 
@@ -178,7 +206,7 @@ public final class RecoveryStrip implements Picture {
     }
 
     private void legend(PageFlow flow, float x, float y) {
-        float at = x + (lies() ? LABEL : 0);
+        float at = x + (lies() ? labels : 0);
         at = sign(flow, at, y, look.palette().isolated(), "isolated");
         at = sign(flow, at, y, kept(), "in kept layers");
         at = sign(

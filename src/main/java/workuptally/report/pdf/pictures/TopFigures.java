@@ -13,7 +13,6 @@ import workuptally.report.view.TopFigure;
 public final class TopFigures implements Picture {
     private static final float BETWEEN = 8;
     private static final float PAD = 6;
-    private static final int DETAIL_LINES = 2;
 
     private final Look look;
     private final List<TopFigure> figures;
@@ -38,7 +37,16 @@ public final class TopFigures implements Picture {
         return 2 * PAD
                 + label().leading()
                 + value().leading()
-                + DETAIL_LINES * look.caption().leading();
+                + detailLines() * look.caption().leading();
+    }
+
+    /** As many lines as the longest detail needs: none is cut. */
+    private int detailLines() {
+        return figures.stream().mapToInt(f -> detail(f).size()).max().orElse(0);
+    }
+
+    private List<String> detail(TopFigure figure) {
+        return look.typeface().wrap(figure.detail(), look.caption(), width - 2 * PAD);
     }
 
     @Override
@@ -67,9 +75,7 @@ public final class TopFigures implements Picture {
                     y - value().rise(),
                     value());
             y -= value().leading();
-            for (String line : look.typeface().wrap(figure.detail(), look.caption(), width - 2 * PAD).stream()
-                    .limit(DETAIL_LINES)
-                    .toList()) {
+            for (String line : detail(figure)) {
                 flow.text(line, x + PAD, y - look.caption().rise(), look.caption());
                 y -= look.caption().leading();
             }
