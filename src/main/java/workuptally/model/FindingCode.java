@@ -197,6 +197,8 @@ public enum FindingCode {
     SHEET_NEAR_MISS(Severity.CHECK),
     MERGED_CELLS(Severity.CHECK),
     ROWS_HIDDEN(Severity.NOTE),
+    ROWS_STRUCK(Severity.NOTE),
+    STRUCK_OUT(Severity.STOP),
     SHEET_HIDDEN(Severity.NOTE),
     CHOICE_UNKNOWN(Severity.CHECK),
     PARTS_UNREADABLE(Severity.CHECK),

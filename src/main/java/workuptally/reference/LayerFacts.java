@@ -1,5 +1,6 @@
 package workuptally.reference;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param pH as measured
  * @param pHAsTyped the same as typed, empty without
  * @param makeUp how much is known of it
+ * @param unread parts of its stated composition that no table knows, as typed
  * @param origin where a solid comes from
  * @param originWords the same for a reader
  */
@@ -27,6 +29,7 @@ public record LayerFacts(
         OptionalDouble pH,
         String pHAsTyped,
         MakeUp makeUp,
+        List<String> unread,
         Optional<Origin> origin,
         String originWords) {
 
@@ -37,7 +40,9 @@ public record LayerFacts(
         /** Its amount is known, its parts are not. */
         UNLISTED,
         /** Neither is known. */
-        UNKNOWN
+        UNKNOWN,
+        /** A part of what is stated has a name that no table knows. */
+        UNREAD
     }
 
     /** Where a solid comes from. */

@@ -21,8 +21,8 @@ import java.util.OptionalDouble;
  * @param makeUp how much has to be known of it
  * @param origin where a solid has to come from
  * @param stream key of the stream
- * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {halogenated}} and
- *     {@code {origin}} to be filled in
+ * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {halogenated}}, {@code {unread}}
+ *     and {@code {origin}} to be filled in
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known
  */
@@ -61,7 +61,7 @@ public record StreamRule(
                 row.oneOf("pH", "known", "unknown").map("known"::equals),
                 row.optionalNumber("pH below", -2, 16),
                 row.optionalNumber("pH above", -2, 16),
-                row.oneOf("make-up", "known", "unlisted", "unknown")
+                row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
                         .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
                 row.oneOf("origin", "drying cake", "sorbent", "other")
                         .map(word -> LayerFacts.Origin.valueOf(
@@ -94,6 +94,7 @@ public record StreamRule(
                 .replace("{pH}", layer.pHAsTyped())
                 .replace("{organic}", percent(layer.organicMassPercent()))
                 .replace("{halogenated}", percent(layer.halogenatedMassPercent()))
+                .replace("{unread}", String.join("', '", layer.unread()))
                 .replace("{origin}", layer.originWords());
     }
 

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
@@ -79,6 +81,37 @@ class WorkbookCellsTest {
         Book book = read(Zips.parts("<row>" + KEYS + rich + "</row>"));
         assertEquals(List.of("words-beside-number"), codes(book));
         assertEquals(12.5, value(book.runs().get(0).layers().get(0).grossGrams()), 0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "2,3", "-1"})
+    void loweredDigitsBehindANumberAreAFootnoteAndNoDecimal(String mark) throws Exception {
+        String rich = "<c t='inlineStr'><is><r><t>12.5</t></r><r><rPr><vertAlign val='subscript'/></rPr><t>" + mark
+                + "</t></r></is></c>";
+        Field gross = read(Zips.parts("<row>" + KEYS + rich + "</row>"))
+                .runs()
+                .get(0)
+                .layers()
+                .get(0)
+                .grossGrams();
+        assertTrue(gross.isUnreadable() || value(gross) == 12.5, gross::toString);
+    }
+
+    @Test
+    void loweredDigitsOfANameAreRead() throws Exception {
+        String sub = "<r><rPr><vertAlign val='subscript'/></rPr><t>2</t></r>";
+        Layer layer = layer("<c t='inlineStr'><is><t>R1</t></is></c><c t='inlineStr'><is><r><t>CH</t></r>" + sub
+                + "<r><t>Cl</t></r>" + sub + "</is></c>");
+        assertEquals("CH2Cl2", layer.label());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12.5¹", "12.5*", "12.5 †", "12.5 a", "12.5a)", "12.5 [1]", "12.5 (1)", "12.5 ¹"})
+    void typedFootnoteMarkIsNoDigit(String typed) throws Exception {
+        Book book = read(Zips.parts("<row>" + KEYS + "<c t='inlineStr'><is><t>" + typed + "</t></is></c></row>"));
+        Field gross = book.runs().get(0).layers().get(0).grossGrams();
+        assertEquals(1, book.findings().size(), typed);
+        assertTrue(gross.isUnreadable() || value(gross) == 12.5, typed + " " + gross);
     }
 
     @Test

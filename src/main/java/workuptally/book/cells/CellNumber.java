@@ -43,6 +43,7 @@ public final class CellNumber {
                         "Open the book in a spreadsheet program, recalculate, save and run again; write the value in place of a"
                                 + " formula that changes with each opening, such as TODAY.");
             case MERGED -> new NumberText.Fault(FindingCode.MERGED_CELLS, "", "");
+            case STRUCK -> new NumberText.Fault(FindingCode.STRUCK_OUT, "", "");
         };
     }
 
@@ -140,6 +141,9 @@ public final class CellNumber {
 
     /** The text of a cell as a reader of the book sees it. */
     public static String shown(RawCell cell) {
+        if (cell.isStruck() && !cell.shownAs().isGeneral()) {
+            return shown(new RawCell(cell.column(), RawCell.Type.NUMBER, cell.text(), cell.shownAs()));
+        }
         if (!cell.isNumber()) {
             return Words.tidy(cell.text());
         }

@@ -184,6 +184,7 @@ public sealed interface DateText {
             case ERROR -> new Fault(FindingCode.FORMULA_ERROR, "a date such as 2026-03-06");
             case NOT_CALCULATED -> new Fault(FindingCode.FORMULA_NOT_CALCULATED, "a formula with its result");
             case MERGED -> new Fault(FindingCode.MERGED_CELLS, "");
+            case STRUCK -> new Fault(FindingCode.STRUCK_OUT, "");
         };
     }
 

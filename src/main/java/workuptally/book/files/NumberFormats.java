@@ -7,25 +7,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The number formats of a workbook, by the style number that cells carry. */
+/** How a workbook formats its cells, by the style number that they carry: the number formats, and the fonts that strike out. */
 public final class NumberFormats {
     private final List<ShownAs> byStyle;
+    private final StruckFonts struck;
 
-    private NumberFormats(List<ShownAs> byStyle) {
+    private NumberFormats(List<ShownAs> byStyle, StruckFonts struck) {
         this.byStyle = byStyle;
+        this.struck = struck;
     }
 
-    /** Reads the styles part; without one every number is shown as it is. */
+    /** Reads the styles part; without one every number is shown as it is and nothing struck out. */
     public static NumberFormats read(WorkbookPackage book, Optional<String> part, boolean from1904)
             throws UnreadableBookException, IOException {
         List<ShownAs> styles = new ArrayList<>();
+        StruckFonts struck = new StruckFonts();
         if (part.isEmpty() || !book.has(part.get())) {
-            return new NumberFormats(styles);
+            return new NumberFormats(styles, struck);
         }
         Map<Integer, String> codes = new HashMap<>();
         try (XmlPart xml = book.open(part.get())) {
             boolean cellStyles = false;
             while (xml.next()) {
+                struck.take(xml);
                 if (xml.isStart("numFmt")) {
                     codes.put(
                             number(xml.attribute("numFmtId")),
@@ -41,7 +45,7 @@ public final class NumberFormats {
             }
             book.finished(xml);
         }
-        return new NumberFormats(styles);
+        return new NumberFormats(styles, struck);
     }
 
     /** A count or index as an attribute has it; 0 where it is missing or no number. */
@@ -68,6 +72,11 @@ public final class NumberFormats {
     /** How a cell of a style shows its number. */
     ShownAs ofStyle(int style) {
         return style < byStyle.size() ? byStyle.get(style) : ShownAs.GENERAL;
+    }
+
+    /** True where cells of a style are struck out. */
+    boolean strikesOut(int style) {
+        return struck.ofStyle(style);
     }
 
     /** Formats that the standard defines by number alone (ISO/IEC 29500-1, 18.8.30), in its English form. */

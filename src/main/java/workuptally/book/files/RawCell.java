@@ -21,7 +21,9 @@ public record RawCell(int column, Type type, String text, ShownAs shownAs) {
         /** A formula without a stored result. */
         NOT_CALCULATED,
         /** Part of merged cells. */
-        MERGED
+        MERGED,
+        /** Struck out, by the font of the cell or of all its text; the text is what was there. */
+        STRUCK
     }
 
     public static RawCell text(int column, String text) {
@@ -30,6 +32,15 @@ public record RawCell(int column, Type type, String text, ShownAs shownAs) {
 
     public RawCell merged() {
         return new RawCell(column, Type.MERGED, text, shownAs);
+    }
+
+    /** The same, struck out; a blank cell stays blank. */
+    RawCell struck() {
+        return isBlank() ? this : new RawCell(column, Type.STRUCK, text, shownAs);
+    }
+
+    public boolean isStruck() {
+        return type == Type.STRUCK;
     }
 
     public boolean isNumber() {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param rows rows that exist, by rising row number
  * @param mergedRegions regions of merged cells
  * @param hiddenRows number of hidden rows that hold something
+ * @param struckRows numbers of rows that are struck out as a whole, which are not among the rows
  */
 public record RawTable(
         String file,
@@ -18,7 +19,13 @@ public record RawTable(
         boolean spreadsheet,
         List<RawRow> rows,
         List<MergedRegion> mergedRegions,
-        int hiddenRows) {
+        int hiddenRows,
+        List<Integer> struckRows) {
+
+    /** A table of which no row is hidden or struck out. */
+    public RawTable(String file, String sheet, boolean spreadsheet, List<RawRow> rows) {
+        this(file, sheet, spreadsheet, rows, List.of(), 0, List.of());
+    }
 
     /**
      * Cells that were merged into one.

@@ -2,7 +2,9 @@ package workuptally.book.files;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,65 +15,46 @@ public final class SharedStrings {
 
     private final List<String> texts;
 
-    private SharedStrings(List<String> texts) {
+    /** The few of which a run is struck out, or says that it is not. */
+    private final Map<Integer, RichText> marked;
+
+    private SharedStrings(List<String> texts, Map<Integer, RichText> marked) {
         this.texts = texts;
+        this.marked = marked;
     }
 
     public static SharedStrings read(WorkbookPackage book, Optional<String> part)
             throws UnreadableBookException, IOException {
         List<String> texts = new ArrayList<>();
+        Map<Integer, RichText> marked = new HashMap<>();
         if (part.isPresent() && book.has(part.get())) {
             try (XmlPart xml = book.open(part.get())) {
                 while (xml.next()) {
                     if (xml.isStart("si")) {
-                        texts.add(richText(xml, "si"));
+                        RichText text = RichText.read(xml, "si");
+                        if (!text.isUnmarked()) {
+                            marked.put(texts.size(), text);
+                        }
+                        texts.add(text.whole());
                     }
                 }
                 book.finished(xml);
             }
         }
-        return new SharedStrings(texts);
+        return new SharedStrings(texts, marked);
     }
 
-    Optional<String> text(int number) {
-        return number >= 0 && number < texts.size() ? Optional.of(texts.get(number)) : Optional.empty();
-    }
-
-    /**
-     * The text of an element that holds runs of text, without the phonetic guide that some programs store beside them. Struck-out runs are
-     * left out, raised digits stay raised: neither is a digit of a number.
-     */
-    static String richText(XmlPart xml, String element) throws UnreadableBookException {
-        StringBuilder text = new StringBuilder();
-        boolean struck = false;
-        boolean raised = false;
-        while (xml.next() && !xml.isEnd(element)) {
-            if (xml.isStart("rPh")) {
-                xml.skip();
-            } else if (xml.isStart("r")) {
-                struck = false;
-                raised = false;
-            } else if (xml.isStart("strike")) {
-                struck = xml.attribute("val")
-                        .filter(val -> val.equals("0") || val.equals("false"))
-                        .isEmpty();
-            } else if (xml.isStart("vertAlign")) {
-                raised = xml.attribute("val").filter("superscript"::equals).isPresent();
-            } else if (xml.isStart("t")) {
-                String run = xml.ownText();
-                text.append(struck ? "" : raised ? raised(run) : run);
-            }
+    /** The cell that holds a text; nothing if there is none of that number. */
+    Optional<RawCell> cell(int number, int column, boolean fontIsStruck) {
+        if (number < 0 || number >= texts.size()) {
+            return Optional.empty();
         }
-        return unescape(text.toString());
-    }
-
-    private static String raised(String run) {
-        StringBuilder up = new StringBuilder(run.length());
-        for (int i = 0; i < run.length(); i++) {
-            int at = "0123456789-−".indexOf(run.charAt(i));
-            up.append(at < 0 ? run.charAt(i) : "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻".charAt(at));
+        RichText rich = marked.isEmpty() ? null : marked.get(number);
+        if (rich != null) {
+            return Optional.of(rich.cell(column, fontIsStruck));
         }
-        return up.toString();
+        RawCell text = RawCell.text(column, texts.get(number));
+        return Optional.of(fontIsStruck ? text.struck() : text);
     }
 
     /** Characters that XML cannot hold are stored as {@code _x000D_} (ISO/IEC 29500-1, 22.9.2.19). */

@@ -22,6 +22,7 @@ public final class SheetPart {
     private final NumberFormats formats;
     private final List<RawRow> rows = new ArrayList<>();
     private final List<RawTable.MergedRegion> merged = new ArrayList<>();
+    private final List<Integer> struckRows = new ArrayList<>();
     private int hiddenRows;
     private boolean stale;
     private int staleFormulas;
@@ -50,7 +51,7 @@ public final class SheetPart {
                 xml.attribute("ref").flatMap(SheetPart::region).ifPresent(merged::add);
             }
         }
-        return new RawTable(file, sheet, true, rows, merged, hiddenRows);
+        return new RawTable(file, sheet, true, rows, merged, hiddenRows, struckRows);
     }
 
     /** Number of formulas whose results do not count because none of the book does. */
@@ -75,7 +76,12 @@ public final class SheetPart {
                 readCell(column).filter(cell -> !cell.isBlank()).ifPresent(cells::add);
             }
         }
-        if (!cells.isEmpty()) {
+        if (cells.isEmpty()) {
+            return;
+        }
+        if (cells.stream().allMatch(RawCell::isStruck)) {
+            struckRows.add(row);
+        } else {
             cells.sort(Comparator.comparingInt(RawCell::column));
             rows.add(new RawRow(row, row, cells));
             hiddenRows += hidden ? 1 : 0;
@@ -132,7 +138,9 @@ public final class SheetPart {
 
     private Optional<RawCell> readCell(int column) throws UnreadableBookException {
         String type = xml.attribute("t").orElse("n");
-        ShownAs shown = formats.ofStyle(NumberFormats.number(xml.attribute("s")));
+        int style = NumberFormats.number(xml.attribute("s"));
+        ShownAs shown = formats.ofStyle(style);
+        boolean struck = formats.strikesOut(style);
         boolean formula = false;
         boolean changing = false;
         Optional<String> value = Optional.empty();
@@ -140,7 +148,7 @@ public final class SheetPart {
             if (xml.isStart("v")) {
                 value = Optional.of(xml.ownText());
             } else if (xml.isStart("is")) {
-                return Optional.of(RawCell.text(column, inlineText()));
+                return Optional.of(inlineText().cell(column, struck));
             } else if (xml.isStart("f")) {
                 formula = true;
                 // One that is marked so changes with each opening, as TODAY does, and its stored result with it.
@@ -154,23 +162,29 @@ public final class SheetPart {
         boolean empty = !textResult && value.filter(v -> !v.isBlank()).isEmpty();
         if (formula && (empty || changing || stale)) {
             staleFormulas += stale ? 1 : 0;
-            return Optional.of(new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown));
+            RawCell open = new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown);
+            return Optional.of(struck ? open.struck() : open);
         }
-        return value.isEmpty() ? Optional.empty() : Optional.of(cell(column, type, value.get(), formula, shown));
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        if (type.equals("s")) {
+            return Optional.of(sharedText(column, value.get(), struck));
+        }
+        RawCell cell = cell(column, type, value.get(), formula, shown);
+        return Optional.of(struck ? cell.struck() : cell);
     }
 
-    private String inlineText() throws UnreadableBookException {
-        String text = SharedStrings.richText(xml, "is");
+    private RichText inlineText() throws UnreadableBookException {
+        RichText text = RichText.read(xml, "is");
         while (xml.next() && !xml.isEnd("c")) {
             // the text is all that such a cell holds
         }
         return text;
     }
 
-    private RawCell cell(int column, String type, String value, boolean formula, ShownAs shown)
-            throws UnreadableBookException {
+    private static RawCell cell(int column, String type, String value, boolean formula, ShownAs shown) {
         return switch (type) {
-            case "s" -> RawCell.text(column, sharedText(value));
             case "str", "d" -> RawCell.text(column, SharedStrings.unescape(value));
             case "b" -> RawCell.text(column, value.strip().equals("1") ? "TRUE" : "FALSE");
             case "e" -> new RawCell(column, RawCell.Type.ERROR, value, shown);
@@ -185,8 +199,8 @@ public final class SheetPart {
         };
     }
 
-    private String sharedText(String value) throws UnreadableBookException {
-        Optional<String> text = strings.text(NumberFormats.index(value.strip()));
+    private RawCell sharedText(int column, String value, boolean struck) throws UnreadableBookException {
+        Optional<RawCell> text = strings.cell(NumberFormats.index(value.strip()), column, struck);
         return text.orElseThrow(() -> new UnreadableBookException(file + " is damaged: a cell of " + sheet
                 + " refers to a text that is missing; open it in a spreadsheet program, repair and save it."));
     }

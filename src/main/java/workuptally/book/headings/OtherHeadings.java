@@ -58,6 +58,9 @@ final class OtherHeadings {
         for (RawCell cell : candidate.row().cells()) {
             boolean matched = Stream.concat(candidate.first().values().stream(), candidate.repeated().values().stream())
                     .anyMatch(typed -> typed.cell() == cell);
+            if (cell.isStruck()) {
+                reportStruck(cell);
+            }
             if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
                 continue;
             }
@@ -75,6 +78,17 @@ final class OtherHeadings {
                     "the heading " + meant.get().heading() + ", if that is meant",
                     "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
         }
+    }
+
+    private void reportStruck(RawCell cell) {
+        log.add(
+                FindingCode.STRUCK_OUT,
+                Severity.CHECK,
+                "",
+                candidate.place(raw, cell),
+                "the heading '" + Words.tidy(CellNumber.shown(cell)) + "', struck out",
+                "a heading that counts",
+                "Take the strike off if the column counts, else remove it, and run again; the column was not read.");
     }
 
     /** A column without a heading, between others that have one, whose numbers may be those of a column that is lacking. */

@@ -14,9 +14,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.model.FindingCode;
-import workuptally.model.Place;
-import workuptally.model.Severity;
+import workuptally.book.tables.RowsAside;
 
 /**
  * The cells of a laboratory's own list as several feeds read them: a text that is merged over several rows of a column, such as the solvent
@@ -29,16 +27,7 @@ final class OwnListCells {
     private OwnListCells() {}
 
     static RawTable of(RawTable raw, OwnListHeader header, FindingLog log) {
-        if (raw.hiddenRows() > 0) {
-            log.add(
-                    FindingCode.ROWS_HIDDEN,
-                    Severity.NOTE,
-                    "",
-                    new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
-                    "nothing; hidden rows count like others",
-                    "Look at them if you did not expect any.");
-        }
+        RowsAside.report(raw, header.lastRow().row(), log);
         Map<Integer, Map<Integer, RawCell>> added = new HashMap<>();
         List<RawTable.MergedRegion> left = new ArrayList<>();
         for (RawTable.MergedRegion region : raw.mergedRegions()) {
@@ -56,7 +45,7 @@ final class OwnListCells {
         List<RawRow> rows = raw.rows().stream()
                 .map(row -> with(row, added.getOrDefault(row.row(), Map.of())))
                 .toList();
-        return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, left, 0);
+        return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, left, 0, List.of());
     }
 
     /** The cells of a list without those of columns that another list on the sheet takes. */
@@ -74,7 +63,14 @@ final class OwnListCells {
                         row.width()))
                 .filter(row -> !row.cells().isEmpty())
                 .toList();
-        return new RawTable(raw.file(), raw.sheet(), raw.spreadsheet(), rows, raw.mergedRegions(), raw.hiddenRows());
+        return new RawTable(
+                raw.file(),
+                raw.sheet(),
+                raw.spreadsheet(),
+                rows,
+                raw.mergedRegions(),
+                raw.hiddenRows(),
+                raw.struckRows());
     }
 
     /** The text of cells merged over rows of one column below the headings; nothing for a number, which cannot hold for each. */

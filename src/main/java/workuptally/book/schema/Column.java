@@ -49,9 +49,9 @@ public record Column(
         return new Column(heading, Kind.NUMBER, Optional.of(unit), need, range, List.of(), help);
     }
 
-    /** The same column in a row that needs it less or more. */
-    public Column needed(Need other) {
-        return new Column(heading, kind, unit, other, range, choices, help);
+    /** The same column, as a detail in a row whose theory does not need it. */
+    public Column detailIf(boolean aside) {
+        return aside ? new Column(heading, kind, unit, Need.DETAIL, range, choices, help) : this;
     }
 
     static Column numberWithUnit(String heading, Need need, Range range, String help) {

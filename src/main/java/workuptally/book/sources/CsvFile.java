@@ -64,7 +64,7 @@ public final class CsvFile implements TableSource {
                     "UTF-8",
                     "Look at the letters with accents, µ and °; save as CSV in UTF-8 if they are wrong.");
         }
-        return new RawTable(file.name(), sheet, false, CsvRows.of(file.name(), csv.text()), List.of(), 0);
+        return new RawTable(file.name(), sheet, false, CsvRows.of(file.name(), csv.text()));
     }
 
     @Override

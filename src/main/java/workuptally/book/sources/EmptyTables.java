@@ -29,7 +29,7 @@ public final class EmptyTables {
                 rows.add(row(rows.size() + 1, limitRow(limit)));
             }
         }
-        return new RawTable(table.csvFileName(), table.name(), false, rows, List.of(), 0);
+        return new RawTable(table.csvFileName(), table.name(), false, rows);
     }
 
     private static List<String> limitRow(Limit limit) {

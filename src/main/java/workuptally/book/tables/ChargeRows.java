@@ -1,7 +1,6 @@
 package workuptally.book.tables;
 
 import java.util.Optional;
-import workuptally.book.schema.Need;
 import workuptally.model.Charge;
 
 /** Reads the Charges table. */
@@ -18,15 +17,14 @@ public final class ChargeRows {
         // of a reagent in excess, a catalyst or a solvent no theory needs the amount
         boolean aside = row.isBlank("Coefficient")
                 && role.filter(r -> r != Charge.Role.SUBSTRATE).isPresent();
-        Need need = aside ? Need.DETAIL : Need.FIGURE;
         return new Charge(
                 material,
                 role,
                 row.text("Formula"),
                 row.number("Molar mass"),
                 row.count("Coefficient"),
-                row.amount("Planned amount", "Planned unit", Need.DETAIL),
-                row.amount("Actual amount", "Actual unit", need),
+                row.amount("Planned amount", "Planned unit", aside),
+                row.amount("Actual amount", "Actual unit", aside),
                 row.number("Amount of substance"),
                 row.number("Equivalents"),
                 row.number("Assay"),

@@ -15,7 +15,6 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.Column;
-import workuptally.book.schema.Need;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -86,6 +85,17 @@ final class TableRow {
         if (cell.type() == RawCell.Type.MERGED) {
             return; // reported once for the region
         }
+        if (cell.isStruck()) {
+            report(
+                    FindingCode.STRUCK_OUT,
+                    column.need().severity(),
+                    column.heading(),
+                    "read '" + seen(cell) + "', struck out",
+                    column.expected() + "; what is struck out does not count",
+                    "Take the strike off if the entry counts, else put the one that counts in its place or empty the"
+                            + " cell, and run again.");
+            return;
+        }
         report(
                 code,
                 column.need().severity(),
@@ -96,7 +106,9 @@ final class TableRow {
     }
 
     static String seen(RawCell cell) {
-        return cell.type() == RawCell.Type.NOT_CALCULATED ? "a formula without result" : CellNumber.shown(cell);
+        boolean empty = cell.type() == RawCell.Type.NOT_CALCULATED
+                || cell.isStruck() && cell.text().isEmpty();
+        return empty ? "a formula without result" : CellNumber.shown(cell);
     }
 
     /** Text of a cell, trimmed; empty where blank or not readable. */
@@ -108,29 +120,13 @@ final class TableRow {
     }
 
     private String text(Column column, RawCell cell) {
-        return switch (cell.type()) {
-            case TEXT, NUMBER, COMPUTED_NUMBER -> CellNumber.shown(cell);
-            case ERROR -> {
-                reportCell(
-                        FindingCode.FORMULA_ERROR,
-                        column,
-                        cell,
-                        "",
-                        "Correct the formula, recalculate, save and run again.");
-                yield "";
-            }
-            case NOT_CALCULATED -> {
-                reportCell(
-                        FindingCode.FORMULA_NOT_CALCULATED,
-                        column,
-                        cell,
-                        "a formula with its result",
-                        "Open the book in a spreadsheet program, recalculate, save and run again; write the value in"
-                                + " place of a formula that changes with each opening, such as TODAY.");
-                yield "";
-            }
-            case MERGED -> "";
-        };
+        if (cell.type() == RawCell.Type.TEXT || cell.isNumber()) {
+            return CellNumber.shown(cell);
+        }
+        if (CellNumber.read(cell) instanceof NumberText.Fault fault) {
+            reportCell(fault.code(), column, cell, fault.expected(), fault.action());
+        }
+        return "";
     }
 
     /** Text of a cell that the row cannot do without; nothing if it is missing, which is then reported. */
@@ -235,14 +231,10 @@ final class TableRow {
         return new PortionCells(this, headings, numbers).portioned(columns.get(heading), count);
     }
 
-    /**
-     * An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank.
-     *
-     * @param need how much depends on it in this row
-     */
-    Optional<Amount> amount(String heading, String unitHeading, Need need) {
+    /** An amount, no theory needing one set aside, with its unit in the cell, the unit column or the heading; nothing where blank. */
+    Optional<Amount> amount(String amount, String unit, boolean aside) {
         return new AmountCells(this, headings, numbers)
-                .amount(columns.get(heading).needed(need), columns.get(unitHeading));
+                .amount(columns.get(amount).detailIf(aside), columns.get(unit));
     }
 
     /**

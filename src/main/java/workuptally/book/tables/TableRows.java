@@ -115,16 +115,7 @@ public final class TableRows {
         Map<String, Column> columns = table.columnsByHeading();
         Recurring recurring = new Recurring();
         reportMerged();
-        if (raw.hiddenRows() > 0) {
-            log.add(
-                    FindingCode.ROWS_HIDDEN,
-                    Severity.NOTE,
-                    "",
-                    new Place(raw.file(), raw.sheet(), 0, -1, ""),
-                    raw.hiddenRows() + (raw.hiddenRows() == 1 ? " hidden row" : " hidden rows"),
-                    "nothing; hidden rows count like others",
-                    "Look at them if you did not expect any.");
-        }
+        RowsAside.report(raw, headings.row(), log);
         MatchedHeadings inForce = headings;
         for (RawRow row : raw.rows()) {
             if (headings.isOfList()) {
@@ -136,10 +127,7 @@ public final class TableRows {
                 } else if (inForce.isShifted(row)) {
                     reportShifted(row, inForce);
                 } else if (!inForce.takeUnits(row, table, log)) {
-                    TableRow tableRow = new TableRow(withMerged(row), inForce, columns, log, recurring);
-                    if (!tableRow.isBlank()) {
-                        reader.accept(tableRow);
-                    }
+                    readRow(new TableRow(withMerged(row), inForce, columns, log, recurring), reader);
                 }
             }
         }
@@ -147,11 +135,31 @@ public final class TableRows {
 
     private void readListed(RawRow row, Map<String, Column> columns, Recurring recurring, Consumer<TableRow> reader) {
         if (row.row() > headings.row() && wanted.test(row, headings)) {
-            TableRow tableRow = new TableRow(withMerged(row), headings, columns, log, recurring);
-            if (!tableRow.isBlank()) {
-                reader.accept(tableRow);
-            }
+            readRow(new TableRow(withMerged(row), headings, columns, log, recurring), reader);
         }
+    }
+
+    private void readRow(TableRow row, Consumer<TableRow> reader) {
+        if (!row.isBlank() && !isStruckOut(row)) {
+            reader.accept(row);
+        }
+    }
+
+    /** True where what places the row is struck out: the row then does not count, and is reported for what else stands in it. */
+    private boolean isStruckOut(TableRow row) {
+        Optional<String> key = table.keyHeadings().stream()
+                .filter(heading -> row.cell(heading).filter(RawCell::isStruck).isPresent())
+                .findFirst();
+        key.ifPresent(heading -> row.report(
+                FindingCode.ROWS_STRUCK,
+                Severity.CHECK,
+                heading,
+                "read '" + TableRow.seen(row.cell(heading).orElseThrow())
+                        + "', struck out, in a row with other entries",
+                "a row that is struck out as a whole, or not at all",
+                "Strike out the whole row if it does not count, else take the strike off, and run again; the row was left"
+                        + " out of " + table.name() + "."));
+        return key.isPresent();
     }
 
     private void reportShifted(RawRow row, MatchedHeadings inForce) {

@@ -147,7 +147,7 @@ public final class Template {
             }
             FileBytes file = new FileBytes(table.csvFileName(), in.readAllBytes());
             List<RawRow> rows = CsvRows.of(file.name(), CsvText.of(file).text());
-            return Optional.of(new RawTable(file.name(), table.name(), false, rows, List.of(), 0));
+            return Optional.of(new RawTable(file.name(), table.name(), false, rows));
         } catch (UnreadableBookException damaged) {
             throw new IllegalStateException("the example that comes with the program is damaged", damaged);
         }

@@ -72,6 +72,7 @@ final class ContainerStreams {
                 OptionalDouble.empty(),
                 "",
                 LayerFacts.MakeUp.KNOWN,
+                List.of(),
                 Optional.empty(),
                 "");
     }

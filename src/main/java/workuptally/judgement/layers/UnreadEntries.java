@@ -31,7 +31,8 @@ final class UnreadEntries {
             FindingCode.PERCENT_AS_FRACTION,
             FindingCode.PERCENT_CELL_TOO_LARGE,
             FindingCode.KELVIN_AS_CELSIUS,
-            FindingCode.MERGED_CELLS);
+            FindingCode.MERGED_CELLS,
+            FindingCode.STRUCK_OUT);
 
     private UnreadEntries() {}
 

@@ -65,6 +65,15 @@ public final class InstrumentUncertainty {
         return Math.max(widened(gross, weighing), widened(tare, weighing));
     }
 
+    /**
+     * Of the difference between a net mass that was typed and the two readings it was taken from: the balance is that of the readings, and
+     * the typed number adds no more than its rounding, however few decimals it has. Of a number cell without a format the rounding is not
+     * known; it is then taken as for a weighing of its own. u in g.
+     */
+    public double ofNetBesideWeighingGrams(Entered gross, Entered tare, Entered net) {
+        return Math.hypot(netMassGrams(gross, tare), Math.min(massGrams(net), lastDigit(net)));
+    }
+
     /** Volume of a layer by cylinder: the larger of a fixed and a relative part; u in mL. */
     public double layerVolumeMillilitres(Entered volume) {
         double relative = limits.value(Limit.LAYER_VOLUME_RELATIVE) / 100 * volume.value();

@@ -51,7 +51,7 @@ public final class LayerFlow {
         this.materials = new Materials(substances);
         this.additions = additions;
         this.outputs = new StepOutputs(run, LayerGraph.of(run), substances);
-        this.measured = new MeasuredPortions(substances, layers);
+        this.measured = new MeasuredPortions(run, substances, layers);
         this.shakes = new FunnelShakes(substances, measured);
     }
 

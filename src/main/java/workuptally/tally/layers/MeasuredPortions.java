@@ -7,8 +7,10 @@ import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.CompositionPart;
 import workuptally.model.Layer;
+import workuptally.model.Run;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.UnreadParts;
 
 /** Brings the estimates of the layer map to what was measured: a stated composition, a mass, and how one liquid is shared by its labels. */
 final class MeasuredPortions {
@@ -16,10 +18,12 @@ final class MeasuredPortions {
 
     private final Substances substances;
     private final Materials materials;
+    private final UnreadParts unread;
     private final Map<String, LayerTally> layers;
     private final Map<String, Double> put = new LinkedHashMap<>();
 
-    MeasuredPortions(Substances substances, Map<String, LayerTally> layers) {
+    MeasuredPortions(Run run, Substances substances, Map<String, LayerTally> layers) {
+        this.unread = new UnreadParts(run, substances);
         this.substances = substances;
         this.materials = new Materials(substances);
         this.layers = layers;
@@ -102,7 +106,10 @@ final class MeasuredPortions {
         return parts;
     }
 
-    /** By the stated composition, with the mass or, by the densities of the parts, with the volume alone. */
+    /**
+     * By the stated composition, with the mass or, by the densities of the parts, with the volume alone; nothing by volume where a part has
+     * a name that no table knows, and so no density.
+     */
     private Optional<Ingredients> stated(String label) {
         List<CompositionPart> parts = Optional.ofNullable(layers.get(label))
                 .flatMap(LayerTally::entry)
@@ -111,10 +118,14 @@ final class MeasuredPortions {
         if (parts.isEmpty()) {
             return Optional.empty();
         }
+        Optional<Double> grams = grams(label);
+        if (grams.isEmpty() && parts.stream().anyMatch(part -> unread.isUnread(part.substance()))) {
+            return Optional.of(Ingredients.EMPTY);
+        }
         double ofAHundredGrams = ofMass(parts, 100).millilitres();
-        return grams(label)
-                .or(() -> millilitres(label).filter(v -> ofAHundredGrams > 0).map(v -> 100 * v / ofAHundredGrams))
-                .map(grams -> ofMass(parts, grams));
+        return grams.or(() ->
+                        millilitres(label).filter(v -> ofAHundredGrams > 0).map(v -> 100 * v / ofAHundredGrams))
+                .map(all -> ofMass(parts, all));
     }
 
     private Ingredients ofMass(List<CompositionPart> parts, double grams) {
@@ -122,7 +133,9 @@ final class MeasuredPortions {
         double percent = 0;
         for (CompositionPart part : parts) {
             String name = materials.solventName(part.substance()).orElse(part.substance());
-            mixture = mixture.plus(liquid(name, grams * part.massPercent() / 100));
+            double ofPart = grams * part.massPercent() / 100;
+            mixture = mixture.plus(
+                    unread.isUnread(part.substance()) ? Ingredients.of(name, ofPart, 0) : liquid(name, ofPart));
             percent += part.massPercent();
         }
         double rest = grams * (100 - percent) / 100;

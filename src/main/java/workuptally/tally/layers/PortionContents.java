@@ -185,7 +185,7 @@ public final class PortionContents {
         boolean water = all.stream().anyMatch(p -> p.is(WATER));
         List<Present> left = new ArrayList<>();
         for (Present present : all) {
-            afterWaterAndTest(present, water, waterMillilitres(step, added), step)
+            afterWaterAndTest(present, water, Dilution.waterMillilitres(step, added), step)
                     .ifPresent(left::add);
         }
         Operation operation = step.operation().orElse(Operation.COMBINE);
@@ -270,17 +270,6 @@ public final class PortionContents {
                 && !present.prefersOrganic();
     }
 
-    /** Water that a step brings, mL: none where it adds something else, not told where its volume is not. */
-    private static OptionalDouble waterMillilitres(Step step, List<Present> added) {
-        if (added.stream().noneMatch(p -> p.is(WATER))) {
-            return OptionalDouble.of(0);
-        }
-        return step.volumeMillilitres()
-                .entered()
-                .map(v -> OptionalDouble.of(v.value() * step.portionCount()))
-                .orElse(OptionalDouble.empty());
-    }
-
     private Optional<Present> afterWaterAndTest(
             Present present, boolean water, OptionalDouble waterMillilitres, Step step) {
         Present kept = present;
@@ -290,7 +279,7 @@ public final class PortionContents {
             }
             kept = kept.as(remaining(kept));
         } else if (water && kept.part().row().isPresent() && !kept.is(WATER)) {
-            kept = kept.as(weakened(kept, waterMillilitres));
+            kept = kept.as(new Dilution(reactivity).weakened(kept, waterMillilitres));
         }
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
@@ -330,29 +319,6 @@ public final class PortionContents {
         }
         parents.remove("water-reactive");
         return reactivity.membership(parents, List.of());
-    }
-
-    /**
-     * A strong acid counts at the strength that the water of the step leaves it at most, the water it came with left out; as dilute where
-     * either amount is not told.
-     */
-    private Membership weakened(Present present, OptionalDouble waterMillilitres) {
-        OptionalDouble molarMass = present.part()
-                .substance()
-                .flatMap(s -> s.solute())
-                .map(s -> OptionalDouble.of(s.molarMassGramsPerMole()))
-                .orElse(OptionalDouble.empty());
-        double percent = 0;
-        double molesPerLitre = 0;
-        if (waterMillilitres.isPresent() && present.millimoles().isPresent() && molarMass.isPresent()) {
-            double grams = present.millimoles().getAsDouble() * molarMass.getAsDouble() / 1000;
-            percent = 100 * grams / (grams + waterMillilitres.getAsDouble());
-            molesPerLitre = present.millimoles().getAsDouble() / waterMillilitres.getAsDouble();
-        }
-        Membership dilute = reactivity.membership(
-                present.part().row().orElseThrow(), OptionalDouble.of(percent), OptionalDouble.of(molesPerLitre));
-        boolean still = present.membership().classes().containsAll(dilute.classes());
-        return still ? dilute : present.membership();
     }
 
     /** One phase of a contact. */

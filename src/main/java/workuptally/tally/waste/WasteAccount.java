@@ -16,6 +16,7 @@ import workuptally.reference.StreamRule;
 import workuptally.reference.WasteStream;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.UnreadParts;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerIdentity;
@@ -36,6 +37,7 @@ public final class WasteAccount {
     private final Substances substances;
     private final SolidOrigin solids;
     private final PortionClasses classes;
+    private final UnreadParts unreadParts;
 
     /** With what the layers may still hold. */
     public WasteAccount(Run run, Limits limits, Substances substances, PortionClasses classes) {
@@ -44,6 +46,7 @@ public final class WasteAccount {
         this.substances = substances;
         this.solids = new SolidOrigin(run, substances, LayerGraph.of(run));
         this.classes = classes;
+        this.unreadParts = new UnreadParts(run, substances);
     }
 
     /**
@@ -143,6 +146,7 @@ public final class WasteAccount {
         Optional<SolidOrigin.Origin> solid = Optional.of(phase)
                 .filter(p -> p == Layer.Phase.SOLID)
                 .map(p -> solids.of(label, Optional.ofNullable(holds.get(PortionClasses.HEAVY_METAL))));
+        List<String> unread = run.layer(label).map(unreadParts::of).orElse(List.of());
         LayerFacts facts = new LayerFacts(
                 phase.word(),
                 holds,
@@ -151,9 +155,8 @@ public final class WasteAccount {
                 organicPercent(mixture),
                 pH.map(p -> OptionalDouble.of(p.value())).orElse(OptionalDouble.empty()),
                 pH.map(Entered::asTyped).orElse(""),
-                mixture.parts().isEmpty()
-                        ? amountKnown ? LayerFacts.MakeUp.UNLISTED : LayerFacts.MakeUp.UNKNOWN
-                        : LayerFacts.MakeUp.KNOWN,
+                makeUp(mixture, amountKnown, unread),
+                unread,
                 solid.map(SolidOrigin.Origin::kind),
                 solid.map(SolidOrigin.Origin::words).orElse(""));
         Optional<StreamRule> rule = substances.streamRule(facts);
@@ -162,6 +165,16 @@ public final class WasteAccount {
                         r.because(facts),
                         r.pHKnown().filter(known -> !known).isPresent()))
                 .orElseGet(() -> new Assignment(substances.askFirst().key(), NO_RULE, false));
+    }
+
+    private static LayerFacts.MakeUp makeUp(Ingredients mixture, boolean amountKnown, List<String> unread) {
+        if (!unread.isEmpty()) {
+            return LayerFacts.MakeUp.UNREAD;
+        }
+        if (!mixture.parts().isEmpty()) {
+            return LayerFacts.MakeUp.KNOWN;
+        }
+        return amountKnown ? LayerFacts.MakeUp.UNLISTED : LayerFacts.MakeUp.UNKNOWN;
     }
 
     private static Optional<Entered> pH(LayerTally layer) {

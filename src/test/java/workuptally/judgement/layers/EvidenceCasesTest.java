@@ -71,6 +71,52 @@ class EvidenceCasesTest {
         assertEquals(Outcome.KEEP, run.decision("A2").orElseThrow().outcome());
     }
 
+    private static SmallBook withGrignard() {
+        return WashedRun.book()
+                .row(
+                        "charges",
+                        "Material",
+                        "phenylmagnesium bromide in THF",
+                        "Role",
+                        "reagent",
+                        "Molarity",
+                        "1.00",
+                        "Actual amount",
+                        "10",
+                        "Actual unit",
+                        "mL");
+    }
+
+    private static List<String> quenchNotShown(SmallBook book) {
+        return book.reviewOfRun().findings().stream()
+                .filter(f -> f.code() == FindingCode.QUENCH_NOT_SHOWN)
+                .map(f -> f.severity().word() + ": " + Wording.POINT.of(f.seen()))
+                .toList();
+    }
+
+    @Test
+    void aGrignardThatMetNoWaterHoldsEveryLayerAndOneFindingSaysWhatIsMissing() {
+        SmallBook dry = withGrignard()
+                .but("workup", "Operation", "extract")
+                .but("workup", "Material", "tert-butyl methyl ether");
+        assertEquals(
+                List.of(
+                        "hold: no step up to the first aqueous layer brings water or acid; charged was phenylmagnesium bromide in"
+                                + " THF"),
+                quenchNotShown(dry));
+        for (String layer : List.of("A1", "A2")) {
+            assertEquals(
+                    Outcome.KEEP,
+                    dry.reviewOfRun().decision(layer).orElseThrow().outcome());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"water", "sat. NH4Cl", "1 M HCl", "brine", "methanol"})
+    void whatEndsAGrignardNeedsNoTest(String material) {
+        assertEquals(List.of(), quenchNotShown(withGrignard().but("workup", "Material", material)));
+    }
+
     @Test
     void aLayerOfADensityFarFromBothPhasesIsHeldAloneUntilItIsSettled() {
         // 99.90 g in 50 mL, 2.0 g/mL, where water and ethyl acetate have 1.0 and 0.9

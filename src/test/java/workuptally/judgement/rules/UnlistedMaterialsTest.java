@@ -7,12 +7,15 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.view.Wording;
+import workuptally.tally.waste.WasteLine;
 
 /** What no table knows is said: once a book, in the hazard notes, and with each decision about a layer it can be in. */
 class UnlistedMaterialsTest {
@@ -87,6 +90,46 @@ class UnlistedMaterialsTest {
         assertTrue(review.runs().get(0).hazards().stream()
                 .map(HazardNote::subject)
                 .anyMatch("own compounds: ketone 7"::equals));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "xyzol 80 %; ethanol 18 %, material-unlisted, no table knows 'xyzol'",
+        "EDC 98 %, material-ambiguous, 'EDC' (run X1) is not certain",
+        "heptane/EtOAc 98 %, material-ambiguous, 'heptane/EtOAc' (run X1) is a mixture"
+    })
+    void aPartOfACompositionThatIsNotKnownIsNamedAndTheStreamNotDecided(String composition, String code, String words)
+            throws Exception {
+        ExampleBook book = ExampleBook.clean().with("layers", "ethyl acetate 98 %", composition);
+        Finding finding = book.findings(folder, code).get(0);
+        String seen = Wording.POINT.of(finding.seen());
+        assertTrue(seen.startsWith(words) && seen.endsWith("nor the stream of D1"), seen);
+        WasteLine distillate = book.review(folder).runs().get(0).tally().waste().stream()
+                .filter(line -> line.layer().equals("D1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("special", distillate.stream());
+        assertTrue(distillate.why().contains("in its composition not understood"), distillate.why());
+    }
+
+    @Test
+    void aLayerReadByVolumeHasNoMassWhereAPartOfItIsNotKnown() throws Exception {
+        // Taken as water, its 53 mL would weigh about 51 g.
+        Review review = ExampleBook.clean()
+                .with("layers", "X1,D1,distillate,,,,,,48.15,ethyl acetate 98 %", "X1,D1,distillate,,,53,,,,xyzol 98 %")
+                .review(folder);
+        assertTrue(review.runs().get(0).tally().waste().stream()
+                .filter(line -> line.layer().equals("D1"))
+                .allMatch(line -> line.massGrams().isEmpty()));
+    }
+
+    @Test
+    void anOwnCompoundInACompositionLeavesTheStreamDecided() throws Exception {
+        Review review = ExampleBook.clean()
+                .with("layers", "ethyl acetate 98 %", "ethyl acetate 90 %; acetanilide 8 %")
+                .review(folder);
+        assertTrue(review.runs().get(0).tally().waste().stream()
+                .anyMatch(line -> line.layer().equals("D1") && line.stream().equals("non-halogenated-organic")));
     }
 
     @Test

@@ -61,7 +61,7 @@ public final class NetAgainstWeighing implements RunRule {
                 && weighing.get(1) instanceof Entered tare
                 && weighing.get(2) instanceof Entered net) {
             double difference = gross.value() - tare.value();
-            double u = Math.hypot(uncertainty.massGrams(gross), uncertainty.massGrams(net));
+            double u = uncertainty.ofNetBesideWeighingGrams(gross, tare, net);
             if (Math.abs(net.value() - difference) > WITHIN * u) {
                 findings.add(
                         FindingCode.NET_AGAINST_WEIGHING,

@@ -15,17 +15,20 @@ import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
+import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.model.Transfer;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.amounts.UnreadParts;
 
 /**
- * A reagent, solvent, wash or free material of a transfer that no table knows, or whose name means more than one thing: said once a book. What it does with water, acid,
+ * A reagent, solvent, wash, part of a stated composition or free material of a transfer that no table knows, or whose name means more than one thing: said once a book. What it does with water, acid,
  * base or anything else is then not judged, and silence about it is no safety. It holds nothing.
  */
 public final class MaterialUnlisted implements BookRule {
@@ -61,6 +64,21 @@ public final class MaterialUnlisted implements BookRule {
                 }
             }
         });
+        for (Run run : book.runs()) {
+            UnreadParts unread = new UnreadParts(run, substances);
+            for (Layer layer : run.layers()) {
+                for (String part : unread.of(layer)) {
+                    met.computeIfAbsent(
+                                    part.toLowerCase(Locale.ROOT),
+                                    name -> new Met(
+                                            part,
+                                            substances.material(part),
+                                            layer.row().at("Composition"),
+                                            Subject.NONE))
+                            .inLayer(run.id(), layer.label());
+                }
+            }
+        }
         for (Transfer transfer : book.transfers()) {
             if (transfer.layers().isEmpty()) {
                 Material material = substances.material(transfer.material());
@@ -78,13 +96,31 @@ public final class MaterialUnlisted implements BookRule {
             }
         }
         List<Finding> findings = new ArrayList<>();
-        met.values().forEach(each -> findings.add(each.material().isAmbiguous() ? ambiguous(each) : unlisted(each)));
+        met.values().forEach(each -> findings.add(finding(each)));
         return List.copyOf(findings);
     }
 
-    private record Met(String written, Material material, Place place, Subject ofTransfer, Set<String> runs) {
+    private Finding finding(Met met) {
+        if (met.material().isAmbiguous()) {
+            return ambiguous(met);
+        }
+        return met.material().state() == State.LISTED ? mixed(met) : unlisted(met);
+    }
+
+    private record Met(
+            String written, Material material, Place place, Subject ofTransfer, Set<String> runs, Set<String> layers) {
         Met(String written, Material material, Place place, Subject ofTransfer) {
-            this(written, material, place, ofTransfer, new LinkedHashSet<>());
+            this(written, material, place, ofTransfer, new LinkedHashSet<>(), new LinkedHashSet<>());
+        }
+
+        void inLayer(String run, String layer) {
+            runs.add(run);
+            layers.add(runs.size() == 1 ? layer : run + " " + layer);
+        }
+
+        /** What else is left open where it is part of a stated composition. */
+        Phrase undecided() {
+            return layers.isEmpty() ? Phrase.NONE : Phrase.of(", nor the stream of {}", String.join(", ", layers));
         }
 
         String inRuns() {
@@ -109,10 +145,11 @@ public final class MaterialUnlisted implements BookRule {
                 met.subject(),
                 met.place(),
                 Phrase.of(
-                        "no table knows '{}' ({}){}: its reactivity is not judged",
+                        "no table knows '{}' ({}){}: its reactivity is not judged{}",
                         met.written(),
                         met.inRuns(),
-                        described ? Phrase.of("; its formula gives its mass, not what it does") : Phrase.NONE),
+                        described ? Phrase.of("; its formula gives its mass, not what it does") : Phrase.NONE,
+                        met.undecided()),
                 nearest.isEmpty()
                         ? Phrase.of("a listed name; none is near")
                         : Phrase.of("a listed name; the nearest: {}", String.join(", ", nearest)),
@@ -120,6 +157,23 @@ public final class MaterialUnlisted implements BookRule {
                 Phrase.of(
                         "Write the full name or the usual abbreviation, or add a row of your own to the table of materials; until"
                                 + " then judge what it meets by its safety data sheet."));
+    }
+
+    /** Listed liquids in one name of a composition: each is known, how much of each is there is not. */
+    private static Finding mixed(Met met) {
+        return new Finding(
+                FindingCode.MATERIAL_AMBIGUOUS,
+                Severity.CHECK,
+                met.subject(),
+                met.place(),
+                Phrase.of(
+                        "'{}' ({}) is a mixture, and the share of each part is not read{}",
+                        met.written(),
+                        met.inRuns(),
+                        met.undecided()),
+                Phrase.of("a share for each part, such as heptane 40 %; ethyl acetate 60 %"),
+                FindingList.PRACTICE,
+                Phrase.of("Write each part with its own share."));
     }
 
     private static Finding ambiguous(Met met) {
@@ -133,7 +187,11 @@ public final class MaterialUnlisted implements BookRule {
                 Severity.CHECK,
                 met.subject(),
                 met.place(),
-                Phrase.of("'{}' ({}) is not certain; its reactivity is not judged", met.written(), met.inRuns()),
+                Phrase.of(
+                        "'{}' ({}) is not certain; its reactivity is not judged{}",
+                        met.written(),
+                        met.inRuns(),
+                        met.undecided()),
                 choices.size() == 1
                         ? Phrase.of("{} in its usual spelling", choices.get(0))
                         : Phrase.of("one of: {}", String.join(", ", choices)),

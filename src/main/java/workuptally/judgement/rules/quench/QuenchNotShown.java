@@ -1,5 +1,6 @@
 package workuptally.judgement.rules.quench;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -17,16 +18,18 @@ import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /**
- * An oxidant or hydride without a negative quench test: a positive test stops, whatever caused it; a missing one holds what has not been
- * evaporated yet, and a plan is reminded. Runs of which a book lists nothing but what went in and what came out are the matter of
+ * An oxidant or hydride without a negative quench test, or a reagent that water destroys and no step brings any: a positive test stops,
+ * whatever caused it; what is missing holds what has not been evaporated yet, and a plan is reminded. Runs of which a book lists nothing but what went in and what came out are the matter of
  * {@link QuenchNotEntered}.
  */
 public final class QuenchNotShown implements RunRule {
 
     private final ReactiveCharges charges;
+    private final WaterBrought water;
 
     public QuenchNotShown(Substances substances) {
         this.charges = new ReactiveCharges(substances);
+        this.water = new WaterBrought(substances);
     }
 
     @Override
@@ -43,7 +46,7 @@ public final class QuenchNotShown implements RunRule {
                         .isPresent())
                 .reduce((a, b) -> b);
         List<Charge> reactive = charges.of(tally.run());
-        String names = reactive.stream().map(Charge::material).collect(Collectors.joining(", "));
+        String names = names(reactive);
         boolean positive = last.flatMap(Step::quenchTest)
                 .filter(q -> q == Step.QuenchTest.POSITIVE)
                 .isPresent();
@@ -62,23 +65,56 @@ public final class QuenchNotShown implements RunRule {
                     FindingList.PRACTICE,
                     Phrase.of(
                             "Quench again under the local procedure, test, and enter the result; nothing is evaporated meanwhile."));
-        } else if (last.isEmpty() && !reactive.isEmpty() && !ReactiveCharges.isListedOnly(tally.run())) {
-            boolean planned = tally.run().status() == Run.Status.PLANNED;
-            findings.add(
-                    FindingCode.QUENCH_NOT_SHOWN,
-                    planned ? Severity.NOTE : Severity.HOLD,
-                    place(tally, reactive.get(0)),
-                    Phrase.of("no quench test is recorded; charged was {}", names),
-                    Phrase.of("a negative test (peroxide strip, starch iodide, no more gas) before evaporation"),
-                    FindingList.PRACTICE,
-                    planned
-                            ? Phrase.of("Plan quench and test, and have the strips at hand.")
-                            : Phrase.of(
-                                    "Test what is left (peroxide strip, starch iodide, gas) and enter the result; the layers of the run stay"
-                                            + " meanwhile, or until a row in Corrections settles it (run and this code under Record, 'settled' under"
-                                            + " New, and why)."));
+        } else if (!ReactiveCharges.isListedOnly(tally.run())) {
+            notShown(tally, last.isEmpty() ? reactive : List.of(), findings);
         }
         return findings.list();
+    }
+
+    /** One finding of what lacks its test and what met no water. */
+    private void notShown(RunTally tally, List<Charge> untested, FindingList findings) {
+        List<Charge> dry = water.missingFor(tally.run());
+        if (untested.isEmpty() && dry.isEmpty()) {
+            return;
+        }
+        boolean planned = tally.run().status() == Run.Status.PLANNED;
+        boolean test = !untested.isEmpty();
+        List<Phrase> seen = new ArrayList<>();
+        if (test) {
+            seen.add(Phrase.of("no quench test is recorded; charged was {}", names(untested)));
+        }
+        if (!dry.isEmpty()) {
+            seen.add(Phrase.of(
+                    "no step up to the first aqueous layer brings water or acid; charged was {}", names(dry)));
+        }
+        findings.add(
+                FindingCode.QUENCH_NOT_SHOWN,
+                planned ? Severity.NOTE : Severity.HOLD,
+                test ? place(tally, untested.get(0)) : dry.get(0).row().at("Material"),
+                Phrase.join("; ", seen),
+                test
+                        ? Phrase.of("a negative test (peroxide strip, starch iodide, no more gas) before evaporation")
+                        : Phrase.of("the step that quenched it, with its material, before the first aqueous layer"),
+                FindingList.PRACTICE,
+                planned
+                        ? Phrase.of(test ? "Plan quench and test, and have the strips at hand." : "Plan the quench.")
+                        : remedy(test));
+    }
+
+    private static Phrase remedy(boolean test) {
+        return test
+                ? Phrase.of(
+                        "Test what is left (peroxide strip, starch iodide, gas) and enter the result; the layers of the run stay"
+                                + " meanwhile, or until a row in Corrections settles it (run and this code under Record, 'settled' under"
+                                + " New, and why).")
+                : Phrase.of(
+                        "Enter the quench where it was made; else see with a drop, cold and in the open, that nothing reacts any more."
+                                + " The layers of the run stay meanwhile, or until a row in Corrections settles it (run and this code under"
+                                + " Record, 'settled' under New, and why).");
+    }
+
+    private static String names(List<Charge> charges) {
+        return charges.stream().map(Charge::material).distinct().collect(Collectors.joining(", "));
     }
 
     private static workuptally.model.Place place(RunTally tally, Charge charge) {

@@ -1,0 +1,86 @@
+package workuptally.judgement.rules.quench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import workuptally.material.Part;
+import workuptally.model.Charge;
+import workuptally.model.Run;
+import workuptally.model.Step;
+import workuptally.model.Step.Operation;
+import workuptally.reference.ClassBehaviour;
+import workuptally.tally.amounts.Substances;
+
+/**
+ * Charges that water destroys, as a Grignard reagent, and whether the workup brings what does it: water, acid or an alcohol, at the latest
+ * in the step that gives the first aqueous layer, which has its water from nowhere otherwise. A step called a quench with a material counts
+ * whatever that is; common practice.
+ */
+final class WaterBrought {
+    private static final Set<String> ENDING = Set.of("water", "acid", "alcohol", "ammonium-salt");
+
+    private final Substances substances;
+
+    WaterBrought(Substances substances) {
+        this.substances = substances;
+    }
+
+    /** The charges of a run that water destroys and that met none; empty where no step is entered, as in a list of yields. */
+    List<Charge> missingFor(Run run) {
+        if (run.orderedSteps().isEmpty() || isBrought(run)) {
+            return List.of();
+        }
+        return run.charges().stream().filter(this::isGoneWithWater).toList();
+    }
+
+    /** A substrate is what the reaction uses up; a carbon-metal reagent is asked for in any role. */
+    private boolean isGoneWithWater(Charge charge) {
+        boolean used = charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent();
+        return substances.material(charge.material(), charge.formula()).parts().stream()
+                .anyMatch(part ->
+                        isGoneWithWater(part) && (!used || part.classes().contains("organometallic")));
+    }
+
+    private boolean isGoneWithWater(Part part) {
+        return part.classes().stream()
+                .flatMap(c -> substances.classBehaviour(c).stream())
+                .anyMatch(ClassBehaviour::goneWithWater);
+    }
+
+    private boolean isBrought(Run run) {
+        for (Step step : untilFirstAqueousLayer(run)) {
+            boolean quench = step.operation().filter(o -> o == Operation.QUENCH).isPresent()
+                    && !step.material().isBlank();
+            if (quench || ends(step.material())) {
+                return true;
+            }
+        }
+        return run.charges().stream().anyMatch(c -> endsAsCharge(c));
+    }
+
+    private static List<Step> untilFirstAqueousLayer(Run run) {
+        List<Step> steps = new ArrayList<>();
+        for (Step step : run.orderedSteps()) {
+            steps.add(step);
+            if (!step.givesAqueous().isEmpty()) {
+                break;
+            }
+        }
+        return steps;
+    }
+
+    private boolean ends(String material) {
+        return !material.isBlank()
+                && substances.material(material).parts().stream()
+                        .anyMatch(part ->
+                                part.isWater() || part.classes().stream().anyMatch(ENDING::contains));
+    }
+
+    /** A quench that stands among the charges, as some write it; the alcohol or acid that the reaction starts from is none. */
+    private boolean endsAsCharge(Charge charge) {
+        boolean starts = charge.role().filter(r -> r != Charge.Role.SOLVENT).isPresent();
+        return !starts
+                && substances.material(charge.material(), charge.formula()).parts().stream()
+                        .anyMatch(Part::isWater);
+    }
+}
