@@ -92,7 +92,7 @@ public final class ReviewBuilder {
         for (int i = 0; i < tallies.size(); i++) {
             decisions.put(tallies.get(i).run().id(), byTally.get(i));
             findings.addAll(
-                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), reference.reactivity(), experience));
+                    HeldLayers.of(tallies.get(i), byTally.get(i), book.limits(), substances.apart(), experience));
             findings.addAll(SuspectEntries.of(tallies.get(i).run(), suspected.get(i), findings));
         }
         findings.addAll(SuspectEntries.of(containers, findings));
@@ -115,8 +115,7 @@ public final class ReviewBuilder {
                         orderedByRun.getOrDefault(tally.run().id(), List.of()),
                         decisions.get(tally.run().id()),
                         book,
-                        substances,
-                        materialsByRun.getOrDefault(tally.run().id(), List.of())))
+                        substances))
                 .toList();
         Map<String, OpenLayers> openLayers = new LinkedHashMap<>();
         for (OpenLayers one : asked) {
@@ -149,14 +148,9 @@ public final class ReviewBuilder {
 
     /** While a stop is open the balance itself is in doubt, and its own action comes first: nothing is asked then. */
     private static OpenLayers openLayers(
-            RunTally tally,
-            List<Finding> findings,
-            List<LayerDecision> decisions,
-            Book book,
-            Substances substances,
-            List<RunMaterial> materials) {
+            RunTally tally, List<Finding> findings, List<LayerDecision> decisions, Book book, Substances substances) {
         boolean stopped = findings.stream().anyMatch(f -> f.severity() == Severity.STOP);
-        return OpenLayers.of(tally, stopped ? List.of() : decisions, book.limits(), substances.apart(), materials);
+        return OpenLayers.of(tally, stopped ? List.of() : decisions, book.limits(), substances.apart());
     }
 
     /** Something made for one run, with the reference rows that it rests on. */

@@ -170,7 +170,7 @@ public final class RunTallying {
                 return CompositeSamples.NONE;
             }
             Meetings meetings = new MeetingAccount(run, limits, substances, graph, List.of()).of(charged.amounts());
-            Pooling pooling = new Pooling(run, meetings, substances.reference().reactivity());
+            Pooling pooling = new Pooling(run, meetings, substances);
             return new CompositeAccount(run, contents, shares, pooling, readings).of(layers);
         }
 

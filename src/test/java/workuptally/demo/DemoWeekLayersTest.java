@@ -86,13 +86,17 @@ class DemoWeekLayersTest {
     }
 
     @Test
-    void onceTheMolarMassIsCorrectedNothingElseHoldsItsLayers() {
+    void besideTheMolarMassOnlyTheAmineThatNobodyAssayedHoldsItsLayers() {
         for (LayerDecision decision : run("R26-044").decisions()) {
-            List<String> notMet = decision.conditions().stream()
+            List<LayerDecision.Condition> notMet = decision.conditions().stream()
                     .filter(c -> (c.state() == State.NOT_MET || c.state() == State.MISSING) && !c.id().equals("R10"))
-                    .map(LayerDecision.Condition::id)
                     .toList();
-            assertEquals(List.of("R7"), notMet, decision.layer());
+            assertEquals(
+                    List.of("R6", "R7"),
+                    notMet.stream().map(LayerDecision.Condition::id).toList(),
+                    decision.layer());
+            String balance = Wording.POINT.of(notMet.get(0).evidence());
+            assertTrue(balance.endsWith("first assay the crude for benzylamine hydrochloride"), balance);
         }
     }
 

@@ -72,23 +72,22 @@ public sealed interface DateText {
     int FIRST_YEAR = 1950;
     int LAST_YEAR = 2150;
 
-    /** Reads a text of a book that does not say whether it puts the day first. */
+    /** Reads a text of a column that does not tell whether it puts the day first. */
     static DateText parse(String typed) {
-        return parse(typed, false);
+        return parse(typed, DayOrder.OPEN);
     }
 
     /**
      * Reads a text.
      *
-     * @param dayFirst true where the book puts the day before the month
+     * @param order what its column or book puts first
      */
-    static DateText parse(String typed, boolean dayFirst) {
+    static DateText parse(String typed, DayOrder order) {
         String whole = TypedText.plain(typed);
         if (NumberWords.meanNothing(whole)) {
             return new Nothing();
         }
-        Matcher around = AROUND.matcher(whole);
-        String text = around.matches() ? around.group("date") : whole;
+        String text = dateOf(typed);
         Matcher match = YEAR_FIRST.matcher(text);
         if (match.matches()) {
             return day(match.group(1), match.group(3), match.group(4));
@@ -103,9 +102,16 @@ public sealed interface DateText {
         }
         match = SLASHES.matcher(text);
         if (match.matches()) {
-            return slashes(match, dayFirst);
+            return slashes(match, order);
         }
         return named(text);
+    }
+
+    /** A text without a weekday before and a time behind. */
+    static String dateOf(String typed) {
+        String whole = TypedText.plain(typed);
+        Matcher around = AROUND.matcher(whole);
+        return around.matches() ? around.group("date") : whole;
     }
 
     private static DateText named(String text) {
@@ -140,17 +146,17 @@ public sealed interface DateText {
         return typed.length() == 4 ? typed : (Integer.parseInt(typed) < 80 ? "20" : "19") + typed;
     }
 
-    private static DateText slashes(Matcher match, boolean dayFirst) {
+    private static DateText slashes(Matcher match, DayOrder order) {
         int first = Integer.parseInt(match.group(1));
         int second = Integer.parseInt(match.group(3));
         String year = year(match.group(4));
         boolean yearMayStandFirst =
                 match.group(4).length() == 2 && match.group(2).equals("-");
-        boolean open = first <= 12 && second <= 12 && first != second && !dayFirst;
+        boolean open = first <= 12 && second <= 12 && first != second && order == DayOrder.OPEN;
         if (open || yearMayStandFirst) {
             return new Fault(AMBIGUOUS, "a date that can be read in one way only, such as 2026-03-06");
         }
-        return first > 12 || dayFirst && second <= 12
+        return first > 12 || order == DayOrder.DAY_FIRST && second <= 12
                 ? day(year, match.group(3), match.group(1))
                 : day(year, match.group(1), match.group(3));
     }
@@ -173,10 +179,10 @@ public sealed interface DateText {
                 "a day of the calendar between the years " + FIRST_YEAR + " and " + LAST_YEAR);
     }
 
-    /** Reads a stored cell; see {@link #parse(String, boolean)}. */
-    static DateText read(RawCell cell, boolean dayFirst) {
+    /** Reads a stored cell; see {@link #parse(String, DayOrder)}. */
+    static DateText read(RawCell cell, DayOrder order) {
         return switch (cell.type()) {
-            case TEXT -> parse(cell.text(), dayFirst);
+            case TEXT -> parse(cell.text(), order);
             case NUMBER, COMPUTED_NUMBER ->
                 cell.shownAs().isDate() && IS_SERIAL.matcher(cell.text()).matches()
                         ? inRange(moment(cell).toLocalDate())

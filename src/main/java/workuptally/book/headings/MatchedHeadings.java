@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import workuptally.book.cells.BookMarks;
 import workuptally.book.cells.CellNumber;
+import workuptally.book.cells.DateText;
+import workuptally.book.cells.DayOrder;
 import workuptally.book.cells.NumberSymbols;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.FindingLog;
@@ -42,6 +44,7 @@ public final class MatchedHeadings {
     private final BookMarks marks;
     private final String table;
     private final Map<Column, NumberSymbols> symbols = new HashMap<>();
+    private final Map<String, DayOrder> dayOrders = new HashMap<>();
     private final TablePlace place;
     private final HeadingUnits units;
 
@@ -203,14 +206,29 @@ public final class MatchedHeadings {
         return read;
     }
 
-    /** True where the book writes as those do who put the day before the month. */
-    public boolean putsDayFirst() {
-        return marks.of(table) == NumberText.Marks.COMMA;
+    /**
+     * The date of a cell. Where day and month cannot be told apart, the other dates of its column decide, else the marks of the book: who
+     * writes decimal commas puts the day first.
+     */
+    public DateText date(String heading, RawCell cell) {
+        DateText alone = DateText.read(cell, DayOrder.OPEN);
+        if (!(alone instanceof DateText.Fault fault) || fault.code() != DateText.AMBIGUOUS) {
+            return alone;
+        }
+        DayOrder order = dayOrders.computeIfAbsent(heading, this::dayOrder);
+        if (order == DayOrder.OPEN) {
+            marks.leaveOpen();
+        }
+        return DateText.read(
+                cell, order == DayOrder.OPEN && marks.of(table) == NumberText.Marks.COMMA ? DayOrder.DAY_FIRST : order);
     }
 
-    /** Says that a date stayed open which the marks of the book may decide. */
-    public void leaveDateOpen() {
-        marks.leaveOpen();
+    private DayOrder dayOrder(String heading) {
+        return DayOrder.of(raw.rows().stream()
+                .flatMap(row -> cell(row, heading).stream())
+                .filter(cell -> cell.type() == RawCell.Type.TEXT)
+                .map(RawCell::text)
+                .toList());
     }
 
     /** The word of the form for a word of a choice. */

@@ -289,10 +289,7 @@ final class TableRow {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        DateText read = DateText.read(cell.get(), headings.putsDayFirst());
-        if (read instanceof DateText.Fault fault && fault.code().equals(DateText.AMBIGUOUS)) {
-            headings.leaveDateOpen();
-        }
+        DateText read = headings.date(heading, cell.get());
         if (read instanceof DateText.Fault fault) {
             reportCell(fault.code(), columns.get(heading), cell.get(), fault.expected(), CORRECT);
         }

@@ -13,8 +13,8 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Product;
-import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory.ProductTheory;
 import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.Pooling;
@@ -46,7 +46,7 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
      * @param decisions decisions about its kept layers
      */
     public static Optional<UnassayedLayers> of(
-            RunTally run, List<LayerDecision> decisions, Limits limits, Reactivity reactivity) {
+            RunTally run, List<LayerDecision> decisions, Limits limits, Substances substances) {
         List<LayerTally> layers = new ArrayList<>();
         boolean settled = true;
         for (LayerDecision decision : decisions) {
@@ -59,7 +59,7 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
         if (layers.size() < 2) {
             return Optional.empty();
         }
-        List<List<LayerTally>> groups = groups(run, layers, reactivity);
+        List<List<LayerTally>> groups = groups(run, layers, substances);
         List<Sample> samples = new ArrayList<>();
         for (List<LayerTally> group : groups) {
             sample(run, group, layers, groups.size(), limits).ifPresent(samples::add);
@@ -110,8 +110,8 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
     }
 
     /** Each layer joins the first group with all of which it may be mixed; one that may not be mixed, or was not followed, stays alone. */
-    private static List<List<LayerTally>> groups(RunTally run, List<LayerTally> layers, Reactivity reactivity) {
-        Pooling pooling = new Pooling(run.run(), run.evidence().meetings(), reactivity);
+    private static List<List<LayerTally>> groups(RunTally run, List<LayerTally> layers, Substances substances) {
+        Pooling pooling = new Pooling(run.run(), run.evidence().meetings(), substances);
         List<List<LayerTally>> groups = new ArrayList<>();
         List<LayerTally> alone = new ArrayList<>();
         for (LayerTally layer : layers) {

@@ -17,9 +17,7 @@ import workuptally.judgement.measurements.TestChoice.Option;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Product;
-import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
-import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerTally;
 
@@ -52,23 +50,16 @@ public final class OpenLayers {
         }
     }
 
-    /**
-     * Those of a run.
-     *
-     * @param materials what the names of the run mean
-     */
-    public static OpenLayers of(
-            RunTally tally,
-            List<LayerDecision> decisions,
-            Limits limits,
-            Substances substances,
-            List<RunMaterial> materials) {
-        Reactivity reactivity = substances.reference().reactivity();
+    /** Those of a run. */
+    public static OpenLayers of(RunTally tally, List<LayerDecision> decisions, Limits limits, Substances substances) {
         return new OpenLayers(
                 tally,
                 decisions,
                 new PossibleTests(tally, limits, substances),
-                new Pooling(tally, reactivity, materials));
+                new Pooling(
+                        new workuptally.tally.balance.Pooling(
+                                tally.run(), tally.evidence().meetings(), substances),
+                        substances.reference().reactivity()));
     }
 
     /** Id of the run. */

@@ -5,38 +5,28 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
-import workuptally.tally.RunTally;
-import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.layers.LayerTally;
 
 /**
  * Which layers may stand in one composite sample: clear liquids of one phase whose contents no table knows to react with each other, not even
- * in an ordinary way, since a small vial is closed and no funnel that is vented; and of which every material is known. What a step added
- * to a layer counts as there, whichever phase takes it and whatever water or acid makes of it in time.
+ * in an ordinary way, since a small vial is closed and no funnel that is vented; and of which every material is known.
  */
 final class Pooling {
-    private static final double ACIDIC = 4;
-    private static final double BASIC = 7.5;
-
-    private final RunTally tally;
+    private final workuptally.tally.balance.Pooling ofTheRun;
     private final Reactivity reactivity;
-    private final Map<String, RunMaterial> materials = new LinkedHashMap<>();
 
     /**
      * Of the layers of a run.
      *
-     * @param materials what the names of the run mean
+     * @param ofTheRun what may not be put together in any composite sample
      */
-    Pooling(RunTally tally, Reactivity reactivity, List<RunMaterial> materials) {
-        this.tally = tally;
+    Pooling(workuptally.tally.balance.Pooling ofTheRun, Reactivity reactivity) {
+        this.ofTheRun = ofTheRun;
         this.reactivity = reactivity;
-        materials.forEach(m -> this.materials.put(m.written(), m));
     }
 
     /** True for a clear liquid with a volume. */
@@ -71,7 +61,7 @@ final class Pooling {
         if (!isClear(one) || !isClear(other) || !one.phase().equals(other.phase())) {
             return false;
         }
-        if (isAcidOnBase(one, other)) {
+        if (ofTheRun.whyNotTogether(one.label(), other.label()).isPresent()) {
             return false;
         }
         Map<String, Membership> first = holds(one.label());
@@ -91,35 +81,9 @@ final class Pooling {
         return !first.isEmpty() && !second.isEmpty();
     }
 
-    /** By the pH written down, whatever acid or base it comes from: what was charged washes out under no name of its own. */
-    private boolean isAcidOnBase(LayerTally one, LayerTally other) {
-        Optional<Double> first = pH(one);
-        Optional<Double> second = pH(other);
-        return first.isPresent()
-                && second.isPresent()
-                && Math.min(first.get(), second.get()) < ACIDIC
-                && Math.max(first.get(), second.get()) > BASIC;
-    }
-
-    private Optional<Double> pH(LayerTally layer) {
-        return layer.entry()
-                .flatMap(l -> l.pH().entered())
-                .or(() -> tally.run().steps().stream()
-                        .filter(s -> s.givesAqueous().contains(layer.label()))
-                        .flatMap(s -> s.pHAfter().entered().stream())
-                        .findFirst())
-                .map(Entered::value);
-    }
-
-    /** What the steps leave in a layer and what the step that gave it brought, by name. */
     private Map<String, Membership> holds(String label) {
         Map<String, Membership> all = new LinkedHashMap<>();
-        tally.evidence().meetings().in(label).forEach(p -> all.put(p.name(), p.membership()));
-        tally.run().steps().stream()
-                .filter(s -> s.gives().contains(label))
-                .flatMap(s -> Optional.ofNullable(materials.get(s.material())).stream())
-                .flatMap(m -> m.material().parts().stream())
-                .forEach(p -> all.putIfAbsent(p.name(), p.membership()));
+        ofTheRun.holds(label).forEach(p -> all.put(p.name(), p.membership()));
         return all;
     }
 }

@@ -23,8 +23,8 @@ import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
-import workuptally.reference.Reactivity;
 import workuptally.tally.RunTally;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Experience;
 import workuptally.tally.bench.Reextraction;
 import workuptally.tally.layers.LayerTally;
@@ -44,10 +44,10 @@ public final class HeldLayers {
             RunTally tally,
             List<LayerDecision> decisions,
             Limits limits,
-            Reactivity reactivity,
+            Substances substances,
             Experience experience) {
         FindingList findings = new FindingList(tally.run().id());
-        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, reactivity);
+        Optional<UnassayedLayers> unassayed = UnassayedLayers.of(tally, decisions, limits, substances);
         unassayed.ifPresent(u -> new NotAssayed(tally, decisions, limits, experience).add(u, findings));
         Set<String> rags =
                 UnassayedRags.of(tally).stream().map(LayerTally::label).collect(Collectors.toSet());

@@ -37,7 +37,8 @@ final class MarkPalette {
 
     private XSSFCellStyle create(XSSFCellStyle original, Severity severity) {
         XSSFCellStyle style = workbook.createCellStyle();
-        style.cloneStyleFrom(original);
+        // The library's own clone would also write the original's named style over the last one of the book.
+        style.getCoreXf().set(original.getCoreXf());
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         style.setFillForegroundColor(color(tint(severity)));
         style.setBorderLeft(border(severity));

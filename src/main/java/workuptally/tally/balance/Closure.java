@@ -190,7 +190,7 @@ public record Closure(
         BOUNDED,
         /** Nobody assayed this kept portion. */
         IN_NO_KEPT_PORTION,
-        /** Nobody assayed anything for this by-product, partner or lot. */
+        /** Nobody assayed anything for this by-product, partner or lot, or rinsed this cake. */
         NOWHERE
     }
 

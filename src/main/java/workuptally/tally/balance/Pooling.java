@@ -1,33 +1,45 @@
 package workuptally.tally.balance;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
+import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
 
 /**
  * Which layers may be put together into one composite sample: clear liquids of measured volume that end the workup, whose meeting the
- * tables call ordinary. Acid never with azide or cyanide, nor with a carbonate wash, which foams in the vial.
+ * tables call ordinary. Acid never with azide or cyanide, nor with a carbonate wash, which foams in the vial, nor with what is basic by the
+ * pH written down: what was charged washes out under no name of its own. What a step added to a layer counts as there, whichever phase takes
+ * it and whatever water or acid makes of it in time.
  */
 public final class Pooling {
+    private static final double ACIDIC = 4;
+    private static final double BASIC = 7.5;
+
     private final Run run;
     private final Meetings meetings;
     private final Reactivity reactivity;
+    private final Substances substances;
 
     /** Over what each portion of a run may still hold. */
-    public Pooling(Run run, Meetings meetings, Reactivity reactivity) {
+    public Pooling(Run run, Meetings meetings, Substances substances) {
         this.run = run;
         this.meetings = meetings;
-        this.reactivity = reactivity;
+        this.reactivity = substances.reference().reactivity();
+        this.substances = substances;
     }
 
     /** Why a layer is no part of any composite sample, as a clause; empty where it may be. */
@@ -72,8 +84,12 @@ public final class Pooling {
 
     /** Why two layers must not be put together, as a clause with both labels; empty where their meeting is ordinary. */
     public Optional<String> whyNotTogether(String one, String other) {
-        List<Present> first = meetings.in(one);
-        List<Present> second = meetings.in(other);
+        if (isAcidOnBase(one, other)) {
+            return Optional.of("one of " + one + " and " + other
+                    + " is acidic and the other basic by the pH written down: heat, gas");
+        }
+        List<Present> first = holds(one);
+        List<Present> second = holds(other);
         Set<String> classes = new LinkedHashSet<>();
         first.forEach(p -> classes.addAll(p.membership().classes()));
         second.forEach(p -> classes.addAll(p.membership().classes()));
@@ -91,6 +107,39 @@ public final class Pooling {
             }
         }
         return Optional.empty();
+    }
+
+    /** By the pH written down, whatever acid or base it comes from. */
+    private boolean isAcidOnBase(String one, String other) {
+        Optional<Double> first = pH(one);
+        Optional<Double> second = pH(other);
+        return first.isPresent()
+                && second.isPresent()
+                && Math.min(first.get(), second.get()) < ACIDIC
+                && Math.max(first.get(), second.get()) > BASIC;
+    }
+
+    private Optional<Double> pH(String label) {
+        return run.layer(label)
+                .flatMap(l -> l.pH().entered())
+                .or(() -> run.steps().stream()
+                        .filter(s -> s.givesAqueous().contains(label))
+                        .flatMap(s -> s.pHAfter().entered().stream())
+                        .findFirst())
+                .map(Entered::value);
+    }
+
+    /** What the steps leave in a layer, and what the step that gave it brought, each name once. */
+    public List<Present> holds(String label) {
+        Map<String, Present> all = new LinkedHashMap<>();
+        meetings.in(label).forEach(p -> all.put(p.name(), p));
+        run.steps().stream()
+                .filter(s -> s.gives().contains(label) && !s.material().isBlank())
+                .flatMap(s -> substances.material(s.material()).parts().stream())
+                .forEach(p -> all.putIfAbsent(
+                        p.name(),
+                        new Present(p.name(), p, p.membership(), Present.Share.TRACE, OptionalDouble.empty(), false)));
+        return List.copyOf(all.values());
     }
 
     /** Ordinary in a workup, and without gas where both are there in quantity. */

@@ -189,7 +189,8 @@ public final class ProductWhereabouts implements Whereabouts {
                                         cake.gainGrams(),
                                         cake.rinsed() ? "rinsed" : "not rinsed",
                                         100 * cake.productFraction(product.name())),
-                                "rinse the cake and weigh the residue of the rinse")));
+                                "rinse the cake and weigh the residue of the rinse",
+                                cake.rinsed() ? Closure.Looked.BOUNDED : Closure.Looked.NOWHERE)));
     }
 
     private Optional<Candidate> distillate(LayerTally distillate, Product product, double most) {

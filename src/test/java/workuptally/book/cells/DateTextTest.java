@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,22 @@ class DateTextTest {
 
     @ParameterizedTest
     @CsvSource({
+        "02/03/2026;13/03/2026, 2026-03-02",
+        "02-03-2026;13/03/2026, 2026-03-02",
+        "Mon 02/03/2026;13/03/2026 14:30, 2026-03-02",
+        "02/03/2026;03/13/2026, 2026-02-03",
+        "02/03/2026;13/03/2026;03/13/2026, open",
+        "02/03/2026;05/05/2026, open",
+        "02-03-26;13/03/2026, open"
+    })
+    void otherDatesOfAColumnTellWhetherTheDayComesFirst(String column, String expected) {
+        List<String> dates = List.of(column.split(";"));
+        DateText read = DateText.parse(dates.get(0), DayOrder.of(dates));
+        assertEquals(expected, read instanceof DateText.Day day ? day.day().toString() : "open");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "3/6/2026, date-ambiguous",
         "2026-02-30, date-impossible",
         "31.4.2026, date-impossible",
@@ -58,15 +75,20 @@ class DateTextTest {
     /** Serial 46087 is 2026-03-06 counted from 1900, 44625 counted from 1904; 1462 days lie between (ISO/IEC 29500-1, 18.17.4.1). */
     @Test
     void readsStoredDaysOfBothCounts() {
-        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087", ShownAs.Kind.DATE_FROM_1900), false)));
-        assertEquals(LocalDate.of(2026, 3, 6), day(DateText.read(stored("44625", ShownAs.Kind.DATE_FROM_1904), false)));
         assertEquals(
-                LocalDate.of(2026, 3, 6), day(DateText.read(stored("46087.75", ShownAs.Kind.DATE_FROM_1900), false)));
+                LocalDate.of(2026, 3, 6),
+                day(DateText.read(stored("46087", ShownAs.Kind.DATE_FROM_1900), DayOrder.OPEN)));
+        assertEquals(
+                LocalDate.of(2026, 3, 6),
+                day(DateText.read(stored("44625", ShownAs.Kind.DATE_FROM_1904), DayOrder.OPEN)));
+        assertEquals(
+                LocalDate.of(2026, 3, 6),
+                day(DateText.read(stored("46087.75", ShownAs.Kind.DATE_FROM_1900), DayOrder.OPEN)));
     }
 
     @Test
     void aBareNumberIsNoDate() {
-        assertInstanceOf(DateText.Fault.class, DateText.read(stored("46087", ShownAs.Kind.PLAIN), false));
+        assertInstanceOf(DateText.Fault.class, DateText.read(stored("46087", ShownAs.Kind.PLAIN), DayOrder.OPEN));
     }
 
     private static RawCell stored(String number, ShownAs.Kind kind) {

@@ -112,7 +112,7 @@ class EvidenceCasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"water", "sat. NH4Cl", "1 M HCl", "brine", "methanol"})
+    @ValueSource(strings = {"water", "sat. NH4Cl", "1 M HCl", "brine", "methanol", "10 wt% urea"})
     void whatEndsAGrignardNeedsNoTest(String material) {
         assertEquals(List.of(), quenchNotShown(withGrignard().but("workup", "Material", material)));
     }
@@ -126,6 +126,100 @@ class EvidenceCasesTest {
         assertEquals(
                 Outcome.EVIDENCE_COMPLETE,
                 book.reviewOfRun().decision("A2").orElseThrow().outcome());
+    }
+
+    @Test
+    void aLayerOfWhichNoPhaseCanBeExpectedIsHeldWhereItsDensityIsFarFromEveryLiquid() {
+        // the wash has no density, and 120 g in 50 mL is 2.4 g/mL where ethyl acetate has 0.9 and water 1.0
+        SmallBook book = WashedRun.book().but("workup", "Material", "washing liquid of the house");
+        assertEquals(
+                Outcome.EVIDENCE_COMPLETE,
+                book.reviewOfRun().decision("A1").orElseThrow().outcome());
+        RunReview heavy = book.but("layers", "Net", "120.00").reviewOfRun();
+        assertEquals(Outcome.KEEP, heavy.decision("A1").orElseThrow().outcome());
+        assertEquals(
+                Outcome.EVIDENCE_COMPLETE, heavy.decision("A2").orElseThrow().outcome());
+    }
+
+    /** Dried over 4.0 g of agent that weighs 12.00 g wet, 17.60 g of 20.0 g isolated; the layer itself was assayed. */
+    private static SmallBook driedOverACake() {
+        return SmallBook.reaction()
+                .but("products", "Character", "neutral")
+                .row(
+                        "charges",
+                        "Material",
+                        "ethyl acetate",
+                        "Role",
+                        "solvent",
+                        "Actual amount",
+                        "100",
+                        "Actual unit",
+                        "mL")
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", "water", "Volume", "50")
+                .but("workup", "Gives organic", "O1")
+                .but("workup", "Gives aqueous", "A1")
+                .row("workup", "Step", "2", "Operation", "dry", "From", "O1", "Mass", "4.0", "Gives organic", "O2")
+                .but("workup", "Material", "magnesium sulfate, anhydrous")
+                .row(
+                        "workup",
+                        "Step",
+                        "3",
+                        "Operation",
+                        "filter",
+                        "From",
+                        "O2",
+                        "Gives organic",
+                        "O3",
+                        "Gives other",
+                        "K1")
+                .row("workup", "Step", "5", "Operation", "concentrate", "From", "O3", "Gives other", "D1+C1")
+                .row(
+                        "isolated",
+                        "Lot",
+                        "C1",
+                        "Product",
+                        "P",
+                        "Stage",
+                        "crude",
+                        "From",
+                        "O3",
+                        "Net",
+                        "17.60",
+                        "Assay",
+                        "100")
+                .but("isolated", "Relative standard uncertainty", "1")
+                .but("isolated", "Identity by", "NMR")
+                .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "70.00", "Status", "to reuse")
+                .row("layers", "Layer", "K1", "Phase", "solid", "Net", "12.00", "Status", "kept")
+                .row("layers", "Layer", "A1", "Phase", "aqueous", "Volume", "50", "Net", "49.90", "Status", "kept")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "<0.02", "Unit", "g");
+    }
+
+    @Test
+    void aCakeThatNobodyRinsedSettlesNoLayer() {
+        LayerDecision unrinsed = driedOverACake().reviewOfRun().decision("A1").orElseThrow();
+        assertEquals(Outcome.KEEP, unrinsed.outcome());
+        assertTrue(
+                Wording.POINT
+                        .of(unrinsed.reason())
+                        .contains("; first rinse the cake and weigh the residue of the rinse"),
+                Wording.POINT.of(unrinsed.reason()));
+        SmallBook rinsed = driedOverACake()
+                .row(
+                        "workup",
+                        "Step",
+                        "4",
+                        "Operation",
+                        "rinse",
+                        "From",
+                        "O3",
+                        "Material",
+                        "ethyl acetate",
+                        "Volume",
+                        "30")
+                .but("workup", "Gives organic", "O3");
+        assertEquals(
+                Outcome.KEEP, rinsed.reviewOfRun().decision("A1").orElseThrow().outcome());
     }
 
     @Test

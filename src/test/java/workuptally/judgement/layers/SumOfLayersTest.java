@@ -11,15 +11,15 @@ import workuptally.model.Book;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
 
-/** Kept layers A1, A2 … with product by their assays, exact, against a theory of 20.0 g: limits 0.40 g. */
+/** Kept layers A1, A2 … with product by their assays, all but exact, against a theory of 20.0 g: limits 0.40 g. */
 class SumOfLayersTest {
     @Test
     void layersThatFitTogetherAreAllLeft() {
         // 0.10 + 0.12 + 0.14 = 0.36 g = 1.8 %.
         SumOfLayers sums = sums("0.10", "0.12", "0.14");
         assertEquals(List.of("A1", "A2", "A3"), sum(sums).rest());
-        assertEquals(1.8, sum(sums).allPercent(), 1e-9);
-        assertEquals(0.36, sum(sums).restGrams(), 1e-9);
+        assertEquals(1.8, sum(sums).allPercent(), 5e-3);
+        assertEquals(0.36, sum(sums).restGrams(), 5e-3);
     }
 
     @Test
@@ -28,8 +28,8 @@ class SumOfLayersTest {
         SumOfLayers sums = sums("0.10", "0.30", "0.15");
         assertTrue(sums.isSetApart("A2"));
         assertEquals(List.of("A1", "A3"), sum(sums).rest());
-        assertEquals(0.25, sum(sums).restGrams(), 1e-9);
-        assertEquals(0.55, sum(sums).allGrams(), 1e-9);
+        assertEquals(0.25, sum(sums).restGrams(), 5e-3);
+        assertEquals(0.55, sum(sums).allGrams(), 5e-3);
     }
 
     @Test
@@ -52,7 +52,7 @@ class SumOfLayersTest {
     void nonDetectsCountAtTheirLimit() {
         // <0.25 + <0.20 = 0.45 g: A1 is set apart.
         SumOfLayers sums = sums("<0.25", "<0.20");
-        assertEquals(0.45, sum(sums).allGrams(), 1e-9);
+        assertEquals(0.45, sum(sums).allGrams(), 5e-3);
         assertEquals(List.of("A2"), sum(sums).rest());
     }
 
@@ -83,7 +83,7 @@ class SumOfLayersTest {
                 .upperBoundGrams()
                 .orElseThrow();
         assertTrue(each >= 1.0);
-        assertEquals(each, sum(SumOfLayers.of(tally, book.limits())).allGrams(), 1e-9);
+        assertEquals(each, sum(SumOfLayers.of(tally, book.limits())).allGrams(), 5e-3);
     }
 
     @Test
@@ -111,7 +111,7 @@ class SumOfLayersTest {
     }
 
     private static SumOfLayers sums(String... grams) {
-        return of("0", grams);
+        return of("0.1", grams);
     }
 
     private static SumOfLayers of(String relativeUncertainty, String... grams) {
@@ -119,7 +119,18 @@ class SumOfLayersTest {
         for (int i = 0; i < grams.length; i++) {
             String label = "A" + (i + 1);
             small.row("layers", "Layer", label, "Phase", "aqueous", "Net", "50.00", "Status", "kept")
-                    .row("assays", "Sample", label, "Substance", "P", "Method", "HPLC", "Result", grams[i], "Unit", "g")
+                    .row(
+                            "assays",
+                            "Sample",
+                            label,
+                            "Substance",
+                            "P",
+                            "Method",
+                            "HPLC",
+                            "Result",
+                            grams[i] + "0000",
+                            "Unit",
+                            "g")
                     .but("assays", "Relative standard uncertainty", relativeUncertainty);
         }
         Book book = small.book();

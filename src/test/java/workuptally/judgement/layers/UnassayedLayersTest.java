@@ -5,26 +5,44 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.report.view.Wording;
 
 /** Washes of 50 mL that nobody assayed: theory 20.0 g, 17.0 g isolated; the limits are 0.40 g for each and for all. */
 class UnassayedLayersTest {
+    /** A material may carry the pH of its layer behind an @. */
     private static SmallBook washes(String... materials) {
         SmallBook book = SmallBook.reaction().but("products", "Character", "neutral");
         String from = "RM";
         for (int i = 1; i <= materials.length; i++) {
-            book.row("workup", "Step", "" + i, "Operation", "wash", "From", from, "Material", materials[i - 1])
+            book.row(
+                            "workup",
+                            "Step",
+                            "" + i,
+                            "Operation",
+                            "wash",
+                            "From",
+                            from,
+                            "Material",
+                            materials[i - 1].split("@")[0])
                     .but("workup", "Volume", "50")
                     .but("workup", "Checked by", "water drop")
                     .but("workup", "Gives organic", "O" + i)
                     .but("workup", "Gives aqueous", "A" + i)
-                    .row("layers", "Layer", "A" + i, "Phase", "aqueous", "Volume", "50", "Net", "50", "Status", "kept");
+                    .row("layers", "Layer", "A" + i, "Phase", "aqueous", "Volume", "50", "Net", "50", "Status", "kept")
+                    .but(
+                            "layers",
+                            "pH",
+                            materials[i - 1].contains("@") ? materials[i - 1].split("@")[1] : "");
             from = "O" + i;
         }
         return book.row("workup", "Step", "9", "Operation", "concentrate", "From", from, "Gives other", "D1+C1")
@@ -54,6 +72,28 @@ class UnassayedLayersTest {
                 "Keep them; one composite sample of A1 to A4, 1 % of each diluted into methanol, settles all 4 if it is below"
                         + " 1.9 mg/mL.",
                 Wording.POINT.of(holds.get(0).action()));
+    }
+
+    /** Chloramines and nitrogen trichloride, fire, hydrogen: what a closed vial must not be asked to hold (reactivity-pairs.csv). */
+    @ParameterizedTest
+    @CsvSource({"10 wt% urea, bleach 5 wt%", "10 wt% glycerol, 5 wt% KMnO4", "10 wt% NaBH4, 1 M HCl"})
+    void whatTheWashesBroughtIsNotPooled(String first, String second) {
+        List<Finding> holds = holds(washes(first, second)).stream()
+                .filter(f -> f.code() == FindingCode.LAYERS_NOT_ASSAYED)
+                .toList();
+        assertEquals(1, holds.size(), holds::toString);
+        String action = Wording.POINT.of(holds.get(0).action());
+        assertFalse(action.contains("composite"), action);
+    }
+
+    @Test
+    void acidByItsPhIsNotPooledWithABaseWhateverWashedItOut() {
+        assertTrue(actions(washes("water@6", "water@7")).contains("composite"));
+        assertFalse(actions(washes("water@1.0", "water@8.2")).contains("composite"));
+    }
+
+    private static String actions(SmallBook book) {
+        return holds(book).stream().map(f -> Wording.POINT.of(f.action())).collect(Collectors.joining("; "));
     }
 
     @Test

@@ -1,6 +1,5 @@
 package workuptally.judgement.rules;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -47,11 +46,5 @@ class ShortWashTest {
         String funnel = action(review, FindingCode.FUNNEL_OVERFULL);
         assertTrue(funnel.startsWith("With the 136 mL of wash that it takes: use"), funnel);
         assertTrue(funnel.contains("of the worst case"), funnel);
-    }
-
-    @Test
-    void smallWashGivesThePartOfTheGasThatItCovers() {
-        StepReaction reaction = BOOK.tally().evidence().reactions().get(0);
-        assertEquals(1.3, reaction.expectedLitres(), 0.1);
     }
 }

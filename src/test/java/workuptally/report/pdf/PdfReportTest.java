@@ -241,7 +241,7 @@ class PdfReportTest {
         assertTrue(PdfText.dense(PdfText.bytes(week, PdfOptions.standard())).contains(PdfText.dense("net 3.824 g")));
         String text = PdfText.dense(PdfText.bytes(week, comma));
         assertTrue(text.contains(PdfText.dense("net 3,824 g")));
-        assertTrue(text.contains(PdfText.dense("gross 87.9250 g")), "what was typed stays as typed");
+        assertTrue(text.contains(PdfText.dense("gross 87,9250 g")), "what was typed has the mark too");
     }
 
     @Test

@@ -86,7 +86,8 @@ class PeriodReportTest {
         String text = text(review);
         long containers = PdfText.count(text, "2026-03-06within")
                 + PdfText.count(text, "2026-03-06overdue")
-                + PdfText.count(text, "2026-03-06above");
+                + PdfText.count(text, "2026-03-06above")
+                + PdfText.count(text, "2026-03-06due");
         assertEquals(30, review.containers().size());
         assertEquals(review.containers().size(), containers, "containers");
         int runs = review.books().get(0).runs();

@@ -37,6 +37,8 @@ import workuptally.report.view.Wording;
 
 @Tag("slow")
 class AnnotatedWorkbookTest {
+    private static final String STYLES = "xl/styles.xml";
+
     @TempDir
     Path folder;
 
@@ -87,6 +89,37 @@ class AnnotatedWorkbookTest {
         UserBook.plain().writeTo(input);
         assertThrows(
                 IOException.class, () -> AnnotatedWorkbook.write(input, input, ExampleReview.of(1), Wording.POINT));
+    }
+
+    /** The standard gives each named style a number of its format, {@code xfId} from 0 (ISO/IEC 29500-1, 18.8.7). */
+    @Test
+    void everyNamedCellStyleIsKeptAndTheLastToo() throws IOException {
+        UserBook book = UserBook.plain();
+        String styles = book.text(STYLES)
+                .replaceAll("<cellStyleXfs.*</cellStyleXfs>", "")
+                .replaceAll("<cellStyles.*</cellStyles>", "");
+        int at = styles.indexOf("<cellXfs");
+        int behind = styles.indexOf("</cellXfs>") + "</cellXfs>".length();
+        String named = "<cellStyles count=\"3\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/>"
+                + "<cellStyle name=\"Weighed\" xfId=\"1\"/><cellStyle name=\"Struck\" xfId=\"2\"/></cellStyles>";
+        String formats = "<cellStyleXfs count=\"3\"><xf numFmtId=\"0\" fontId=\"0\"/><xf numFmtId=\"2\" fontId=\"0\"/>"
+                + "<xf numFmtId=\"4\" fontId=\"0\"/></cellStyleXfs>";
+        book.parts()
+                .put(
+                        STYLES,
+                        (styles.substring(0, at)
+                                        + formats
+                                        + styles.substring(at, behind)
+                                        + named
+                                        + styles.substring(behind))
+                                .getBytes(StandardCharsets.UTF_8));
+        String written = annotate(book, at(Severity.STOP, "Runs", 2, 3)).text(STYLES);
+        for (String name : List.of("Normal", "Weighed", "Struck")) {
+            assertTrue(written.contains("name=\"" + name + "\""), written);
+        }
+        String kept = written.substring(written.indexOf("<cellStyleXfs"), written.indexOf("</cellStyleXfs>"));
+        assertEquals(3, kept.split("<xf ").length - 1, kept);
+        assertTrue(kept.contains("numFmtId=\"4\""), kept);
     }
 
     @Test

@@ -18,6 +18,7 @@ import workuptally.reference.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerIdentity;
+import workuptally.tally.layers.LayerTally;
 
 /**
  * Mass, volume and density that do not go together: in a step that gives all three, and in a layer whose mass over volume fits no phase of
@@ -49,7 +50,43 @@ public final class MassVolumeDensity implements RunRule {
                 .identities()
                 .forEach(identity -> judge(
                         findings, identity, tally.run().layer(identity.label()).orElseThrow()));
+        LiquidsOfRun.of(tally.run(), substances)
+                .ifPresent(liquids -> tally.layers().stream()
+                        .filter(l -> l.entry().isPresent()
+                                && l.densityGramsPerMillilitre().isPresent()
+                                && tally.evidence().identities().stream()
+                                        .noneMatch(i -> i.label().equals(l.label())))
+                        .forEach(l -> judge(findings, l, liquids)));
         return findings.list();
+    }
+
+    /** A layer of which no phase can be expected, held where its density is far from that of every liquid it may be made of. */
+    private void judge(FindingList findings, LayerTally layer, LiquidsOfRun liquids) {
+        boolean liquid = layer.phase()
+                .filter(p -> p == Layer.Phase.ORGANIC || p == Layer.Phase.AQUEOUS)
+                .isPresent();
+        MeasuredValue density = layer.densityGramsPerMillilitre().orElseThrow();
+        double off = liquids.distance(density.value());
+        if (liquid
+                && off > FAR * substances.value(Threshold.SMALL_VOLUME_TOLERANCE) * density.value()
+                && off > substances.value(Threshold.DENSITY_FIT) * density.standardUncertainty()) {
+            findings.add(
+                    FindingCode.LAYER_DENSITY_UNEXPECTED,
+                    Severity.HOLD,
+                    layer.entry().orElseThrow().row().at("Volume"),
+                    Phrase.of(
+                            "layer {}: net mass over volume is {} (u {}), {} off every liquid of the run",
+                            layer.label(),
+                            Figure.decimals(density.value(), 3, "g/mL"),
+                            Figure.decimals(density.standardUncertainty(), 3, ""),
+                            Figure.decimals(off, 2, "g/mL")),
+                    Phrase.of(
+                            "{} to {}, as charged and added",
+                            Figure.decimals(liquids.lowGramsPerMillilitre(), 2, ""),
+                            Figure.decimals(liquids.highGramsPerMillilitre(), 2, "g/mL")),
+                    "densities as entered or of the reference tables; 8 % common practice",
+                    Phrase.of("Read the volume and weigh the vessel again; check the tare."));
+        }
     }
 
     private void judge(FindingList findings, Step step) {

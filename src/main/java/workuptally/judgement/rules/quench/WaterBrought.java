@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import workuptally.material.Part;
+import workuptally.material.State;
 import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
@@ -69,9 +70,19 @@ final class WaterBrought {
         return steps;
     }
 
-    private boolean ends(String material) {
-        return !material.isBlank()
-                && substances.material(material).parts().stream()
+    /** A solution without a word about its solvent is one in water; a name that no table knows is asked about elsewhere. */
+    private boolean ends(String written) {
+        if (written.isBlank()) {
+            return false;
+        }
+        List<Part> parts = substances.material(written).parts();
+        boolean unlisted = parts.stream().allMatch(part -> part.state() == State.UNLISTED);
+        boolean inWater = parts.size() == 1
+                && (parts.get(0).massPercent().isPresent()
+                        || parts.get(0).molesPerLitre().isPresent());
+        return unlisted
+                || inWater
+                || parts.stream()
                         .anyMatch(part ->
                                 part.isWater() || part.classes().stream().anyMatch(ENDING::contains));
     }
