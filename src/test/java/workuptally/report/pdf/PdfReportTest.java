@@ -41,7 +41,9 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
+import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.RunFindings;
+import workuptally.report.view.TopFigure;
 import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;
 
@@ -64,6 +66,15 @@ class PdfReportTest {
             for (NotComputed missing : run.tally().notComputed()) {
                 assertTrue(text.contains(PdfText.dense(missing.what() + ", because " + missing.because())));
             }
+        }
+    }
+
+    @Test
+    void detailsOfTheOpeningFiguresAreWhole() throws IOException {
+        Review review = InventedReviews.demoWeek();
+        String text = PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
+        for (TopFigure figure : TopFigure.of(review, new ReadableNumbers('.'))) {
+            assertTrue(text.contains(PdfText.dense(figure.detail())), figure.detail());
         }
     }
 
