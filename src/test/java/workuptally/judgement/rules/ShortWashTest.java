@@ -7,7 +7,6 @@ import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
 import workuptally.model.FindingCode;
 import workuptally.report.view.Wording;
-import workuptally.tally.bench.StepReaction;
 
 /**
  * A planned wash that is too small and a funnel that is too full speak of one volume. By hand: 150 mmol acetic acid (9.01 g) that nothing

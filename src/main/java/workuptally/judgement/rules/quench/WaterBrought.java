@@ -9,15 +9,15 @@ import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 
 /**
- * Charges that water destroys, as a Grignard reagent, and whether the workup brings what does it: water, acid or an alcohol, at the latest
+ * Carbon-metal reagents, which water destroys, and whether the workup brings what does it: water, acid or an alcohol, at the latest
  * in the step that gives the first aqueous layer, which has its water from nowhere otherwise. A step called a quench with a material counts
  * whatever that is; common practice.
  */
 final class WaterBrought {
+    private static final String CARBON_METAL = "organometallic";
     private static final Set<String> ENDING = Set.of("water", "acid", "alcohol", "ammonium-salt");
 
     private final Substances substances;
@@ -26,7 +26,7 @@ final class WaterBrought {
         this.substances = substances;
     }
 
-    /** The charges of a run that water destroys and that met none; empty where no step is entered, as in a list of yields. */
+    /** The carbon-metal reagents of a run that met no water; empty where no step is entered, as in a list of yields. */
     List<Charge> missingFor(Run run) {
         if (run.orderedSteps().isEmpty() || isBrought(run)) {
             return List.of();
@@ -34,18 +34,13 @@ final class WaterBrought {
         return run.charges().stream().filter(this::isGoneWithWater).toList();
     }
 
-    /** A substrate is what the reaction uses up; a carbon-metal reagent is asked for in any role. */
+    /**
+     * A carbon-metal reagent, in any role. What else water destroys can be stripped off, as thionyl chloride is, or is used up where it was
+     * the substrate; where it meets water later, that is told as a meeting.
+     */
     private boolean isGoneWithWater(Charge charge) {
-        boolean used = charge.role().filter(r -> r == Charge.Role.SUBSTRATE).isPresent();
         return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part ->
-                        isGoneWithWater(part) && (!used || part.classes().contains("organometallic")));
-    }
-
-    private boolean isGoneWithWater(Part part) {
-        return part.classes().stream()
-                .flatMap(c -> substances.classBehaviour(c).stream())
-                .anyMatch(ClassBehaviour::goneWithWater);
+                .anyMatch(part -> part.classes().contains(CARBON_METAL));
     }
 
     private boolean isBrought(Run run) {
