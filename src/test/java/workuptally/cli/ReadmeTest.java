@@ -72,6 +72,13 @@ class ReadmeTest {
         for (String expected : shown) {
             assertTrue(expected.equals(LEFT_OUT) || printed.contains(expected), expected + "\n" + out);
         }
+        List<String> inReadme = readme().stream()
+                .filter(line -> line.startsWith("  L-0") || line.startsWith("  Run "))
+                .toList();
+        assertEquals(3, inReadme.size());
+        assertTrue(printed.containsAll(inReadme), inReadme + "\n" + out);
+        List<String> list = Files.readAllLines(Path.of("input-templates", "own-list.csv"));
+        assertTrue(readme().containsAll(list.subList(0, 2)), list::toString);
     }
 
     @Test
