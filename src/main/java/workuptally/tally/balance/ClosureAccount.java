@@ -2,16 +2,19 @@ package workuptally.tally.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
+import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
@@ -194,6 +197,13 @@ public final class ClosureAccount {
                         Closure.Looked.NOWHERE));
             }
         }
+        for (String label : purifiedFromUnrecorded(partner, portions)) {
+            unknowns.add(new Unknown(
+                    "purification of " + label,
+                    label + " has no row, so that what was purified from it is counted in its place",
+                    "enter and assay " + label + ", or the liquors and fractions of its purification",
+                    Closure.Looked.NOWHERE));
+        }
         theory.flatMap(t -> ExcessPartner.of(partner, charged, t, skeletons, portions.found(), portions.layers()))
                 .filter(e -> !e.lookedFor() && !isSurprising(e))
                 .ifPresent(e -> unknowns.add(new Unknown(
@@ -214,6 +224,21 @@ public final class ClosureAccount {
                     Closure.Looked.NOWHERE));
         }
         return unknowns;
+    }
+
+    /** Labels that purified lots were made from and that stand in no row of their own: less is known of them than of a crude without an assay. */
+    private Set<String> purifiedFromUnrecorded(String partner, Portions portions) {
+        Set<String> recorded = new LinkedHashSet<>();
+        portions.lots().forEach(l -> recorded.add(l.lot().label()));
+        portions.layers().stream().filter(l -> l.entry().isPresent()).forEach(l -> recorded.add(l.label()));
+        Set<String> labels = new LinkedHashSet<>();
+        portions.lots().stream()
+                .filter(l ->
+                        l.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent())
+                .filter(l -> skeletons.units(l.product(), partner) > 0)
+                .forEach(l -> labels.addAll(l.lot().from()));
+        labels.removeAll(recorded);
+        return labels;
     }
 
     /**

@@ -214,6 +214,15 @@ class ClosureAccountTest {
     }
 
     @Test
+    void crudeWithoutARowIsKnownLessThanOneWithoutAnAssay() {
+        SmallBook book = lot("18.00", "1").but("isolated", "Stage", "purified").but("isolated", "From", "C0");
+        Closure closure = closure(book);
+        assertEquals(Verdict.CANNOT_DECIDE, closure.verdict());
+        assertEquals("purification of C0", closure.candidates().get(0).place());
+        assertTrue(closure.candidates().get(0).settledBy().startsWith("enter and assay C0"));
+    }
+
+    @Test
     void liquorOfThePurificationCountsBesideThePurifiedLot() {
         // 2.00 g P in the liquor = 10 mmol: 89.1 + 10 = 99.1 %.
         SmallBook book = purified("99")
