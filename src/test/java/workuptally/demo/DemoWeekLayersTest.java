@@ -173,4 +173,15 @@ class DemoWeekLayersTest {
         }
         return new TreeSet<>(layers);
     }
+
+    @Test
+    void everyPlannedLayerThatCarriesAzideSaysWhatItMet() {
+        for (String label : List.of("O1", "O2", "O3", "A1", "D1", "CR1")) {
+            assertTrue(
+                    run("R26-053").hazards().stream()
+                            .filter(note -> note.isOfPortion(label))
+                            .anyMatch(note -> note.toString().contains("sodium azide met dichloromethane")),
+                    label);
+        }
+    }
 }

@@ -66,7 +66,10 @@ final class PortionHazards {
             }
         }
         for (Plan.ExpectedLayer layer : tally.plan().map(Plan::layers).orElse(List.of())) {
-            if (layer.terminal() && tally.layer(layer.label()).isEmpty()) {
+            // each gets a label on the bench sheet, also one that a later step takes
+            if (tally.layer(layer.label())
+                    .filter(l -> l.terminal() || l.entry().isPresent())
+                    .isEmpty()) {
                 note(tally, materials, layer.label(), layer.grams(), Optional.empty())
                         .ifPresent(notes::add);
             }
@@ -198,7 +201,8 @@ final class PortionHazards {
     private static void met(Meeting meeting, Said said) {
         String gas = meeting.gas().isEmpty() ? "" : " (" + meeting.gas() + ")";
         said.words()
-                .add(String.join(" met ", meeting.with())
+                .add("Here "
+                        + String.join(" met ", meeting.with())
                         + meeting.step()
                                 .map(step -> " in step " + step.number())
                                 .orElse("")

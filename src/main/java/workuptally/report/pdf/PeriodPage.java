@@ -150,13 +150,13 @@ final class PeriodPage {
 
     private String comparison() {
         if (review.lastFour().isEmpty()) {
-            return "No run of the four periods before stands in these books, so there is nothing to compare with.";
+            return "No run of the last four periods stands in these books, so there is nothing to compare with.";
         }
         Comparison before = review.lastFour().get();
         boolean one = before.periods() == 1;
         return (one
-                        ? "The one of the four periods before that holds runs: "
-                        : "The " + before.periods() + " of the four periods before that hold runs, on average: ")
+                        ? "The one of the last four periods that holds runs: "
+                        : "The " + before.periods() + " of the last four periods that hold runs, on average: ")
                 + "solvent put in " + kilograms(before.meanSolventInGrams())
                 + (before.pmi().isPresent()
                         ? "; process mass intensity, sum over sum, " + intensity(before.pmi())
