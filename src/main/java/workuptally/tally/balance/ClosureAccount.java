@@ -17,6 +17,7 @@ import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
+import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.MolarMasses;
@@ -238,6 +239,7 @@ public final class ClosureAccount {
                 .filter(l -> skeletons.units(l.product(), partner) > 0)
                 .forEach(l -> labels.addAll(l.lot().from()));
         labels.removeAll(recorded);
+        labels.remove(Step.REACTION_MIXTURE);
         return labels;
     }
 

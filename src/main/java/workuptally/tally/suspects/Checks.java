@@ -28,6 +28,8 @@ import workuptally.tally.layers.LayerTally;
  * density, volumes into and out of a contact, product into and out of a layer, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
  */
 final class Checks {
+    private static final int MOST_TRANSFERS = 60;
+
     /** A side on which nothing is too far. */
     private static final double ANYTHING = 1e9;
 
@@ -58,9 +60,10 @@ final class Checks {
                 .collect(Collectors.groupingBy(Transfer::run));
     }
 
-    /** Transfers of layers of a run. */
+    /** Transfers of layers of a run; none of a run with more than anybody makes, where trying each against all would take the time of the review. */
     List<Transfer> transfersOf(Run run) {
-        return transfers.getOrDefault(run.id(), List.of());
+        List<Transfer> all = transfers.getOrDefault(run.id(), List.of());
+        return all.size() > MOST_TRANSFERS ? List.of() : all;
     }
 
     /**
