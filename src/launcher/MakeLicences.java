@@ -18,7 +18,7 @@ final class MakeLicences {
     private static final Pattern TEXT =
             Pattern.compile("META-INF/(?:[^/]*(?i:licen[sc]e|notice)[^/]*|(?:A?L?GPL|MPL)[^/]*)");
     private static final Path OWN = Path.of("src", "licences");
-    private static final Path FONTS = Path.of("src", "main", "resources", "workuptally", "report", "pdf");
+    private static final Path FONTS = Path.of("src", "main", "resources", "workuptally", "report", "pdf", "layout");
 
     private MakeLicences() {}
 
