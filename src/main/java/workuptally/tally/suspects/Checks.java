@@ -28,6 +28,7 @@ import workuptally.tally.layers.LayerTally;
  * density, volumes into and out of a contact, product into and out of a layer, a layer's mass against what was entered for its transfer, and what {@link EntryChecks} adds.
  */
 final class Checks {
+    /** More transfers than anybody makes of the layers of one run (common practice). */
     private static final int MOST_TRANSFERS = 60;
 
     /** A side on which nothing is too far. */
