@@ -82,12 +82,21 @@ public final class InventedReviews {
     }
 
     /** The demo week, read and computed by the program itself. */
-    public static Review demoWeek() throws IOException {
-        try {
-            return new ReviewBuilder(Reference.load(), "0.1.0")
-                    .review(new BookReader().read(Path.of("input-templates", "demo-week")));
-        } catch (UnreadableBookException e) {
-            throw new IOException(e);
+    public static Review demoWeek() {
+        return DemoWeek.REVIEW;
+    }
+
+    /** Reviewed once for all tests. */
+    private static final class DemoWeek {
+        static final Review REVIEW = review();
+
+        private static Review review() {
+            try {
+                return new ReviewBuilder(Reference.load(), "0.1.0")
+                        .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+            } catch (IOException | UnreadableBookException e) {
+                throw new IllegalStateException(e);
+            }
         }
     }
 
