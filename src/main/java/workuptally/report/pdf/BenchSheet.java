@@ -77,7 +77,7 @@ public final class BenchSheet {
             if (i == 0) {
                 flow.turn();
             }
-            PdfReport.section(flow, new LabelSheet(look, runs.get(i)).blocks());
+            PdfReport.section(flow, new LabelSheet(look).planned(runs.get(i)));
         }
     }
 

@@ -9,7 +9,6 @@ import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Heading;
-import workuptally.report.pdf.layout.LabelGrid;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
@@ -52,11 +51,7 @@ public final class LabelReport {
     private static void add(Look look, List<Block> blocks, String heading, List<LabelText> labels) {
         if (!labels.isEmpty()) {
             blocks.add(look.heading(heading));
-            blocks.addAll(LabelGrid.of(
-                    look,
-                    labels.stream()
-                            .map(l -> new LabelGrid.Label(l.name(), l.contents(), l.hazards(), l.made(), l.owner()))
-                            .toList()));
+            blocks.addAll(new LabelSheet(look).grid(labels));
         }
     }
 }
