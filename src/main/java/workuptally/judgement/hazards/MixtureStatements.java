@@ -48,7 +48,7 @@ public final class MixtureStatements {
             Map.entry("H311", Set.of("H312")),
             Map.entry("H330", Set.of("H331", "H332")),
             Map.entry("H331", Set.of("H332")),
-            Map.entry("H314", Set.of("H315", "H318", "H319")),
+            Map.entry("H314", Set.of("H315", "H318", "H319", "EUH066")),
             Map.entry("H318", Set.of("H319")),
             Map.entry("H370", Set.of("H371")),
             Map.entry("H372", Set.of("H373")),

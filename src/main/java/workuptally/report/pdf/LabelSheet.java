@@ -1,42 +1,38 @@
 package workuptally.report.pdf;
 
-import java.util.ArrayList;
 import java.util.List;
-import workuptally.judgement.RunReview;
-import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.LabelGrid;
+import workuptally.judgement.SafetyWording;
+import workuptally.report.pdf.layout.Heading;
+import workuptally.report.pdf.layout.LabelPages;
 import workuptally.report.pdf.layout.Look;
-import workuptally.report.pdf.layout.Paragraph;
+import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.LabelText;
-import workuptally.report.view.PlannedLabels;
 
-/** Labels to cut out, of portions that a planned run will give or of what is kept. */
+/** Sheets of labels, of portions that planned runs will give or of what is kept. */
 final class LabelSheet {
-    private final Look look;
+    private static final String COMPARE = "; compare with the safety data sheets and local label rules. ";
 
-    LabelSheet(Look look) {
-        this.look = look;
-    }
+    private LabelSheet() {}
 
-    /** Of the portions that a planned run will give. */
-    List<Block> planned(RunReview run) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(look.heading("Labels for " + run.id()));
-        blocks.add(new Paragraph(
+    /**
+     * The sheets.
+     *
+     * @param paper paper
+     * @param level level of their title
+     * @param title title
+     * @param by what the words follow from
+     */
+    static LabelPages of(
+            Look look, PdfOptions.Paper paper, Heading.Level level, String title, String by, List<LabelText> labels) {
+        return new LabelPages(
                 look,
-                "Contents and hazard words follow from the plan and the reference data; compare with the safety data sheets and the"
-                        + " local label rules before use.",
-                look.caption()));
-        blocks.addAll(grid(PlannedLabels.of(run, look.figures())));
-        return blocks;
-    }
-
-    /** Frames of labels. */
-    List<Block> grid(List<LabelText> labels) {
-        return LabelGrid.of(
-                look,
+                paper,
+                level,
+                title,
+                by + COMPARE + SafetyWording.DEFERS,
                 labels.stream()
-                        .map(l -> new LabelGrid.Label(l.name(), l.contents(), l.hazards(), l.made(), l.owner()))
+                        .map(l -> new LabelPages.Label(
+                                l.name(), l.contents(), l.hazards(), l.deferring(), l.made(), l.owner()))
                         .toList());
     }
 }

@@ -21,9 +21,8 @@ final class LabelHazards {
      *
      * @param phrases statements that hold, in words
      * @param notJudged parts of which no table holds anything
-     * @param own true where a compound of the group may be in it
      */
-    static String line(List<String> phrases, List<String> notJudged, boolean own, ReadableNumbers numbers) {
+    static String line(List<String> phrases, List<String> notJudged, ReadableNumbers numbers) {
         List<String> sentences = new ArrayList<>();
         if (phrases.isEmpty()) {
             sentences.add("No hazard statement of the tables reaches its limit here; that is no sign of safety.");
@@ -33,11 +32,12 @@ final class LabelHazards {
         if (!notJudged.isEmpty()) {
             sentences.add("Not judged: " + numbers.inWords(String.join(", ", notJudged)) + ".");
         }
-        if (own) {
-            sentences.add(OWN);
-        }
-        sentences.add(MORE);
         return String.join(" ", sentences);
+    }
+
+    /** Who knows more. */
+    static String deferring(boolean own) {
+        return own ? OWN + " " + MORE : MORE;
     }
 
     /** The parts from 1 % on that are neither water nor compounds of the group and of which the tables hold no statement. */

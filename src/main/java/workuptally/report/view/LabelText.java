@@ -36,10 +36,11 @@ import workuptally.tally.layers.Present;
  * @param name run and layer, or container
  * @param contents what it is and holds
  * @param hazards hazard words by what it holds
+ * @param deferring who knows more
  * @param made day and pH, or lines to fill in
  * @param owner owner and place, or lines to fill in
  */
-public record LabelText(String name, String contents, String hazards, String made, String owner) {
+public record LabelText(String name, String contents, String hazards, String deferring, String made, String owner) {
     private static final int NAMED = 5;
     private static final String WATER = "water";
     private static final String TO_FILL = "____________";
@@ -98,8 +99,8 @@ public record LabelText(String name, String contents, String hazards, String mad
                         : LabelHazards.line(
                                 MixtureStatements.of(grams, run.hazards(), ofPortion),
                                 LabelHazards.notJudged(run, grams),
-                                LabelHazards.hasOwn(run),
                                 numbers),
+                LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(Layer::madeOn)
                                 .or(() -> run.tally().run().date())
@@ -214,7 +215,6 @@ public record LabelText(String name, String contents, String hazards, String mad
                 + LabelHazards.line(
                         MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion),
                         LabelHazards.notJudged(run, mostPercent),
-                        LabelHazards.hasOwn(run),
                         numbers);
     }
 
@@ -245,7 +245,8 @@ public record LabelText(String name, String contents, String hazards, String mad
         return new LabelText(
                 entry.id(),
                 now.totalGrams() > 0 ? contents.toString() : entry.wasteStream() + "; contents: " + TO_FILL,
-                LabelHazards.line(words(container), List.of(), true, numbers),
+                LabelHazards.line(words(container), List.of(), numbers),
+                LabelHazards.deferring(true),
                 "Opened: " + entry.opened().map(LocalDate::toString).orElse(TO_FILL) + "    Local code: " + TO_FILL,
                 (group.isBlank() ? "Producer: " + TO_FILL : "Producer: " + group)
                         + (place.isEmpty() ? "    Place: " + TO_FILL : "    " + place));

@@ -32,6 +32,7 @@ public final class PlannedLabels {
                 run.id() + "  " + layer.label(),
                 layer.phase().map(Layer.Phase::word).orElse("phase: ________") + "; " + contents(run, layer),
                 hazards(run, layer, numbers),
+                LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: " + TO_FILL + "    pH: ________",
                 "Owner: " + TO_FILL + "    Phone: " + TO_FILL);
     }
@@ -82,7 +83,6 @@ public final class PlannedLabels {
                         ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards(), ofPortion)
                         : MixtureStatements.of(layer.grams(), run.hazards(), ofPortion),
                 LabelHazards.notJudged(run, layer.grams()),
-                LabelHazards.hasOwn(run),
                 numbers);
     }
 }

@@ -39,6 +39,8 @@ import workuptally.tally.bench.Plan;
 
 @Tag("slow")
 class BenchSheetTest {
+    private static final float LABEL_MARGIN = 12;
+
     private static byte[] sheet(Review review, PdfOptions.Paper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         BenchSheet.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.POINT, Optional.empty()), out);
@@ -165,7 +167,7 @@ class BenchSheetTest {
             assertEquals(1, PdfText.count(text, "O" + i + "organic(step" + i + ","), "layer of step " + i);
         }
         assertEquals(80, PdfText.count(text, PdfText.dense("Owner: ________________")));
-        PdfReportTest.assertTidy(pdf, paper);
+        PdfReportTest.assertTidy(pdf, paper, LABEL_MARGIN);
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
     }
 
@@ -214,7 +216,7 @@ class BenchSheetTest {
         byte[] pdf = sheet(InventedReviews.demoWeek(), paper);
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFA_3_A));
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
-        PdfReportTest.assertTidy(pdf, paper);
+        PdfReportTest.assertTidy(pdf, paper, LABEL_MARGIN);
     }
 
     @Test

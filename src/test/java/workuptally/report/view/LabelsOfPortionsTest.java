@@ -216,7 +216,7 @@ class LabelsOfPortionsTest {
                         || label("B1  A3").hazards().startsWith("May give off flammable vapour"),
                 label("B1  A3").hazards());
         assertTrue(
-                LabelHazards.line(List.of(), List.of("salt X"), true, new ReadableNumbers('.'))
+                LabelHazards.line(List.of(), List.of("salt X"), new ReadableNumbers('.'))
                         .startsWith(
                                 "No hazard statement of the tables reaches its limit here; that is no sign of safety. Not judged: salt X."));
     }
