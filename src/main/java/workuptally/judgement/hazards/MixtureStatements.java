@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.reference.FlashPoint;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.Materials;
 
 /**
  * The hazard statements that go with a portion because of what it holds: those of each component from the share on from which a mixture
@@ -103,10 +105,51 @@ public final class MixtureStatements {
      * @param ofPortion notes about the portion
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion) {
+        return of(grams, notes, ofPortion, Map.of());
+    }
+
+    /**
+     * The same where a part of it has no name, and may be any of what was charged up to that share.
+     *
+     * @param mayBe what that part may be, as written, by its name in the tables
+     */
+    public static List<String> of(
+            Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion, Map<String, String> mayBe) {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         Map<String, Double> percents = new LinkedHashMap<>();
         grams.forEach((name, mass) -> percents.put(name, total > 0 ? 100 * mass / total : 0));
-        return words(percents, notes, mixture(percents, notes), ofPortion, true);
+        List<HazardNote> whole = new ArrayList<>(ofPortion);
+        unnamed(percents, notes, mayBe).ifPresent(whole::add);
+        return words(percents, notes, mixture(percents, notes), whole, true);
+    }
+
+    private static Optional<HazardNote> unnamed(
+            Map<String, Double> percents, List<HazardNote> notes, Map<String, String> mayBe) {
+        double percent =
+                percents.getOrDefault(LayerFlow.UNSTATED, 0.0) + percents.getOrDefault(Materials.REACTANTS, 0.0);
+        Set<String> statements = new LinkedHashSet<>();
+        List<String> names = new ArrayList<>();
+        for (String name : percent < TRACE_PERCENT ? Set.<String>of() : mayBe.keySet()) {
+            Set<String> own = new LinkedHashSet<>();
+            notes.stream()
+                    .filter(note -> note.ofMaterial() && isSame(note.subject(), name))
+                    .flatMap(note -> note.statements().stream())
+                    .forEach(own::add);
+            Set<String> borne =
+                    borneAlone(own.stream().map(MixtureStatements::code).toList(), percent);
+            own.stream().filter(s -> borne.remove(code(s))).forEach(statements::add);
+            borne.forEach(code -> statements.add(code + " " + OF_MIXTURE.get(code)));
+            if (!statements.isEmpty() && !own.isEmpty()) {
+                names.add(mayBe.get(name));
+            }
+        }
+        return statements.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new HazardNote(
+                        "unnamed part",
+                        List.copyOf(statements),
+                        "What is not named may be " + String.join(", ", names) + ".",
+                        "reference table of hazards, by share"));
     }
 
     /**

@@ -22,10 +22,8 @@ import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
-import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
-import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -46,8 +44,6 @@ final class PortionHazards {
 
     private static final Set<String> GAS_WITH_WATER_OR_ACID = Set.of("EUH029", "EUH031", "EUH032");
     private static final String WATER = "water";
-    private static final double LEAST_UNNAMED_PERCENT = 1;
-    private static final double UNKNOWN_FROM_PERCENT = 50;
 
     private final Reference reference;
     private final Substances substances;
@@ -104,7 +100,6 @@ final class PortionHazards {
         Map<String, Double> percents = PartStatements.percents(grams);
         parts.say(percents, pH, said);
         named(percents, materials, said);
-        unstated(tally, label, percents, said);
         carried(tally, label, said);
         ofQuench(tally, label, grams, said);
         return said.note(HazardNote.subjectOfPortion(label));
@@ -142,42 +137,6 @@ final class PortionHazards {
         Meetings meetings = tally.evidence().meetings();
         meetings.in(label).forEach(present -> gas(present, said));
         meetings.carriedBy(label).stream().filter(Meeting::isForbidden).forEach(meeting -> met(meeting, said));
-    }
-
-    /**
-     * What was charged and may make up what the record leaves unnamed, each up to that share. A distillate is left out, since what does not
-     * boil over is not in it, and a portion of which nothing is known, which is labelled by all that went in.
-     */
-    private void unstated(RunTally tally, String label, Map<String, Double> percents, Said said) {
-        double unnamed =
-                percents.getOrDefault(LayerFlow.UNSTATED, 0.0) + percents.getOrDefault(Materials.REACTANTS, 0.0);
-        boolean distilled = tally.layer(label)
-                .flatMap(LayerTally::phase)
-                .filter(p -> p == Layer.Phase.DISTILLATE)
-                .isPresent();
-        if (unnamed < LEAST_UNNAMED_PERCENT || unnamed >= UNKNOWN_FROM_PERCENT || distilled) {
-            return;
-        }
-        boolean wet = percents.getOrDefault(WATER, 0.0) > 0;
-        List<String> names = new ArrayList<>();
-        for (Present present : tally.evidence().meetings().in(label)) {
-            boolean there = present.share() == Present.Share.MAIN
-                    && tally.run().charges().stream().anyMatch(c -> c.material().equals(present.name()))
-                    && !present.solvent()
-                    && !present.isListedSolvent()
-                    && !(wet && present.part().isDestroyedByWater())
-                    && percents.keySet().stream().noneMatch(present::isNamed);
-            Set<String> codes =
-                    there ? MixtureStatements.borneAlone(ofPart(present).toList(), unnamed) : Set.of();
-            if (!codes.isEmpty()) {
-                said.codes().addAll(codes);
-                names.add(present.name());
-            }
-        }
-        if (!names.isEmpty()) {
-            said.sources().add("reference table of hazards");
-            said.words().add("What is not named may be " + String.join(", ", names) + ".");
-        }
     }
 
     /** Burns by a pH that was read. */

@@ -9,6 +9,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Heading;
@@ -114,8 +115,14 @@ public final class BenchSheet {
         blocks.add(look.subheading("Where the layers go"));
         blocks.addAll(new LayerMaps(look, run).blocks());
         blocks.addAll(parts.funnels());
-        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        // what is to be said of a portion as a whole stands on its label
+        blocks.addAll(new HazardBlocks(look)
+                .of(run.hazards().stream().filter(n -> !isOnALabel(plan, n)).toList()));
         return blocks;
+    }
+
+    private static boolean isOnALabel(Plan plan, HazardNote note) {
+        return plan.layers().stream().anyMatch(layer -> note.isOfPortion(layer.label()));
     }
 
     private static String who(RunReview run) {

@@ -1,16 +1,21 @@
 package workuptally.report.view;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.judgement.RunReview;
+import workuptally.model.Layer;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.LayerTally;
 import workuptally.tally.layers.Materials;
+import workuptally.tally.layers.Present;
 
 /** The line of hazards of a label. It is never blank: where no statement holds, it says whether one was looked for. */
 final class LabelHazards {
     private static final double NAMED_FROM_PERCENT = 1;
+    private static final String WATER = "water";
     private static final String MORE = "More: safety data sheets.";
     private static final String OWN = "Own compounds: by the group.";
 
@@ -50,6 +55,28 @@ final class LabelHazards {
                 names.add(name);
             }
         });
+        return names;
+    }
+
+    /**
+     * What was charged and may make up what the record leaves unnamed, as written, by the names of the tables. A distillate is left out, since what does
+     * not boil over is not in it.
+     */
+    static Map<String, String> mayBe(RunReview run, String label, Map<String, Double> grams) {
+        boolean wet = grams.getOrDefault(WATER, 0.0) > 0;
+        boolean distilled = run.tally()
+                .layer(label)
+                .flatMap(LayerTally::phase)
+                .filter(p -> p == Layer.Phase.DISTILLATE)
+                .isPresent();
+        Map<String, String> names = new LinkedHashMap<>();
+        run.tally().evidence().meetings().in(label).stream()
+                .filter(p -> !distilled && p.share() == Present.Share.MAIN && !p.solvent() && !p.isListedSolvent())
+                .filter(p -> !(wet && p.isDestroyedByWater()))
+                .filter(p -> run.tally().run().charges().stream()
+                        .anyMatch(c -> c.material().equals(p.name())))
+                .filter(p -> grams.keySet().stream().noneMatch(p::isNamed))
+                .forEach(p -> names.putIfAbsent(p.listedName(), p.name()));
         return names;
     }
 

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
-import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
@@ -97,7 +96,8 @@ public record LabelText(String name, String contents, String hazards, String def
                 isUnknown(grams)
                         ? byWhatWentIn(run, layer.label(), ofPortion, numbers)
                         : LabelHazards.line(
-                                MixtureStatements.of(grams, run.hazards(), ofPortion),
+                                MixtureStatements.of(
+                                        grams, run.hazards(), ofPortion, LabelHazards.mayBe(run, layer.label(), grams)),
                                 LabelHazards.notJudged(run, grams),
                                 numbers),
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
@@ -132,7 +132,7 @@ public record LabelText(String name, String contents, String hazards, String def
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
-                .filter(name -> grams.keySet().stream().limit(NAMED).noneMatch(name::equalsIgnoreCase))
+                .filter(name -> grams.keySet().stream().limit(named(grams)).noneMatch(name::equalsIgnoreCase))
                 .forEach(names::add);
         run.tally().evidence().meetings().in(label).stream()
                 .filter(Present::persists)
@@ -168,10 +168,15 @@ public record LabelText(String name, String contents, String hazards, String def
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         StringJoiner text = new StringJoiner(", ", "about ", "");
         grams.entrySet().stream()
-                .limit(NAMED)
+                .limit(named(grams))
                 .forEach(e ->
                         text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
-        return grams.size() > NAMED ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+        return grams.size() > named(grams) ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+    }
+
+    /** How many components are named: one more than usual takes no more room than to count it. */
+    private static int named(Map<String, Double> grams) {
+        return grams.size() == NAMED + 1 ? grams.size() : NAMED;
     }
 
     /** True where nothing tells what at least half of a layer is. */
@@ -206,12 +211,11 @@ public record LabelText(String name, String contents, String hazards, String def
                     .filter(material -> !material.isBlank())
                     .forEach(names::add);
         }
-        String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
         Map<String, Double> mostPercent = new LinkedHashMap<>();
         names.forEach(name -> mostPercent.put(name, 100.0));
         dissolved.forEach(name -> mostPercent.put(name, MixtureStatements.MOST_DISSOLVED_ON_CAKE_PERCENT));
         return (cake ? "By what a cake can hold (" : "Make-up not known: label by what went in (")
-                + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
+                + String.join(", ", names) + "). "
                 + LabelHazards.line(
                         MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion),
                         LabelHazards.notJudged(run, mostPercent),

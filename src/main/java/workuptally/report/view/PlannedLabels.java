@@ -81,7 +81,11 @@ public final class PlannedLabels {
         return LabelHazards.line(
                 layer.grams().isEmpty()
                         ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards(), ofPortion)
-                        : MixtureStatements.of(layer.grams(), run.hazards(), ofPortion),
+                        : MixtureStatements.of(
+                                layer.grams(),
+                                run.hazards(),
+                                ofPortion,
+                                LabelHazards.mayBe(run, layer.label(), layer.grams())),
                 LabelHazards.notJudged(run, layer.grams()),
                 numbers);
     }

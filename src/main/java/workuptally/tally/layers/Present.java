@@ -40,6 +40,11 @@ public record Present(
                 || component.equalsIgnoreCase(dissolvedName());
     }
 
+    /** Whether water in excess leaves nothing of what makes it reactive. */
+    public boolean isDestroyedByWater() {
+        return part.isDestroyedByWater();
+    }
+
     /** Its name as what is dissolved in a layer, which can be another than that of its solution: hydrogen chloride of hydrochloric acid. */
     public String dissolvedName() {
         return part.substance().flatMap(s -> s.solute()).map(Solute::name).orElse(listedName());

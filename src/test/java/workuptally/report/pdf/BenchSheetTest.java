@@ -82,7 +82,7 @@ class BenchSheetTest {
 
     private static String row(Plan.ExpectedLayer layer) {
         String phase = layer.phase().map(p -> p.word()).orElse("________");
-        return layer.label() + phase + "(step " + layer.step().number();
+        return layer.label() + phase + "(" + layer.step().number() + ")";
     }
 
     /** Columns of the book left out of a form; the rest must stand in it under the same names in the same order. */
@@ -164,7 +164,7 @@ class BenchSheetTest {
             String from = i == 2 ? "RM" : "O" + (i - 1);
             assertEquals(
                     1, PdfText.count(text, i + "wash" + from + "20\u00A0mLwater".replace("\u00A0", "")), "step " + i);
-            assertEquals(1, PdfText.count(text, "O" + i + "organic(step" + i + ","), "layer of step " + i);
+            assertEquals(1, PdfText.count(text, "O" + i + "organic(" + i + "),"), "layer of step " + i);
         }
         assertEquals(80, PdfText.count(text, PdfText.dense("Owner: ________________")));
         PdfReportTest.assertTidy(pdf, paper, LABEL_MARGIN);
