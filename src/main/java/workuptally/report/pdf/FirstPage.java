@@ -12,7 +12,6 @@ import workuptally.judgement.SecondSignature;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Gap;
 import workuptally.report.pdf.layout.Heading;
 import workuptally.report.pdf.layout.Look;
@@ -20,6 +19,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.SignatureLines;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.RecoveryStrip;
 import workuptally.report.pdf.pictures.TopFigures;
@@ -55,7 +55,7 @@ final class FirstPage {
             blocks.add(new Paragraph(look, "The book holds no runs."));
         } else {
             blocks.add(new Gap(3));
-            blocks.add(new Figure(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
+            blocks.add(new TaggedPicture(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
         }
         actions(blocks);
         measurements(blocks);
@@ -183,7 +183,7 @@ final class FirstPage {
         if (!runs.isEmpty()) {
             blocks.add(look.heading("Where the product is, % of theory by run"
                     + (RecoveryStrip.namesAll(runs.size()) ? "" : "; every run has a bar, a tick leads to its name")));
-            blocks.add(new Figure(look, new RecoveryStrip(look, runs)));
+            blocks.add(new TaggedPicture(look, new RecoveryStrip(look, runs)));
         }
     }
 
