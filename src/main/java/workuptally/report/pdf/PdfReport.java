@@ -49,7 +49,7 @@ public final class PdfReport {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         RunPlaces places = new RunPlaces(review);
-        section(flow, new FirstPage(look, review, places, title).blocks());
+        section(flow, new FirstPage(look, review, places, title).blocks(flow.fullHeight()));
         List<Block> second = new SecondPage(look, review, places).blocks(flow.fullHeight());
         if (!second.isEmpty()) {
             flow.turn();

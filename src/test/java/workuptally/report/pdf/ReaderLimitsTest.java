@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -15,6 +17,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
@@ -25,6 +28,7 @@ import workuptally.report.view.UrgentAction;
 
 /** What a reader can take in: pages, words, sizes of type, one line an action. The limits are the project's own. */
 @Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReaderLimitsTest {
     private static final int WORDS_A_RUN = 600;
     /** A third product and each further one bring a map, a balance and a row in each layer that may hold it. */
@@ -36,16 +40,27 @@ class ReaderLimitsTest {
     /** Numbers of the catalogue of catches, and the sign of a remembered value, are for us and not for readers. */
     private static final Pattern INSIDE_WORDS = Pattern.compile("\\bC\\d\\d\\b|\\(memory\\)");
 
-    private static Review review(int runs) throws IOException {
-        return switch (runs) {
-            case -1 -> InventedReviews.demoWeek();
-            case -24 -> CourseBook.ofTwentyFour();
-            default -> InventedReviews.ofRuns(runs);
-        };
+    private final Map<Integer, Review> reviews = new HashMap<>();
+    private final Map<Integer, byte[]> documents = new HashMap<>();
+
+    private Review review(int runs) throws IOException {
+        if (!reviews.containsKey(runs)) {
+            reviews.put(
+                    runs,
+                    switch (runs) {
+                        case -1 -> InventedReviews.demoWeek();
+                        case -24 -> CourseBook.ofTwentyFour();
+                        default -> InventedReviews.ofRuns(runs);
+                    });
+        }
+        return reviews.get(runs);
     }
 
-    private static byte[] bytes(int runs) throws IOException {
-        return PdfText.bytes(review(runs), PdfOptions.standard());
+    private byte[] bytes(int runs) throws IOException {
+        if (!documents.containsKey(runs)) {
+            documents.put(runs, PdfText.bytes(review(runs), PdfOptions.standard()));
+        }
+        return documents.get(runs);
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {
@@ -83,8 +98,8 @@ class ReaderLimitsTest {
     @ValueSource(ints = {-1, 12, -24})
     void aRunIsToldInFewWords(int runs) throws IOException {
         Review review = review(runs);
-        String text = String.join(
-                "\n", pages(bytes(runs)).subList(2, pages(bytes(runs)).size()));
+        List<String> pages = pages(bytes(runs));
+        String text = String.join("\n", pages.subList(2, pages.size()));
         List<Integer> starts = new ArrayList<>();
         for (RunReview run : review.runs()) {
             String heading = run.id() + " " + run.tally().run().reaction().split(" ")[0];

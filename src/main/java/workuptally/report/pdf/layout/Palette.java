@@ -109,6 +109,16 @@ public final class Palette {
         return new Fill(Color.WHITE, Hatch.RISING, false);
     }
 
+    /** Fill of what nobody knows yet: neither found nor missing. */
+    public Fill notKnown() {
+        return new Fill(new Color(0xF4F4F4), Hatch.DOTTED, false);
+    }
+
+    /** Fill of what kept layers hold together; a plain middle grey where there is no colour. */
+    public Fill inLayers() {
+        return new Fill(ORANGE, Hatch.NONE, false);
+    }
+
     /** Fill of the layer of that number, from 0. */
     public Fill portion(int index) {
         return PORTIONS.get(index % PORTIONS.size());
@@ -148,6 +158,7 @@ public final class Palette {
         NONE,
         RISING,
         FALLING,
-        CROSSED
+        CROSSED,
+        DOTTED
     }
 }
