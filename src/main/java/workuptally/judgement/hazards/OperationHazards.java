@@ -269,14 +269,13 @@ final class OperationHazards {
                     && pair.severity() != ReactivityPair.Severity.CAUTION
                     && meeting.concernsPlace();
             if (told) {
-                String gas = pair.gases().isEmpty() ? "" : " (" + String.join(", ", pair.gases()) + ")";
                 notes.putIfAbsent(
                         pair.key(),
                         new HazardNote(
                                 String.join(" and ", meeting.with()),
                                 List.of(),
                                 Character.toUpperCase(pair.consequence().charAt(0))
-                                        + pair.consequence().substring(1) + gas + ". "
+                                        + pair.consequence().substring(1) + pair.gasInBrackets() + ". "
                                         + how(meeting),
                                 origin(pair.basis(), pair.sources())));
             }
