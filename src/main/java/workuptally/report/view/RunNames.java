@@ -24,13 +24,13 @@ final class RunNames {
     }
 
     /**
-     * As many of the names as there is room for; the others are counted.
+     * As many of the names as there is room for, but at least three; the others are counted.
      *
      * @param most characters
      */
     static String listed(List<String> runs, int most) {
         String names = listed(runs);
-        for (int shown = runs.size() - 1; names.length() > most && shown > 0; shown--) {
+        for (int shown = runs.size() - 1; names.length() > most && shown >= LEAST_OF_A_RANGE; shown--) {
             names = listed(runs.subList(0, shown)) + " and " + Words.count(runs.size() - shown, "more run");
         }
         return names;

@@ -94,7 +94,7 @@ final class UrgentActions {
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             List<String> met = byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET)
-                    ? met(run, MOST_OF_MEETINGS_PLANNED)
+                    ? met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
                     : List.of();
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
                     .add(new UrgentItem(run, urgent, met.isEmpty() ? Subjects.of(urgent) : met));
@@ -125,15 +125,26 @@ final class UrgentActions {
                 .toList();
     }
 
-    /** What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. */
+    /**
+     * What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. All pairs are
+     * named before it is said what comes of one.
+     */
     private static List<String> met(RunReview run, int most) {
-        List<String> met = run.tally().evidence().meetings().list().stream()
+        List<Meeting> meetings = run.tally().evidence().meetings().list().stream()
                 .filter(Meeting::holdsItsPortions)
                 .sorted(Comparator.comparing(Meeting::isCritical).reversed())
+                .toList();
+        List<String> pairs = meetings.stream()
+                .map(meeting -> String.join(" + ", meeting.with()))
+                .distinct()
+                .toList();
+        List<String> met = meetings.stream()
                 .map(meeting -> inShort(meeting, most))
                 .distinct()
                 .toList();
-        return met.isEmpty() ? met : List.of(Words.listed(met, "; ", most, more -> more + " more"));
+        boolean pairsOnly = String.join("; ", met).length() > most
+                && String.join("; ", pairs).length() <= most;
+        return met.isEmpty() ? met : List.of(Words.listed(pairsOnly ? pairs : met, "; ", most, more -> more + " more"));
     }
 
     /** The two materials with the first words of what comes of it; without them where the names are long. */
@@ -149,14 +160,16 @@ final class UrgentActions {
 
     /** Planned runs that ask for the same before they start, on one line. */
     private static RankedAction planned(Set<FindingCode> codes, List<UrgentItem> items) {
-        String what =
-                "Before starting: " + codes.stream().map(UrgentActions::words).collect(Collectors.joining("; "));
+        String what = "Before starting: "
+                + (isMeeting(codes, items)
+                        ? "keep apart"
+                        : codes.stream().map(UrgentActions::words).collect(Collectors.joining("; ")));
         int room = UrgentAction.MOST_CHARACTERS - what.length() - 3;
         String about = items.size() == 1
                 ? Words.listed(items.get(0).subjects(), ", ", Math.max(LEAST_ROOM, room), more -> more + " others")
                 : RunNames.listed(UrgentItem.runs(items));
         String shortly = codes.stream().map(FindingCode::inWords).collect(Collectors.joining(", "));
-        String text = about.isEmpty() ? what : what + " (" + about + ")";
+        String text = about.isEmpty() ? what : what + (isMeeting(codes, items) ? " " + about : " (" + about + ")");
         if (items.size() > 1 && text.length() > UrgentAction.MOST_CHARACTERS) {
             text = "Before starting, " + shortly + ": " + about;
         }
@@ -167,6 +180,11 @@ final class UrgentActions {
                 text,
                 OptionalDouble.empty());
         return new RankedAction(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, action, shortly, Map.of());
+    }
+
+    /** One run of which nothing else is asked than to keep materials apart: these are then named in full. */
+    private static boolean isMeeting(Set<FindingCode> codes, List<UrgentItem> items) {
+        return items.size() == 1 && codes.equals(Set.of(FindingCode.MATERIALS_MUST_NOT_MEET));
     }
 
     private static String words(FindingCode code) {

@@ -52,11 +52,14 @@ record UrgentItem(RunReview run, List<Finding> findings, List<String> subjects) 
     static String each(List<UrgentItem> items) {
         List<List<String>> subjects =
                 items.stream().map(UrgentItem::subjects).distinct().toList();
-        if (subjects.size() == 1 && !subjects.get(0).isEmpty()) {
-            return String.join(", ", subjects.get(0)) + " of " + RunNames.listed(runs(items));
+        if (subjects.size() == 1) {
+            String runs = RunNames.listed(runs(items));
+            return subjects.get(0).isEmpty() ? runs : String.join(", ", subjects.get(0)) + " of " + runs;
         }
-        return items.stream()
-                .map(i -> (i.run().id() + "\u00A0" + String.join(",\u00A0", i.subjects())).strip())
-                .collect(Collectors.joining("; "));
+        return items.stream().map(UrgentItem::inWords).collect(Collectors.joining("; "));
+    }
+
+    private String inWords() {
+        return subjects.isEmpty() ? run.id() : run.id() + "\u00A0" + String.join(",\u00A0", subjects);
     }
 }

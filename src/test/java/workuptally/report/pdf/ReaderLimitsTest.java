@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
@@ -168,5 +169,43 @@ class ReaderLimitsTest {
         String second = pages(bytes(-1)).get(1).replace('\u00A0', ' ');
         assertTrue(second.contains("94.2 ± 3.1"), "R26-041, of which two other balances close");
         assertTrue(second.contains("90.4 ± 2.8"), "R26-044, by the amine");
+    }
+
+    /** Three planned runs have little to say: what page two holds stands on page one, where half of it would be empty. */
+    @Test
+    void aFewRunsNeedNoPageTwo() throws IOException {
+        List<String> pages = pages(PdfText.bytes(InventedReviews.planned(3), PdfOptions.standard()));
+        assertTrue(pages.get(0).contains("Runs"), pages.get(0));
+        assertEquals(2, pages.size());
+    }
+
+    /** No page is turned for a line or two. */
+    @ParameterizedTest
+    @ValueSource(ints = {-1, 12, 60, -24})
+    void theLastPageIsNotNearlyEmpty(int runs) throws IOException {
+        List<String> pages = pages(bytes(runs));
+        long lines = pages.get(pages.size() - 1).lines().count();
+        assertTrue(lines > 8, pages.get(pages.size() - 1));
+    }
+
+    @Test
+    void everyStopOfTheDemoWeekStandsOnPageOneWithItsRun() throws IOException {
+        Review week = review(-1);
+        String first = pages(bytes(-1)).get(0).replace('\u00A0', ' ');
+        for (RunReview run : week.runs()) {
+            if (run.has(Severity.STOP)) {
+                assertTrue(first.contains("stop " + run.id()), run.id() + " in " + first);
+            }
+        }
+        assertFalse(first.contains("more run"), first);
+    }
+
+    /** Every layer whose evidence is complete is named on page one. */
+    @Test
+    void completeLayersOfTheDemoWeekStandOnPageOne() throws IOException {
+        String first = pages(bytes(-1)).get(0).replace('\u00A0', ' ');
+        assertTrue(
+                first.contains("R26-042 O0, A2; 043 A1, A2; 046 A1, A2; 050 A1a, A1b, A1c, A2, A3; 051 A2, A4; 052 A3"),
+                first);
     }
 }

@@ -25,11 +25,12 @@ public final class Palette {
     private static final Color VERMILION = new Color(0xD55E00);
     private static final Color PURPLE = new Color(0xCC79A7);
 
+    /** None rises on a light ground: that is what was not found, which stands beside them. */
     private static final List<Fill> PORTIONS = List.of(
             new Fill(SKY, Hatch.NONE, false),
-            new Fill(ORANGE, Hatch.RISING, false),
+            new Fill(ORANGE, Hatch.FALLING, false),
             new Fill(YELLOW, Hatch.NONE, false),
-            new Fill(PURPLE, Hatch.FALLING, false),
+            new Fill(PURPLE, Hatch.RISING, false),
             new Fill(GREEN, Hatch.CROSSED, false),
             new Fill(SKY, Hatch.CROSSED, false),
             new Fill(YELLOW, Hatch.FALLING, false));
