@@ -38,7 +38,7 @@ import workuptally.book.tables.StepRows;
 import workuptally.book.tables.TableRows;
 import workuptally.book.tables.TransferRows;
 import workuptally.book.template.ReadMeSheet;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.Book;
 import workuptally.model.Correction;
 import workuptally.model.FindingCode;
@@ -166,7 +166,7 @@ final class BookAssembly {
     private boolean namesSheet(OwnListLayout layout, String sheet) {
         List<String> sheets =
                 layout.sheets().isEmpty() ? source.names().stream().limit(1).toList() : layout.sheets();
-        return sheets.stream().anyMatch(name -> Words.loose(name).equals(Words.loose(sheet)));
+        return sheets.stream().anyMatch(name -> BookWords.loose(name).equals(BookWords.loose(sheet)));
     }
 
     private boolean isList(String sheet) {
@@ -208,7 +208,7 @@ final class BookAssembly {
         List<String> names = source.names();
         String first = names.stream()
                 .limit(MOST_NAMES)
-                .map(name -> FindingLog.shortened(Words.tidy(name), LONGEST_NAME))
+                .map(name -> FindingLog.shortened(BookWords.tidy(name), LONGEST_NAME))
                 .collect(Collectors.joining(", "));
         return names.size() > MOST_NAMES ? first + " and " + (names.size() - MOST_NAMES) + " more" : first;
     }
@@ -240,7 +240,7 @@ final class BookAssembly {
             }
             Optional<Table> meant = NearMiss.table(name);
             if (meant.isEmpty()) {
-                log.leaveAlone("sheet " + Words.tidy(sheet));
+                log.leaveAlone("sheet " + BookWords.tidy(sheet));
                 continue;
             }
             String file = source.files().isEmpty()
@@ -251,7 +251,7 @@ final class BookAssembly {
                     Severity.CHECK,
                     "",
                     new Place(file, sheet, 0, -1, ""),
-                    "a sheet '" + Words.tidy(sheet) + "', which was not read",
+                    "a sheet '" + BookWords.tidy(sheet) + "', which was not read",
                     "the name " + meant.get().name() + ", if that is meant",
                     "Rename it to " + meant.get().name()
                             + ", or put its rows there, and run again; give a sheet of your" + " own another name.");

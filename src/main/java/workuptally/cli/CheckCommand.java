@@ -84,13 +84,13 @@ final class CheckCommand implements Callable<Integer> {
     private static void print(Review review, PrintWriter out) {
         Rounding rounding = Rounding.in(Locale.ROOT);
         out.println(review.book().name() + ": " + review.runs().size()
-                + (review.runs().size() == 1 ? " run; " : " runs; ") + FindingLines.counts(review.findings()));
+                + (review.runs().size() == 1 ? " run; " : " runs; ") + TerminalFindings.counts(review.findings()));
         out.println();
         List<Finding> ofBook = ofBook(review);
         if (!ofBook.isEmpty()) {
             out.println("Book");
             out.println("----");
-            ofBook.forEach(finding -> FindingLines.print(finding, Wording.POINT, out));
+            ofBook.forEach(finding -> TerminalFindings.print(finding, Wording.POINT, out));
             out.println();
         }
         List<RunReview> urgentFirst = review.runs().stream()

@@ -59,7 +59,7 @@ final class ReviewScreen {
         add(parts, totals.runsPlanned(), "planned");
         line(review.book().name() + ": " + count(review.runs().size(), "run")
                 + (parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")") + "; "
-                + FindingLines.counts(review.findings()));
+                + TerminalFindings.counts(review.findings()));
         out.println();
     }
 
@@ -82,8 +82,8 @@ final class ReviewScreen {
                         : "To do, the gravest first (grams of product at stake)");
         for (UrgentAction action : actions) {
             String start = INDENT
-                    + FindingLines.pad(action.severity().word(), LABEL - INDENT.length())
-                    + FindingLines.pad(action.where(), WHERE);
+                    + TerminalFindings.pad(action.severity().word(), LABEL - INDENT.length())
+                    + TerminalFindings.pad(action.where(), WHERE);
             String grams = action.gramsAtStake().isPresent()
                     ? " (" + rounding.toSignificant(action.gramsAtStake().getAsDouble(), 3) + "\u00A0g)"
                     : "";
@@ -98,7 +98,7 @@ final class ReviewScreen {
         List<NextMeasurement> next = NextMeasurement.of(review, wording, MOST_MEASUREMENTS);
         if (!next.isEmpty()) {
             out.println("Measure next");
-            next.forEach(n -> line(INDENT + FindingLines.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            next.forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
             out.println();
         }
     }

@@ -14,7 +14,7 @@ final class ReviewSummary {
 
     static void print(Review review, Rounding rounding, Wording wording, PrintWriter out) {
         out.println(review.book().name() + ": " + review.runs().size()
-                + (review.runs().size() == 1 ? " run; " : " runs; ") + FindingLines.counts(review.findings()));
+                + (review.runs().size() == 1 ? " run; " : " runs; ") + TerminalFindings.counts(review.findings()));
         out.println();
         new RunTable(review, rounding).print(out);
         List<Finding> urgent = review.findings().stream()
@@ -22,7 +22,7 @@ final class ReviewSummary {
                 .toList();
         if (!urgent.isEmpty()) {
             out.println();
-            urgent.forEach(finding -> out.println(FindingLines.oneLine(finding, wording)));
+            urgent.forEach(finding -> out.println(TerminalFindings.oneLine(finding, wording)));
         }
         out.println();
     }

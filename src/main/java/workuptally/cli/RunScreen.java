@@ -46,7 +46,7 @@ final class RunScreen {
         if (!run.findings().isEmpty()) {
             out.println();
             for (Finding finding : run.findings()) {
-                FindingLines.print(finding, wording, out);
+                TerminalFindings.print(finding, wording, out);
             }
         }
         layers();
@@ -61,7 +61,7 @@ final class RunScreen {
         out.println();
         Wrapped.lines("Layers. " + SafetyWording.A_PERSON_DECIDES, "  ", "  ").forEach(out::println);
         for (LayerDecision decision : run.decisions()) {
-            String start = "    " + FindingLines.pad(decision.layer(), LABEL_WIDTH)
+            String start = "    " + TerminalFindings.pad(decision.layer(), LABEL_WIDTH)
                     + decision.outcome().word() + ": ";
             String next = " ".repeat(4 + LABEL_WIDTH);
             Wrapped.lines(wording.of(decision.reasonAndSilence()), start, next).forEach(out::println);

@@ -28,7 +28,7 @@ public final class MaterialReader {
 
     private final Reference reference;
     private final SubstanceIndex index;
-    private final Reading reading;
+    private final NameReading reading;
     private final NearestNames nearest;
     private final Map<String, Material> answers = new ConcurrentHashMap<>();
 
@@ -49,7 +49,7 @@ public final class MaterialReader {
     private MaterialReader(Reference reference) {
         this.reference = reference;
         this.index = new SubstanceIndex(reference);
-        this.reading = new Reading(reference, index);
+        this.reading = new NameReading(reference, index);
         this.nearest = new NearestNames(index);
     }
 

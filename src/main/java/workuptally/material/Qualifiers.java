@@ -140,9 +140,9 @@ final class Qualifiers {
                 carrier = Optional.of(rest.substring("in ".length()).strip());
                 return true;
             }
-            Optional<Figure> figure = Figure.leading(rest + " ").filter(f -> strength.isEmpty());
+            Optional<PlacedStrength> figure = PlacedStrength.leading(rest + " ").filter(f -> strength.isEmpty());
             if (figure.isPresent()) {
-                strength = figure.map(Figure::strength);
+                strength = figure.map(PlacedStrength::strength);
                 rest = rest.substring(Math.min(rest.length(), figure.get().to()))
                         .strip();
                 if (rest.isEmpty()) {
@@ -161,7 +161,7 @@ final class Qualifiers {
             }
             frontWords();
         } while (!rest.equals(before));
-        return Amounts.isAmount(rest) || isMolarIn(rest);
+        return TrailingAmount.isAmount(rest) || isMolarIn(rest);
     }
 
     /** A solvent straight behind the strength, {@code (1.6 M hexane)}. */
@@ -275,12 +275,12 @@ final class Qualifiers {
     }
 
     private boolean figures() {
-        Optional<Figure> front = Figure.leading(rest);
+        Optional<PlacedStrength> front = PlacedStrength.leading(rest);
         if (front.isPresent() && take(front.get().strength())) {
             rest = rest.substring(front.get().to()).strip();
             return true;
         }
-        Optional<Figure> back = Figure.trailing(rest).filter(f -> f.from() > 0);
+        Optional<PlacedStrength> back = PlacedStrength.trailing(rest).filter(f -> f.from() > 0);
         if (back.isPresent() && take(back.get().strength())) {
             rest = rest.substring(0, back.get().from()).strip();
             return true;

@@ -21,7 +21,7 @@ final class Ratio {
             if (!isNumber(piece)) {
                 return List.of();
             }
-            parts.add(Figure.value(piece));
+            parts.add(PlacedStrength.value(piece));
         }
         return parts;
     }

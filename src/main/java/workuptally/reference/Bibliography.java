@@ -11,10 +11,11 @@ final class Bibliography {
      *
      * @throws IllegalReferenceException if a source is malformed, or a row of another table names one that is not listed
      */
-    static NamedTable<Source> of(Map<Table, TableFile> files) throws IllegalReferenceException {
-        NamedTable<Source> sources = NamedTable.keyed(files.get(Table.SOURCES).each(Source::of), Source::key);
-        for (Map.Entry<Table, TableFile> entry : files.entrySet()) {
-            if (entry.getKey() != Table.SOURCES) {
+    static NamedTable<Source> of(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
+        NamedTable<Source> sources =
+                NamedTable.keyed(files.get(KnownTable.SOURCES).each(Source::of), Source::key);
+        for (Map.Entry<KnownTable, TableFile> entry : files.entrySet()) {
+            if (entry.getKey() != KnownTable.SOURCES) {
                 for (Cells row : entry.getValue().rows()) {
                     check(row, sources);
                 }

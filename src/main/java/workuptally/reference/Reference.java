@@ -11,7 +11,7 @@ import java.util.Optional;
  * rests on the rows of these tables.
  */
 public final class Reference {
-    private final Map<Table, TableFile> files;
+    private final Map<KnownTable, TableFile> files;
     private final boolean packed;
     private final NamedTable<Source> sources;
     private final List<AtomicWeight> atomicWeights;
@@ -42,46 +42,46 @@ public final class Reference {
 
     private final Solutions solutions;
 
-    private Reference(Map<Table, TableFile> files, boolean packed) throws IllegalReferenceException {
+    private Reference(Map<KnownTable, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
         this.packed = packed;
         sources = Bibliography.of(files);
-        atomicWeights = files.get(Table.ATOMIC_WEIGHTS).each(AtomicWeight::of);
-        solvents = files.get(Table.SOLVENTS).each(Solvent::of);
-        liquids = files.get(Table.LIQUIDS).each(Liquid::of);
-        nameWords = files.get(Table.NAME_WORDS).each(NameWord::of);
-        nameClasses = files.get(Table.NAME_CLASSES).each(NameClass::of);
-        aqueousDensities = NamedTable.spelledFreely(AqueousDensity.ofAll(files.get(Table.AQUEOUS_DENSITIES)))
+        atomicWeights = files.get(KnownTable.ATOMIC_WEIGHTS).each(AtomicWeight::of);
+        solvents = files.get(KnownTable.SOLVENTS).each(Solvent::of);
+        liquids = files.get(KnownTable.LIQUIDS).each(Liquid::of);
+        nameWords = files.get(KnownTable.NAME_WORDS).each(NameWord::of);
+        nameClasses = files.get(KnownTable.NAME_CLASSES).each(NameClass::of);
+        aqueousDensities = NamedTable.spelledFreely(AqueousDensity.ofAll(files.get(KnownTable.AQUEOUS_DENSITIES)))
                 .by(AqueousDensity::formula)
                 .by(AqueousDensity::solute);
-        solutes = NamedTable.spelledFreely(files.get(Table.SOLUTES).each(Solute::of))
+        solutes = NamedTable.spelledFreely(files.get(KnownTable.SOLUTES).each(Solute::of))
                 .by(Solute::formula)
                 .by(Solute::name)
                 .byEach(Solute::aliases);
         nameDensitiesAsSolutes();
-        washes = files.get(Table.WASHES).each(Wash::of);
-        dryingAgents = files.get(Table.DRYING_AGENTS).each(DryingAgent::of);
-        oxidants = files.get(Table.OXIDANTS).each(Oxidant::of);
-        hazards = files.get(Table.HAZARDS).each(Hazard::of);
+        washes = files.get(KnownTable.WASHES).each(Wash::of);
+        dryingAgents = files.get(KnownTable.DRYING_AGENTS).each(DryingAgent::of);
+        oxidants = files.get(KnownTable.OXIDANTS).each(Oxidant::of);
+        hazards = files.get(KnownTable.HAZARDS).each(Hazard::of);
         concentrationLimits = NamedTable.keyed(
-                files.get(Table.CONCENTRATION_LIMITS).each(ConcentrationLimit::of), ConcentrationLimit::hazard);
-        flashPoints = NamedTable.keyed(FlashPoint.byStrength(files.get(Table.FLASH_POINTS)), FlashPoint::hazard);
-        hStatements = NamedTable.keyed(files.get(Table.H_STATEMENTS).each(HStatement::of), HStatement::code);
-        materials = files.get(Table.MATERIALS).each(MaterialRow::of);
+                files.get(KnownTable.CONCENTRATION_LIMITS).each(ConcentrationLimit::of), ConcentrationLimit::hazard);
+        flashPoints = NamedTable.keyed(FlashPoint.byStrength(files.get(KnownTable.FLASH_POINTS)), FlashPoint::hazard);
+        hStatements = NamedTable.keyed(files.get(KnownTable.H_STATEMENTS).each(HStatement::of), HStatement::code);
+        materials = files.get(KnownTable.MATERIALS).each(MaterialRow::of);
         reactivity = new Reactivity(
-                files.get(Table.REACTIVITY_GROUPS).each(ReactivityGroup::of),
-                files.get(Table.REACTIVITY_PAIRS).each(ReactivityPair::of),
-                files.get(Table.REACTIVITY_STRENGTHS).each(ReactivityStrength::of));
-        glassware = files.get(Table.GLASSWARE).each(Glassware::of);
-        benchRules = thresholds(files.get(Table.BENCH_RULES).each(BenchRule::of));
-        metals = files.get(Table.METALS).each(Metal::of);
+                files.get(KnownTable.REACTIVITY_GROUPS).each(ReactivityGroup::of),
+                files.get(KnownTable.REACTIVITY_PAIRS).each(ReactivityPair::of),
+                files.get(KnownTable.REACTIVITY_STRENGTHS).each(ReactivityStrength::of));
+        glassware = files.get(KnownTable.GLASSWARE).each(Glassware::of);
+        benchRules = thresholds(files.get(KnownTable.BENCH_RULES).each(BenchRule::of));
+        metals = files.get(KnownTable.METALS).each(Metal::of);
         classBehaviours = NamedTable.keyed(
-                files.get(Table.CLASS_BEHAVIOURS).each(ClassBehaviour::of), ClassBehaviour::materialClass);
-        saltForms = files.get(Table.SALT_FORMS).each(SaltForm::of);
-        addedForms = files.get(Table.FORM_DIFFERENCES).each(AddedForm::of);
+                files.get(KnownTable.CLASS_BEHAVIOURS).each(ClassBehaviour::of), ClassBehaviour::materialClass);
+        saltForms = files.get(KnownTable.SALT_FORMS).each(SaltForm::of);
+        addedForms = files.get(KnownTable.FORM_DIFFERENCES).each(AddedForm::of);
         streams = WasteStreams.of(files);
-        regulatoryLimits = files.get(Table.REGULATORY_LIMITS).each(RegulatoryLimit::of);
-        partition = NamedTable.spelledFreely(files.get(Table.PARTITION).each(PartitionRow::of))
+        regulatoryLimits = files.get(KnownTable.REGULATORY_LIMITS).each(RegulatoryLimit::of);
+        partition = NamedTable.spelledFreely(files.get(KnownTable.PARTITION).each(PartitionRow::of))
                 .by(PartitionRow::compound)
                 .by(PartitionRow::cas);
         solutions = new Solutions(washes, solutes, aqueousDensities);

@@ -16,19 +16,19 @@ final class TableFile {
     static final int MOST_ROWS = 20_000;
     private static final int MOST_CELL_CHARACTERS = 2_000;
 
-    private final Table table;
+    private final KnownTable table;
     private final List<String> notes;
     private final List<String> columns;
     private final Map<String, Cells> rows;
 
-    private TableFile(Table table, List<String> notes, List<String> columns, Map<String, Cells> rows) {
+    private TableFile(KnownTable table, List<String> notes, List<String> columns, Map<String, Cells> rows) {
         this.table = table;
         this.notes = notes;
         this.columns = columns;
         this.rows = rows;
     }
 
-    static TableFile read(Table table, String shownName, Reader reader) throws IllegalReferenceException {
+    static TableFile read(KnownTable table, String shownName, Reader reader) throws IllegalReferenceException {
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
                 .setCommentMarker('#')
@@ -70,7 +70,7 @@ final class TableFile {
         return List.copyOf(read);
     }
 
-    private static void checkColumns(Table table, String shownName, List<String> columns)
+    private static void checkColumns(KnownTable table, String shownName, List<String> columns)
             throws IllegalReferenceException {
         for (String key : table.keyColumns()) {
             if (!columns.contains(key)) {
@@ -80,7 +80,12 @@ final class TableFile {
     }
 
     private static void addRow(
-            Table table, String shownName, List<String> columns, CSVRecord each, long line, Map<String, Cells> rows)
+            KnownTable table,
+            String shownName,
+            List<String> columns,
+            CSVRecord each,
+            long line,
+            Map<String, Cells> rows)
             throws IllegalReferenceException {
         if (!each.isConsistent()) {
             throw new IllegalReferenceException(
@@ -109,7 +114,7 @@ final class TableFile {
         }
     }
 
-    private static String keyOf(Table table, Cells row) {
+    private static String keyOf(KnownTable table, Cells row) {
         StringBuilder key = new StringBuilder();
         for (String column : table.keyColumns()) {
             key.append(key.isEmpty() ? "" : " | ").append(row.raw(column));

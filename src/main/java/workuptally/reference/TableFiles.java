@@ -25,9 +25,9 @@ final class TableFiles {
     private TableFiles() {}
 
     /** The tables packed with the program. */
-    static Map<Table, TableFile> packed() throws IllegalReferenceException {
-        Map<Table, TableFile> files = new EnumMap<>(Table.class);
-        for (Table table : Table.values()) {
+    static Map<KnownTable, TableFile> packed() throws IllegalReferenceException {
+        Map<KnownTable, TableFile> files = new EnumMap<>(KnownTable.class);
+        for (KnownTable table : KnownTable.values()) {
             String name = DATA + table.fileName();
             try (InputStream stream = Reference.class.getResourceAsStream(name)) {
                 if (stream == null) {
@@ -53,12 +53,12 @@ final class TableFiles {
      *
      * @throws IllegalReferenceException if there is none, or a file is unknown, too large, not UTF-8 or malformed
      */
-    static Map<Table, TableFile> overriddenBy(Path directory) throws IllegalReferenceException {
+    static Map<KnownTable, TableFile> overriddenBy(Path directory) throws IllegalReferenceException {
         try {
-            Map<Table, TableFile> files = packed();
+            Map<KnownTable, TableFile> files = packed();
             for (Path file : overrides(directory)) {
                 String shown = file.getFileName().toString();
-                Optional<Table> table = Table.ofFile(shown);
+                Optional<KnownTable> table = KnownTable.ofFile(shown);
                 if (table.isEmpty()) {
                     throw new IllegalReferenceException(shown, "is no reference table; the tables are " + tableNames());
                 }
@@ -74,7 +74,8 @@ final class TableFiles {
     }
 
     private static String tableNames() {
-        return String.join(", ", Stream.of(Table.values()).map(Table::fileName).toList());
+        return String.join(
+                ", ", Stream.of(KnownTable.values()).map(KnownTable::fileName).toList());
     }
 
     private static List<Path> overrides(Path directory) throws IOException {

@@ -19,12 +19,12 @@ public final class WasteStreams {
         this.words = words;
     }
 
-    static WasteStreams of(Map<Table, TableFile> files) throws IllegalReferenceException {
+    static WasteStreams of(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
         WasteStreams streams = new WasteStreams(
-                files.get(Table.WASTE_STREAMS).each(WasteStream::of),
-                files.get(Table.STREAM_RULES).each(StreamRule::of),
-                files.get(Table.STREAM_WORDS).each(StreamWords::of));
-        for (Table table : List.of(Table.STREAM_RULES, Table.STREAM_WORDS)) {
+                files.get(KnownTable.WASTE_STREAMS).each(WasteStream::of),
+                files.get(KnownTable.STREAM_RULES).each(StreamRule::of),
+                files.get(KnownTable.STREAM_WORDS).each(StreamWords::of));
+        for (KnownTable table : List.of(KnownTable.STREAM_RULES, KnownTable.STREAM_WORDS)) {
             for (Cells row : files.get(table).rows()) {
                 if (streams.find(row.raw("stream")).isEmpty()) {
                     throw row.wrong("stream", row.raw("stream"), "a key of waste-streams.csv");
@@ -33,7 +33,7 @@ public final class WasteStreams {
         }
         if (streams.all.stream().noneMatch(WasteStream::asksFirst)) {
             throw new IllegalReferenceException(
-                    Table.WASTE_STREAMS.fileName(), "no stream of the family 'ask first' is left");
+                    KnownTable.WASTE_STREAMS.fileName(), "no stream of the family 'ask first' is left");
         }
         return streams;
     }

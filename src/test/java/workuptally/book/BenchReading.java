@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.material.MaterialReader;
 import workuptally.model.Amount;
 import workuptally.model.Book;
@@ -267,7 +267,7 @@ final class BenchReading {
                 ? optional.map(Object.class::cast).orElse("")
                 : value;
         return found instanceof Enum<?> word && !(found instanceof Field)
-                ? Words.word(word)
+                ? BookWords.word(word)
                 : found instanceof Boolean b ? (b ? "yes" : "no") : "";
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
@@ -40,24 +40,24 @@ class BenchWordsTest {
     void operationIsKnownByItsOtherNames(String typed, String operation) {
         assertEquals(
                 operation,
-                Words.find(Step.Operation.values(), typed)
+                BookWords.find(Step.Operation.values(), typed)
                         .map(Step.Operation::name)
                         .orElse(""));
     }
 
     @Test
     void otherChoicesAreKnownByTheirOtherNamesToo() {
-        assertEquals(Optional.of(Charge.Role.SUBSTRATE), Words.find(Charge.Role.values(), "Starting material"));
-        assertEquals(Optional.of(Layer.Phase.AQUEOUS), Words.find(Layer.Phase.values(), "aq."));
-        assertEquals(Optional.of(Layer.Phase.ORGANIC), Words.find(Layer.Phase.values(), "fraction"));
-        assertEquals(Optional.of(Lot.Stage.PURIFIED), Words.find(Lot.Stage.values(), "recrystallised"));
-        assertEquals(Optional.of(Lot.Stage.CROP), Words.find(Lot.Stage.values(), "2nd crop"));
+        assertEquals(Optional.of(Charge.Role.SUBSTRATE), BookWords.find(Charge.Role.values(), "Starting material"));
+        assertEquals(Optional.of(Layer.Phase.AQUEOUS), BookWords.find(Layer.Phase.values(), "aq."));
+        assertEquals(Optional.of(Layer.Phase.ORGANIC), BookWords.find(Layer.Phase.values(), "fraction"));
+        assertEquals(Optional.of(Lot.Stage.PURIFIED), BookWords.find(Lot.Stage.values(), "recrystallised"));
+        assertEquals(Optional.of(Lot.Stage.CROP), BookWords.find(Lot.Stage.values(), "2nd crop"));
     }
 
     @Test
     void wordOfOneChoiceMeansNothingInAnother() {
-        assertTrue(Words.find(Lot.Stage.values(), "rotavap").isEmpty());
-        assertTrue(Words.find(Step.Operation.values(), "starting material").isEmpty());
+        assertTrue(BookWords.find(Lot.Stage.values(), "rotavap").isEmpty());
+        assertTrue(BookWords.find(Step.Operation.values(), "starting material").isEmpty());
     }
 
     @ParameterizedTest

@@ -23,7 +23,7 @@ class CrasherCasesTest {
     @ParameterizedTest
     @CsvFileSource(resources = "crashers.csv", numLinesToSkip = 1)
     void theBookIsReviewed(String file, String run, String row, String heading, String value) throws Exception {
-        for (Path each : SmallBook.files(EXAMPLE)) {
+        for (Path each : BookToDamage.files(EXAMPLE)) {
             Files.write(folder.resolve(each.getFileName()), Files.readAllBytes(each));
         }
         List<List<String>> rows = new ArrayList<>();
@@ -37,7 +37,7 @@ class CrasherCasesTest {
                 .toList();
         assertTrue(!hit.isEmpty(), "no such row");
         hit.forEach(cells -> cells.set(column, value));
-        Files.writeString(folder.resolve(file), SmallBook.csv(rows));
+        Files.writeString(folder.resolve(file), BookToDamage.csv(rows));
         Ended ended = Ended.run("check", folder);
         assertEquals("", ended.err());
         assertEquals(1, ended.code());

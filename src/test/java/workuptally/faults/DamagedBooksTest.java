@@ -78,8 +78,8 @@ class DamagedBooksTest {
      */
     private record Whole(Map<String, List<List<String>>> tables, Book read, Map<String, byte[]> parts) {
         static Whole of(Map<String, List<List<String>>> tables, Path scratch) throws Exception {
-            Book read = new BookReader().read(SmallBook.write(tables, scratch));
-            byte[] workbook = Files.readAllBytes(SmallBook.workbook(tables, scratch, scratch.resolve("whole.xlsx")));
+            Book read = new BookReader().read(BookToDamage.write(tables, scratch));
+            byte[] workbook = Files.readAllBytes(BookToDamage.workbook(tables, scratch, scratch.resolve("whole.xlsx")));
             return new Whole(tables, read, BookDamage.parts(workbook));
         }
     }
@@ -91,8 +91,8 @@ class DamagedBooksTest {
 
     @Test
     void everyDamagedBookKeepsThePromises() throws Exception {
-        Whole small = Whole.of(SmallBook.tables(), folder.resolve("small"));
-        Whole week = Whole.of(SmallBook.week(), folder.resolve("week"));
+        Whole small = Whole.of(BookToDamage.tables(), folder.resolve("small"));
+        Whole week = Whole.of(BookToDamage.week(), folder.resolve("week"));
         assertEquals(List.of(), broken(BOOKS, (number, own) -> {
             long seed = FIRST_SEED + number;
             BookDamage damage = new BookDamage(seed);
@@ -116,9 +116,9 @@ class DamagedBooksTest {
     /** Damages one file of the book, and mends it behind. */
     private Optional<String> csv(BookDamage damage, Whole whole, Path book, Path own) throws IOException {
         if (!Files.exists(book)) {
-            SmallBook.write(whole.tables(), book);
+            BookToDamage.write(whole.tables(), book);
         }
-        Map<String, List<List<String>>> tables = SmallBook.copy(whole.tables());
+        Map<String, List<List<String>>> tables = BookToDamage.copy(whole.tables());
         List<String> files = List.copyOf(tables.keySet());
         String file = files.get(damage.next(files.size()));
         Optional<BookDamage.HitCell> hit = Optional.empty();
@@ -129,7 +129,7 @@ class DamagedBooksTest {
         } else if (kind == 2) {
             damage.rows(tables.get(file));
         }
-        byte[] text = SmallBook.csv(tables.get(file)).getBytes(StandardCharsets.UTF_8);
+        byte[] text = BookToDamage.csv(tables.get(file)).getBytes(StandardCharsets.UTF_8);
         Files.write(book.resolve(file), kind == 3 ? damage.bytes(text) : text);
         Depth depth = depth(damage.next(1_000));
         Optional<String> fault = hit.isPresent()
@@ -138,7 +138,7 @@ class DamagedBooksTest {
         if (fault.isPresent()) {
             keep(book, damage.seed());
         }
-        Files.writeString(book.resolve(file), SmallBook.csv(whole.tables().get(file)));
+        Files.writeString(book.resolve(file), BookToDamage.csv(whole.tables().get(file)));
         return fault;
     }
 
@@ -215,7 +215,7 @@ class DamagedBooksTest {
     /** The values at which a quotient or a logarithm ends, in each cell once. */
     @Test
     void noCellStopsTheReviewWhateverNumberStandsInIt() throws Exception {
-        Map<String, List<List<String>>> sound = SmallBook.tables();
+        Map<String, List<List<String>>> sound = BookToDamage.tables();
         List<Cell> cells = new ArrayList<>();
         sound.forEach((file, rows) -> {
             for (int row = 1; row < rows.size(); row++) {
@@ -227,28 +227,28 @@ class DamagedBooksTest {
         assertEquals(List.of(), broken(cells.size(), (number, own) -> {
             Cell cell = cells.get(number);
             String value = NUMBERS.get(number % NUMBERS.size());
-            List<List<String>> rows = SmallBook.copy(sound).get(cell.file());
+            List<List<String>> rows = BookToDamage.copy(sound).get(cell.file());
             rows.get(cell.row()).set(cell.column(), value);
             Path book = own.resolve("numbers");
             if (!Files.exists(book)) {
-                SmallBook.write(sound, book);
+                BookToDamage.write(sound, book);
             }
-            Files.writeString(book.resolve(cell.file()), SmallBook.csv(rows));
+            Files.writeString(book.resolve(cell.file()), BookToDamage.csv(rows));
             Optional<String> fault = promises.broken(book, Depth.REVIEWED, own);
-            Files.writeString(book.resolve(cell.file()), SmallBook.csv(sound.get(cell.file())));
+            Files.writeString(book.resolve(cell.file()), BookToDamage.csv(sound.get(cell.file())));
             return fault.map(words -> cell + " = " + value + ": " + words);
         }));
     }
 
     @Test
     void theSameSeedDoesTheSameDamage() {
-        Map<String, List<List<String>>> first = SmallBook.tables();
-        Map<String, List<List<String>>> second = SmallBook.tables();
+        Map<String, List<List<String>>> first = BookToDamage.tables();
+        Map<String, List<List<String>>> second = BookToDamage.tables();
         for (int seed = 0; seed < 50; seed++) {
             new BookDamage(seed).cell(first, OF_ONE_RUN);
             new BookDamage(seed).cell(second, OF_ONE_RUN);
         }
         assertEquals(first, second);
-        assertNotEquals(SmallBook.tables(), first);
+        assertNotEquals(BookToDamage.tables(), first);
     }
 }

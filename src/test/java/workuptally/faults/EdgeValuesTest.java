@@ -61,11 +61,11 @@ class EdgeValuesTest {
     }
 
     private Path book(Map<String, List<List<String>>> tables, String name) throws IOException {
-        return SmallBook.write(tables, folder.resolve(name));
+        return BookToDamage.write(tables, folder.resolve(name));
     }
 
     private Path bookWith(Map<Limit, String> limits, boolean whole) throws IOException {
-        Map<String, List<List<String>>> tables = SmallBook.copy(whole ? SmallBook.week() : SmallBook.tables());
+        Map<String, List<List<String>>> tables = BookToDamage.copy(whole ? BookToDamage.week() : BookToDamage.tables());
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Name", "Value"));
         limits.forEach((limit, value) -> rows.add(List.of(limit.title(), value)));
@@ -101,7 +101,7 @@ class EdgeValuesTest {
 
     @Test
     void noDateOfATableMakesAFault() throws IOException {
-        Map<String, List<List<String>>> small = SmallBook.tables();
+        Map<String, List<List<String>>> small = BookToDamage.tables();
         for (Map.Entry<String, List<List<String>>> table : small.entrySet()) {
             List<String> headings = table.getValue().get(0);
             for (int column = 0; column < headings.size(); column++) {
@@ -110,7 +110,7 @@ class EdgeValuesTest {
                                 .matches(
                                         "(?i).*\\b(date|made on|review by|opened|closed|day|on|calibrated|collected).*")) {
                     for (String value : DATES) {
-                        Map<String, List<List<String>>> tables = SmallBook.copy(small);
+                        Map<String, List<List<String>>> tables = BookToDamage.copy(small);
                         tables.get(table.getKey()).get(1).set(column, value);
                         call("check", book(tables, "book").toString());
                     }
@@ -122,7 +122,7 @@ class EdgeValuesTest {
 
     @Test
     void noOptionMakesAFault() throws IOException {
-        String book = book(SmallBook.tables(), "book").toString();
+        String book = book(BookToDamage.tables(), "book").toString();
         List<String> values = new ArrayList<>(NUMBERS);
         values.addAll(List.of("-999999999-01-01", "+999999999-12-31", "2026-02-30"));
         values.addAll(List.of("/", ".", LONG, "\u0000", "\u001b[2J", "a\nb", "//", ","));
@@ -154,7 +154,7 @@ class EdgeValuesTest {
 
     @Test
     void noArgumentMakesAFault() throws IOException {
-        String book = book(SmallBook.tables(), "book").toString();
+        String book = book(BookToDamage.tables(), "book").toString();
         List<String> values = List.of("", "/", LONG, "\u0000", "-1", "\u001b[2J", "a\nb", "@", "--");
         for (String value : values) {
             for (String command : List.of("review", "check", "bench", "reference", "explain", "period")) {
@@ -168,7 +168,7 @@ class EdgeValuesTest {
 
     @Test
     void periodOverAllOfTimeMakesNoFault() throws IOException {
-        book(SmallBook.tables(), "book");
+        book(BookToDamage.tables(), "book");
         for (String from : DATES) {
             for (String to : DATES) {
                 call("period", folder.toString(), "--from=" + from, "--to=" + to, "--out", out.toString());
@@ -179,7 +179,7 @@ class EdgeValuesTest {
 
     @Test
     void aBadBookEndsNoOther() throws IOException {
-        String book = book(SmallBook.tables(), "book").toString();
+        String book = book(BookToDamage.tables(), "book").toString();
         assertEquals(2, call("review", folder.resolve("missing").toString(), "/", LONG, book, "--out", out.toString()));
         assertTrue(Files.exists(out.resolve("book-review.json")));
         none();

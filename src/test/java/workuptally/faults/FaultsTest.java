@@ -55,7 +55,7 @@ class FaultsTest {
 
     @BeforeEach
     void writeBook() throws IOException {
-        book = SmallBook.write(SmallBook.tables(), folder.resolve("book"));
+        book = BookToDamage.write(BookToDamage.tables(), folder.resolve("book"));
         before = hashes(book);
     }
 

@@ -42,13 +42,13 @@ class HardInputTest {
     }
 
     private Path csv(String file, byte[] bytes) throws IOException {
-        Path book = SmallBook.write(SmallBook.tables(), folder.resolve("book"));
+        Path book = BookToDamage.write(BookToDamage.tables(), folder.resolve("book"));
         Files.write(book.resolve(file), bytes);
         return book;
     }
 
     private static String text(String file) {
-        return SmallBook.csv(SmallBook.tables().get(file));
+        return BookToDamage.csv(BookToDamage.tables().get(file));
     }
 
     private Ended review(Path book) {
@@ -141,7 +141,7 @@ class HardInputTest {
 
     @Test
     void aMillionStyledBlankRowsAreNoRows() throws Exception {
-        Path whole = SmallBook.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
+        Path whole = BookToDamage.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
         Path file = folder.resolve("book.xlsx");
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file));
                 ZipOutputStream zip = new ZipOutputStream(out)) {
@@ -168,7 +168,7 @@ class HardInputTest {
 
     @Test
     void styleNumbersBeyondAllStylesAreNoFault() throws Exception {
-        Path whole = SmallBook.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
+        Path whole = BookToDamage.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
         Map<String, byte[]> parts = BookDamage.parts(Files.readAllBytes(whole));
         Map<String, String> texts = new LinkedHashMap<>();
         parts.forEach((name, bytes) -> texts.put(name, new String(bytes, StandardCharsets.UTF_8)));
@@ -194,8 +194,8 @@ class HardInputTest {
     @Test
     void aRunWithTheLongestIdIsReviewed() throws Exception {
         String longest = "R".repeat(32_767);
-        Path book = SmallBook.write(SmallBook.tables(), folder.resolve("book"));
-        for (String file : SmallBook.tables().keySet()) {
+        Path book = BookToDamage.write(BookToDamage.tables(), folder.resolve("book"));
+        for (String file : BookToDamage.tables().keySet()) {
             Files.writeString(book.resolve(file), text(file).replace("R26-042", longest));
         }
         isReviewed(book);
@@ -218,7 +218,7 @@ class HardInputTest {
 
     @Test
     void halfOfACharacterBehindAnEscapeIsDropped() throws Exception {
-        Path whole = SmallBook.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
+        Path whole = BookToDamage.workbook(folder.resolve("scratch"), folder.resolve("whole.xlsx"));
         Map<String, String> texts = new LinkedHashMap<>();
         BookDamage.parts(Files.readAllBytes(whole))
                 .forEach((name, bytes) -> texts.put(name, new String(bytes, StandardCharsets.UTF_8)));
@@ -302,12 +302,12 @@ class HardInputTest {
 
     @Test
     void textThatLooksLikeAFormulaIsTextInEveryFile() throws Exception {
-        Path book = SmallBook.write(SmallBook.tables(), folder.resolve("book"));
+        Path book = BookToDamage.write(BookToDamage.tables(), folder.resolve("book"));
         for (String file : List.of("layers.csv", "charges.csv", "workup.csv", "isolated.csv", "products.csv")) {
-            List<List<String>> rows = SmallBook.tables().get(file);
+            List<List<String>> rows = BookToDamage.tables().get(file);
             rows.forEach(row ->
                     row.replaceAll(cell -> cell.equals("MTBE") ? FORMULA : cell.equals("brine wash") ? "=1+1" : cell));
-            Files.writeString(book.resolve(file), SmallBook.csv(rows));
+            Files.writeString(book.resolve(file), BookToDamage.csv(rows));
         }
         isReviewed(book);
         Path out = folder.resolve("out");
@@ -337,9 +337,9 @@ class HardInputTest {
 
     @Test
     void aRunIdNeverBecomesAPath() throws Exception {
-        Path book = SmallBook.write(
-                SmallBook.tables(), folder.resolve("deep").resolve("er").resolve("book"));
-        for (String file : SmallBook.tables().keySet()) {
+        Path book = BookToDamage.write(
+                BookToDamage.tables(), folder.resolve("deep").resolve("er").resolve("book"));
+        for (String file : BookToDamage.tables().keySet()) {
             Files.writeString(book.resolve(file), text(file).replace("R26-042", "../../../escaped"));
         }
         isReviewed(book);
@@ -350,7 +350,7 @@ class HardInputTest {
 
     @Test
     void endlessHeadingsAndReferenceFilesAreRefused() throws Exception {
-        Path book = SmallBook.write(SmallBook.tables(), folder.resolve("book"));
+        Path book = BookToDamage.write(BookToDamage.tables(), folder.resolve("book"));
         Path headings = Files.write(folder.resolve("headings.json"), new byte[1_000_001]);
         assertSentence(Ended.run("check", book, "--headings", headings), "larger than 1 MB");
         Files.writeString(headings, "[".repeat(100_000));

@@ -41,7 +41,7 @@ class EvidenceIsMonotoneTest {
     void theDemoWeek() throws IOException {
         CsvTables week = CsvTables.ofTheDemoWeek();
         List<Trial> trials = new ArrayList<>();
-        for (RunRows run : RunRows.of(week)) {
+        for (RowsOfRun run : RowsOfRun.of(week)) {
             run.readings().forEach(reading -> trials.add(new Trial(run, reading)));
         }
         assertTrue(trials.size() > 3000, "only " + trials.size());
@@ -56,8 +56,8 @@ class EvidenceIsMonotoneTest {
         }
         List<Trial> trials = new ArrayList<>();
         int seed = 0;
-        for (RunRows run : RunRows.of(book)) {
-            List<Reading> readings = run.readings();
+        for (RowsOfRun run : RowsOfRun.of(book)) {
+            List<WorsenedReading> readings = run.readings();
             java.util.Collections.shuffle(readings, new Random(++seed));
             readings.stream().limit(OF_A_RANDOM_RUN).forEach(reading -> trials.add(new Trial(run, reading)));
         }
@@ -65,7 +65,7 @@ class EvidenceIsMonotoneTest {
     }
 
     /** One reading of one run, worsened. */
-    private record Trial(RunRows run, Reading reading) {}
+    private record Trial(RowsOfRun run, WorsenedReading reading) {}
 
     private void assertMonotone(CsvTables book, List<Trial> trials) throws IOException {
         List<String> violations = new ArrayList<>();
@@ -88,7 +88,7 @@ class EvidenceIsMonotoneTest {
 
     private List<String> violations(CsvTables book, List<Trial> trials) throws IOException {
         CsvTables worse = book.emptied(List.of("limits.csv", "vessels.csv"));
-        Map<RunRows, String> untouched = new LinkedHashMap<>();
+        Map<RowsOfRun, String> untouched = new LinkedHashMap<>();
         int number = 0;
         List<String> names = new ArrayList<>();
         for (Trial trial : trials) {

@@ -31,7 +31,7 @@ final class ChemistryFigures {
     private final Reference reference = Reference.load();
     private final AtomicWeights weights = ReferenceWeights.load();
 
-    Figures of(PublishedCase each) {
+    CaseFigures of(PublishedCase each) {
         return switch (each.kind()) {
             case "repeated extraction" -> repeatedExtraction(each);
             case "stepwise extraction" -> stepwiseExtraction(each);
@@ -62,8 +62,8 @@ final class ChemistryFigures {
         };
     }
 
-    private static Figures toleranceFactors(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures toleranceFactors(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         for (JsonNode row : each.inputs().get("rows")) {
             int count = row.get("n").asInt();
             double share = row.get("share").asDouble();
@@ -77,8 +77,8 @@ final class ChemistryFigures {
         return Formula.parse(formula).molarMass(weights).gramsPerMole();
     }
 
-    private static Figures repeatedExtraction(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures repeatedExtraction(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         int number = 1;
         for (JsonNode scheme : each.inputs().get("schemes")) {
             double left = Extraction.fractionLeft(
@@ -95,8 +95,8 @@ final class ChemistryFigures {
         return figures;
     }
 
-    private static Figures stepwiseExtraction(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures stepwiseExtraction(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         double ratio = each.number("distributionRatio");
         double organic = each.number("organicMillilitres");
         double aqueous = each.number("aqueousMillilitres");
@@ -116,8 +116,8 @@ final class ChemistryFigures {
                                 .orElseThrow());
     }
 
-    private static Figures ionisedExtraction(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures ionisedExtraction(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         List<Double> pKa = List.of(each.number("pKa"));
         for (double pH : each.numbers("pH")) {
             double ratio = each.kind().startsWith("acid")
@@ -133,7 +133,7 @@ final class ChemistryFigures {
     }
 
     /** A crude lot with the mole ratio of the solvent in the Assays table. */
-    private static Figures residualSolvent(PublishedCase each) {
+    private static CaseFigures residualSolvent(PublishedCase each) {
         double ratio = each.number("solventIntegral")
                 / each.number("solventNuclei")
                 / (each.number("productIntegral") / each.number("productNuclei"));
@@ -147,7 +147,7 @@ final class ChemistryFigures {
         double theory =
                 tally.theory().orElseThrow().products().get(0).massGrams().value();
         double product = lot.pureGrams().orElseThrow().value();
-        return new Figures()
+        return new CaseFigures()
                 .with("molePercentProduct", 100 / (1 + ratio))
                 .with(
                         "massPercentProduct",
@@ -158,7 +158,7 @@ final class ChemistryFigures {
     }
 
     /** The sample as a lot with a row of the NMR assays table. */
-    private static Figures internalStandard(PublishedCase each) {
+    private static CaseFigures internalStandard(PublishedCase each) {
         double sampleGrams = each.number("sampleMilligrams") / 1000;
         LotTally lot = lot(1, each.number("analyteGramsPerMole"), sampleGrams)
                 .row("nmr-assays", "Sample", "C1", "Substance", "P", "Standard", "standard")
@@ -173,7 +173,7 @@ final class ChemistryFigures {
                 .tally()
                 .lots()
                 .get(0);
-        return new Figures()
+        return new CaseFigures()
                 .with("purityPercent", 100 * lot.productFraction().orElseThrow().value())
                 .with("analyteGrams", lot.pureGrams().orElseThrow().value());
     }
@@ -185,14 +185,14 @@ final class ChemistryFigures {
                 .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", Double.toString(netGrams));
     }
 
-    private static Figures correctedYield(PublishedCase each) {
+    private static CaseFigures correctedYield(PublishedCase each) {
         double crude = 100 * each.number("massGrams") / each.number("theoryGrams");
-        return new Figures()
+        return new CaseFigures()
                 .with("uncorrectedPercent", crude)
                 .with("correctedPercent", crude * each.number("purityPercent") / 100);
     }
 
-    private Figures gasFromSalt(PublishedCase each) {
+    private CaseFigures gasFromSalt(PublishedCase each) {
         Formula salt = Formula.parse(each.text("formula"));
         double millimoles =
                 1000 * each.number("massGrams") / salt.molarMass(weights).gramsPerMole();
@@ -201,33 +201,33 @@ final class ChemistryFigures {
                 each.number("acidMillimoles"), hydrogencarbonate ? 0 : millimoles, hydrogencarbonate ? millimoles : 0);
         double temperature = each.number("temperatureCelsius");
         double pressure = each.number("pressureKilopascals");
-        return new Figures()
+        return new CaseFigures()
                 .with("litres", IdealGas.volumeLitres(gas / 1000, temperature, pressure))
                 .with("molarLitres", IdealGas.volumeLitres(1, temperature, pressure));
     }
 
-    private static Figures molarVolume(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures molarVolume(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         for (double pressure : each.numbers("pressuresKilopascals")) {
             figures.with("litres " + pressure, IdealGas.volumeLitres(1, each.number("temperatureCelsius"), pressure));
         }
         return figures;
     }
 
-    private Figures vapourPressure(PublishedCase each) {
+    private CaseFigures vapourPressure(PublishedCase each) {
         Solvent.Antoine set = NAMES.read(each.text("solvent"))
                 .solvent()
                 .orElseThrow()
                 .antoine()
                 .orElseThrow();
         Antoine equation = new Antoine(set.a(), set.b(), set.c(), set.fromCelsius(), set.toCelsius());
-        return new Figures().with("kilopascals", equation.kilopascals(each.number("temperatureCelsius")));
+        return new CaseFigures().with("kilopascals", equation.kilopascals(each.number("temperatureCelsius")));
     }
 
-    private static Figures individualsChart(PublishedCase each) {
+    private static CaseFigures individualsChart(PublishedCase each) {
         List<Double> values = each.numbers("values");
         IndividualsChart chart = IndividualsChart.of(values);
-        return new Figures()
+        return new CaseFigures()
                 .with("centre", chart.centre())
                 .with("meanMovingRange", chart.meanMovingRange())
                 .with("upperLimit", chart.upperLimit())
@@ -236,7 +236,7 @@ final class ChemistryFigures {
                 .with("signals", chart.signals(values).size());
     }
 
-    private static Figures summary(PublishedCase each) {
+    private static CaseFigures summary(PublishedCase each) {
         List<Double> values = new ArrayList<>();
         if (each.inputs().has("values")) {
             values.addAll(each.numbers("values"));
@@ -246,30 +246,30 @@ final class ChemistryFigures {
                 values.addAll(each.numbers("pair"));
             }
         }
-        return new Figures()
+        return new CaseFigures()
                 .with("mean", Statistics.mean(values))
                 .with("standardDeviation", Statistics.standardDeviation(values))
                 .with("lagOneAutocorrelation", Statistics.lagOneAutocorrelation(values));
     }
 
-    private static Figures chartConstants() {
-        return new Figures()
+    private static CaseFigures chartConstants() {
+        return new CaseFigures()
                 .with("d2", IndividualsChart.D2)
                 .with("upperRangeFactor", IndividualsChart.D4)
                 .with("limitFactor", new IndividualsChart(0, 1).upperLimit());
     }
 
-    private Figures hydrate(PublishedCase each) {
+    private CaseFigures hydrate(PublishedCase each) {
         double share = molarMass(each.text("dry")) / molarMass(each.text("hydrate"));
         double mass = each.number("massGrams");
-        return new Figures()
+        return new CaseFigures()
                 .with("dryGrams", mass * share)
                 .with("waterGrams", mass * (1 - share))
                 .with("waterPercent", 100 * (1 - share));
     }
 
-    private Figures uptake(PublishedCase each) {
-        Figures figures = new Figures();
+    private CaseFigures uptake(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         int number = 1;
         for (JsonNode pair : each.inputs().get("pairs")) {
             figures.with(
@@ -281,14 +281,14 @@ final class ChemistryFigures {
         return figures;
     }
 
-    private Figures wetLayer(PublishedCase each) {
+    private CaseFigures wetLayer(PublishedCase each) {
         double millilitres = each.number("millilitres");
         double low = millilitres * each.numbers("milligramsPerMillilitre").get(0) / 1000;
         double high = millilitres * each.numbers("milligramsPerMillilitre").get(1) / 1000;
         double uptake =
                 NAMES.read(each.text("agent")).dryingAgent().orElseThrow().theoreticalUptakeGramsPerGram();
         Solvent solvent = NAMES.read(each.text("solvent")).solvent().orElseThrow();
-        return new Figures()
+        return new CaseFigures()
                 .with("waterLow", low)
                 .with("waterHigh", high)
                 .with("removedLow", low * each.numbers("removedPercent").get(0) / 100)
@@ -306,17 +306,17 @@ final class ChemistryFigures {
                                 Drying.Before.BRINE));
     }
 
-    private static Figures weightedHarmonicSum(PublishedCase each) {
+    private static CaseFigures weightedHarmonicSum(PublishedCase each) {
         List<Mixture.Part> parts = new ArrayList<>();
         for (int i = 0; i < each.numbers("percents").size(); i++) {
             parts.add(new Mixture.Part(
                     each.numbers("percents").get(i), each.numbers("values").get(i)));
         }
-        return new Figures().with("estimate", 100 / Mixture.volumeMillilitres(parts));
+        return new CaseFigures().with("estimate", 100 / Mixture.volumeMillilitres(parts));
     }
 
-    private Figures regulatoryLimits(PublishedCase each) {
-        Figures figures = new Figures();
+    private CaseFigures regulatoryLimits(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         each.expected()
                 .forEach(expected -> figures.with(
                         expected.figure(),
@@ -329,8 +329,8 @@ final class ChemistryFigures {
         return figures;
     }
 
-    private Figures mixture(PublishedCase each) {
-        Figures figures = new Figures();
+    private CaseFigures mixture(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         List<Mixture.Part> parts = new ArrayList<>();
         double chlorineGrams = 0;
         for (JsonNode part : each.inputs().get("parts")) {
@@ -351,8 +351,8 @@ final class ChemistryFigures {
                 .with("chlorinePercent", 100 * chlorineGrams / total);
     }
 
-    private Figures flashPoints(PublishedCase each) {
-        Figures figures = new Figures();
+    private CaseFigures flashPoints(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         each.expected()
                 .forEach(expected -> figures.with(
                         expected.figure(),
@@ -364,8 +364,8 @@ final class ChemistryFigures {
         return figures;
     }
 
-    private static Figures fillRule(PublishedCase each) {
-        Figures figures = new Figures();
+    private static CaseFigures fillRule(PublishedCase each) {
+        CaseFigures figures = new CaseFigures();
         each.expected()
                 .forEach(expected ->
                         figures.with(expected.figure(), Limits.defaults().value(Limit.FUNNEL_FILL) / 100));
@@ -376,10 +376,10 @@ final class ChemistryFigures {
         return NAMES.read(solvent).solvent().orElseThrow().density().gramsPerMillilitre();
     }
 
-    private Figures lowerLayer(PublishedCase each) {
+    private CaseFigures lowerLayer(PublishedCase each) {
         double water = density("water");
         Wash salt = NAMES.read(each.text("inverting")).wash().orElseThrow();
-        return new Figures()
+        return new CaseFigures()
                 .with(
                         "below",
                         each.texts("below").stream()
@@ -395,8 +395,8 @@ final class ChemistryFigures {
                         salt.densityGramsPerMillilitre().orElseThrow() > density(each.text("inverted")) ? 1 : 0);
     }
 
-    private Figures carbonateGas(PublishedCase each) {
-        return new Figures()
+    private CaseFigures carbonateGas(PublishedCase each) {
+        return new CaseFigures()
                 .with(
                         "withGas",
                         each.texts("washes").stream()
@@ -411,23 +411,23 @@ final class ChemistryFigures {
                 .with("millimolesFromTen", AcidBase.carbonDioxideMillimoles(10, 0, 100));
     }
 
-    private static Figures smallPortions(PublishedCase each) {
+    private static CaseFigures smallPortions(PublishedCase each) {
         double ratio = each.number("distributionRatio");
         double total = each.number("totalOrganicMillilitres");
         double aqueous = each.number("aqueousMillilitres");
         double one = Extraction.fractionLeft(ratio, total, aqueous, 1);
         double ten = Extraction.fractionLeft(ratio, total / 10, aqueous, 10);
-        return new Figures()
+        return new CaseFigures()
                 .with("gainsOverOne", ten < one ? 1 : 0)
                 .with("limitBeatsTen", Extraction.fractionLeftAtTheLimit(ratio, total, aqueous) < ten ? 1 : 0);
     }
 
-    private static Figures brineFirst() {
+    private static CaseFigures brineFirst() {
         double without = Drying.waterToBindGrams(90, 100, 3, Drying.Before.NO_BRINE);
         double with = Drying.waterToBindGrams(90, 100, 3, Drying.Before.BRINE);
         Drying.Range rinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, Drying.LEFT_AFTER_RINSE_FRACTION);
         Drying.Range unrinsed = Drying.productOnCakeGrams(9, 6, 1, 0.5, 1);
-        return new Figures()
+        return new CaseFigures()
                 .with("lessWater", with < without ? 1 : 0)
                 .with("rinseKeeps", rinsed.high() / unrinsed.high());
     }

@@ -15,19 +15,19 @@ final class MetricsFigures {
 
     private MetricsFigures() {}
 
-    static Figures of(PublishedCase each) throws Exception {
+    static CaseFigures of(PublishedCase each) throws Exception {
         return each.kind().equals("run") ? ofRun(each.text("run")) : ofMolarMasses(each);
     }
 
-    private static Figures ofMolarMasses(PublishedCase each) {
-        return new Figures()
+    private static CaseFigures ofMolarMasses(PublishedCase each) {
+        return new CaseFigures()
                 .with(
                         "atomEconomyPercent",
                         Metrics.atomEconomyPercent(
                                 each.number("productGramsPerMole"), each.number("reactantsGramsPerMole")));
     }
 
-    private static Figures ofRun(String id) throws Exception {
+    private static CaseFigures ofRun(String id) throws Exception {
         Book book = new BookReader().read(BOOK);
         RunTally tally = new RunTallying(book.limits(), new Substances(Reference.load()))
                 .tally(book.runs().stream()
@@ -35,7 +35,7 @@ final class MetricsFigures {
                         .findFirst()
                         .orElseThrow());
         Metrics metrics = tally.metrics().orElseThrow();
-        return new Figures()
+        return new CaseFigures()
                 .with(
                         "theoryGrams",
                         tally.theory()

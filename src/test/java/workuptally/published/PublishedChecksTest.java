@@ -39,7 +39,7 @@ class PublishedChecksTest {
                 CHEMISTRY.stream().flatMap(file -> PublishedCase.of(file).stream()));
     }
 
-    private static void check(PublishedCase each, Figures figures) {
+    private static void check(PublishedCase each, CaseFigures figures) {
         assertFalse(each.expected().isEmpty(), each.id());
         each.expected()
                 .forEach(expected -> assertEquals(

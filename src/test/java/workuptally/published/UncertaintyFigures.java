@@ -11,7 +11,7 @@ import workuptally.measure.StandardUncertainty;
 final class UncertaintyFigures {
     private UncertaintyFigures() {}
 
-    static Figures of(PublishedCase each) {
+    static CaseFigures of(PublishedCase each) {
         return switch (each.kind()) {
             case "calibration standard" -> calibrationStandard(each);
             case "titration" -> titration(each);
@@ -30,7 +30,7 @@ final class UncertaintyFigures {
         throw new IllegalStateException("no part " + reading);
     }
 
-    private static Figures calibrationStandard(PublishedCase each) {
+    private static CaseFigures calibrationStandard(PublishedCase each) {
         Readings readings = new Readings();
         MeasuredValue mass =
                 readings.enter("mass", "mg", each.number("massMilligrams"), each.number("massU"), () -> "-");
@@ -51,7 +51,7 @@ final class UncertaintyFigures {
                         StandardUncertainty.rectangular(each.number("temperatureHalfWidth")),
                         () -> "-"));
         MeasuredValue concentration = mass.times(purity).times(1000).over(volume);
-        Figures figures = new Figures()
+        CaseFigures figures = new CaseFigures()
                 .with("concentration", concentration.value())
                 .with("u", concentration.standardUncertainty());
         for (String name : List.of("mass", "temperature", "flask", "repeatability", "purity")) {
@@ -68,7 +68,7 @@ final class UncertaintyFigures {
         return readings.enter(name, "mL", value, u, () -> "-");
     }
 
-    private static Figures titration(PublishedCase each) {
+    private static CaseFigures titration(PublishedCase each) {
         double repeatability = each.number("repeatabilityU");
         MeasuredValue a = titration(each, repeatability, 0, 0);
         MeasuredValue b = titration(each, StandardUncertainty.rectangular(repeatability), 0, 0);
@@ -77,7 +77,7 @@ final class UncertaintyFigures {
                 StandardUncertainty.rectangular(repeatability),
                 each.number("biasMillilitres"),
                 each.number("biasU"));
-        return new Figures()
+        return new CaseFigures()
                 .with("a", a.value())
                 .with("a u", a.standardUncertainty())
                 .with("b", b.value())
@@ -130,7 +130,7 @@ final class UncertaintyFigures {
                 .times(repeatability);
     }
 
-    private static Figures endGauge(PublishedCase each) {
+    private static CaseFigures endGauge(PublishedCase each) {
         Readings readings = new Readings();
         MeasuredValue standard = readings.enter(
                 "standard",
@@ -177,7 +177,7 @@ final class UncertaintyFigures {
                 .minus(standard.times(
                         expansionDifference.times(deviation).plus(expansion.times(temperatureDifference))));
         double k = NormalDistribution.quantile((1 + each.number("confidence")) / 2);
-        return new Figures()
+        return new CaseFigures()
                 .with("length", length.value())
                 .with("u", length.standardUncertainty())
                 .with("u standard", part(length, "standard"))
@@ -188,7 +188,7 @@ final class UncertaintyFigures {
                 .with("expanded", length.expandedUncertainty(k));
     }
 
-    private static Figures straightLine(PublishedCase each) {
+    private static CaseFigures straightLine(PublishedCase each) {
         List<Double> temperatures = each.numbers("temperaturesCelsius");
         List<Double> corrections = each.numbers("correctionsCelsius");
         double reference = each.number("referenceCelsius");
@@ -214,7 +214,7 @@ final class UncertaintyFigures {
                         - Math.pow(intercept.standardUncertainty(), 2)
                         - Math.pow(slope.standardUncertainty(), 2))
                 / (2 * intercept.standardUncertainty() * slope.standardUncertainty());
-        return new Figures()
+        return new CaseFigures()
                 .with("intercept", intercept.value())
                 .with("intercept u", intercept.standardUncertainty())
                 .with("slope", slope.value())

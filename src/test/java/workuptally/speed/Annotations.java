@@ -13,7 +13,9 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -24,6 +26,7 @@ public final class Annotations {
 
     /** Kinds of steps. */
     enum Kind {
+        NAME,
         MARK,
         COMMENT,
         NUMBER,
@@ -36,7 +39,7 @@ public final class Annotations {
      *
      * @param row from 0
      * @param column from 0
-     * @param text what; for a formula its value, a tab and the formula
+     * @param text what; for a formula its value, a tab and the formula; for a name of one cell the name, a tab and what it refers to
      */
     record Step(Kind kind, String sheet, int row, int column, String text) {
         static Step read(String line) {
@@ -67,6 +70,7 @@ public final class Annotations {
                 PrintWriter out = new PrintWriter(Files.newBufferedWriter(target, StandardCharsets.UTF_8))) {
             Set<String> userSheets = new HashSet<>();
             before.sheetIterator().forEachRemaining(sheet -> userSheets.add(sheet.getSheetName()));
+            names(before, after, out);
             for (int i = 0; i < after.getNumberOfSheets(); i++) {
                 XSSFSheet sheet = after.getSheetAt(i);
                 if (userSheets.contains(sheet.getSheetName())) {
@@ -82,6 +86,21 @@ public final class Annotations {
         return new XSSFWorkbook(OPCPackage.open(new File(file.toString()), PackageAccess.READ));
     }
 
+    /** Formulas refer to the names, so these come first. */
+    private static void names(XSSFWorkbook before, XSSFWorkbook after, PrintWriter out) {
+        for (Name name : after.getAllNames()) {
+            if (!name.isFunctionName() && before.getName(name.getNameName()) == null) {
+                CellReference cell = new CellReference(name.getRefersToFormula());
+                out.println(new Step(
+                        Kind.NAME,
+                        name.getSheetName(),
+                        cell.getRow(),
+                        cell.getCol(),
+                        name.getNameName() + "\t" + name.getRefersToFormula()));
+            }
+        }
+    }
+
     private static void marks(XSSFSheet before, XSSFSheet after, PrintWriter out) {
         for (Row row : after) {
             for (Cell cell : row) {
@@ -94,9 +113,13 @@ public final class Annotations {
                 }
             }
         }
-        after.getCellComments()
-                .forEach((address, comment) -> out.println(new Step(
-                        Kind.COMMENT, after.getSheetName(), address.getRow(), address.getColumn(), text(comment))));
+        after.getCellComments().forEach((address, comment) -> {
+            XSSFComment old = before.getCellComment(address);
+            if (old == null || !text(old).equals(text(comment))) {
+                out.println(new Step(
+                        Kind.COMMENT, after.getSheetName(), address.getRow(), address.getColumn(), text(comment)));
+            }
+        });
     }
 
     private static String text(XSSFComment comment) {

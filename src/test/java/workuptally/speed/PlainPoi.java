@@ -13,6 +13,7 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -62,6 +63,12 @@ public final class PlainPoi {
     private void annotate(Annotations.Step step) {
         XSSFCell cell = cell(step);
         switch (step.kind()) {
+            case NAME -> {
+                String[] parts = step.text().split("\t", 2);
+                Name name = workbook.createName();
+                name.setNameName(parts[0]);
+                name.setRefersToFormula(parts[1]);
+            }
             case MARK -> cell.setCellStyle(marked.computeIfAbsent(cell.getCellStyle(), this::mark));
             case COMMENT -> comment(cell, step.text());
             case NUMBER -> cell.setCellValue(Double.parseDouble(step.text()));
@@ -91,6 +98,7 @@ public final class PlainPoi {
 
     private void comment(XSSFCell cell, String text) {
         XSSFDrawing drawing = drawings.computeIfAbsent(cell.getSheet(), XSSFSheet::createDrawingPatriarch);
+        cell.removeCellComment(); // a help of the template's own, to which the review adds
         int column = cell.getColumnIndex();
         int row = cell.getRowIndex();
         XSSFComment comment =

@@ -8,8 +8,8 @@ import workuptally.book.files.FormatSection;
 import workuptally.book.files.NumberFormat;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.ShownAs;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.FindingCode;
 
@@ -145,7 +145,7 @@ public final class CellNumber {
             return shown(new RawCell(cell.column(), RawCell.Type.NUMBER, cell.text(), cell.shownAs()));
         }
         if (!cell.isNumber()) {
-            return Words.tidy(cell.text());
+            return BookWords.tidy(cell.text());
         }
         if (cell.shownAs().isDate()) {
             return DateText.shown(cell);
@@ -172,7 +172,7 @@ public final class CellNumber {
     /** The same for a cell that was read as a number already. */
     public static String shown(RawCell cell, NumberText.Number number) {
         if (!cell.isNumber()) {
-            return Words.tidy(cell.text());
+            return BookWords.tidy(cell.text());
         }
         if (cell.shownAs().format().isPresent()) {
             return dressedText(cell);

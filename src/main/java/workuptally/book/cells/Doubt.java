@@ -1,7 +1,7 @@
 package workuptally.book.cells;
 
 import java.util.Optional;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
@@ -27,14 +27,14 @@ public record Doubt(FindingCode code, String expected, String action) {
     private static final Range ROOM_IN_KELVIN = new Range(263, 323, "");
 
     /** The doubt about a number as typed, if there is one. */
-    public static Optional<Doubt> of(Column column, NumberText.Number number, double value) {
+    public static Optional<Doubt> of(SchemaColumn column, NumberText.Number number, double value) {
         if (number.unit().isPresent() || number.qualifier() != Qualifier.EXACT || value <= 0) {
             return Optional.empty();
         }
         Quantity quantity = column.unit().map(Unit::quantity).orElse(Quantity.PURE);
         // what a wash held is most often below 1 %
         boolean percent = quantity == Quantity.PERCENT
-                && column.kind() != Column.Kind.SETTING
+                && column.kind() != SchemaColumn.Kind.SETTING
                 && !column.heading().equals("Content");
         boolean uncertainty = column.isUncertainty();
         if (percent && (uncertainty ? value < LEAST_UNCERTAINTY_PERCENT : value <= MOST_OF_A_FRACTION)) {

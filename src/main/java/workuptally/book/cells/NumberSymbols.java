@@ -3,10 +3,10 @@ package workuptally.book.cells;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 
 /**
  * What may stand before the number of a column: {@code pH 7}, {@code d = 1.84}, {@code m = 0.9 g}.
@@ -50,13 +50,13 @@ public record NumberSymbols(Set<String> names) {
             Map.entry("Substance nuclei", Set.of("n")));
 
     /** The names of a column: its quantity's, its own and its heading. */
-    public static NumberSymbols of(Column column) {
+    public static NumberSymbols of(SchemaColumn column) {
         Set<String> all = new java.util.HashSet<>(BY_HEADING.getOrDefault(column.heading(), Set.of()));
         column.unit()
                 .map(Unit::quantity)
                 .map(q -> BY_QUANTITY.getOrDefault(q, Set.of()))
                 .ifPresent(all::addAll);
-        all.add(Words.loose(column.heading()));
+        all.add(BookWords.loose(column.heading()));
         if (column.isUncertainty()) {
             all.add("+/");
             all.add("u");
@@ -66,6 +66,6 @@ public record NumberSymbols(Set<String> names) {
 
     /** True where the column itself is named by a word, as loosely spelled as they come. */
     boolean name(String typed) {
-        return names.contains(Words.loose(typed).toLowerCase(Locale.ROOT));
+        return names.contains(BookWords.loose(typed).toLowerCase(Locale.ROOT));
     }
 }

@@ -3,7 +3,7 @@ package workuptally.book.cells;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
 import workuptally.model.Field.Qualifier;
@@ -25,7 +25,7 @@ public final class ScaleWord {
     private ScaleWord() {}
 
     /** The number a word stands for in a column. */
-    public static Optional<NumberText.Number> of(Column column, String text) {
+    public static Optional<NumberText.Number> of(SchemaColumn column, String text) {
         if (column.range() == Range.TEMPERATURE && ROOM.matcher(text).matches()) {
             return Optional.of(new NumberText.Number(
                     ROOM_CELSIUS, Qualifier.ABOUT, 1, Optional.of(Unit.CELSIUS), ROOM_HALF_WIDTH, Optional.empty()));

@@ -1,6 +1,6 @@
 package workuptally.book.files;
 
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /**
  * A cell as the file stores it.
@@ -49,6 +49,6 @@ public record RawCell(int column, Type type, String text, ShownAs shownAs) {
 
     /** True when there is nothing to read. */
     public boolean isBlank() {
-        return type == Type.TEXT && Words.tidy(text).isEmpty();
+        return type == Type.TEXT && BookWords.tidy(text).isEmpty();
     }
 }

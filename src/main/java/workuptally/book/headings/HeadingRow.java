@@ -7,10 +7,10 @@ import java.util.Optional;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.Place;
 import workuptally.model.RowPlace;
 import workuptally.model.TablePlace;
@@ -21,7 +21,7 @@ import workuptally.model.TablePlace;
  * @param first the first cell for each column of the form, in the order of the row
  * @param repeated a second cell for the same column
  */
-record HeadingRow(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repeated) {
+record HeadingRow(RawRow row, Map<SchemaColumn, Typed> first, Map<SchemaColumn, Typed> repeated) {
     /**
      * A typed heading.
      *
@@ -42,7 +42,7 @@ record HeadingRow(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repea
     }
 
     /** Takes a cell for a column of the form. */
-    void add(Column column, Typed typed) {
+    void add(SchemaColumn column, Typed typed) {
         (first.containsKey(column) ? repeated : first).putIfAbsent(column, typed);
     }
 
@@ -53,11 +53,11 @@ record HeadingRow(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repea
 
     /** True where all of these headings stand in the row. */
     boolean holds(List<String> keyHeadings) {
-        return first.keySet().stream().map(Column::heading).toList().containsAll(keyHeadings);
+        return first.keySet().stream().map(SchemaColumn::heading).toList().containsAll(keyHeadings);
     }
 
-    private static Optional<Column> columnOf(Table table, String heading) {
-        return table.column(Words.loose(heading))
+    private static Optional<SchemaColumn> columnOf(Table table, String heading) {
+        return table.column(BookWords.loose(heading))
                 .or(() -> table.column(HeadingText.of(heading).name()));
     }
 
@@ -78,7 +78,7 @@ record HeadingRow(RawRow row, Map<Column, Typed> first, Map<Column, Typed> repea
     /** Where a cell of the row stands. */
     Place place(RawTable raw, RawCell cell) {
         TablePlace one = new TablePlace(
-                raw.file(), raw.sheet(), raw.spreadsheet(), Map.of(Words.tidy(cell.text()), cell.column()));
-        return new RowPlace(one, row.row(), row.line()).at(Words.tidy(cell.text()));
+                raw.file(), raw.sheet(), raw.spreadsheet(), Map.of(BookWords.tidy(cell.text()), cell.column()));
+        return new RowPlace(one, row.row(), row.line()).at(BookWords.tidy(cell.text()));
     }
 }

@@ -3,8 +3,8 @@ package workuptally.book.headings;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 
 /**
  * A heading taken apart.
@@ -20,7 +20,7 @@ public record HeadingText(String name, String unitText) {
     private static final Pattern UNIT_BEHIND = Pattern.compile("(?<name>.{2,}?)(?:, ?| )(?<unit>[^ ,]+|% w/w)");
 
     public static HeadingText of(String typed) {
-        String text = Words.tidy(typed);
+        String text = BookWords.tidy(typed);
         Matcher match = WITH_UNIT.matcher(text);
         if (!match.matches()) {
             Matcher behind = UNIT_BEHIND.matcher(text);
@@ -28,13 +28,14 @@ public record HeadingText(String name, String unitText) {
                     && (behind.group("unit").equals("%")
                             || Unit.named(behind.group("unit")).isPresent());
             return unit
-                    ? new HeadingText(Words.loose(behind.group("name")), behind.group("unit"))
-                    : new HeadingText(Words.loose(text), "");
+                    ? new HeadingText(BookWords.loose(behind.group("name")), behind.group("unit"))
+                    : new HeadingText(BookWords.loose(text), "");
         }
         String unit = Optional.ofNullable(match.group("round"))
                 .or(() -> Optional.ofNullable(match.group("square")))
                 .orElseGet(() -> match.group("slash"));
         int comma = unit.indexOf(',');
-        return new HeadingText(Words.loose(match.group("name")), (comma < 0 ? unit : unit.substring(0, comma)).strip());
+        return new HeadingText(
+                BookWords.loose(match.group("name")), (comma < 0 ? unit : unit.substring(0, comma)).strip());
     }
 }

@@ -11,11 +11,11 @@ import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
 
 /** The units that the headings of a table name, for the numbers below them that have none of their own. */
@@ -62,16 +62,16 @@ final class HeadingUnits {
     }
 
     /** Takes the unit that a heading names, if it names one; one that the column cannot have is reported. */
-    void read(Column column, HeadingRow.Typed typed, FindingLog log) {
+    void read(SchemaColumn column, HeadingRow.Typed typed, FindingLog log) {
         String unitText = HeadingText.of(typed.heading()).unitText();
         if (unitText.isEmpty()) {
             return;
         }
         Optional<Unit> unit = Unit.named(unitText);
-        if (column.kind() == Column.Kind.NUMBER_WITH_UNIT) {
+        if (column.kind() == SchemaColumn.Kind.NUMBER_WITH_UNIT) {
             unit.ifPresent(u -> units.put(column.heading(), u));
         }
-        if (column.kind() != Column.Kind.NUMBER) {
+        if (column.kind() != SchemaColumn.Kind.NUMBER) {
             return;
         }
         Unit own = column.unit().orElse(Unit.ONE);
@@ -88,13 +88,13 @@ final class HeadingUnits {
                 column.need().severity(),
                 "",
                 headings.place(raw, typed.cell()),
-                "read the heading '" + Words.tidy(typed.cell().text()) + "'",
+                "read the heading '" + BookWords.tidy(typed.cell().text()) + "'",
                 "a unit for " + column.expected(),
                 "Correct the unit in the heading and run again; the numbers of this column were not used.");
     }
 
     /** In a list of its own a laboratory uses units of its own: a mass or volume without any is not taken to be in that of the form. */
-    void require(Column column, HeadingRow.Typed typed, FindingLog log) {
+    void require(SchemaColumn column, HeadingRow.Typed typed, FindingLog log) {
         boolean sized = column.unit()
                 .map(Unit::quantity)
                 .filter(q -> q == Quantity.MASS || q == Quantity.VOLUME || q == Quantity.AMOUNT)

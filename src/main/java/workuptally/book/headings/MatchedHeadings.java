@@ -16,11 +16,11 @@ import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.TablePlace;
@@ -43,7 +43,7 @@ public final class MatchedHeadings {
     private final HeadingAliases aliases;
     private final BookMarks marks;
     private final String table;
-    private final Map<Column, NumberSymbols> symbols = new HashMap<>();
+    private final Map<SchemaColumn, NumberSymbols> symbols = new HashMap<>();
     private final Map<String, DayOrder> dayOrders = new HashMap<>();
     private final TablePlace place;
     private final HeadingUnits units;
@@ -116,9 +116,9 @@ public final class MatchedHeadings {
         }
         String firstKey = form.keyHeadings().get(0);
         boolean mayBe = cell(row, firstKey)
-                        .filter(c -> Words.loose(c.text()).equals(Words.loose(firstKey)))
+                        .filter(c -> BookWords.loose(c.text()).equals(BookWords.loose(firstKey)))
                         .isPresent()
-                || row.cells().stream().anyMatch(c -> Words.loose(c.text()).equals(Words.loose(firstKey)));
+                || row.cells().stream().anyMatch(c -> BookWords.loose(c.text()).equals(BookWords.loose(firstKey)));
         if (!mayBe) {
             return Optional.empty();
         }
@@ -138,9 +138,9 @@ public final class MatchedHeadings {
         if (row.row() > headingRow.row() + 2 || !HeadingUnits.isRowOfUnits(row)) {
             return false;
         }
-        for (Column column : form.columns()) {
+        for (SchemaColumn column : form.columns()) {
             cell(row, column.heading())
-                    .filter(cell -> !Words.loose(cell.text()).isEmpty())
+                    .filter(cell -> !BookWords.loose(cell.text()).isEmpty())
                     .ifPresent(cell -> units.read(
                             column,
                             new HeadingRow.Typed(cell, column.heading() + " (" + HeadingUnits.bare(cell.text()) + ")"),
@@ -185,7 +185,7 @@ public final class MatchedHeadings {
     }
 
     /** Reads a cell of a column by the marks of the table. */
-    public NumberText read(Column column, RawCell cell) {
+    public NumberText read(SchemaColumn column, RawCell cell) {
         NumberSymbols names = symbols.computeIfAbsent(column, NumberSymbols::of);
         if (cell.type() != RawCell.Type.TEXT) {
             if (cell.isNumber() && cell.text().indexOf('.') >= 0) {

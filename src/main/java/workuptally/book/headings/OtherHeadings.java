@@ -9,10 +9,10 @@ import workuptally.book.cells.NumberText;
 import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawTable;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.NearMiss;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -51,7 +51,7 @@ final class OtherHeadings {
 
     /** Headings that match no column: near ones are asked about, the others are the user's own. */
     private void nameOthers() {
-        List<Column> lacking = form.columns().stream()
+        List<SchemaColumn> lacking = form.columns().stream()
                 .filter(column -> !candidate.first().containsKey(column))
                 .toList();
         nameUnheaded(lacking);
@@ -64,9 +64,9 @@ final class OtherHeadings {
             if (cell.type() != RawCell.Type.TEXT || cell.isBlank() || matched) {
                 continue;
             }
-            Optional<Column> meant = NearMiss.column(cell.text(), lacking);
+            Optional<SchemaColumn> meant = NearMiss.column(cell.text(), lacking);
             if (meant.isEmpty()) {
-                log.leaveAlone(raw.sheet() + ": " + Words.tidy(cell.text()));
+                log.leaveAlone(raw.sheet() + ": " + BookWords.tidy(cell.text()));
                 continue;
             }
             log.add(
@@ -74,7 +74,7 @@ final class OtherHeadings {
                     Severity.CHECK,
                     "",
                     candidate.place(raw, cell),
-                    "a heading '" + Words.tidy(cell.text()) + "', whose column was not read",
+                    "a heading '" + BookWords.tidy(cell.text()) + "', whose column was not read",
                     "the heading " + meant.get().heading() + ", if that is meant",
                     "Write " + meant.get().heading() + " and run again; give a column of your own another name.");
         }
@@ -86,13 +86,13 @@ final class OtherHeadings {
                 Severity.CHECK,
                 "",
                 candidate.place(raw, cell),
-                "the heading '" + Words.tidy(CellNumber.shown(cell)) + "', struck out",
+                "the heading '" + BookWords.tidy(CellNumber.shown(cell)) + "', struck out",
                 "a heading that counts",
                 "Take the strike off if the column counts, else remove it, and run again; the column was not read.");
     }
 
     /** A column without a heading, between others that have one, whose numbers may be those of a column that is lacking. */
-    private void nameUnheaded(List<Column> lacking) {
+    private void nameUnheaded(List<SchemaColumn> lacking) {
         boolean numberLacks = lacking.stream().anyMatch(column -> column.unit().isPresent());
         if (!numberLacks || candidate.first().size() < 2) {
             return;
@@ -114,24 +114,24 @@ final class OtherHeadings {
                     "",
                     new Place(raw.file(), raw.sheet(), candidate.row().row(), -1, ""),
                     OwnListHeader.nameOf(at) + " without a heading, whose numbers, such as '"
-                            + Words.tidy(CellNumber.shown(cell)) + "', were not read",
+                            + BookWords.tidy(CellNumber.shown(cell)) + "', were not read",
                     "a heading over each column; " + form.name() + " lacks "
                             + lacking.stream()
                                     .filter(c -> c.unit().isPresent())
-                                    .map(Column::heading)
+                                    .map(SchemaColumn::heading)
                                     .limit(MOST_LACKING)
                                     .collect(Collectors.joining(", ")),
                     "Write the heading that is meant and run again; give a column of your own a name."));
         }
     }
 
-    private void reportRepeated(Column column, RawCell first, RawCell second) {
+    private void reportRepeated(SchemaColumn column, RawCell first, RawCell second) {
         log.add(
                 FindingCode.HEADING_DUPLICATE,
                 column.need().severity(),
                 "",
                 candidate.place(raw, second),
-                "read the heading '" + Words.tidy(second.text()) + "', which also stands at "
+                "read the heading '" + BookWords.tidy(second.text()) + "', which also stands at "
                         + candidate.place(raw, first).inWords(),
                 "each heading once",
                 "Rename one of the two columns and run again; only the first was read.");

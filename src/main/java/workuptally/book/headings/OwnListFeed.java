@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /**
  * What one table of the form takes from each row of a laboratory's own list; several feeds of one table make several rows of it.
@@ -18,7 +18,10 @@ import workuptally.book.words.Words;
  * @param constants what the list leaves out, by column of the form; {@code {row}} stands for the number of the row
  */
 public record OwnListFeed(
-        Table table, Map<Column, List<String>> columns, Map<Column, String> units, Map<Column, String> constants) {
+        Table table,
+        Map<SchemaColumn, List<String>> columns,
+        Map<SchemaColumn, String> units,
+        Map<SchemaColumn, String> constants) {
     public static final String ROW_NUMBER = "{row}";
 
     /** Keeps the order. */
@@ -31,7 +34,7 @@ public record OwnListFeed(
 
     /** The same with one heading of the list for each column: one for each alternative, in the order in which they are tried. */
     public List<OwnListFeed> alternatives() {
-        Optional<Map.Entry<Column, List<String>>> several = columns.entrySet().stream()
+        Optional<Map.Entry<SchemaColumn, List<String>>> several = columns.entrySet().stream()
                 .filter(entry -> entry.getValue().size() > 1)
                 .findFirst();
         if (several.isEmpty()) {
@@ -39,7 +42,7 @@ public record OwnListFeed(
         }
         List<OwnListFeed> feeds = new ArrayList<>();
         for (String own : several.get().getValue()) {
-            Map<Column, List<String>> one = new LinkedHashMap<>(columns);
+            Map<SchemaColumn, List<String>> one = new LinkedHashMap<>(columns);
             one.put(several.get().getKey(), List.of(own));
             feeds.addAll(new OwnListFeed(table, one, units, constants).alternatives());
         }
@@ -47,7 +50,7 @@ public record OwnListFeed(
     }
 
     /** The column of the form that has alternatives, if one has. */
-    public Optional<Column> withAlternatives() {
+    public Optional<SchemaColumn> withAlternatives() {
         return columns.entrySet().stream()
                 .filter(entry -> entry.getValue().size() > 1)
                 .map(Map.Entry::getKey)
@@ -56,7 +59,7 @@ public record OwnListFeed(
 
     /** True for a column of the form that the list or a constant fills. */
     public boolean fills(String heading) {
-        return table.column(Words.loose(heading))
+        return table.column(BookWords.loose(heading))
                 .filter(column -> columns.containsKey(column) || constants.containsKey(column))
                 .isPresent();
     }

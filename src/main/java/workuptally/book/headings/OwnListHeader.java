@@ -13,8 +13,8 @@ import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.TablePlace;
 
 /**
@@ -44,7 +44,7 @@ public final class OwnListHeader {
         this.rows = rows;
         this.last = last;
         this.headings = headings;
-        headings.forEach(heading -> byKey.put(Words.loose(heading.key()), heading));
+        headings.forEach(heading -> byKey.put(BookWords.loose(heading.key()), heading));
     }
 
     /** The headings in one row or two rows of a table. */
@@ -56,7 +56,7 @@ public final class OwnListHeader {
         Map<String, Integer> count = new HashMap<>();
         List<Heading> headings = new ArrayList<>();
         new TreeMap<>(texts).forEach((column, text) -> {
-            int occurrence = count.merge(Words.loose(text), 1, Integer::sum);
+            int occurrence = count.merge(BookWords.loose(text), 1, Integer::sum);
             headings.add(new Heading(column, text, occurrence == 1 ? text : text + " #" + occurrence));
         });
         RawRow lowest = rows.get(rows.size() - 1);
@@ -149,7 +149,7 @@ public final class OwnListHeader {
         Map<Integer, String> texts = new TreeMap<>();
         for (RawCell cell : row.cells()) {
             if (cell.type() == RawCell.Type.TEXT && !cell.isBlank()) {
-                texts.put(cell.column(), Words.tidy(cell.text()));
+                texts.put(cell.column(), BookWords.tidy(cell.text()));
             }
         }
         return texts;
@@ -198,12 +198,12 @@ public final class OwnListHeader {
 
     /** The heading of a name in the headings file; {@code column F} is that column, whatever stands over it. */
     public Optional<Heading> heading(String name) {
-        Optional<Heading> named = Optional.ofNullable(byKey.get(Words.loose(name)));
+        Optional<Heading> named = Optional.ofNullable(byKey.get(BookWords.loose(name)));
         return named.isPresent() ? named : column(name);
     }
 
     private static Optional<Heading> column(String name) {
-        String loose = Words.loose(name);
+        String loose = BookWords.loose(name);
         if (!loose.matches("column[a-z]{1,2}")) {
             return Optional.empty();
         }
@@ -228,7 +228,7 @@ public final class OwnListHeader {
                         .anyMatch(own -> row.cells().stream()
                                 .allMatch(cell -> own.cell(cell.column())
                                         .filter(heading ->
-                                                Words.loose(heading.text()).equals(Words.loose(cell.text())))
+                                                BookWords.loose(heading.text()).equals(BookWords.loose(cell.text())))
                                         .isPresent()));
     }
 

@@ -8,7 +8,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -65,10 +65,10 @@ final class ChangedHeadings {
     }
 
     private boolean isHeading(RawCell cell) {
-        String typed = Words.loose(cell.text());
+        String typed = BookWords.loose(cell.text());
         return header.headings().stream()
                 .filter(heading -> heading.column() == cell.column())
-                .anyMatch(heading -> Words.loose(heading.text()).equals(typed)
-                        || Words.loose(heading.key()).equals(typed));
+                .anyMatch(heading -> BookWords.loose(heading.text()).equals(typed)
+                        || BookWords.loose(heading.key()).equals(typed));
     }
 }

@@ -20,7 +20,7 @@ import workuptally.book.headings.HeadingText;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Schema;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.InputFile;
 
 /**
@@ -104,7 +104,7 @@ public record HeadingsFile(HeadingAliases aliases, List<OwnListLayout> lists, In
             if (json.nextToken() != JsonToken.VALUE_STRING) {
                 throw wrongForm(file);
             }
-            texts.put(Words.loose(own), json.getString());
+            texts.put(BookWords.loose(own), json.getString());
         }
         return texts;
     }
@@ -120,8 +120,8 @@ public record HeadingsFile(HeadingAliases aliases, List<OwnListLayout> lists, In
         for (Table table : Schema.TABLES) {
             for (String target : headings.getOrDefault(table.name(), Map.of()).values()) {
                 boolean known = table.columns().stream()
-                        .map(column -> Words.loose(column.heading()))
-                        .anyMatch(name -> name.equals(Words.loose(target))
+                        .map(column -> BookWords.loose(column.heading()))
+                        .anyMatch(name -> name.equals(BookWords.loose(target))
                                 || name.equals(HeadingText.of(target).name()));
                 if (!known) {
                     throw unknown(file, "heading of " + table.name(), target);
@@ -134,10 +134,10 @@ public record HeadingsFile(HeadingAliases aliases, List<OwnListLayout> lists, In
         Set<String> choices = Schema.TABLES.stream()
                 .flatMap(table -> table.columns().stream())
                 .flatMap(column -> column.choices().stream())
-                .map(Words::loose)
+                .map(BookWords::loose)
                 .collect(Collectors.toSet());
         for (String target : words.values()) {
-            if (!choices.contains(Words.loose(target))) {
+            if (!choices.contains(BookWords.loose(target))) {
                 throw unknown(file, "word of a choice", target);
             }
         }

@@ -14,7 +14,7 @@ import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListFeed;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -95,7 +95,7 @@ final class OwnListBlanks {
     }
 
     /** What a column that no row fills would unlock; nothing where it, or another that stands for it, is filled. */
-    private Optional<String> unlocks(OwnListFeed feed, Column column) {
+    private Optional<String> unlocks(OwnListFeed feed, SchemaColumn column) {
         Set<String> instead = INSTEAD.stream()
                 .filter(all -> all.contains(column.heading()))
                 .findFirst()

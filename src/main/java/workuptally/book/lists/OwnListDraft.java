@@ -7,16 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import workuptally.book.headings.OwnListFeed;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /** A feed while it is put together. */
 final class OwnListDraft {
     private final Table table;
     private final Map<OwnListHeader.Heading, String> used;
-    private final Map<Column, List<String>> columns = new LinkedHashMap<>();
-    private final Map<Column, String> constants = new LinkedHashMap<>();
+    private final Map<SchemaColumn, List<String>> columns = new LinkedHashMap<>();
+    private final Map<SchemaColumn, String> constants = new LinkedHashMap<>();
 
     /**
      * For one table.
@@ -28,8 +28,8 @@ final class OwnListDraft {
         this.used = used;
     }
 
-    Column column(String heading) {
-        return table.column(Words.loose(heading)).orElseThrow();
+    SchemaColumn column(String heading) {
+        return table.column(BookWords.loose(heading)).orElseThrow();
     }
 
     void take(String form, Optional<OwnListHeader.Heading> own) {
@@ -53,11 +53,11 @@ final class OwnListDraft {
         return columns.containsKey(column(form));
     }
 
-    Map<Column, List<String>> columns() {
+    Map<SchemaColumn, List<String>> columns() {
         return columns;
     }
 
-    Map<Column, String> constants() {
+    Map<SchemaColumn, String> constants() {
         return constants;
     }
 

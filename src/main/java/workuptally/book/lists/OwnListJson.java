@@ -7,8 +7,8 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
 import workuptally.book.headings.OwnListFeed;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
 
 /** Writes layouts of lists in the form that {@link OwnListParts} reads, a table, feed or list of names on each line. */
@@ -58,7 +58,7 @@ final class OwnListJson {
 
     private void feed(OwnListFeed feed) {
         String between = "{";
-        for (Map.Entry<Column, List<String>> column : feed.columns().entrySet()) {
+        for (Map.Entry<SchemaColumn, List<String>> column : feed.columns().entrySet()) {
             List<String> own = column.getValue();
             out.append(between)
                     .append(text(column.getKey().heading()))
@@ -66,7 +66,7 @@ final class OwnListJson {
                     .append(own.size() == 1 ? text(own.get(0)) : texts(own));
             between = ", ";
         }
-        for (Map.Entry<Column, String> constant : feed.constants().entrySet()) {
+        for (Map.Entry<SchemaColumn, String> constant : feed.constants().entrySet()) {
             out.append(between)
                     .append(text(constant.getKey().heading()))
                     .append(": ")

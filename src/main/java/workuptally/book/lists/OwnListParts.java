@@ -9,12 +9,12 @@ import java.util.Optional;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.book.headings.HeadingText;
 import workuptally.book.headings.OwnListFeed;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 
 /**
  * Reads the part {@code lists} of a headings file:
@@ -57,7 +57,7 @@ final class OwnListParts {
         List<OwnListFeed> feeds = new ArrayList<>();
         for (Map.Entry<?, ?> part : list.entrySet()) {
             String name = String.valueOf(part.getKey());
-            switch (Words.loose(name)) {
+            switch (BookWords.loose(name)) {
                 case "sheets" -> sheets = texts(part.getValue(), name);
                 case "headingrows" -> headingRows = rows(texts(part.getValue(), name));
                 case "leaveout" -> leaveOut = texts(part.getValue(), name);
@@ -80,12 +80,12 @@ final class OwnListParts {
         Table table = HeadingAliases.NONE.table(name).orElseThrow(() -> HeadingsFile.unknown(file, "table", name));
         List<OwnListFeed> feeds = new ArrayList<>();
         for (Object feed : array(value, name)) {
-            Map<Column, List<String>> columns = new LinkedHashMap<>();
-            Map<Column, String> units = new HashMap<>();
-            Map<Column, String> constants = new LinkedHashMap<>();
+            Map<SchemaColumn, List<String>> columns = new LinkedHashMap<>();
+            Map<SchemaColumn, String> units = new HashMap<>();
+            Map<SchemaColumn, String> constants = new LinkedHashMap<>();
             for (Map.Entry<?, ?> entry : object(feed, name).entrySet()) {
                 String heading = String.valueOf(entry.getKey());
-                Column column = column(table, heading);
+                SchemaColumn column = column(table, heading);
                 String unit = HeadingText.of(heading).unitText();
                 if (!unit.isEmpty()) {
                     Unit.named(unit).orElseThrow(() -> HeadingsFile.unknown(file, "unit", unit));
@@ -104,8 +104,8 @@ final class OwnListParts {
         return feeds;
     }
 
-    private Column column(Table table, String heading) throws UnreadableBookException {
-        Optional<Column> column = table.column(Words.loose(heading))
+    private SchemaColumn column(Table table, String heading) throws UnreadableBookException {
+        Optional<SchemaColumn> column = table.column(BookWords.loose(heading))
                 .or(() -> table.column(HeadingText.of(heading).name()));
         return column.orElseThrow(() -> HeadingsFile.unknown(file, "heading of " + table.name(), heading));
     }

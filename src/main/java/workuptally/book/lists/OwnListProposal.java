@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import workuptally.book.headings.OwnListFeed;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Unit;
 
 /** Turns what the headings of a list mean into a layout: which tables it feeds, what it takes as constant, and what remains to be answered. */
@@ -221,7 +221,7 @@ final class OwnListProposal {
     /** A weighed product; true if it is the crude one. */
     private boolean lot(OwnListColumns columns, OwnListDraft product, String stage, boolean afterCrude) {
         OwnListDraft draft = new OwnListDraft(Schema.ISOLATED, used);
-        Column name = product.column("Product");
+        SchemaColumn name = product.column("Product");
         Optional.ofNullable(product.columns().get(name))
                 .ifPresent(own -> draft.columns().put(draft.column("Product"), own));
         Optional.ofNullable(product.constants().get(name))

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /**
  * What the headings of a list mean, as far as its words, units and places tell: each heading understood in one way, open between several, or
@@ -126,7 +126,7 @@ final class OwnListReading {
     }
 
     private static boolean sameWords(OwnListHeader.Heading one, OwnListHeader.Heading other) {
-        return Words.loose(one.text()).equals(Words.loose(other.text()));
+        return BookWords.loose(one.text()).equals(BookWords.loose(other.text()));
     }
 
     /** Headings of another list beside this one, which were not read. */

@@ -7,7 +7,7 @@ import workuptally.book.cells.CellNumber;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /** Tells rows of a laboratory's own list that are no runs: titles, repeated headings, totals and means, and what it names itself. */
 final class OwnListRow {
@@ -51,7 +51,8 @@ final class OwnListRow {
     private boolean isSummary(String text) {
         Matcher word = FIRST_WORD.matcher(text.strip());
         boolean usual = word.find() && SUMMARY.matcher(word.group()).matches();
-        String loose = Words.loose(text);
-        return usual || leaveOut.stream().map(Words::loose).anyMatch(own -> !own.isEmpty() && loose.startsWith(own));
+        String loose = BookWords.loose(text);
+        return usual
+                || leaveOut.stream().map(BookWords::loose).anyMatch(own -> !own.isEmpty() && loose.startsWith(own));
     }
 }

@@ -20,12 +20,12 @@ import workuptally.book.files.UnreadableBookException;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.headings.OwnListFeed;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
 import workuptally.book.tables.RunIndex;
 import workuptally.book.tables.TableRows;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
 import workuptally.model.Severity;
@@ -105,7 +105,7 @@ public final class OwnListSheet {
                 .orElseThrow(); // the headings file was refused without
     }
 
-    private static Column run() {
+    private static SchemaColumn run() {
         return Schema.RUNS.columns().get(0);
     }
 
@@ -187,11 +187,11 @@ public final class OwnListSheet {
                                 .flatMap(name -> header.heading(name).stream())
                                 .forEach(heading -> known.add(heading.key()))));
         Set<String> named = new HashSet<>();
-        layout.notUsed().forEach(name -> named.add(Words.loose(name)));
-        layout.open().forEach(open -> named.add(Words.loose(open.heading())));
+        layout.notUsed().forEach(name -> named.add(BookWords.loose(name)));
+        layout.open().forEach(open -> named.add(BookWords.loose(open.heading())));
         List<String> unread = header.headings().stream()
                 .map(OwnListHeader.Heading::key)
-                .filter(key -> !known.contains(key) && !named.contains(Words.loose(key)))
+                .filter(key -> !known.contains(key) && !named.contains(BookWords.loose(key)))
                 .toList();
         if (!unread.isEmpty()) {
             log.add(
@@ -248,12 +248,12 @@ public final class OwnListSheet {
 
     /** Every feed takes the run's id from where Runs takes it. */
     private OwnListFeed withRun(OwnListFeed feed) {
-        Column key = feed.table().columns().get(0);
+        SchemaColumn key = feed.table().columns().get(0);
         if (feed.table() == Schema.RUNS || !key.heading().equals(run().heading()) || feed.fills(key.heading())) {
             return feed;
         }
-        Map<Column, List<String>> columns = new LinkedHashMap<>(feed.columns());
-        Map<Column, String> constants = new LinkedHashMap<>(feed.constants());
+        Map<SchemaColumn, List<String>> columns = new LinkedHashMap<>(feed.columns());
+        Map<SchemaColumn, String> constants = new LinkedHashMap<>(feed.constants());
         Optional.ofNullable(runs().columns().get(run())).ifPresent(own -> columns.put(key, own));
         Optional.ofNullable(runs().constants().get(run())).ifPresent(text -> constants.put(key, text));
         return new OwnListFeed(feed.table(), columns, feed.units(), constants);
@@ -262,7 +262,7 @@ public final class OwnListSheet {
     private void read(OwnListFeed feed, RunIndex runs, Consumer<TableRows> reader) throws UnreadableBookException {
         List<MatchedHeadings> before = new ArrayList<>();
         List<OwnListFeed> alternatives = feed.alternatives();
-        Optional<String> tried = feed.withAlternatives().map(Column::heading);
+        Optional<String> tried = feed.withAlternatives().map(SchemaColumn::heading);
         for (int i = 0; i < alternatives.size(); i++) {
             MatchedHeadings matched = MatchedHeadings.ofList(raw, alternatives.get(i), header, reading);
             List<MatchedHeadings> earlier = List.copyOf(before);
@@ -315,7 +315,7 @@ public final class OwnListSheet {
             return true;
         }
         Set<String> headings = alternatives.get(0).columns().keySet().stream()
-                .map(Column::heading)
+                .map(SchemaColumn::heading)
                 .filter(heading -> !heading.equals(run().heading()))
                 .filter(heading -> feed.table() != Schema.ISOLATED || Schema.WEIGHT_OR_YIELD.contains(heading))
                 .collect(Collectors.toSet());

@@ -8,7 +8,7 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.OwnListHeader;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /**
  * A table of another kind that stands under a list on the same sheet: below a blank row, headings of its own, then its rows. Its rows would
@@ -71,7 +71,7 @@ record SecondTable(int firstRow, int lastRow, String headings) {
     private static String named(RawRow row) {
         return row.cells().stream()
                         .limit(MOST_NAMED)
-                        .map(cell -> "'" + FindingLog.shortened(Words.tidy(cell.text()), 24) + "'")
+                        .map(cell -> "'" + FindingLog.shortened(BookWords.tidy(cell.text()), 24) + "'")
                         .collect(Collectors.joining(", "))
                 + (row.cells().size() > MOST_NAMED ? " and more" : "");
     }

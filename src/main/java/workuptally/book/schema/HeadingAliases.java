@@ -3,7 +3,7 @@ package workuptally.book.schema;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /**
  * A lab's own names for sheets and headings, and its own words for the choices.
@@ -26,9 +26,9 @@ public record HeadingAliases(
 
     /** The table that a sheet or file name means, if any. */
     public Optional<Table> table(String name) {
-        String wanted = Words.loose(sheets.getOrDefault(Words.loose(name), name));
+        String wanted = BookWords.loose(sheets.getOrDefault(BookWords.loose(name), name));
         return Schema.TABLES.stream()
-                .filter(table -> Words.loose(table.name()).equals(wanted))
+                .filter(table -> BookWords.loose(table.name()).equals(wanted))
                 .findFirst();
     }
 
@@ -39,11 +39,11 @@ public record HeadingAliases(
 
     /** The word of the form for a word of the book, or that word itself. */
     public String word(String typed) {
-        return words.isEmpty() ? typed : words.getOrDefault(Words.loose(typed), typed);
+        return words.isEmpty() ? typed : words.getOrDefault(BookWords.loose(typed), typed);
     }
 
     /** The heading of the form for a heading of the book, or that heading itself. */
     public String heading(Table table, String typed) {
-        return headings.getOrDefault(table.name(), Map.of()).getOrDefault(Words.loose(typed), typed);
+        return headings.getOrDefault(table.name(), Map.of()).getOrDefault(BookWords.loose(typed), typed);
     }
 }

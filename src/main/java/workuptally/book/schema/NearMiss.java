@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.WordGuess;
-import workuptally.book.words.Words;
 
 /** Names of sheets and headings that are nearly those of the form: asked about, never read. */
 public final class NearMiss {
@@ -64,14 +64,14 @@ public final class NearMiss {
 
     /** The table that a name of a sheet may be meant for. */
     public static Optional<Table> table(String name) {
-        String bare = COPY.matcher(Words.tidy(name)).replaceFirst("");
-        String loose = Words.loose(bare);
+        String bare = COPY.matcher(BookWords.tidy(name)).replaceFirst("");
+        String loose = BookWords.loose(bare);
         return Schema.TABLES.stream()
                 .filter(table -> {
-                    String own = Words.loose(table.name());
+                    String own = BookWords.loose(table.name());
                     return own.equals(loose)
                             || OTHER_TABLES.getOrDefault(own, List.of()).stream()
-                                    .map(Words::loose)
+                                    .map(BookWords::loose)
                                     .anyMatch(loose::equals)
                             || (own + "s").equals(loose)
                             || own.equals(loose + "s")
@@ -85,8 +85,8 @@ public final class NearMiss {
      *
      * @param columns those that the table of the book has no heading for
      */
-    public static Optional<Column> column(String heading, List<Column> columns) {
-        String typed = words(Words.tidy(heading).replaceAll("[(\\[].*", " "));
+    public static Optional<SchemaColumn> column(String heading, List<SchemaColumn> columns) {
+        String typed = words(BookWords.tidy(heading).replaceAll("[(\\[].*", " "));
         return typed.isEmpty()
                 ? Optional.empty()
                 : columns.stream()
@@ -97,7 +97,7 @@ public final class NearMiss {
     private static boolean isNear(String typed, String own) {
         return typed.equals(own)
                 || OTHER_WORDS.getOrDefault(own, List.of()).contains(typed)
-                || WordGuess.isSlipOf(Words.loose(typed), Words.loose(own))
+                || WordGuess.isSlipOf(BookWords.loose(typed), BookWords.loose(own))
                 || isAbbreviation(typed.split(" "), own.split(" "))
                 || withoutPlainWords(typed).equals(own);
     }

@@ -1,18 +1,18 @@
 package workuptally.book.schema;
 
-import static workuptally.book.schema.Column.choice;
-import static workuptally.book.schema.Column.date;
-import static workuptally.book.schema.Column.key;
-import static workuptally.book.schema.Column.number;
-import static workuptally.book.schema.Column.numberWithUnit;
-import static workuptally.book.schema.Column.text;
-import static workuptally.book.schema.Column.words;
+import static workuptally.book.schema.SchemaColumn.choice;
+import static workuptally.book.schema.SchemaColumn.date;
+import static workuptally.book.schema.SchemaColumn.key;
+import static workuptally.book.schema.SchemaColumn.number;
+import static workuptally.book.schema.SchemaColumn.numberWithUnit;
+import static workuptally.book.schema.SchemaColumn.text;
+import static workuptally.book.schema.SchemaColumn.words;
 
 import java.util.List;
 import java.util.Set;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 
 /** The form of a book: all tables with their columns, units, choices and help texts, in the order of the template. */
 public final class Schema {
@@ -36,13 +36,13 @@ public final class Schema {
                     choice(
                             "Kind",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Run.Kind.values()),
+                            BookWords.of(workuptally.model.Run.Kind.values()),
                             "Blank = reaction. A resolution without racemisation halves the theory"),
                     text("Series", "Name of a repeated preparation"),
                     choice(
                             "Status",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Run.Status.values()),
+                            BookWords.of(workuptally.model.Run.Status.values()),
                             "How far the run is; blank = by what is recorded"),
                     number("Conversion", Unit.PERCENT, Need.DETAIL, Range.PERCENT, "Conversion of the substrate"),
                     text("Notes", "")));
@@ -65,7 +65,7 @@ public final class Schema {
                     number("Coefficient", Unit.ONE, Need.DETAIL, Range.POSITIVE, "Stoichiometric coefficient"),
                     words(
                             "Skeleton",
-                            Column.Kind.PARTS,
+                            SchemaColumn.Kind.PARTS,
                             Need.DETAIL,
                             "Units of each partner per molecule: benzophenone 1; phenylmagnesium bromide 1. Blank ="
                                     + " substrate 1"),
@@ -73,12 +73,12 @@ public final class Schema {
                     choice(
                             "Character",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Product.Character.values()),
+                            BookWords.of(workuptally.model.Product.Character.values()),
                             "Acid, base or neutral"),
                     number("pKa", Unit.ONE, Need.DETAIL, new Range(-20, 60, "from -20 to 60"), "Of the acid form"),
                     words(
                             "Form of",
-                            Column.Kind.TEXT,
+                            SchemaColumn.Kind.TEXT,
                             Need.DETAIL,
                             "Another product of the run that is the same substance as salt, base, hydrate or solvate:"
                                     + " both count as the form isolated"),
@@ -107,7 +107,7 @@ public final class Schema {
                     choice(
                             "Role",
                             Need.FIGURE,
-                            Words.of(workuptally.model.Charge.Role.values()),
+                            BookWords.of(workuptally.model.Charge.Role.values()),
                             "What it is for; component = part of a mixture to separate"),
                     text("Formula", "Formula of what is weighed, with salt and hydrate"),
                     number(
@@ -169,13 +169,13 @@ public final class Schema {
             List.of(
                     key("Run", "Run id as in Runs"),
                     key("Lot", "Label, unique in the run; a lot of several products has a row for each"),
-                    words("Product", Column.Kind.TEXT, Need.FIGURE, "Name as in Products"),
+                    words("Product", SchemaColumn.Kind.TEXT, Need.FIGURE, "Name as in Products"),
                     choice(
                             "Stage",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Lot.Stage.values()),
+                            BookWords.of(workuptally.model.Lot.Stage.values()),
                             "crude, crop or purified"),
-                    words("From", Column.Kind.LABELS, Need.DETAIL, "Layers or lots it came from, joined by +"),
+                    words("From", SchemaColumn.Kind.LABELS, Need.DETAIL, "Layers or lots it came from, joined by +"),
                     text("Vessel", "Flask"),
                     number("Gross", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel and contents"),
                     number("Tare", Unit.GRAM, Need.FIGURE, Range.NOT_NEGATIVE, "Vessel alone"),
@@ -204,14 +204,14 @@ public final class Schema {
             List.of(
                     text("Transfer", "Short id"),
                     text("Run", "Run id as in Runs; blank for a free material"),
-                    words("Layer", Column.Kind.LABELS, Need.DETAIL, "Layers of the run, joined by +"),
+                    words("Layer", SchemaColumn.Kind.LABELS, Need.DETAIL, "Layers of the run, joined by +"),
                     text("Material", "Free material, if no layer"),
                     key("Container", "Container id as in Containers"),
                     number("Amount", Unit.GRAM, Need.DETAIL, Range.NOT_NEGATIVE, "Mass"),
                     choice(
                             "Status",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Transfer.Status.values()),
+                            BookWords.of(workuptally.model.Transfer.Status.values()),
                             "Blank = proposed"),
                     text("By", "Who"),
                     date("Date", "When")));
@@ -229,7 +229,7 @@ public final class Schema {
                     number("Gross then", Unit.GRAM, Need.DETAIL, Range.NOT_NEGATIVE, "Gross at that weighing"),
                     words(
                             "Contents then",
-                            Column.Kind.PARTS,
+                            SchemaColumn.Kind.PARTS,
                             Need.DETAIL,
                             "At that weighing: acetone 1950 g; water 250 g. Later transfers add to it"),
                     date("Opened", "Day of the first addition"),
@@ -279,7 +279,7 @@ public final class Schema {
             "Thresholds and settings; a blank value keeps the default",
             List.of(
                     key("Name", "Fixed name; see the list in the template"),
-                    words("Value", Column.Kind.SETTING, Need.DETAIL, "Blank = default"),
+                    words("Value", SchemaColumn.Kind.SETTING, Need.DETAIL, "Blank = default"),
                     text("Unit", "Unit of the value"),
                     text("Meaning", "In your own words, if you like")));
 

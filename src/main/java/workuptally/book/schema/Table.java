@@ -6,16 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 
 /** One table of a book. What is looked up for each heading of each book is worked out once. */
 public final class Table {
     private final String name;
     private final boolean required;
     private final String purpose;
-    private final List<Column> columns;
-    private final Map<String, Column> byHeading = new LinkedHashMap<>();
-    private final Map<String, Column> byLooseHeading = new HashMap<>();
+    private final List<SchemaColumn> columns;
+    private final Map<String, SchemaColumn> byHeading = new LinkedHashMap<>();
+    private final Map<String, SchemaColumn> byLooseHeading = new HashMap<>();
     private final List<String> keyHeadings;
 
     /**
@@ -26,16 +26,16 @@ public final class Table {
      * @param purpose what it holds, one line
      * @param columns its columns in the order of the template
      */
-    Table(String name, boolean required, String purpose, List<Column> columns) {
+    Table(String name, boolean required, String purpose, List<SchemaColumn> columns) {
         this.name = name;
         this.required = required;
         this.purpose = purpose;
         this.columns = List.copyOf(columns);
         columns.forEach(column -> byHeading.put(column.heading(), column));
-        columns.forEach(column -> byLooseHeading.put(Words.loose(column.heading()), column));
+        columns.forEach(column -> byLooseHeading.put(BookWords.loose(column.heading()), column));
         this.keyHeadings = columns.stream()
                 .filter(column -> column.need() == Need.KEY)
-                .map(Column::heading)
+                .map(SchemaColumn::heading)
                 .toList();
     }
 
@@ -51,17 +51,17 @@ public final class Table {
         return purpose;
     }
 
-    public List<Column> columns() {
+    public List<SchemaColumn> columns() {
         return columns;
     }
 
     /** Columns by heading, in order. */
-    public Map<String, Column> columnsByHeading() {
+    public Map<String, SchemaColumn> columnsByHeading() {
         return Collections.unmodifiableMap(byHeading);
     }
 
     /** The column that a loosely spelled heading without its unit means. */
-    public Optional<Column> column(String looseHeading) {
+    public Optional<SchemaColumn> column(String looseHeading) {
         return Optional.ofNullable(byLooseHeading.get(looseHeading));
     }
 

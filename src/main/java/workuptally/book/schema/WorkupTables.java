@@ -1,17 +1,17 @@
 package workuptally.book.schema;
 
-import static workuptally.book.schema.Column.choice;
-import static workuptally.book.schema.Column.date;
-import static workuptally.book.schema.Column.key;
-import static workuptally.book.schema.Column.number;
-import static workuptally.book.schema.Column.numberWithUnit;
-import static workuptally.book.schema.Column.text;
-import static workuptally.book.schema.Column.words;
+import static workuptally.book.schema.SchemaColumn.choice;
+import static workuptally.book.schema.SchemaColumn.date;
+import static workuptally.book.schema.SchemaColumn.key;
+import static workuptally.book.schema.SchemaColumn.number;
+import static workuptally.book.schema.SchemaColumn.numberWithUnit;
+import static workuptally.book.schema.SchemaColumn.text;
+import static workuptally.book.schema.SchemaColumn.words;
 
 import java.util.List;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 
 /** The tables of a workup: its steps, the layers that they give, and the analyses of these. */
 public final class WorkupTables {
@@ -25,11 +25,11 @@ public final class WorkupTables {
                     choice(
                             "Operation",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Step.Operation.values()),
+                            BookWords.of(workuptally.model.Step.Operation.values()),
                             "What is done; sample takes an aliquot"),
                     words(
                             "From",
-                            Column.Kind.LABELS,
+                            SchemaColumn.Kind.LABELS,
                             Need.DETAIL,
                             "Layers used up, joined by +; RM = reaction mixture"),
                     text("Material", "What is added"),
@@ -55,22 +55,34 @@ public final class WorkupTables {
                     choice(
                             "Quench test",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Step.QuenchTest.values()),
+                            BookWords.of(workuptally.model.Step.QuenchTest.values()),
                             "Test for left-over oxidant or hydride"),
                     choice(
                             "Lower layer",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Step.Lower.values()),
+                            BookWords.of(workuptally.model.Step.Lower.values()),
                             "Which layer was below"),
                     choice(
                             "Checked by",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Step.CheckedBy.values()),
+                            BookWords.of(workuptally.model.Step.CheckedBy.values()),
                             "How the order of the layers was checked"),
-                    choice("Emulsion", Need.DETAIL, Words.of(workuptally.model.Step.Emulsion.values()), ""),
-                    words("Gives organic", Column.Kind.LABELS, Need.DETAIL, "Labels of organic layers, joined by +"),
-                    words("Gives aqueous", Column.Kind.LABELS, Need.DETAIL, "Labels of aqueous layers, joined by +"),
-                    words("Gives other", Column.Kind.LABELS, Need.DETAIL, "Cakes, distillates, rag, samples, lots"),
+                    choice("Emulsion", Need.DETAIL, BookWords.of(workuptally.model.Step.Emulsion.values()), ""),
+                    words(
+                            "Gives organic",
+                            SchemaColumn.Kind.LABELS,
+                            Need.DETAIL,
+                            "Labels of organic layers, joined by +"),
+                    words(
+                            "Gives aqueous",
+                            SchemaColumn.Kind.LABELS,
+                            Need.DETAIL,
+                            "Labels of aqueous layers, joined by +"),
+                    words(
+                            "Gives other",
+                            SchemaColumn.Kind.LABELS,
+                            Need.DETAIL,
+                            "Cakes, distillates, rag, samples, lots"),
                     text("Notes", "")));
 
     public static final Table LAYERS = new Table(
@@ -80,11 +92,11 @@ public final class WorkupTables {
             List.of(
                     key("Run", "Run id as in Runs"),
                     key("Layer", "Label, unique in the run"),
-                    choice("Phase", Need.DETAIL, Words.of(workuptally.model.Layer.Phase.values()), "What it is"),
+                    choice("Phase", Need.DETAIL, BookWords.of(workuptally.model.Layer.Phase.values()), "What it is"),
                     choice(
                             "Position",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Layer.Position.values()),
+                            BookWords.of(workuptally.model.Layer.Position.values()),
                             "Where it was in the funnel"),
                     text("Vessel", "Vessel it is kept in"),
                     number("Volume", Unit.MILLILITRE, Need.DETAIL, Range.NOT_NEGATIVE, "Read volume"),
@@ -95,7 +107,7 @@ public final class WorkupTables {
                     number("pH", Unit.ONE, Need.DETAIL, Range.PH, ""),
                     words(
                             "Composition",
-                            Column.Kind.PARTS,
+                            SchemaColumn.Kind.PARTS,
                             Need.DETAIL,
                             "By mass, if known: ethyl acetate 81 %; ethanol 19 %"),
                     text("Balance", "Balance used"),
@@ -110,7 +122,7 @@ public final class WorkupTables {
                     choice(
                             "Status",
                             Need.DETAIL,
-                            Words.of(workuptally.model.Layer.Status.values()),
+                            BookWords.of(workuptally.model.Layer.Status.values()),
                             "What has become of it"),
                     text("Released by", "Who released it"),
                     text("Notes", "")));
@@ -124,9 +136,13 @@ public final class WorkupTables {
                     key("Sample", "Label of the layer or lot"),
                     text("Substance", "What was determined"),
                     text("Formula", "If not listed elsewhere"),
-                    choice("Method", Need.DETAIL, Words.of(workuptally.model.Assay.Method.values()), ""),
+                    choice("Method", Need.DETAIL, BookWords.of(workuptally.model.Assay.Method.values()), ""),
                     numberWithUnit("Result", Need.DETAIL, Range.NOT_NEGATIVE, "Number; <0.10 or n.d. for a non-detect"),
-                    choice("Unit", Need.DETAIL, Words.of(workuptally.model.Assay.Unit.values()), "Unit of the result"),
+                    choice(
+                            "Unit",
+                            Need.DETAIL,
+                            BookWords.of(workuptally.model.Assay.Unit.values()),
+                            "Unit of the result"),
                     number(
                             "Relative standard uncertainty",
                             Unit.PERCENT,

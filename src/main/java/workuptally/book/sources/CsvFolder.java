@@ -18,7 +18,7 @@ import workuptally.book.files.ReadingOptions;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.InputFile;
 
 /** A book that is a folder of CSV files, one for each table. */
@@ -103,7 +103,8 @@ final class CsvFolder implements TableSource {
     public Optional<RawTable> sheet(String name, FindingLog log) throws UnreadableBookException, IOException {
         for (String file : names) {
             String own = file.substring(0, file.length() - ENDING.length());
-            if (Words.loose(own).equals(Words.loose(name)) || Words.loose(file).equals(Words.loose(name))) {
+            if (BookWords.loose(own).equals(BookWords.loose(name))
+                    || BookWords.loose(file).equals(BookWords.loose(name))) {
                 return Optional.of(CsvFile.read(folder.resolve(file), own, caps, log, read));
             }
         }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
 import workuptally.model.Limit;
 
@@ -19,7 +19,7 @@ public final class EmptyTables {
     public static RawTable of(Table table) {
         List<RawRow> rows = new ArrayList<>();
         List<String> headings = new ArrayList<>(
-                table.columns().stream().map(Column::headingWithUnit).toList());
+                table.columns().stream().map(SchemaColumn::headingWithUnit).toList());
         if (table == Schema.LIMITS) {
             headings.addAll(List.of("Default", "Origin of the default"));
         }

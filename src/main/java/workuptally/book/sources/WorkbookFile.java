@@ -24,7 +24,7 @@ import workuptally.book.files.WorkbookPackage;
 import workuptally.book.files.XmlPart;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Table;
-import workuptally.book.words.Words;
+import workuptally.book.words.BookWords;
 import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Place;
@@ -178,7 +178,7 @@ public final class WorkbookFile implements TableSource, Closeable {
     @Override
     public Optional<RawTable> sheet(String name, FindingLog log) throws UnreadableBookException, IOException {
         Optional<String> sheet = partsBySheet.keySet().stream()
-                .filter(own -> Words.loose(own).equals(Words.loose(name)))
+                .filter(own -> BookWords.loose(own).equals(BookWords.loose(name)))
                 .findFirst();
         return sheet.isEmpty() ? Optional.empty() : Optional.of(read(sheet.get(), log));
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import workuptally.book.cells.NumberText;
 import workuptally.book.files.RawCell;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Unit;
 import workuptally.model.Amount;
 import workuptally.model.Dimension;
@@ -24,7 +24,7 @@ final class AmountCells {
     }
 
     /** An amount whose unit stands in the cell, in the unit column or in the heading; nothing where blank. */
-    Optional<Amount> amount(Column column, Column unitColumn) {
+    Optional<Amount> amount(SchemaColumn column, SchemaColumn unitColumn) {
         String heading = column.heading();
         Optional<RawCell> cell = row.cell(heading);
         if (cell.isEmpty()) {

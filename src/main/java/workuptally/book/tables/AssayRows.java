@@ -4,11 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.Assay;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
@@ -70,7 +70,7 @@ public final class AssayRows {
         if (beside.isEmpty() && inCell.isPresent()) {
             return byMeasure(inCell.get()).orElseGet(() -> unknown(row, "Result", row.text("Result")));
         }
-        Optional<Assay.Unit> word = Words.find(Assay.Unit.values(), beside);
+        Optional<Assay.Unit> word = BookWords.find(Assay.Unit.values(), beside);
         if (word.isPresent()) {
             Unit target = target(word.get());
             return new ResultUnit(word, target, target, true);
@@ -89,7 +89,7 @@ public final class AssayRows {
                 Severity.CHECK,
                 heading,
                 row.isBlank(heading) ? "read " + seen : "read '" + seen + "'",
-                "one of: " + String.join(", ", Words.of(Assay.Unit.values())),
+                "one of: " + String.join(", ", BookWords.of(Assay.Unit.values())),
                 "Write the unit in full, since a bare % can mean mass or area, and run again.");
         return new ResultUnit(Optional.empty(), Unit.ONE, Unit.ONE, false);
     }

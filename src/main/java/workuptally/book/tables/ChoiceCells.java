@@ -4,10 +4,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.NumberWords;
 import workuptally.book.words.TypedText;
-import workuptally.book.words.Words;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 
@@ -60,12 +60,12 @@ final class ChoiceCells {
     }
 
     /** One of a choice; nothing where blank or not understood. */
-    <E extends Enum<E>> Optional<E> choice(Column column, E[] values) {
+    <E extends Enum<E>> Optional<E> choice(SchemaColumn column, E[] values) {
         String text = row.text(column.heading());
-        Optional<E> found = Words.find(values, headings.word(text));
+        Optional<E> found = BookWords.find(values, headings.word(text));
         if (found.isEmpty() && !text.isEmpty() && !isNothing(text)) {
             Optional<E> guess =
-                    WORDS.matcher(text).matches() ? Words.guess(values, headings.word(text)) : Optional.empty();
+                    WORDS.matcher(text).matches() ? BookWords.guess(values, headings.word(text)) : Optional.empty();
             if (guess.isEmpty()) {
                 reportUnknown(column, text);
             } else {
@@ -73,7 +73,7 @@ final class ChoiceCells {
                         FindingCode.CHOICE_GUESSED,
                         Severity.CHECK,
                         column.heading(),
-                        "read '" + text + "' as " + Words.word(guess.get()),
+                        "read '" + text + "' as " + BookWords.word(guess.get()),
                         column.expected(),
                         "Correct the word if that is meant; it was used so.");
             }
@@ -83,7 +83,7 @@ final class ChoiceCells {
     }
 
     /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
-    <E extends Enum<E>> Optional<E> result(Column column, E[] values) {
+    <E extends Enum<E>> Optional<E> result(SchemaColumn column, E[] values) {
         String text = TypedText.plain(row.text(column.heading()));
         if (text.matches("-{1,3}")) {
             reportUnknown(column, text);
@@ -92,7 +92,7 @@ final class ChoiceCells {
         return choice(column, values);
     }
 
-    private void reportUnknown(Column column, String text) {
+    private void reportUnknown(SchemaColumn column, String text) {
         row.report(
                 FindingCode.CHOICE_UNKNOWN,
                 column.need().severity(),
@@ -110,9 +110,9 @@ final class ChoiceCells {
     }
 
     /** Yes or no; nothing where blank or not understood. */
-    Optional<Boolean> yesOrNo(Column column) {
+    Optional<Boolean> yesOrNo(SchemaColumn column) {
         String text = row.text(column.heading());
-        String word = Words.loose(headings.word(text));
+        String word = BookWords.loose(headings.word(text));
         if (YES.contains(word) || NO.contains(word)) {
             return Optional.of(YES.contains(word));
         }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.Container;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
@@ -24,7 +24,7 @@ public final class ContainerRows {
     }
 
     Optional<Container> find(String id) {
-        return Optional.ofNullable(containers.get(Words.loose(id)));
+        return Optional.ofNullable(containers.get(BookWords.loose(id)));
     }
 
     private void read(TableRow row, String id) {
@@ -42,7 +42,7 @@ public final class ContainerRows {
         }
         Field tare = row.number("Tare");
         containers.put(
-                Words.loose(id),
+                BookWords.loose(id),
                 new Container(
                         id,
                         row.text("Waste stream"),

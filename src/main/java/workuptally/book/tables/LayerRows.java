@@ -2,9 +2,9 @@ package workuptally.book.tables;
 
 import java.util.List;
 import java.util.Optional;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.CompositionPart;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
@@ -47,7 +47,7 @@ public final class LayerRows {
 
     private static void reportSecond(TableRow row, String label, Layer first) {
         String vessel = row.text("Vessel");
-        boolean copied = !vessel.isEmpty() && Words.loose(vessel).equals(Words.loose(first.vessel()));
+        boolean copied = !vessel.isEmpty() && BookWords.loose(vessel).equals(BookWords.loose(first.vessel()));
         row.report(
                 copied ? FindingCode.VESSEL_DUPLICATE : FindingCode.LAYER_DUPLICATE,
                 Severity.STOP,

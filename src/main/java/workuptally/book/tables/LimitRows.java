@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
-import workuptally.book.words.Words;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Limit;
@@ -19,7 +19,7 @@ import workuptally.model.Severity;
 /** Reads the Limits table. */
 public final class LimitRows {
     private static final Map<String, Limit> BY_NAME = Arrays.stream(Limit.values())
-            .collect(Collectors.toUnmodifiableMap(limit -> Words.loose(limit.title()), limit -> limit));
+            .collect(Collectors.toUnmodifiableMap(limit -> BookWords.loose(limit.title()), limit -> limit));
 
     private final Map<Limit, Field.Entered> numbers = new EnumMap<>(Limit.class);
     private final Map<Limit, String> texts = new EnumMap<>(Limit.class);
@@ -34,7 +34,7 @@ public final class LimitRows {
     }
 
     private void read(TableRow row, String name) {
-        Optional<Limit> limit = Optional.ofNullable(BY_NAME.get(Words.loose(name)));
+        Optional<Limit> limit = Optional.ofNullable(BY_NAME.get(BookWords.loose(name)));
         if (limit.isEmpty()) {
             row.report(
                     FindingCode.LIMIT_UNKNOWN,

@@ -11,7 +11,7 @@ import workuptally.book.cells.PortionText;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.ShownAs;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.Quantity;
 import workuptally.book.words.Range;
 import workuptally.book.words.Unit;
@@ -31,7 +31,7 @@ final class NumberCells {
     }
 
     /** The number of a cell in the unit wanted; blank, or unreadable and reported, where there is none. */
-    Field number(Column column, Optional<RawCell> cell, Unit usual, Unit target) {
+    Field number(SchemaColumn column, Optional<RawCell> cell, Unit usual, Unit target) {
         return number(column, cell, usual, target, false);
     }
 
@@ -40,7 +40,7 @@ final class NumberCells {
      *
      * @param total true where several numbers of the cell add up
      */
-    Field number(Column column, Optional<RawCell> cell, Unit usual, Unit target, boolean total) {
+    Field number(SchemaColumn column, Optional<RawCell> cell, Unit usual, Unit target, boolean total) {
         if (cell.isEmpty()) {
             return Field.NoNumber.BLANK;
         }
@@ -55,7 +55,7 @@ final class NumberCells {
     }
 
     /** The number of a cell, several numbers left apart; {@code 1,702} is read by what the column takes, else by how the book writes. */
-    NumberText read(Column column, RawCell cell) {
+    NumberText read(SchemaColumn column, RawCell cell) {
         NumberText read = headings.read(column, cell);
         if (read instanceof NumberText.Ambiguous ambiguous) {
             return inRange(column, ambiguous).orElseGet(() -> ambiguous.fault(cell.text()));
@@ -64,7 +64,7 @@ final class NumberCells {
     }
 
     /** The one reading that the column can take, if only one can. */
-    private static Optional<NumberText> inRange(Column column, NumberText.Ambiguous ambiguous) {
+    private static Optional<NumberText> inRange(SchemaColumn column, NumberText.Ambiguous ambiguous) {
         boolean decimal = fits(column, ambiguous.decimal());
         boolean thousands = fits(column, ambiguous.thousands());
         return decimal == thousands
@@ -72,7 +72,7 @@ final class NumberCells {
                 : Optional.of(decimal ? ambiguous.decimal() : ambiguous.thousands());
     }
 
-    private static boolean fits(Column column, NumberText text) {
+    private static boolean fits(SchemaColumn column, NumberText text) {
         if (!(text instanceof NumberText.Number number)) {
             return false;
         }
@@ -83,7 +83,7 @@ final class NumberCells {
     }
 
     /** Several numbers as one, where the column means one by them. */
-    NumberText one(Column column, NumberText read, boolean total) {
+    NumberText one(SchemaColumn column, NumberText read, boolean total) {
         if (!(read instanceof NumberText.Several several)) {
             return read;
         }
@@ -99,7 +99,7 @@ final class NumberCells {
                                 ? portions()
                                 : severalFault("Write the total of the portions and run again.");
             case DIFFERENCE ->
-                column.means(Column.Several.DIFFERENCE)
+                column.means(SchemaColumn.Several.DIFFERENCE)
                                 && alike
                                 && a.unit()
                                         .filter(u -> u.quantity() != Quantity.MASS)
@@ -112,10 +112,10 @@ final class NumberCells {
                                 .with(new NumberText.Remark(Severity.NOTE, ""))
                         : severalNumbers(column);
             case SLASH ->
-                column.means(Column.Several.STEPS) && alike
+                column.means(SchemaColumn.Several.STEPS) && alike
                         ? between(a, b)
-                        : column.means(Column.Several.QUOTIENT) ? quotient(a, b) : severalNumbers(column);
-            case COLON -> column.means(Column.Several.RATIO) ? ratio(a, b) : severalNumbers(column);
+                        : column.means(SchemaColumn.Several.QUOTIENT) ? quotient(a, b) : severalNumbers(column);
+            case COLON -> column.means(SchemaColumn.Several.RATIO) ? ratio(a, b) : severalNumbers(column);
         };
     }
 
@@ -169,7 +169,7 @@ final class NumberCells {
                 "Enter the count under Portions and the size of one portion here, then run again.");
     }
 
-    private static NumberText severalNumbers(Column column) {
+    private static NumberText severalNumbers(SchemaColumn column) {
         return severalFault(
                 "Write one number under " + column.heading() + " and run again; the others go under Notes.");
     }
@@ -196,7 +196,7 @@ final class NumberCells {
     }
 
     /** What a cell without a number is: blank, or unreadable and reported. */
-    Field notANumber(Column column, RawCell cell, NumberText read) {
+    Field notANumber(SchemaColumn column, RawCell cell, NumberText read) {
         boolean unknownShare = read instanceof NumberText.NotDetected && column.takesLimits() && !column.isResult();
         if (read instanceof NumberText.Nothing || unknownShare) {
             return Field.NoNumber.BLANK; // not determined, where nothing is looked for
@@ -215,7 +215,7 @@ final class NumberCells {
     }
 
     /** A number converted from the unit typed; unreadable and reported where unit or range do not fit the column. */
-    Field converted(Column column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
+    Field converted(SchemaColumn column, RawCell cell, NumberText.Number number, Unit typed, Unit target) {
         if (typed.quantity() != target.quantity()) {
             return refused(
                     FindingCode.UNIT_WRONG,
@@ -297,12 +297,12 @@ final class NumberCells {
                 column.heading());
     }
 
-    private Field refused(FindingCode code, Column column, RawCell cell, String expected, String action) {
+    private Field refused(FindingCode code, SchemaColumn column, RawCell cell, String expected, String action) {
         row.reportCell(code, column, cell, expected, action);
         return Field.NoNumber.UNREADABLE;
     }
 
-    private void remark(Column column, RawCell cell, NumberText.Number number, double value) {
+    private void remark(SchemaColumn column, RawCell cell, NumberText.Number number, double value) {
         if (column.range() == Range.ASSAY && value > 100) {
             row.report(
                     FindingCode.ASSAY_OVER_100,

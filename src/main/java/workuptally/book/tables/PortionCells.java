@@ -6,7 +6,7 @@ import workuptally.book.cells.NumberText;
 import workuptally.book.cells.PortionText;
 import workuptally.book.files.RawCell;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Field;
@@ -42,7 +42,7 @@ final class PortionCells {
      * Count and size of {@code 3 x 30 mL}, and the size of {@code je 30 mL}, whose count stands elsewhere; nothing for any other text, and
      * where another count stands in its own column.
      */
-    Optional<Portioned> portioned(Column column, Field count) {
+    Optional<Portioned> portioned(SchemaColumn column, Field count) {
         String heading = column.heading();
         Optional<RawCell> cell = row.cell(heading);
         Optional<NumberText> number = cell.map(c -> numbers.read(column, withoutEach(c)));
@@ -72,7 +72,7 @@ final class PortionCells {
     }
 
     /** The size of one portion; without a count anywhere it counts once, which is said. */
-    private Portioned ofEach(Column column, RawCell cell, NumberText.Number number, Field count) {
+    private Portioned ofEach(SchemaColumn column, RawCell cell, NumberText.Number number, Field count) {
         if (count.isBlank()) {
             row.report(
                     FindingCode.WORDS_BESIDE_NUMBER,
@@ -85,7 +85,7 @@ final class PortionCells {
         return new Portioned(count, size(column, cell, number));
     }
 
-    private Field size(Column column, RawCell cell, NumberText.Number number) {
+    private Field size(SchemaColumn column, RawCell cell, NumberText.Number number) {
         Unit own = column.unit().orElse(Unit.ONE);
         Unit typed = number.unit().orElse(headings.unit(column.heading()).orElse(own));
         return numbers.converted(column, cell, number, typed, own);

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import workuptally.book.words.BookWords;
 import workuptally.book.words.SameName;
-import workuptally.book.words.Words;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Layer;
@@ -98,14 +98,14 @@ public final class RunParts {
 
     /** The earlier layer in a vessel, if any is still in it by its status. */
     Optional<Layer> layerInVessel(String vessel) {
-        return vessel.isEmpty() ? Optional.empty() : Optional.ofNullable(layersByVessel.get(Words.loose(vessel)));
+        return vessel.isEmpty() ? Optional.empty() : Optional.ofNullable(layersByVessel.get(BookWords.loose(vessel)));
     }
 
     void add(Layer layer) {
         layers.add(layer);
         defineLabel(layer.label());
         if (!layer.vessel().isEmpty() && stillInItsVessel(layer)) {
-            layersByVessel.putIfAbsent(Words.loose(layer.vessel()), layer);
+            layersByVessel.putIfAbsent(BookWords.loose(layer.vessel()), layer);
         }
     }
 

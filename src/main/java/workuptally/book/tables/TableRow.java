@@ -14,7 +14,7 @@ import workuptally.book.files.FindingLog;
 import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.LabelsText;
 import workuptally.book.words.NamedNumber;
 import workuptally.book.words.NumberWords;
@@ -35,7 +35,7 @@ final class TableRow {
 
     private final RawRow raw;
     private final MatchedHeadings headings;
-    private final Map<String, Column> columns;
+    private final Map<String, SchemaColumn> columns;
     private final FindingLog log;
     private final Recurring recurring;
     private final RowPlace place;
@@ -43,7 +43,12 @@ final class TableRow {
     private final ChoiceCells choices;
     private String run = "";
 
-    TableRow(RawRow raw, MatchedHeadings headings, Map<String, Column> columns, FindingLog log, Recurring recurring) {
+    TableRow(
+            RawRow raw,
+            MatchedHeadings headings,
+            Map<String, SchemaColumn> columns,
+            FindingLog log,
+            Recurring recurring) {
         this.raw = raw;
         this.headings = headings;
         this.columns = columns;
@@ -81,7 +86,7 @@ final class TableRow {
     }
 
     /** Reports a fault of a cell; without words of its own it says what the column wants. */
-    void reportCell(FindingCode code, Column column, RawCell cell, String expected, String action) {
+    void reportCell(FindingCode code, SchemaColumn column, RawCell cell, String expected, String action) {
         if (cell.type() == RawCell.Type.MERGED) {
             return; // reported once for the region
         }
@@ -119,7 +124,7 @@ final class TableRow {
                 .orElse("");
     }
 
-    private String text(Column column, RawCell cell) {
+    private String text(SchemaColumn column, RawCell cell) {
         if (cell.type() == RawCell.Type.TEXT || cell.isNumber()) {
             return CellNumber.shown(cell);
         }
@@ -181,14 +186,14 @@ final class TableRow {
     }
 
     private Field number(String heading, boolean total) {
-        Column column = columns.get(heading);
+        SchemaColumn column = columns.get(heading);
         Unit own = column.unit().orElse(Unit.ONE);
         return numbers.number(column, cell(heading), headings.unit(heading).orElse(own), own, total);
     }
 
     /** A number, or a word that stands for one: {@code neutral}, {@code rt}. */
     Field numberOrWord(String heading) {
-        Column column = columns.get(heading);
+        SchemaColumn column = columns.get(heading);
         Optional<NumberText.Number> word = cell(heading)
                 .filter(c -> c.type() == RawCell.Type.TEXT)
                 .flatMap(c -> ScaleWord.of(column, TypedText.plain(c.text())));
@@ -245,7 +250,7 @@ final class TableRow {
      * @param notDetectedAllowed true where {@code n.d.} is a value
      */
     Field numberIn(String heading, Unit usual, Unit target, boolean notDetectedAllowed) {
-        Column column = columns.get(heading);
+        SchemaColumn column = columns.get(heading);
         Optional<RawCell> cell = cell(heading);
         if (notDetectedAllowed
                 && cell.isPresent()

@@ -13,10 +13,10 @@ import workuptally.book.files.RawTable;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.headings.OwnListFeed;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Need;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
 import workuptally.model.FindingCode;
 import workuptally.model.Place;
@@ -112,7 +112,7 @@ public final class TableRows {
 
     /** Hands over each row that holds something. */
     void forEach(Consumer<TableRow> reader) {
-        Map<String, Column> columns = table.columnsByHeading();
+        Map<String, SchemaColumn> columns = table.columnsByHeading();
         Recurring recurring = new Recurring();
         reportMerged();
         RowsAside.report(raw, headings.row(), log);
@@ -133,7 +133,8 @@ public final class TableRows {
         }
     }
 
-    private void readListed(RawRow row, Map<String, Column> columns, Recurring recurring, Consumer<TableRow> reader) {
+    private void readListed(
+            RawRow row, Map<String, SchemaColumn> columns, Recurring recurring, Consumer<TableRow> reader) {
         if (row.row() > headings.row() && wanted.test(row, headings)) {
             readRow(new TableRow(withMerged(row), headings, columns, log, recurring), reader);
         }
@@ -192,7 +193,7 @@ public final class TableRows {
         }
     }
 
-    private Optional<Column> firstHeadingIn(RawTable.MergedRegion region) {
+    private Optional<SchemaColumn> firstHeadingIn(RawTable.MergedRegion region) {
         return table.columns().stream()
                 .filter(column -> headings.has(column.heading()))
                 .filter(column -> {

@@ -26,10 +26,10 @@ import workuptally.book.files.RawCell;
 import workuptally.book.files.RawRow;
 import workuptally.book.files.RawTable;
 import workuptally.book.headings.MatchedHeadings;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.HeadingAliases;
 import workuptally.book.schema.Need;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.book.schema.Table;
 import workuptally.book.words.Unit;
 
@@ -84,7 +84,7 @@ final class TemplateSheet {
     void write(RawTable raw, HeadingAliases aliases, boolean withHelp) {
         Optional<MatchedHeadings> headings =
                 MatchedHeadings.find(raw, table, aliases, BookMarks.unknown(), new FindingLog());
-        Map<Integer, Column> byColumn = new java.util.HashMap<>();
+        Map<Integer, SchemaColumn> byColumn = new java.util.HashMap<>();
         headings.ifPresent(found -> table.columns().stream()
                 .filter(column -> found.has(column.heading()))
                 .forEach(column -> byColumn.put(found.place().columns().get(column.heading()), column)));
@@ -96,7 +96,7 @@ final class TemplateSheet {
                 target.setHeightInPoints(HEADING_HEIGHT_POINTS);
             }
             for (RawCell cell : row.cells()) {
-                Optional<Column> column = Optional.ofNullable(byColumn.get(cell.column()));
+                Optional<SchemaColumn> column = Optional.ofNullable(byColumn.get(cell.column()));
                 Cell written = target.createCell(cell.column());
                 if (row.row() == headingRow) {
                     writeHeading(written, cell, column, withHelp);
@@ -130,7 +130,7 @@ final class TemplateSheet {
         }
     }
 
-    private void layOut(RawTable raw, int headingRow, Map<Integer, Column> byColumn) {
+    private void layOut(RawTable raw, int headingRow, Map<Integer, SchemaColumn> byColumn) {
         printOnPagesAsWide(sheet);
         if (headingRow > 0) {
             sheet.createFreezePane(0, headingRow);
@@ -140,7 +140,7 @@ final class TemplateSheet {
                 .filter(row -> row.row() == headingRow)
                 .flatMap(row -> row.cells().stream())
                 .forEach(cell -> {
-                    Optional<Column> column = Optional.ofNullable(byColumn.get(cell.column()));
+                    Optional<SchemaColumn> column = Optional.ofNullable(byColumn.get(cell.column()));
                     sheet.setColumnWidth(cell.column(), 256 * widthInCharacters(cell.text(), column));
                     column.filter(TemplateSheet::isText)
                             .ifPresent(c -> sheet.setDefaultColumnStyle(cell.column(), styles.text()));
@@ -156,7 +156,7 @@ final class TemplateSheet {
         sheet.getPrintSetup().setFitHeight((short) 0);
     }
 
-    private static int widthInCharacters(String heading, Optional<Column> column) {
+    private static int widthInCharacters(String heading, Optional<SchemaColumn> column) {
         int least = column.map(c -> WIDE.getOrDefault(
                         c.heading(),
                         switch (c.kind()) {
@@ -170,14 +170,14 @@ final class TemplateSheet {
         return Math.min(60, Math.max(least, longestWord + 3));
     }
 
-    private static boolean isText(Column column) {
+    private static boolean isText(SchemaColumn column) {
         return switch (column.kind()) {
             case TEXT, LABELS, PARTS -> true;
             default -> false;
         };
     }
 
-    private void writeHeading(Cell cell, RawCell raw, Optional<Column> column, boolean withHelp) {
+    private void writeHeading(Cell cell, RawCell raw, Optional<SchemaColumn> column, boolean withHelp) {
         cell.setCellValue(cut(raw.text()));
         cell.setCellStyle(styles.heading(column.map(c -> c.need() == Need.KEY).orElse(false)));
         if (withHelp) {
@@ -185,7 +185,7 @@ final class TemplateSheet {
         }
     }
 
-    private String help(Column column) {
+    private String help(SchemaColumn column) {
         String unit = column.unit()
                 .map(Unit::symbol)
                 .filter(symbol -> !symbol.isEmpty())
@@ -213,8 +213,8 @@ final class TemplateSheet {
         note.setAddress(cell.getAddress()); // else it would belong to the cell that its box covers
     }
 
-    private void addList(Column column, int at, int headingRow) {
-        if (column.kind() != Column.Kind.CHOICE) {
+    private void addList(SchemaColumn column, int at, int headingRow) {
+        if (column.kind() != SchemaColumn.Kind.CHOICE) {
             return;
         }
         DataValidationHelper helper = sheet.getDataValidationHelper();
@@ -231,7 +231,7 @@ final class TemplateSheet {
         sheet.addValidationData(list);
     }
 
-    private void writeValue(Cell cell, String typed, Optional<Column> column) {
+    private void writeValue(Cell cell, String typed, Optional<SchemaColumn> column) {
         if (column.isEmpty()) {
             cell.setCellValue(cut(typed));
             if (table == Schema.LIMITS) {

@@ -55,7 +55,7 @@ public final class LabelsText {
     }
 
     private static List<String> parts(String part, Predicate<String> known) {
-        if (known.test(part) || MIXTURE.contains(Words.loose(part))) {
+        if (known.test(part) || MIXTURE.contains(BookWords.loose(part))) {
             return List.of(part);
         }
         List<String> range = range(part, known);
@@ -65,7 +65,7 @@ public final class LabelsText {
         for (String between : List.of(" ?& ?", " (?:and|und|et|with|mit) ", " ?/ ?", " ")) {
             List<String> pieces =
                     Arrays.stream(part.split(between)).map(String::strip).toList();
-            boolean all = pieces.stream().allMatch(p -> known.test(p) || MIXTURE.contains(Words.loose(p)));
+            boolean all = pieces.stream().allMatch(p -> known.test(p) || MIXTURE.contains(BookWords.loose(p)));
             boolean joined = between.contains("&") || between.contains("and");
             if (pieces.size() > 1 && (all || joined)) {
                 return pieces;
@@ -93,6 +93,6 @@ public final class LabelsText {
     }
 
     private static String mixture(String label) {
-        return MIXTURE.contains(Words.loose(label)) ? Step.REACTION_MIXTURE : label;
+        return MIXTURE.contains(BookWords.loose(label)) ? Step.REACTION_MIXTURE : label;
     }
 }

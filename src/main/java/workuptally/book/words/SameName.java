@@ -15,9 +15,10 @@ public final class SameName {
         if (same.isPresent() || wanted.isBlank()) {
             return same;
         }
-        String loose = Words.loose(TypedText.plain(wanted));
+        String loose = BookWords.loose(TypedText.plain(wanted));
         List<T> alike = things.stream()
-                .filter(thing -> Words.loose(TypedText.plain(name.apply(thing))).equals(loose))
+                .filter(thing ->
+                        BookWords.loose(TypedText.plain(name.apply(thing))).equals(loose))
                 .toList();
         return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
     }

@@ -8,7 +8,7 @@ public final class TypedText {
 
     /** The text with every sign folded to its plain form, spaces tidied. Superscript digits stay, they are no digits of the number. */
     public static String plain(String typed) {
-        String text = Words.tidy(typed);
+        String text = BookWords.tidy(typed);
         if (isAscii(text)) {
             return withoutQuote(text);
         }
@@ -16,7 +16,7 @@ public final class TypedText {
         for (int i = 0; i < text.length(); i++) {
             append(text.charAt(i), out);
         }
-        return withoutQuote(Words.tidy(out.toString()));
+        return withoutQuote(BookWords.tidy(out.toString()));
     }
 
     private static void append(char c, StringBuilder out) {

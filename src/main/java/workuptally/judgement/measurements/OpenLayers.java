@@ -19,6 +19,7 @@ import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
+import workuptally.tally.balance.Pooling;
 import workuptally.tally.layers.LayerTally;
 
 /**
@@ -32,12 +33,12 @@ public final class OpenLayers {
     private final RunTally tally;
     private final Map<String, LayerDecision> open = new LinkedHashMap<>();
     private final PossibleTests tests;
-    private final Pooling pooling;
+    private final CompositeSets pooling;
     private final List<Goal> goals = new ArrayList<>();
     private final List<Option> options = new ArrayList<>();
     private final Map<String, NextTest> byName = new LinkedHashMap<>();
 
-    private OpenLayers(RunTally tally, List<LayerDecision> decisions, PossibleTests tests, Pooling pooling) {
+    private OpenLayers(RunTally tally, List<LayerDecision> decisions, PossibleTests tests, CompositeSets pooling) {
         this.tally = tally;
         this.tests = tests;
         this.pooling = pooling;
@@ -56,9 +57,8 @@ public final class OpenLayers {
                 tally,
                 decisions,
                 new PossibleTests(tally, limits, substances),
-                new Pooling(
-                        new workuptally.tally.balance.Pooling(
-                                tally.run(), tally.evidence().meetings(), substances),
+                new CompositeSets(
+                        new Pooling(tally.run(), tally.evidence().meetings(), substances),
                         substances.reference().reactivity()));
     }
 

@@ -101,7 +101,7 @@ final class PossibleTests {
     Optional<NextTest> dryResidue(LayerTally layer) {
         List<String> names = unread(layer);
         OptionalDouble grams = allowedGrams(List.of(layer), names);
-        if (!Pooling.isClear(layer)
+        if (!CompositeSets.isClear(layer)
                 || grams.isEmpty()
                 || names.isEmpty()
                 || names.stream().anyMatch(name -> isByResidueAlone(layer, name) || isVolatile(name))

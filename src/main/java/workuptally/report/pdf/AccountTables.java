@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.SolventFlow;
 import workuptally.tally.waste.SolventUse;
@@ -52,7 +52,7 @@ final class AccountTables {
         }
         return List.of(
                 look.heading("Solvents, and what became of them"),
-                new Figure(look, new SolventFlow(look, solvents)),
+                new TaggedPicture(look, new SolventFlow(look, solvents)),
                 new TaggedTable(
                         look,
                         List.of(

@@ -126,7 +126,7 @@ final class BasisSummary {
     private void otherFindings(List<Block> blocks) {
         Set<String> ids = new HashSet<>();
         review.runs().forEach(r -> ids.add(r.id()));
-        ContainerRows containers = new ContainerRows(review);
+        RowsAboutContainers containers = new RowsAboutContainers(review);
         List<Finding> others = review.findings().stream()
                 .filter(f -> !ids.contains(f.run()) && containers.owner(f).isEmpty())
                 .toList();

@@ -45,7 +45,7 @@ final class ContainerPart {
     ContainerPart(Look look, Review review) {
         this.look = look;
         this.review = review;
-        this.findings = new ContainerRows(review).findings();
+        this.findings = new RowsAboutContainers(review).findings();
         this.limits = review.book().limits();
     }
 

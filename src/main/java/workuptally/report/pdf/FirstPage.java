@@ -13,7 +13,6 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Gap;
 import workuptally.report.pdf.layout.Heading;
 import workuptally.report.pdf.layout.Look;
@@ -21,6 +20,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.SignatureLines;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.RecoveryStrip;
 import workuptally.report.pdf.pictures.TopFigures;
@@ -65,7 +65,7 @@ final class FirstPage {
             blocks.add(new Paragraph(look, "The book holds no runs."));
         } else {
             blocks.add(new Gap(3));
-            blocks.add(new Figure(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
+            blocks.add(new TaggedPicture(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
         }
         actions(blocks);
         measurements(blocks);
@@ -211,7 +211,8 @@ final class FirstPage {
         if (!runs.isEmpty()) {
             Heading heading = look.heading("Where the product is, % of theory" + notDrawn(runs.size()));
             blocks.add(heading);
-            blocks.add(new Figure(look, new RecoveryStrip(look, runs, room - heading.height() - AROUND_A_FIGURE)));
+            blocks.add(
+                    new TaggedPicture(look, new RecoveryStrip(look, runs, room - heading.height() - AROUND_A_FIGURE)));
         }
     }
 

@@ -68,7 +68,7 @@ public final class PdfReport {
             flow.addTogether(new RunPart(look, review, run, places).blocks());
             flow.closeSection();
         }
-        section(flow, new SeriesSection(look, review, places).blocks());
+        section(flow, new SeriesPage(look, review, places).blocks());
         section(flow, new BasisSummary(look, review).blocks());
     }
 

@@ -16,7 +16,6 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Limit;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Gap;
 import workuptally.report.pdf.layout.Heading;
 import workuptally.report.pdf.layout.Look;
@@ -25,6 +24,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ContainerBoard;
 import workuptally.report.view.ContainerLine;
@@ -70,7 +70,7 @@ public final class SafetyReport {
         List<ContainerLine> containers = ContainerLine.of(review, look.figures());
         if (!containers.isEmpty()) {
             blocks.add(look.heading("Containers"));
-            blocks.add(new Figure(look, new ContainerBoard(look, containers)));
+            blocks.add(new TaggedPicture(look, new ContainerBoard(look, containers)));
         }
         proposals(look, review, blocks);
         AccountTables tables = new AccountTables(look);

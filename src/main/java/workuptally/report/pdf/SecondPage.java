@@ -8,11 +8,11 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ClassStrip;
 import workuptally.report.pdf.pictures.ContainerBoard;
@@ -192,19 +192,19 @@ final class SecondPage {
     private void trends(List<Block> blocks) {
         review.series().stream()
                 .filter(SeriesTally::repeats)
-                .sorted(Comparator.comparing(s -> SeriesSection.isQuiet(s) ? 1 : 0))
+                .sorted(Comparator.comparing(s -> SeriesPage.isQuiet(s) ? 1 : 0))
                 .limit(TRENDS)
                 .forEach(series -> {
                     blocks.add(look.subheading(SeriesVerdict.of(series, look.figures())));
                     if (series.together().isPresent()) {
                         if (!series.results().isEmpty()) {
-                            blocks.add(new Figure(
+                            blocks.add(new TaggedPicture(
                                     look,
                                     new ClassStrip(
                                             look, series, series.together().get())));
                         }
                     } else if (!series.history().isEmpty()) {
-                        blocks.add(new Figure(look, ControlChart.ofYields(look, series)));
+                        blocks.add(new TaggedPicture(look, ControlChart.ofYields(look, series)));
                     }
                 });
     }
@@ -213,7 +213,7 @@ final class SecondPage {
         WasteBars waste = WasteBars.of(review, look.figures(), STREAMS);
         if (!waste.bars().isEmpty()) {
             blocks.add(look.subheading(waste.title()));
-            blocks.add(new Figure(
+            blocks.add(new TaggedPicture(
                     look,
                     new ValueBars(
                             look,
@@ -240,7 +240,8 @@ final class SecondPage {
                 + (full == 0 ? "none above its largest fill now" : full + " above the largest fill now")
                 + due()
                 + (lines.size() > CONTAINERS ? "; " + CONTAINERS + " of " + lines.size() + " shown" : "")));
-        blocks.add(new Figure(look, new ContainerBoard(look, lines.subList(0, Math.min(CONTAINERS, lines.size())))));
+        blocks.add(new TaggedPicture(
+                look, new ContainerBoard(look, lines.subList(0, Math.min(CONTAINERS, lines.size())))));
     }
 
     private String due() {

@@ -44,7 +44,7 @@ record Changes(
      * @param cell the cell
      * @param field what is read instead
      */
-    record Number(Cell cell, Field field) {}
+    record Number(BookCell cell, Field field) {}
 
     /**
      * An actual amount in another unit.
@@ -159,7 +159,7 @@ record Changes(
     }
 
     /** What is read in a cell of several numbers instead of one of them, if something is. */
-    Optional<Entered> in(Cell part) {
+    Optional<Entered> in(BookCell part) {
         return numbers.stream()
                 .filter(n -> n.cell().is(part.row(), part.heading(), part.part()))
                 .findFirst()

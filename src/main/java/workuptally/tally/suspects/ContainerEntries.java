@@ -21,11 +21,11 @@ final class ContainerEntries {
         container
                 .tareGrams()
                 .entered()
-                .ifPresent(t -> all.add(new Entry(Cell.of(t), t, "tare" + of, Sort.TARE, container.id())));
+                .ifPresent(t -> all.add(new Entry(BookCell.of(t), t, "tare" + of, Sort.TARE, container.id())));
         container
                 .grossThenGrams()
                 .entered()
-                .ifPresent(g -> all.add(new Entry(Cell.of(g), g, "gross" + of, Sort.GROSS, container.id())));
+                .ifPresent(g -> all.add(new Entry(BookCell.of(g), g, "gross" + of, Sort.GROSS, container.id())));
         for (Container.Content content : container.contentsThen()) {
             if (content.massGrams() > 0) {
                 all.add(new Entry(
@@ -36,12 +36,12 @@ final class ContainerEntries {
                         ""));
             }
         }
-        transfers.forEach(t -> all.addAll(Entries.of(t)));
+        transfers.forEach(t -> all.addAll(BalanceEntries.of(t)));
         return all;
     }
 
-    private static Cell cell(Container container, Container.Content content) {
-        return new Cell(container.row(), Headings.CONTENTS_THEN, content.substance());
+    private static BookCell cell(Container container, Container.Content content) {
+        return new BookCell(container.row(), Headings.CONTENTS_THEN, content.substance());
     }
 
     private static Entered typed(Container container, Container.Content content) {

@@ -12,7 +12,7 @@ import workuptally.model.RowPlace;
  * @param sort what kind of figure it is
  * @param vessel vessel of a weighing; empty for another figure
  */
-record Entry(Cell cell, Entered number, String what, Sort sort, String vessel) {
+record Entry(BookCell cell, Entered number, String what, Sort sort, String vessel) {
     /** Kinds of figures, with the values that can be meant. */
     enum Sort {
         AMOUNT(0, 1e7, true),

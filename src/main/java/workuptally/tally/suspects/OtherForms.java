@@ -68,8 +68,8 @@ final class OtherForms {
                 .ifPresent(typed -> {
                     Entered meant = new Entered(
                             new TypedNumber(typed).with(molarMass.getAsDouble()), product.row(), typed.heading());
-                    numbers.add(new Changes.Number(Cell.of(typed), meant));
-                    places.add(Cell.of(typed).place());
+                    numbers.add(new Changes.Number(BookCell.of(typed), meant));
+                    places.add(BookCell.of(typed).place());
                 });
         all.add(new Hypothesis(
                 Changes.ofForm(product.row(), formula, numbers),

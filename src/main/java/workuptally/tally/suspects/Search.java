@@ -106,7 +106,7 @@ final class Search {
     /** Slips with what they would leave, the numbers along a straight line, the words by tallying. */
     private List<Screened> screened(List<Entry> entries, Slips slips, List<Hypothesis> ofWords) {
         List<Screened> all = new ArrayList<>();
-        Map<Cell, Line> lines = new LinkedHashMap<>();
+        Map<BookCell, Line> lines = new LinkedHashMap<>();
         for (Entry entry : entries) {
             double nudge = NUDGE * entry.number().value();
             Line line = new Line(entry.number().value(), nudge, ofOff.apply(Slips.nudged(entry, nudge)));
@@ -131,7 +131,7 @@ final class Search {
     }
 
     /** Only of what is off: a line that far says little of an estimate, and the trial in earnest looks at the rest. */
-    private Map<String, Check> predicted(Map<Cell, Line> lines, Hypothesis hypothesis) {
+    private Map<String, Check> predicted(Map<BookCell, Line> lines, Hypothesis hypothesis) {
         Map<String, Check> predicted = new LinkedHashMap<>(off);
         for (Changes.Number number : hypothesis.changes().numbers()) {
             Line line = lines.get(number.cell());

@@ -50,7 +50,7 @@ public final class Suspects {
         if (tally.run().status() == Run.Status.PLANNED) {
             return RunSuspects.NONE;
         }
-        if (Entries.lacksReading(tally.run())) {
+        if (BalanceEntries.lacksReading(tally.run())) {
             return new RunSuspects(List.of(), new MissingEntries(register).of(tally.run()), ReconciledBalance.NONE);
         }
         List<Suspect> found = new ArrayList<>(new MissingEntries(register).of(tally.run()));
@@ -100,10 +100,10 @@ public final class Suspects {
             if (search.offNames().isEmpty() || lacksStep()) {
                 return List.of();
             }
-            List<Entry> entries = new ArrayList<>(Entries.of(run));
+            List<Entry> entries = new ArrayList<>(BalanceEntries.of(run));
             entries.removeIf(e -> e.sort() == Entry.Sort.DENSITY && isOfTheTable(e));
-            checks.transfersOf(run).forEach(t -> entries.addAll(Entries.of(t)));
-            List<Hypothesis> ofWords = new ArrayList<>(new Portions(balances).list());
+            checks.transfersOf(run).forEach(t -> entries.addAll(BalanceEntries.of(t)));
+            List<Hypothesis> ofWords = new ArrayList<>(new MistypedWords(balances).list());
             ofWords.addAll(new OtherForms(run, own, entryChecks).list());
             List<Suspect> found =
                     search.list(entries, new Slips(this::formula, entries, register, entryChecks, own), ofWords);

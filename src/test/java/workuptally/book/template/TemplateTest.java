@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
 import workuptally.book.files.ReadingOptions;
-import workuptally.book.schema.Column;
 import workuptally.book.schema.Schema;
+import workuptally.book.schema.SchemaColumn;
 import workuptally.model.Book;
 import workuptally.model.Limit;
 
@@ -57,7 +57,7 @@ class TemplateTest {
             for (int i = 0; i < Schema.TABLES.size(); i++) {
                 assertEquals(Schema.TABLES.get(i).name(), workbook.getSheetName(i + 1));
                 Row headings = workbook.getSheetAt(i + 1).getRow(0);
-                for (Column column : Schema.TABLES.get(i).columns()) {
+                for (SchemaColumn column : Schema.TABLES.get(i).columns()) {
                     int at = Schema.TABLES.get(i).columns().indexOf(column);
                     assertEquals(column.headingWithUnit(), headings.getCell(at).getStringCellValue());
                 }

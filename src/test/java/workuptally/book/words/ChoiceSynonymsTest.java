@@ -47,7 +47,7 @@ class ChoiceSynonymsTest {
 
     @Test
     void fileThatComesWithTheProgramIsSound() {
-        ChoiceSynonyms words = new ChoiceSynonyms(Words::loose);
+        ChoiceSynonyms words = new ChoiceSynonyms(BookWords::loose);
         assertEquals(Optional.of(Layer.Phase.MOTHER_LIQUOR), words.find(Layer.Phase.class, "Mutterlauge"));
         assertTrue(words.find(Step.Operation.class, "verdünnt").isPresent());
     }

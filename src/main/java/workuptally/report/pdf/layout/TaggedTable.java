@@ -196,7 +196,7 @@ public final class TaggedTable implements Block {
         float x = left(flow, column);
         float top = flow.cursor();
         Rectangle area = new Rectangle(x, top - height, x + layout.width(column), top);
-        PdfStructureElement figure = Figure.element(look, cell, drawing.alternative(), area);
+        PdfStructureElement figure = TaggedPicture.element(look, cell, drawing.alternative(), area);
         flow.tagged(figure, () -> drawing.draw(flow, x, top, layout.width(column), height));
     }
 

@@ -5,9 +5,9 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.List;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
+import workuptally.report.pdf.layout.TaggedPicture;
 
 /** A balance: its figures in a sentence on the left, its bar on the right. */
 public final class ClosureRow implements Block {
@@ -59,7 +59,7 @@ public final class ClosureRow implements Block {
         });
         float left = flow.left() + textWidth(look) + BETWEEN;
         Rectangle area = new Rectangle(left, top - bar.height(), left + barWidth(look), top);
-        PdfStructureElement figure = Figure.element(look, flow.section(), bar.alternative(), area);
+        PdfStructureElement figure = TaggedPicture.element(look, flow.section(), bar.alternative(), area);
         flow.tagged(figure, () -> bar.draw(flow, left, top - 1));
         flow.move(height());
     }

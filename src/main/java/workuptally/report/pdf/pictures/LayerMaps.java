@@ -7,10 +7,10 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Picture;
+import workuptally.report.pdf.layout.TaggedPicture;
 
 /**
  * The maps of a run: one of all steps for the product that leads, and for each further product that was found somewhere a small one of the
@@ -46,9 +46,9 @@ public final class LayerMaps {
                 .toList();
         List<Block> blocks = new ArrayList<>();
         if (leading.fits()) {
-            blocks.add(new Figure(look, leading));
+            blocks.add(new TaggedPicture(look, leading));
         }
-        rows(further).forEach(row -> blocks.add(new Figure(look, row)));
+        rows(further).forEach(row -> blocks.add(new TaggedPicture(look, row)));
         return blocks;
     }
 

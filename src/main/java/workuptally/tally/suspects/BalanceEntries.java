@@ -19,13 +19,13 @@ import workuptally.model.Transfer;
 import workuptally.tally.suspects.Entry.Sort;
 
 /** The numbers of a run that its balances rest on, in order of the tables. */
-final class Entries {
+final class BalanceEntries {
     private final List<Entry> list = new ArrayList<>();
 
-    private Entries() {}
+    private BalanceEntries() {}
 
     static List<Entry> of(Run run) {
-        Entries entries = new Entries();
+        BalanceEntries entries = new BalanceEntries();
         run.products().forEach(entries::product);
         run.charges().forEach(entries::charge);
         run.orderedSteps().forEach(entries::step);
@@ -37,7 +37,7 @@ final class Entries {
 
     /** The amount of a transfer. */
     static List<Entry> of(Transfer transfer) {
-        Entries entries = new Entries();
+        BalanceEntries entries = new BalanceEntries();
         entries.add(
                 transfer.row(),
                 Headings.AMOUNT,
@@ -140,7 +140,7 @@ final class Entries {
         if (field instanceof Entered number
                 && number.value() > 0
                 && (number.qualifier() == Qualifier.EXACT || number.qualifier() == Qualifier.ABOUT)) {
-            list.add(new Entry(new Cell(row, heading), number, what, sort, vessel));
+            list.add(new Entry(new BookCell(row, heading), number, what, sort, vessel));
         }
     }
 }

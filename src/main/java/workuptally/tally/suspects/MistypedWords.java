@@ -17,10 +17,10 @@ import workuptally.tally.layers.LayerIdentity;
 import workuptally.tally.layers.LayerTally;
 
 /** What may have been meant by the words of a row instead: another unit, labels the other way round, a layer that is no second one. */
-final class Portions {
+final class MistypedWords {
     private final RunBalances balances;
 
-    Portions(RunBalances balances) {
+    MistypedWords(RunBalances balances) {
         this.balances = balances;
     }
 

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Figures that the code under test gives for a case, by the names the data file expects. */
-final class Figures {
+final class CaseFigures {
     private final Map<String, Double> byName = new LinkedHashMap<>();
 
-    Figures with(String name, double value) {
+    CaseFigures with(String name, double value) {
         byName.put(name, value);
         return this;
     }

@@ -9,11 +9,11 @@ import workuptally.model.Severity;
 import workuptally.report.view.Wording;
 
 /** Findings on the terminal. */
-final class FindingLines {
+final class TerminalFindings {
     private static final int LABEL_WIDTH = 11;
     private static final String INDENT = "  ";
 
-    private FindingLines() {}
+    private TerminalFindings() {}
 
     /** Number of findings of each severity in words: {@code 1 stop, 2 holds, 9 checks, 4 notes}. */
     static String counts(List<Finding> findings) {

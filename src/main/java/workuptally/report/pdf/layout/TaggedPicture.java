@@ -9,13 +9,13 @@ import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
 
 /** A picture in the flow, tagged with its alternative text. */
-public final class Figure implements Block {
+public final class TaggedPicture implements Block {
     private static final float BELOW = 4;
 
     private final Look look;
     private final Picture picture;
 
-    public Figure(Look look, Picture picture) {
+    public TaggedPicture(Look look, Picture picture) {
         this.look = look;
         this.picture = picture;
     }

@@ -13,11 +13,11 @@ import workuptally.model.Place;
 import workuptally.model.RowPlace;
 
 /** The rows of the book that tell of each container: its own, and those of the transfers into it. */
-final class ContainerRows {
+final class RowsAboutContainers {
     private final Review review;
     private final Map<Row, String> containers = new HashMap<>();
 
-    ContainerRows(Review review) {
+    RowsAboutContainers(Review review) {
         this.review = review;
         for (ContainerReview container : review.containers()) {
             add(container.tally().container().row(), container.id());

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import workuptally.property.CsvTables.Row;
 
 /** The rows of one run, with the containers its transfers name, to be put into a book as often as wanted, each time under another name. */
-final class RunRows {
+final class RowsOfRun {
     private static final List<String> OF_THE_BOOK =
             List.of("limits.csv", "vessels.csv", "history.csv", "corrections.csv");
 
@@ -16,7 +16,7 @@ final class RunRows {
     private final CsvTables book;
     private final Map<String, List<List<String>>> rows = new LinkedHashMap<>();
 
-    private RunRows(CsvTables book, String run) {
+    private RowsOfRun(CsvTables book, String run) {
         this.run = run;
         this.book = book;
         for (String table : book.names()) {
@@ -34,9 +34,9 @@ final class RunRows {
         }
     }
 
-    static List<RunRows> of(CsvTables book) {
+    static List<RowsOfRun> of(CsvTables book) {
         return book.rows("runs.csv").stream()
-                .map(r -> new RunRows(book, r.get("Run")))
+                .map(r -> new RowsOfRun(book, r.get("Run")))
                 .toList();
     }
 
@@ -52,31 +52,31 @@ final class RunRows {
     }
 
     /** Everything that can happen to one of its readings. */
-    List<Reading> readings() {
-        List<Reading> readings = new ArrayList<>();
-        Reading.COLUMNS.forEach((table, headings) -> {
+    List<WorsenedReading> readings() {
+        List<WorsenedReading> readings = new ArrayList<>();
+        WorsenedReading.COLUMNS.forEach((table, headings) -> {
             List<List<String>> cells = rows.getOrDefault(table, List.of());
             for (int row : IntStream.range(0, cells.size()).toArray()) {
                 Row typed = new Row(book.headings(table), cells.get(row));
                 boolean deleted = false;
                 for (String heading : headings) {
-                    for (Reading.Worse worse : Reading.Worse.values()) {
-                        Reading reading = new Reading(table, row, heading, worse);
-                        boolean again = worse == Reading.Worse.DELETED && deleted;
+                    for (WorsenedReading.Worse worse : WorsenedReading.Worse.values()) {
+                        WorsenedReading reading = new WorsenedReading(table, row, heading, worse);
+                        boolean again = worse == WorsenedReading.Worse.DELETED && deleted;
                         if (!again && reading.applies(typed)) {
                             readings.add(reading);
-                            deleted |= worse == Reading.Worse.DELETED;
+                            deleted |= worse == WorsenedReading.Worse.DELETED;
                         }
                     }
                 }
             }
         });
-        readings.sort(java.util.Comparator.comparing(Reading::table).thenComparing(Reading::row));
+        readings.sort(java.util.Comparator.comparing(WorsenedReading::table).thenComparing(WorsenedReading::row));
         return readings;
     }
 
     /** Puts the run into a book under another name, with containers and a series of its own. */
-    void addTo(CsvTables target, String name, List<Reading> worsened) {
+    void addTo(CsvTables target, String name, List<WorsenedReading> worsened) {
         for (Map.Entry<String, List<List<String>>> table : rows.entrySet()) {
             List<String> headings = book.headings(table.getKey());
             List<List<String>> copies = new ArrayList<>();
@@ -112,7 +112,7 @@ final class RunRows {
         }
     }
 
-    String describe(Reading reading) {
+    String describe(WorsenedReading reading) {
         List<String> cells = rows.get(reading.table()).get(reading.row());
         return run + " " + reading + " of " + cells;
     }

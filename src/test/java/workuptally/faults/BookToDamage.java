@@ -19,7 +19,7 @@ import workuptally.book.files.ReadingOptions;
 import workuptally.book.template.Template;
 
 /** A few runs of the example week, small enough to be damaged and read thousands of times. */
-final class SmallBook {
+final class BookToDamage {
     /** Runs of different kinds: an extraction, an ether without a tare, a repeated preparation. */
     static final List<String> RUNS = List.of("R26-042", "R26-047", "R26-051");
 
@@ -35,7 +35,7 @@ final class SmallBook {
             "nmr-assays.csv",
             "transfers.csv");
 
-    private SmallBook() {}
+    private BookToDamage() {}
 
     /** Rows of cells, the headings first, by file name. */
     static Map<String, List<List<String>>> tables() {

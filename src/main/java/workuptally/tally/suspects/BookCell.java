@@ -11,14 +11,14 @@ import workuptally.model.RowPlace;
  * @param heading heading of the schema under which it stands
  * @param part which of several numbers in it, by its name; empty where it holds one
  */
-record Cell(RowPlace row, String heading, String part) {
+record BookCell(RowPlace row, String heading, String part) {
     /** A cell of one number. */
-    Cell(RowPlace row, String heading) {
+    BookCell(RowPlace row, String heading) {
         this(row, heading, "");
     }
 
-    static Cell of(Entered entered) {
-        return new Cell(entered.row(), entered.heading());
+    static BookCell of(Entered entered) {
+        return new BookCell(entered.row(), entered.heading());
     }
 
     Place place() {

@@ -4,13 +4,13 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Takes an amount off the end of a name, {@code acetone 1950 g}. */
-final class Amounts {
+final class TrailingAmount {
     private static final Set<String> UNITS = Set.of("kg", "g", "mg", "L", "l", "mL", "ml");
 
     private static final Pattern WHOLE =
             Pattern.compile("\\d+(?:[.,]\\d+)? ?(?:[km]?g|[mµμ]?[Ll]|m?mol|eq\\.?|equiv\\.?|Äq\\.?)");
 
-    private Amounts() {}
+    private TrailingAmount() {}
 
     /** Whether a text says how much was taken and nothing else, {@code 50 mL}, {@code 0.5 eq}: no word about what it is. */
     static boolean isAmount(String text) {

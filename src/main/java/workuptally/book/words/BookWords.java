@@ -10,14 +10,14 @@ import workuptally.model.Assay;
 import workuptally.model.Step;
 
 /** Words of the choice columns, and the loose comparison by which names, headings and choices are matched. */
-public final class Words {
-    private static final ChoiceSynonyms SYNONYMS = new ChoiceSynonyms(Words::spelling);
+public final class BookWords {
+    private static final ChoiceSynonyms SYNONYMS = new ChoiceSynonyms(BookWords::spelling);
 
-    private Words() {}
+    private BookWords() {}
 
     /** The words of a choice, in order. */
     public static List<String> of(Enum<?>[] values) {
-        return Arrays.stream(values).map(Words::word).toList();
+        return Arrays.stream(values).map(BookWords::word).toList();
     }
 
     /** The word for one value, {@code mother liquor}. */

@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Earlier batches of a series, by the JSON that this program wrote of them, beside the unassayed layers of the next one. */
-class ExperienceTest {
+class EarlierBatchesTest {
     /** Results of six earlier batches, mg/mL in 100 mL of 20.0 g theory: 0.20 to 0.30 % of theory. */
     private static final String[] EARLIER = {"0.40", "0.44", "0.48", "0.52", "0.56", "0.60"};
 
@@ -56,7 +56,7 @@ class ExperienceTest {
             String run = "B-" + (i + 1);
             String row = run + ",%s,P,HPLC," + EARLIER[i] + ",mg/mL\n";
             Path book = book(run, i + 1, row.formatted("A1") + row.formatted("A2"), "");
-            Call call = Call.of("review", book, "--out", earlier());
+            Call call = Call.of("review", book, "--out", earlier(), "--reports", "json");
             assertTrue(call.code() < 2, call::err);
         }
     }
@@ -65,8 +65,8 @@ class ExperienceTest {
         Path book = book("B-9", 9, "", limits);
         Path out = folder.resolve("out");
         Call call = experience
-                ? Call.of("review", book, "--experience", earlier(), "--out", out)
-                : Call.of("review", book, "--out", out);
+                ? Call.of("review", book, "--experience", earlier(), "--out", out, "--reports", "json")
+                : Call.of("review", book, "--out", out, "--reports", "json");
         assertTrue(call.code() < 2, call::err);
         return new ObjectMapper().readTree(Files.readString(out.resolve("B-9-review.json")));
     }

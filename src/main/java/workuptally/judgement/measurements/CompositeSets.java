@@ -9,14 +9,15 @@ import java.util.Set;
 import workuptally.model.Layer;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
+import workuptally.tally.balance.Pooling;
 import workuptally.tally.layers.LayerTally;
 
 /**
  * Which layers may stand in one composite sample: clear liquids of one phase whose contents no table knows to react with each other, not even
  * in an ordinary way, since a small vial is closed and no funnel that is vented; and of which every material is known.
  */
-final class Pooling {
-    private final workuptally.tally.balance.Pooling ofTheRun;
+final class CompositeSets {
+    private final Pooling ofTheRun;
     private final Reactivity reactivity;
 
     /**
@@ -24,7 +25,7 @@ final class Pooling {
      *
      * @param ofTheRun what may not be put together in any composite sample
      */
-    Pooling(workuptally.tally.balance.Pooling ofTheRun, Reactivity reactivity) {
+    CompositeSets(Pooling ofTheRun, Reactivity reactivity) {
         this.ofTheRun = ofTheRun;
         this.reactivity = reactivity;
     }

@@ -16,7 +16,7 @@ import workuptally.judgement.RunReview;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.tally.series.SeriesTally;
 
-class SeriesSectionTest {
+class SeriesPageTest {
     private static String text(Review review) throws IOException {
         return PdfText.dense(PdfText.bytes(review, PdfOptions.standard()));
     }
@@ -62,7 +62,7 @@ class SeriesSectionTest {
     @Test
     void seriesWithoutASignalIsToldInFrontAlone() throws IOException {
         Review review = InventedReviews.demoWeek();
-        assertTrue(SeriesSection.isQuiet(review.series().stream()
+        assertTrue(SeriesPage.isQuiet(review.series().stream()
                 .filter(s -> s.series().equals("M-03"))
                 .findFirst()
                 .orElseThrow()));

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.report.pdf.layout.Block;
-import workuptally.report.pdf.layout.Figure;
 import workuptally.report.pdf.layout.Gap;
 import workuptally.report.pdf.layout.Heading;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
+import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ClassStrip;
 import workuptally.report.pdf.pictures.ControlChart;
@@ -21,7 +21,7 @@ import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */
-final class SeriesSection {
+final class SeriesPage {
     /** Where the section begins. */
     static final String PLACE = "series";
 
@@ -29,7 +29,7 @@ final class SeriesSection {
     private final List<SeriesTally> series;
     private final RunPlaces places;
 
-    SeriesSection(Look look, Review review, RunPlaces places) {
+    SeriesPage(Look look, Review review, RunPlaces places) {
         this.look = look;
         this.series = review.series().stream()
                 .filter(s -> s.repeats() && !(isQuiet(s) && s.together().isEmpty()))
@@ -72,7 +72,7 @@ final class SeriesSection {
             return;
         }
         blocks.add(Paragraph.lead(look, basis(one), look.body()));
-        blocks.add(new Figure(look, ControlChart.ofYieldsAndRanges(look, one)));
+        blocks.add(new TaggedPicture(look, ControlChart.ofYieldsAndRanges(look, one)));
         List<SeriesTally.Result> told = one.together().isPresent()
                 ? one.results().stream().filter(r -> !r.signals().isEmpty()).toList()
                 : one.results();
@@ -128,7 +128,7 @@ final class SeriesSection {
     private void together(List<Block> blocks, SeriesTally one, SeriesTally.Together group) {
         blocks.add(Paragraph.lead(look, summary(group), look.body()));
         if (!one.results().isEmpty()) {
-            blocks.add(new Figure(look, new ClassStrip(look, one, group)));
+            blocks.add(new TaggedPicture(look, new ClassStrip(look, one, group)));
         }
         named(blocks, "Outliers, further than 3.5 robust spreads from the median", group.outliers());
         named(blocks, "Numbers equal to those of an earlier run, to the last digit", group.copies());

@@ -19,7 +19,7 @@ import workuptally.model.Field;
  * @param choices words to choose from; empty unless {@code CHOICE}
  * @param help one line of help for the person who fills it in
  */
-public record Column(
+public record SchemaColumn(
         String heading, Kind kind, Optional<Unit> unit, Need need, Range range, List<String> choices, String help) {
 
     /** Columns of amounts that an analysis can leave at a limit. */
@@ -45,36 +45,36 @@ public record Column(
         SETTING
     }
 
-    static Column number(String heading, Unit unit, Need need, Range range, String help) {
-        return new Column(heading, Kind.NUMBER, Optional.of(unit), need, range, List.of(), help);
+    static SchemaColumn number(String heading, Unit unit, Need need, Range range, String help) {
+        return new SchemaColumn(heading, Kind.NUMBER, Optional.of(unit), need, range, List.of(), help);
     }
 
     /** The same column, as a detail in a row whose theory does not need it. */
-    public Column detailIf(boolean aside) {
-        return aside ? new Column(heading, kind, unit, Need.DETAIL, range, choices, help) : this;
+    public SchemaColumn detailIf(boolean aside) {
+        return aside ? new SchemaColumn(heading, kind, unit, Need.DETAIL, range, choices, help) : this;
     }
 
-    static Column numberWithUnit(String heading, Need need, Range range, String help) {
-        return new Column(heading, Kind.NUMBER_WITH_UNIT, Optional.empty(), need, range, List.of(), help);
+    static SchemaColumn numberWithUnit(String heading, Need need, Range range, String help) {
+        return new SchemaColumn(heading, Kind.NUMBER_WITH_UNIT, Optional.empty(), need, range, List.of(), help);
     }
 
-    static Column choice(String heading, Need need, List<String> choices, String help) {
-        return new Column(heading, Kind.CHOICE, Optional.empty(), need, Range.ANY, List.copyOf(choices), help);
+    static SchemaColumn choice(String heading, Need need, List<String> choices, String help) {
+        return new SchemaColumn(heading, Kind.CHOICE, Optional.empty(), need, Range.ANY, List.copyOf(choices), help);
     }
 
-    static Column words(String heading, Kind kind, Need need, String help) {
-        return new Column(heading, kind, Optional.empty(), need, Range.ANY, List.of(), help);
+    static SchemaColumn words(String heading, Kind kind, Need need, String help) {
+        return new SchemaColumn(heading, kind, Optional.empty(), need, Range.ANY, List.of(), help);
     }
 
-    static Column text(String heading, String help) {
+    static SchemaColumn text(String heading, String help) {
         return words(heading, Kind.TEXT, Need.DETAIL, help);
     }
 
-    static Column key(String heading, String help) {
+    static SchemaColumn key(String heading, String help) {
         return words(heading, Kind.TEXT, Need.KEY, help);
     }
 
-    static Column date(String heading, String help) {
+    static SchemaColumn date(String heading, String help) {
         return words(heading, Kind.DATE, Need.DETAIL, help);
     }
 

@@ -16,7 +16,7 @@ import workuptally.property.CsvTables.Row;
  * @param heading its column
  * @param worse what happens to it
  */
-record Reading(String table, int row, String heading, Worse worse) {
+record WorsenedReading(String table, int row, String heading, Worse worse) {
     /** Columns that hold readings; what a row declares (names, kinds, formulas, limits, what a step gives) is no reading. */
     static final Map<String, List<String>> COLUMNS = Map.of(
             "charges.csv", List.of("Actual amount", "Titre (mol/L)"),

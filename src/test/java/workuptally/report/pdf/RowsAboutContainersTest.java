@@ -17,7 +17,7 @@ import workuptally.reference.Reference;
 import workuptally.report.view.Wording;
 import workuptally.speed.ReplicatedWeek;
 
-class ContainerRowsTest {
+class RowsAboutContainersTest {
     private static final String COPY = "-0001";
 
     @TempDir
@@ -28,7 +28,7 @@ class ContainerRowsTest {
         new ReplicatedWeek(Path.of("input-templates/demo-week"), 20).writeCsv(folder);
         Review review = new ReviewBuilder(Reference.load(), "test")
                 .review(new BookReader(ReadingOptions.defaults()).read(folder));
-        Map<String, List<Finding>> findings = new ContainerRows(review).findings();
+        Map<String, List<Finding>> findings = new RowsAboutContainers(review).findings();
         assertTrue(findings.keySet().stream().anyMatch(id -> id.endsWith(COPY)), findings.keySet()::toString);
         findings.forEach((id, own) -> own.forEach(finding -> {
             assertTrue(

@@ -11,7 +11,7 @@ import workuptally.material.Strength.Kind;
  * @param from index of its first character
  * @param to index behind its last one
  */
-record Figure(Strength strength, int from, int to) {
+record PlacedStrength(Strength strength, int from, int to) {
     private static final int MOST_DIGITS = 9;
 
     /** Unit spellings, the longer ones first; per cent without a word is by mass until what it is of says otherwise. */
@@ -34,18 +34,18 @@ record Figure(Strength strength, int from, int to) {
     }
 
     /** A strength that a text begins with. */
-    static Optional<Figure> leading(String text) {
+    static Optional<PlacedStrength> leading(String text) {
         int at = number(text, 0);
         return at == 0 ? Optional.empty() : withUnit(text, 0, at).filter(f -> isFollowed(text, f));
     }
 
     /** A strength that a text ends with. */
-    static Optional<Figure> trailing(String text) {
+    static Optional<PlacedStrength> trailing(String text) {
         for (int from = text.length() - 1; from >= 0; from--) {
             boolean begins = isDigit(text, from) && (from == 0 || !continuesNumber(text, from - 1));
             if (begins && (from == 0 || isBoundary(text.charAt(from - 1)))) {
                 int at = number(text, from);
-                Optional<Figure> figure = withUnit(text, from, at).filter(f -> f.to() == text.length());
+                Optional<PlacedStrength> figure = withUnit(text, from, at).filter(f -> f.to() == text.length());
                 if (figure.isPresent()) {
                     return figure;
                 }
@@ -66,7 +66,7 @@ record Figure(Strength strength, int from, int to) {
         return c == ' ' || c == ',' || c == '(' || c == '~' || c == '<' || c == '>' || c == '\u2264';
     }
 
-    private static boolean isFollowed(String text, Figure figure) {
+    private static boolean isFollowed(String text, PlacedStrength figure) {
         if (figure.to() >= text.length()) {
             return false;
         }
@@ -94,7 +94,7 @@ record Figure(Strength strength, int from, int to) {
         return index < text.length() && text.charAt(index) >= '0' && text.charAt(index) <= '9';
     }
 
-    private static Optional<Figure> withUnit(String text, int from, int behindNumber) {
+    private static Optional<PlacedStrength> withUnit(String text, int from, int behindNumber) {
         int at = behindNumber;
         double value = value(text.substring(from, at));
         if (at < text.length() - 1 && text.charAt(at) == '-' && isDigit(text, at + 1)) {
@@ -112,29 +112,29 @@ record Figure(Strength strength, int from, int to) {
         for (Unit unit : Unit.values()) {
             for (String spelling : unit.spellings) {
                 if (plain.startsWith(spelling)) {
-                    return Optional.of(new Figure(Strength.of(unit.kind, value), from, at + spelling.length()));
+                    return Optional.of(new PlacedStrength(Strength.of(unit.kind, value), from, at + spelling.length()));
                 }
             }
         }
         return value > 0 ? ofLetters(rest, value, from, at, at > behind) : Optional.empty();
     }
 
-    private static Optional<Figure> ofLetters(String rest, double value, int from, int at, boolean spaced) {
+    private static Optional<PlacedStrength> ofLetters(String rest, double value, int from, int at, boolean spaced) {
         if (rest.startsWith("mM")) {
-            return Optional.of(new Figure(Strength.of(Kind.MOLES_PER_LITRE, value / 1000), from, at + 2));
+            return Optional.of(new PlacedStrength(Strength.of(Kind.MOLES_PER_LITRE, value / 1000), from, at + 2));
         }
         boolean alone = rest.length() == 1 || rest.length() > 1 && " (,)".indexOf(rest.charAt(1)) >= 0;
         if (!alone) {
             return Optional.empty();
         }
         return switch (rest.charAt(0)) {
-            case 'M' -> Optional.of(new Figure(Strength.of(Kind.MOLES_PER_LITRE, value), from, at + 1));
-            case 'N' -> Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1));
+            case 'M' -> Optional.of(new PlacedStrength(Strength.of(Kind.MOLES_PER_LITRE, value), from, at + 1));
+            case 'N' -> Optional.of(new PlacedStrength(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1));
             // A small n is how normal solutions are written in German; a small m is metre, milli and molal, and left
             // alone.
             case 'n' ->
                 spaced && rest.length() > 1
-                        ? Optional.of(new Figure(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
+                        ? Optional.of(new PlacedStrength(Strength.of(Kind.EQUIVALENTS_PER_LITRE, value), from, at + 1))
                         : Optional.empty();
             default -> Optional.empty();
         };

@@ -12,7 +12,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.Wash;
 
 /** Reads one written name into its parts. */
-final class Reading {
+final class NameReading {
     private static final int DEEPEST = 3;
     private static final String IN = " in ";
     private static final Pattern JOINTS_OF_A_RATIO = Pattern.compile("\\s+-\\s+|\\s*[\u2013\u2014]\\s*|-");
@@ -26,7 +26,7 @@ final class Reading {
     private final Adducts adducts;
     private final SolutionParts solutions;
 
-    Reading(Reference reference, SubstanceIndex index) {
+    NameReading(Reference reference, SubstanceIndex index) {
         this.reference = reference;
         this.index = index;
         this.words = new NameWords(reference.nameWords());
@@ -51,19 +51,19 @@ final class Reading {
 
     /** One of several materials in a row, each with its share by mass. */
     Optional<Parsed> readShare(String text) {
-        Optional<Figure> share = Figure.trailing(text).filter(f -> f.from() > 0);
-        String name = share.map(f -> text.substring(0, f.from()).strip()).orElse(Amounts.without(text));
+        Optional<PlacedStrength> share = PlacedStrength.trailing(text).filter(f -> f.from() > 0);
+        String name = share.map(f -> text.substring(0, f.from()).strip()).orElse(TrailingAmount.without(text));
         Optional<Parsed> parsed = read(name, Optional.empty(), 1);
         if (share.isEmpty() || parsed.isEmpty() || parsed.get().parts().size() > 1) {
             return parsed;
         }
         Part part = parsed.get().parts().get(0);
-        Around around = new Around(share.map(Figure::strength), part.form(), false, false);
+        Around around = new Around(share.map(PlacedStrength::strength), part.form(), false, false);
         return Optional.of(new Parsed(
                 List.of(part.substance()
                         .map(s -> maker.listed(part.written(), s, around))
                         .orElseGet(() -> maker.unlisted(part.written(), part.formula(), part.choices(), around))),
-                share.map(Figure::strength),
+                share.map(PlacedStrength::strength),
                 parsed.get().recovered()));
     }
 

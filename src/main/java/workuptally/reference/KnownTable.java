@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The reference tables: one file each, with the columns that make a row's key. */
-enum Table {
+enum KnownTable {
     SOURCES("sources", "key"),
     ATOMIC_WEIGHTS("atomic-weights", "symbol"),
     SOLVENTS("solvents", "key"),
@@ -39,7 +39,7 @@ enum Table {
     private final String title;
     private final List<String> keyColumns;
 
-    Table(String title, String... keyColumns) {
+    KnownTable(String title, String... keyColumns) {
         this.title = title;
         this.keyColumns = List.of(keyColumns);
     }
@@ -56,8 +56,8 @@ enum Table {
         return keyColumns;
     }
 
-    static Optional<Table> ofFile(String fileName) {
-        for (Table table : values()) {
+    static Optional<KnownTable> ofFile(String fileName) {
+        for (KnownTable table : values()) {
             if (table.fileName().equals(fileName)) {
                 return Optional.of(table);
             }
