@@ -115,9 +115,8 @@ class LiveFormulasTest {
                 if (fresh.containsKey(cell)) {
                     CellReference place = new CellReference("'" + cell.replace("!", "'!"));
                     XSSFSheet sheet = formulas.getSheet(place.getSheetName());
-                    String formula = sheet.getRow(place.getRow())
-                            .getCell(place.getCol())
-                            .toString();
+                    String formula =
+                            sheet.getRow(place.getRow()).getCell(place.getCol()).toString();
                     String heading = sheet.getRow(sheet.getTables().get(0).getStartRowIndex())
                             .getCell(place.getCol())
                             .getStringCellValue();

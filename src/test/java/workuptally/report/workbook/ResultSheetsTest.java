@@ -171,8 +171,9 @@ class ResultSheetsTest {
         Set<String> names = new HashSet<>();
         for (Sheet sheet : workbook) {
             XSSFDrawing drawing = ((XSSFSheet) sheet).getDrawingPatriarch();
-            for (CTTwoCellAnchor anchor :
-                    drawing == null ? List.<CTTwoCellAnchor>of() : drawing.getCTDrawing().getTwoCellAnchorList()) {
+            for (CTTwoCellAnchor anchor : drawing == null
+                    ? List.<CTTwoCellAnchor>of()
+                    : drawing.getCTDrawing().getTwoCellAnchorList()) {
                 if (anchor.isSetGraphicFrame()) {
                     CTNonVisualDrawingProps frame =
                             anchor.getGraphicFrame().getNvGraphicFramePr().getCNvPr();
