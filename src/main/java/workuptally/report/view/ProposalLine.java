@@ -172,8 +172,7 @@ public record ProposalLine(
     private static String words(ProposalFit.Clash clash) {
         return clash.incoming() + " meets " + clash.present()
                 + (clash.earlierTransfer().isEmpty() ? "" : " of " + clash.earlierTransfer())
-                + ": " + clash.consequence()
-                + clash.gas().map(gas -> " (" + gas + ")").orElse("");
+                + ": " + clash.consequence() + clash.gasInBrackets();
     }
 
     /** A container with the proposals of that group made. */

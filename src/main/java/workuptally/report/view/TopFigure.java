@@ -74,13 +74,15 @@ public record TopFigure(String label, String value, String detail) {
         double kept = 0;
         double all = 0;
         int notAssayed = 0;
+        boolean bound = false;
         for (Recovery run : Recovery.of(review)) {
             kept += run.keptGrams();
             all += run.theoryGrams();
             notAssayed += run.notAssayed();
-            if (run.isolatedGrams().isPresent()) {
-                isolated += run.isolatedGrams().get();
+            if (run.isolatedGrams().isPresent() || run.atMostGrams() > 0) {
+                isolated += run.isolatedGrams().orElse(0.0) + run.atMostGrams();
                 theory += run.theoryGrams();
+                bound |= run.atMostGrams() > 0;
             }
         }
         if (isOnlyPlanned(review)) {
@@ -94,9 +96,9 @@ public record TopFigure(String label, String value, String detail) {
             return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
         }
         // no share for the layers: those of runs that have no lot yet would stand on another theory
-        String share =
-                numbers.significant(100 * isolated / theory, 3) + "\u00A0% of the theory of these runs; " + inLayers;
-        return new TopFigure("Product recovered", numbers.significant(isolated, 3) + "\u00A0g", share);
+        String most = bound ? "≤\u00A0" : "";
+        String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of their theory; " + inLayers;
+        return new TopFigure("Product recovered", most + numbers.significant(isolated, 3) + "\u00A0g", share);
     }
 
     private static boolean isOnlyPlanned(Review review) {
