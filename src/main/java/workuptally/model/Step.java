@@ -103,6 +103,12 @@ public record Step(
         }
     }
 
+    /** The same step, taken from other portions. */
+    public Step takenFrom(List<String> portions) {
+        return new Step(
+                number, operation, portions, added, funnel, temperatureCelsius, pHAfter, quenchTest, given, notes, row);
+    }
+
     /** Of the row alone; see the contributor guide on records as keys. */
     @Override
     public int hashCode() {

@@ -72,6 +72,13 @@ public record ReactivityPair(
         return classA.startsWith(CHART);
     }
 
+    /** The gas set free in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
+    public String gasInBrackets() {
+        List<String> words = List.of(consequence.split("[^\\p{L}\\p{N}]+"));
+        List<String> left = gases.stream().filter(gas -> !words.contains(gas)).toList();
+        return left.isEmpty() ? "" : " (" + String.join(", ", left) + ")";
+    }
+
     /** Flask and funnel. */
     public static final String FUNNEL = "funnel";
 

@@ -78,6 +78,11 @@ public record ProposalFit(
             return row.gases().isEmpty() ? Optional.empty() : Optional.of(String.join(", ", row.gases()));
         }
 
+        /** The gas in brackets behind a blank, without what the consequence has named; empty where nothing is left to say. */
+        public String gasInBrackets() {
+            return row.gasInBrackets();
+        }
+
         /** True where gas, toxic or strong heat is to be feared; false for a caution. */
         public boolean isHazardous() {
             boolean grave = row.severity() != ReactivityPair.Severity.CAUTION;

@@ -21,7 +21,7 @@ final class RegulatoryFacts {
     private static final String EVERY = "every";
     private static final String AQUEOUS = "aqueous";
     private static final String OTHER = "other";
-    private static final String CELSIUS = "C";
+    private static final String CELSIUS = "°C";
 
     private final Reference reference;
     private final Substances substances;

@@ -301,14 +301,13 @@ final class OperationHazards {
     private static HazardNote note(List<Meeting> alike) {
         Meeting meeting = alike.get(0);
         ReactivityPair pair = meeting.pair();
-        String gas = pair.gases().isEmpty() ? "" : " (" + String.join(", ", pair.gases()) + ")";
         List<Step> steps =
                 alike.stream().flatMap(m -> m.step().stream()).distinct().toList();
         return new HazardNote(
                 String.join(" and ", meeting.with()) + at(steps),
                 List.of(),
                 Character.toUpperCase(pair.consequence().charAt(0))
-                        + pair.consequence().substring(1) + gas + ". " + how(meeting),
+                        + pair.consequence().substring(1) + pair.gasInBrackets() + ". " + how(meeting),
                 origin(pair.basis(), pair.sources()));
     }
 

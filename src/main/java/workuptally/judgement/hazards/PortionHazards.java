@@ -197,14 +197,13 @@ final class PortionHazards {
     }
 
     private static void met(Meeting meeting, Said said) {
-        String gas = meeting.gas().isEmpty() ? "" : " (" + meeting.gas() + ")";
         said.words()
                 .add("Here "
                         + String.join(" met ", meeting.with())
                         + meeting.step()
                                 .map(step -> " in step " + step.number())
                                 .orElse("")
-                        + ": " + meeting.consequence() + gas + ".");
+                        + ": " + meeting.consequence() + meeting.pair().gasInBrackets() + ".");
         said.sources().add("reference table of pairs, " + meeting.pair().basis().word());
     }
 }

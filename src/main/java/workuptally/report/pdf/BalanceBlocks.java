@@ -3,6 +3,7 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
@@ -71,8 +72,12 @@ final class BalanceBlocks {
                 .limit(CANDIDATES)
                 .forEach(c -> text.add(c.place() + ", " + range(c) + " (" + c.settledBy() + ")"));
         if (closure.candidates().size() > CANDIDATES) {
-            int more = closure.candidates().size() - CANDIDATES;
-            text.add(more + (more == 1 ? " more place" : " more places"));
+            text.add("and in "
+                    + closure.candidates().stream()
+                            .skip(CANDIDATES)
+                            .map(Closure.Candidate::place)
+                            .distinct()
+                            .collect(Collectors.joining(", ")));
         }
         return text.toString();
     }

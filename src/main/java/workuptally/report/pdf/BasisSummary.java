@@ -24,7 +24,7 @@ import workuptally.report.view.RunFindings;
 
 /** What the figures rest on, on a page: what concerns no single run, settings, equations, files. The workbook and the JSON have every row. */
 final class BasisSummary {
-    private static final int MOST_FILES = 3;
+    private static final int MOST_FILES = 1;
     private static final int MOST_CORRECTIONS = 12;
     private static final int MOST_FINDINGS = 8;
     static final String SET_IN_THE_BOOK = "set in the book";
@@ -45,14 +45,13 @@ final class BasisSummary {
         blocks.add(new Heading(look, Heading.Level.SECTION, "Methods, limits and sources", Optional.of("basis")));
         blocks.add(new Paragraph(
                 look,
-                "Every figure follows from the entries of the input with the settings below. Estimates are named as such and never"
-                        + " become data. Uncertainties are propagated to first order over the entered numbers (JCGM 100:2008) and"
+                "Every figure follows from the entries with the settings below; estimates are named and never become data."
+                        + " Uncertainties are propagated to first order over the entered numbers (JCGM 100:2008) and"
                         + " expanded with k\u00A0=\u00A0"
                         + look.figures().plain(review.period().coverageFactor())
                         + ". In the tables of layers a share is of theory, of other substances of what was charged; at most is"
                         + " one-sided 95\u00A0%. " + SafetyWording.LIMITS_OF_INFERENCE));
-        blocks.add(new Paragraph(look, settings() + assumptions()));
-        blocks.add(new Paragraph(look, references()));
+        blocks.add(new Paragraph(look, settings() + assumptions() + " " + references()));
         equations(blocks);
         blocks.add(new Paragraph(look, files(), look.caption()));
         return blocks;
@@ -93,20 +92,23 @@ final class BasisSummary {
     private String references() {
         int used = rows("reference").size();
         return (used == 0
-                        ? "No reference value was used."
-                        : PeriodReport.count(used, "reference value") + (used == 1 ? " was used." : " were used."))
-                + " Each value with its source, and what is remembered and to be checked, stands on the Basis sheet of the workbook and in"
-                + " the JSON that this document carries.";
+                        ? "No reference value was used"
+                        : PeriodReport.count(used, "reference value") + (used == 1 ? " was used" : " were used"))
+                + "; sources, and what is remembered and to be checked, stand on the Basis sheet and in the JSON attached.";
     }
 
+    /** A sentence each: they are looked up, not read. */
     private void equations(List<Block> blocks) {
-        List<List<TableCell>> rows = new ArrayList<>();
-        rows("equation")
-                .forEach(row -> rows.add(List.of(
-                        TableCell.bold(row.name()), TableCell.of(look.figures().inWords(row.value())))));
-        if (!rows.isEmpty()) {
-            blocks.add(new TaggedTable(
-                    look, List.of(TableColumn.text("Figure"), TableColumn.text("How it is computed")), rows));
+        StringJoiner text = new StringJoiner(". ", "", ".");
+        text.setEmptyValue("");
+        for (BasisRow row : rows("equation")) {
+            String name = row.name();
+            text.add(Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
+                    + look.figures().inWords(row.value()));
+        }
+        if (text.length() > 0) {
+            blocks.add(new Paragraph(
+                    look, text.toString(), look.caption().in(look.palette().ink())));
         }
     }
 
@@ -115,7 +117,7 @@ final class BasisSummary {
         StringJoiner text = new StringJoiner("; ", "Input, with SHA-256: ", ".");
         files.stream().limit(MOST_FILES).forEach(f -> text.add(f.name() + " " + f.sha256()));
         if (files.size() > MOST_FILES) {
-            text.add((files.size() - MOST_FILES) + " more files on the Basis sheet");
+            text.add(PeriodReport.count(files.size() - MOST_FILES, "more file") + " on the Basis sheet");
         }
         return text.toString();
     }
@@ -178,9 +180,9 @@ final class BasisSummary {
                     TableCell.of(correction.when()),
                     TableCell.of(correction.who()),
                     TableCell.bold(correction.record()),
-                    TableCell.of(correction.oldValue()),
-                    TableCell.of(correction.newValue()),
-                    TableCell.of(correction.reason())));
+                    TableCell.of(look.figures().inWords(correction.oldValue())),
+                    TableCell.of(look.figures().inWords(correction.newValue())),
+                    TableCell.of(look.figures().inWords(correction.reason()))));
         }
         blocks.add(new TaggedTable(
                 look,

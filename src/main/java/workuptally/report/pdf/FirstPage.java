@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.SecondSignature;
+import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Limit;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Block;
@@ -33,7 +34,11 @@ import workuptally.report.view.UrgentAction;
 final class FirstPage {
     private static final int ACTIONS = 7;
     private static final int MEASUREMENTS = 3;
-    private static final int LABEL_CHARACTERS = 200;
+    private static final int LABEL_CHARACTERS = 170;
+    /** Which layers are complete is asked of page one: those of sixty runs have room. */
+    private static final int COMPLETE_CHARACTERS = 640;
+
+    private static final float AROUND_A_FIGURE = 8;
 
     private final Look look;
     private final Review review;
@@ -47,7 +52,12 @@ final class FirstPage {
         this.title = title;
     }
 
-    List<Block> blocks() {
+    /**
+     * The page.
+     *
+     * @param heightPoints height that it has
+     */
+    List<Block> blocks(float heightPoints) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
@@ -60,9 +70,19 @@ final class FirstPage {
         actions(blocks);
         measurements(blocks);
         layers(blocks);
-        recovery(blocks);
-        signatures(blocks);
+        List<Block> end = new ArrayList<>();
+        signatures(end);
+        recovery(blocks, heightPoints - height(blocks) - height(end));
+        blocks.addAll(end);
         return blocks;
+    }
+
+    private static float height(List<Block> blocks) {
+        float height = 0;
+        for (Block block : blocks) {
+            height += block.height();
+        }
+        return height;
     }
 
     private String origin() {
@@ -80,7 +100,7 @@ final class FirstPage {
         if (!dates.isEmpty()) {
             LocalDate first = dates.get(0);
             LocalDate last = dates.get(dates.size() - 1);
-            parts.add(first.equals(last) ? first.toString() : first + " to " + last);
+            parts.add(first.equals(last) ? first.toString() : first + " to " + end(first, last));
         }
         String asOf = review.book().limits().text(Limit.AS_OF);
         if (!asOf.isBlank()) {
@@ -90,6 +110,11 @@ final class FirstPage {
             parts.add(runs());
         }
         return parts.length() == 0 ? "Group, site and period are not stated in the book." : parts.toString();
+    }
+
+    /** The last day, without a year that the first one has said. */
+    private static String end(LocalDate first, LocalDate last) {
+        return first.getYear() == last.getYear() ? last.toString().substring(5) : last.toString();
     }
 
     private String runs() {
@@ -159,13 +184,16 @@ final class FirstPage {
         if (board.isEmpty()) {
             return;
         }
-        blocks.add(look.heading("Kept layers by what the evidence says"));
+        blocks.add(look.heading("Kept layers: whose evidence is complete"));
         List<List<TableCell>> rows = new ArrayList<>();
         for (LayerBoard line : board) {
             rows.add(List.of(
                     TableCell.bold(line.outcome().word()),
                     TableCell.of(Integer.toString(line.layers())),
-                    TableCell.of(line.shortly(LABEL_CHARACTERS)),
+                    TableCell.of(line.shortly(
+                            line.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE
+                                    ? COMPLETE_CHARACTERS
+                                    : LABEL_CHARACTERS)),
                     TableCell.of(line.most(look.figures()))));
         }
         blocks.add(new TaggedTable(
@@ -178,13 +206,27 @@ final class FirstPage {
                 rows));
     }
 
-    private void recovery(List<Block> blocks) {
+    private void recovery(List<Block> blocks, float room) {
         List<Recovery> runs = Recovery.of(review);
         if (!runs.isEmpty()) {
-            blocks.add(look.heading("Where the product is, % of theory by run"
-                    + (RecoveryStrip.namesAll(runs.size()) ? "" : "; every run has a bar, a tick leads to its name")));
-            blocks.add(new TaggedPicture(look, new RecoveryStrip(look, runs)));
+            Heading heading = look.heading("Where the product is, % of theory" + notDrawn(runs.size()));
+            blocks.add(heading);
+            blocks.add(
+                    new TaggedPicture(look, new RecoveryStrip(look, runs, room - heading.height() - AROUND_A_FIGURE)));
         }
+    }
+
+    /** Runs without a bar, with the reason. */
+    private String notDrawn(int drawn) {
+        int planned = (int) review.runs().stream()
+                .filter(r -> r.tally().run().status() == Run.Status.PLANNED)
+                .count();
+        int others = review.runs().size() - drawn - planned;
+        StringJoiner text = new StringJoiner(", ", " (not drawn: ", ")");
+        text.setEmptyValue("");
+        add(text, planned, "planned");
+        add(text, others, "without theory");
+        return text.toString();
     }
 
     private void signatures(List<Block> blocks) {

@@ -24,6 +24,8 @@ import workuptally.report.pdf.layout.PdfOptions;
  * the same bytes.
  */
 public final class PdfReport {
+    private static final float GOOD_PART = 0.38f;
+
     private PdfReport() {}
 
     /**
@@ -49,13 +51,16 @@ public final class PdfReport {
     private static void fill(PageFlow flow, Review review, String title) {
         Look look = flow.look();
         RunPlaces places = new RunPlaces(review);
-        section(flow, new FirstPage(look, review, places, title).blocks());
+        section(flow, new FirstPage(look, review, places, title).blocks(flow.fullHeight()));
         List<Block> second = new SecondPage(look, review, places).blocks(flow.fullHeight());
-        if (!second.isEmpty()) {
+        boolean onOnePage = fits(flow, second);
+        if (!onOnePage) {
             flow.turn();
-            section(flow, second);
         }
-        if (!review.runs().isEmpty()) {
+        section(flow, second);
+        if (!review.runs().isEmpty()
+                && !(onOnePage
+                        && fits(flow, new RunPart(look, review, review.runs().get(0), places).blocks()))) {
             flow.turn();
         }
         for (RunReview run : review.runs()) {
@@ -65,6 +70,15 @@ public final class PdfReport {
         }
         section(flow, new SeriesPage(look, review, places).blocks());
         section(flow, new BasisSummary(look, review).blocks());
+    }
+
+    /** True where a good part of the page is free and holds what comes. */
+    private static boolean fits(PageFlow flow, List<Block> next) {
+        float height = 0;
+        for (Block block : next) {
+            height += block.height();
+        }
+        return flow.remaining() > flow.fullHeight() * GOOD_PART && height <= flow.remaining();
     }
 
     static void section(PageFlow flow, List<Block> blocks) {

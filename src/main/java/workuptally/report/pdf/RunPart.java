@@ -11,6 +11,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.SecondSignature;
 import workuptally.model.FindingCode;
 import workuptally.model.Run;
+import workuptally.model.Severity;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Gap;
 import workuptally.report.pdf.layout.Heading;
@@ -121,17 +122,21 @@ final class RunPart {
                 look,
                 List.of(TableColumn.word("State"), TableColumn.text("What was seen"), TableColumn.text("What to do")),
                 rows));
-        if (lines.size() > MOST_TO_SETTLE) {
+        List<RunFindings> others = lines.subList(inFull(lines).size(), lines.size());
+        if (!others.isEmpty()) {
             blocks.add(new Paragraph(
                     look,
-                    (lines.size() - MOST_TO_SETTLE)
-                            + " more kinds of findings stand on the Findings sheet of the workbook.",
-                    look.caption()));
+                    "To settle too, in full on the Findings sheet: " + RunFindings.kinds(others) + ".",
+                    look.caption().in(look.palette().ink())));
         }
     }
 
+    /** The most urgent kinds; a stop or a hold is always among them. */
     private static List<RunFindings> inFull(List<RunFindings> lines) {
-        return lines.subList(0, Math.min(MOST_TO_SETTLE, lines.size()));
+        int urgent = (int) lines.stream()
+                .filter(l -> l.severity() == Severity.STOP || l.severity() == Severity.HOLD)
+                .count();
+        return lines.subList(0, Math.min(Math.max(MOST_TO_SETTLE, urgent), lines.size()));
     }
 
     private void layers(List<Block> blocks) {

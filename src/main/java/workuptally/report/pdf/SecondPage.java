@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.totals.PeriodTotals;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
@@ -21,6 +20,7 @@ import workuptally.report.pdf.pictures.ControlChart;
 import workuptally.report.pdf.pictures.ValueBars;
 import workuptally.report.view.ContainerLine;
 import workuptally.report.view.SeriesVerdict;
+import workuptally.report.view.WasteBars;
 import workuptally.report.view.YieldAverages;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.containers.ContainerTally.Age;
@@ -78,8 +78,7 @@ final class SecondPage {
     private List<Block> runs(float room) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(look.heading("Runs"));
-        Paragraph averages =
-                new Paragraph(look, YieldAverages.of(review.period(), look.figures(), LEFT_OUT_CHARACTERS));
+        Paragraph averages = new Paragraph(look, YieldAverages.of(review, look.figures(), LEFT_OUT_CHARACTERS));
         float taken = blocks.get(0).height()
                 + averages.height()
                 + key("").height()
@@ -211,37 +210,22 @@ final class SecondPage {
     }
 
     private void waste(List<Block> blocks) {
-        List<PeriodTotals.StreamTotal> streams = review.period().waste().stream()
-                .sorted(Comparator.comparingDouble(PeriodTotals.StreamTotal::massGrams)
-                        .reversed())
-                .toList();
-        if (streams.isEmpty()) {
-            return;
+        WasteBars waste = WasteBars.of(review, look.figures(), STREAMS);
+        if (!waste.bars().isEmpty()) {
+            blocks.add(look.subheading(waste.title()));
+            blocks.add(new TaggedPicture(
+                    look,
+                    new ValueBars(
+                            look,
+                            waste.title(),
+                            waste.bars().stream()
+                                    .map(b -> new ValueBars.Bar(
+                                            b.name(),
+                                            b.grams(),
+                                            b.beforeGrams(),
+                                            WasteBars.kilograms(b.grams(), look.figures())))
+                                    .toList())));
         }
-        double all = streams.stream()
-                .mapToDouble(PeriodTotals.StreamTotal::massGrams)
-                .sum();
-        blocks.add(look.subheading("Layers by the stream that their make-up suggests, " + kilograms(all) + " in all"));
-        List<ValueBars.Bar> bars = new ArrayList<>();
-        streams.stream()
-                .limit(STREAMS)
-                .forEach(s -> bars.add(new ValueBars.Bar(s.streamName(), s.massGrams(), kilograms(s.massGrams()))));
-        double rest = streams.stream()
-                .skip(STREAMS)
-                .mapToDouble(PeriodTotals.StreamTotal::massGrams)
-                .sum();
-        if (streams.size() > STREAMS) {
-            bars.add(new ValueBars.Bar(more(streams.size() - STREAMS), rest, kilograms(rest)));
-        }
-        blocks.add(new TaggedPicture(look, new ValueBars(look, "Mass of layers by suggested stream", bars)));
-    }
-
-    private static String more(int streams) {
-        return streams + (streams == 1 ? " more stream" : " more streams");
-    }
-
-    private String kilograms(double grams) {
-        return look.figures().fixed(grams / 1000, grams < 10 ? 3 : 2) + "\u00A0kg";
     }
 
     private void containers(List<Block> blocks) {

@@ -1,6 +1,7 @@
 package workuptally.report.view;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,8 @@ import workuptally.model.Product;
  *
  * @param outcome outcome
  * @param layers number of layers
- * @param labels the layers of each run, {@code R-2 A1, A2}, in order of the book
+ * @param labels the layers of each run, {@code R26-041 A1, A2}, {@code 042 A1}, in order of the book; {@code A1 of R26-041 to 043} where
+ *     all have the same
  * @param mostGrams what they may hold at most, as far as anything bounds it, g; what a run lacks can be in one of them only
  * @param unbounded number of the layers that nothing bounds
  */
@@ -26,10 +28,12 @@ public record LayerBoard(Outcome outcome, int layers, List<String> labels, doubl
         labels = List.copyOf(labels);
     }
 
-    /** A line for each outcome that a layer has, from keep to complete. */
+    /** A line for each outcome that a layer has, from complete to keep. */
     public static List<LayerBoard> of(Review review) {
         List<LayerBoard> board = new ArrayList<>();
-        for (Outcome outcome : Outcome.values()) {
+        List<Outcome> outcomes = new ArrayList<>(List.of(Outcome.values()));
+        Collections.reverse(outcomes);
+        for (Outcome outcome : outcomes) {
             Map<String, List<String>> labels = new LinkedHashMap<>();
             double grams = 0;
             int count = 0;
@@ -48,13 +52,23 @@ public record LayerBoard(Outcome outcome, int layers, List<String> labels, doubl
                 }
             }
             if (count > 0) {
-                List<String> words = labels.entrySet().stream()
-                        .map(e -> e.getKey() + "\u00A0" + String.join(",\u00A0", e.getValue()))
-                        .toList();
-                board.add(new LayerBoard(outcome, count, words, grams, unbounded));
+                board.add(new LayerBoard(outcome, count, inWords(labels), grams, unbounded));
             }
         }
         return board;
+    }
+
+    /** The layers of each run; once where several runs have the same. */
+    private static List<String> inWords(Map<String, List<String>> labels) {
+        List<String> runs = List.copyOf(labels.keySet());
+        if (runs.size() > 1 && labels.values().stream().distinct().count() == 1) {
+            return List.of(String.join(",\u00A0", labels.get(runs.get(0))) + " of " + RunNames.listed(runs));
+        }
+        List<String> words = new ArrayList<>();
+        for (String name : RunNames.each(runs)) {
+            words.add(name + "\u00A0" + String.join(",\u00A0", labels.get(runs.get(words.size()))));
+        }
+        return words;
     }
 
     private static List<String> wanted(RunReview run) {

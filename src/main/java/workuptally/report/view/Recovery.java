@@ -17,12 +17,16 @@ import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * Where the wanted product of one run is: isolated, in kept layers, or not found as product, which unreacted substrate is a part of.
+ * Where the wanted product of one run is: isolated, in kept layers, not found as product, which unreacted substrate is a part of, or not
+ * known yet, because a tare or an assay is missing.
  *
  * @param run run id
  * @param theoryGrams theory of all wanted products together, g; of a separation what was charged
  * @param hasLot whether a lot of a wanted product is recorded, weighed or not
- * @param isolatedGrams isolated by assay, g; empty where no wanted product has a yield
+ * @param isolatedGrams isolated by assay, g; empty where no wanted product has a yield by assay
+ * @param atMostGrams isolated in lots whose yield is only an upper bound, g
+ * @param isRestOpen whether what is found neither in lots nor in layers may still be there: a lot without tare or assay, or, before anything
+ *     is isolated, a layer that was not assayed
  * @param keptGrams found in layers that still exist, g
  * @param notAssayed number of kept layers in which a wanted product was not looked for
  */
@@ -31,6 +35,8 @@ public record Recovery(
         double theoryGrams,
         boolean hasLot,
         Optional<Double> isolatedGrams,
+        double atMostGrams,
+        boolean isRestOpen,
         double keptGrams,
         int notAssayed) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
@@ -39,11 +45,30 @@ public record Recovery(
         for (RunReview run : review.runs()) {
             double theory = theoryGrams(run);
             if (run.tally().run().status() != Run.Status.PLANNED && theory > 0) {
-                lines.add(new Recovery(
-                        run.id(), theory, hasLot(run), isolatedGrams(run), keptGrams(run), notAssayed(run)));
+                lines.add(of(run, theory));
             }
         }
         return lines;
+    }
+
+    private static Recovery of(RunReview run, double theoryGrams) {
+        Optional<Double> isolated = grams(run, false);
+        boolean hasLot = hasLot(run);
+        int notAssayed = notAssayed(run);
+        boolean lotOpen = run.tally().run().products().stream()
+                .filter(Product::wanted)
+                .anyMatch(product ->
+                        lots(run, product) > 0 && yieldOf(run, product).isEmpty());
+        boolean nothingYet = isolated.isEmpty() && !hasLot;
+        return new Recovery(
+                run.id(),
+                theoryGrams,
+                hasLot,
+                isolated,
+                grams(run, true).orElse(0.0),
+                lotOpen || nothingYet && (notAssayed > 0 || run.decisions().isEmpty()),
+                keptGrams(run),
+                notAssayed);
     }
 
     private static double theoryGrams(RunReview run) {
@@ -56,30 +81,34 @@ public record Recovery(
     }
 
     private static boolean hasLot(RunReview run) {
-        return run.tally().lots().stream()
-                .anyMatch(lot -> run.tally()
-                        .run()
-                        .product(lot.lot().product())
-                        .filter(Product::wanted)
-                        .isPresent());
+        return run.tally().run().products().stream().anyMatch(p -> p.wanted() && lots(run, p) > 0);
     }
 
-    /** The headline yield of each wanted product: that of the workup, else the purified one stands in. */
-    private static Optional<Double> isolatedGrams(RunReview run) {
-        double sum = 0;
-        boolean any = false;
-        for (Product product : run.tally().run().products()) {
-            Optional<ProductYield> found = run.tally().yields().stream()
-                    .filter(y -> product.wanted()
-                            && y.product().name().equals(product.name())
-                            && y.basis() != YieldBasis.NONE)
-                    .findFirst();
-            if (found.isPresent()) {
-                sum += found.get().massGrams().value();
-                any = true;
-            }
-        }
-        return any ? Optional.of(sum) : Optional.empty();
+    private static long lots(RunReview run, Product product) {
+        return run.tally().lots().stream()
+                .filter(lot ->
+                        run.tally().run().product(lot.lot().product()).stream().anyMatch(p -> p == product))
+                .count();
+    }
+
+    /** The headline yield of a product: that of the workup, else the purified one stands in. */
+    private static Optional<ProductYield> yieldOf(RunReview run, Product product) {
+        return run.tally().yields().stream()
+                .filter(y -> y.product().name().equals(product.name()) && y.basis() != YieldBasis.NONE)
+                .findFirst();
+    }
+
+    /** What was isolated of all wanted products together, by assay or as an upper bound. */
+    private static Optional<Double> grams(RunReview run, boolean upperBounds) {
+        List<ProductYield> yields = run.tally().run().products().stream()
+                .filter(Product::wanted)
+                .flatMap(product -> yieldOf(run, product).stream())
+                .filter(y -> y.basis().isUpperBound() == upperBounds)
+                .toList();
+        return yields.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        yields.stream().mapToDouble(y -> y.massGrams().value()).sum());
     }
 
     private static double keptGrams(RunReview run) {
@@ -121,23 +150,36 @@ public record Recovery(
         return keptGrams == 0 && notAssayed > 0;
     }
 
-    /** True where the run was isolated and nothing tells how much. */
-    public boolean isOpen() {
-        return isolatedGrams.isEmpty() && keptGrams == 0;
+    /** Share isolated by assay, % of theory; 0 where it is not known. */
+    public double isolatedPercent() {
+        return percent(isolatedGrams.orElse(0.0));
     }
 
-    /** Share isolated, % of theory; 0 where it is not known. */
-    public double isolatedPercent() {
-        return 100 * isolatedGrams.orElse(0.0) / theoryGrams;
+    /** Share in lots whose yield is an upper bound, % of theory. */
+    public double atMostPercent() {
+        return percent(atMostGrams);
     }
 
     /** Share in layers, % of theory. */
     public double keptPercent() {
-        return 100 * keptGrams / theoryGrams;
+        return percent(keptGrams);
+    }
+
+    /** Share of which nobody can say yet where it is, % of theory: upper bounds of lots, and the rest while something is open. */
+    public double notKnownPercent() {
+        return atMostPercent() + (isRestOpen ? rest() : 0);
     }
 
     /** Share not found as product, % of theory, at least 0. */
-    public double missingPercent() {
-        return Math.max(0, 100 - isolatedPercent() - keptPercent());
+    public double notFoundPercent() {
+        return isRestOpen ? 0 : rest();
+    }
+
+    private double rest() {
+        return Math.max(0, 100 - isolatedPercent() - atMostPercent() - keptPercent());
+    }
+
+    private double percent(double grams) {
+        return 100 * grams / theoryGrams;
     }
 }

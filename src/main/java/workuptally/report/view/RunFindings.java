@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -57,21 +59,58 @@ public record RunFindings(
                 alike.get(0).severity(),
                 alike.get(0).code(),
                 List.copyOf(alike),
-                told(alike.stream().map(f -> wording.of(f.seen())).distinct().toList(), "; ", limit),
-                told(alike.stream().map(f -> wording.of(f.action())).distinct().toList(), " ", limit),
-                told(alike.stream().map(f -> f.place().inWords()).distinct().toList(), ", ", TOLD_CHARACTERS));
+                told(alike, f -> wording.of(f.seen()), "; ", limit, "; likewise ", ""),
+                told(alike, f -> wording.of(f.action()), " ", limit, " Likewise ", "."),
+                Words.listed(
+                        alike.stream().map(f -> f.place().inWords()).distinct().toList(),
+                        ", ",
+                        TOLD_CHARACTERS,
+                        more -> more + " more cells"));
     }
 
-    private static String told(List<String> parts, String between, int most) {
-        StringBuilder text = new StringBuilder(parts.get(0));
-        for (int i = 1; i < parts.size(); i++) {
-            if (most < Integer.MAX_VALUE
-                    && (i == TOLD || text.length() + parts.get(i).length() > most)) {
-                return text + between + (parts.size() - i) + " more like it";
+    /** What is said of each finding, as far as there is room; of the others what they are about. */
+    private static String told(
+            List<Finding> alike,
+            Function<Finding, String> words,
+            String between,
+            int most,
+            String likewise,
+            String end) {
+        Map<String, List<Finding>> said = new LinkedHashMap<>();
+        alike.forEach(f ->
+                said.computeIfAbsent(words.apply(f), w -> new ArrayList<>()).add(f));
+        StringBuilder text = new StringBuilder();
+        List<Finding> left = new ArrayList<>();
+        int told = 0;
+        for (Map.Entry<String, List<Finding>> one : said.entrySet()) {
+            boolean fits = told == 0
+                    || most == Integer.MAX_VALUE
+                    || told < TOLD
+                            && left.isEmpty()
+                            && text.length() + one.getKey().length() <= most;
+            if (fits) {
+                text.append(told == 0 ? "" : between).append(one.getKey());
+                told++;
+            } else {
+                left.addAll(one.getValue());
             }
-            text.append(between).append(parts.get(i));
         }
-        return text.toString();
+        return left.isEmpty() ? text.toString() : text + likewise + about(left) + end;
+    }
+
+    private static String about(List<Finding> findings) {
+        List<String> subjects = Subjects.of(findings);
+        return subjects.isEmpty()
+                ? findings.stream().map(f -> f.place().inWords()).distinct().collect(Collectors.joining(", "))
+                : String.join(", ", subjects);
+    }
+
+    /** The kinds of findings as words, {@code rag not assayed; titre differs (2)}. */
+    public static String kinds(List<RunFindings> lines) {
+        return lines.stream()
+                .map(l -> l.code().inWords()
+                        + (l.findings().size() == 1 ? "" : " (" + l.findings().size() + ")"))
+                .collect(Collectors.joining("; "));
     }
 
     /** The notes folded into a line, {@code titre differs; gas expected (2)}; empty without notes. */

@@ -45,9 +45,9 @@ final class ShortRemedies {
 
     /** The same in half a line, for runs that have not begun and may ask for several things at once. */
     private static final Map<FindingCode, String> BEFORE_THE_START = Map.of(
-            FindingCode.FUNNEL_OVERFULL, "use more loads or a larger funnel",
-            FindingCode.WASH_TOO_SMALL, "plan more of the wash",
-            FindingCode.GAS_EXPECTED, "plan where the gas goes",
+            FindingCode.FUNNEL_OVERFULL, "more loads or a larger funnel",
+            FindingCode.WASH_TOO_SMALL, "more of the wash",
+            FindingCode.GAS_EXPECTED, "a way for the gas",
             FindingCode.MOLAR_MASS_MISMATCH, "correct the molar mass",
             FindingCode.CHARGE_FORM_MISMATCH, "say which form is weighed",
             FindingCode.MATERIALS_MUST_NOT_MEET, "keep apart what must never meet");

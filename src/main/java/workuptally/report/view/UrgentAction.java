@@ -1,9 +1,9 @@
 package workuptally.report.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 
 /**
@@ -26,29 +26,13 @@ public record UrgentAction(
     }
 
     /**
-     * What to do first, by harm and then by the product at stake; like findings are one line.
+     * What to do first, by harm and then by the product at stake; like findings are one line. No stop is left out: each stands with its
+     * run.
      *
-     * @param most number of lines; what is left over is counted in the last of them
+     * @param most number of lines, at least 3; holds that find no room share the last one
      */
     public static List<UrgentAction> of(Review review, ReadableNumbers numbers, int most) {
-        List<UrgentAction> all = new UrgentActions(review, numbers).ranked();
-        if (all.size() <= most) {
-            return all;
-        }
-        List<UrgentAction> shown = new ArrayList<>(all.subList(0, most - 1));
-        List<UrgentAction> rest = all.subList(most - 1, all.size());
-        List<String> runs =
-                rest.stream().flatMap(a -> a.runs().stream()).distinct().toList();
-        String text = "More to settle, each with its run: "
-                + Words.listed(runs, ", ", MOST_CHARACTERS - 42, more -> Words.count(more, "more run"));
-        double grams =
-                rest.stream().mapToDouble(a -> a.gramsAtStake().orElse(0)).max().orElse(0);
-        shown.add(new UrgentAction(
-                rest.get(0).severity(),
-                runs.isEmpty() ? "the book" : Words.count(runs.size(), "run"),
-                runs,
-                runs.isEmpty() ? "More to settle: see the end of this report" : text,
-                grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()));
-        return shown;
+        List<String> order = review.runs().stream().map(RunReview::id).toList();
+        return new FewActions(order).of(new UrgentActions(review, numbers).ranked(), most);
     }
 }

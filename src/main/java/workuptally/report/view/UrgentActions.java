@@ -8,13 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
-import workuptally.judgement.layers.LayerDecision;
-import workuptally.judgement.layers.MostInLayers;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
-import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.tally.bench.Reextraction;
@@ -38,6 +36,7 @@ final class UrgentActions {
             FindingCode.OXIDANT_QUENCH);
 
     private static final int LEAST_ROOM = 34;
+    private static final String ON_HOLD = "the layers on hold of ";
     /** Characters for what must not have met in one run, so that it stands behind what to do and the run. */
     private static final int MOST_OF_MEETINGS = 68;
 
@@ -52,12 +51,12 @@ final class UrgentActions {
         this.numbers = numbers;
     }
 
-    List<UrgentAction> ranked() {
-        List<Ranked> all = new ArrayList<>();
+    List<RankedAction> ranked() {
+        List<RankedAction> all = new ArrayList<>();
         new ContainerActions(review).addTo(all);
-        Map<FindingCode, List<Item>> alike = new LinkedHashMap<>();
-        Map<Set<FindingCode>, List<Item>> planned = new LinkedHashMap<>();
-        List<Item> product = new ArrayList<>();
+        Map<FindingCode, List<UrgentItem>> alike = new LinkedHashMap<>();
+        Map<Set<FindingCode>, List<UrgentItem>> planned = new LinkedHashMap<>();
+        List<UrgentItem> product = new ArrayList<>();
         for (RunReview run : review.runs()) {
             ofRun(run, planned, alike, product);
         }
@@ -75,17 +74,17 @@ final class UrgentActions {
         });
         book(all);
         return all.stream()
-                .sorted(Comparator.comparingInt(Ranked::rank)
-                        .thenComparing(Comparator.comparingDouble(Ranked::grams).reversed()))
-                .map(Ranked::action)
+                .sorted(Comparator.comparingInt(RankedAction::rank)
+                        .thenComparing(
+                                Comparator.comparingDouble(RankedAction::grams).reversed()))
                 .toList();
     }
 
     private void ofRun(
             RunReview run,
-            Map<Set<FindingCode>, List<Item>> planned,
-            Map<FindingCode, List<Item>> alike,
-            List<Item> product) {
+            Map<Set<FindingCode>, List<UrgentItem>> planned,
+            Map<FindingCode, List<UrgentItem>> alike,
+            List<UrgentItem> product) {
         List<Finding> urgent = urgent(run);
         if (urgent.isEmpty()) {
             return;
@@ -95,15 +94,15 @@ final class UrgentActions {
                 f -> byCode.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
         if (run.tally().run().status() == Run.Status.PLANNED) {
             List<String> met = byCode.containsKey(FindingCode.MATERIALS_MUST_NOT_MEET)
-                    ? met(run, MOST_OF_MEETINGS_PLANNED)
+                    ? met(run, byCode.size() == 1 ? MOST_OF_MEETINGS : MOST_OF_MEETINGS_PLANNED)
                     : List.of();
             planned.computeIfAbsent(new LinkedHashSet<>(byCode.keySet()), c -> new ArrayList<>())
-                    .add(new Item(run, urgent, met.isEmpty() ? Subjects.of(urgent) : met));
+                    .add(new UrgentItem(run, urgent, met.isEmpty() ? Subjects.of(urgent) : met));
             return;
         }
         byCode.forEach((code, findings) -> {
             List<String> met = code == FindingCode.MATERIALS_MUST_NOT_MEET ? met(run, MOST_OF_MEETINGS) : List.of();
-            Item item = new Item(run, findings, met.isEmpty() ? Subjects.of(findings) : met);
+            UrgentItem item = new UrgentItem(run, findings, met.isEmpty() ? Subjects.of(findings) : met);
             if (code == FindingCode.LAYER_HOLDS_PRODUCT) {
                 product.add(item);
             } else {
@@ -126,15 +125,26 @@ final class UrgentActions {
                 .toList();
     }
 
-    /** What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. */
+    /**
+     * What must not have met, with what comes of it, the gravest first: {@code sodium azide + dichloromethane (explodes)}. All pairs are
+     * named before it is said what comes of one.
+     */
     private static List<String> met(RunReview run, int most) {
-        List<String> met = run.tally().evidence().meetings().list().stream()
+        List<Meeting> meetings = run.tally().evidence().meetings().list().stream()
                 .filter(Meeting::holdsItsPortions)
                 .sorted(Comparator.comparing(Meeting::isCritical).reversed())
+                .toList();
+        List<String> pairs = meetings.stream()
+                .map(meeting -> String.join(" + ", meeting.with()))
+                .distinct()
+                .toList();
+        List<String> met = meetings.stream()
                 .map(meeting -> inShort(meeting, most))
                 .distinct()
                 .toList();
-        return met.isEmpty() ? met : List.of(Words.listed(met, "; ", most, more -> more + " more"));
+        boolean pairsOnly = String.join("; ", met).length() > most
+                && String.join("; ", pairs).length() <= most;
+        return met.isEmpty() ? met : List.of(Words.listed(pairsOnly ? pairs : met, "; ", most, more -> more + " more"));
     }
 
     /** The two materials with the first words of what comes of it; without them where the names are long. */
@@ -149,23 +159,32 @@ final class UrgentActions {
     }
 
     /** Planned runs that ask for the same before they start, on one line. */
-    private static Ranked planned(Set<FindingCode> codes, List<Item> items) {
-        List<String> parts = codes.stream().map(UrgentActions::words).toList();
+    private static RankedAction planned(Set<FindingCode> codes, List<UrgentItem> items) {
+        String what = "Before starting: "
+                + (isMeeting(codes, items)
+                        ? "keep apart"
+                        : codes.stream().map(UrgentActions::words).collect(Collectors.joining("; ")));
+        int room = UrgentAction.MOST_CHARACTERS - what.length() - 3;
         String about = items.size() == 1
-                ? " ("
-                        + Words.listed(
-                                items.get(0).subjects(),
-                                ", ",
-                                UrgentAction.MOST_CHARACTERS - 50,
-                                more -> more + " more")
-                        + ")"
-                : "";
-        String text = (items.size() == 1 ? "Before it starts: " : "Before they start: ")
-                + Words.listed(parts, "; ", UrgentAction.MOST_CHARACTERS - 20 - about.length(), more -> more + " more")
-                + about;
+                ? Words.listed(items.get(0).subjects(), ", ", Math.max(LEAST_ROOM, room), more -> more + " others")
+                : RunNames.listed(UrgentItem.runs(items));
+        String shortly = codes.stream().map(FindingCode::inWords).collect(Collectors.joining(", "));
+        String text = about.isEmpty() ? what : what + (isMeeting(codes, items) ? " " + about : " (" + about + ")");
+        if (items.size() > 1 && text.length() > UrgentAction.MOST_CHARACTERS) {
+            text = "Before starting, " + shortly + ": " + about;
+        }
         UrgentAction action = new UrgentAction(
-                items.get(0).findings().get(0).severity(), where(items), runs(items), text, OptionalDouble.empty());
-        return new Ranked(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, 0, action);
+                items.get(0).findings().get(0).severity(),
+                where(items),
+                UrgentItem.runs(items),
+                text,
+                OptionalDouble.empty());
+        return new RankedAction(codes.stream().anyMatch(UrgentActions::isHarmful) ? 0 : 2, action, shortly, Map.of());
+    }
+
+    /** One run of which nothing else is asked than to keep materials apart: these are then named in full. */
+    private static boolean isMeeting(Set<FindingCode> codes, List<UrgentItem> items) {
+        return items.size() == 1 && codes.equals(Set.of(FindingCode.MATERIALS_MUST_NOT_MEET));
     }
 
     private static String words(FindingCode code) {
@@ -173,76 +192,108 @@ final class UrgentActions {
     }
 
     /** One line for all layers on hold because of what they hold: where it is, and what a further extraction would bring back. */
-    private Ranked product(List<Item> items) {
-        List<Item> sorted = items.stream()
-                .sorted(Comparator.comparingDouble(Item::grams).reversed())
+    private RankedAction product(List<UrgentItem> items) {
+        List<UrgentItem> sorted = items.stream()
+                .sorted(Comparator.comparingDouble(UrgentItem::grams).reversed())
                 .toList();
-        List<String> parts = new ArrayList<>();
         double gain = 0;
-        double grams = 0;
-        for (Item item : sorted) {
-            parts.add((items.size() == 1 ? "" : item.run().id() + "\u00A0")
-                    + String.join(", ", item.subjects())
-                    + (items.size() == 1 ? "" : "\u00A0" + numbers.significant(item.grams(), 2) + "\u00A0g"));
-            grams += item.grams();
+        double best = 0;
+        String worthIt = "";
+        for (UrgentItem item : sorted) {
             for (String layer : item.subjects()) {
-                gain += item.run().tally().evidence().bestGain(layer).stream()
+                double one = item.run().tally().evidence().bestGain(layer).stream()
                         .mapToDouble(Reextraction::gainGrams)
                         .sum();
+                gain += one;
+                if (one > best) {
+                    best = one;
+                    worthIt = "one more extraction of " + item.run().id() + "\u00A0" + layer + " brings "
+                            + numbers.significant(one, 2) + "\u00A0g";
+                }
             }
         }
         String recover = gain > 0
                 ? "; one more extraction brings " + numbers.significant(gain, 2) + "\u00A0g"
                 : "; recover it, or say why not";
-        String text = "Keep "
-                + Words.listed(
-                        parts,
-                        ", ",
-                        UrgentAction.MOST_CHARACTERS - 5 - recover.length(),
-                        more -> Words.count(more, "more run"))
-                + recover;
-        return new Ranked(
-                3, grams, new UrgentAction(Severity.HOLD, where(sorted), runs(sorted), text, OptionalDouble.of(grams)));
+        String text = "Keep " + kept(items, sorted, UrgentAction.MOST_CHARACTERS - 5 - recover.length()) + recover;
+        return ranked(3, text, FindingCode.LAYER_HOLDS_PRODUCT, sorted, worthIt);
     }
 
-    private static String where(List<Item> items) {
+    /** The layers with the product in each run, the most first; of many runs their names, and with more than a line holds their number. */
+    private String kept(List<UrgentItem> items, List<UrgentItem> sorted, int room) {
+        if (sorted.size() == 1) {
+            return Words.listed(sorted.get(0).subjects(), ", ", room, more -> more + " others");
+        }
+        List<String> parts = sorted.stream()
+                .map(item -> item.run().id() + "\u00A0" + String.join(",\u00A0", item.subjects()) + "\u00A0"
+                        + numbers.significant(item.grams(), 2) + "\u00A0g")
+                .toList();
+        String all = String.join("; ", parts);
+        if (all.length() <= room) {
+            return all;
+        }
+        String each = UrgentItem.each(items);
+        return each.length() <= room
+                ? each
+                : ON_HOLD + RunNames.listed(UrgentItem.runs(items), room - ON_HOLD.length());
+    }
+
+    private static RankedAction ranked(
+            int rank, String text, FindingCode code, List<UrgentItem> sorted, String worthIt) {
+        double grams = sorted.stream().mapToDouble(UrgentItem::grams).sum();
+        Map<String, Double> byRun = new LinkedHashMap<>();
+        sorted.forEach(item -> byRun.put(item.run().id(), item.grams()));
+        return new RankedAction(
+                rank,
+                new UrgentAction(
+                        sorted.get(0).findings().get(0).severity(),
+                        where(sorted),
+                        UrgentItem.runs(sorted),
+                        text,
+                        grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()),
+                code.inWords(),
+                worthIt,
+                byRun);
+    }
+
+    private static String where(List<UrgentItem> items) {
         return items.size() == 1 ? items.get(0).run().id() : items.size() + " runs";
     }
 
-    private static List<String> runs(List<Item> items) {
-        return items.stream().map(i -> i.run().id()).toList();
-    }
-
-    private Ranked alike(List<Item> items) {
-        List<Item> sorted = items.stream()
-                .sorted(Comparator.comparingDouble(Item::grams).reversed())
+    private RankedAction alike(List<UrgentItem> items) {
+        List<UrgentItem> sorted = items.stream()
+                .sorted(Comparator.comparingDouble(UrgentItem::grams).reversed())
                 .toList();
         Finding first = sorted.get(0).findings().get(0);
-        List<String> about = sorted.stream()
-                .map(i -> (items.size() == 1 ? "" : i.run().id() + "\u00A0") + String.join(", ", i.subjects()))
-                .map(String::strip)
-                .filter(s -> !s.isEmpty())
-                .toList();
-        double grams = sorted.stream().mapToDouble(Item::grams).sum();
-        int rank =
-                first.severity() == Severity.STOP ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
-        return new Ranked(
-                rank,
-                grams,
-                new UrgentAction(
-                        first.severity(),
-                        where(sorted),
-                        runs(sorted),
-                        text(first, about),
-                        grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()));
+        boolean stop = first.severity() == Severity.STOP;
+        int rank = stop ? isHarmful(first.code()) ? 0 : 2 : isHarmful(first.code()) ? 1 : 3;
+        String frame = frame(first);
+        String text = frame.replace("%s", about(items, room(frame), stop));
+        if (items.size() > 1 && text.length() > UrgentAction.MOST_CHARACTERS) {
+            String runs = RunNames.listed(UrgentItem.runs(items));
+            text = sentence(first) + ": "
+                    + (stop ? runs : RunNames.listed(UrgentItem.runs(items), UrgentAction.MOST_CHARACTERS - 24));
+        }
+        return ranked(rank, text, first.code(), sorted, "");
     }
 
-    private static String text(Finding finding, List<String> about) {
-        String frame = ShortRemedies.of(finding.code()).orElseGet(() -> sentence(finding) + ": %s");
-        int room = Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
-        String subject =
-                about.isEmpty() ? finding.place().inWords() : Words.listed(about, ", ", room, more -> more + " more");
-        return frame.replace("%s", subject);
+    private static String frame(Finding finding) {
+        return ShortRemedies.of(finding.code()).orElseGet(() -> sentence(finding) + ": %s");
+    }
+
+    private static int room(String frame) {
+        return Math.max(LEAST_ROOM, UrgentAction.MOST_CHARACTERS - frame.length() + 2);
+    }
+
+    private static String about(List<UrgentItem> items, int room, boolean stop) {
+        if (items.size() > 1) {
+            String each = UrgentItem.each(items);
+            return each.length() <= room ? each : RunNames.listed(UrgentItem.runs(items));
+        }
+        List<String> subjects = items.get(0).subjects();
+        return subjects.isEmpty()
+                ? items.get(0).findings().get(0).place().inWords()
+                : Words.listed(subjects, ", ", stop ? Integer.MAX_VALUE : room, more -> more + " others");
     }
 
     /** A finding without a line of its own: its code as words. */
@@ -252,7 +303,7 @@ final class UrgentActions {
     }
 
     /** Stops and holds about the book itself: lines of tables that belong to no run. */
-    private void book(List<Ranked> all) {
+    private void book(List<RankedAction> all) {
         Set<String> runs = new LinkedHashSet<>();
         review.runs().forEach(r -> runs.add(r.id()));
         for (Finding finding : review.findings()) {
@@ -261,60 +312,17 @@ final class UrgentActions {
                     && !runs.contains(finding.run())
                     && finding.subject().transfer().isEmpty()) {
                 String where = finding.run().isEmpty() ? "the book" : finding.run();
-                all.add(new Ranked(
+                all.add(new RankedAction(
                         isHarmful(finding.code()) ? 0 : 2,
-                        0,
                         new UrgentAction(
                                 finding.severity(),
                                 where,
                                 List.of(),
-                                text(finding, List.of(finding.place().inWords())),
-                                OptionalDouble.empty())));
+                                frame(finding).replace("%s", finding.place().inWords()),
+                                OptionalDouble.empty()),
+                        finding.code().inWords(),
+                        Map.of()));
             }
         }
     }
-
-    /**
-     * Findings of one code in one run.
-     *
-     * @param run run
-     * @param findings findings
-     * @param subjects what they are about
-     */
-    private record Item(RunReview run, List<Finding> findings, List<String> subjects) {
-        /** With a stop the whole of the product is at stake, else the most that the layers may hold, g. */
-        double grams() {
-            return run.has(Severity.STOP) ? theory() : most();
-        }
-
-        private double theory() {
-            return run.tally().theory().stream()
-                    .flatMap(t -> t.products().stream())
-                    .filter(p -> p.product().wanted())
-                    .mapToDouble(p -> p.massGrams().value())
-                    .max()
-                    .orElse(0);
-        }
-
-        private double most() {
-            List<String> layers = run.decisions().stream()
-                    .map(LayerDecision::layer)
-                    .filter(subjects::contains)
-                    .toList();
-            List<String> wanted = run.tally().run().products().stream()
-                    .filter(Product::wanted)
-                    .map(Product::name)
-                    .toList();
-            return MostInLayers.of(run.tally(), layers, wanted).atStakeGrams();
-        }
-    }
-
-    /**
-     * An action with what it is ranked by.
-     *
-     * @param rank 0 harm, 1 possible harm, 2 a stop, 3 a hold
-     * @param grams product at stake, g
-     * @param action the action
-     */
-    record Ranked(int rank, double grams, UrgentAction action) {}
 }

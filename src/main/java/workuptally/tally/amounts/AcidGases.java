@@ -33,8 +33,7 @@ public final class AcidGases {
                 if (!part.isDestroyedByWater()) {
                     reactivity.between(part.membership(), acid, Set.of()).stream()
                             .filter(AcidGases::isToxic)
-                            .map(pair -> new AcidGas(
-                                    name, pair.consequence() + " (" + String.join(", ", pair.gases()) + ")"))
+                            .map(pair -> new AcidGas(name, pair.consequence() + pair.gasInBrackets()))
                             .forEach(gases::add);
                 }
             }

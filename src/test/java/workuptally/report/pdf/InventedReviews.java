@@ -1,6 +1,7 @@
 package workuptally.report.pdf;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -81,12 +82,12 @@ public final class InventedReviews {
                 new Field.Figure(value, Field.Qualifier.EXACT, 2, Double.toString(value)), ROW, "Gross");
     }
 
-    /** The demo week, read and computed by the program itself. */
+    /** The demo week, read and computed by the program itself, once for all tests. */
     public static Review demoWeek() {
         return DemoWeek.REVIEW;
     }
 
-    /** Reviewed once for all tests. */
+    /** Holds it from the first time it is asked for. */
     private static final class DemoWeek {
         static final Review REVIEW = review();
 
@@ -94,7 +95,9 @@ public final class InventedReviews {
             try {
                 return new ReviewBuilder(Reference.load(), "0.1.0")
                         .review(new BookReader().read(Path.of("input-templates", "demo-week")));
-            } catch (IOException | UnreadableBookException e) {
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            } catch (UnreadableBookException e) {
                 throw new IllegalStateException(e);
             }
         }
@@ -128,6 +131,15 @@ public final class InventedReviews {
                         Phrase.quoted("a name from the template's list"),
                         "",
                         Phrase.quoted("correct the name or move the row to a sheet of your own"))));
+    }
+
+    /** A book whose runs are all planned. */
+    static Review planned(int count) {
+        List<RunReview> runs = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            runs.add(plannedRun("R26-%03d".formatted(41 + i)));
+        }
+        return review(runs, List.of());
     }
 
     static Review review(List<RunReview> runs, List<Finding> others) {

@@ -25,6 +25,8 @@ public final class PreviewReports {
         write(folder.resolve("empty.pdf"), InventedReviews.empty(), a4);
         write(folder.resolve("one.pdf"), InventedReviews.ofRuns(1), a4);
         write(folder.resolve("twelve.pdf"), InventedReviews.ofRuns(12), a4);
+        write(folder.resolve("sixty.pdf"), InventedReviews.ofRuns(60), a4);
+        write(folder.resolve("planned.pdf"), InventedReviews.planned(3), a4);
         write(folder.resolve("two-hundred.pdf"), InventedReviews.ofRuns(200), a4);
         write(folder.resolve("class-of-24.pdf"), CourseBook.ofTwentyFour(), a4);
         write(folder.resolve("signal.pdf"), CourseBook.withASignal(), a4);

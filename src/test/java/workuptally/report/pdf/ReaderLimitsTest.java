@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -15,16 +17,19 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.report.view.UrgentAction;
 
 /** What a reader can take in: pages, words, sizes of type, one line an action. The limits are the project's own. */
 @Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReaderLimitsTest {
     private static final int WORDS_A_RUN = 600;
     /** A third product and each further one bring a map, a balance and a row in each layer that may hold it. */
@@ -36,16 +41,27 @@ class ReaderLimitsTest {
     /** Numbers of the catalogue of catches, and the sign of a remembered value, are for us and not for readers. */
     private static final Pattern INSIDE_WORDS = Pattern.compile("\\bC\\d\\d\\b|\\(memory\\)");
 
-    private static Review review(int runs) throws IOException {
-        return switch (runs) {
-            case -1 -> InventedReviews.demoWeek();
-            case -24 -> CourseBook.ofTwentyFour();
-            default -> InventedReviews.ofRuns(runs);
-        };
+    private final Map<Integer, Review> reviews = new HashMap<>();
+    private final Map<Integer, byte[]> documents = new HashMap<>();
+
+    private Review review(int runs) throws IOException {
+        if (!reviews.containsKey(runs)) {
+            reviews.put(
+                    runs,
+                    switch (runs) {
+                        case -1 -> InventedReviews.demoWeek();
+                        case -24 -> CourseBook.ofTwentyFour();
+                        default -> InventedReviews.ofRuns(runs);
+                    });
+        }
+        return reviews.get(runs);
     }
 
-    private static byte[] bytes(int runs) throws IOException {
-        return PdfText.bytes(review(runs), PdfOptions.standard());
+    private byte[] bytes(int runs) throws IOException {
+        if (!documents.containsKey(runs)) {
+            documents.put(runs, PdfText.bytes(review(runs), PdfOptions.standard()));
+        }
+        return documents.get(runs);
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {
@@ -83,8 +99,8 @@ class ReaderLimitsTest {
     @ValueSource(ints = {-1, 12, -24})
     void aRunIsToldInFewWords(int runs) throws IOException {
         Review review = review(runs);
-        String text = String.join(
-                "\n", pages(bytes(runs)).subList(2, pages(bytes(runs)).size()));
+        List<String> pages = pages(bytes(runs));
+        String text = String.join("\n", pages.subList(2, pages.size()));
         List<Integer> starts = new ArrayList<>();
         for (RunReview run : review.runs()) {
             String heading = run.id() + " " + run.tally().run().reaction().split(" ")[0];
@@ -153,5 +169,43 @@ class ReaderLimitsTest {
         String second = pages(bytes(-1)).get(1).replace('\u00A0', ' ');
         assertTrue(second.contains("94.2 ± 3.1"), "R26-041, of which two other balances close");
         assertTrue(second.contains("90.4 ± 2.8"), "R26-044, by the amine");
+    }
+
+    /** Three planned runs have little to say: what page two holds stands on page one, where half of it would be empty. */
+    @Test
+    void aFewRunsNeedNoPageTwo() throws IOException {
+        List<String> pages = pages(PdfText.bytes(InventedReviews.planned(3), PdfOptions.standard()));
+        assertTrue(pages.get(0).contains("Runs"), pages.get(0));
+        assertEquals(2, pages.size());
+    }
+
+    /** No page is turned for a line or two. */
+    @ParameterizedTest
+    @ValueSource(ints = {-1, 12, 60, -24})
+    void theLastPageIsNotNearlyEmpty(int runs) throws IOException {
+        List<String> pages = pages(bytes(runs));
+        long lines = pages.get(pages.size() - 1).lines().count();
+        assertTrue(lines > 8, pages.get(pages.size() - 1));
+    }
+
+    @Test
+    void everyStopOfTheDemoWeekStandsOnPageOneWithItsRun() throws IOException {
+        Review week = review(-1);
+        String first = pages(bytes(-1)).get(0).replace('\u00A0', ' ');
+        for (RunReview run : week.runs()) {
+            if (run.has(Severity.STOP)) {
+                assertTrue(first.contains("stop " + run.id()), run.id() + " in " + first);
+            }
+        }
+        assertFalse(first.contains("more run"), first);
+    }
+
+    /** Every layer whose evidence is complete is named on page one. */
+    @Test
+    void completeLayersOfTheDemoWeekStandOnPageOne() throws IOException {
+        String first = pages(bytes(-1)).get(0).replace('\u00A0', ' ');
+        assertTrue(
+                first.contains("R26-042 O0, A2; 043 A1, A2; 046 A1, A2; 050 A1a, A1b, A1c, A2, A3; 051 A2, A4; 052 A3"),
+                first);
     }
 }

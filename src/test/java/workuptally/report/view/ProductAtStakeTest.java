@@ -60,6 +60,32 @@ class ProductAtStakeTest {
         assertTrue(Recovery.of(review).get(0).isKeptUnknown());
     }
 
+    /** 17.6 g of 20.0 g without an assay: the lot tells nothing yet, so the rest is not missing. */
+    @Test
+    void lotWithoutAssayLeavesTheRestNotKnownRatherThanNotFound() {
+        Recovery open =
+                Recovery.of(unassayed().but("isolated", "Assay", "").review()).get(0);
+        assertEquals(0, open.notFoundPercent(), 1e-9);
+        assertEquals(100, open.notKnownPercent(), 1e-9);
+        Recovery assayed = Recovery.of(unassayed().review()).get(0);
+        assertEquals(12, assayed.notFoundPercent(), 1e-9);
+        assertEquals(0, assayed.notKnownPercent(), 1e-9);
+    }
+
+    /** A purified lot without assay can hold 17.6 g at most: what goes beyond that is not in it. */
+    @Test
+    void upperBoundOfALotIsNotDrawnAsIsolated() {
+        Recovery run = Recovery.of(unassayed()
+                        .but("isolated", "Assay", "")
+                        .but("isolated", "Stage", "purified")
+                        .review())
+                .get(0);
+        assertEquals(0, run.isolatedPercent(), 1e-9);
+        assertEquals(88, run.atMostPercent(), 1e-9);
+        assertEquals(88, run.notKnownPercent(), 1e-9);
+        assertEquals(12, run.notFoundPercent(), 1e-9);
+    }
+
     @Test
     void whatNothingBoundsIsNotKnown() {
         Review review = unassayed().but("isolated", "Assay", "").review();

@@ -1,18 +1,18 @@
 package workuptally.report.view;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import workuptally.book.BookReader;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
+import workuptally.judgement.RunReview;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
+import workuptally.report.pdf.InventedReviews;
 
 /** What can hurt somebody stands before what spoils a figure, however much product hangs on that. */
 class UrgentActionsTest {
@@ -41,11 +41,27 @@ class UrgentActionsTest {
 
     /** The invented week plans an azide with dichloromethane: before the start too, the line says what must not meet. */
     @Test
-    void plannedMeetingNamesItsSubstances() throws Exception {
-        Review week = new ReviewBuilder(Reference.load(), "0.1.0")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+    void plannedMeetingNamesItsSubstances() {
+        Review week = InventedReviews.demoWeek();
         assertTrue(UrgentAction.of(week, new ReadableNumbers('.'), 9).stream()
                 .anyMatch(action ->
                         action.where().equals("R26-053") && action.text().contains("sodium azide + dichloromethane")));
+    }
+
+    /** The layers of R26-045 are swapped: a stop stands on page one with its run whatever else there is. */
+    @Test
+    void everyStopOfTheInventedWeekStandsWithItsRun() {
+        Review week = InventedReviews.demoWeek();
+        List<UrgentAction> actions = UrgentAction.of(week, new ReadableNumbers('.'), 7);
+        assertEquals(7, actions.size());
+        for (RunReview run : week.runs()) {
+            if (run.has(Severity.STOP)) {
+                assertTrue(
+                        actions.stream()
+                                .anyMatch(a -> a.severity() == Severity.STOP
+                                        && a.where().equals(run.id())),
+                        run.id() + " in " + actions);
+            }
+        }
     }
 }

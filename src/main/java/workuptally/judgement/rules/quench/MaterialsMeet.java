@@ -211,14 +211,11 @@ public final class MaterialsMeet implements RunRule {
     }
 
     private static Phrase consequence(Meeting meeting) {
-        Phrase gas = meeting.pair().gases().isEmpty()
-                ? Phrase.NONE
-                : Phrase.of(" ({})", String.join(", ", meeting.pair().gases()));
         Phrase litres = meeting.gasLitres().isPresent()
                 ? Phrase.of(
                         ", up to {} of gas", Figure.decimals(meeting.gasLitres().getAsDouble(), 2, "L"))
                 : Phrase.NONE;
-        return Phrase.of("{}{}{}", meeting.pair().consequence(), gas, litres);
+        return Phrase.of("{}{}{}", meeting.pair().consequence(), meeting.pair().gasInBrackets(), litres);
     }
 
     private static String source(List<Meeting> meetings) {

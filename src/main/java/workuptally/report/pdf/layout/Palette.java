@@ -25,11 +25,12 @@ public final class Palette {
     private static final Color VERMILION = new Color(0xD55E00);
     private static final Color PURPLE = new Color(0xCC79A7);
 
+    /** None rises on a light ground: that is what was not found, which stands beside them. */
     private static final List<Fill> PORTIONS = List.of(
             new Fill(SKY, Hatch.NONE, false),
-            new Fill(ORANGE, Hatch.RISING, false),
+            new Fill(ORANGE, Hatch.FALLING, false),
             new Fill(YELLOW, Hatch.NONE, false),
-            new Fill(PURPLE, Hatch.FALLING, false),
+            new Fill(PURPLE, Hatch.RISING, false),
             new Fill(GREEN, Hatch.CROSSED, false),
             new Fill(SKY, Hatch.CROSSED, false),
             new Fill(YELLOW, Hatch.FALLING, false));
@@ -109,6 +110,16 @@ public final class Palette {
         return new Fill(Color.WHITE, Hatch.RISING, false);
     }
 
+    /** Fill of what nobody knows yet: neither found nor missing. */
+    public Fill notKnown() {
+        return new Fill(new Color(0xF4F4F4), Hatch.DOTTED, false);
+    }
+
+    /** Fill of what kept layers hold together; a plain middle grey where there is no colour. */
+    public Fill inLayers() {
+        return new Fill(ORANGE, Hatch.NONE, false);
+    }
+
     /** Fill of the layer of that number, from 0. */
     public Fill portion(int index) {
         return PORTIONS.get(index % PORTIONS.size());
@@ -148,6 +159,7 @@ public final class Palette {
         NONE,
         RISING,
         FALLING,
-        CROSSED
+        CROSSED,
+        DOTTED
     }
 }

@@ -10,6 +10,9 @@ import java.awt.Color;
  */
 public final class Pen {
     private static final float HATCH_STEP = 4;
+    private static final float DOT_STEP = 3;
+    private static final float DOT = 0.9f;
+    private static final Color HATCH = new Color(0x333333);
     private static final float NONE = -1;
 
     private final PdfContentByte canvas;
@@ -131,13 +134,17 @@ public final class Pen {
         if (hatch == Palette.Hatch.NONE) {
             return;
         }
+        if (hatch == Palette.Hatch.DOTTED) {
+            dots(x, y, width, height);
+            return;
+        }
         Color strokeOutside = stroke;
         float thicknessOutside = thickness;
         canvas.saveState();
         canvas.rectangle(x, y, width, height);
         canvas.clip();
         canvas.newPath();
-        stroke(new Color(0x333333), 0.4f);
+        stroke(HATCH, 0.4f);
         for (float at = x - height; at < x + width; at += HATCH_STEP) {
             if (hatch != Palette.Hatch.FALLING) {
                 canvas.moveTo(at, y);
@@ -152,5 +159,20 @@ public final class Pen {
         canvas.restoreState();
         stroke = strokeOutside;
         thickness = thicknessOutside;
+    }
+
+    /** Small squares on a raster, staggered by row, none over the edge. */
+    private void dots(float x, float y, float width, float height) {
+        if (width < 2.2f || height < 2.2f) {
+            return;
+        }
+        fill(HATCH);
+        int row = 0;
+        for (float up = y + 1.2f; up + DOT <= y + height; up += DOT_STEP, row++) {
+            for (float at = x + 1.2f + (row % 2) * DOT_STEP / 2; at + DOT <= x + width; at += DOT_STEP) {
+                canvas.rectangle(at, up, DOT, DOT);
+            }
+        }
+        canvas.fill();
     }
 }

@@ -87,7 +87,7 @@ public final class Typeface {
         int[] ends = new int[text.length()];
         int count = 0;
         for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
-            if (!isInsideName(text, end)) {
+            if (!isInsideName(text, end) && !KeptTogether.at(text, end)) {
                 ends[count++] = end;
             }
         }

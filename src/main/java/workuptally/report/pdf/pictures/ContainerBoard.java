@@ -149,8 +149,8 @@ public final class ContainerBoard implements Picture {
     }
 
     private float sign(PageFlow flow, float x, float y, Palette.Fill fill, String words) {
-        flow.pen().area(x, y, 7, 7, fill, look.palette().ink());
-        flow.text(words, x + 10, y + 0.8f, look.chart());
-        return x + 10 + look.typeface().width(words, look.chart()) + 14;
+        flow.pen().area(x, y, 10, 7, fill, look.palette().ink());
+        flow.text(words, x + 13, y + 0.8f, look.chart());
+        return x + 13 + look.typeface().width(words, look.chart()) + 14;
     }
 }

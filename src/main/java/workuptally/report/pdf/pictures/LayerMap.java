@@ -18,6 +18,12 @@ import workuptally.report.pdf.layout.TextStyle;
 
 /** The workup as a flow: a column per step, a lane per kind of phase, lines as wide as the share of the product they carry. */
 final class LayerMap implements Picture {
+    private static final Map<String, String> ABBREVIATED = Map.of(
+            "concentrate", "conc.",
+            "crystallise", "cryst.",
+            "chromatograph", "chrom.",
+            "back-extract", "back-extr.");
+
     private static final float HEAD = 34;
     private static final float TEXT_LINE = 8.8f;
     private static final float LANE_LABEL = 38;
@@ -33,7 +39,7 @@ final class LayerMap implements Picture {
     private final LayerMapGraph graph;
     private final TextStyle small;
     private final float columnWidth;
-    private final String caption;
+    private final List<String> caption;
     private final Map<String, Integer> slots = new HashMap<>();
     private final Map<MapNode.Lane, List<Float>> slotHeights = new EnumMap<>(MapNode.Lane.class);
 
@@ -41,7 +47,7 @@ final class LayerMap implements Picture {
     private LayerMap(Look look, LayerMapGraph graph, String caption, float widestColumn) {
         this.look = look;
         this.graph = graph;
-        this.caption = caption;
+        this.caption = look.typeface().wrap(caption, look.caption(), look.widthPoints());
         this.small = look.chart();
         this.columnWidth = Math.min(
                 widestColumn, (look.widthPoints() - LANE_LABEL) / (graph.steps().size() + 1));
@@ -51,13 +57,15 @@ final class LayerMap implements Picture {
     }
 
     /** The map of the product that leads: every step, with what the signs mean. */
-    static LayerMap leading(Look look, LayerMapGraph graph) {
+    static LayerMap leading(Look look, LayerMapGraph graph, boolean planned) {
         boolean complete = graph.nodes().stream().anyMatch(n -> n.words().equals(LayerMapGraph.COMPLETE));
         return new LayerMap(
                 look,
                 graph,
-                "Where " + graph.product().name() + " went: line width is its share, thick frame ends here"
-                        + (complete ? ", " + LayerMapGraph.COMPLETE + " is the evidence" : "") + ".",
+                planned
+                        ? "Where " + graph.product().name() + " is to go; thick frame: ends here."
+                        : "Where " + graph.product().name() + " went: line width is its share, thick frame ends here"
+                                + (complete ? ", " + LayerMapGraph.COMPLETE + " is the evidence" : "") + ".",
                 WIDEST_COLUMN);
     }
 
@@ -73,7 +81,10 @@ final class LayerMap implements Picture {
                 look.widthPoints(),
                 Math.max(
                         LANE_LABEL + columnWidth * (graph.steps().size() + 1),
-                        look.typeface().width(look.typeface().line(caption), look.caption())));
+                        caption.stream()
+                                .map(line -> look.typeface().width(line, look.caption()))
+                                .max(Float::compare)
+                                .orElse(0f)));
     }
 
     /** True where a page is wide enough for all steps and there is something to draw. */
@@ -115,9 +126,14 @@ final class LayerMap implements Picture {
         return height;
     }
 
+    /** Caption, number and operation of each step. */
+    private float head() {
+        return HEAD + (caption.size() - 1) * look.caption().leading();
+    }
+
     @Override
     public float height() {
-        float height = HEAD + 2;
+        float height = head() + 2;
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             height += height(lane);
         }
@@ -140,6 +156,12 @@ final class LayerMap implements Picture {
         return text.toString();
     }
 
+    /** An operation whose word is wider than its column by the usual abbreviation. */
+    private String inShort(String operation, TextStyle style) {
+        boolean fits = look.typeface().width(look.typeface().line(operation), style) <= columnWidth - 2;
+        return fits ? operation : ABBREVIATED.getOrDefault(operation, operation);
+    }
+
     private static String operation(Step step) {
         return step.operation().map(Step.Operation::word).orElse("step");
     }
@@ -154,7 +176,7 @@ final class LayerMap implements Picture {
     public void draw(PageFlow flow, float left, float top) {
         Pen pen = flow.pen();
         head(flow, left, top);
-        lanes(flow, pen, left, top - HEAD);
+        lanes(flow, pen, left, top - head());
         Map<String, MapNode> nodes = new HashMap<>();
         graph.nodes().forEach(n -> nodes.put(n.label(), n));
         // widest first, so that thin lines stay visible over them
@@ -168,17 +190,17 @@ final class LayerMap implements Picture {
     }
 
     private void head(PageFlow flow, float left, float top) {
-        flow.text(
-                look.typeface().fit(caption, look.caption(), look.widthPoints()),
-                left,
-                top - look.caption().rise(),
-                look.caption());
+        float line = top - look.caption().rise();
+        for (String words : caption) {
+            flow.text(words, left, line, look.caption());
+            line -= look.caption().leading();
+        }
         TextStyle soft = small.in(look.palette().soft());
         for (int i = 0; i < graph.steps().size(); i++) {
             Step step = graph.steps().get(i);
-            float y = top - 20;
-            for (String line : List.of(step.number(), operation(step))) {
-                String word = look.typeface().fit(line, soft, columnWidth - 2);
+            float y = top - head() + HEAD - 20;
+            for (String text : List.of(step.number(), inShort(operation(step), soft))) {
+                String word = look.typeface().fit(text, soft, columnWidth - 2);
                 flow.text(word, x(left, i + 1) - look.typeface().width(word, soft) / 2, y, soft);
                 y -= soft.leading();
             }
@@ -202,7 +224,7 @@ final class LayerMap implements Picture {
     }
 
     private float y(float top, MapNode node) {
-        float y = top - HEAD;
+        float y = top - head();
         for (MapNode.Lane lane : MapNode.Lane.values()) {
             if (lane == node.lane()) {
                 break;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import workuptally.judgement.RunReview;
 import workuptally.model.Product;
+import workuptally.model.Run;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
@@ -37,7 +38,7 @@ public final class LayerMaps {
         }
         LayerMapGraph first =
                 graphs.stream().filter(LayerMapGraph::isFound).findFirst().orElse(graphs.get(0));
-        LayerMap leading = LayerMap.leading(look, first);
+        LayerMap leading = LayerMap.leading(look, first, run.tally().run().status() == Run.Status.PLANNED);
         List<LayerMap> further = graphs.stream()
                 .filter(g -> g != first && g.isFound())
                 .map(g -> LayerMap.further(look, g))

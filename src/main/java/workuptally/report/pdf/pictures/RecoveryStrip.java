@@ -1,59 +1,99 @@
 package workuptally.report.pdf.pictures;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.function.ToDoubleFunction;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Palette;
-import workuptally.report.pdf.layout.Pen;
 import workuptally.report.pdf.layout.Picture;
 import workuptally.report.view.Recovery;
 
 /**
- * A bar a run: what was isolated, what is in kept layers, what was not found as product. Few runs lie one under the other with their
- * figures; many stand side by side.
+ * A bar a run: what was isolated, what is in kept layers, what nobody knows yet, what was not found as product. Few runs lie one under the
+ * other with their figures, more of them in two or three columns; very many stand side by side, of which some have their name below.
  */
 public final class RecoveryStrip implements Picture {
-    private static final int MOST_LYING = 16;
+    private static final int MOST_ONE_COLUMN = 16;
+    private static final int MOST_COLUMNS = 3;
+    private static final int MOST_A_COLUMN = 22;
     private static final int MOST_STANDING = 240;
-    private static final float LYING = 9;
-    private static final float LYING_STEP = 12;
+    private static final float BAR = 9;
+    private static final float STEP = 12;
+    private static final float NARROW_BAR = 7;
+    private static final float NARROW_STEP = 9.2f;
+    private static final float BETWEEN_COLUMNS = 12;
     private static final float STANDING = 74;
-    private static final float LABEL = 66;
-    private static final float WIDEST_LABEL = 170;
-    private static final float BESIDE_LABEL = 4;
+    private static final float LABEL = 40;
+    private static final float LABEL_SHARE = 0.5f;
+    private static final float BESIDE = 5;
     private static final float FIGURES = 138;
+    private static final float NARROW_FIGURES = 36;
     private static final float LEGEND = 13;
     private static final float TOP = 3;
-    private static final float LEAST_LABEL = 34;
 
     private final Look look;
     private final List<Recovery> runs;
     private final int left;
+    private final int columns;
     private final double end;
     private final float labels;
 
-    public RecoveryStrip(Look look, List<Recovery> runs) {
+    /**
+     * The strip.
+     *
+     * @param runs runs in order of the book
+     * @param roomPoints height that it should not go beyond where it can help it
+     */
+    public RecoveryStrip(Look look, List<Recovery> runs, float roomPoints) {
         this.look = look;
-        this.runs = runs.subList(0, Math.min(MOST_STANDING, runs.size()));
+        this.columns = columns(runs.size(), roomPoints);
+        this.runs = columns > 0 ? runs : runs.subList(0, Math.min(MOST_STANDING, runs.size()));
         this.left = runs.size() - this.runs.size();
         this.end = Math.max(
                 100,
                 this.runs.stream()
-                        .mapToDouble(r -> r.isolatedPercent() + r.keptPercent())
+                        .mapToDouble(r -> r.isolatedPercent() + r.atMostPercent() + r.keptPercent())
                         .max()
                         .orElse(100));
-        this.labels = this.runs.stream()
-                .map(r -> look.typeface().width(look.typeface().line(r.run()), look.chart()) + BESIDE_LABEL)
+        float widest = this.runs.stream()
+                .map(r -> look.typeface().width(look.typeface().line(r.run()), look.chart()) + BESIDE)
                 .max(Float::compare)
-                .map(widest -> Math.min(WIDEST_LABEL, Math.max(LABEL, widest)))
                 .orElse(LABEL);
+        this.labels = Math.min(columnWidth() * LABEL_SHARE, Math.max(LABEL, widest));
+    }
+
+    /** How many columns of lying bars; 0 where they have to stand. */
+    private static int columns(int runs, float roomPoints) {
+        if (runs <= MOST_ONE_COLUMN) {
+            return 1;
+        }
+        for (int columns = 2; columns <= MOST_COLUMNS; columns++) {
+            int rows = (runs + columns - 1) / columns;
+            if (rows <= MOST_A_COLUMN && TOP + rows * NARROW_STEP + LEGEND <= roomPoints) {
+                return columns;
+            }
+        }
+        return 0;
+    }
+
+    private int rows() {
+        return (runs.size() + columns - 1) / columns;
+    }
+
+    private float columnWidth() {
+        return (look.widthPoints() - BETWEEN_COLUMNS * (columns - 1)) / Math.max(1, columns);
+    }
+
+    private float step() {
+        return columns == 1 ? STEP : NARROW_STEP;
     }
 
     /** Ids that are too long lose their common beginning rather than the end that tells them apart. */
     private String label(Recovery run) {
         String id = look.typeface().line(run.run());
-        if (look.typeface().width(id, look.chart()) <= labels - BESIDE_LABEL) {
+        if (look.typeface().width(id, look.chart()) <= labels - BESIDE) {
             return id;
         }
         int common = id.length();
@@ -68,22 +108,12 @@ public final class RecoveryStrip implements Picture {
             }
         }
         String own = common == 0 || common == id.length() ? id : "…" + id.substring(common);
-        return look.typeface().fit(own, look.chart(), labels - BESIDE_LABEL);
-    }
-
-    /** True where each bar has its name beside it; with more runs some names stand below their bars. */
-    public static boolean namesAll(int runs) {
-        return runs <= MOST_LYING;
-    }
-
-    private boolean lies() {
-        return namesAll(runs.size());
+        return look.typeface().fit(own, look.chart(), labels - BESIDE);
     }
 
     @Override
     public float height() {
-        float bars = lies() ? runs.size() * LYING_STEP : STANDING + 11;
-        return TOP + bars + LEGEND;
+        return TOP + (columns > 0 ? rows() * step() : STANDING + 11) + LEGEND;
     }
 
     @Override
@@ -97,65 +127,83 @@ public final class RecoveryStrip implements Picture {
     }
 
     private String words(Recovery run) {
-        if (run.isOpen()) {
-            return "not computed";
-        }
-        String amount = run.hasLot() ? "lot mass open" : "not isolated";
-        String isolated = run.isolatedGrams().isPresent() ? percent(run.isolatedPercent()) + " isolated" : amount;
+        String lot = run.hasLot() ? "lot open" : "not isolated";
+        String isolated = isStated(run) ? isolated(run) + " isolated" : lot;
         if (run.isKeptUnknown()) {
             return isolated + ", layers not assayed";
         }
         return isolated + ", " + (run.notAssayed() > 0 ? "≥\u00A0" : "") + percent(run.keptPercent()) + " in layers";
     }
 
+    private static boolean isStated(Recovery run) {
+        return run.isolatedGrams().isPresent() || run.atMostGrams() > 0;
+    }
+
+    private String isolated(Recovery run) {
+        return (run.atMostGrams() > 0 ? "≤\u00A0" : "") + percent(run.isolatedPercent() + run.atMostPercent());
+    }
+
+    /** What stands beside a bar of several columns: the share isolated, or why there is none. */
+    private String figure(Recovery run) {
+        return isStated(run) ? isolated(run) : run.hasLot() ? "lot open" : "–";
+    }
+
     private String percent(double value) {
         return look.figures().significant(value, value < 10 ? 2 : 3) + "\u00A0%";
     }
 
+    private List<Part> parts(Recovery run) {
+        Palette palette = look.palette();
+        return List.of(
+                new Part(run.isolatedPercent(), palette.isolated()),
+                new Part(run.keptPercent(), palette.inLayers()),
+                new Part(run.notKnownPercent(), palette.notKnown()),
+                new Part(run.notFoundPercent(), palette.unaccounted()));
+    }
+
     @Override
     public void draw(PageFlow flow, float x, float top) {
-        if (lies()) {
-            lying(flow, x, top - TOP);
+        if (columns > 0) {
+            for (int column = 0; column < columns; column++) {
+                List<Recovery> part = runs.subList(
+                        Math.min(runs.size(), column * rows()), Math.min(runs.size(), (column + 1) * rows()));
+                lying(flow, part, x + column * (columnWidth() + BETWEEN_COLUMNS), top - TOP);
+            }
         } else {
             standing(flow, x, top - TOP);
         }
         legend(flow, x, top - height() + 3);
     }
 
-    private void lying(PageFlow flow, float x, float top) {
-        float width = look.widthPoints() - labels - FIGURES;
+    private void lying(PageFlow flow, List<Recovery> part, float x, float top) {
+        float width = columnWidth() - labels - (columns == 1 ? FIGURES : NARROW_FIGURES);
+        float bar = columns == 1 ? BAR : NARROW_BAR;
+        float baseline = columns == 1 ? 7.2f : 6.4f;
         float y = top;
-        for (Recovery run : runs) {
-            flow.text(label(run), x, y - 7.2f, look.chart());
+        for (Recovery run : part) {
+            flow.text(label(run), x, y - baseline, look.chart());
             float at = x + labels;
-            at = part(
-                    flow.pen(),
-                    at,
-                    y - LYING,
-                    width,
-                    run.isolatedPercent(),
-                    look.palette().isolated());
-            at = part(flow.pen(), at, y - LYING, width, run.keptPercent(), kept());
-            part(
-                    flow.pen(),
-                    at,
-                    y - LYING,
-                    width,
-                    run.missingPercent(),
-                    look.palette().unaccounted());
-            flow.text(words(run), x + labels + width + 6, y - 7.2f, look.chart());
-            y -= LYING_STEP;
+            for (Part one : parts(run)) {
+                float wide = (float) (width * one.percent() / end);
+                if (one.percent() > 0) {
+                    flow.pen()
+                            .area(
+                                    at,
+                                    y - bar,
+                                    wide,
+                                    bar,
+                                    one.fill(),
+                                    look.palette().ink());
+                }
+                at += wide;
+            }
+            flow.text(columns == 1 ? words(run) : figure(run), x + labels + width + 5, y - baseline, look.chart());
+            y -= step();
         }
-        float full = (float) (x + labels + width * 100 / end);
-        flow.pen().line(full, top + 2, full, y + 1, 0.8f, look.palette().ink());
-    }
-
-    private float part(Pen pen, float x, float y, float width, double percent, Palette.Fill fill) {
-        float wide = (float) (width * percent / end);
-        if (percent > 0) {
-            pen.area(x, y, wide, LYING, fill, look.palette().ink());
+        if (!part.isEmpty()) {
+            float full = (float) (x + labels + width * 100 / end);
+            flow.pen().line(full, top + 2, full, y + 1, 0.8f, look.palette().ink());
         }
-        return x + wide;
     }
 
     private void standing(PageFlow flow, float x, float top) {
@@ -167,58 +215,76 @@ public final class RecoveryStrip implements Picture {
             Recovery run = runs.get(i);
             float at = x + i * step;
             float y = base;
-            y = stand(
-                    flow.pen(),
-                    at,
-                    y,
-                    bar,
-                    run.isolatedPercent(),
-                    look.palette().isolated());
-            y = stand(flow.pen(), at, y, bar, run.keptPercent(), kept());
-            stand(flow.pen(), at, y, bar, run.missingPercent(), look.palette().unaccounted());
+            for (Part one : parts(run)) {
+                float high = (float) (STANDING * one.percent() / end);
+                if (one.percent() > 0) {
+                    flow.pen().area(at, y, bar, high, one.fill(), look.palette().ink());
+                }
+                y += high;
+            }
             String label = look.typeface().line(run.run());
             float width = look.typeface().width(label, look.chart());
-            if (at >= free && at + width <= x + look.widthPoints()) {
+            float middle = at + bar / 2;
+            // a name stands under the middle of its own bar, where there is room for it
+            if (middle - width / 2 >= free && middle + width / 2 <= x + look.widthPoints()) {
                 flow.pen()
                         .line(
-                                at + bar / 2,
+                                middle,
                                 base,
-                                at + bar / 2,
-                                base - 2,
-                                0.5f,
+                                middle,
+                                base - 2.5f,
+                                0.6f,
                                 look.palette().strongRule());
-                flow.text(label, at, base - 9, look.chart());
-                free = at + Math.max(LEAST_LABEL, width + 6);
+                flow.text(label, middle - width / 2, base - 9.5f, look.chart());
+                free = middle + width / 2 + 8;
             }
         }
     }
 
-    private float stand(Pen pen, float x, float y, float bar, double percent, Palette.Fill fill) {
-        float high = (float) (STANDING * percent / end);
-        if (percent > 0) {
-            pen.area(x, y, bar, high, fill, look.palette().ink());
-        }
-        return y + high;
-    }
-
-    private Palette.Fill kept() {
-        return look.palette().portion(1);
-    }
-
+    /** Only what occurs in the picture is explained. */
     private void legend(PageFlow flow, float x, float y) {
-        float at = x + (lies() ? labels : 0);
-        at = sign(flow, at, y, look.palette().isolated(), "isolated");
-        at = sign(flow, at, y, kept(), "in kept layers");
+        float at = x;
+        at = sign(flow, at, y, Recovery::isolatedPercent, look.palette().isolated(), "isolated");
+        at = sign(flow, at, y, Recovery::keptPercent, look.palette().inLayers(), "in kept layers");
         at = sign(
-                flow, at, y, look.palette().unaccounted(), "not found as product (unreacted substrate is part of it)");
-        if (left > 0) {
-            flow.text("+ " + left + " more runs", at, y + 1, look.chart());
+                flow,
+                at,
+                y,
+                Recovery::notKnownPercent,
+                look.palette().notKnown(),
+                "not known yet (a tare or assay is missing)");
+        at = sign(
+                flow,
+                at,
+                y,
+                Recovery::notFoundPercent,
+                look.palette().unaccounted(),
+                "not found as product (unreacted, or lost)");
+        List<String> more = new ArrayList<>();
+        if (columns > 1) {
+            more.add("figure: isolated");
         }
+        if (left > 0) {
+            more.add("+ " + left + " more runs");
+        }
+        flow.text(String.join(", ", more), at, y + 0.8f, look.chart());
     }
 
-    private float sign(PageFlow flow, float x, float y, Palette.Fill fill, String words) {
-        flow.pen().area(x, y, 7, 7, fill, look.palette().ink());
-        flow.text(words, x + 10, y + 0.8f, look.chart());
-        return x + 10 + look.typeface().width(words, look.chart()) + 14;
+    private float sign(
+            PageFlow flow, float x, float y, ToDoubleFunction<Recovery> share, Palette.Fill fill, String words) {
+        if (runs.stream().allMatch(r -> share.applyAsDouble(r) <= 0)) {
+            return x;
+        }
+        flow.pen().area(x, y, 10, 7, fill, look.palette().ink());
+        flow.text(words, x + 13, y + 0.8f, look.chart());
+        return x + 13 + look.typeface().width(words, look.chart()) + 12;
     }
+
+    /**
+     * A part of a bar.
+     *
+     * @param percent length, % of theory
+     * @param fill fill
+     */
+    private record Part(double percent, Palette.Fill fill) {}
 }

@@ -1,6 +1,7 @@
 package workuptally.report.pdf.pictures;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
@@ -10,7 +11,8 @@ import workuptally.report.pdf.layout.Picture;
 public final class ValueBars implements Picture {
     private static final float BAR = 9;
     private static final float STEP = 13;
-    private static final float LABEL_SHARE = 0.34f;
+    private static final float LEAST_LABEL = 100;
+    private static final float LABEL_SHARE = 0.5f;
     private static final float VALUE = 64;
 
     private final Look look;
@@ -28,7 +30,12 @@ public final class ValueBars implements Picture {
         this.look = look;
         this.what = what;
         this.bars = List.copyOf(bars);
-        this.end = Math.max(1e-9, bars.stream().mapToDouble(Bar::value).max().orElse(1));
+        this.end = Math.max(
+                1e-9,
+                bars.stream()
+                        .mapToDouble(b -> Math.max(b.value(), b.mark().orElse(0)))
+                        .max()
+                        .orElse(1));
     }
 
     @Override
@@ -39,13 +46,25 @@ public final class ValueBars implements Picture {
     @Override
     public String alternative() {
         StringJoiner text = new StringJoiner("; ", what + ": ", ".");
-        bars.forEach(b -> text.add(b.label() + " " + b.text()));
+        bars.forEach(b -> text.add(b.label() + " " + b.text()
+                + (b.mark().isEmpty()
+                        ? ""
+                        : b.value() > b.mark().getAsDouble() ? ", above the line" : ", not above it")));
         return text.toString();
+    }
+
+    /** Room for the widest label, at most half of the width. */
+    private float label() {
+        double widest = bars.stream()
+                .mapToDouble(b -> look.typeface().width(look.typeface().line(b.label()), look.chart()) + 8)
+                .max()
+                .orElse(0);
+        return (float) Math.max(LEAST_LABEL, Math.min(look.widthPoints() * LABEL_SHARE, widest));
     }
 
     @Override
     public void draw(PageFlow flow, float left, float top) {
-        float label = look.widthPoints() * LABEL_SHARE;
+        float label = label();
         float width = look.widthPoints() - label - VALUE;
         float y = top;
         for (Bar bar : bars) {
@@ -59,7 +78,20 @@ public final class ValueBars implements Picture {
                             BAR,
                             look.palette().portion(0),
                             look.palette().ink());
-            flow.text(bar.text(), left + label + wide + 4, y - 7.5f, look.chart());
+            float beside = wide;
+            if (bar.mark().isPresent()) {
+                float at = (float) (width * bar.mark().getAsDouble() / end);
+                flow.pen()
+                        .line(
+                                left + label + at,
+                                y + 1,
+                                left + label + at,
+                                y - BAR - 1,
+                                1.6f,
+                                look.palette().ink());
+                beside = Math.max(wide, at);
+            }
+            flow.text(bar.text(), left + label + beside + 4, y - 7.5f, look.chart());
             y -= STEP;
         }
         flow.pen()
@@ -77,7 +109,8 @@ public final class ValueBars implements Picture {
      *
      * @param label what it is
      * @param value length, 0 or more
+     * @param mark where an upright line crosses the bar; empty without one
      * @param text the value with its unit
      */
-    public record Bar(String label, double value, String text) {}
+    public record Bar(String label, double value, OptionalDouble mark, String text) {}
 }
