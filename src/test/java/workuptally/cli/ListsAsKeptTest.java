@@ -46,8 +46,15 @@ class ListsAsKeptTest {
     /** The review of the list by the headings file as it stands. */
     private JsonNode reviewed() throws IOException {
         Path headings = folder.resolve("list-headings.json");
-        Call call =
-                Call.of("review", folder.resolve("list.csv"), "--headings", headings, "--out", folder.resolve("out"));
+        Call call = Call.of(
+                "review",
+                folder.resolve("list.csv"),
+                "--headings",
+                headings,
+                "--out",
+                folder.resolve("out"),
+                "--reports",
+                "json,csv");
         assertEquals(0, call.code(), call::err);
         return new ObjectMapper()
                 .readTree(Files.readString(folder.resolve("out").resolve("list-review.json")));
