@@ -38,7 +38,7 @@ public final class StepRows {
                 row.count("Loads"),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH after"),
-                row.result("Quench test", Step.QuenchTest.values()),
+                row.result("Quench test", Step.QuenchTest.values(), Step.QuenchTest.NEGATIVE),
                 row.choice("Lower layer", Step.Lower.values()),
                 row.choice("Checked by", Step.CheckedBy.values()),
                 row.choice("Emulsion", Step.Emulsion.values()),
