@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.RunReview;
+import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.report.view.Wording;
@@ -159,7 +160,9 @@ final class RunJson {
         json.measured("productFraction", lot.productFraction());
         json.text("basis", lot.basis().word());
         json.measured("pureGrams", lot.pureGrams());
-        json.measured("crudeOverTheoryPercent", lot.overTheoryPercent());
+        boolean purified =
+                lot.lot().stage().filter(s -> s == Lot.Stage.PURIFIED).isPresent();
+        json.measured(purified ? "purifiedOverTheoryPercent" : "crudeOverTheoryPercent", lot.overTheoryPercent());
     }
 
     private void yieldOf(ProductYield product) {
