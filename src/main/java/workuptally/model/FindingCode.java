@@ -46,6 +46,7 @@ public enum FindingCode {
 
     // Steps and their labels
     LAYER_UNKNOWN_SOURCE(Severity.CHECK),
+    STEP_SOURCE_MISSING(Severity.CHECK),
     LAYER_TAKEN_BEFORE_GIVEN(Severity.CHECK),
     LAYER_TAKEN_AFTER_CONSUMED(Severity.CHECK),
     LAYER_GIVEN_TWICE(Severity.CHECK),

@@ -11,6 +11,7 @@ import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.pictures.HazardColumns;
+import workuptally.report.view.RunNames;
 
 /** Hazard notes, never without the sentence that defers to those who know better. Sources stand with the basis. */
 final class HazardBlocks {
@@ -31,12 +32,26 @@ final class HazardBlocks {
                 columns(notes));
     }
 
-    /** Notes about what runs do, in columns: each with its runs, since a step or layer has a name in its run only. */
+    /**
+     * Notes about what runs do, in columns: each with its runs, since a step or layer has a name in its run only. Runs of one subject stand
+     * behind it as the text does.
+     */
     HazardColumns columns(Map<HazardNote, Set<String>> runs) {
-        Map<String, List<String>> subjects = new LinkedHashMap<>();
-        runs.forEach((note, ids) -> subjects.computeIfAbsent(words(note), w -> new ArrayList<>())
-                .add(String.join(", ", ids) + ": " + note.subject()));
-        return bySubjects(subjects);
+        Map<String, Map<String, List<String>>> subjects = new LinkedHashMap<>();
+        runs.forEach((note, ids) -> subjects.computeIfAbsent(words(note), w -> new LinkedHashMap<>())
+                .computeIfAbsent(note.subject(), s -> new ArrayList<>())
+                .addAll(ids));
+        List<String> leads = new ArrayList<>();
+        List<String> texts = new ArrayList<>();
+        subjects.forEach((words, bySubject) -> {
+            List<String> each = new ArrayList<>();
+            bySubject.forEach((subject, ids) -> each.add(RunNames.listed(ids) + ": " + subject));
+            String only = bySubject.size() == 1 ? bySubject.keySet().iterator().next() : "";
+            leads.add(look.figures().inWords(only.isEmpty() ? String.join("; ", each) : only));
+            texts.add(look.figures()
+                    .inWords(only.isEmpty() ? words : "(" + RunNames.listed(bySubject.get(only)) + ") " + words));
+        });
+        return new HazardColumns(look, leads, texts);
     }
 
     private HazardColumns bySubjects(Map<String, List<String>> subjects) {

@@ -71,17 +71,17 @@ final class ContainerActions {
 
     private String transfers(Set<String> stopped, Set<String> held) {
         String of = " of the " + ProposalLine.of(review).size() + " transfers";
-        String none = stopped.isEmpty() ? "" : "Do not make " + ids(stopped, of);
-        String wait = held.isEmpty()
-                ? ""
-                : (stopped.isEmpty() ? "Keep back " : "; keep back ") + ids(held, stopped.isEmpty() ? of : " others");
-        return none + wait;
+        if (stopped.isEmpty()) {
+            return held.isEmpty() ? "" : "Keep back " + ids(held, "transfers ", of);
+        }
+        String none = "Do not make " + ids(stopped, "transfers ", of);
+        return held.isEmpty() ? none : none + "; keep back " + ids(held, "", " others");
     }
 
     /** The transfers by name, or how many of all where they are more than a line holds: naming two of seventeen would read as two. */
-    private static String ids(Set<String> ids, String others) {
+    private static String ids(Set<String> ids, String before, String others) {
         String all = String.join(", ", ids);
-        return all.length() <= MOST_OF_IDS ? all : ids.size() + others;
+        return all.length() <= MOST_OF_IDS ? before + all : ids.size() + others;
     }
 
     /** Containers that no working day is left for. */

@@ -73,7 +73,15 @@ final class FewActions {
     }
 
     private UrgentAction holdsTogether(List<RankedAction> rest) {
-        return together(rest, "Keep the layers; settle what is open: " + RunNames.listed(runs(rest), MOST_OF_HOLDS));
+        String runs = RunNames.listed(runs(rest), MOST_OF_HOLDS);
+        return together(
+                rest,
+                rest.stream()
+                        .map(RankedAction::worthIt)
+                        .filter(worth -> !worth.isEmpty())
+                        .findFirst()
+                        .map(worth -> "Keep the layers of " + runs + "; " + worth)
+                        .orElse("Keep the layers; settle what is open: " + runs));
     }
 
     /** The runs in order of the book. */

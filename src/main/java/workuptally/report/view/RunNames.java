@@ -7,7 +7,7 @@ import java.util.List;
  * Many runs in few words: {@code R26-041 to 053}, {@code R26-041, 045, 049}. What the name before had in front of its number is not said
  * again, and three or more that follow each other are a range.
  */
-final class RunNames {
+public final class RunNames {
     private static final int LEAST_OF_A_RANGE = 3;
     /** Longer numbers are dates or bar codes: they are said whole. */
     private static final int MOST_DIGITS = 9;
@@ -19,7 +19,7 @@ final class RunNames {
      *
      * @param runs ids in order of the book
      */
-    static String listed(List<String> runs) {
+    public static String listed(List<String> runs) {
         return String.join(", ", parts(runs));
     }
 

@@ -97,7 +97,8 @@ public record TopFigure(String label, String value, String detail) {
         }
         // no share for the layers: those of runs that have no lot yet would stand on another theory
         String most = bound ? "≤\u00A0" : "";
-        String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of their theory; " + inLayers;
+        String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory where isolated; "
+                + inLayers;
         return new TopFigure("Product recovered", most + numbers.significant(isolated, 3) + "\u00A0g", share);
     }
 
@@ -124,12 +125,22 @@ public record TopFigure(String label, String value, String detail) {
         }
         String distillates = period.solventInDistillatesGrams() == 0
                 ? ""
-                : "other distillates " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0%, ";
+                : ", " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% in other distillates";
         return new TopFigure(
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
-                "to re-use " + numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0%, " + distillates + "lost "
-                        + numbers.fixed(period.solventNotFoundPercent(), 0)
-                        + "\u00A0%; the rest in layers, cakes, lots");
+                numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
+                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% lost" + layers(period, numbers));
+    }
+
+    /** Mass of the layers that have to be got rid of one day; a least one where an amount is not recorded. */
+    private static String layers(PeriodTotals period, ReadableNumbers numbers) {
+        double grams = period.waste().stream()
+                .mapToDouble(PeriodTotals.StreamTotal::massGrams)
+                .sum();
+        boolean least = period.waste().stream().anyMatch(s -> s.withoutMass() > 0);
+        return grams == 0
+                ? ""
+                : "; layers " + (least ? "≥\u00A0" : "") + numbers.significant(grams / 1000, 3) + "\u00A0kg";
     }
 }

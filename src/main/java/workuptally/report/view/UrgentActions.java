@@ -197,18 +197,26 @@ final class UrgentActions {
                 .sorted(Comparator.comparingDouble(UrgentItem::grams).reversed())
                 .toList();
         double gain = 0;
+        double best = 0;
+        String worthIt = "";
         for (UrgentItem item : sorted) {
             for (String layer : item.subjects()) {
-                gain += item.run().tally().evidence().bestGain(layer).stream()
+                double one = item.run().tally().evidence().bestGain(layer).stream()
                         .mapToDouble(Reextraction::gainGrams)
                         .sum();
+                gain += one;
+                if (one > best) {
+                    best = one;
+                    worthIt = "one more extraction of " + item.run().id() + "\u00A0" + layer + " brings "
+                            + numbers.significant(one, 2) + "\u00A0g";
+                }
             }
         }
         String recover = gain > 0
                 ? "; one more extraction brings " + numbers.significant(gain, 2) + "\u00A0g"
                 : "; recover it, or say why not";
         String text = "Keep " + kept(items, sorted, UrgentAction.MOST_CHARACTERS - 5 - recover.length()) + recover;
-        return ranked(3, text, FindingCode.LAYER_HOLDS_PRODUCT, sorted);
+        return ranked(3, text, FindingCode.LAYER_HOLDS_PRODUCT, sorted, worthIt);
     }
 
     /** The layers with the product in each run, the most first; of many runs their names, and with more than a line holds their number. */
@@ -230,7 +238,8 @@ final class UrgentActions {
                 : ON_HOLD + RunNames.listed(UrgentItem.runs(items), room - ON_HOLD.length());
     }
 
-    private static RankedAction ranked(int rank, String text, FindingCode code, List<UrgentItem> sorted) {
+    private static RankedAction ranked(
+            int rank, String text, FindingCode code, List<UrgentItem> sorted, String worthIt) {
         double grams = sorted.stream().mapToDouble(UrgentItem::grams).sum();
         Map<String, Double> byRun = new LinkedHashMap<>();
         sorted.forEach(item -> byRun.put(item.run().id(), item.grams()));
@@ -243,6 +252,7 @@ final class UrgentActions {
                         text,
                         grams > 0 ? OptionalDouble.of(grams) : OptionalDouble.empty()),
                 code.inWords(),
+                worthIt,
                 byRun);
     }
 
@@ -264,7 +274,7 @@ final class UrgentActions {
             text = sentence(first) + ": "
                     + (stop ? runs : RunNames.listed(UrgentItem.runs(items), UrgentAction.MOST_CHARACTERS - 24));
         }
-        return ranked(rank, text, first.code(), sorted);
+        return ranked(rank, text, first.code(), sorted, "");
     }
 
     private static String frame(Finding finding) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -138,5 +139,22 @@ class DangerousPairsTest {
                 .get(0);
         String seen = Wording.POINT.of(unlisted.seen());
         assertTrue(seen.contains("judged by its name alone, as nitrate, heavy metal"), seen);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-", "n/a", "pot", "RM"})
+    void leavingOutWhereAStepStartsHidesNothing(String from) {
+        SmallBook book = washed(planned("sodium cyanide"), "2 M HCl").but("workup", "From", from);
+        assertEquals(1, of(book, FindingCode.MATERIALS_MUST_NOT_MEET).size());
+        boolean said = !of(book, FindingCode.STEP_SOURCE_MISSING).isEmpty()
+                || !of(book, FindingCode.LAYER_UNKNOWN_SOURCE).isEmpty();
+        assertEquals(!from.equals("RM"), said);
+    }
+
+    @Test
+    void aStepThatNamesNoMaterialIsSaid() {
+        List<Finding> found = of(washed(planned("sodium cyanide"), ""), FindingCode.STEP_MATERIAL_UNKNOWN);
+        assertEquals(1, found.size());
+        assertTrue(Wording.POINT.of(found.get(0).seen()).startsWith("no material is named in step 1"));
     }
 }

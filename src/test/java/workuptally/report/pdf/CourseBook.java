@@ -73,7 +73,7 @@ final class CourseBook {
         return book.review();
     }
 
-    /** Two runs with names longer than any line. */
+    /** Two runs with names longer than any line, one with umlauts. */
     static Review withLongNames() throws IOException {
         CourseBook book = new CourseBook(
                 "(2S;3R)-2-[(tert-butoxycarbonyl)amino]-3-hydroxy-4-phenylbutanoic acid methyl ester".repeat(2));
@@ -82,7 +82,7 @@ final class CourseBook {
                 "M-" + "long ".repeat(30).strip(),
                 4.9,
                 0);
-        book.run("R26-2", "M-" + "long ".repeat(30).strip(), 4.7, 1);
+        book.run("Süßstoff-Überprüfung-Würzburg-2", "M-" + "long ".repeat(30).strip(), 4.7, 1);
         return book.review();
     }
 
