@@ -50,6 +50,7 @@ final class BasisRows {
             }
         }
         TakenAsPure.row(runs, book.limits()).ifPresent(rows::add);
+        DissolvedOnCake.row(runs).ifPresent(rows::add);
         Map<List<String>, BasisRow> used = new LinkedHashMap<>();
         // What a laboratory has set itself comes first and is named so: it is what a reader would not expect.
         List<Cited> localFirst = substances.used().stream()

@@ -22,6 +22,7 @@ import workuptally.judgement.rules.balance.WetCrude;
 import workuptally.judgement.rules.balance.YieldLimits;
 import workuptally.judgement.rules.charges.AssayOfChargeForgotten;
 import workuptally.judgement.rules.charges.BelowOneEquivalent;
+import workuptally.judgement.rules.charges.ChargeTwice;
 import workuptally.judgement.rules.charges.CoefficientForgotten;
 import workuptally.judgement.rules.charges.DensityForgotten;
 import workuptally.judgement.rules.charges.FormContradictsName;
@@ -127,6 +128,7 @@ public final class Rules {
                 new StatedAmountDiffers(),
                 new CoefficientForgotten(substances),
                 new UnitSlip(substances),
+                new ChargeTwice(),
                 new ReagentInExcess(substances),
                 new PlanCopied(substances),
                 new LayerVolumeImpossible(),

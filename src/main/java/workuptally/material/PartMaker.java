@@ -28,6 +28,9 @@ final class PartMaker {
     private static final String ORGANIC = "organic";
     private static final Set<String> BASES = Set.of("base", "base-weak");
     private static final String SALT_OF_BASE = "acid-weak";
+    private static final String AMINE = "amine";
+    /** What of an amine its salts share: nitrite and hypochlorite take them as well. */
+    private static final String SALT_OF_AMINE = "amine-salt";
 
     private final Reactivity reactivity;
     private final Solutions solutions;
@@ -171,9 +174,12 @@ final class PartMaker {
                 new LinkedHashSet<>(substance.row().map(MaterialRow::classes).orElseGet(() -> withoutRow(substance)));
         List<String> parents = substance.row().map(MaterialRow::parentClasses).orElse(List.of());
         if (salt) {
+            boolean amine = own.stream()
+                    .anyMatch(each ->
+                            each.equals(AMINE) || reactivity.ancestors(each).contains(AMINE));
             own.removeIf(this::isBase);
             parents = parents.stream().filter(p -> !isBase(p)).toList();
-            own.add(SALT_OF_BASE);
+            own.add(amine ? SALT_OF_AMINE : SALT_OF_BASE);
         }
         return reactivity.membership(own, parents);
     }

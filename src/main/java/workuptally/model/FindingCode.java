@@ -39,12 +39,14 @@ public enum FindingCode {
     RESOLUTION_HALVED_TWICE(Severity.CHECK, "C09"),
     UNIT_SLIP(Severity.CHECK, "C10"),
     AMOUNT_FAR_FROM_PLAN(Severity.CHECK, "C10"),
+    CHARGE_TWICE(Severity.CHECK),
     REAGENT_IN_LARGE_EXCESS(Severity.CHECK),
     PLAN_COPIED(Severity.NOTE, "C11"),
     RECOVERED_SOLVENT_AS_PURE(Severity.CHECK, "C36"),
 
     // Steps and their labels
     LAYER_UNKNOWN_SOURCE(Severity.CHECK),
+    STEP_SOURCE_MISSING(Severity.CHECK),
     LAYER_TAKEN_BEFORE_GIVEN(Severity.CHECK),
     LAYER_TAKEN_AFTER_CONSUMED(Severity.CHECK),
     LAYER_GIVEN_TWICE(Severity.CHECK),

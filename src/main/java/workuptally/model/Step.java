@@ -65,6 +65,33 @@ public record Step(
         givesOther = List.copyOf(givesOther);
     }
 
+    /** The same step, taken from other portions. */
+    public Step takenFrom(List<String> portions) {
+        return new Step(
+                number,
+                operation,
+                portions,
+                material,
+                this.portions,
+                volumeMillilitres,
+                massGrams,
+                molarityMolesPerLitre,
+                densityGramsPerMillilitre,
+                funnelMillilitres,
+                loads,
+                temperatureCelsius,
+                pHAfter,
+                quenchTest,
+                lowerLayer,
+                checkedBy,
+                emulsion,
+                givesOrganic,
+                givesAqueous,
+                givesOther,
+                notes,
+                row);
+    }
+
     /** Of the row alone; see the contributor guide on records as keys. */
     @Override
     public int hashCode() {

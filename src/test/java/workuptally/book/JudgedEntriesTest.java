@@ -17,6 +17,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
+import workuptally.report.view.Wording;
 
 /** Entries that can be read but need a second look, and rows that say the same twice. */
 class JudgedEntriesTest {
@@ -151,6 +152,20 @@ class JudgedEntriesTest {
         Book book = read();
         assertEquals(List.of(), codes(book));
         assertEquals(1, book.runs().get(0).layers().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'workup.csv', 'Run,Step,Operation,From,Material', 'R1,1,neutralize,RM,water', 'acidify where acid was added, basify'",
+        "'layers.csv', 'Run,Layer,Phase,Status', 'R1,A1,aqueous,entsorgt', 'released where it was signed, lost'",
+    })
+    void wordsThatMayMeanTwoThingsAreAskedAbout(String file, String headings, String row, String asked)
+            throws Exception {
+        write(file, headings + "\n" + row + "\n");
+        Book book = read();
+        assertEquals(List.of("choice-unknown"), codes(book));
+        String action = Wording.POINT.of(book.findings().get(0).action());
+        assertTrue(action.contains(asked), action);
     }
 
     @Test

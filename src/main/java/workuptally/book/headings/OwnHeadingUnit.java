@@ -33,6 +33,9 @@ public record OwnHeadingUnit(String text, Unit unit, String rest) {
     /** Units of one letter that a bare last word can be; a lone M may as well be a molar mass, a lone d a density. */
     private static final List<String> SHORT = List.of("g", "%");
 
+    /** In German lists the molar mass, in lists all in capitals the milligram: no unit by itself. */
+    public static final String MOLAR_MASS_OR_MILLIGRAM = "MG";
+
     /** The unit, if the heading names one. */
     public static Optional<OwnHeadingUnit> of(String heading) {
         int colon = heading.lastIndexOf(": ");
@@ -58,7 +61,9 @@ public record OwnHeadingUnit(String text, Unit unit, String rest) {
     }
 
     private static Optional<OwnHeadingUnit> bare(String unit, String rest) {
-        return unit.strip().length() < 2 && !SHORT.contains(unit.strip()) ? Optional.empty() : read(unit, rest);
+        boolean doubtful = unit.strip().length() < 2 && !SHORT.contains(unit.strip())
+                || unit.strip().equals(MOLAR_MASS_OR_MILLIGRAM);
+        return doubtful ? Optional.empty() : read(unit, rest);
     }
 
     private static Optional<OwnHeadingUnit> read(String inside, String rest) {

@@ -82,6 +82,13 @@ final class HeadingWords {
                 senses.addAll(byUnit(sense));
             }
         }
+        String doubtful = OwnHeadingUnit.MOLAR_MASS_OR_MILLIGRAM;
+        if (unit.isEmpty() && heading.endsWith(doubtful)) {
+            String milligrams = heading.substring(0, heading.length() - doubtful.length()) + "mg";
+            if (OwnHeadingUnit.of(milligrams).isPresent()) {
+                senses.addAll(senses(milligrams));
+            }
+        }
         if (senses.isEmpty() && unit.isPresent()) {
             named.senses(words, unit.get().unit()).forEach(sense -> senses.addAll(byUnit(sense)));
         }
@@ -144,6 +151,9 @@ final class HeadingWords {
     private Set<Meaning> meanings(String phrase) {
         if (phrase.equals("M")) {
             return Set.of(new Meaning("", "molar mass"), new Meaning("", "molarity"));
+        }
+        if (phrase.equals(OwnHeadingUnit.MOLAR_MASS_OR_MILLIGRAM)) {
+            return Set.of(new Meaning("", "molar mass"));
         }
         Set<Meaning> known = meanings.getOrDefault(phrase.toLowerCase(Locale.ROOT), Set.of());
         // the German joint of compounds: Versuchs-Nr.
@@ -225,7 +235,9 @@ final class HeadingWords {
                 .replaceAll("\\p{M}", "");
         return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+|(?<=\\p{L})(?=\\p{N})"))
                 .filter(token -> !token.isEmpty())
-                .map(token -> token.matches("[A-DM]") ? token : token.toLowerCase(Locale.ROOT))
+                .map(token -> token.matches("[A-DM]|" + OwnHeadingUnit.MOLAR_MASS_OR_MILLIGRAM)
+                        ? token
+                        : token.toLowerCase(Locale.ROOT))
                 .toList();
     }
 }

@@ -64,6 +64,11 @@ final class ChoiceCells {
         String text = row.text(column.heading());
         Optional<E> found = BookWords.find(values, headings.word(text));
         if (found.isEmpty() && !text.isEmpty() && !isNothing(text)) {
+            Optional<String> ask = BookWords.ask(values, text);
+            if (ask.isPresent()) {
+                reportUnknown(column, text, "Write " + ask.get() + ", and run again.");
+                return found;
+            }
             Optional<E> guess =
                     WORDS.matcher(text).matches() ? BookWords.guess(values, headings.word(text)) : Optional.empty();
             if (guess.isEmpty()) {
@@ -93,16 +98,23 @@ final class ChoiceCells {
     }
 
     private void reportUnknown(SchemaColumn column, String text) {
+        reportUnknown(
+                column,
+                text,
+                (column.choices().size() > MOST_CHOICES_NAMED
+                                ? "Write a word of the column's list"
+                                : "Write " + String.join(", ", column.choices()))
+                        + ", or map your own in the headings file, and run again.");
+    }
+
+    private void reportUnknown(SchemaColumn column, String text, String action) {
         row.report(
                 FindingCode.CHOICE_UNKNOWN,
                 column.need().severity(),
                 column.heading(),
                 "read '" + text + "'",
                 column.expected(),
-                (column.choices().size() > MOST_CHOICES_NAMED
-                                ? "Write a word of the column's list"
-                                : "Write " + String.join(", ", column.choices()))
-                        + ", or map your own in the headings file, and run again.");
+                action);
     }
 
     private static boolean isNothing(String text) {

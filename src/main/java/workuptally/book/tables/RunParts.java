@@ -131,7 +131,7 @@ public final class RunParts {
                 head.notes(),
                 ProductForms.settled(products, lots),
                 charges,
-                steps,
+                new StepSources(steps, layers, lots).settled(steps),
                 layers,
                 assays,
                 nmrAssays,

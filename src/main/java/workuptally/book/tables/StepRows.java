@@ -1,9 +1,13 @@
 package workuptally.book.tables;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import workuptally.model.Field;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -18,7 +22,29 @@ public final class StepRows {
     private StepRows() {}
 
     public static void read(TableRows rows, RunIndex runs) {
-        rows.forEach(row -> runs.of(row).ifPresent(run -> run.steps.add(step(row, run))));
+        Map<RunParts, List<TableRow>> withoutSource = new LinkedHashMap<>();
+        rows.forEach(row -> runs.of(row).ifPresent(run -> {
+            Step step = step(row, run);
+            run.steps.add(step);
+            if (step.from().isEmpty()) {
+                withoutSource.computeIfAbsent(run, r -> new ArrayList<>()).add(row);
+            }
+        }));
+        withoutSource.values().forEach(StepRows::reportWithoutSource);
+    }
+
+    /** Said once a run: what is left out in one row is mostly left out in all. */
+    private static void reportWithoutSource(List<TableRow> rows) {
+        String steps = rows.stream().map(row -> row.text("Step")).collect(Collectors.joining(", "));
+        rows.get(0)
+                .report(
+                        FindingCode.STEP_SOURCE_MISSING,
+                        Severity.CHECK,
+                        "From",
+                        "nothing that can be read under From of step" + (rows.size() == 1 ? " " : "s ") + steps
+                                + ": taken to start from the reaction mixture, with all that was charged",
+                        "RM, or the labels of the portions taken",
+                        "Write what the step starts from, and run again.");
     }
 
     private static Step step(TableRow row, RunParts run) {

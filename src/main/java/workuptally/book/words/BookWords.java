@@ -13,6 +13,8 @@ import workuptally.model.Step;
 public final class BookWords {
     private static final ChoiceSynonyms SYNONYMS = new ChoiceSynonyms(BookWords::spelling);
 
+    private static final AskedWords ASKED = new AskedWords(BookWords::spelling);
+
     private BookWords() {}
 
     /** The words of a choice, in order. */
@@ -72,6 +74,11 @@ public final class BookWords {
             }
         }
         return all.size() == 1 ? Optional.of(all.iterator().next()) : Optional.empty();
+    }
+
+    /** What to write instead of a word that may mean one value or another; empty for any other word. */
+    public static <E extends Enum<E>> Optional<String> ask(E[] values, String text) {
+        return values.length == 0 ? Optional.empty() : ASKED.find(values[0].getDeclaringClass(), text);
     }
 
     private static String spelling(String text) {

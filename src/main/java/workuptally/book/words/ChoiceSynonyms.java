@@ -91,11 +91,16 @@ final class ChoiceSynonyms {
         }
     }
 
-    private static Enum<?> value(String choice, String value) {
-        if (!CHOICES.containsKey(choice)) {
-            throw new IllegalArgumentException("no choice is named " + choice);
+    /** The choice of a name in the files of words. */
+    static Class<? extends Enum<?>> choice(String name) {
+        if (!CHOICES.containsKey(name)) {
+            throw new IllegalArgumentException("no choice is named " + name);
         }
-        return Stream.of(CHOICES.get(choice).getEnumConstants())
+        return CHOICES.get(name);
+    }
+
+    private static Enum<?> value(String choice, String value) {
+        return Stream.of(choice(choice).getEnumConstants())
                 .filter(constant -> constant.name().equals(value.toUpperCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(choice + " has no value " + value));

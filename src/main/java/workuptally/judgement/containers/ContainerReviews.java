@@ -30,6 +30,8 @@ import workuptally.tally.suspects.ContainerSuspects;
  * before the next is looked at; every other one is.
  */
 public final class ContainerReviews {
+    private static final String WATER = "water";
+
     private final Book book;
     private final Reference reference;
     private final Substances substances;
@@ -136,7 +138,9 @@ public final class ContainerReviews {
             Map<String, Clash> clashes) {
         for (Carried incoming : brought) {
             for (Carried other : present) {
-                if (incoming.material().equals(other.material())) {
+                if (incoming.material().equals(other.material())
+                        || isWater(other) && holdsWater(brought)
+                        || isWater(incoming) && holdsWater(present)) {
                     continue;
                 }
                 for (ReactivityPair pair : reactivity.between(incoming.membership(), other.membership(), there)) {
@@ -152,6 +156,15 @@ public final class ContainerReviews {
                 }
             }
         }
+    }
+
+    /** What stands in water already meets nothing new in the water of a container. */
+    private static boolean holdsWater(List<Carried> portion) {
+        return portion.stream().anyMatch(ContainerReviews::isWater);
+    }
+
+    private static boolean isWater(Carried carried) {
+        return carried.membership().classes().contains(WATER);
     }
 
     /** Whatever is not ordinary, and what sets gas free in a closed bottle; the published chart where it is grave. */

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import workuptally.reference.FlashPoint;
+import workuptally.tally.layers.LayerFlow;
+import workuptally.tally.layers.Materials;
 
 /**
  * The hazard statements that go with a portion because of what it holds: those of each component from the share on from which a mixture
@@ -18,11 +20,16 @@ import workuptally.reference.FlashPoint;
  * <p>Where water and solvents of which the flash points in water are listed make at least half of it, their mixture is called by its flash
  * point. Beside another flammable liquid each also counts by its own share, since nothing tells how all of them flash together.
  *
- * <p>Shares are the generic concentration limits of Regulation (EC) 1272/2008, Annex I, parts 3 and 4 (from memory, to be checked), those of
- * one component taken by itself. The regulation has no limit for flammable liquids, whose flash point is to be measured, for peroxides and
- * for drying of the skin; a tenth and a fifth are common practice. A statement without a figure holds from 1 % on. The label of a supplier and the local rules come first.
+ * <p>Shares follow {@link MixtureRules}; flammable liquids, of which the flash point is to be measured, count from a tenth on (common
+ * practice). The label of a supplier and the local rules come first.
  */
 public final class MixtureStatements {
+    /**
+     * Most of a dissolved material on a drying cake, mass %: a cake holds about its own mass of solution, and more than 15 % is rarely
+     * dissolved in it (common practice).
+     */
+    public static final double MOST_DISSOLVED_ON_CAKE_PERCENT = 7.5;
+
     private static final double FLAMMABLE_PERCENT = 10;
     private static final double TRACE_PERCENT = 1;
     private static final String WATER = "water";
@@ -30,45 +37,27 @@ public final class MixtureStatements {
     private static final double LEAST_OF_WATER_AND_SOLVENTS_PERCENT = 50;
 
     private static final Set<String> FLAMMABLE = Set.of("H224", "H225", "H226");
-    private static final Map<String, Double> LEAST_PERCENT = Map.ofEntries(
-            Map.entry("EUH019", 10.0),
-            Map.entry("EUH066", 20.0),
-            Map.entry("H300", 0.1),
-            Map.entry("H310", 0.1),
-            Map.entry("H330", 0.1),
-            Map.entry("H302", 25.0),
-            Map.entry("H312", 25.0),
-            Map.entry("H332", 25.0),
-            Map.entry("H304", 10.0),
-            Map.entry("H314", 5.0),
-            Map.entry("H315", 10.0),
-            Map.entry("H318", 3.0),
-            Map.entry("H319", 10.0),
-            Map.entry("H335", 20.0),
-            Map.entry("H336", 20.0),
-            Map.entry("H340", 0.1),
-            Map.entry("H350", 0.1),
-            Map.entry("H360", 0.3),
-            Map.entry("H361", 3.0),
-            Map.entry("H370", 10.0),
-            Map.entry("H371", 10.0),
-            Map.entry("H372", 10.0),
-            Map.entry("H373", 10.0),
-            Map.entry("H400", 25.0),
-            Map.entry("H410", 25.0),
-            Map.entry("H411", 25.0),
-            Map.entry("H412", 25.0));
     /**
-     * Statements that need not stand beside a graver one of the same kind: flammable liquids, burns and irritation. Source: Regulation (EC)
-     * 1272/2008, Article 27, statements that plainly repeat another need not be shown.
+     * Statements that need not stand beside a graver one of the same kind. Source: Regulation (EC) 1272/2008, Article 27, statements that
+     * plainly repeat another need not be shown.
      */
-    private static final Map<String, Set<String>> SAID_BY = Map.of(
-            "H224", Set.of("H225", "H226"),
-            "H225", Set.of("H226"),
-            "H314", Set.of("H315", "H318", "H319"),
-            "H318", Set.of("H319"));
+    private static final Map<String, Set<String>> SAID_BY = Map.ofEntries(
+            Map.entry("H224", Set.of("H225", "H226")),
+            Map.entry("H225", Set.of("H226")),
+            Map.entry("H300", Set.of("H301", "H302")),
+            Map.entry("H301", Set.of("H302")),
+            Map.entry("H310", Set.of("H311", "H312")),
+            Map.entry("H311", Set.of("H312")),
+            Map.entry("H330", Set.of("H331", "H332")),
+            Map.entry("H331", Set.of("H332")),
+            Map.entry("H314", Set.of("H315", "H318", "H319", "EUH066")),
+            Map.entry("H318", Set.of("H319")),
+            Map.entry("H370", Set.of("H371")),
+            Map.entry("H372", Set.of("H373")),
+            Map.entry("H410", Set.of("H400", "H411", "H412")),
+            Map.entry("H411", Set.of("H412")));
 
-    /** Source of the combined wording: Regulation (EC) 1272/2008, Annex III, H300 + H310 + H330 and those of the lower categories (from memory). */
+    /** Source of the combined wording: Regulation (EC) 1272/2008, Annex III, H300 + H310 + H330 and those of the lower categories. */
     private static final List<String> BY_ROUTE = List.of("if swallowed", "in contact with skin", "if inhaled");
 
     private static final Map<String, List<String>> ROUTES = Map.of(
@@ -76,9 +65,26 @@ public final class MixtureStatements {
             "Toxic", List.of("H301", "H311", "H331"),
             "Harmful", List.of("H302", "H312", "H332"));
 
-    /** Wording of what a mixture is called by its flash point. Source: Regulation (EC) 1272/2008, Annex III. */
-    private static final Map<String, String> IN_WATER =
-            Map.of("H225", "Highly flammable liquid and vapour.", "H226", "Flammable liquid and vapour.");
+    /**
+     * Wording of what a mixture may bear though none of its parts does: by its flash point, and what a graver statement leaves when it is
+     * diluted. Source: Regulation (EC) 1272/2008, Annex III, as in the table of statements.
+     */
+    static final Map<String, String> OF_MIXTURE = Map.ofEntries(
+            Map.entry("H225", "Highly flammable liquid and vapour."),
+            Map.entry("H226", "Flammable liquid and vapour."),
+            Map.entry("H301", "Toxic if swallowed."),
+            Map.entry("H302", "Harmful if swallowed."),
+            Map.entry("H311", "Toxic in contact with skin."),
+            Map.entry("H312", "Harmful in contact with skin."),
+            Map.entry("H331", "Toxic if inhaled."),
+            Map.entry("H332", "Harmful if inhaled."),
+            Map.entry("H315", "Causes skin irritation."),
+            Map.entry("H318", "Causes serious eye damage."),
+            Map.entry("H319", "Causes serious eye irritation."),
+            Map.entry("H371", "May cause damage to organs."),
+            Map.entry("H373", "May cause damage to organs through prolonged or repeated exposure."),
+            Map.entry("H411", "Toxic to aquatic life with long lasting effects."),
+            Map.entry("H412", "Harmful to aquatic life with long lasting effects."));
 
     private MixtureStatements() {}
 
@@ -99,10 +105,51 @@ public final class MixtureStatements {
      * @param ofPortion notes about the portion
      */
     public static List<String> of(Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion) {
+        return of(grams, notes, ofPortion, Map.of());
+    }
+
+    /**
+     * The same where a part of it has no name, and may be any of what was charged up to that share.
+     *
+     * @param mayBe what that part may be, as written, by its name in the tables
+     */
+    public static List<String> of(
+            Map<String, Double> grams, List<HazardNote> notes, List<HazardNote> ofPortion, Map<String, String> mayBe) {
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         Map<String, Double> percents = new LinkedHashMap<>();
         grams.forEach((name, mass) -> percents.put(name, total > 0 ? 100 * mass / total : 0));
-        return words(percents, notes, mixture(percents, notes), ofPortion);
+        List<HazardNote> whole = new ArrayList<>(ofPortion);
+        unnamed(percents, notes, mayBe).ifPresent(whole::add);
+        return words(percents, notes, mixture(percents, notes), whole, true);
+    }
+
+    private static Optional<HazardNote> unnamed(
+            Map<String, Double> percents, List<HazardNote> notes, Map<String, String> mayBe) {
+        double percent =
+                percents.getOrDefault(LayerFlow.UNSTATED, 0.0) + percents.getOrDefault(Materials.REACTANTS, 0.0);
+        Set<String> statements = new LinkedHashSet<>();
+        List<String> names = new ArrayList<>();
+        for (String name : percent < TRACE_PERCENT ? Set.<String>of() : mayBe.keySet()) {
+            Set<String> own = new LinkedHashSet<>();
+            notes.stream()
+                    .filter(note -> note.ofMaterial() && isSame(note.subject(), name))
+                    .flatMap(note -> note.statements().stream())
+                    .forEach(own::add);
+            Set<String> borne =
+                    borneAlone(own.stream().map(MixtureStatements::code).toList(), percent);
+            own.stream().filter(s -> borne.remove(code(s))).forEach(statements::add);
+            borne.forEach(code -> statements.add(code + " " + OF_MIXTURE.get(code)));
+            if (!statements.isEmpty() && !own.isEmpty()) {
+                names.add(mayBe.get(name));
+            }
+        }
+        return statements.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new HazardNote(
+                        "unnamed part",
+                        List.copyOf(statements),
+                        "What is not named may be " + String.join(", ", names) + ".",
+                        "reference table of hazards, by share"));
     }
 
     /**
@@ -115,7 +162,7 @@ public final class MixtureStatements {
      */
     public static List<String> ofLargestShares(
             Map<String, Double> mostPercents, List<HazardNote> notes, List<HazardNote> ofPortion) {
-        return words(mostPercents, notes, Optional.empty(), ofPortion);
+        return words(mostPercents, notes, Optional.empty(), ofPortion, false);
     }
 
     /**
@@ -178,22 +225,32 @@ public final class MixtureStatements {
             Map<String, Double> percents,
             List<HazardNote> notes,
             Optional<InWater> inWater,
-            List<HazardNote> ofPortion) {
+            List<HazardNote> ofPortion,
+            boolean together) {
         Map<String, String> phrases = new LinkedHashMap<>();
         ofPortion.forEach(note -> note.statements().forEach(s -> put(s, phrases)));
         Set<String> vapour = new LinkedHashSet<>();
         Set<String> byFlashPoint =
                 inWater.filter(InWater::alone).map(InWater::names).orElse(Set.of());
-        percents.forEach((name, percent) -> {
-            for (HazardNote note : notes) {
-                if (note.ofMaterial() && isSame(note.subject(), name)) {
-                    note.statements().stream()
-                            .filter(s -> !byFlashPoint.contains(name) || !FLAMMABLE.contains(code(s)))
-                            .forEach(s -> add(s, name, percent, phrases, vapour));
+        Map<String, List<String>> statements = new LinkedHashMap<>();
+        percents.forEach((name, percent) -> notes.stream()
+                .filter(note -> note.ofMaterial() && isSame(note.subject(), name))
+                .forEach(note ->
+                        statements.computeIfAbsent(name, n -> new ArrayList<>()).addAll(note.statements())));
+        Set<String> borne = borne(percents, statements, together);
+        statements.forEach((name, own) -> {
+            for (String statement : own) {
+                if (!FLAMMABLE.contains(code(statement))) {
+                    if (borne.remove(code(statement))) {
+                        put(statement, phrases);
+                    }
+                } else if (!byFlashPoint.contains(name)) {
+                    flammable(statement, name, percents.get(name), phrases, vapour);
                 }
             }
         });
-        inWater.flatMap(InWater::statement).ifPresent(code -> phrases.putIfAbsent(code, IN_WATER.get(code)));
+        borne.forEach(code -> phrases.putIfAbsent(code, OF_MIXTURE.get(code)));
+        inWater.flatMap(InWater::statement).ifPresent(code -> phrases.putIfAbsent(code, OF_MIXTURE.get(code)));
         SAID_BY.forEach((graver, milder) -> {
             if (phrases.containsKey(graver)) {
                 phrases.keySet().removeAll(milder);
@@ -209,6 +266,25 @@ public final class MixtureStatements {
         }
         ofPortion.stream().map(HazardNote::caution).filter(w -> !w.isBlank()).forEach(words::add);
         return words;
+    }
+
+    /** Codes by all parts together, or by each alone where their shares are not those of one mixture. */
+    private static Set<String> borne(
+            Map<String, Double> percents, Map<String, List<String>> statements, boolean together) {
+        List<MixtureRules.Part> parts = new ArrayList<>();
+        statements.forEach((name, own) -> parts.add(part(
+                percents.get(name), own.stream().map(MixtureStatements::code).toList())));
+        if (together) {
+            double unknown = percents.entrySet().stream()
+                    .filter(p ->
+                            !statements.containsKey(p.getKey()) && !p.getKey().equalsIgnoreCase(WATER))
+                    .mapToDouble(Map.Entry::getValue)
+                    .sum();
+            return MixtureRules.codes(parts, unknown);
+        }
+        Set<String> codes = new LinkedHashSet<>();
+        parts.forEach(part -> codes.addAll(MixtureRules.codes(List.of(part), 0)));
+        return codes;
     }
 
     /** Swallowed, skin and inhaled in one sentence where two or three of a grade stand, as the annex words them combined. */
@@ -233,10 +309,20 @@ public final class MixtureStatements {
         return joined;
     }
 
-    /** Whether a mixture bears a statement of a part with that share, mass %. */
-    static boolean isBorneAt(String code, double percent) {
-        return percent
-                >= (FLAMMABLE.contains(code) ? FLAMMABLE_PERCENT : LEAST_PERCENT.getOrDefault(code, TRACE_PERCENT));
+    /** Codes that a mixture bears of one part with that share, mass %. */
+    static Set<String> borneAlone(List<String> codes, double percent) {
+        Set<String> borne = MixtureRules.codes(List.of(part(percent, codes)), 0);
+        if (percent >= FLAMMABLE_PERCENT) {
+            codes.stream().filter(FLAMMABLE::contains).forEach(borne::add);
+        }
+        return borne;
+    }
+
+    /** Flammable liquids are judged elsewhere. */
+    private static MixtureRules.Part part(double percent, List<String> codes) {
+        Set<String> judged = new LinkedHashSet<>(codes);
+        judged.removeAll(FLAMMABLE);
+        return new MixtureRules.Part(percent, judged);
     }
 
     private static void put(String statement, Map<String, String> phrases) {
@@ -245,15 +331,12 @@ public final class MixtureStatements {
         phrases.put(code, phrase.isEmpty() ? statement : phrase);
     }
 
-    private static void add(
+    private static void flammable(
             String statement, String name, double percent, Map<String, String> phrases, Set<String> vapour) {
-        String code = code(statement);
-        if (FLAMMABLE.contains(code) && percent < FLAMMABLE_PERCENT) {
-            if (percent >= TRACE_PERCENT) {
-                vapour.add(name);
-            }
-        } else if (isBorneAt(code, percent)) {
+        if (percent >= FLAMMABLE_PERCENT) {
             put(statement, phrases);
+        } else if (percent >= TRACE_PERCENT) {
+            vapour.add(name);
         }
     }
 

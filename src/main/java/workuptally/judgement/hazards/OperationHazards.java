@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.chemistry.Antoine;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
@@ -59,9 +60,15 @@ final class OperationHazards {
                 .flatMap(m -> atStep.solvent(m).stream())
                 .distinct()
                 .toList();
-        boolean shaken = run.orderedSteps().stream().anyMatch(OperationHazards::isShaken);
-        if (shaken) {
-            solvents.forEach(s -> pressure(s).ifPresent(notes::add));
+        List<Step> shaken =
+                run.orderedSteps().stream().filter(OperationHazards::isShaken).toList();
+        if (!shaken.isEmpty()) {
+            solvents.forEach(s -> pressure(
+                            s,
+                            shaken.stream()
+                                    .filter(step -> atStep.of(step).contains(s))
+                                    .toList())
+                    .ifPresent(notes::add));
         }
         run.orderedSteps().forEach(step -> {
             gas(step, run).ifPresent(notes::add);
@@ -70,7 +77,10 @@ final class OperationHazards {
             emulsion(step).ifPresent(notes::add);
         });
         peroxides(run, atStep).ifPresent(notes::add);
-        run.charges().forEach(charge -> quench(charge).ifPresent(notes::add));
+        List<Step> quenches = run.orderedSteps().stream()
+                .filter(s -> s.operation().filter(o -> o == Operation.QUENCH).isPresent())
+                .toList();
+        run.charges().forEach(charge -> quench(charge, quenches).ifPresent(notes::add));
         notes.addAll(meetings(meetings));
         azides(run).forEach(notes::add);
         return notes.stream().distinct().toList();
@@ -126,14 +136,20 @@ final class OperationHazards {
         return shaken || (!step.givesOrganic().isEmpty() && !step.givesAqueous().isEmpty());
     }
 
-    private Optional<HazardNote> pressure(Solvent solvent) {
+    /** Where it happens, for a heading: {@code , step 2} or {@code , steps 2, 4}; empty for none. */
+    private static String at(List<Step> steps) {
+        String numbers = steps.stream().map(Step::number).distinct().collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "" : (steps.size() == 1 ? ", step " : ", steps ") + numbers;
+    }
+
+    private Optional<HazardNote> pressure(Solvent solvent, List<Step> steps) {
         return solvent.antoine()
                 .map(a -> new Antoine(a.a(), a.b(), a.c(), a.fromCelsius(), a.toCelsius()))
                 .filter(a -> a.holdsAt(roomCelsius))
                 .map(a -> a.kilopascals(roomCelsius))
                 .filter(p -> p > reference.value(Threshold.FUNNEL_PRESSURE))
                 .map(p -> new HazardNote(
-                        "shaking with " + solvent.name(),
+                        "shaking with " + solvent.name() + at(steps),
                         List.of(),
                         say(
                                 "Vapour pressure about %.0f kPa at %.0f °C: swirl open first, vent after the first shake and"
@@ -228,14 +244,18 @@ final class OperationHazards {
         if (formers.isEmpty()) {
             return Optional.empty();
         }
+        List<Step> steps = run.orderedSteps().stream()
+                .filter(SolventsAtStep::takesSolventOff)
+                .filter(s -> atStep.of(s).stream().anyMatch(Solvent::peroxideFormer))
+                .toList();
         return Optional.of(new HazardNote(
-                "evaporating " + String.join(", ", formers),
+                "evaporating " + String.join(", ", formers) + at(steps),
                 List.of("EUH019 May form explosive peroxides."),
                 "Forms peroxides on standing: test before evaporating, and do not take it to dryness.",
                 "reference table of solvents"));
     }
 
-    private Optional<HazardNote> quench(Charge charge) {
+    private Optional<HazardNote> quench(Charge charge, List<Step> steps) {
         Material material = substances.material(charge.material(), charge.formula());
         Optional<Hazard> listed = material.hazard();
         boolean reacts = material.classes().stream()
@@ -245,7 +265,7 @@ final class OperationHazards {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(
-                "quench of " + charge.material(),
+                "quench of " + charge.material() + at(steps),
                 List.of(),
                 "Reacts with water: quench cold, slowly and in the open, away from ignition; gas and heat come late"
                         + " when it is rushed.",
@@ -262,25 +282,30 @@ final class OperationHazards {
 
     /** What the run brings together that is not ordinary; gas of a wanted neutralisation is noted elsewhere. */
     private static List<HazardNote> meetings(Meetings meetings) {
-        Map<String, HazardNote> notes = new LinkedHashMap<>();
+        Map<String, List<Meeting>> byPair = new LinkedHashMap<>();
         for (Meeting meeting : meetings.list()) {
             ReactivityPair pair = meeting.pair();
             boolean told = pair.inWorkup() != ReactivityPair.InWorkup.ORDINARY
                     && pair.severity() != ReactivityPair.Severity.CAUTION
                     && meeting.concernsPlace();
             if (told) {
-                notes.putIfAbsent(
-                        pair.key(),
-                        new HazardNote(
-                                String.join(" and ", meeting.with()),
-                                List.of(),
-                                Character.toUpperCase(pair.consequence().charAt(0))
-                                        + pair.consequence().substring(1) + pair.gasInBrackets() + ". "
-                                        + how(meeting),
-                                origin(pair.basis(), pair.sources())));
+                byPair.computeIfAbsent(pair.key(), k -> new ArrayList<>()).add(meeting);
             }
         }
-        return List.copyOf(notes.values());
+        return byPair.values().stream().map(OperationHazards::note).toList();
+    }
+
+    private static HazardNote note(List<Meeting> alike) {
+        Meeting meeting = alike.get(0);
+        ReactivityPair pair = meeting.pair();
+        List<Step> steps =
+                alike.stream().flatMap(m -> m.step().stream()).distinct().toList();
+        return new HazardNote(
+                String.join(" and ", meeting.with()) + at(steps),
+                List.of(),
+                Character.toUpperCase(pair.consequence().charAt(0))
+                        + pair.consequence().substring(1) + pair.gasInBrackets() + ". " + how(meeting),
+                origin(pair.basis(), pair.sources()));
     }
 
     private static String how(Meeting meeting) {

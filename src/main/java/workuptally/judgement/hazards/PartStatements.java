@@ -20,17 +20,17 @@ import workuptally.tally.amounts.Substances;
  * several parts together.
  *
  * <p>Parts of one effect add up, each over its own limit: Regulation (EC) 1272/2008, Annex I, 3.2.3.3.2 and 3.3.3.3 with tables 3.2.3 and
- * 3.3.3 (from memory, to be checked). Where a pH was read, acids count from pH 2 down and bases from pH 11.5 up only, since what has
+ * 3.3.3; parts without a limit of their own count over the generic one where another part has its own. Where a pH was read, acids count from pH 2 down and bases from pH 11.5 up only, since what has
  * neutralised each other is a salt.
  */
 final class PartStatements {
-    /** Up to this pH a mixture is corrosive. Source: the regulation, Annex I, 3.2.3.1.2 (from memory). */
+    /** Up to this pH a mixture is corrosive. Source: the regulation, Annex I, 3.2.3.1.2. */
     static final double ACIDIC_UP_TO_PH = 2;
-    /** From this pH on a mixture is corrosive. Source: the regulation, Annex I, 3.2.3.1.2 (from memory). */
+    /** From this pH on a mixture is corrosive. Source: the regulation, Annex I, 3.2.3.1.2. */
     static final double ALKALINE_FROM_PH = 11.5;
 
     static final String BURNS = "H314";
-    static final String REGULATION = "Regulation (EC) 1272/2008, Annex I, 3.2.3 and 3.3.3 (from memory)";
+    static final String REGULATION = "Regulation (EC) 1272/2008, Annex I, 3.2.3 and 3.3.3";
 
     private static final List<String> IRRITATION = List.of("H315", "H319");
     private static final Set<String> ACIDS = Set.of("acid");
@@ -91,22 +91,31 @@ final class PartStatements {
         }
     }
 
-    /** The parts that together reach the limit of a statement, each with its share; empty where they do not. */
+    /** The parts that together reach the limit of a statement, each with its share; empty where they do not, or where none has a limit of its own. */
     private List<String> reaching(Map<String, Double> percents, Optional<Entered> pH, String code) {
         double sum = 0;
+        boolean own = false;
         List<String> parts = new ArrayList<>();
         for (Map.Entry<String, Double> part : percents.entrySet()) {
             Material material = substances.material(part.getKey());
             OptionalDouble limit = material.hazard().map(h -> limit(h, code)).orElse(OptionalDouble.empty());
-            if (limit.isPresent() && isThere(material, pH)) {
-                sum += part.getValue() / limit.getAsDouble();
+            boolean generic = limit.isEmpty()
+                    && part.getValue() >= MixtureRules.RELEVANT_PERCENT
+                    && material.hazard()
+                            .filter(h -> h.statements().contains(code))
+                            .isPresent();
+            if ((limit.isPresent() || generic) && isThere(material, pH)) {
+                own |= limit.isPresent();
+                sum += part.getValue()
+                        / limit.orElse(
+                                code.equals(BURNS) ? MixtureRules.BURNS_PERCENT : MixtureRules.IRRITATES_PERCENT);
                 parts.add(part.getKey() + String.format(Locale.ROOT, " %.2g %%", part.getValue()));
             }
         }
-        return sum >= 1 ? parts : List.of();
+        return own && sum >= 1 ? parts : List.of();
     }
 
-    /** Of a material with limits of its own; what has none bears its statements by itself. */
+    /** Least share from which a material with limits of its own has the statement. */
     private OptionalDouble limit(Hazard hazard, String code) {
         return reference.concentrationLimits().findAll(hazard.key()).stream()
                 .filter(limit -> limit.statement().equals(code))

@@ -35,7 +35,7 @@ import workuptally.tally.layers.Present;
  *
  * <p>A mixture of pH 2 or less, or of 11.5 or more, is corrosive to skin and eyes unless a test shows otherwise: Regulation (EC) 1272/2008,
  * Annex I, 3.2.3.1.2 and 3.3.3.1.2. Parts of one effect add up, each over its own limit, else over the generic one: 3.2.3.3.2 and tables
- * 3.2.3 and 3.3.3 (all from memory, to be checked). Where a pH was read, acids count from that pH down and bases from that pH up only, since
+ * 3.2.3 and 3.3.3. Where a pH was read, acids count from that pH down and bases from that pH up only, since
  * what has neutralised each other is a salt.
  */
 final class PortionHazards {
@@ -117,10 +117,10 @@ final class PortionHazards {
         }
         for (QuenchByProduct one : QuenchByProduct.of(tally.run(), tally.amounts(), tally.closures(), substances)) {
             double percent = Math.min(100, 100 * one.grams() / total);
-            substances.material(one.name()).hazard().stream()
-                    .flatMap(h -> h.statements().stream())
-                    .filter(code -> MixtureStatements.isBorneAt(code, percent))
-                    .forEach(said.codes()::add);
+            substances
+                    .material(one.name())
+                    .hazard()
+                    .ifPresent(h -> said.codes().addAll(MixtureStatements.borneAlone(h.statements(), percent)));
             said.words()
                     .add(String.format(
                             Locale.ROOT,
@@ -136,7 +136,7 @@ final class PortionHazards {
     void carried(RunTally tally, String label, Said said) {
         Meetings meetings = tally.evidence().meetings();
         meetings.in(label).forEach(present -> gas(present, said));
-        meetings.carriedBy(label).stream().filter(Meeting::holdsItsPortions).forEach(meeting -> met(meeting, said));
+        meetings.carriedBy(label).stream().filter(Meeting::isForbidden).forEach(meeting -> met(meeting, said));
     }
 
     /** Burns by a pH that was read. */
@@ -167,9 +167,7 @@ final class PortionHazards {
                 material.material().hazard().stream()
                         .filter(h ->
                                 reference.concentrationLimits().findAll(h.key()).isEmpty())
-                        .flatMap(h -> h.statements().stream())
-                        .filter(code -> MixtureStatements.isBorneAt(code, percent))
-                        .forEach(said.codes()::add);
+                        .forEach(h -> said.codes().addAll(MixtureStatements.borneAlone(h.statements(), percent)));
             }
         }
     }

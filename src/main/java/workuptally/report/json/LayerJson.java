@@ -16,10 +16,12 @@ import workuptally.tally.layers.LayerTally;
 final class LayerJson {
     private final JsonFields json;
     private final RunReview review;
+    private final SaidOnce saidOnce;
 
-    LayerJson(JsonFields json, RunReview review) {
+    LayerJson(JsonFields json, RunReview review, SaidOnce saidOnce) {
         this.json = json;
         this.review = review;
+        this.saidOnce = saidOnce;
     }
 
     void write(LayerTally layer) {
@@ -29,20 +31,20 @@ final class LayerJson {
         json.measured("volumeMillilitres", layer.volumeMillilitres());
         json.measured("densityGramsPerMillilitre", layer.densityGramsPerMillilitre());
         json.flag("terminal", layer.terminal());
-        json.flag("aliquot", layer.aliquot());
-        json.flag("endsWorkup", layer.endsWorkup());
+        json.flagIfSet("aliquot", layer.aliquot());
+        json.flagIfSet("endsWorkup", layer.endsWorkup());
         layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
-        json.array("contents", layer.contents(), this::content);
+        json.arrayIfAny("contents", layer.contents(), this::content);
         review.tally().makeUp(layer.label()).ifPresent(m -> json.object("makeUp", () -> makeUp(m)));
         review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
         review.decision(layer.label()).ifPresent(this::decision);
-        json.array(
+        json.arrayIfAny(
                 "reextraction",
                 review.tally().evidence().reextractions().stream()
                         .filter(r -> r.layer().equals(layer.label()))
                         .toList(),
                 this::reextraction);
-        json.array(
+        json.arrayIfAny(
                 "routes",
                 review.tally().evidence().routes().stream()
                         .filter(r -> r.layer().equals(layer.label()))
@@ -62,26 +64,27 @@ final class LayerJson {
         json.number(wanted ? "percentOfTheory" : "percentOfCharged", content.percentOf());
         json.text("kind", content.kind().word());
         json.number("upperBoundGrams", content.upperBoundGrams());
-        json.text("evidence", content.evidence());
+        saidOnce.texts().field(json, "evidence", content.evidence());
         json.text("restsOn", content.rests().word());
     }
 
     /** Whole make-up with full names; an estimate unless the book states it. */
     private void makeUp(LayerMakeUp makeUp) {
-        json.flag("stated", makeUp.stated());
-        json.flag("weighed", makeUp.weighed());
+        json.flagIfSet("stated", makeUp.stated());
+        json.flagIfSet("weighed", makeUp.weighed());
         json.number("volumeMillilitres", makeUp.millilitres());
-        json.array("components", makeUp.grams().entrySet(), component -> {
-            json.text("substance", component.getKey());
-            json.number("massGrams", component.getValue());
-        });
+        json.rows(
+                Rows.COMPONENTS,
+                makeUp.grams().entrySet(),
+                (row, component) -> row.text(component.getKey()).number(component.getValue()));
     }
 
     private void decision(LayerDecision decision) {
         json.text("outcome", decision.outcome().word());
-        json.text("reason", Wording.POINT.of(decision.reason()));
-        json.texts("missing", decision.missing().stream().map(Wording.POINT::of).toList());
-        json.texts("notJudged", decision.notJudged());
+        saidOnce.texts().field(json, "reason", Wording.POINT.of(decision.reason()));
+        json.textsIfAny(
+                "missing", decision.missing().stream().map(Wording.POINT::of).toList());
+        json.textsIfAny("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
                     json.text("product", most.product());
@@ -90,9 +93,8 @@ final class LayerJson {
                 }));
         json.array("conditions", decision.conditions(), condition -> {
             json.text("id", condition.id());
-            json.text("title", condition.criterion().title());
             json.text("state", condition.state().word());
-            json.text("evidence", Wording.POINT.of(condition.evidence()));
+            saidOnce.texts().field(json, "evidence", Wording.POINT.of(condition.evidence()));
         });
     }
 
@@ -109,7 +111,7 @@ final class LayerJson {
         json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
         json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
-        json.array("acidGases", gain.acidGases(), gas -> {
+        json.arrayIfAny("acidGases", gain.acidGases(), gas -> {
             json.text("material", gas.material());
             json.text("consequence", gas.consequence());
         });
@@ -128,7 +130,6 @@ final class LayerJson {
     /** Which phase the density says it is; a label is never changed. */
     private void identity(LayerIdentity identity) {
         json.text("recorded", identity.recorded().word());
-        json.measured("densityGramsPerMillilitre", identity.densityGramsPerMillilitre());
         json.object("expectedOrganic", () -> expected(identity.expectedOrganic()));
         json.object("expectedAqueous", () -> expected(identity.expectedAqueous()));
         json.text("verdict", EnumWord.of(identity.verdict()));

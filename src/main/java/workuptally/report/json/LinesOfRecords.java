@@ -4,8 +4,8 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.PrettyPrinter;
 
 /**
- * Form of the JSON: what a report and each of its runs hold stands on lines of its own, indented by two spaces; a record deeper down, such
- * as a layer, is one line. So a reader finds and compares records, and a book of a thousand runs is no third longer than without lines.
+ * Form of the JSON: what a report and each of its runs hold stands on lines of its own; a record deeper down, such as a layer, is one line.
+ * So a reader finds and compares records. Only what the report holds is set in: with more, a tenth of a large book would be spaces.
  */
 final class LinesOfRecords implements PrettyPrinter {
     /** The report, the list of its runs, a run, and a list of the run. */
@@ -16,7 +16,7 @@ final class LinesOfRecords implements PrettyPrinter {
     private void line(JsonGenerator generator) {
         if (depth <= DEEPEST_WITH_LINES) {
             generator.writeRaw('\n');
-            generator.writeRaw("  ".repeat(depth));
+            generator.writeRaw(depth == 1 ? "  " : "");
         }
     }
 

@@ -74,7 +74,7 @@ final class BenchForms {
         return form(
                 "Steps as done, a row of the Workup table each",
                 TableColumn.word("Step"),
-                TableColumn.text("Operation"),
+                TableColumn.word("Operation"),
                 WORKUP,
                 rows,
                 "Words: quench test " + words(Step.QuenchTest.values()) + "; lower layer " + words(Step.Lower.values())
@@ -88,24 +88,23 @@ final class BenchForms {
         List<List<TableCell>> rows = new ArrayList<>();
         for (Plan.ExpectedLayer layer : plan.layers()) {
             String about = layer.volumeMillilitres().isPresent()
-                    ? ", about "
+                    ? ", "
                             + look.figures()
                                     .significant(layer.volumeMillilitres().getAsDouble(), 2) + "\u00A0mL"
                     : "";
             rows.add(row(
                     TableCell.bold(layer.label()),
-                    TableCell.of(layer.phase().map(p -> p.word()).orElse("________") + "\n(step "
-                            + layer.step().number() + about + ")"),
+                    TableCell.of(layer.phase().map(p -> p.word()).orElse("________") + " ("
+                            + layer.step().number() + ")" + about),
                     LAYERS.size()));
         }
         return form(
                 "Layers, a row of the Layers table each",
                 TableColumn.word("Layer"),
-                TableColumn.text("Phase"),
+                TableColumn.word("Phase"),
                 LAYERS,
                 rows,
-                "In brackets: the step that gives it and the volume to expect. A portion that is the product goes below instead. Write"
-                        + " what was read, with all its digits; a blank box is not zero.");
+                "In brackets: its step, then the volume to expect. The product goes below. Write all digits; a blank box is not zero.");
     }
 
     /** A row for each wanted product and one more, of the Isolated table. */
@@ -120,7 +119,7 @@ final class BenchForms {
         return form(
                 "Isolated, a row of the Isolated table each",
                 TableColumn.word("Lot"),
-                TableColumn.text("Product"),
+                TableColumn.word("Product"),
                 ISOLATED,
                 rows,
                 "Words: stage " + words(Lot.Stage.values()) + ". Second weighing: gross again after more drying.");

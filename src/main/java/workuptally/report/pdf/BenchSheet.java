@@ -9,6 +9,7 @@ import java.util.StringJoiner;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.SafetyWording;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Heading;
@@ -17,6 +18,8 @@ import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.pdf.pictures.LayerMaps;
+import workuptally.report.view.LabelText;
+import workuptally.report.view.PlannedLabels;
 import workuptally.tally.bench.Plan;
 
 /**
@@ -36,7 +39,7 @@ public final class BenchSheet {
      */
     public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
         String title = "Bench sheet: " + review.book().name();
-        PdfReport.write(review, options, title, flow -> fill(flow, review, title), out);
+        PdfReport.write(review, options, title, flow -> fill(flow, options.paper(), review, title), out);
     }
 
     /** The runs that a sheet is about. */
@@ -44,7 +47,7 @@ public final class BenchSheet {
         return review.runs().stream().filter(r -> r.tally().plan().isPresent()).toList();
     }
 
-    private static void fill(PageFlow flow, Review review, String title) {
+    private static void fill(PageFlow flow, PdfOptions.Paper paper, Review review, String title) {
         Look look = flow.look();
         List<RunReview> runs = planned(review);
         RunPlaces places = new RunPlaces(review);
@@ -72,13 +75,27 @@ public final class BenchSheet {
             flow.addTogether(forms.lots());
             flow.closeSection();
         }
-        // labels of all runs together: sheets to cut up, of which few are half empty
-        for (int i = 0; i < runs.size(); i++) {
-            if (i == 0) {
-                flow.turn();
-            }
-            PdfReport.section(flow, new LabelSheet(look, runs.get(i)).blocks());
+        labels(flow, paper, runs);
+    }
+
+    /** Labels of all runs together: sheets to cut up, of which few are half empty. */
+    private static void labels(PageFlow flow, PdfOptions.Paper paper, List<RunReview> runs) {
+        List<LabelText> labels = new ArrayList<>();
+        runs.forEach(run -> labels.addAll(PlannedLabels.of(run, flow.look().figures())));
+        if (labels.isEmpty()) {
+            return;
         }
+        String title = "Labels for " + runs.get(0).id()
+                + (runs.size() > 1 ? " to " + runs.get(runs.size() - 1).id() : "");
+        PdfReport.section(
+                flow,
+                List.of(LabelSheet.of(
+                        flow.look(),
+                        paper,
+                        Heading.Level.SECTION,
+                        title,
+                        "By the plan and the reference data",
+                        labels)));
     }
 
     private static List<Block> blocks(Look look, RunPlaces places, RunReview run) {
@@ -98,8 +115,14 @@ public final class BenchSheet {
         blocks.add(look.subheading("Where the layers go"));
         blocks.addAll(new LayerMaps(look, run).blocks());
         blocks.addAll(parts.funnels());
-        blocks.addAll(new HazardBlocks(look).of(run.hazards()));
+        // what is to be said of a portion as a whole stands on its label
+        blocks.addAll(new HazardBlocks(look)
+                .of(run.hazards().stream().filter(n -> !isOnALabel(plan, n)).toList()));
         return blocks;
+    }
+
+    private static boolean isOnALabel(Plan plan, HazardNote note) {
+        return plan.layers().stream().anyMatch(layer -> note.isOfPortion(layer.label()));
     }
 
     private static String who(RunReview run) {

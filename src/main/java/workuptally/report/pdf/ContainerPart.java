@@ -10,6 +10,7 @@ import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
+import workuptally.judgement.containers.RegulatoryFact;
 import workuptally.model.Container;
 import workuptally.model.Finding;
 import workuptally.model.Limit;
@@ -33,8 +34,7 @@ import workuptally.tally.containers.ContainerTally;
 /** One container as safety staff want it: fill, age, composition to 100 %, hazard classes, fields to fill in. The determination is theirs. */
 final class ContainerPart {
     private static final String FACTS =
-            "Limits of regulations that may bear on it, as facts. Whether one applies is for trained people to"
-                    + " determine, and the local rule comes first: ";
+            "Limits of regulations, as facts. Whether one applies is for trained people to determine, and the local rule comes first: ";
     private static final double NAMED_PERCENT = 1;
 
     private final Look look;
@@ -76,22 +76,49 @@ final class ContainerPart {
                     rows));
         }
         facts(blocks, container);
-        blocks.add(
-                new Paragraph(
-                        look,
-                        "Local waste code: ____________   pH: ______   flash point: ______   halogens: ______   metals: ______   physical state: liquid / solid / sludge"));
+        blocks.add(Paragraph.lead(
+                look,
+                "Local waste code: ____________   pH: ______   flash point: ______   halogens: ______   metals: ______   physical state: liquid / solid / sludge",
+                look.body()));
         blocks.add(new SignatureLines(look, List.of("Filled by", "Safety contact at collection")));
         return blocks;
     }
 
     private void facts(List<Block> blocks, ContainerReview container) {
-        if (!container.facts().isEmpty()) {
-            StringJoiner text = new StringJoiner("; ", FACTS, ".");
-            container
-                    .facts()
-                    .forEach(fact -> text.add(look.figures().inWords(fact.text()) + " [" + fact.citation() + "]"));
-            blocks.add(new Paragraph(look, text.toString(), look.caption()));
+        List<RegulatoryFact> own = container.facts().stream()
+                .filter(fact -> containersOf(fact) < review.containers().size()
+                        || review.containers().size() == 1)
+                .toList();
+        if (!own.isEmpty()) {
+            blocks.add(new Paragraph(look, words(FACTS, own), look.caption()));
         }
+    }
+
+    private long containersOf(RegulatoryFact fact) {
+        return review.containers().stream()
+                .filter(c -> c.facts().contains(fact))
+                .count();
+    }
+
+    private String words(String lead, List<RegulatoryFact> facts) {
+        StringJoiner text = new StringJoiner("; ", lead, ".");
+        facts.forEach(fact -> text.add(look.figures().inWords(fact.text()) + " [" + fact.citation() + "]"));
+        return text.toString();
+    }
+
+    /** What bears on every container of the book, once for all of them. */
+    List<Block> factsOfAll() {
+        List<RegulatoryFact> common = review.containers().stream()
+                .flatMap(c -> c.facts().stream())
+                .distinct()
+                .filter(fact -> review.containers().size() > 1
+                        && containersOf(fact) == review.containers().size())
+                .toList();
+        return common.isEmpty()
+                ? List.of()
+                : List.of(
+                        look.subheading("Limits of regulations that may bear on every container"),
+                        new Paragraph(look, words(FACTS, common), look.caption()));
     }
 
     private String standing(ContainerReview reviewed, Container container) {

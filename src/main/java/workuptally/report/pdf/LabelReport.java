@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
-import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Heading;
-import workuptally.report.pdf.layout.LabelGrid;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
@@ -30,33 +28,20 @@ public final class LabelReport {
      */
     public static void write(Review review, PdfOptions options, OutputStream out) throws IOException {
         String title = "Labels: " + review.book().name();
-        PdfReport.write(review, options, title, flow -> fill(flow, review, title), out);
+        PdfReport.write(review, options, title, flow -> fill(flow, options.paper(), review, title), out);
     }
 
-    private static void fill(PageFlow flow, Review review, String title) {
+    private static void fill(PageFlow flow, PdfOptions.Paper paper, Review review, String title) {
         Look look = flow.look();
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
-        blocks.add(new Paragraph(
-                look,
-                "Contents and hazard words follow from the record; compare with the safety data sheets and the local label rules"
-                        + " before use. " + SafetyWording.DEFERS));
-        add(look, blocks, "Kept layers", LabelText.ofLayers(review, look.figures()));
-        add(look, blocks, "Containers", LabelText.ofContainers(review, look.figures()));
-        if (blocks.size() == 2) {
-            blocks.add(new Paragraph(look, "The book has no kept layer and no container."));
+        List<LabelText> labels = new ArrayList<>(LabelText.ofLayers(review, look.figures()));
+        labels.addAll(LabelText.ofContainers(review, look.figures()));
+        if (labels.isEmpty()) {
+            flow.add(List.of(
+                    new Heading(look, Heading.Level.TITLE, title, Optional.of("top")),
+                    new Paragraph(look, "The book has no kept layer and no container."),
+                    new Paragraph(look, SafetyWording.DEFERS)));
+            return;
         }
-        flow.add(blocks);
-    }
-
-    private static void add(Look look, List<Block> blocks, String heading, List<LabelText> labels) {
-        if (!labels.isEmpty()) {
-            blocks.add(look.heading(heading));
-            blocks.addAll(LabelGrid.of(
-                    look,
-                    labels.stream()
-                            .map(l -> new LabelGrid.Label(l.name(), l.contents(), l.hazards(), l.made(), l.owner()))
-                            .toList()));
-        }
+        flow.add(List.of(LabelSheet.of(look, paper, Heading.Level.TITLE, title, "By the record", labels)));
     }
 }

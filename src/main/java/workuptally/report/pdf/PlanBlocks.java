@@ -223,7 +223,7 @@ final class PlanBlocks {
                 reaction(reaction).forEach(care::add);
             }
         }
-        planned.splits().forEach(s -> care.add(split(s)));
+        planned.splits().forEach(s -> care.add(split(s) + inFunnel(planned, s)));
         planned.drying()
                 .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water ("
                         + d.assumption() + "): "
@@ -243,6 +243,24 @@ final class PlanBlocks {
                         + figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
                         + "\u00A0mL about " + figures.significant(split.leftAtBestPercent(), 2) + "\u00A0%"
                 : planned;
+    }
+
+    /** Smaller portions need less room: what is said of the funnel holds for the portions as planned, and would contradict this. */
+    private String inFunnel(Plan.PlannedStep planned, ExtractionSplit split) {
+        if (split.bestPortions() <= split.plannedPortions()) {
+            return "";
+        }
+        double less =
+                split.totalMillilitres() / split.plannedPortions() - split.totalMillilitres() / split.bestPortions();
+        return run.tally().contacts().stream()
+                .filter(c -> c.step() == planned.step() && c.loadsNeeded() > c.loads())
+                .findFirst()
+                .map(c -> {
+                    double percent = 100 * (c.volumeMillilitres() - less) / c.funnelMillilitres();
+                    long loads = (long) Math.ceil(percent / c.fillLimitPercent());
+                    return "; each then " + (loads == 1 ? "in one load" : "in " + loads + " loads");
+                })
+                .orElse("");
     }
 
     private String funnel(Contact contact) {

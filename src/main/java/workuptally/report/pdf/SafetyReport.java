@@ -55,9 +55,10 @@ public final class SafetyReport {
         ContainerPart parts = new ContainerPart(look, review);
         for (List<Block> container : parts.blocks()) {
             flow.openSection();
-            flow.addTogether(container);
+            flow.addWhole(container);
             flow.closeSection();
         }
+        PdfReport.section(flow, parts.factsOfAll());
         PdfReport.section(flow, new WasteLedger(look, review).blocks());
     }
 

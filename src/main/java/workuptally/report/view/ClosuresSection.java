@@ -24,7 +24,19 @@ public final class ClosuresSection {
             Live.times(new Live.InRow("Unaccounted"), new Live.Named(BasisSection.name(Limit.COVERAGE_FACTOR))),
             new Live.InRow("U of closure"));
 
+    static final String CLOSURE = "Closure";
+    static final String U_OF_CLOSURE = "U of closure";
+
     private ClosuresSection() {}
+
+    /** Rows by skeleton. */
+    static RowIndex rows(Review review) {
+        return new RowIndex(
+                review.runs(),
+                run -> run.tally().closures().stream()
+                        .map(closure -> List.of(closure.skeleton()))
+                        .toList());
+    }
 
     /** The table of a review. */
     public static TableView of(Review review) {
@@ -44,8 +56,8 @@ public final class ClosuresSection {
                         Column.number("Isolated", "%", 1),
                         Column.number("In layers", "%", 1),
                         Column.number("Unaccounted", "%", 1),
-                        Column.number("Closure", "%", 1),
-                        Column.number("U of closure", "%", 1),
+                        Column.number(CLOSURE, "%", 1),
+                        Column.number(U_OF_CLOSURE, "%", 1),
                         Column.text("Verdict", 14),
                         Column.number("z", "", 1),
                         Column.number("Unaccounted mass", "g", 3),
@@ -71,13 +83,13 @@ public final class ClosuresSection {
                         Figures.cell(
                                 closure.unaccountedPercent(),
                                 expanded,
-                                Optional.of(Live.minus(new Live.Fixed(100), new Live.InRow("Closure")))),
+                                Optional.of(Live.minus(new Live.Fixed(100), new Live.InRow(CLOSURE)))),
                         Figures.cell(
                                 closure.percent().value(),
                                 expanded,
                                 Optional.of(
                                         Live.sum(List.of(new Live.InRow("Isolated"), new Live.InRow("In layers"))))),
-                        Figures.uncertaintyCell(expanded, k, closure.percent().value(), "Closure"),
+                        Figures.uncertaintyCell(expanded, k, closure.percent().value(), CLOSURE),
                         Cell.of(closure.verdict().word()),
                         Double.isFinite(closure.z()) ? Cell.of(closure.z(), Z) : new Cell.Missing(""),
                         unaccountedGrams(closure),

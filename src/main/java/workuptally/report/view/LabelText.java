@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
-import java.util.stream.Collectors;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.containers.ContainerReview;
@@ -36,18 +35,12 @@ import workuptally.tally.layers.Present;
  * @param name run and layer, or container
  * @param contents what it is and holds
  * @param hazards hazard words by what it holds
+ * @param deferring who knows more
  * @param made day and pH, or lines to fill in
  * @param owner owner and place, or lines to fill in
  */
-public record LabelText(String name, String contents, String hazards, String made, String owner) {
+public record LabelText(String name, String contents, String hazards, String deferring, String made, String owner) {
     private static final int NAMED = 5;
-    /**
-     * Most of a dissolved material on a drying cake, mass %: a cake holds about its own mass of solution, and more than 15 % is rarely
-     * dissolved in it (common practice).
-     */
-    private static final double MOST_DISSOLVED_ON_CAKE_PERCENT = 7.5;
-
-    private static final String OWN_AND_MORE = " Own compounds: by the group. More: safety data sheets.";
     private static final String WATER = "water";
     private static final String TO_FILL = "____________";
 
@@ -102,7 +95,12 @@ public record LabelText(String name, String contents, String hazards, String mad
                 contents.toString(),
                 isUnknown(grams)
                         ? byWhatWentIn(run, layer.label(), ofPortion, numbers)
-                        : hazards(MixtureStatements.of(grams, run.hazards(), ofPortion), numbers),
+                        : LabelHazards.line(
+                                MixtureStatements.of(
+                                        grams, run.hazards(), ofPortion, LabelHazards.mayBe(run, layer.label(), grams)),
+                                LabelHazards.notJudged(run, grams),
+                                numbers),
+                LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
                         + entry.flatMap(Layer::madeOn)
                                 .or(() -> run.tally().run().date())
@@ -134,14 +132,21 @@ public record LabelText(String name, String contents, String hazards, String mad
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream()
                 .map(Product::name)
-                .filter(name -> grams.keySet().stream().limit(NAMED).noneMatch(name::equalsIgnoreCase))
+                .filter(name -> grams.keySet().stream().limit(named(grams)).noneMatch(name::equalsIgnoreCase))
                 .forEach(names::add);
         run.tally().evidence().meetings().in(label).stream()
                 .filter(Present::persists)
-                .map(Present::name)
-                .filter(name -> grams.keySet().stream().noneMatch(name::equalsIgnoreCase))
+                .filter(present -> grams.keySet().stream().noneMatch(present::isNamed))
+                .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
         return names;
+    }
+
+    /** A wash by its strength is not what stays of it in another layer: that is what was dissolved in it. */
+    private static boolean isSolution(RunReview run, Present present) {
+        return run.materials().stream()
+                .filter(m -> m.written().equals(present.name()))
+                .anyMatch(RunMaterial::isSolution);
     }
 
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
@@ -163,10 +168,15 @@ public record LabelText(String name, String contents, String hazards, String mad
         double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
         StringJoiner text = new StringJoiner(", ", "about ", "");
         grams.entrySet().stream()
-                .limit(NAMED)
+                .limit(named(grams))
                 .forEach(e ->
                         text.add(e.getKey() + " " + numbers.significant(100 * e.getValue() / total, 2) + "\u00A0%"));
-        return grams.size() > NAMED ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+        return grams.size() > named(grams) ? text + ", " + (grams.size() - NAMED) + " more" : text.toString();
+    }
+
+    /** How many components are named: one more than usual takes no more room than to count it. */
+    private static int named(Map<String, Double> grams) {
+        return grams.size() == NAMED + 1 ? grams.size() : NAMED;
     }
 
     /** True where nothing tells what at least half of a layer is. */
@@ -201,19 +211,15 @@ public record LabelText(String name, String contents, String hazards, String mad
                     .filter(material -> !material.isBlank())
                     .forEach(names::add);
         }
-        String more = names.size() > NAMED ? ", " + (names.size() - NAMED) + " more" : "";
         Map<String, Double> mostPercent = new LinkedHashMap<>();
         names.forEach(name -> mostPercent.put(name, 100.0));
-        dissolved.forEach(name -> mostPercent.put(name, MOST_DISSOLVED_ON_CAKE_PERCENT));
+        dissolved.forEach(name -> mostPercent.put(name, MixtureStatements.MOST_DISSOLVED_ON_CAKE_PERCENT));
         return (cake ? "By what a cake can hold (" : "Make-up not known: label by what went in (")
-                + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more + "). "
-                + hazards(MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion), numbers);
-    }
-
-    private static String hazards(List<String> phrases, ReadableNumbers numbers) {
-        return phrases.isEmpty()
-                ? "Hazards: " + TO_FILL + TO_FILL + OWN_AND_MORE
-                : numbers.inWords(String.join(" ", phrases)) + OWN_AND_MORE;
+                + String.join(", ", names) + "). "
+                + LabelHazards.line(
+                        MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion),
+                        LabelHazards.notJudged(run, mostPercent),
+                        numbers);
     }
 
     /** Hazard words of a container by what it holds now. */
@@ -243,7 +249,8 @@ public record LabelText(String name, String contents, String hazards, String mad
         return new LabelText(
                 entry.id(),
                 now.totalGrams() > 0 ? contents.toString() : entry.wasteStream() + "; contents: " + TO_FILL,
-                hazards(words(container), numbers),
+                LabelHazards.line(words(container), List.of(), numbers),
+                LabelHazards.deferring(true),
                 "Opened: " + entry.opened().map(LocalDate::toString).orElse(TO_FILL) + "    Local code: " + TO_FILL,
                 (group.isBlank() ? "Producer: " + TO_FILL : "Producer: " + group)
                         + (place.isEmpty() ? "    Place: " + TO_FILL : "    " + place));

@@ -47,6 +47,7 @@ public record ProposalLine(
             Map.entry(FindingCode.PROPOSAL_INCOMPATIBLE, "may react with what is in the container"),
             Map.entry(FindingCode.PROPOSAL_LABEL, "does not match the container's label"),
             Map.entry(FindingCode.TRANSFER_EXCEEDS_LAYER, "more than the layer has"),
+            Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
             Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
             Map.entry(FindingCode.CONTAINER_OVERFULL, "the container would be above its largest fill"),
@@ -133,6 +134,12 @@ public record ProposalLine(
             String transfer = finding.subject().transfer();
             if (finding.severity() != Severity.NOTE && !transfer.isEmpty()) {
                 against.computeIfAbsent(transfer, t -> new ArrayList<>()).add(finding);
+            }
+            if (finding.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN) {
+                review.book().transfers().stream()
+                        .filter(t -> t.container().equals(finding.subject().container()))
+                        .forEach(t -> against.computeIfAbsent(t.id(), id -> new ArrayList<>())
+                                .add(finding));
             }
         }
         return against;

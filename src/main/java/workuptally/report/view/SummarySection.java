@@ -38,8 +38,12 @@ public final class SummarySection {
 
     /** The table of a review. */
     public static TableView of(Review review, Wording wording) {
-        Index index =
-                new Index(YieldsSection.rows(review), LotsSection.rows(review), FindingsSection.firstRows(review));
+        Index index = new Index(
+                YieldsSection.rows(review),
+                YieldsSection.headlines(review),
+                LotsSection.rows(review),
+                ClosuresSection.rows(review),
+                FindingsSection.firstRows(review));
         return TableView.of(
                 TITLE, note(review, wording), columns(), review.runs(), run -> rows(review, index, run, wording));
     }
@@ -60,8 +64,11 @@ public final class SummarySection {
                 Column.text("Product", 20),
                 Column.number("Theory", "g", 3),
                 Column.number("Crude over theory", "%", 1),
-                new Column("Yield ± U", "%", -1, 14),
-                new Column("Closure ± U", "%", -1, 14),
+                Column.number("Yield", "%", 1),
+                Column.number("U of yield", "%", 1),
+                Column.text("Yield is", 12),
+                Column.number("Closure", "%", 1),
+                Column.number("U of closure", "%", 1),
                 Column.text("Verdict", 12),
                 Column.text("Worst", 8),
                 Column.text("Findings", 11),
@@ -72,20 +79,21 @@ public final class SummarySection {
             Review review, Index index, RunReview run, Optional<Product> product, boolean first, Wording wording) {
         String name = product.map(Product::name).orElse("");
         Optional<Finding> worst = run.findings().stream().findFirst().filter(f -> first);
-        List<Cell> cells = List.of(
+        List<Cell> cells = new ArrayList<>(List.of(
                 Cell.of(run.id()),
                 Cell.of(Words.of(run.tally().run().status())),
                 Cell.of(run.tally().run().reaction()),
                 Cell.of(name),
                 theory(review, index, run, name),
-                crudeOverTheory(review, index, run, name),
-                yieldOf(review, run, name),
-                first ? closure(run) : new Cell.Missing(""),
+                crudeOverTheory(review, index, run, name)));
+        cells.addAll(yieldOf(review, index, run, name));
+        cells.addAll(first ? closure(index, run) : List.of(new Cell.Missing(""), new Cell.Missing("")));
+        cells.addAll(List.of(
                 first ? verdict(run) : new Cell.Missing(""),
                 Cell.of(worst.map(f -> f.severity().word()).orElse("")),
                 first ? findings(index, run) : new Cell.Missing(""),
                 Cell.of(worst.map(f -> wording.inShort(f.action(), MOST_OF_ACTION))
-                        .orElse("")));
+                        .orElse(""))));
         return new TableView.Row(cells, worst.map(Finding::severity));
     }
 
@@ -123,28 +131,48 @@ public final class SummarySection {
         return row.isEmpty() ? Optional.empty() : Optional.of(new Live.InTable(table, row.getAsInt(), column));
     }
 
-    private record Index(RowIndex theories, RowIndex lots, Map<String, Integer> findings) {}
+    private record Index(
+            RowIndex theories, RowIndex yields, RowIndex lots, RowIndex closures, Map<String, Integer> findings) {}
 
-    private static Cell yieldOf(Review review, RunReview run, String product) {
-        return Cell.of(run.tally().yields().stream()
+    /** The yield with its U, as they stand on the sheet of yields, and what is to be known of it. */
+    private static List<Cell> yieldOf(Review review, Index index, RunReview run, String product) {
+        Optional<ProductYield> found = run.tally().yields().stream()
                 .filter(y -> y.headline() && y.product().name().equals(product))
-                .findFirst()
-                .map(y -> yieldInWords(y, review.period().coverageFactor()))
-                .orElse(""));
+                .findFirst();
+        if (found.isEmpty()) {
+            return List.of(new Cell.Missing(""), new Cell.Missing(""), new Cell.Missing(""));
+        }
+        ProductYield yield = found.get();
+        double expanded = yield.percent().expandedUncertainty(review.period().coverageFactor());
+        OptionalInt row = index.yields().of(run, product);
+        String bound = yield.basis().isUpperBound() ? "at most" : "";
+        String purified = yield.stage() == ProductYield.Stage.PURIFIED ? "purified" : "";
+        return List.of(
+                Figures.cell(yield.percent().value(), expanded, live(row, YieldsSection.TITLE, YieldsSection.YIELD)),
+                uncertainty(expanded, live(row, YieldsSection.TITLE, YieldsSection.U_OF_YIELD)),
+                Cell.of(Stream.of(bound, purified).filter(w -> !w.isEmpty()).collect(Collectors.joining(", "))));
     }
 
-    private static String yieldInWords(ProductYield yield, double coverageFactor) {
-        String bound = yield.basis().isUpperBound() ? "at most " : "";
-        return bound
-                + Figures.plusMinus(yield.percent().value(), yield.percent().expandedUncertainty(coverageFactor), 1)
-                + (yield.stage() == ProductYield.Stage.PURIFIED ? ", purified" : "");
+    private static Cell uncertainty(double expanded, Optional<Live> live) {
+        return expanded > 0 && Double.isFinite(expanded)
+                ? Figures.cell(expanded, expanded, live)
+                : new Cell.Missing("");
     }
 
     /** The worst balance of a run; all of them stand on the sheet of closures. */
-    private static Cell closure(RunReview run) {
-        return Cell.of(worst(run)
-                .map(c -> Figures.plusMinus(c.percent().value(), c.expandedUncertaintyPercent(), 1))
-                .orElse(""));
+    private static List<Cell> closure(Index index, RunReview run) {
+        Optional<Closure> worst = worst(run);
+        if (worst.isEmpty()) {
+            return List.of(new Cell.Missing(""), new Cell.Missing(""));
+        }
+        double expanded = worst.get().expandedUncertaintyPercent();
+        OptionalInt row = index.closures().of(run, worst.get().skeleton());
+        return List.of(
+                Figures.cell(
+                        worst.get().percent().value(),
+                        expanded,
+                        live(row, ClosuresSection.TITLE, ClosuresSection.CLOSURE)),
+                uncertainty(expanded, live(row, ClosuresSection.TITLE, ClosuresSection.U_OF_CLOSURE)));
     }
 
     private static Cell verdict(RunReview run) {
@@ -194,8 +222,10 @@ public final class SummarySection {
                     + period.excluded().stream().limit(MOST_LEFT_OUT_NAMED).collect(Collectors.joining("; "))
                     + (more > 0 ? "; and " + more + " more, in the PDF and the JSON." : "."));
         }
-        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()) + "\n"
-                + SafetyWording.A_PERSON_DECIDES);
+        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()));
+        lines.add(
+                "Figures follow the entries when the workbook is recalculated; verdicts, findings and actions ask for a new review.");
+        lines.add(SafetyWording.A_PERSON_DECIDES);
         return String.join("\n", lines);
     }
 

@@ -17,6 +17,8 @@ public final class YieldsSection {
     /** Title of the table. */
     public static final String TITLE = "Yields";
 
+    static final String YIELD = "Yield";
+    static final String U_OF_YIELD = "U of yield";
     private static final String THEORY_AMOUNT = "Theory amount";
     private static final String MOLAR_MASS = "Molar mass";
     private static final String AS_TYPED = "Theory as typed";
@@ -50,8 +52,8 @@ public final class YieldsSection {
                 Column.number("Theory", "g", 4),
                 Column.number(AS_TYPED, "g", 4),
                 Column.number("Found", "g", 4),
-                Column.number("Yield", "%", 1),
-                Column.number("U of yield", "%", 1),
+                Column.number(YIELD, "%", 1),
+                Column.number(U_OF_YIELD, "%", 1),
                 Column.number("Yield as typed", "%", 1),
                 Column.text("Percent of", 9),
                 Column.text("Basis", 24),
@@ -68,6 +70,19 @@ public final class YieldsSection {
                                 run.tally().yields().stream().map(ProductYield::product),
                                 withoutYield(run).map(Theory.ProductTheory::product))
                         .map(product -> List.of(product.name()))
+                        .toList());
+    }
+
+    /** Rows of the yields that stand on the summary, by product. */
+    static RowIndex headlines(Review review) {
+        return new RowIndex(
+                review.runs(),
+                run -> Stream.concat(
+                                run.tally().yields().stream()
+                                        .map(y -> y.headline()
+                                                ? List.of(y.product().name())
+                                                : List.<String>of()),
+                                withoutYield(run).map(theory -> List.<String>of()))
                         .toList());
     }
 
@@ -101,7 +116,7 @@ public final class YieldsSection {
                         yield.percent().value(),
                         expanded,
                         Optional.of(Live.percent(new Live.InRow("Found"), new Live.InRow("Theory")))),
-                Figures.uncertaintyCell(expanded, k, yield.percent().value(), "Yield"),
+                Figures.uncertaintyCell(expanded, k, yield.percent().value(), YIELD),
                 yieldAsTyped(theory, yield),
                 Cell.of(Words.of(yield.percentOf())),
                 Cell.of(yield.basis().word()),

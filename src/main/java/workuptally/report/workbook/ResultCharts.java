@@ -1,7 +1,9 @@
 package workuptally.report.workbook;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
@@ -149,6 +151,14 @@ final class ResultCharts {
         XSSFChart chart = drawing.createChart(anchor);
         String shortened = data.survey().rows() > count ? ", first " + count + " lines" : "";
         chart.setTitleText(heading + shortened);
+        ChartFrame.name(
+                chart,
+                heading,
+                "Bars: " + heading + shortened + ", by "
+                        + data.view().columns().get(0).heading().toLowerCase(Locale.ROOT)
+                        + "; the figures stand in the columns "
+                        + bars.stream().map(Bars::column).collect(Collectors.joining(", ")) + " of the table on sheet "
+                        + data.sheetName() + ".");
         CTTextBody title = chart.getCTChart().getTitle().getTx().getRich();
         inEnglish(title);
         title.getPArray(0).getRArray(0).getRPr().setSz(TITLE_HUNDREDTHS_OF_POINT);

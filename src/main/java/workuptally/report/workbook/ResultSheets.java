@@ -37,6 +37,8 @@ import workuptally.report.view.TableView;
  * spreadsheet library sees them without their rows, which are written behind its back: it would keep every cell as an object.
  */
 final class ResultSheets {
+    private static final int MOST_ROWS_HELD = 9;
+
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
     private static final double SIDE_MARGIN_INCHES = 0.4;
     private static final int TAB_COLOUR = 0x0072B2;
@@ -214,7 +216,8 @@ final class ResultSheets {
     }
 
     private static void print(XSSFSheet sheet, ResultSheet place) {
-        sheet.createFreezePane(1, place.firstRow());
+        // many lines of notes that stay in view would leave no room to scroll
+        sheet.createFreezePane(1, place.firstRow() <= MOST_ROWS_HELD ? place.firstRow() : 0);
         sheet.setRepeatingRows(new CellRangeAddress(place.headingRow(), place.headingRow(), -1, -1));
         sheet.setFitToPage(true);
         sheet.getPrintSetup().setLandscape(true);

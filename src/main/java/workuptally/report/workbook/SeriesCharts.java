@@ -83,6 +83,13 @@ final class SeriesCharts {
                 .createChart(new XSSFClientAnchor(
                         0, 0, 0, 0, 0, atRow, ResultCharts.COLUMNS_WIDE, atRow + ResultCharts.ROWS_HIGH));
         chart.setTitleText("Series " + name(first) + ": yields in order, with mean and limits (%)");
+        ChartFrame.name(
+                chart,
+                "Series " + name(first),
+                "Lines: yields of series " + name(first) + " in order, " + (last - first + 1)
+                        + " points, with mean and limits, %; the figures stand in the table on sheet "
+                        + data.sheetName()
+                        + ".");
         ResultCharts.inEnglish(chart.getCTChart().getTitle().getTx().getRich());
         chart.getCTChart()
                 .getTitle()

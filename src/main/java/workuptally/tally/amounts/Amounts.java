@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.chemistry.Formula;
+import workuptally.material.Part;
+import workuptally.material.State;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Amount;
@@ -39,7 +42,7 @@ public final class Amounts {
         this.substances = substances;
         this.omissions = omissions;
         this.content = new ChargeContent(readings, limits, substances);
-        this.solutions = new SolutionCharge(readings, limits);
+        this.solutions = new SolutionCharge(readings, limits, substances);
     }
 
     /** Every charge of a run; planned amounts stand in for actual ones only in a run that is only planned. */
@@ -114,7 +117,7 @@ public final class Amounts {
         return switch (amount.get().dimension()) {
             case AMOUNT -> byAmount(charge, planned, value, molarMass, "n as entered");
             case EQUIVALENTS -> byEquivalents(charge, planned, value, reference, molarMass);
-            case MASS -> byMass(charge, planned, value, volumeOf(charge, planned, value), molarMass);
+            case MASS -> byWeight(charge, planned, value, molarMass);
             case VOLUME -> byVolume(charge, planned, value, molarMass);
         };
     }
@@ -132,13 +135,27 @@ public final class Amounts {
                         () -> n.place().inWords()));
     }
 
-    /** By formula or as typed; of a listed liquid without either, by its row. */
+    /**
+     * By formula or as typed; where both are left out by the row of a listed liquid, or, of a charge that no theory rests on, of any
+     * listed material: what gas and heat it gives is then known.
+     */
     private OptionalDouble molarMass(Charge charge) {
-        boolean leftOut =
-                charge.formula().isBlank() && charge.molarMassGramsPerMole().isBlank();
-        return leftOut && substances.liquid(charge.material()).isPresent()
+        if (!charge.formula().isBlank() || !charge.molarMassGramsPerMole().isBlank()) {
+            return molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
+        }
+        OptionalDouble ofLiquid = substances.liquid(charge.material()).isPresent()
                 ? substances.molarMassGramsPerMole(charge.material())
-                : molarMasses.of(charge.formula(), charge.molarMassGramsPerMole());
+                : OptionalDouble.empty();
+        return ofLiquid.isPresent() || !charge.coefficient().isBlank() ? ofLiquid : listedMolarMass(charge);
+    }
+
+    private OptionalDouble listedMolarMass(Charge charge) {
+        Part main = substances.material(charge.material(), charge.formula()).main();
+        Optional<Formula> formula =
+                main.state() == State.LISTED && main.choices().isEmpty() ? main.formula() : Optional.empty();
+        return formula.isPresent()
+                ? OptionalDouble.of(substances.molarMassGramsPerMole(formula.get()))
+                : OptionalDouble.empty();
     }
 
     private static ChargeAmount unknown(Charge charge, boolean planned, OptionalDouble molarMass) {
@@ -185,11 +202,11 @@ public final class Amounts {
     /** What has to be measured out for n: the volume V = n/c of a solution, else the mass m = n·M/w, and V = m/ρ of a liquid. */
     private ChargeAmount byAmount(
             Charge charge, boolean planned, MeasuredValue millimoles, OptionalDouble molarMass, String equation) {
-        Optional<Entered> strength = SolutionCharge.strength(charge);
+        OptionalDouble strength = solutions.molesPerLitre(charge);
         Optional<MeasuredValue> mass;
         Optional<MeasuredValue> volume;
         if (strength.isPresent()) {
-            MeasuredValue solution = millimoles.over(strength.get().value());
+            MeasuredValue solution = millimoles.over(strength.getAsDouble());
             volume = Optional.of(solution);
             mass = content.density(charge).map(solution::times);
         } else {
@@ -211,6 +228,31 @@ public final class Amounts {
                 molarMass,
                 OptionalDouble.empty(),
                 equation);
+    }
+
+    /** A weighed solution is taken by the volume that its density gives: what its strength is told in. */
+    private ChargeAmount byWeight(Charge charge, boolean planned, MeasuredValue massGrams, OptionalDouble molarMass) {
+        if (solutions.molesPerLitre(charge).isEmpty() || !charge.assayPercent().isBlank()) {
+            return byMass(charge, planned, massGrams, volumeOf(charge, planned, massGrams), molarMass);
+        }
+        Optional<MeasuredValue> density = content.density(charge).filter(d -> d.value() > 0);
+        if (density.isPresent()) {
+            return solutions.of(charge, planned, massGrams.over(density.get()), Optional.of(massGrams), molarMass);
+        }
+        omissions.add(
+                "amount of " + charge.material(),
+                "a solution was weighed, and its density is not known",
+                charge.row().entry("Density", charge.material(), CHARGES));
+        return new ChargeAmount(
+                charge,
+                planned,
+                planned ? Optional.empty() : stated(charge),
+                OptionalDouble.empty(),
+                Optional.of(massGrams),
+                Optional.empty(),
+                molarMass,
+                OptionalDouble.empty(),
+                "");
     }
 
     private ChargeAmount byMass(
@@ -258,7 +300,7 @@ public final class Amounts {
 
     private ChargeAmount byVolume(Charge charge, boolean planned, MeasuredValue millilitres, OptionalDouble molarMass) {
         Optional<MeasuredValue> mass = content.density(charge).map(millilitres::times);
-        if (SolutionCharge.hasStrength(charge)) {
+        if (solutions.molesPerLitre(charge).isPresent()) {
             return solutions.of(charge, planned, millilitres, mass, molarMass);
         }
         return mass.isPresent()

@@ -3,6 +3,7 @@ package workuptally.tally.amounts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.IllegalFormulaException;
+import workuptally.material.Strength;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Charge;
@@ -72,14 +73,26 @@ final class ChargeContent {
                 () -> charge.row().at("Assay").inWords());
     }
 
-    /** Content by mass that a name tells, {@code 2 M NaOH}, where the charge is entered as the solute; empty for anything else. */
+    /**
+     * Content by mass that a name tells: {@code 2 M NaOH}, where the charge is entered as the solute, or {@code sodium hydride 60 %};
+     * empty for anything else.
+     */
     private OptionalDouble percentByName(Charge charge) {
-        return substances
+        OptionalDouble solution = substances
                 .wash(charge.material())
                 .filter(w -> w.solute().isPresent() && w.massPercent().orElse(0) > 0)
                 .filter(w -> charge.formula().isBlank() || sameFormula(w.formula(), charge.formula()))
                 .map(Wash::massPercent)
                 .orElse(OptionalDouble.empty());
+        return solution.isPresent()
+                ? solution
+                : substances
+                        .material(charge.material(), charge.formula())
+                        .main()
+                        .strength()
+                        .filter(strength -> strength.kind() == Strength.Kind.MASS_PERCENT)
+                        .map(Strength::value)
+                        .orElse(OptionalDouble.empty());
     }
 
     private boolean sameFormula(String one, String other) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.State;
+import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Place;
@@ -45,6 +46,35 @@ public record RunMaterial(String written, Material material, boolean own, boolea
     /** Names of its parts as the tables have them, the solute before its solvent; as typed where no table has them. */
     public List<String> meaning() {
         return material.parts().stream().map(Part::name).toList();
+    }
+
+    /** Whether a component of that name is one of its parts, by the name of the tables or that of what is dissolved. */
+    public boolean means(String component) {
+        return material.parts().stream().anyMatch(part -> isNamed(part, component));
+    }
+
+    /** Whether the tables hold hazard statements of its part of that name, or know that it needs none. */
+    public boolean isHeld(String component) {
+        return material.parts().stream()
+                .filter(part -> isNamed(part, component))
+                .anyMatch(part -> part.isWater()
+                        || part.substance().flatMap(Substance::hazard).isPresent()
+                        || part.row()
+                                .filter(row -> !row.rememberedStatements().isEmpty())
+                                .isPresent());
+    }
+
+    private static boolean isNamed(Part part, String component) {
+        return part.name().equalsIgnoreCase(component)
+                || part.substance()
+                        .flatMap(Substance::solute)
+                        .filter(solute -> solute.name().equalsIgnoreCase(component))
+                        .isPresent();
+    }
+
+    /** Whether its name is that of a solution. */
+    public boolean isSolution() {
+        return material.parts().size() > 1 || material.wash().isPresent();
     }
 
     /** Classes it belongs to. */

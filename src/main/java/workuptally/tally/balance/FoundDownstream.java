@@ -1,14 +1,12 @@
 package workuptally.tally.balance;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.Step;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.layers.LayerGraph;
@@ -21,7 +19,6 @@ import workuptally.tally.layers.LayerTally;
  * came of it, since the product may have come with that stream; so is everything where a quench lies between, in which product may form.
  */
 public final class FoundDownstream {
-    private final Run run;
     private final LayerGraph graph;
     private final List<LayerTally> layers;
     private final List<LotTally> lots;
@@ -34,7 +31,6 @@ public final class FoundDownstream {
      * @param lots its lots
      */
     public FoundDownstream(Run run, List<LayerTally> layers, List<LotTally> lots) {
-        this.run = run;
         this.graph = LayerGraph.of(run);
         this.layers = List.copyOf(layers);
         this.lots = List.copyOf(lots);
@@ -48,8 +44,8 @@ public final class FoundDownstream {
      * @return labels and g; empty where nothing of it was found there
      */
     public Optional<Amount> of(String label, Product product) {
-        Set<String> made = madeFromAlone(label);
-        if (quenched(label, made)) {
+        Set<String> made = graph.madeFromAlone(label);
+        if (graph.isQuenched(Set.of(label)) || graph.isQuenched(made)) {
             return Optional.empty();
         }
         List<String> where = new ArrayList<>();
@@ -77,27 +73,6 @@ public final class FoundDownstream {
             }
         }
         return found.stream().reduce(MeasuredValue::plus).map(sum -> new Amount(where, sum));
-    }
-
-    private Set<String> madeFromAlone(String label) {
-        Set<String> known = new LinkedHashSet<>(Set.of(label));
-        List<String> open = new ArrayList<>(graph.children(label));
-        while (!open.isEmpty()) {
-            String next = open.remove(0);
-            if (!known.contains(next) && known.containsAll(graph.parents(next))) {
-                known.add(next);
-                open.addAll(graph.children(next));
-            }
-        }
-        known.remove(label);
-        return known;
-    }
-
-    private boolean quenched(String label, Set<String> made) {
-        return run.steps().stream()
-                .filter(s ->
-                        s.operation().filter(o -> o == Step.Operation.QUENCH).isPresent())
-                .anyMatch(s -> s.from().contains(label) || s.from().stream().anyMatch(made::contains));
     }
 
     /**

@@ -26,6 +26,7 @@ import workuptally.tally.layers.Present;
  * it and whatever water or acid makes of it in time.
  */
 public final class Pooling {
+    private static final String WATER = "water";
     private static final double ACIDIC = 4;
     private static final double BASIC = 7.5;
 
@@ -95,7 +96,10 @@ public final class Pooling {
         second.forEach(p -> classes.addAll(p.membership().classes()));
         for (Present here : first) {
             for (Present there : second) {
-                if (here.name().equals(there.name())) {
+                // what stands in water already meets nothing new in the water of the other
+                boolean knownWater = there.is(WATER) && first.stream().anyMatch(p -> p.is(WATER))
+                        || here.is(WATER) && second.stream().anyMatch(p -> p.is(WATER));
+                if (here.name().equals(there.name()) || knownWater) {
                     continue;
                 }
                 for (ReactivityPair pair : reactivity.between(here.membership(), there.membership(), classes)) {

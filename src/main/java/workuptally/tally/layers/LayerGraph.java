@@ -89,6 +89,31 @@ public final class LayerGraph {
         return List.copyOf(children.getOrDefault(label, Set.of()));
     }
 
+    /**
+     * Labels of portions and lots that were made from one portion and from nothing else. What another stream joined is left out with all
+     * that came of it, since what is found there may have come with that stream.
+     */
+    public Set<String> madeFromAlone(String label) {
+        Set<String> known = new LinkedHashSet<>(Set.of(label));
+        List<String> open = new ArrayList<>(children(label));
+        while (!open.isEmpty()) {
+            String next = open.remove(0);
+            if (!known.contains(next) && known.containsAll(parents.getOrDefault(next, Set.of()))) {
+                known.add(next);
+                open.addAll(children(next));
+            }
+        }
+        known.remove(label);
+        return known;
+    }
+
+    /** True where a quench takes one of these portions: product may form in it. */
+    public boolean isQuenched(Set<String> labels) {
+        return run.steps().stream()
+                .filter(s -> s.operation().filter(o -> o == Operation.QUENCH).isPresent())
+                .anyMatch(s -> s.from().stream().anyMatch(labels::contains));
+    }
+
     /** True where a portion or lot descends from a lot, so that it belongs to a purification. */
     public boolean descendsFromLot(String label) {
         Set<String> seen = new LinkedHashSet<>();

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Part;
 import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.Solute;
 
 /**
  * A material that a portion may still hold.
@@ -30,6 +31,23 @@ public record Present(
     /** Its name in the tables, else as written. */
     public String listedName() {
         return part.name();
+    }
+
+    /** Whether a component of that name is this material. */
+    public boolean isNamed(String component) {
+        return component.equalsIgnoreCase(name)
+                || component.equalsIgnoreCase(listedName())
+                || component.equalsIgnoreCase(dissolvedName());
+    }
+
+    /** Whether water in excess leaves nothing of what makes it reactive. */
+    public boolean isDestroyedByWater() {
+        return part.isDestroyedByWater();
+    }
+
+    /** Its name as what is dissolved in a layer, which can be another than that of its solution: hydrogen chloride of hydrochloric acid. */
+    public String dissolvedName() {
+        return part.substance().flatMap(s -> s.solute()).map(Solute::name).orElse(listedName());
     }
 
     public Present as(Share other) {

@@ -1,25 +1,23 @@
 package workuptally.tally.suspects;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.Step;
 import workuptally.tally.RunBalances;
 import workuptally.tally.amounts.Content;
+import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.LayerTally;
 
 /**
  * Product that went through a layer: what was read in one that was worked up further, against what was found in the portions and lots that
- * can have come from nowhere else. More than was there cannot come out of it; that much less needs a reason.
+ * were made from it alone. More than was there cannot come out of it; that much less needs a reason.
  */
 final class ThroughChecks {
     /** Of what went through, so much can be lost or stay unassayed before it needs an explanation (common practice). */
@@ -38,6 +36,7 @@ final class ThroughChecks {
 
     List<Check> list() {
         List<Check> all = new ArrayList<>();
+        LayerGraph graph = LayerGraph.of(run);
         for (LayerTally layer : layers) {
             if (layer.terminal() || layer.aliquot() || !layer.endsWorkup()) {
                 continue;
@@ -46,16 +45,18 @@ final class ThroughChecks {
                 boolean wanted =
                         run.product(content.substance()).filter(Product::wanted).isPresent();
                 if (wanted && content.kind() == Content.Kind.MEASURED && content.isOwnEvidence()) {
-                    check(layer, content).ifPresent(all::add);
+                    check(graph, layer, content).ifPresent(all::add);
                 }
             }
         }
         return all;
     }
 
-    private Optional<Check> check(LayerTally layer, Content content) {
-        Set<String> from = reached(Set.of(layer.label()), label -> true);
-        from.removeAll(reached(Set.of(Step.REACTION_MIXTURE), label -> !label.equals(layer.label())));
+    private Optional<Check> check(LayerGraph graph, LayerTally layer, Content content) {
+        Set<String> from = graph.madeFromAlone(layer.label());
+        if (graph.isQuenched(Set.of(layer.label())) || graph.isQuenched(from)) {
+            return Optional.empty();
+        }
         double isolated = run.lots().stream()
                 .filter(lot -> isMadeFrom(lot, from) && lot.product().equalsIgnoreCase(content.substance()))
                 .mapToDouble(lot -> pureGrams(lot).orElse(0))
@@ -81,25 +82,6 @@ final class ThroughChecks {
                         found));
     }
 
-    /** Labels that the steps lead to, those of the start left out, through labels that may be passed. */
-    private Set<String> reached(Set<String> start, Predicate<String> mayPass) {
-        Set<String> reached = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(start);
-        while (!open.isEmpty()) {
-            String label = open.remove(open.size() - 1);
-            for (Step step : run.steps()) {
-                if (step.from().contains(label)) {
-                    for (String given : step.gives()) {
-                        if (mayPass.test(given) && !start.contains(given) && reached.add(given)) {
-                            open.add(given);
-                        }
-                    }
-                }
-            }
-        }
-        return reached;
-    }
-
     /** A lot straight from the workup, not what was purified from another one. */
     private boolean isMadeFrom(Lot lot, Set<String> labels) {
         boolean ofALot = run.lots().stream()
@@ -108,7 +90,7 @@ final class ThroughChecks {
                                 || run.steps().stream()
                                         .anyMatch(s -> s.from().contains(other.label())
                                                 && s.gives().contains(lot.label()))));
-        return !ofALot && (labels.contains(lot.label()) || !lot.from().isEmpty() && labels.containsAll(lot.from()));
+        return !ofALot && labels.contains(lot.label());
     }
 
     private static OptionalDouble pureGrams(Lot lot) {

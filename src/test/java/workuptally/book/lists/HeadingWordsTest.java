@@ -47,6 +47,8 @@ class HeadingWordsTest {
         "Rohprodukt: Masse (g), crude.mass g",
         "Masse molaire (g/mol), .molar mass g/mol",
         "Product: g/mol, product.molar mass g/mol",
+        "MG (g/mol), .molar mass g/mol",
+        "Edukt: MG (g/mol), substrate.molar mass g/mol",
         "M / g/mol, .molar mass g/mol",
         "c (M), .molarity mol/L",
         "Equiv., .equivalents equiv",
@@ -88,7 +90,20 @@ class HeadingWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Menge", "M", "Brut", "Titre", "%", "Product (%)", "MgSO4 (g)", "brine (mL)"})
+    @ValueSource(
+            strings = {
+                "Menge",
+                "M",
+                "MG",
+                "Produkt: MG",
+                "PRODUCT MG",
+                "Brut",
+                "Titre",
+                "%",
+                "Product (%)",
+                "MgSO4 (g)",
+                "brine (mL)"
+            })
     void severalMeanings(String heading) {
         assertTrue(WORDS.senses(heading).size() > 1, () -> heading + meanings(heading));
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
@@ -58,7 +59,9 @@ class DangerousPairsTest {
     @CsvSource({
         "sodium chlorate, sucrose, CHARGED_TOGETHER",
         "dichloromethane, N2O4, CHARGED_TOGETHER",
-        "potassium permanganate, starch, CHARGED_TOGETHER"
+        "potassium permanganate, starch, CHARGED_TOGETHER",
+        "chromium trioxide, acetic anhydride, CHARGED_TOGETHER",
+        "dimethylamine hydrochloride, sodium nitrite, CHARGED_TOGETHER"
     })
     void chargesThatMustNotMeetAreNamed(String one, String other, FindingCode code) {
         assertFalse(of(planned(one, other), code).isEmpty());
@@ -85,5 +88,73 @@ class DangerousPairsTest {
                 found,
                 of(washed(book, "5 % NaOCl"), FindingCode.MATERIALS_MUST_NOT_MEET)
                         .size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "perchloric acid 70 %, ethanol, MATERIALS_MUST_NOT_MEET",
+        "perchloric acid 70 %, DMSO, MATERIALS_MUST_NOT_MEET",
+        "silver nitrate, 25 % ammonia, CONTROLLED_MEETING",
+        "dimethyl sulfate, conc. ammonia, CONTROLLED_MEETING"
+    })
+    void whatMustNotMeetInTheFlaskIsNamed(String charged, String added, FindingCode code) {
+        assertFalse(of(washed(planned(charged), added), code).isEmpty());
+    }
+
+    @Test
+    void dilutePerchloricAcidIsAnAcid() {
+        assertEquals(
+                List.of(), of(washed(planned("ethanol"), "1 M perchloric acid"), FindingCode.MATERIALS_MUST_NOT_MEET));
+    }
+
+    @Test
+    void ascorbateOfAClickReactionIsNoStrongAcidForTheAzide() {
+        SmallBook book = planned("benzyl azide", "sodium ascorbate");
+        assertEquals(List.of(), of(book, FindingCode.CHARGED_TOGETHER));
+        assertEquals(List.of(), of(book, FindingCode.MATERIALS_MUST_NOT_MEET));
+    }
+
+    /** 2 g of sodium hydride 60 % are 50 mmol; 50 mmol of hydrogen are 1.2 L at 20 °C (ideal gas). */
+    @Test
+    void gasOfAListedHydrideNeedsNoFormula() {
+        SmallBook book = SmallBook.reaction()
+                .row(
+                        "charges",
+                        "Material",
+                        "sodium hydride 60 %",
+                        "Role",
+                        "reagent",
+                        "Actual amount",
+                        "2.00",
+                        "Actual unit",
+                        "g");
+        Finding gas = of(washed(book, "water"), FindingCode.GAS_EXPECTED).get(0);
+        String seen = Wording.POINT.of(gas.seen());
+        assertTrue(seen.contains("50 mmol H₂, 1.20 L"), seen);
+    }
+
+    @Test
+    void aMaterialJudgedByItsNameAloneSaysSo() {
+        Finding unlisted = of(planned("mercury(II) nitrate"), FindingCode.MATERIAL_UNLISTED)
+                .get(0);
+        String seen = Wording.POINT.of(unlisted.seen());
+        assertTrue(seen.contains("judged by its name alone, as nitrate, heavy metal"), seen);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-", "n/a", "pot", "RM"})
+    void leavingOutWhereAStepStartsHidesNothing(String from) {
+        SmallBook book = washed(planned("sodium cyanide"), "2 M HCl").but("workup", "From", from);
+        assertEquals(1, of(book, FindingCode.MATERIALS_MUST_NOT_MEET).size());
+        boolean said = !of(book, FindingCode.STEP_SOURCE_MISSING).isEmpty()
+                || !of(book, FindingCode.LAYER_UNKNOWN_SOURCE).isEmpty();
+        assertEquals(!from.equals("RM"), said);
+    }
+
+    @Test
+    void aStepThatNamesNoMaterialIsSaid() {
+        List<Finding> found = of(washed(planned("sodium cyanide"), ""), FindingCode.STEP_MATERIAL_UNKNOWN);
+        assertEquals(1, found.size());
+        assertTrue(Wording.POINT.of(found.get(0).seen()).startsWith("no material is named in step 1"));
     }
 }

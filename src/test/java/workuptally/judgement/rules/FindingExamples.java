@@ -130,6 +130,11 @@ final class FindingExamples {
                 clean().plus("layers", "X1,O1,organic,upper,E-09,66,,,,,consumed")
                         .plus("assays", "X1,O1,acetanilide,,HPLC,62.3,mg/mL,2.0,"));
         add("layer-lost", Severity.CHECK, clean().with("layers", "85.02,60.26,,,kept", "85.02,60.26,,,lost"));
+        add(
+                "charge-twice",
+                Severity.CHECK,
+                clean().plus("charges", "X1,acetone,additive,,,,,,0.5,g,99,,,,")
+                        .plus("charges", "X1,acetone,additive,,,,,,0.5,g,99,,,,"));
         add("amount-far-from-plan", Severity.CHECK, clean().with("charges", "1,4.66,g", "1,2.33,g"));
         add(
                 "reagent-in-large-excess",

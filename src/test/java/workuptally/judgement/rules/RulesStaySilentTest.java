@@ -148,6 +148,15 @@ class RulesStaySilentTest {
     }
 
     @Test
+    void twoPortionsThatSaySoAreNoRowTypedTwice() throws Exception {
+        silent(
+                "charge-twice",
+                ExampleBook.clean()
+                        .plus("charges", "X1,acetone (portion 1),additive,,,,,,0.5,g,99,,,,")
+                        .plus("charges", "X1,acetone (portion 2),additive,,,,,,0.5,g,99,,,,"));
+    }
+
+    @Test
     void negativeQuenchTestIsEnough() throws Exception {
         silent(
                 "quench-not-shown",

@@ -13,7 +13,9 @@ import workuptally.judgement.Review;
 import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
+import workuptally.model.FindingCode;
 import workuptally.model.Severity;
+import workuptally.report.view.ProposalLine;
 import workuptally.report.view.Wording;
 import workuptally.tally.waste.WasteLine;
 
@@ -168,5 +170,39 @@ class UnlistedMaterialsTest {
                 .findings(folder, "assay-substance-unknown")
                 .get(0);
         assertTrue(Wording.POINT.of(finding.expected()).contains("acetanilide"), Wording.POINT.of(finding.expected()));
+    }
+
+    private static ExampleBook container(String contents, String charge) {
+        ExampleBook book = ExampleBook.clean()
+                .table(
+                        "containers",
+                        "Container,Waste stream,Capacity (L),Tare (g),Gross then (g),Contents then,Opened\n"
+                                + "W1,\"aqueous, neutral\",10,400,5400," + contents + ",2026-02-02\n")
+                .table(
+                        "transfers",
+                        "Transfer,Run,Layer,Material,Container,Amount (g),Status\nT1,X1,A1,,W1,34.5,proposed\n");
+        return charge.isEmpty() ? book : book.plus("charges", charge);
+    }
+
+    @Test
+    void nothingFitsAContainerWithAContentThatNoTableKnows() throws Exception {
+        Review review = container("water 4900 g; phlogiston salt 100 g", "").review(folder);
+        assertEquals(
+                1,
+                review.findings().stream()
+                        .filter(f -> f.code() == FindingCode.CONTAINER_CONTENT_UNKNOWN)
+                        .count());
+        ProposalLine line = ProposalLine.of(review).get(0);
+        assertEquals(ProposalLine.Group.ASK, line.group());
+        assertTrue(line.reasons().contains("what the container holds is not known"), () -> "" + line.reasons());
+    }
+
+    /** Common practice: what a wash has left of a sulfonyl chloride stands in that water already. */
+    @Test
+    void whatStandsInWaterMeetsNothingNewInTheWaterOfAContainer() throws Exception {
+        String chloride = "X1,4-toluenesulfonyl chloride,reagent,,,,,,0.5,g,99,,,,";
+        assertTrue(container("water 5000 g", chloride)
+                .findings(folder, "proposal-incompatible")
+                .isEmpty());
     }
 }

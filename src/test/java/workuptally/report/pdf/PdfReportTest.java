@@ -169,13 +169,18 @@ class PdfReportTest {
 
     /** Every glyph within the margins, none over another. */
     static void assertTidy(byte[] pdf, PdfOptions.Paper paper) throws IOException {
+        assertTidy(pdf, paper, 35);
+    }
+
+    /** The same with another margin left and right: sheets of labels reach nearer to the edge. */
+    static void assertTidy(byte[] pdf, PdfOptions.Paper paper, float side) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 List<TextPosition> glyphs = PdfText.glyphs(document, page);
                 for (TextPosition glyph : glyphs) {
-                    assertTrue(glyph.getXDirAdj() >= 35, () -> "left " + glyph);
+                    assertTrue(glyph.getXDirAdj() >= side, () -> "left " + glyph);
                     assertTrue(
-                            glyph.getXDirAdj() + glyph.getWidthDirAdj() <= paper.widthPoints() - 35,
+                            glyph.getXDirAdj() + glyph.getWidthDirAdj() <= paper.widthPoints() - side,
                             () -> "right " + glyph);
                     assertTrue(glyph.getYDirAdj() >= 36, () -> "top " + glyph);
                     assertTrue(glyph.getYDirAdj() <= paper.heightPoints() - 15, () -> "bottom " + glyph);

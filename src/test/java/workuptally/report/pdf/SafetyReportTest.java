@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -29,6 +32,8 @@ import workuptally.report.view.ReadableNumbers;
 
 /** The account for safety staff, and the labels. */
 class SafetyReportTest {
+    private static final float LABEL_MARGIN = 12;
+
     private static byte[] safety(Review review, PdfOptions.Paper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SafetyReport.write(review, new PdfOptions(paper, PdfOptions.DecimalMark.COMMA, Optional.empty()), out);
@@ -48,7 +53,34 @@ class SafetyReportTest {
             for (byte[] pdf : List.of(safety(review, paper), labels(review, paper))) {
                 assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFA_3_A));
                 assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
-                PdfReportTest.assertTidy(pdf, paper);
+                PdfReportTest.assertTidy(pdf, paper, LABEL_MARGIN);
+            }
+        }
+    }
+
+    /** Twelve labels of 99.1 mm × 42.3 mm, fourteen of 4 in × 1⅓ in: nothing is set smaller than 8 pt, nothing is left out. */
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void labelsStandWholeOnCommonSheetsInLegibleType(PdfOptions.Paper paper) throws IOException {
+        Review week = InventedReviews.demoWeek();
+        byte[] pdf = labels(week, paper);
+        String text = PdfText.dense(pdf);
+        ReadableNumbers numbers = new ReadableNumbers('.');
+        List<LabelText> all = new ArrayList<>(LabelText.ofLayers(week, numbers));
+        all.addAll(LabelText.ofContainers(week, numbers));
+        for (LabelText label : all) {
+            assertTrue(text.contains(PdfText.dense(label.name())), label.name());
+            for (String word : (label.contents() + " " + label.hazards()).split(" ")) {
+                assertTrue(text.contains(PdfText.dense(word)), label.name() + ": " + word);
+            }
+        }
+        int places = paper == PdfOptions.Paper.A4 ? 12 : 14;
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertTrue(document.getNumberOfPages() <= Math.ceil(1.15 * all.size() / places), "sheets");
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                PdfText.glyphs(document, page).stream()
+                        .filter(g -> g.getYDirAdj() < paper.heightPoints() - 40)
+                        .forEach(g -> assertTrue(g.getFontSizeInPt() > 7.99, () -> g + " " + g.getFontSizeInPt()));
             }
         }
     }

@@ -129,10 +129,11 @@ class LabelsOfContainersTest {
                 label("STRONG").contents());
     }
 
+    /** A quarter of chloroform, toxic if inhaled: 3 mg/L / 0.25 = 12 mg/L, from 10 to 20 harmful (Annex I, 3.1.3.6.1, tables 3.1.1 and 3.1.2). */
     @Test
     void oxidantsPoisonsAndSolventsSayWhatTheyAre() {
         assertTrue(hazards("PEROXIDE").contains("eye damage"), hazards("PEROXIDE"));
-        assertTrue(hazards("HAL").contains("Toxic if inhaled"), hazards("HAL"));
+        assertTrue(hazards("HAL").contains("Harmful if swallowed or if inhaled"), hazards("HAL"));
         assertTrue(hazards("CYAN").contains("Fatal if swallowed"), hazards("CYAN"));
         assertTrue(hazards("SOLV").contains("Highly flammable"), hazards("SOLV"));
     }

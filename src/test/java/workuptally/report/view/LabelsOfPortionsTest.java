@@ -30,6 +30,8 @@ class LabelsOfPortionsTest {
                 H1,2026-03-04,C1,reduction with a hydride,reaction,in workup
                 C1,2026-03-05,C1,cyanide with benzyl chloride,reaction,in workup
                 S1,2026-03-05,C1,thiol with sodium sulfide,reaction,in workup
+                B1,2026-03-05,C1,amide from benzylamine,reaction,in workup
+                A1,2026-03-05,C1,nitric acid beside acetone,reaction,in workup
                 """);
         write(folder, "Products", """
                 Run,Product,Wanted,Formula,Coefficient,Character
@@ -38,6 +40,8 @@ class LabelsOfPortionsTest {
                 H1,4-methoxybenzyl alcohol,yes,C8H10O2,1,neutral
                 C1,phenylacetonitrile,yes,C8H7N,1,neutral
                 S1,1-octanethiol,yes,C8H18S,1,neutral
+                B1,N-benzylacetamide,yes,C9H11NO,1,neutral
+                A1,methyl 3-nitrobenzoate,yes,C8H7NO4,1,neutral
                 """);
         write(folder, "Charges", """
                 Run,Material,Role,Formula,Molar mass (g/mol),Coefficient,Actual amount,Actual unit,Assay (% w/w),Density (g/mL)
@@ -56,6 +60,12 @@ class LabelsOfPortionsTest {
                 S1,1-bromooctane,substrate,C8H17Br,193.12,1,0.965,g,98,
                 S1,sodium sulfide nonahydrate,reagent,Na2S,240.18,1,1.40,g,98,
                 S1,ethanol,solvent,,,,60,mL,,
+                B1,acetic anhydride,substrate,C4H6O3,102.09,1,5.1,g,99,
+                B1,benzylamine,reagent,C7H9N,107.15,2,10.7,g,99,
+                B1,MTBE,solvent,,,,80,mL,,
+                A1,methyl benzoate,substrate,C8H8O2,136.15,1,6.81,g,99,
+                A1,nitric acid 65 %,reagent,,,,4.2,mL,,1.39
+                A1,acetone,reagent,,,,5,mL,,
                 """);
         write(folder, "Workup", """
                 Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Loads,pH after,Lower layer,Checked by,Emulsion,Gives organic,Gives aqueous,Gives other
@@ -72,6 +82,11 @@ class LabelsOfPortionsTest {
                 C1,4,filter,O2,,1,,,,,,,,O3,,K1
                 S1,1,acidify,RM,2 M HCl,1,60,,,2,,,,RM,,
                 S1,2,extract,RM,heptane,1,60,500,1,2,aqueous,density,none,O1,A1,
+                B1,1,wash,RM,water,1,50,250,1,,aqueous,density,none,O1,A1,
+                B1,2,wash,O1,10% CuSO4,1,50,250,1,,aqueous,density,none,O2,A2,
+                B1,3,wash,O2,brine,1,50,250,1,,aqueous,density,none,O3,A3,
+                A1,1,quench,RM,ice water,1,100,,,,,,,,,RM
+                A1,2,extract,RM,MTBE,2,60,500,1,,aqueous,density,none,O1,A1,
                 """);
         write(folder, "Layers", """
                 Run,Layer,Phase,Vessel,Volume (mL),Net (g),pH,Status,Made on
@@ -83,6 +98,10 @@ class LabelsOfPortionsTest {
                 C1,A1,aqueous,E-06,150,152,11,kept,2026-03-05
                 C1,K1,solid,E-07,,9.1,,kept,2026-03-05
                 S1,A1,aqueous,E-08,120,124,2,kept,2026-03-05
+                B1,O3,organic,E-09,80,65,,kept,2026-03-05
+                B1,A2,aqueous,E-10,51,55,,kept,2026-03-05
+                B1,A3,aqueous,E-11,50,58,7.0,kept,2026-03-05
+                A1,A1,aqueous,E-12,101,120,,kept,2026-03-05
                 """);
         write(folder, "Containers", """
                 Container,Waste stream,Capacity (L),Tare (g),Weighed on,Gross then (g),Contents then,Opened,Location,Contact
@@ -169,6 +188,44 @@ class LabelsOfPortionsTest {
         LabelText acid = label("S1  A1");
         assertFalse(acid.contents().contains("nonahydrate 1"), acid.contents());
         assertTrue(acid.hazards().contains("hydrogen sulfide"), acid.hazards());
+    }
+
+    /** Benzylamine burns (its row, H314), from 5 % on in a mixture (Annex I, table 3.2.3): 7 % of the layer are not named. */
+    @Test
+    void whatIsNotNamedMayBeWhatWasCharged() {
+        String hazards = label("B1  O3").hazards();
+        assertTrue(hazards.contains(BURNS), hazards);
+        assertTrue(hazards.contains("What is not named may be benzylamine."), hazards);
+    }
+
+    /** A tenth of copper sulfate (its row, H410): ten times its share is more than a quarter (Annex I, table 4.1.2). */
+    @Test
+    void aDilutedHeavyMetalIsToldByItsMixture() {
+        LabelText copper = label("B1  A2");
+        assertTrue(copper.hazards().contains("Toxic to aquatic life with long lasting effects."), copper.hazards());
+        assertFalse(copper.contents().contains("may hold N-benzylacetamide, "), copper.contents());
+        assertTrue(
+                label("B1  A3").contents().endsWith("may hold N-benzylacetamide, copper(II) sulfate"),
+                label("B1  A3").contents());
+    }
+
+    @Test
+    void aLineWithoutStatementsSaysThatNoneReachesItsLimit() {
+        assertTrue(
+                label("B1  A3").hazards().startsWith("No hazard statement of the tables reaches its limit here")
+                        || label("B1  A3").hazards().startsWith("May give off flammable vapour"),
+                label("B1  A3").hazards());
+        assertTrue(
+                LabelHazards.line(List.of(), List.of("salt X"), new ReadableNumbers('.'))
+                        .startsWith(
+                                "No hazard statement of the tables reaches its limit here; that is no sign of safety. Not judged: salt X."));
+    }
+
+    /** Nitric acid and acetone: Prudent Practices in the Laboratory, table of incompatible chemicals (from memory). */
+    @Test
+    void whatWasChargedTogetherAndMustNotMeetIsSaidOfEachLayerThatHoldsIt() {
+        String hazards = label("A1  A1").hazards();
+        assertTrue(hazards.contains("Here nitric acid 65 % met acetone"), hazards);
     }
 
     @Test

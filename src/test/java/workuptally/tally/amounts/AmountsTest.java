@@ -165,6 +165,36 @@ class AmountsTest {
         assertEquals(28.5, millimoles(book.tally().amounts().get(0)), 1e-9);
     }
 
+    @Test
+    void strengthInTheNameOfASolutionInAnotherSolventCountsToo() {
+        // 10.0 mL × 2.50 mol/L = 25.0 mmol; 10.0 mL × 4.00 mol/L = 40.0 mmol.
+        assertEquals(25.0, millimoles(named("n-BuLi 2.5 M in hexanes", "C4H9Li", "10.0", "mL")), 1e-9);
+        assertEquals(40.0, millimoles(named("HCl 4 M in dioxane", "HCl", "10.0", "mL")), 1e-9);
+        // 10.0 g × 60 % / 23.998 g/mol = 250 mmol; 10.0 g × 77 % / 172.57 g/mol = 44.6 mmol.
+        assertEquals(250.0, millimoles(named("sodium hydride 60 %", "NaH", "10.0", "g")), 0.1);
+        assertEquals(44.62, millimoles(named("mCPBA 77 %", "C7H5ClO3", "10.0", "g")), 0.01);
+    }
+
+    @Test
+    void weighedSolutionNeedsItsDensity() {
+        // 6.93 g / 0.693 g/mL × 2.50 mol/L = 25.0 mmol.
+        ChargeAmount amount = charged(
+                "Material",
+                "n-BuLi 2.5 M in hexanes",
+                "Molar mass",
+                "",
+                "Formula",
+                "C4H9Li",
+                "Actual amount",
+                "6.93",
+                "Density",
+                "0.693");
+        assertEquals(25.0, millimoles(amount), 1e-9);
+        ChargeAmount without = named("dimethylzinc 1.2 M in toluene", "C2H6Zn", "8.70", "g");
+        assertTrue(without.amountMillimoles().isEmpty());
+        assertEquals(8.70, without.massGrams().orElseThrow().value(), 1e-9);
+    }
+
     private static ChargeAmount named(String material, String formula, String amount, String unit) {
         return charged(
                 "Material",

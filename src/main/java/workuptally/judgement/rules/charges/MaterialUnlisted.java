@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.FindingList;
 import workuptally.material.Material;
@@ -145,10 +146,11 @@ public final class MaterialUnlisted implements BookRule {
                 met.subject(),
                 met.place(),
                 Phrase.of(
-                        "no table knows '{}' ({}){}: its reactivity is not judged{}",
+                        "no table knows '{}' ({}){}: its reactivity is {}{}",
                         met.written(),
                         met.inRuns(),
                         described ? Phrase.of("; its formula gives its mass, not what it does") : Phrase.NONE,
+                        judged(met.material()),
                         met.undecided()),
                 nearest.isEmpty()
                         ? Phrase.of("a listed name; none is near")
@@ -157,6 +159,17 @@ public final class MaterialUnlisted implements BookRule {
                 Phrase.of(
                         "Write the full name or the usual abbreviation, or add a row of your own to the table of materials; until"
                                 + " then judge what it meets by its safety data sheet."));
+    }
+
+    /** What its name alone tells is judged: {@code mercury(II) nitrate} is no row, but mercury and nitrate are classes. */
+    private static Phrase judged(Material material) {
+        return material.classes().isEmpty()
+                ? Phrase.of("not judged")
+                : Phrase.of(
+                        "judged by its name alone, as {}",
+                        material.classes().stream()
+                                .map(each -> each.replace('-', ' '))
+                                .collect(Collectors.joining(", ")));
     }
 
     /** Listed liquids in one name of a composition: each is known, how much of each is there is not. */
@@ -188,9 +201,10 @@ public final class MaterialUnlisted implements BookRule {
                 met.subject(),
                 met.place(),
                 Phrase.of(
-                        "'{}' ({}) is not certain; its reactivity is not judged{}",
+                        "'{}' ({}) is not certain; its reactivity is {}{}",
                         met.written(),
                         met.inRuns(),
+                        judged(met.material()),
                         met.undecided()),
                 choices.size() == 1
                         ? Phrase.of("{} in its usual spelling", choices.get(0))

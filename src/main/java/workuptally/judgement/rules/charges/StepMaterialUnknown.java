@@ -1,6 +1,9 @@
 package workuptally.judgement.rules.charges;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.RunRule;
 import workuptally.material.Material;
@@ -10,13 +13,24 @@ import workuptally.model.Figure;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Step;
+import workuptally.model.Step.Operation;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 
 /** A liquid of a step that no table knows and whose density is not entered: it would pass for water in every account, unseen. */
 public final class StepMaterialUnknown implements RunRule {
+
+    private static final Set<Operation> ADDING = EnumSet.of(
+            Operation.QUENCH,
+            Operation.DILUTE,
+            Operation.EXTRACT,
+            Operation.WASH,
+            Operation.BACK_EXTRACT,
+            Operation.ACIDIFY,
+            Operation.BASIFY);
 
     private final Substances substances;
 
@@ -59,7 +73,34 @@ public final class StepMaterialUnknown implements RunRule {
                                         + " density."));
             }
         }
+        withoutMaterial(findings, tally.run());
         return findings.list();
+    }
+
+    /** A wash or quench whose material was left out is neither harmless nor nothing; said once a run. */
+    private static void withoutMaterial(FindingList findings, Run run) {
+        List<Step> steps = run.orderedSteps().stream()
+                .filter(step -> step.material().isBlank() && bringsSomething(step))
+                .toList();
+        if (!steps.isEmpty()) {
+            findings.add(
+                    FindingCode.STEP_MATERIAL_UNKNOWN,
+                    Severity.CHECK,
+                    steps.get(0).row().at("Material"),
+                    Phrase.of(
+                            "no material is named in {} {}: what it does there is not judged, and it is not in the solvent account",
+                            steps.size() == 1 ? "step" : "steps",
+                            steps.stream().map(Step::number).collect(Collectors.joining(", "))),
+                    Phrase.of("what was added, such as 'water', 'sat. NaHCO3' or 'ethyl acetate'"),
+                    FindingList.PRACTICE,
+                    Phrase.of("Enter what was added, and run again."));
+        }
+    }
+
+    private static boolean bringsSomething(Step step) {
+        return step.operation().filter(ADDING::contains).isPresent()
+                || step.volumeMillilitres().entered().isPresent()
+                || step.massGrams().entered().isPresent();
     }
 
     private static Phrase why(Material material) {

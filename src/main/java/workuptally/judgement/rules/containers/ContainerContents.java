@@ -8,6 +8,7 @@ import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.rules.FindingList;
 import workuptally.judgement.rules.ProposalRule;
+import workuptally.material.State;
 import workuptally.material.Substance;
 import workuptally.model.Book;
 import workuptally.model.Container;
@@ -47,6 +48,7 @@ public final class ContainerContents implements ProposalRule {
         FindingList findings = new FindingList("");
         for (ContainerReview container : containers) {
             unknown(findings, container.tally().container());
+            unlisted(findings, container.tally().container());
             container.tally().reconciliation().ifPresent(r -> differs(findings, container, r));
             abbreviated(findings, container.tally().container());
             withoutTare(findings, container.tally().container());
@@ -69,6 +71,31 @@ public final class ContainerContents implements ProposalRule {
                     Phrase.of("every component by its full name and mass"),
                     FindingList.PRACTICE,
                     Phrase.of("Find out what is in it from its label; nothing is added meanwhile."));
+        }
+    }
+
+    /** A name that no table knows hides what it must not meet. */
+    private void unlisted(FindingList findings, Container container) {
+        List<String> names = container.contentsThen().stream()
+                .map(Container.Content::substance)
+                .filter(name -> substances.material(name).state() != State.LISTED)
+                .distinct()
+                .toList();
+        boolean byName = names.stream()
+                .noneMatch(name -> substances.material(name).classes().isEmpty());
+        if (!names.isEmpty()) {
+            findings.add(
+                    FindingCode.CONTAINER_CONTENT_UNKNOWN,
+                    Severity.CHECK,
+                    container.row().at("Contents then"),
+                    Phrase.of(
+                            "{} holds {}, which no table knows: {}",
+                            container.id(),
+                            String.join(", ", names),
+                            byName ? "judged by the name alone" : "what meets it is not judged"),
+                    Phrase.of("every component by its full name and mass"),
+                    "reference table of materials",
+                    Phrase.of("Find out what it is from its label or whoever filled it; nothing is added meanwhile."));
         }
     }
 

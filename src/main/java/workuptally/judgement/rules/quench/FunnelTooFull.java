@@ -73,13 +73,14 @@ public final class FunnelTooFull implements RunRule {
 
     private static Phrase action(Contact contact, Optional<StepReaction> wash) {
         if (wash.isEmpty()) {
-            return Phrase.of("Use {}.", room(contact, contact.volumeMillilitres()));
+            return Phrase.of("Step {}: use {}.", contact.step().number(), room(contact, contact.volumeMillilitres()));
         }
         double needed = wash.get().neededMillilitres().getAsDouble();
         double planned = needed * wash.get().capacityRatio().getAsDouble();
         double worst = wash.get().neededAtWorstMillilitres().getAsDouble();
         return Phrase.of(
-                "With the {} of wash that it takes: use {}; with the {} of the worst case {}.",
+                "Step {}: with the {} of wash that it takes use {}; with the {} of the worst case {}.",
+                contact.step().number(),
                 Figure.decimals(needed, 0, "mL"),
                 room(contact, contact.volumeMillilitres() + needed - planned),
                 Figure.decimals(worst, 0, "mL"),

@@ -48,8 +48,9 @@ public final class WashTooSmall implements RunRule {
                         Phrase.of("at least {} times what it meets", Figure.decimals(least, 2, "")),
                         FindingList.PRACTICE,
                         Phrase.of(
-                                "Plan {} of this wash for what is expected, {} for the worst case, in portions with the gas let off, and"
-                                        + " read the pH after it.",
+                                "Step {}: plan {} of this wash for what is expected, {} for the worst case, in portions with the gas let"
+                                        + " off, and read the pH after it.",
+                                reaction.step().number(),
                                 Figure.decimals(reaction.neededMillilitres().orElse(0), 0, "mL"),
                                 Figure.decimals(
                                         reaction.neededAtWorstMillilitres().orElse(0), 0, "mL")));

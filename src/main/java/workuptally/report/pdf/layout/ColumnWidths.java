@@ -61,6 +61,25 @@ final class ColumnWidths {
         if (open == 0) {
             spread(widths, natural, left);
         }
+        shrink(widths, least, total);
+    }
+
+    /** Takes back what columns settled at their least have left too little for, from those that can do with less. */
+    private static void shrink(float[] widths, float[] least, float total) {
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(widths[i], least[i]);
+        }
+        float excess = sum(widths) - total;
+        float slack = 0;
+        for (int i = 0; i < widths.length; i++) {
+            slack += Math.max(0, widths[i] - least[i]);
+        }
+        if (excess > 0 && slack > 0) {
+            float part = Math.min(1, excess / slack);
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] -= part * Math.max(0, widths[i] - least[i]);
+            }
+        }
     }
 
     /** The next column to settle: first one that is content with a fair part, then one that cannot do with it; -1 if there is none. */

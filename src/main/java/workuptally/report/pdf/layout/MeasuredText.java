@@ -5,6 +5,9 @@ import java.util.List;
 
 /** A text measured once, so that it can be broken into lines for many widths. Line feeds break too. */
 final class MeasuredText {
+    /** Signs behind which a long name may be parted. */
+    private static final String JOINTS = "-\u2010\u2011\u2013,)]}/+_";
+
     private final Typeface typeface;
     private final TextStyle style;
     private final List<Part> parts = new ArrayList<>();
@@ -120,11 +123,16 @@ final class MeasuredText {
         return next;
     }
 
-    /** Where to break a word that is wider than a line. */
+    /** Where to break a word that is wider than a line: behind a hyphen, comma or bracket of a chemical name where that leaves half a line. */
     private int inside(Part part, int from, int end, float widthPoints) {
         int next = from + 1;
         while (next + 1 < end && width(part, from, next + 1) <= widthPoints) {
             next++;
+        }
+        for (int joint = next; joint > from + 1 && 2 * width(part, from, joint) >= widthPoints; joint--) {
+            if (JOINTS.indexOf(part.text().charAt(joint - 1)) >= 0) {
+                return joint;
+            }
         }
         return next;
     }

@@ -143,6 +143,18 @@ public final class PageFlow {
         add(blocks);
     }
 
+    /** Adds blocks that are read and signed as one: all on one page wherever a page can hold them. */
+    public void addWhole(List<Block> blocks) {
+        float height = 0;
+        for (Block block : blocks) {
+            height += block.height();
+        }
+        if (height <= fullHeight()) {
+            room(height);
+        }
+        add(blocks);
+    }
+
     /** A new element inside the section that is open. */
     public PdfStructureElement element(PdfName role) {
         return new PdfStructureElement(open.peek(), role);

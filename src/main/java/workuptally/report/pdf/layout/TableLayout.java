@@ -19,7 +19,8 @@ final class TableLayout {
     private static final float CHART_WIDTH = 112;
     private static final float BOX_WIDTH = 46;
     private static final float BOX_WIDTH_LEAST = 28;
-    private static final int BOX_LINES = 2;
+    /** Height of a box to write in, points: 6.4 mm, the lines of narrow ruled paper. */
+    private static final float BOX_HEIGHT = 18;
 
     private final Look look;
     private final List<TableColumn> columns;
@@ -193,7 +194,7 @@ final class TableLayout {
 
     private Row lay(List<TableCell> cells, List<MeasuredText> texts) {
         List<List<String>> lines = new ArrayList<>();
-        int most = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BOX) ? BOX_LINES : 1;
+        int most = 1;
         for (int i = 0; i < cells.size(); i++) {
             TableCell cell = cells.get(i);
             float mark = cell.mark().isPresent() ? MARK_WIDTH : 0;
@@ -212,7 +213,13 @@ final class TableLayout {
     }
 
     float height(Row row) {
-        return row.lineCount() * leading() + 2 * PAD_VERTICAL;
+        return row.lineCount() * leading() + 2 * padVertical(row);
+    }
+
+    /** White above and below the lines of a row, points: more where there is a box to write in. */
+    float padVertical(Row row) {
+        boolean boxes = columns.stream().anyMatch(c -> c.kind() == TableColumn.Kind.BOX);
+        return Math.max(PAD_VERTICAL, boxes ? (BOX_HEIGHT - row.lineCount() * leading()) / 2 : 0);
     }
 
     float headHeight() {

@@ -124,7 +124,7 @@ public final class TaggedTable implements Block {
         }
         int from = 0;
         while (from < row.lineCount()) {
-            int fitting = (int) ((flow.remaining() - 2 * TableLayout.PAD_VERTICAL + 0.01f) / layout.leading());
+            int fitting = (int) ((flow.remaining() - 2 * layout.padVertical(row) + 0.01f) / layout.leading());
             if (fitting < 1) {
                 flow.turn();
                 repeatHead(flow);
@@ -132,7 +132,7 @@ public final class TaggedTable implements Block {
             }
             int to = Math.min(row.lineCount(), from + fitting);
             drawLines(flow, row, elements, from, to);
-            flow.move((to - from) * layout.leading() + 2 * TableLayout.PAD_VERTICAL);
+            flow.move((to - from) * layout.leading() + 2 * layout.padVertical(row));
             from = to;
         }
         flow.artifact(() -> flow.rule(
@@ -149,10 +149,10 @@ public final class TaggedTable implements Block {
             List<String> part = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
             TableCell cell = row.cells().get(i);
             if (columns.get(i).kind() == TableColumn.Kind.BOX && from == 0) {
-                drawBox(flow, i, (to - from) * layout.leading() + 2 * TableLayout.PAD_VERTICAL);
+                drawBox(flow, i, (to - from) * layout.leading() + 2 * layout.padVertical(row));
             }
             if (cell.drawing().isPresent() && from == 0) {
-                float height = (to - from) * layout.leading() + 2 * TableLayout.PAD_VERTICAL;
+                float height = (to - from) * layout.leading() + 2 * layout.padVertical(row);
                 drawPicture(flow, elements.get(i), cell.drawing().get(), i, height);
                 continue;
             }
@@ -161,10 +161,10 @@ public final class TaggedTable implements Block {
             }
             int column = i;
             boolean first = from == 0;
-            Runnable drawing = () -> drawCell(flow, cell, column, part, first);
+            Runnable drawing = () -> drawCell(flow, cell, column, part, first, layout.padVertical(row));
             if (cell.link().isPresent() && first) {
                 float x = left(flow, column) + TableLayout.PAD;
-                float top = flow.cursor() - TableLayout.PAD_VERTICAL;
+                float top = flow.cursor() - layout.padVertical(row);
                 Rectangle area = new Rectangle(
                         x, top - part.size() * layout.leading(), x + layout.width(column) - 2 * TableLayout.PAD, top);
                 flow.link(
@@ -200,11 +200,12 @@ public final class TaggedTable implements Block {
         flow.tagged(figure, () -> drawing.draw(flow, x, top, layout.width(column), height));
     }
 
-    private void drawCell(PageFlow flow, TableCell cell, int column, List<String> lines, boolean first) {
+    private void drawCell(
+            PageFlow flow, TableCell cell, int column, List<String> lines, boolean first, float padVertical) {
         TextStyle style =
                 cell.link().isPresent() ? layout.style(cell).in(look.palette().link()) : layout.style(cell);
         float x = left(flow, column) + TableLayout.PAD;
-        float y = flow.cursor() - TableLayout.PAD_VERTICAL;
+        float y = flow.cursor() - padVertical;
         if (cell.mark().isPresent()) {
             if (first) {
                 TextStyle symbol = style.in(look.palette().colour(cell.mark().get()));

@@ -2,7 +2,6 @@ package workuptally.report.pdf.pictures;
 
 import java.util.List;
 import java.util.StringJoiner;
-import java.util.function.ToDoubleFunction;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Palette;
@@ -15,45 +14,61 @@ import workuptally.report.view.ContainerLine;
 public final class ContainerBoard implements Picture {
     private static final float BAR = 10;
     private static final float STEP = 15;
-    private static final float LABEL_SHARE = 0.42f;
-    private static final float WORDS_SHARE = 0.32f;
-    private static final float ID_SHARE = 0.7f;
-    private static final float BESIDE = 8;
+    /** Of the width, for the names on the left and the words on the right: they take what they need up to that, then a second line. */
+    private static final float MOST_FOR_NAMES = 0.36f;
+
+    private static final float MOST_FOR_WORDS = 0.3f;
+    private static final float GAP = 6;
     private static final float LEGEND = 13;
     private static final double END_PERCENT = 105;
 
     private final Look look;
     private final List<ContainerLine> lines;
-    private final float label;
+    private final float names;
     private final float words;
 
     public ContainerBoard(Look look, List<ContainerLine> lines) {
         this.look = look;
         this.lines = List.copyOf(lines);
-        this.label = widest(LABEL_SHARE, line -> {
-            float id = look.typeface().width(look.typeface().line(line.id()), bold());
-            return id + 5 + look.typeface().width(look.typeface().line(line.stream()), look.chart());
-        });
-        this.words = widest(WORDS_SHARE, line -> look.typeface().width(fill(line), look.chart()));
+        this.names = width(lines.stream().map(ContainerBoard::name).toList(), MOST_FOR_NAMES);
+        this.words = width(lines.stream().map(ContainerBoard::words).toList(), MOST_FOR_WORDS);
     }
 
-    /** Room for the widest of some texts, at most that share of the width. */
-    private float widest(float share, ToDoubleFunction<ContainerLine> width) {
-        double widest = lines.stream().mapToDouble(width).max().orElse(0);
-        return (float) Math.min(look.widthPoints() * share, widest + BESIDE);
+    private float width(List<String> texts, float most) {
+        float widest = 0;
+        for (String text : texts) {
+            widest = Math.max(
+                    widest,
+                    look.typeface()
+                            .width(look.typeface().line(text), look.chart().inBold()));
+        }
+        return Math.min(widest + GAP, most * look.widthPoints());
     }
 
-    private TextStyle bold() {
-        return look.chart().inBold();
+    private static String name(ContainerLine line) {
+        return line.id() + "  " + line.stream();
     }
 
-    private String fill(ContainerLine line) {
-        return look.typeface().line(line.fillWords() + " · " + line.dayWords());
+    private static String words(ContainerLine line) {
+        return line.fillWords() + " · " + line.dayWords();
+    }
+
+    /** Lines of text that a container needs on its left or right. */
+    private int rows(ContainerLine line) {
+        return Math.max(
+                look.typeface()
+                        .wrap(name(line), look.chart().inBold(), names - GAP)
+                        .size(),
+                look.typeface().wrap(words(line), look.chart(), words - GAP).size());
+    }
+
+    private float step(ContainerLine line) {
+        return STEP + (rows(line) - 1) * look.chart().leading();
     }
 
     @Override
     public float height() {
-        return lines.size() * STEP + LEGEND;
+        return (float) lines.stream().mapToDouble(this::step).sum() + LEGEND;
     }
 
     @Override
@@ -66,18 +81,16 @@ public final class ContainerBoard implements Picture {
     @Override
     public void draw(PageFlow flow, float left, float top) {
         Pen pen = flow.pen();
-        float width = look.widthPoints() - label - words;
+        float width = look.widthPoints() - names - words;
         float y = top;
         for (ContainerLine line : lines) {
-            String id = look.typeface().fit(line.id(), bold(), label * ID_SHARE);
-            flow.text(id, left, y - 8, bold());
-            float used = look.typeface().width(id, bold()) + 5;
-            flow.text(
-                    look.typeface().fit(line.stream(), look.chart(), label - used - BESIDE + 1),
-                    left + used,
-                    y - 8,
-                    look.chart());
-            float from = left + label;
+            text(
+                    flow,
+                    look.typeface().wrap(name(line), look.chart().inBold(), names - GAP),
+                    left,
+                    y,
+                    look.chart().inBold());
+            float from = left + names;
             if (line.nowPercent().isPresent()) {
                 float now =
                         (float) (width * Math.min(END_PERCENT, line.nowPercent().getAsDouble()) / END_PERCENT);
@@ -113,13 +126,26 @@ public final class ContainerBoard implements Picture {
             float limit = (float) (from + width * line.limitPercent() / END_PERCENT);
             pen.line(
                     limit, y + 1.5f, limit, y - BAR - 1.5f, 1.6f, look.palette().ink());
-            flow.text(look.typeface().fit(fill(line), look.chart(), words - 5), from + width + 6, y - 8, look.chart());
-            y -= STEP;
+            text(
+                    flow,
+                    look.typeface().wrap(words(line), look.chart(), words - GAP),
+                    from + width + GAP,
+                    y,
+                    look.chart());
+            y -= step(line);
         }
-        float at = sign(flow, left + label, y - 8, look.palette().isolated(), "in it now");
+        float at = sign(flow, left + names, y - 8, look.palette().isolated(), "in it now");
         at = sign(flow, at, y - 8, look.palette().portion(1), "with the proposals that fit");
         pen.line(at + 2, y, at + 2, y - 8.5f, 1.6f, look.palette().ink());
         flow.text("largest fill", at + 8, y - 7.2f, look.chart());
+    }
+
+    private static void text(PageFlow flow, List<String> lines, float x, float top, TextStyle style) {
+        float y = top - 8;
+        for (String line : lines) {
+            flow.text(line, x, y, style);
+            y -= style.leading();
+        }
     }
 
     private float sign(PageFlow flow, float x, float y, Palette.Fill fill, String words) {

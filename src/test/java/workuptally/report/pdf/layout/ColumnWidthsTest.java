@@ -53,4 +53,30 @@ class ColumnWidthsTest {
         }
         assertTrue(used <= total + TOLERANCE, "width " + used);
     }
+
+    /** Many columns whose headings can give hardly anything, as in a form of ten boxes: the last ones once stood beyond the margin. */
+    @Test
+    void tightTableNeverExceedsItsWidth() {
+        Random random = new Random(7);
+        for (int table = 0; table < 500; table++) {
+            float[] least = new float[10];
+            float[] natural = new float[10];
+            float leastSum = 0;
+            float naturalSum = 0;
+            for (int i = 0; i < 10; i++) {
+                least[i] = 20 + 60 * random.nextFloat();
+                natural[i] = least[i] + (random.nextBoolean() ? 0 : 30 * random.nextFloat());
+                leastSum += least[i];
+                naturalSum += natural[i];
+            }
+            float total = leastSum + random.nextFloat() * (naturalSum - leastSum);
+            float[] widths = ColumnWidths.share(least, natural, Collections.nCopies(10, false), total);
+            float used = 0;
+            for (int i = 0; i < 10; i++) {
+                used += widths[i];
+                assertTrue(widths[i] >= least[i] - TOLERANCE, "column " + i + " of table " + table);
+            }
+            assertTrue(used <= total + TOLERANCE, "table " + table + " width " + used + " of " + total);
+        }
+    }
 }

@@ -58,6 +58,12 @@ class TypefaceTest {
     }
 
     @Test
+    void longNameIsPartedAtAJointAndNotInsideASyllable() {
+        List<String> lines = typeface.wrap("1-(4-methoxybenzoyl)piperidine-4-carboxamide", STYLE, 90);
+        assertEquals(List.of("1-(4-methoxybenzoyl)", "piperidine-4-", "carboxamide"), lines);
+    }
+
+    @Test
     void lineFeedsBreakLines() {
         assertEquals(List.of("a", "", "b"), typeface.wrap("a\r\n\nb", STYLE, 100));
     }
