@@ -80,6 +80,23 @@ class OwnListAdviceTest {
     }
 
     @Test
+    void layersAreAskedForOnceForAllRunsOfAListWithoutAny() throws IOException {
+        String rows = "~A-1,A,100,500,B,150,600~A-2,A,100,500,B,150,580~A-3,A,100,400,B,150,450";
+        review("bare", "Exp,SM,MW,mg,Product,MW,mg" + rows);
+        Call call = Call.of(
+                "review",
+                folder.resolve("bare.csv"),
+                "--headings",
+                folder.resolve("bare.json"),
+                "--reports",
+                "json",
+                "--out",
+                folder.resolve("again"));
+        assertEquals(1, call.out().split("enter the layers", -1).length - 1, call::out);
+        assertTrue(call.out().contains("3 runs"), call::out);
+    }
+
+    @Test
     void aListThatLeavesItsReagentsOutHasNoMassBalanceToFail() throws IOException {
         // acetylation of 2.00 g of M 138.12 gives at most 2.609 g of M 180.16, the anhydride is not listed
         JsonNode review = review("acetyl", "Exp,SM,MW,g,Product,MW,g~A-1,A,138.12,2.00,B,180.16,2.30");

@@ -69,7 +69,7 @@ public final class StepRows {
                         row.choice("Emulsion", Step.Emulsion.values())),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH after"),
-                row.result("Quench test", Step.QuenchTest.values()),
+                row.result("Quench test", Step.QuenchTest.values(), Step.QuenchTest.NEGATIVE),
                 new Step.Given(
                         given(row, run, "Gives organic"),
                         given(row, run, "Gives aqueous"),

@@ -100,11 +100,11 @@ public final class LayerAccount {
     }
 
     private double volumeUncertainty(String label, Optional<Layer> layer, Entered volume) {
-        return layer.flatMap(l -> l.volumeUncertaintyMillilitres().entered())
-                .map(Entered::value)
-                .orElseGet(() -> graph.isAliquot(label)
-                        ? uncertainty.deliveredVolumeMillilitres(volume)
-                        : uncertainty.layerVolumeMillilitres(volume));
+        double usual = graph.isAliquot(label)
+                ? uncertainty.deliveredVolumeMillilitres(volume)
+                : uncertainty.layerVolumeMillilitres(volume);
+        return layer.map(l -> uncertainty.statedVolumeMillilitres(l.volumeUncertaintyMillilitres(), volume, usual))
+                .orElse(usual);
     }
 
     private Optional<Layer.Phase> phaseGiven(String label) {
