@@ -235,7 +235,7 @@ final class RunJson {
                 balance.lines(),
                 (row, line) -> row.text(EnumWord.of(line.side()))
                         .text(line.label())
-                        .text(line.category())
+                        .text(EnumWord.of(line.category()))
                         .figure(line.grams().value(), line.grams().standardUncertainty()));
     }
 
