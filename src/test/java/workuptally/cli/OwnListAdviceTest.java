@@ -28,7 +28,7 @@ class OwnListAdviceTest {
         Path headings = folder.resolve(name + ".json");
         Call proposed = Call.of("headings", file, "--out", headings);
         assertEquals(0, proposed.code(), proposed::err);
-        Call call = Call.of("review", file, "--headings", headings, "--out", folder.resolve(name));
+        Call call = Call.of("review", file, "--headings", headings, "--out", folder.resolve(name), "--reports", "json");
         assertEquals(0, call.code(), call::err);
         return new ObjectMapper().readTree(Files.readString(folder.resolve(name).resolve(name + "-review.json")));
     }
