@@ -33,9 +33,8 @@ import workuptally.judgement.totals.RunShare;
  */
 public final class PeriodLedger {
     /** Spans, and weeks, before the period that are shown for comparison. */
-    public static final int SPANS_BEFORE = 8;
+    public static final int SPANS_BEFORE = 4;
 
-    private static final int COMPARED = 4;
     private static final int RUNS_NAMED = 6;
 
     private final Span span;
@@ -171,7 +170,7 @@ public final class PeriodLedger {
     private Optional<Comparison> lastFour() {
         List<Line> all = new ArrayList<>();
         int held = 0;
-        for (Span days : spansBefore.subList(SPANS_BEFORE - COMPARED, SPANS_BEFORE)) {
+        for (Span days : spansBefore) {
             List<Line> lines = within(days);
             held += lines.isEmpty() ? 0 : 1;
             all.addAll(lines);

@@ -25,7 +25,7 @@ import workuptally.model.InputFile;
  * @param classes preparations of which a book of the period holds many runs
  * @param weeks the weeks from Monday to Sunday before the period, the earliest first, only those with runs
  * @param earlier the spans that the period is compared with, the earliest first, also those without runs
- * @param lastFour the last four of them together, as far as they hold runs; empty where none does
+ * @param lastFour all of them together, as far as they hold runs; empty where none does
  * @param books what was read and what was not, in order of their names
  * @param corrections corrections in the books of the period
  * @param limits limits in force in them

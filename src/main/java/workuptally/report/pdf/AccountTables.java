@@ -3,6 +3,8 @@ package workuptally.report.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.function.ToDoubleFunction;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.report.pdf.layout.Block;
@@ -45,32 +47,59 @@ final class AccountTables {
         if (solvents.isEmpty()) {
             return List.of(look.heading("Solvents"), new Paragraph(look, "No solvent is recorded."));
         }
+        List<SolventUse> inWorkup =
+                solvents.stream().filter(use -> use.inGrams() > 0).toList();
         List<List<TableCell>> rows = new ArrayList<>();
-        SolventFlow.largestFirst(solvents).forEach(use -> rows.add(row(TableCell.bold(use.solvent()), List.of(use))));
-        if (solvents.size() > 1) {
-            rows.add(row(TableCell.bold("all solvents"), solvents));
+        SolventFlow.largestFirst(inWorkup).forEach(use -> rows.add(row(TableCell.bold(use.solvent()), List.of(use))));
+        if (inWorkup.size() > 1) {
+            rows.add(row(TableCell.bold("all solvents"), inWorkup));
         }
-        return List.of(
-                look.heading("Solvents, and what became of them"),
-                new TaggedPicture(look, new SolventFlow(look, solvents)),
-                new TaggedTable(
-                        look,
-                        List.of(
-                                TableColumn.text("Solvent"),
-                                TableColumn.number("In\n(L)"),
-                                TableColumn.number("In\n(kg)"),
-                                TableColumn.number("To re-use\n(kg)"),
-                                TableColumn.number("Other\ndistillates\n(kg)"),
-                                TableColumn.number("In layers\n(kg)"),
-                                TableColumn.number("Cakes, lots\n(kg)"),
-                                TableColumn.number("Not found\n(kg)"),
-                                TableColumn.number("Purification\n(kg)")),
-                        rows),
-                new Paragraph(
-                        look,
-                        "In = to re-use + in other distillates + in layers + on cakes and in lots + not found (air, pump, glassware). Layers and cakes are estimates"
-                                + " where no composition is stated. Purification stands outside this sum.",
-                        look.caption()));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(look.heading("Solvents, and what became of them"));
+        if (!inWorkup.isEmpty()) {
+            blocks.add(new TaggedPicture(look, new SolventFlow(look, inWorkup)));
+            blocks.add(new TaggedTable(
+                    look,
+                    List.of(
+                            TableColumn.text("Solvent"),
+                            TableColumn.number("In\n(L)"),
+                            TableColumn.number("In\n(kg)"),
+                            TableColumn.number("To re-use\n(kg)"),
+                            TableColumn.number("Other\ndistillates\n(kg)"),
+                            TableColumn.number("In layers\n(kg)"),
+                            TableColumn.number("Cakes, lots\n(kg)"),
+                            TableColumn.number("Not found\n(kg)")),
+                    rows));
+            blocks.add(new Paragraph(
+                    look,
+                    "In = to re-use + in other distillates + in layers + on cakes and in lots + not found (air, pump, glassware). Layers and"
+                            + " cakes are estimates where no composition is stated.",
+                    look.caption()));
+        }
+        purification(solvents).ifPresent(blocks::add);
+        return blocks;
+    }
+
+    /** What a purification took, which is an account of its own. */
+    private Optional<Block> purification(List<SolventUse> solvents) {
+        List<SolventUse> used = solvents.stream()
+                .filter(use -> use.purificationGrams() > 0)
+                .sorted(Comparator.comparingDouble(SolventUse::purificationGrams)
+                        .reversed())
+                .toList();
+        if (used.isEmpty()) {
+            return Optional.empty();
+        }
+        StringJoiner text = new StringJoiner(", ", "Used in purifications, beside this account: ", "");
+        used.forEach(use -> text.add(use.solvent() + " " + kilogramsText(use.purificationGrams()) + "\u00A0kg"));
+        String all = used.size() == 1
+                ? "."
+                : "; together "
+                        + kilogramsText(used.stream()
+                                .mapToDouble(SolventUse::purificationGrams)
+                                .sum())
+                        + "\u00A0kg.";
+        return Optional.of(new Paragraph(look, text + all, look.caption()));
     }
 
     private List<TableCell> row(TableCell name, List<SolventUse> uses) {
@@ -83,8 +112,7 @@ final class AccountTables {
                 sum(uses, SolventUse::inDistillatesGrams),
                 sum(uses, SolventUse::inLayersGrams),
                 sum(uses, u -> u.onCakesGrams() + u.inLotsGrams()),
-                sum(uses, SolventUse::notFoundGrams),
-                sum(uses, SolventUse::purificationGrams));
+                sum(uses, SolventUse::notFoundGrams));
     }
 
     private TableCell sum(List<SolventUse> uses, ToDoubleFunction<SolventUse> part) {
