@@ -10,12 +10,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 
 /**
  * Puts the launchers beside the jar, with an archive of the classes that the commands load, which the virtual machine maps instead of
  * parsing and checking them; from Java 25 on with an ahead-of-time cache, which keeps them linked as well. Run by the build, with the Java
  * that is to start the program: {@code java MakeLauncher.java JAR LAUNCHER-FOLDER DEMO-BOOK DEMO-CSV-FOLDER}. Where the virtual machine makes
- * neither, the launchers work without, only slower.
+ * neither, the launchers work without, only slower. A jar that holds what it held when its archive was made keeps it.
  */
 final class MakeLauncher {
     private static final int FIRST_WITH_CACHE = 25;
@@ -25,6 +26,9 @@ final class MakeLauncher {
 
     private static final String ARCHIVE = "workup-tally.jsa";
     private static final String CACHE = "workup-tally.aot";
+
+    /** What the archive was made of; as old as the jar then was. */
+    private static final String MADE_OF = "workup-tally.made-of";
 
     private final Path jar;
     private final Path folder;
@@ -42,6 +46,11 @@ final class MakeLauncher {
         try {
             MakeLauncher maker = new MakeLauncher(jar, work);
             maker.copyScripts(Path.of(args[1]));
+            String content = maker.contentOfJar();
+            if (maker.isMadeOf(content)) {
+                System.out.println("The jar holds the same as before: its archive stays");
+                return;
+            }
             Files.deleteIfExists(maker.folder.resolve(ARCHIVE));
             Files.deleteIfExists(maker.folder.resolve(CACHE));
             if (Runtime.version().feature() >= FIRST_WITH_CACHE) {
@@ -49,6 +58,8 @@ final class MakeLauncher {
             } else {
                 maker.makeArchive(args[2], args[3]);
             }
+            Files.writeString(maker.folder.resolve(MADE_OF), content);
+            Files.setLastModifiedTime(maker.folder.resolve(MADE_OF), Files.getLastModifiedTime(jar));
         } finally {
             try (Stream<Path> left = Files.walk(work)) {
                 for (Path path : left.sorted(Comparator.reverseOrder()).toList()) {
@@ -56,6 +67,30 @@ final class MakeLauncher {
                 }
             }
         }
+    }
+
+    /** Names and checksums of all parts of the jar, and the virtual machine at work. */
+    private String contentOfJar() throws IOException {
+        StringBuilder content = new StringBuilder(System.getProperty("java.home") + " " + Runtime.version() + "\n");
+        try (ZipFile zip = new ZipFile(jar.toFile())) {
+            zip.stream()
+                    .map(part -> part.getName() + " " + part.getCrc() + "\n")
+                    .sorted()
+                    .forEach(content::append);
+        }
+        return content.toString();
+    }
+
+    /** True where the archive was made of the same; the jar then gets back the time by which the virtual machine knows it. */
+    private boolean isMadeOf(String content) throws IOException {
+        Path madeOf = folder.resolve(MADE_OF);
+        boolean same = (Files.exists(folder.resolve(ARCHIVE)) || Files.exists(folder.resolve(CACHE)))
+                && Files.exists(madeOf)
+                && Files.readString(madeOf).equals(content);
+        if (same) {
+            Files.setLastModifiedTime(jar, Files.getLastModifiedTime(madeOf));
+        }
+        return same;
     }
 
     private void copyScripts(Path source) throws IOException {

@@ -53,8 +53,8 @@ final class ReferenceRow {
         }
         if (row instanceof MaterialRow material) {
             return line(
-                    "classes of " + material.name(),
-                    String.join(", ", material.classes()),
+                    "classes of " + material.names().name(),
+                    String.join(", ", material.behaviour().classes()),
                     "",
                     material.sources(),
                     row,

@@ -99,7 +99,7 @@ public record Part(
         OptionalDouble ofSolute = ofSolute(Solute::acidMolesPerMole);
         return ofSolute.isPresent()
                 ? ofSolute
-                : row().map(MaterialRow::acidMolesPerMole).orElse(OptionalDouble.empty());
+                : row().map(r -> r.behaviour().acidMolesPerMole()).orElse(OptionalDouble.empty());
     }
 
     /** Protons it takes from strong acid, mol/mol; empty where no row says so. */
@@ -107,7 +107,7 @@ public record Part(
         OptionalDouble ofSolute = ofSolute(Solute::baseMolesPerMole);
         return ofSolute.isPresent()
                 ? ofSolute
-                : row().map(MaterialRow::baseMolesPerMole).orElse(OptionalDouble.empty());
+                : row().map(r -> r.behaviour().baseMolesPerMole()).orElse(OptionalDouble.empty());
     }
 
     /** Acid constants by which it gives or takes them, in rising order; empty where no row says so. */
@@ -128,12 +128,12 @@ public record Part(
 
     /** True where water in excess leaves nothing of what makes it reactive. */
     public boolean isDestroyedByWater() {
-        return row().filter(MaterialRow::destroyedByWater).isPresent();
+        return row().filter(r -> r.behaviour().destroyedByWater()).isPresent();
     }
 
     /** True where it follows the layers until it is destroyed. */
     public boolean isPersistent() {
-        return row().filter(MaterialRow::persistent).isPresent();
+        return row().filter(r -> r.behaviour().persistent()).isPresent();
     }
 
     /** Rows it rests on. */

@@ -9,7 +9,6 @@ import java.util.Set;
 import workuptally.chemistry.Formula;
 import workuptally.material.Strength.Kind;
 import workuptally.reference.Hazard;
-import workuptally.reference.MaterialRow;
 import workuptally.reference.NameClass;
 import workuptally.reference.Reactivity;
 import workuptally.reference.Reactivity.Membership;
@@ -65,7 +64,7 @@ final class PartMaker {
     Part listed(String written, Substance substance, Around around, Optional<Wash> solution) {
         Optional<Formula> formula = substance.formula().flatMap(SubstanceIndex::formula);
         Set<String> metals = new LinkedHashSet<>();
-        substance.row().ifPresent(row -> metals.addAll(row.heavyMetals()));
+        substance.row().ifPresent(row -> metals.addAll(row.behaviour().heavyMetals()));
         metals.addAll(heavyMetals.in(formula));
         return new Part(
                 written,
@@ -170,9 +169,10 @@ final class PartMaker {
             return reactivity.membership(
                     substance.row().get(), massPercent(around, solution), molesPerLitre(around, solution));
         }
-        Set<String> own =
-                new LinkedHashSet<>(substance.row().map(MaterialRow::classes).orElseGet(() -> withoutRow(substance)));
-        List<String> parents = substance.row().map(MaterialRow::parentClasses).orElse(List.of());
+        Set<String> own = new LinkedHashSet<>(
+                substance.row().map(r -> r.behaviour().classes()).orElseGet(() -> withoutRow(substance)));
+        List<String> parents =
+                substance.row().map(r -> r.behaviour().parentClasses()).orElse(List.of());
         if (salt) {
             boolean amine = own.stream()
                     .anyMatch(each ->

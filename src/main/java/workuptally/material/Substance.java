@@ -54,7 +54,7 @@ public record Substance(
     /** Its registry number (CAS), where a table gives one and no other table contradicts it. */
     public Optional<String> registryNumber() {
         List<String> numbers = Stream.of(
-                        row.flatMap(MaterialRow::cas),
+                        row.flatMap(r -> r.names().cas()),
                         hazard.flatMap(Hazard::cas),
                         solvent.flatMap(Solvent::cas),
                         liquid.map(Liquid::cas),

@@ -72,10 +72,10 @@ final class SubstanceRows {
         for (MaterialRow row : reference.materials()) {
             SubstanceRows rows = joined.fresh();
             rows.row = Optional.of(row);
-            List<String> aliases = Stream.concat(row.aliases().stream(), row.sharedAliases().stream())
+            List<String> aliases = Stream.concat(row.names().aliases().stream(), row.names().sharedAliases().stream())
                     .toList();
-            rows.named(row.name(), aliases, row.formula());
-            joined.index(rows, row.name(), row.aliases());
+            rows.named(row.names().name(), aliases, row.names().formula());
+            joined.index(rows, row.names().name(), row.names().aliases());
             row.hazards()
                     .ifPresent(key -> byHazard.computeIfAbsent(key, k -> new ArrayList<>())
                             .add(rows));

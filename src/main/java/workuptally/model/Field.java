@@ -29,7 +29,7 @@ public sealed interface Field permits Field.Entered, Field.NoNumber {
      *     has 4), 0 or more
      * @param asTyped the text as a reader of the book sees it
      * @param digitsKnown false for a number cell without a number format, which loses its trailing zeros
-     * @param halfWidth half of what the entry spans, in the unit of the field's name: 0.5 for {@code 1-2}; 0 for one number
+     * @param halfWidth half of what the entry spans, in the unit of the field's name: 0.5 for {@code 1-2} and {@code 1.5 ± 0.5}; 0 for one number
      */
     record Figure(
             double value, Qualifier qualifier, int decimals, String asTyped, boolean digitsKnown, double halfWidth) {

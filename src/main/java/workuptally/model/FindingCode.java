@@ -195,6 +195,7 @@ public enum FindingCode {
     FORMULA_ERROR(Severity.CHECK),
     FORMULA_NOT_CALCULATED(Severity.CHECK),
     FORMULAS_STALE(Severity.CHECK),
+    WORKBOOK_SIGNED(Severity.NOTE),
     HEADING_NEAR_MISS(Severity.CHECK),
     SHEET_NEAR_MISS(Severity.CHECK),
     MERGED_CELLS(Severity.CHECK),

@@ -12,18 +12,12 @@ import java.util.Optional;
  * @param position position in the funnel, if recorded
  * @param vessel vessel it is kept in
  * @param volumeMillilitres volume, mL
- * @param grossGrams vessel and contents, g
- * @param tareGrams vessel alone, g
- * @param netGrams net mass typed instead, g
+ * @param volumeUncertaintyMillilitres standard uncertainty of the volume, mL
+ * @param weighing how it was weighed
  * @param temperatureCelsius temperature of the reading, °C
  * @param pH pH
  * @param composition stated composition by mass; empty if none
- * @param balance balance used
- * @param volumeUncertaintyMillilitres standard uncertainty of the volume, mL
- * @param madeOn day it was made
- * @param reviewBy day to review it
- * @param status status as typed, if readable
- * @param releasedBy who released it; empty if nobody
+ * @param custody what has become of it, and who answers for it
  * @param notes free text
  * @param row its row
  */
@@ -33,24 +27,39 @@ public record Layer(
         Optional<Position> position,
         String vessel,
         Field volumeMillilitres,
-        Field grossGrams,
-        Field tareGrams,
-        Field netGrams,
+        Field volumeUncertaintyMillilitres,
+        Weighing weighing,
         Field temperatureCelsius,
         Field pH,
         List<CompositionPart> composition,
-        String balance,
-        Field volumeUncertaintyMillilitres,
-        Optional<LocalDate> madeOn,
-        Optional<LocalDate> reviewBy,
-        Optional<Status> status,
-        String releasedBy,
+        Custody custody,
         String notes,
         RowPlace row) {
     /** Copies the list. */
     public Layer {
         composition = List.copyOf(composition);
     }
+
+    /**
+     * How a layer was weighed.
+     *
+     * @param grossGrams vessel and contents, g
+     * @param tareGrams vessel alone, g
+     * @param netGrams net mass typed instead, g
+     * @param balance balance used
+     */
+    public record Weighing(Field grossGrams, Field tareGrams, Field netGrams, String balance) {}
+
+    /**
+     * What has become of a layer, and who answers for it.
+     *
+     * @param status status as typed, if readable
+     * @param releasedBy who released it; empty if nobody
+     * @param madeOn day it was made
+     * @param reviewBy day to review it
+     */
+    public record Custody(
+            Optional<Status> status, String releasedBy, Optional<LocalDate> madeOn, Optional<LocalDate> reviewBy) {}
 
     /** What a layer is. */
     public enum Phase {

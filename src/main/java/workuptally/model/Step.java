@@ -11,23 +11,12 @@ import java.util.Optional;
  * @param number step number or name as typed
  * @param operation what was done, if readable
  * @param from labels consumed ({@code RM} = reaction mixture)
- * @param material what was added; empty if nothing
- * @param portions number of portions; blank = 1
- * @param volumeMillilitres volume of each portion, mL
- * @param massGrams mass of each portion, g
- * @param molarityMolesPerLitre strength of the material, mol/L
- * @param densityGramsPerMillilitre density of the material, g/mL
- * @param funnelMillilitres nominal size of the funnel, mL
- * @param loads number of funnel loads; blank = 1
+ * @param added what was added
+ * @param funnel the funnel, and what was seen in it
  * @param temperatureCelsius temperature, °C
  * @param pHAfter pH of the aqueous layer at the end
  * @param quenchTest result of the quench test
- * @param lowerLayer which layer was below
- * @param checkedBy how that was checked
- * @param emulsion emulsion seen
- * @param givesOrganic labels of organic layers given
- * @param givesAqueous labels of aqueous layers given
- * @param givesOther labels of other portions and lots given
+ * @param given what it gave
  * @param notes free text
  * @param row its row
  */
@@ -35,61 +24,89 @@ public record Step(
         String number,
         Optional<Operation> operation,
         List<String> from,
-        String material,
-        Field portions,
-        Field volumeMillilitres,
-        Field massGrams,
-        Field molarityMolesPerLitre,
-        Field densityGramsPerMillilitre,
-        Field funnelMillilitres,
-        Field loads,
+        Addition added,
+        Funnel funnel,
         Field temperatureCelsius,
         Field pHAfter,
         Optional<QuenchTest> quenchTest,
-        Optional<Lower> lowerLayer,
-        Optional<CheckedBy> checkedBy,
-        Optional<Emulsion> emulsion,
-        List<String> givesOrganic,
-        List<String> givesAqueous,
-        List<String> givesOther,
+        Given given,
         String notes,
         RowPlace row) {
     /** The label of the reaction mixture. */
     public static final String REACTION_MIXTURE = "RM";
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public Step {
         from = List.copyOf(from);
-        givesOrganic = List.copyOf(givesOrganic);
-        givesAqueous = List.copyOf(givesAqueous);
-        givesOther = List.copyOf(givesOther);
+    }
+
+    /**
+     * What a step added, in portions that are alike.
+     *
+     * @param material what it was; empty if nothing
+     * @param portions number of portions; blank = 1
+     * @param volumeMillilitres volume of each portion, mL
+     * @param massGrams mass of each portion, g
+     * @param molarityMolesPerLitre strength of the material, mol/L
+     * @param densityGramsPerMillilitre density of the material, g/mL
+     */
+    public record Addition(
+            String material,
+            Field portions,
+            Field volumeMillilitres,
+            Field massGrams,
+            Field molarityMolesPerLitre,
+            Field densityGramsPerMillilitre) {
+        /** Number of portions: as typed, 1 where blank. */
+        public double portionCount() {
+            return portions.entered().map(Field.Entered::value).orElse(1.0);
+        }
+    }
+
+    /**
+     * The funnel of a contact, and what was seen in it.
+     *
+     * @param millilitres nominal size, mL
+     * @param loads number of loads; blank = 1
+     * @param lowerLayer which layer was below
+     * @param checkedBy how that was checked
+     * @param emulsion emulsion seen
+     */
+    public record Funnel(
+            Field millilitres,
+            Field loads,
+            Optional<Lower> lowerLayer,
+            Optional<CheckedBy> checkedBy,
+            Optional<Emulsion> emulsion) {}
+
+    /**
+     * Labels of what a step gave.
+     *
+     * @param organic organic layers
+     * @param aqueous aqueous layers
+     * @param other other portions and lots
+     */
+    public record Given(List<String> organic, List<String> aqueous, List<String> other) {
+        /** Copies the lists. */
+        public Given {
+            organic = List.copyOf(organic);
+            aqueous = List.copyOf(aqueous);
+            other = List.copyOf(other);
+        }
+
+        /** All of them, organic first, then aqueous, then others. */
+        public List<String> all() {
+            List<String> labels = new ArrayList<>(organic);
+            labels.addAll(aqueous);
+            labels.addAll(other);
+            return Collections.unmodifiableList(labels);
+        }
     }
 
     /** The same step, taken from other portions. */
     public Step takenFrom(List<String> portions) {
         return new Step(
-                number,
-                operation,
-                portions,
-                material,
-                this.portions,
-                volumeMillilitres,
-                massGrams,
-                molarityMolesPerLitre,
-                densityGramsPerMillilitre,
-                funnelMillilitres,
-                loads,
-                temperatureCelsius,
-                pHAfter,
-                quenchTest,
-                lowerLayer,
-                checkedBy,
-                emulsion,
-                givesOrganic,
-                givesAqueous,
-                givesOther,
-                notes,
-                row);
+                number, operation, portions, added, funnel, temperatureCelsius, pHAfter, quenchTest, given, notes, row);
     }
 
     /** Of the row alone; see the contributor guide on records as keys. */
@@ -100,15 +117,7 @@ public record Step(
 
     /** All labels given, organic first, then aqueous, then others. */
     public List<String> gives() {
-        List<String> labels = new ArrayList<>(givesOrganic);
-        labels.addAll(givesAqueous);
-        labels.addAll(givesOther);
-        return Collections.unmodifiableList(labels);
-    }
-
-    /** Number of portions: as typed, 1 where blank. */
-    public double portionCount() {
-        return portions.entered().map(Field.Entered::value).orElse(1.0);
+        return given.all();
     }
 
     /** Workup operations. */

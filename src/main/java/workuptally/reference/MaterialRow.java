@@ -11,21 +11,9 @@ import java.util.regex.Pattern;
  * A material of the bench by the names people type, with what it is and does.
  *
  * @param key key of the row
- * @param name what is printed
- * @param aliases other names and formulas, trade names among them: for reading, never for printing
- * @param sharedAliases names that mean other rows too; letter case may tell them apart
- * @param cas registry number
- * @param formula formula of the pure material
+ * @param names what it is called
  * @param hazards key of its {@link Hazard}
- * @param classes its own {@link ReactivityGroup}s, at least one
- * @param parentClasses coarser classes of this row beside the parents of its own ones
- * @param destroyedByWater whether water in excess leaves nothing of what makes it reactive
- * @param quenchTest the test that shows it gone
- * @param persistent whether it follows the layers until it is destroyed
- * @param heavyMetals symbols of the heavy metals in it
- * @param acidMolesPerMole protons given to strong base, mol/mol, after full hydrolysis
- * @param baseMolesPerMole protons taken from strong acid, mol/mol, after full hydrolysis
- * @param gases what can come free
+ * @param behaviour what it does at the bench
  * @param usualForm strength or carrier in which it is usually sold
  * @param rememberedStatements hazard statements from memory, harmonised and suppliers' ones mixed; empty where {@code hazards} is there
  * @param note remark
@@ -34,21 +22,9 @@ import java.util.regex.Pattern;
  */
 public record MaterialRow(
         String key,
-        String name,
-        List<String> aliases,
-        List<String> sharedAliases,
-        Optional<String> cas,
-        Optional<String> formula,
+        Names names,
         Optional<String> hazards,
-        List<String> classes,
-        List<String> parentClasses,
-        boolean destroyedByWater,
-        Optional<String> quenchTest,
-        boolean persistent,
-        List<String> heavyMetals,
-        OptionalDouble acidMolesPerMole,
-        OptionalDouble baseMolesPerMole,
-        List<Gas> gases,
+        Behaviour behaviour,
         Optional<String> usualForm,
         List<String> rememberedStatements,
         Optional<String> note,
@@ -57,38 +33,96 @@ public record MaterialRow(
         implements Cited {
     /** Copies the lists. */
     public MaterialRow {
-        aliases = List.copyOf(aliases);
-        sharedAliases = List.copyOf(sharedAliases);
-        classes = List.copyOf(classes);
-        parentClasses = List.copyOf(parentClasses);
-        heavyMetals = List.copyOf(heavyMetals);
-        gases = List.copyOf(gases);
         rememberedStatements = List.copyOf(rememberedStatements);
         sources = List.copyOf(sources);
     }
 
-    static MaterialRow of(Cells row) throws IllegalReferenceException {
-        List<String> classes = row.list("classes");
-        if (classes.isEmpty()) {
-            throw row.wrong("classes", row.raw("classes"), "at least one key of reactivity-groups.csv");
+    /**
+     * What a material is called.
+     *
+     * @param name what is printed
+     * @param aliases other names and formulas, trade names among them: for reading, never for printing
+     * @param sharedAliases names that mean other rows too; letter case may tell them apart
+     * @param cas registry number
+     * @param formula formula of the pure material
+     */
+    public record Names(
+            String name,
+            List<String> aliases,
+            List<String> sharedAliases,
+            Optional<String> cas,
+            Optional<String> formula) {
+        /** Copies the lists. */
+        public Names {
+            aliases = List.copyOf(aliases);
+            sharedAliases = List.copyOf(sharedAliases);
         }
+
+        private static Names of(Cells row) throws IllegalReferenceException {
+            return new Names(
+                    row.text("name"),
+                    row.list("aliases"),
+                    row.list("shared aliases"),
+                    row.optionalText("cas"),
+                    row.optionalText("formula"));
+        }
+    }
+
+    /**
+     * What a material does at the bench.
+     *
+     * @param classes its own {@link ReactivityGroup}s, at least one
+     * @param parentClasses coarser classes of this row beside the parents of its own ones
+     * @param destroyedByWater whether water in excess leaves nothing of what makes it reactive
+     * @param quenchTest the test that shows it gone
+     * @param persistent whether it follows the layers until it is destroyed
+     * @param heavyMetals symbols of the heavy metals in it
+     * @param acidMolesPerMole protons given to strong base, mol/mol, after full hydrolysis
+     * @param baseMolesPerMole protons taken from strong acid, mol/mol, after full hydrolysis
+     * @param gases what can come free
+     */
+    public record Behaviour(
+            List<String> classes,
+            List<String> parentClasses,
+            boolean destroyedByWater,
+            Optional<String> quenchTest,
+            boolean persistent,
+            List<String> heavyMetals,
+            OptionalDouble acidMolesPerMole,
+            OptionalDouble baseMolesPerMole,
+            List<Gas> gases) {
+        /** Copies the lists. */
+        public Behaviour {
+            classes = List.copyOf(classes);
+            parentClasses = List.copyOf(parentClasses);
+            heavyMetals = List.copyOf(heavyMetals);
+            gases = List.copyOf(gases);
+        }
+
+        private static Behaviour of(Cells row) throws IllegalReferenceException {
+            List<String> classes = row.list("classes");
+            if (classes.isEmpty()) {
+                throw row.wrong("classes", row.raw("classes"), "at least one key of reactivity-groups.csv");
+            }
+            return new Behaviour(
+                    classes,
+                    row.list("parent classes"),
+                    row.yes("destroyed by water"),
+                    row.optionalText("quench test"),
+                    row.yes("persistent"),
+                    row.list("heavy metal"),
+                    row.optionalNumber("acid (mol/mol)", 0, 20),
+                    row.optionalNumber("base (mol/mol)", 0, 20),
+                    Gas.all(row));
+        }
+    }
+
+    static MaterialRow of(Cells row) throws IllegalReferenceException {
         return new MaterialRow(
                 row.text("key"),
-                row.text("name"),
-                row.list("aliases"),
-                row.list("shared aliases"),
-                row.optionalText("cas"),
-                row.optionalText("formula"),
+                Names.of(row),
                 row.optionalText("hazards"),
-                classes,
-                row.list("parent classes"),
-                row.yes("destroyed by water"),
-                row.optionalText("quench test"),
-                row.yes("persistent"),
-                row.list("heavy metal"),
-                row.optionalNumber("acid (mol/mol)", 0, 20),
-                row.optionalNumber("base (mol/mol)", 0, 20),
-                Gas.all(row),
+                Behaviour.of(row),
                 row.optionalText("usual form"),
                 row.list("h-statements (memory)"),
                 row.optionalText("note"),

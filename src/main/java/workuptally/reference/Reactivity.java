@@ -100,10 +100,10 @@ public final class Reactivity {
      */
     public Membership membership(MaterialRow row, OptionalDouble massPercent, OptionalDouble molesPerLitre) {
         Set<String> own = new LinkedHashSet<>();
-        for (String name : row.classes()) {
+        for (String name : row.behaviour().classes()) {
             own.addAll(weakened(name, massPercent, molesPerLitre));
         }
-        return membership(own, row.parentClasses());
+        return membership(own, row.behaviour().parentClasses());
     }
 
     private List<String> weakened(String name, OptionalDouble massPercent, OptionalDouble molesPerLitre) {

@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
  */
 public record SaltForm(String word, String shows, List<String> notIn, List<String> sources, Basis basis)
         implements Cited {
+    private static final Pattern COUNT_BEFORE =
+            Pattern.compile("(?<![a-z])(mono|di|tri|tetra|penta|hexa|hepta|octa|deca|hemi|sesqui)?$");
+
     /** Copies the lists. */
     public SaltForm {
         notIn = List.copyOf(notIn);
@@ -35,11 +38,19 @@ public record SaltForm(String word, String shows, List<String> notIn, List<Strin
     /** True where a name or note speaks of this form. */
     public boolean isIn(String text) {
         String lower = text.toLowerCase(Locale.ROOT);
-        return notIn.stream().noneMatch(lower::contains)
-                && Pattern.compile("(?<![a-z])(mono|di|tri|tetra|penta|hexa|hepta|octa|deca|hemi|sesqui)?"
-                                + Pattern.quote(word.toLowerCase(Locale.ROOT)) + "(?![a-z])")
-                        .matcher(lower)
-                        .find();
+        String sought = word.toLowerCase(Locale.ROOT);
+        for (int at = lower.indexOf(sought); at >= 0; at = lower.indexOf(sought, at + 1)) {
+            int end = at + sought.length();
+            boolean ends = end == lower.length() || !isLetter(lower.charAt(end));
+            if (ends && COUNT_BEFORE.matcher(lower.substring(0, at)).find()) {
+                return notIn.stream().noneMatch(lower::contains);
+            }
+        }
+        return false;
+    }
+
+    private static boolean isLetter(char c) {
+        return c >= 'a' && c <= 'z';
     }
 
     @Override

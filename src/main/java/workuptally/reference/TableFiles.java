@@ -11,6 +11,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +25,24 @@ final class TableFiles {
 
     private TableFiles() {}
 
-    /** The tables packed with the program. */
-    static Map<KnownTable, TableFile> packed() throws IllegalReferenceException {
+    /** The tables packed with the program; read at the first call. */
+    static Map<KnownTable, TableFile> packed() {
+        return Packed.FILES;
+    }
+
+    private static final class Packed {
+        static final Map<KnownTable, TableFile> FILES = files();
+
+        private static Map<KnownTable, TableFile> files() {
+            try {
+                return Collections.unmodifiableMap(read());
+            } catch (IllegalReferenceException damaged) {
+                throw new IllegalStateException(damaged.getMessage(), damaged);
+            }
+        }
+    }
+
+    private static Map<KnownTable, TableFile> read() throws IllegalReferenceException {
         Map<KnownTable, TableFile> files = new EnumMap<>(KnownTable.class);
         for (KnownTable table : KnownTable.values()) {
             String name = DATA + table.fileName();
@@ -55,7 +72,7 @@ final class TableFiles {
      */
     static Map<KnownTable, TableFile> overriddenBy(Path directory) throws IllegalReferenceException {
         try {
-            Map<KnownTable, TableFile> files = packed();
+            Map<KnownTable, TableFile> files = new EnumMap<>(packed());
             for (Path file : overrides(directory)) {
                 String shown = file.getFileName().toString();
                 Optional<KnownTable> table = KnownTable.ofFile(shown);

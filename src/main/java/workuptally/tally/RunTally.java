@@ -97,15 +97,18 @@ public record RunTally(
         return rag
                 || run.orderedSteps().stream()
                         .filter(s -> s.gives().contains(label) && !s.from().contains(label))
-                        .filter(s ->
-                                !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
+                        .filter(s -> !s.given().organic().isEmpty()
+                                && !s.given().aqueous().isEmpty())
                         .findFirst()
                         .map(RunTally::isChecked)
                         .orElse(true);
     }
 
     private static boolean isChecked(Step step) {
-        return step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
+        return step.funnel()
+                .checkedBy()
+                .filter(c -> c != Step.CheckedBy.NOT_CHECKED)
+                .isPresent();
     }
 
     /** What a terminal layer is made of, if it was followed. */

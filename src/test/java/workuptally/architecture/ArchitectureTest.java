@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
@@ -40,6 +41,13 @@ class ArchitectureTest {
     private static final String REFERENCE = "workuptally.reference..";
     private static final String THREADS = "workuptally.threads..";
     private static final String MATERIAL = "workuptally.material..";
+
+    /** They look at the same classes, which take longer to import than to check. */
+    @ArchTest
+    static final ArchTests figures = ArchTests.in(EveryFigureIsRead.class);
+
+    @ArchTest
+    static final ArchTests names = ArchTests.in(LookUpsOfNames.class);
 
     @ArchTest
     static final ArchRule modelKnowsNoOtherPackage = knowsOnly(MODEL);

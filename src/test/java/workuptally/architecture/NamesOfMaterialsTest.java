@@ -2,11 +2,6 @@ package workuptally.architecture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.domain.JavaMethodCall;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,44 +13,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import workuptally.material.MaterialReader;
 import workuptally.material.State;
-import workuptally.reference.Reference;
 
-/** A name is understood once, in {@code material}: nobody else looks names up, takes them apart, or keeps lists of substances in code. */
+/** A name is understood once, in {@code material}: nobody else takes names apart or keeps lists of substances in code; {@link LookUpsOfNames} holds that nobody else looks them up. */
 class NamesOfMaterialsTest {
     private static final Path SOURCES = Path.of("src/main/java/workuptally");
 
-    private static final Set<String> LOOK_UPS = Set.of(
-            "solvent", "liquid", "wash", "hazard", "oxidant", "dryingAgent", "solventBlend", "solute", "material");
-
     /** Holds the short signs of groups in formulas, some of which are names of reagents too. */
     private static final Set<String> SIGNS_OF_GROUPS = Set.of("FormulaReader");
-
-    @Test
-    void noPackageButMaterialAndReferenceLooksNamesUp() {
-        JavaClasses classes = new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("workuptally");
-        Set<String> found = new TreeSet<>();
-        for (JavaClass each : classes) {
-            boolean leaf = each.getPackageName().startsWith("workuptally.material")
-                    || each.getPackageName().startsWith("workuptally.reference");
-            for (JavaMethodCall call : each.getMethodCallsFromSelf()) {
-                boolean looksUp = call.getTargetOwner().isEquivalentTo(Reference.class)
-                        && LOOK_UPS.contains(call.getTarget().getName())
-                        && !call.getTarget().getRawParameterTypes().isEmpty();
-                if (looksUp && !leaf) {
-                    found.add(outermost(each.getName()));
-                }
-            }
-        }
-        assertEquals(Set.of(), found);
-    }
-
-    private static String outermost(String name) {
-        String simple = name.substring(name.lastIndexOf('.') + 1);
-        int nested = simple.indexOf('$');
-        return nested > 0 ? simple.substring(0, nested) : simple;
-    }
 
     @Test
     void noPackageButMaterialTakesNamesApart() throws IOException {

@@ -71,13 +71,14 @@ class BenchWordsTest {
     })
     void portionsMayStandWithTheirVolumeOrWithATimesSign(String portions, String volume, double count, double each) {
         Step step = step(portions, volume);
-        assertEquals(count, step.portionCount(), 1e-9);
-        assertEquals(each, step.volumeMillilitres().entered().orElseThrow().value(), 1e-9);
+        assertEquals(count, step.added().portionCount(), 1e-9);
+        assertEquals(
+                each, step.added().volumeMillilitres().entered().orElseThrow().value(), 1e-9);
     }
 
     @Test
     void portionsThatContradictTheirOwnColumnAreNotRead() {
-        assertTrue(step("2", "3 x 30 mL").volumeMillilitres().isUnreadable());
+        assertTrue(step("2", "3 x 30 mL").added().volumeMillilitres().isUnreadable());
     }
 
     @Test

@@ -70,7 +70,7 @@ class CsvBookTest {
                 StandardCharsets.UTF_8);
         Book book = read();
         assertEquals(List.of("number-ambiguous"), codes(book));
-        assertTrue(layer(book).grossGrams().isUnreadable());
+        assertTrue(layer(book).weighing().grossGrams().isUnreadable());
     }
 
     @Test
@@ -116,10 +116,10 @@ class CsvBookTest {
                         + "R1,2,2 x wash,RM,water,,30\nR1,3,wash x4,RM,water,2,30\nR1,4,wash 2,RM,water,,30\n",
                 StandardCharsets.UTF_8);
         var steps = read().runs().get(0).steps();
-        assertEquals(3, steps.get(0).portions().entered().orElseThrow().value(), 0);
-        assertEquals(2, steps.get(1).portions().entered().orElseThrow().value(), 0);
-        assertEquals(2, steps.get(2).portions().entered().orElseThrow().value(), 0);
-        assertTrue(steps.get(3).portions().isBlank());
+        assertEquals(3, steps.get(0).added().portions().entered().orElseThrow().value(), 0);
+        assertEquals(2, steps.get(1).added().portions().entered().orElseThrow().value(), 0);
+        assertEquals(2, steps.get(2).added().portions().entered().orElseThrow().value(), 0);
+        assertTrue(steps.get(3).added().portions().isBlank());
     }
 
     @Test
@@ -203,7 +203,7 @@ class CsvBookTest {
         assertEquals(List.of("unit-unknown"), codes(book));
         assertEquals(
                 "layers.csv line 1, Gross (lb)", book.findings().get(0).place().inWords());
-        assertTrue(layer(book).grossGrams().isUnreadable());
+        assertTrue(layer(book).weighing().grossGrams().isUnreadable());
     }
 
     @Test
@@ -230,7 +230,8 @@ class CsvBookTest {
         Book book = new BookReader(ReadingOptions.defaults().withHeadingsFile(headings)).read(folder);
         assertEquals(List.of(), book.findings());
         assertEquals(12.5, gross(book), 1e-12);
-        assertEquals(1.5, layer(book).tareGrams().entered().orElseThrow().value(), 1e-12);
+        assertEquals(
+                1.5, layer(book).weighing().tareGrams().entered().orElseThrow().value(), 1e-12);
         assertTrue(book.files().stream().anyMatch(file -> file.name().equals("headings.json")));
     }
 
@@ -247,7 +248,7 @@ class CsvBookTest {
         assertEquals(List.of(), book.findings());
         assertEquals(Optional.of(Layer.Phase.AQUEOUS), layer(book).phase());
         assertEquals(Optional.of(Layer.Position.LOWER), layer(book).position());
-        assertEquals(Optional.of(Layer.Status.KEPT), layer(book).status());
+        assertEquals(Optional.of(Layer.Status.KEPT), layer(book).custody().status());
     }
 
     @Test
@@ -287,7 +288,7 @@ class CsvBookTest {
     }
 
     private static double gross(Book book) {
-        return layer(book).grossGrams().entered().orElseThrow().value();
+        return layer(book).weighing().grossGrams().entered().orElseThrow().value();
     }
 
     private static List<String> codes(Book book) {

@@ -179,6 +179,7 @@ class JudgedEntriesTest {
                         .get(0)
                         .steps()
                         .get(0)
+                        .added()
                         .volumeMillilitres()
                         .entered()
                         .orElseThrow()

@@ -113,6 +113,20 @@ class LeftAloneTest {
     }
 
     @Test
+    void aSignatureHoldsForTheBookAloneAndThatIsSaidOnce() throws Exception {
+        Map<String, String> parts = Zips.parts("");
+        parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));
+        parts.computeIfPresent(
+                "_rels/.rels",
+                (name, xml) -> xml.replace(
+                        "</Relationships>",
+                        "<Relationship Id='sig' Type='http://schemas.openxmlformats.org/package/2006/relationships/"
+                                + "digital-signature/origin' Target='_xmlsignatures/origin.sigs'/></Relationships>"));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertEquals(1, codes(book).stream().filter("workbook-signed"::equals).count(), book.findings()::toString);
+    }
+
+    @Test
     void resultThatChangesWithEachOpeningDoesNotCount() throws Exception {
         Map<String, String> parts = Zips.parts("");
         parts.put("xl/worksheets/sheet1.xml", Zips.sheet(Zips.row("Run", "Product") + Zips.row("R1", "benzoic acid")));

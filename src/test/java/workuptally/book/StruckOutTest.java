@@ -57,7 +57,7 @@ class StruckOutTest {
     void valueInAStruckFontIsNotUsed(int style, boolean struck) throws Exception {
         Book book = read("<row>" + KEYS + "<c s='" + style + "'><v>12.5</v></c></row>");
         assertEquals(struck ? List.of("struck-out") : List.of(), codes(book));
-        assertEquals(struck, layer(book).grossGrams().isUnreadable());
+        assertEquals(struck, layer(book).weighing().grossGrams().isUnreadable());
     }
 
     @Test
@@ -76,7 +76,7 @@ class StruckOutTest {
                 + "<c s='1' t='inlineStr'><is><t>2026-03-06</t></is></c><c s='1' t='inlineStr'><is><t>neutral</t></is></c>"
                 + "<c s='1' t='inlineStr'><is><t>pale</t></is></c></row>");
         assertEquals(List.of("struck-out", "struck-out", "struck-out", "struck-out", "struck-out"), codes(book));
-        assertTrue(layer(book).madeOn().isEmpty());
+        assertTrue(layer(book).custody().madeOn().isEmpty());
         assertEquals("", layer(book).notes());
     }
 
@@ -84,7 +84,7 @@ class StruckOutTest {
     void blankCellInAStruckFontIsBlank() throws Exception {
         Book book = read("<row>" + KEYS + "<c s='1'/><c s='1' t='inlineStr'><is><t> </t></is></c></row>");
         assertEquals(List.of(), codes(book));
-        assertTrue(layer(book).grossGrams().isBlank());
+        assertTrue(layer(book).weighing().grossGrams().isBlank());
     }
 
     @Test
@@ -108,8 +108,12 @@ class StruckOutTest {
                         + "<t>2.5</t></r></si></sst>");
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         assertEquals(List.of(), codes(book));
-        assertEquals(32.5, layer(book).grossGrams().entered().orElseThrow().value(), 0);
-        assertEquals(2.5, layer(book).tareGrams().entered().orElseThrow().value(), 0);
+        assertEquals(
+                32.5,
+                layer(book).weighing().grossGrams().entered().orElseThrow().value(),
+                0);
+        assertEquals(
+                2.5, layer(book).weighing().tareGrams().entered().orElseThrow().value(), 0);
     }
 
     @Test
@@ -121,7 +125,10 @@ class StruckOutTest {
                 "row 2, struck out", Wording.POINT.of(book.findings().get(0).seen()));
         assertEquals(Severity.NOTE, book.findings().get(0).severity());
         assertEquals(1, book.runs().get(0).layers().size());
-        assertEquals(12.5, layer(book).grossGrams().entered().orElseThrow().value(), 0);
+        assertEquals(
+                12.5,
+                layer(book).weighing().grossGrams().entered().orElseThrow().value(),
+                0);
     }
 
     @Test
@@ -145,7 +152,7 @@ class StruckOutTest {
         Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
         assertEquals(List.of("struck-out"), codes(book));
         assertEquals("C1", book.findings().get(0).place().cell());
-        assertTrue(layer(book).grossGrams().isBlank());
+        assertTrue(layer(book).weighing().grossGrams().isBlank());
     }
 
     /** A general library writes the book, so that the form of the styles is not our own. */
@@ -172,8 +179,8 @@ class StruckOutTest {
         assertEquals(List.of("rows-struck", "struck-out"), codes(book));
         assertEquals("D3", book.findings().get(1).place().cell());
         assertEquals("A2", layer(book).label());
-        assertFalse(layer(book).grossGrams().isUnreadable());
-        assertTrue(layer(book).tareGrams().isUnreadable());
+        assertFalse(layer(book).weighing().grossGrams().isUnreadable());
+        assertTrue(layer(book).weighing().tareGrams().isUnreadable());
     }
 
     @Test

@@ -73,8 +73,8 @@ class ThirtyFaultsTest {
                 1, base.actual().orElseThrow().value().entered().orElseThrow().decimals());
         Field about = run.charges().get(2).actual().orElseThrow().value();
         assertEquals(Field.Qualifier.ABOUT, about.entered().orElseThrow().qualifier());
-        assertEquals(List.of("O1"), run.steps().get(1).givesOrganic());
-        assertEquals(List.of("A1"), run.steps().get(1).givesAqueous());
+        assertEquals(List.of("O1"), run.steps().get(1).given().organic());
+        assertEquals(List.of("A1"), run.steps().get(1).given().aqueous());
         assertEquals(List.of("RM"), run.steps().get(1).from());
         assertEquals("benzoic acid", run.lots().get(0).product());
         assertEquals(4, run.lots().get(0).grossGrams().entered().orElseThrow().decimals());
@@ -95,8 +95,8 @@ class ThirtyFaultsTest {
         assertEquals(3.0, value(naphthalene), 1e-12);
         assertEquals(3, naphthalene.entered().orElseThrow().decimals());
         Layer layer = run.layer("A1").orElseThrow();
-        assertEquals(165.20, value(layer.grossGrams()), 1e-9);
-        assertEquals(2, layer.grossGrams().entered().orElseThrow().decimals());
+        assertEquals(165.20, value(layer.weighing().grossGrams()), 1e-9);
+        assertEquals(2, layer.weighing().grossGrams().entered().orElseThrow().decimals());
         assertEquals(61.5, value(layer.volumeMillilitres()), 1e-12);
         assertEquals(Field.Qualifier.BELOW, layer.pH().entered().orElseThrow().qualifier());
         assertEquals(1200, value(book.transfers().get(2).massGrams()), 1e-9);
@@ -110,11 +110,11 @@ class ThirtyFaultsTest {
     void faultyCellsAreUnreadableAndNotBlank() throws Exception {
         Run run = new BookReader().read(csvCopy()).runs().get(1);
         assertEquals(10, run.layers().size());
-        assertTrue(run.layer("L1").orElseThrow().grossGrams().isUnreadable());
-        assertTrue(run.layer("L2").orElseThrow().grossGrams().isUnreadable());
+        assertTrue(run.layer("L1").orElseThrow().weighing().grossGrams().isUnreadable());
+        assertTrue(run.layer("L2").orElseThrow().weighing().grossGrams().isUnreadable());
         assertTrue(run.layer("L3").orElseThrow().phase().isEmpty());
-        assertTrue(run.layer("L9").orElseThrow().tareGrams().isUnreadable());
-        assertTrue(run.layer("L9").orElseThrow().netGrams().isBlank());
+        assertTrue(run.layer("L9").orElseThrow().weighing().tareGrams().isUnreadable());
+        assertTrue(run.layer("L9").orElseThrow().weighing().netGrams().isBlank());
         assertTrue(run.charges().get(1).actual().orElseThrow().value().isUnreadable());
     }
 

@@ -30,14 +30,19 @@ class WorkbookCellsTest {
     void rowsAndCellsWithoutReferencesFollowEachOther() throws Exception {
         Layer layer = layer(KEYS + "<c><v>12.5</v></c>");
         assertEquals("A1", layer.label());
-        assertEquals(12.5, value(layer.grossGrams()), 0);
-        assertEquals("C2", layer.grossGrams().entered().orElseThrow().place().cell());
+        assertEquals(12.5, value(layer.weighing().grossGrams()), 0);
+        assertEquals(
+                "C2",
+                layer.weighing().grossGrams().entered().orElseThrow().place().cell());
     }
 
     @Test
     void numberFormatKeepsTrailingZeros() throws Exception {
-        Field.Entered gross =
-                layer(KEYS + "<c s='1'><v>12.5</v></c>").grossGrams().entered().orElseThrow();
+        Field.Entered gross = layer(KEYS + "<c s='1'><v>12.5</v></c>")
+                .weighing()
+                .grossGrams()
+                .entered()
+                .orElseThrow();
         assertEquals(3, gross.decimals());
         assertEquals("12.500", gross.asTyped());
     }
@@ -45,6 +50,7 @@ class WorkbookCellsTest {
     @Test
     void storedDigitsBeyondTheFormatCount() throws Exception {
         Field.Entered gross = layer(KEYS + "<c s='1'><v>12.50349</v></c>")
+                .weighing()
                 .grossGrams()
                 .entered()
                 .orElseThrow();
@@ -55,6 +61,7 @@ class WorkbookCellsTest {
     @Test
     void tailOfBinaryArithmeticIsNoDigit() throws Exception {
         Field.Entered gross = layer(KEYS + "<c><f>0.1+0.2</f><v>0.30000000000000004</v></c>")
+                .weighing()
                 .grossGrams()
                 .entered()
                 .orElseThrow();
@@ -64,14 +71,14 @@ class WorkbookCellsTest {
 
     @Test
     void unitOfTheNumberFormatCounts() throws Exception {
-        Field gross = layer(KEYS + "<c s='4'><v>12500</v></c>").grossGrams();
+        Field gross = layer(KEYS + "<c s='4'><v>12500</v></c>").weighing().grossGrams();
         assertEquals(12.5, value(gross), 1e-12);
     }
 
     @Test
     void struckOutDigitsAreNoDigits() throws Exception {
         String rich = "<c t='inlineStr'><is><r><rPr><strike/></rPr><t>12.7</t></r><r><t>12.5</t></r></is></c>";
-        assertEquals(12.5, value(layer(KEYS + rich).grossGrams()), 0);
+        assertEquals(12.5, value(layer(KEYS + rich).weighing().grossGrams()), 0);
     }
 
     @Test
@@ -80,7 +87,7 @@ class WorkbookCellsTest {
                 "<c t='inlineStr'><is><r><t>12.5</t></r><r><rPr><vertAlign val='superscript'/></rPr><t>1</t></r></is></c>";
         Book book = read(Zips.parts("<row>" + KEYS + rich + "</row>"));
         assertEquals(List.of("words-beside-number"), codes(book));
-        assertEquals(12.5, value(book.runs().get(0).layers().get(0).grossGrams()), 0);
+        assertEquals(12.5, value(book.runs().get(0).layers().get(0).weighing().grossGrams()), 0);
     }
 
     @ParameterizedTest
@@ -93,6 +100,7 @@ class WorkbookCellsTest {
                 .get(0)
                 .layers()
                 .get(0)
+                .weighing()
                 .grossGrams();
         assertTrue(gross.isUnreadable() || value(gross) == 12.5, gross::toString);
     }
@@ -109,7 +117,7 @@ class WorkbookCellsTest {
     @ValueSource(strings = {"12.5¹", "12.5*", "12.5 †", "12.5 a", "12.5a)", "12.5 [1]", "12.5 (1)", "12.5 ¹"})
     void typedFootnoteMarkIsNoDigit(String typed) throws Exception {
         Book book = read(Zips.parts("<row>" + KEYS + "<c t='inlineStr'><is><t>" + typed + "</t></is></c></row>"));
-        Field gross = book.runs().get(0).layers().get(0).grossGrams();
+        Field gross = book.runs().get(0).layers().get(0).weighing().grossGrams();
         assertEquals(1, book.findings().size(), typed);
         assertTrue(gross.isUnreadable() || value(gross) == 12.5, typed + " " + gross);
     }
@@ -123,7 +131,7 @@ class WorkbookCellsTest {
     @Test
     void daysAreReadByTheirFormat() throws Exception {
         Layer layer = layer(KEYS + "<c r='E2' s='2'><v>46087</v></c>");
-        assertEquals(LocalDate.of(2026, 3, 6), layer.madeOn().orElseThrow());
+        assertEquals(LocalDate.of(2026, 3, 6), layer.custody().madeOn().orElseThrow());
     }
 
     @Test
@@ -132,7 +140,7 @@ class WorkbookCellsTest {
         parts.computeIfPresent(
                 "xl/workbook.xml", (name, xml) -> xml.replace("<sheets>", "<workbookPr date1904='1'/><sheets>"));
         Layer layer = read(parts).runs().get(0).layers().get(0);
-        assertEquals(LocalDate.of(2026, 3, 6), layer.madeOn().orElseThrow());
+        assertEquals(LocalDate.of(2026, 3, 6), layer.custody().madeOn().orElseThrow());
     }
 
     @Test
@@ -141,15 +149,16 @@ class WorkbookCellsTest {
         parts.computeIfPresent(
                 "xl/worksheets/sheet4.xml",
                 (name, xml) -> xml.replace("<", "<x:").replace("<x:/", "</x:").replace("xmlns=", "xmlns:x="));
-        assertEquals(7, value(read(parts).runs().get(0).layers().get(0).grossGrams()), 0);
+        assertEquals(
+                7, value(read(parts).runs().get(0).layers().get(0).weighing().grossGrams()), 0);
     }
 
     @Test
     void blankAndStyledCellsAreBlank() throws Exception {
         Layer layer = layer(KEYS + "<c s='1'/><c t='str'><f>IF(1,\"\")</f><v></v></c><c t='n'><v></v></c>");
-        assertTrue(layer.grossGrams().isBlank());
-        assertTrue(layer.tareGrams().isBlank());
-        assertTrue(layer.madeOn().isEmpty());
+        assertTrue(layer.weighing().grossGrams().isBlank());
+        assertTrue(layer.weighing().tareGrams().isBlank());
+        assertTrue(layer.custody().madeOn().isEmpty());
     }
 
     @Test
@@ -190,7 +199,7 @@ class WorkbookCellsTest {
         book.runs()
                 .get(0)
                 .layers()
-                .forEach(layer -> assertTrue(layer.grossGrams().isUnreadable()));
+                .forEach(layer -> assertTrue(layer.weighing().grossGrams().isUnreadable()));
     }
 
     @Test
@@ -205,7 +214,8 @@ class WorkbookCellsTest {
         Map<String, String> parts = Zips.parts("<row>" + KEYS + "<c><v>7</v></c></row>");
         parts.replaceAll((name, xml) -> xml.replace(Zips.MAIN, "http://purl.oclc.org/ooxml/spreadsheetml/main")
                 .replace(Zips.RELATIONS, "http://purl.oclc.org/ooxml/officeDocument/relationships"));
-        assertEquals(7, value(read(parts).runs().get(0).layers().get(0).grossGrams()), 0);
+        assertEquals(
+                7, value(read(parts).runs().get(0).layers().get(0).weighing().grossGrams()), 0);
     }
 
     @Test
@@ -230,7 +240,7 @@ class WorkbookCellsTest {
         Book book = read(Zips.parts("<row>" + cells + "</row>"));
         assertEquals(List.of(code), codes(book));
         assertEquals(cell, book.findings().get(0).place().cell());
-        assertTrue(book.runs().get(0).layers().get(0).grossGrams().isUnreadable());
+        assertTrue(book.runs().get(0).layers().get(0).weighing().grossGrams().isUnreadable());
         return book.findings().get(0);
     }
 

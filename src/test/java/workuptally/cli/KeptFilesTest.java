@@ -24,9 +24,8 @@ class KeptFilesTest {
     private Path book;
 
     @BeforeEach
-    void writeBook() {
-        book = folder.resolve("week.xlsx");
-        assertEquals(0, Call.of("template", book, "--example").code());
+    void writeBook() throws IOException {
+        book = Files.copy(Path.of("input-templates", "demo-week.xlsx"), folder.resolve("week.xlsx"));
     }
 
     @Test
@@ -56,7 +55,7 @@ class KeptFilesTest {
     void whatTheProgramWroteAndNobodyChangedIsReplacedWithoutAWord() throws IOException {
         assertEquals(0, review().code());
         Map<String, String> first = names();
-        Call call = Call.of("review", book, "--quiet", "--as-of", "2026-03-07");
+        Call call = Call.of("review", book, "--quiet", "--reports", "csv,json", "--as-of", "2026-03-07");
         assertEquals(new Call(0, "", ""), call);
         assertEquals(first.keySet(), names().keySet());
     }
@@ -74,7 +73,7 @@ class KeptFilesTest {
         Path real = Files.move(book, folder.resolve("week-review.xlsx"));
         byte[] before = Files.readAllBytes(real);
         Files.createSymbolicLink(book, real);
-        Call call = review();
+        Call call = Call.of("review", book, "--quiet", "--reports", "workbook");
         assertEquals(2, call.code());
         assertTrue(call.err().contains("week-review.xlsx would replace one that this call reads"), call::err);
         assertArrayEquals(before, Files.readAllBytes(real));
@@ -86,7 +85,7 @@ class KeptFilesTest {
         Files.copy(book, other);
         byte[] before = Files.readAllBytes(other);
         Path link = Files.createSymbolicLink(folder.resolve("out"), folder);
-        Call call = Call.of("review", book, other, "--quiet", "--out", link);
+        Call call = Call.of("review", book, other, "--quiet", "--reports", "workbook", "--out", link);
         assertEquals(2, call.code());
         assertArrayEquals(before, Files.readAllBytes(other));
     }
@@ -125,12 +124,15 @@ class KeptFilesTest {
         Files.writeString(
                 out.resolve("week-review.manifest.json"),
                 "{\"tool\": \"1\", \"inputs\": [], \"files\": [{\"name\": \"../outside.txt\", \"sha256\": \"0\"}]}");
-        assertEquals(0, Call.of("review", book, "--quiet", "--out", out).code());
+        assertEquals(
+                0,
+                Call.of("review", book, "--quiet", "--reports", "csv,json", "--out", out)
+                        .code());
         assertEquals("outside", Files.readString(outside));
     }
 
     private Call review() {
-        return Call.of("review", book, "--quiet");
+        return Call.of("review", book, "--quiet", "--reports", "csv,json");
     }
 
     private Map<String, String> names() throws IOException {

@@ -46,8 +46,15 @@ class ListsAsKeptTest {
     /** The review of the list by the headings file as it stands. */
     private JsonNode reviewed() throws IOException {
         Path headings = folder.resolve("list-headings.json");
-        Call call =
-                Call.of("review", folder.resolve("list.csv"), "--headings", headings, "--out", folder.resolve("out"));
+        Call call = Call.of(
+                "review",
+                folder.resolve("list.csv"),
+                "--headings",
+                headings,
+                "--out",
+                folder.resolve("out"),
+                "--reports",
+                "json,csv");
         assertEquals(0, call.code(), call::err);
         return new ObjectMapper()
                 .readTree(Files.readString(folder.resolve("out").resolve("list-review.json")));
@@ -186,6 +193,36 @@ class ListsAsKeptTest {
         JsonNode planned = review(list + "\nB-1,2025-02-01,vanillin,C8H8O3,,vanillyl alcohol,C8H10O3,\n"
                 + "B-2,2025-02-02,vanillin,C8H8O3,,vanillyl alcohol,C8H10O3,\n");
         assertEquals(3, planned.get("runs").size());
+    }
+
+    @Test
+    void aSecondTableBelowItsTitleIsNamedAndNoRun() throws IOException {
+        JsonNode review = review("Exp,Date,Starting material,Formula,Mass (mg),Product,Formula,Mass (mg)\n"
+                + "A-1,2025-01-03,4-nitrotoluene,C7H7NO2,1371,4-toluidine,C7H9N,943\n"
+                + ",,,,,,,\nRecrystallised,,,,,,,\nExp,Batch,m (g),,,,,\nA-1,1,2.9,,,,,\n");
+        assertEquals(1, review.get("runs").size());
+        assertEquals(
+                List.of(
+                        "check: a second table under the list, rows 5 to 6, with the headings 'Exp', 'Batch', 'm (g)'",
+                        "note: row 4 ('Recrystallised')"),
+                seen(review, "list-rows-left-out"));
+        assertEquals(List.of(), seen(review, "run-duplicate"));
+    }
+
+    @Test
+    void twoWordsForAMaterialThatBearOneNumberAreTwoMaterials() throws IOException {
+        String said = proposed("Exp,Reactant 1 Name,Reactant 1 Mass (g),Reagent 1 Name,Reagent 1 Vol (mL),Product,"
+                + "Product Mass (g)\nX-1,benzyl alcohol,,DIPEA,1.4,benzyl ether,0.98\n");
+        assertTrue(said.contains("Reagent 1 Name name of the reagent 2 "), said);
+        assertTrue(said.contains("Reagent 1 Vol (mL) volume of the reagent 2 "), said);
+    }
+
+    @Test
+    void aSecondWordForAMaterialWithoutANumberIsAskedAboutWithItsAmounts() throws IOException {
+        String said = proposed("Exp,Reagent,Oxidant,Oxidant mass (g),Product,Product Mass (g)\n"
+                + "X-1,benzyl alcohol,PCC,2.2,benzaldehyde,0.9\n");
+        String asked = said.substring(said.indexOf("To answer in the file"));
+        assertTrue(asked.contains("'Oxidant': ") && asked.contains("'Oxidant mass (g)': "), said);
     }
 
     @Test

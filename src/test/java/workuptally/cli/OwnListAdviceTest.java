@@ -28,7 +28,7 @@ class OwnListAdviceTest {
         Path headings = folder.resolve(name + ".json");
         Call proposed = Call.of("headings", file, "--out", headings);
         assertEquals(0, proposed.code(), proposed::err);
-        Call call = Call.of("review", file, "--headings", headings, "--out", folder.resolve(name));
+        Call call = Call.of("review", file, "--headings", headings, "--out", folder.resolve(name), "--reports", "json");
         assertEquals(0, call.code(), call::err);
         return new ObjectMapper().readTree(Files.readString(folder.resolve(name).resolve(name + "-review.json")));
     }
@@ -75,6 +75,23 @@ class OwnListAdviceTest {
         assertTrue(advice(lacking).contains(asked), () -> advice(lacking));
         assertTrue(yields(lacking).stream().noneMatch(y -> Math.abs(y - percent) < 0.05), lacking::toString);
         assertEquals(List.of(percent), yields(review("filled", with)));
+    }
+
+    @Test
+    void layersAreAskedForOnceForAllRunsOfAListWithoutAny() throws IOException {
+        String rows = "~A-1,A,100,500,B,150,600~A-2,A,100,500,B,150,580~A-3,A,100,400,B,150,450";
+        review("bare", "Exp,SM,MW,mg,Product,MW,mg" + rows);
+        Call call = Call.of(
+                "review",
+                folder.resolve("bare.csv"),
+                "--headings",
+                folder.resolve("bare.json"),
+                "--reports",
+                "json",
+                "--out",
+                folder.resolve("again"));
+        assertEquals(1, call.out().split("enter the layers", -1).length - 1, call::out);
+        assertTrue(call.out().contains("3 runs"), call::out);
     }
 
     @Test

@@ -31,10 +31,15 @@ class OwnListsTest {
 
     /** The review of a list as JSON, by the proposed headings file. */
     private JsonNode review(Path list) throws IOException {
+        return review(list, "json");
+    }
+
+    private JsonNode review(Path list, String reports) throws IOException {
         Path headings = folder.resolve("headings.json");
         Call proposed = Call.of("headings", list, "--out", headings);
         assertEquals(0, proposed.code(), proposed::err);
-        Call call = Call.of("review", list, "--headings", headings, "--out", folder.resolve("out"));
+        Call call =
+                Call.of("review", list, "--headings", headings, "--out", folder.resolve("out"), "--reports", reports);
         assertEquals(0, call.code(), call::err);
         String name = list.getFileName().toString().replaceAll("\\.\\w+$", "");
         return new ObjectMapper()
@@ -128,7 +133,7 @@ class OwnListsTest {
         Path list = OwnLists.csv(folder);
         review(list);
         Path headings = folder.resolve("headings.json");
-        Call.of("review", list, "--headings", headings); // its ledgers then stand beside the list
+        Call.of("review", list, "--headings", headings, "--reports", "csv"); // its ledgers then stand beside the list
         Call call = Call.of(
                 "period",
                 folder,
@@ -149,7 +154,7 @@ class OwnListsTest {
     @Test
     void annotatedWorkbookIsTheListItself() throws IOException {
         Path list = OwnLists.csv(folder);
-        review(list);
+        review(list, "workbook,json");
         try (var workbook = new org.apache.poi.xssf.usermodel.XSSFWorkbook(
                 Files.newInputStream(folder.resolve("out").resolve("yields-review.xlsx")))) {
             var sheet = workbook.getSheet("yields");
@@ -240,7 +245,7 @@ class OwnListsTest {
         Path list = OwnLists.csv(folder);
         Path headings = folder.resolve("headings.json");
         Call.of("headings", list, "--out", headings);
-        Call call = Call.of(list, "--headings", headings, "--out", folder.resolve("out"));
+        Call call = Call.of(list, "--headings", headings, "--out", folder.resolve("out"), "--reports", "json");
         assertEquals(0, call.code(), call::err);
         assertTrue(Files.exists(folder.resolve("out").resolve("yields-review.json")));
     }

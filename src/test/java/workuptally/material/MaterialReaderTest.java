@@ -271,7 +271,7 @@ class MaterialReaderTest {
     @Test
     void everyListedNameIsFound() {
         List<String> lost = Stream.of(
-                        REFERENCE.materials().stream().map(row -> row.name()),
+                        REFERENCE.materials().stream().map(row -> row.names().name()),
                         REFERENCE.hazards().stream().map(row -> row.name()),
                         REFERENCE.solvents().stream().map(row -> row.name()),
                         REFERENCE.liquids().stream().map(row -> row.name()),

@@ -79,9 +79,13 @@ final class ProcedureFigures {
 
     private double workupMillilitres(String material) {
         return tally.run().steps().stream()
-                .filter(s -> s.material().equals(material))
-                .mapToDouble(
-                        s -> s.volumeMillilitres().entered().map(Entered::value).orElse(0.0) * s.portionCount())
+                .filter(s -> s.added().material().equals(material))
+                .mapToDouble(s -> s.added()
+                                .volumeMillilitres()
+                                .entered()
+                                .map(Entered::value)
+                                .orElse(0.0)
+                        * s.added().portionCount())
                 .sum();
     }
 

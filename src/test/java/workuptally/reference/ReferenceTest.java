@@ -66,7 +66,7 @@ class ReferenceTest {
                 if (read.isAmbiguous()) {
                     assertTrue(
                             reference.materials().stream()
-                                    .anyMatch(row -> row.sharedAliases().contains(name)),
+                                    .anyMatch(row -> row.names().sharedAliases().contains(name)),
                             name);
                 } else {
                     assertTrue(read.main().row().isPresent(), name);

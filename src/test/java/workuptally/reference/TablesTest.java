@@ -267,10 +267,12 @@ class TablesTest {
     void everyClassOfAMaterialIsKnown() {
         Reactivity reactivity = REFERENCE.reactivity();
         for (MaterialRow row : REFERENCE.materials()) {
-            Stream.concat(row.classes().stream(), row.parentClasses().stream())
+            Stream.concat(row.behaviour().classes().stream(), row.behaviour().parentClasses().stream())
                     .forEach(name ->
                             assertTrue(reactivity.group(name).isPresent(), row.key() + " is of the class " + name));
-            assertFalse(row.classes().stream().anyMatch(name -> name.startsWith(ReactivityPair.CHART)), row.key());
+            assertFalse(
+                    row.behaviour().classes().stream().anyMatch(name -> name.startsWith(ReactivityPair.CHART)),
+                    row.key());
         }
     }
 
@@ -323,11 +325,11 @@ class TablesTest {
         Map<String, String> seen = new HashMap<>();
         Map<String, Integer> shared = new HashMap<>();
         for (MaterialRow row : REFERENCE.materials()) {
-            row.sharedAliases().forEach(alias -> shared.merge(Names.plain(alias), 1, Integer::sum));
+            row.names().sharedAliases().forEach(alias -> shared.merge(Names.plain(alias), 1, Integer::sum));
         }
         for (MaterialRow row : REFERENCE.materials()) {
-            for (String name :
-                    Stream.concat(Stream.of(row.name()), row.aliases().stream()).toList()) {
+            for (String name : Stream.concat(Stream.of(row.names().name()), row.names().aliases().stream())
+                    .toList()) {
                 String other = seen.putIfAbsent(Names.plain(name), row.key());
                 assertTrue(other == null || other.equals(row.key()), name + ": " + other + ", " + row.key());
                 assertFalse(shared.containsKey(Names.plain(name)), name);
@@ -349,11 +351,17 @@ class TablesTest {
                     .forEach(code ->
                             assertTrue(REFERENCE.hStatements().find(code).isPresent(), row.key() + ": " + code));
             for (Solute solute : REFERENCE.solutes()) {
-                if (row.cas().equals(Optional.of(solute.cas()))) {
+                if (row.names().cas().equals(Optional.of(solute.cas()))) {
                     assertEquals(
-                            solute.acidMolesPerMole(), row.acidMolesPerMole().orElseThrow(), 0, row.key());
+                            solute.acidMolesPerMole(),
+                            row.behaviour().acidMolesPerMole().orElseThrow(),
+                            0,
+                            row.key());
                     assertEquals(
-                            solute.baseMolesPerMole(), row.baseMolesPerMole().orElseThrow(), 0, row.key());
+                            solute.baseMolesPerMole(),
+                            row.behaviour().baseMolesPerMole().orElseThrow(),
+                            0,
+                            row.key());
                 }
             }
         }

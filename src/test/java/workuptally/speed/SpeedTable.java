@@ -36,6 +36,7 @@ public final class SpeedTable {
     private static final int PDF_RUNS = 100;
     private static final int PDF_ROUNDS = 8;
     private static final int BOOKS_TIMES = 10;
+    private static final double MEGABYTES_OF_A_THOUSAND = 20;
     private static final String PERIOD_HEAP = "-Xmx96m";
 
     private final Path folder;
@@ -129,10 +130,11 @@ public final class SpeedTable {
             reviews.put(runs, review);
             print(annotate);
             print(review, annotate, reviewGoal);
+            printSize(runs);
         }
         if (checks) {
             print(load);
-            print(check, load, runs < MIDDLE ? Optional.of(Goal.time(0.35)) : Optional.empty());
+            print(check, load, runs < MIDDLE ? Optional.of(Goal.time(0.45)) : Optional.empty());
         }
         if (prints) {
             print(print);
@@ -140,12 +142,24 @@ public final class SpeedTable {
         }
     }
 
+    private void printSize(int runs) throws Exception {
+        double megabytes = Files.size(folder.resolve("week-" + runs + "-review.json")) / 1e6;
+        double most = MEGABYTES_OF_A_THOUSAND * runs / 1000;
+        boolean met = runs < MIDDLE || megabytes <= most;
+        printRatio(
+                "JSON of " + runs + " runs",
+                "%.1f MB",
+                megabytes,
+                runs < MIDDLE ? "" : String.format(Locale.ROOT, "%.0f MB", most),
+                met);
+    }
+
     private int repeats(int runs) {
         return runs >= LARGE ? 1 : runs >= MIDDLE ? (repeats + 1) / 2 : repeats;
     }
 
     private static Goal reviewGoal(int runs) {
-        return runs >= LARGE ? Goal.time(0.2) : runs >= MIDDLE ? Goal.time(0.4, 0.25) : Goal.time(0.6);
+        return runs >= LARGE ? Goal.time(0.3) : runs >= MIDDLE ? Goal.time(0.3, 0.25) : Goal.time(0.6);
     }
 
     private void against(FreshProcess other, FreshProcess review, Goal goal, int runs) throws Exception {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import workuptally.book.words.NumberWords;
-import workuptally.book.words.Quantity;
 import workuptally.book.words.TypedText;
 import workuptally.book.words.Unit;
 import workuptally.model.Field.Qualifier;
@@ -124,8 +123,10 @@ final class NumberReader {
         if (!(read instanceof NumberText.Number number)) {
             return read instanceof NumberText.Several ? NumberText.unreadable() : read;
         }
+        boolean limitThatSpreads =
+                qualifier != Qualifier.ABOUT && number.halfWidth().signum() > 0;
         return switch (number.qualifier()) {
-            case EXACT, ABOUT -> number.qualified(qualifier);
+            case EXACT, ABOUT -> limitThatSpreads ? NumberText.unreadable() : number.qualified(qualifier);
             case DROPS -> number;
             case RANGE -> qualifier == Qualifier.ABOUT ? number : NumberText.unreadable();
             default -> NumberText.unreadable();
@@ -146,7 +147,7 @@ final class NumberReader {
             return number;
         }
         if (DIGITS_IN_BRACKETS.matcher(tail).matches() && !text.contains(" (")) {
-            return number; // 99.5(2): the uncertainty of the last digit
+            return HalfWidth.ofDigits(number, tail.substring(1, tail.length() - 1), text);
         }
         if (tail.equals("+")) {
             return number.qualified(Qualifier.ABOVE);
@@ -183,7 +184,13 @@ final class NumberReader {
     private NumberText several(NumberToken first, NumberText.Number number) {
         Matcher uncertainty = UNCERTAINTY.matcher(text).region(first.end(), text.length());
         if (uncertainty.lookingAt()) {
-            return withUncertainty(number, uncertainty.end());
+            NumberToken.Found found = NumberToken.at(text, uncertainty.end(), marks, false);
+            return found.state() == NumberToken.State.TWO_WAYS
+                    ? twoWays()
+                    : found.token()
+                            .flatMap(token -> HalfWidth.beside(number, token, text))
+                            .map(NumberText.class::cast)
+                            .orElseGet(NumberText::unreadable);
         }
         for (Link link : Link.values()) {
             Matcher match = link.pattern.matcher(text).region(first.end(), text.length());
@@ -299,23 +306,5 @@ final class NumberReader {
         int decimals = Math.max(a.decimals(), b.decimals());
         BigDecimal middle = a.value().add(half);
         return new NumberText.Number(middle, Qualifier.RANGE, decimals, unit, half, Optional.empty());
-    }
-
-    /** {@code 0.912 ± 0.002}: the number; of which coverage the uncertainty is, nobody knows, so it is named and not used. */
-    private NumberText withUncertainty(NumberText.Number number, int at) {
-        NumberToken.Found found = NumberToken.at(text, at, marks, false);
-        if (found.token().isEmpty()) {
-            return NumberText.unreadable();
-        }
-        NumberToken uncertainty = found.token().get();
-        String tail = text.substring(uncertainty.end()).strip();
-        boolean closed = tail.isEmpty() || tail.equals(")") || Remarks.harmless(tail);
-        Optional<Unit> unit = number.unit().or(uncertainty::unit);
-        boolean relative =
-                uncertainty.unit().filter(u -> u.quantity() == Quantity.PERCENT).isPresent();
-        return closed
-                ? number.in(relative && number.unit().isPresent() ? number.unit() : unit)
-                        .with(new NumberText.Remark(Severity.NOTE, text))
-                : NumberText.unreadable();
     }
 }

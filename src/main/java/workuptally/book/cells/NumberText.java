@@ -26,7 +26,7 @@ public sealed interface NumberText {
      * @param qualifier how it was qualified
      * @param decimals decimals written, 0 or more
      * @param unit unit written beside it, if any
-     * @param halfWidth half of what it spans; 0 for one number
+     * @param halfWidth half of what it spans, by a range or an uncertainty beside it; 0 for one number
      * @param remark what else stands in the cell, if it is worth a finding
      */
     record Number(

@@ -76,6 +76,7 @@ final class OwnListReading {
     private final CellsBelow cells;
     private final OwnListHeader header;
     private final HeadingWords words;
+    private final SubjectWords subjects;
     private final Map<OwnListHeader.Heading, HeadingSense> understood = new LinkedHashMap<>();
     private final Map<OwnListHeader.Heading, List<HeadingSense>> open = new LinkedHashMap<>();
     private final List<OwnListHeader.Heading> byPlace = new ArrayList<>();
@@ -89,6 +90,7 @@ final class OwnListReading {
         this.cells = new CellsBelow(raw, header);
         this.header = header;
         this.words = words;
+        this.subjects = new SubjectWords(header, words);
     }
 
     /** Reads the headings from left to right. */
@@ -186,6 +188,7 @@ final class OwnListReading {
     private HeadingSense read(OwnListHeader.Heading heading, HeadingSense last) {
         List<HeadingSense> senses = cells.fitting(heading, words.senses(heading.text())).stream()
                 .filter(sense -> isPossible(heading, sense))
+                .map(sense -> subjects.apart(heading, sense))
                 .toList();
         if (senses.isEmpty()) {
             unknown.add(heading);
@@ -205,7 +208,7 @@ final class OwnListReading {
             open.put(heading, placed);
             return last;
         }
-        if (placed.size() != 1 || isTaken(placed.get(0))) {
+        if (placed.size() != 1 || isTaken(placed.get(0)) || subjects.isContested(heading, placed.get(0))) {
             open.put(heading, placed.isEmpty() ? senses : placed);
             // a second one of the same name is another thing, whose quantities may follow
             if (placed.size() == 1 || !placed.stream().allMatch(last::isAbout)) {

@@ -11,10 +11,10 @@ import workuptally.book.headings.OwnListHeader;
 import workuptally.book.words.BookWords;
 
 /**
- * A table of another kind that stands under a list on the same sheet: below a blank row, headings of its own, then its rows. Its rows would
- * otherwise pass for runs.
+ * A table of another kind that stands under a list on the same sheet: below a blank row, perhaps a title, headings of its own, then its
+ * rows. Its rows would otherwise pass for runs.
  *
- * @param firstRow row of its headings
+ * @param firstRow row of its headings; a title above is named as a row of its own
  * @param lastRow its last row: the last one of the sheet, or the one before the list's headings stand again
  * @param headings its headings in quotes
  */
@@ -29,12 +29,22 @@ record SecondTable(int firstRow, int lastRow, String headings) {
         for (int i = 1; i + 1 < rows.size(); i++) {
             RawRow row = rows.get(i);
             boolean alone = row.row() > rows.get(i - 1).row() + 1;
-            if (alone && rows.get(i + 1).row() == row.row() + 1 && isHeadings(row, rows.subList(0, i), header)) {
-                return Optional.of(
-                        new SecondTable(row.row(), lastRow(rows.subList(i + 1, rows.size()), header), named(row)));
+            int headings = alone && row.cells().size() == 1 ? i + 1 : i;
+            if (alone
+                    && isFollowed(rows, i, headings + 1)
+                    && isHeadings(rows.get(headings), rows.subList(0, i), header)) {
+                return Optional.of(new SecondTable(
+                        rows.get(headings).row(),
+                        lastRow(rows.subList(headings + 1, rows.size()), header),
+                        named(rows.get(headings))));
             }
         }
         return Optional.empty();
+    }
+
+    /** True where no blank row parts the rows from one index to another. */
+    private static boolean isFollowed(List<RawRow> rows, int from, int to) {
+        return to < rows.size() && rows.get(to).row() - rows.get(from).row() == to - from;
     }
 
     /** Words alone, one of them in a column whose cells above all hold a digit: an id, a day, a weight. */

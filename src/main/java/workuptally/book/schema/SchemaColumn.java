@@ -139,11 +139,11 @@ public record SchemaColumn(
                                 .isPresent();
     }
 
-    /** Whether a number so qualified is an answer: a lower limit is no result, a range no point of a series. */
+    /** Whether a number so qualified is an answer: a lower limit is no result and no uncertainty, a range no point of a series. */
     public boolean takes(Field.Qualifier qualifier) {
         return switch (qualifier) {
             case BELOW -> takesLimits() || kind == Kind.SETTING;
-            case ABOVE -> takesLimits() && !LIMITED.contains(heading) || kind == Kind.SETTING;
+            case ABOVE -> takesLimits() && !LIMITED.contains(heading) && !isUncertainty() || kind == Kind.SETTING;
             case RANGE -> takesLimits() && !heading.equals("Yield");
             default -> true;
         };

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import workuptally.book.files.FileBytes;
 import workuptally.book.files.FileKind;
 import workuptally.book.files.FindingLog;
@@ -42,6 +43,9 @@ public final class WorkbookFile implements TableSource, Closeable {
     private final SharedStrings strings;
     private final NumberFormats formats;
 
+    /** True where the workbook carries a digital signature (ISO/IEC 29500-2, 13), until that is said. */
+    private final AtomicBoolean signedUnsaid;
+
     /** True where the program that wrote the book left its formulas to be calculated on opening. */
     private boolean formulasAreStale;
 
@@ -50,6 +54,8 @@ public final class WorkbookFile implements TableSource, Closeable {
         this.file = file;
         this.book = book;
         String workbook = workbookPart();
+        this.signedUnsaid = new AtomicBoolean(
+                WorkbookPackage.target(book.relationshipsOf(""), "origin").isPresent());
         Map<String, WorkbookPackage.Relationship> relationships = book.relationshipsOf(workbook);
         boolean from1904 = readSheets(workbook, relationships);
         for (String sheet : partsBySheet.keySet()) {
@@ -184,6 +190,16 @@ public final class WorkbookFile implements TableSource, Closeable {
     }
 
     private RawTable read(String sheet, FindingLog log) throws UnreadableBookException, IOException {
+        if (signedUnsaid.compareAndSet(true, false)) {
+            log.add(
+                    FindingCode.WORKBOOK_SIGNED,
+                    Severity.NOTE,
+                    "",
+                    Place.ofFile(file.name()),
+                    "a digital signature",
+                    "nothing; it holds for this file as it stands, never for an annotated copy",
+                    "Keep the signed file; the copy is changed, and a spreadsheet program calls its signature invalid.");
+        }
         if (hiddenSheets.contains(sheet)) {
             log.add(
                     FindingCode.SHEET_HIDDEN,

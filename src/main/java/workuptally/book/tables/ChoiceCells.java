@@ -3,10 +3,12 @@ package workuptally.book.tables;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import workuptally.book.headings.MatchedHeadings;
 import workuptally.book.schema.SchemaColumn;
 import workuptally.book.words.BookWords;
 import workuptally.book.words.NumberWords;
+import workuptally.book.words.TestWords;
 import workuptally.book.words.TypedText;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
@@ -87,14 +89,24 @@ final class ChoiceCells {
         return found;
     }
 
-    /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
-    <E extends Enum<E>> Optional<E> result(SchemaColumn column, E[] values) {
+    /** The result of a test: a mere dash could mean one, and more than the plain word could take {@code clear} back; both are asked about. */
+    <E extends Enum<E>> Optional<E> result(SchemaColumn column, E[] values, E clear) {
         String text = TypedText.plain(row.text(column.heading()));
-        if (text.matches("-{1,3}")) {
+        String word = headings.word(text);
+        boolean doubtful = BookWords.find(values, word).filter(clear::equals).isPresent()
+                && (!TestWords.leaveNegative(word) || saysOther(values, word, clear));
+        if (text.matches("-{1,3}") || doubtful) {
             reportUnknown(column, text);
             return Optional.empty();
         }
         return choice(column, values);
+    }
+
+    private static <E extends Enum<E>> boolean saysOther(E[] values, String text, E clear) {
+        return Stream.of(text.split("[^\\p{L}]+"))
+                .anyMatch(word -> BookWords.find(values, word)
+                        .filter(other -> other != clear)
+                        .isPresent());
     }
 
     private void reportUnknown(SchemaColumn column, String text) {

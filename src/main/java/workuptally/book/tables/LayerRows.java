@@ -68,18 +68,17 @@ public final class LayerRows {
                 row.choice("Position", Layer.Position.values()),
                 row.text("Vessel"),
                 row.total("Volume"),
-                row.grossAbove(row.number("Gross"), tare),
-                tare,
-                row.number("Net"),
+                row.number("Volume uncertainty"),
+                new Layer.Weighing(
+                        row.grossAbove(row.number("Gross"), tare), tare, row.number("Net"), row.text("Balance")),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
                 composition(row),
-                row.text("Balance"),
-                row.number("Volume uncertainty"),
-                row.date("Made on"),
-                row.date("Review by"),
-                row.choice("Status", Layer.Status.values()),
-                row.text("Released by"),
+                new Layer.Custody(
+                        row.choice("Status", Layer.Status.values()),
+                        row.text("Released by"),
+                        row.date("Made on"),
+                        row.date("Review by")),
                 row.text("Notes"),
                 row.place());
     }

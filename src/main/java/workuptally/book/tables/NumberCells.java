@@ -256,7 +256,9 @@ final class NumberCells {
                             ? "Write the middle of the range with 'ca.' before it and run again."
                             : "Enter the amount, with 'ca.' before it if it is rough, and run again.");
         }
-        if (!column.range().holds(value - halfWidth) || !column.range().holds(value + halfWidth)) {
+        // a measured value near an end of the range may spread beyond it
+        double spread = number.qualifier() == Qualifier.EXACT ? 0 : halfWidth;
+        if (!column.range().holds(value - spread) || !column.range().holds(value + spread)) {
             return refused(FindingCode.VALUE_IMPOSSIBLE, column, cell, column.expectedIn(target), TableRow.CORRECT);
         }
         if (column.isCount() && value != Math.rint(value)) {
@@ -322,16 +324,23 @@ final class NumberCells {
                     "Enter the volume in mL if the amount matters; until then the estimate counts with a standard"
                             + " uncertainty of 25 %.");
         }
-        number.remark()
-                .ifPresent(
-                        remark -> row.report(
-                                FindingCode.WORDS_BESIDE_NUMBER,
-                                remark.severity(),
-                                column.heading(),
-                                "read " + number.value().toPlainString() + " from '" + TableRow.seen(cell) + "'",
-                                column.expected() + " alone",
-                                remark.severity() == Severity.CHECK
-                                        ? "Check that the number is the one the column means; write it alone, the rest under Notes."
-                                        : "Nothing, if the number is the one the column means; what stands beside it was not used."));
+        number.remark().ifPresent(remark -> remarked(column, cell, number, remark.severity()));
+    }
+
+    private void remarked(SchemaColumn column, RawCell cell, NumberText.Number number, Severity severity) {
+        boolean spreads = number.halfWidth().signum() > 0;
+        String half = number.halfWidth().stripTrailingZeros().toPlainString();
+        row.report(
+                FindingCode.WORDS_BESIDE_NUMBER,
+                severity,
+                column.heading(),
+                "read " + number.value().toPlainString() + " from '" + TableRow.seen(cell) + "'"
+                        + (spreads ? ", within " + half + " to either side" : ""),
+                column.expected() + " alone",
+                severity == Severity.CHECK
+                        ? "Check that the number is the one the column means; write it alone, the rest under Notes."
+                        : spreads
+                                ? "Nothing, if that is meant: amounts and results count it as a range."
+                                : "Nothing, if the number is the one the column means; what stands beside it was not used.");
     }
 }

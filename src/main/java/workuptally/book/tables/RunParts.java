@@ -111,7 +111,8 @@ public final class RunParts {
 
     /** False for a layer that was consumed, used up or lost, whose vessel may have been taken again. */
     static boolean stillInItsVessel(Layer layer) {
-        return layer.status()
+        return layer.custody()
+                .status()
                 .map(status -> status != Layer.Status.CONSUMED
                         && status != Layer.Status.USED_UP
                         && status != Layer.Status.LOST)

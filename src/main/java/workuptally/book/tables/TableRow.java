@@ -278,9 +278,9 @@ final class TableRow {
         return recurring.one(choices.choice(columns.get(heading), values));
     }
 
-    /** The same where a mere dash could mean a result, as under a quench test: it is asked about. */
-    <E extends Enum<E>> Optional<E> result(String heading, E[] values) {
-        return recurring.one(choices.result(columns.get(heading), values));
+    /** The result of a test, where a mere dash could mean one and more than the plain word could take {@code clear} back: it is asked about. */
+    <E extends Enum<E>> Optional<E> result(String heading, E[] values, E clear) {
+        return recurring.one(choices.result(columns.get(heading), values, clear));
     }
 
     /** Yes or no; nothing where blank or not understood. */

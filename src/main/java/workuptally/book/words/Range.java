@@ -25,8 +25,8 @@ public record Range(double least, double most, String words) {
     /** Neat hydrofluoric acid and its like are near 28 mol/L; more is a slip of the unit (common practice). */
     public static final Range MOLARITY = new Range(Double.MIN_VALUE, 30, "above 0 and up to 30");
 
-    /** From absolute zero up to the hottest bath of a laboratory. */
-    public static final Range TEMPERATURE = new Range(-273.15, 1000, "from -273.15 to 1000");
+    /** From liquid nitrogen, -196 °C, up to the hottest bath of a laboratory (common practice). */
+    public static final Range TEMPERATURE = new Range(-200, 1000, "from -200 to 1000");
 
     /** A room in which people work, with a cold room (common practice). */
     public static final Range ROOM_TEMPERATURE = new Range(-40, 60, "from -40 to 60");

@@ -14,7 +14,6 @@ import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Step;
-import workuptally.reference.MaterialRow;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityGroup;
 import workuptally.reference.Threshold;
@@ -56,8 +55,8 @@ final class CarriedMaterials {
         this.runs = runs;
         Set<String> persistent = new HashSet<>();
         substances.reference().materials().stream()
-                .filter(MaterialRow::persistent)
-                .forEach(row -> persistent.addAll(row.classes()));
+                .filter(r -> r.behaviour().persistent())
+                .forEach(row -> persistent.addAll(row.behaviour().classes()));
         this.persistentClasses = reactivity.groups().stream()
                 .map(ReactivityGroup::key)
                 .filter(persistent::contains)
@@ -177,7 +176,10 @@ final class CarriedMaterials {
 
     /** A reagent with a test of its own is shown only by a positive one; it may have been used up. */
     private static boolean isShown(RunTally run, Present present) {
-        boolean testable = present.part().row().flatMap(row -> row.quenchTest()).isPresent();
+        boolean testable = present.part()
+                .row()
+                .flatMap(row -> row.behaviour().quenchTest())
+                .isPresent();
         boolean charged = run.run().charges().stream().map(Charge::material).anyMatch(present.name()::equals);
         if (present.persists() || !testable || !charged) {
             return true;

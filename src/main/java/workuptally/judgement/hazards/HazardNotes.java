@@ -66,7 +66,7 @@ public final class HazardNotes {
         List<String> names = new ArrayList<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
-                .filter(step -> !step.material().isBlank())
+                .filter(step -> !step.added().material().isBlank())
                 .map(this::named)
                 .forEach(names::add);
         QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
@@ -86,11 +86,12 @@ public final class HazardNotes {
 
     /** The material with the strength of its own cell in front, {@code 1 M HCl}, where that is a solution whose strength is known. */
     private String named(Step step) {
-        return step.molarityMolesPerLitre()
+        return step.added()
+                .molarityMolesPerLitre()
                 .entered()
-                .map(m -> m.asTyped() + " M " + step.material())
+                .map(m -> m.asTyped() + " M " + step.added().material())
                 .filter(name -> substances.material(name).wash().isPresent())
-                .orElse(step.material());
+                .orElse(step.added().material());
     }
 
     private static Optional<HazardNote> notHeld(List<RunMaterial> materials) {

@@ -123,7 +123,7 @@ final class OperationHazards {
         Set<String> names = new LinkedHashSet<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
-                .map(Step::material)
+                .map(s -> s.added().material())
                 .filter(m -> !m.isBlank())
                 .forEach(names::add);
         return List.copyOf(names);
@@ -133,7 +133,8 @@ final class OperationHazards {
         boolean shaken = step.operation()
                 .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
                 .isPresent();
-        return shaken || (!step.givesOrganic().isEmpty() && !step.givesAqueous().isEmpty());
+        return shaken
+                || (!step.given().organic().isEmpty() && !step.given().aqueous().isEmpty());
     }
 
     /** Where it happens, for a heading: {@code , step 2} or {@code , steps 2, 4}; empty for none. */
@@ -161,12 +162,12 @@ final class OperationHazards {
     /** What acid sets free always, since acid can be left anywhere; what base sets free where the run holds base. */
     private Optional<HazardNote> gas(Step step, Run run) {
         return substances
-                .material(step.material())
+                .material(step.added().material())
                 .wash()
                 .flatMap(Wash::gas)
                 .filter(gas -> gas.setFreeBy().contains("acid") || holds(run, "base"))
                 .map(gas -> new HazardNote(
-                        "step " + step.number() + ", " + step.material(),
+                        "step " + step.number() + ", " + step.added().material(),
                         List.of(),
                         gas.formula() + " comes off where it meets " + gas.setFreeBy()
                                 + ": add slowly, swirl in the open until it is quiet, only then stopper, and vent often.",
@@ -183,8 +184,9 @@ final class OperationHazards {
         boolean neutralises = step.operation()
                 .filter(o -> o == Operation.ACIDIFY || o == Operation.BASIFY || o == Operation.QUENCH)
                 .isPresent();
-        Optional<Wash> wash = substances.material(step.material()).wash();
-        double strength = step.molarityMolesPerLitre()
+        Optional<Wash> wash = substances.material(step.added().material()).wash();
+        double strength = step.added()
+                .molarityMolesPerLitre()
                 .entered()
                 .map(Entered::value)
                 .orElseGet(
@@ -198,7 +200,7 @@ final class OperationHazards {
             return Optional.empty();
         }
         return Optional.of(new HazardNote(
-                "step " + step.number() + ", " + step.material(),
+                "step " + step.number() + ", " + step.added().material(),
                 List.of(),
                 "Heat of neutralisation: cool the mixture, add in portions, watch the temperature.",
                 PRACTICE));
@@ -223,7 +225,8 @@ final class OperationHazards {
     }
 
     private static Optional<HazardNote> emulsion(Step step) {
-        return step.emulsion()
+        return step.funnel()
+                .emulsion()
                 .filter(e -> e == Step.Emulsion.PERSISTENT)
                 .map(e -> new HazardNote(
                         "emulsion in step " + step.number(),

@@ -83,7 +83,7 @@ final class PortionHazards {
                 .map(Layer::pH)
                 .flatMap(Field::entered)
                 .or(() -> tally.run().orderedSteps().stream()
-                        .filter(step -> step.givesAqueous().contains(layer.label()))
+                        .filter(step -> step.given().aqueous().contains(layer.label()))
                         .map(Step::pHAfter)
                         .flatMap(field -> field.entered().stream())
                         .findFirst());

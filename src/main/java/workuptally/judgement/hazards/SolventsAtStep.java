@@ -31,7 +31,7 @@ final class SolventsAtStep {
 
     /** Each once, that of the step first. */
     List<Solvent> of(Step step) {
-        Set<String> names = new LinkedHashSet<>(List.of(step.material()));
+        Set<String> names = new LinkedHashSet<>(List.of(step.added().material()));
         Set<String> labels = new LinkedHashSet<>(step.from());
         List<Step> before = new ArrayList<>(steps.subList(0, indexOf(step)));
         for (int i = before.size() - 1; i >= 0; i--) {
@@ -41,10 +41,10 @@ final class SolventsAtStep {
             if (taken.isEmpty()) {
                 continue;
             }
-            if (takesSolventOff(earlier) || earlier.givesAqueous().containsAll(taken)) {
+            if (takesSolventOff(earlier) || earlier.given().aqueous().containsAll(taken)) {
                 taken.forEach(labels::remove);
             } else {
-                names.add(earlier.material());
+                names.add(earlier.added().material());
                 labels.addAll(earlier.from());
             }
         }

@@ -26,7 +26,7 @@ final class KeptLayers {
                 .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
                 .isPresent();
         boolean there = layer.entry()
-                .flatMap(Layer::status)
+                .flatMap(l -> l.custody().status())
                 .map(s -> s == Layer.Status.KEPT
                         || s == Layer.Status.TO_REUSE
                         || s == Layer.Status.RELEASED

@@ -17,9 +17,9 @@ final class NotJudged {
         int given = steps.size() - 1;
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
-            if (step.givesOrganic().contains(layer)
-                    || step.givesAqueous().contains(layer)
-                    || step.givesOther().contains(layer)) {
+            if (step.given().organic().contains(layer)
+                    || step.given().aqueous().contains(layer)
+                    || step.given().other().contains(layer)) {
                 given = i;
             }
         }
@@ -36,6 +36,7 @@ final class NotJudged {
     }
 
     private static boolean isAddedUpTo(int last, List<Step> steps, RunMaterial material) {
-        return steps.subList(0, last + 1).stream().anyMatch(s -> s.material().equalsIgnoreCase(material.written()));
+        return steps.subList(0, last + 1).stream()
+                .anyMatch(s -> s.added().material().equalsIgnoreCase(material.written()));
     }
 }

@@ -47,7 +47,8 @@ final class PhaseKnown implements LayerCondition {
         String label = evidence.layer().label();
         Optional<Step> contact = evidence.run().run().orderedSteps().stream()
                 .filter(s -> s.gives().contains(label) && !s.from().contains(label))
-                .filter(s -> !s.givesOrganic().isEmpty() && !s.givesAqueous().isEmpty())
+                .filter(s ->
+                        !s.given().organic().isEmpty() && !s.given().aqueous().isEmpty())
                 .findFirst();
         return contact.map(s -> byCheck(s, NOT_KNOWN))
                 .orElse(new Condition(Criterion.IDENTITY, State.MET, Phrase.of("the step gave one liquid")));
@@ -61,8 +62,10 @@ final class PhaseKnown implements LayerCondition {
     }
 
     private static Condition byCheck(Step step, Phrase density) {
-        boolean checked =
-                step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
+        boolean checked = step.funnel()
+                .checkedBy()
+                .filter(c -> c != Step.CheckedBy.NOT_CHECKED)
+                .isPresent();
         return checked
                 ? new Condition(
                         Criterion.IDENTITY,
@@ -70,7 +73,8 @@ final class PhaseKnown implements LayerCondition {
                         Phrase.of(
                                 "{}checked at the bench by {}",
                                 unknown(density),
-                                step.checkedBy()
+                                step.funnel()
+                                        .checkedBy()
                                         .get()
                                         .name()
                                         .toLowerCase(Locale.ROOT)

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Figure;
-import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Phrase;
 
@@ -21,7 +20,7 @@ final class WaitingTimePassed implements LayerCondition {
         }
         Optional<LocalDate> made = evidence.layer()
                 .entry()
-                .flatMap(Layer::madeOn)
+                .flatMap(l -> l.custody().madeOn())
                 .or(() -> evidence.run().run().date());
         Optional<LocalDate> today = evidence.book().limits().day(Limit.AS_OF);
         if (made.isEmpty() || today.isEmpty()) {

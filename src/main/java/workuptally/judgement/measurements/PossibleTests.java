@@ -139,9 +139,9 @@ final class PossibleTests {
     /** The tare of a layer whose assay by mass waits for it; empty where another entry is missing too. */
     Optional<NextTest> tare(LayerTally layer) {
         Optional<Layer> entry = layer.entry()
-                .filter(l -> l.grossGrams().entered().isPresent()
-                        && l.tareGrams().isBlank()
-                        && l.netGrams().isBlank());
+                .filter(l -> l.weighing().grossGrams().entered().isPresent()
+                        && l.weighing().tareGrams().isBlank()
+                        && l.weighing().netGrams().isBlank());
         List<String> names = unread(layer);
         boolean waiting = entry.isPresent()
                 && !names.isEmpty()

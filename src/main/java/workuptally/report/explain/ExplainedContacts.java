@@ -22,17 +22,18 @@ final class ExplainedContacts {
 
     private Explanation of(Contact contact) {
         Step step = contact.step();
-        String portion = step.portionCount() > 1 ? ", portion " + contact.portion() : "";
+        String portion = step.added().portionCount() > 1 ? ", portion " + contact.portion() : "";
         String funnel = contact.funnelRecorded()
-                ? numbers.entry(step.funnelMillilitres(), "mL").orElse("?")
+                ? numbers.entry(step.funnel().millilitres(), "mL").orElse("?")
                 : numbers.plain(contact.funnelMillilitres()) + " mL (not recorded; the smallest that fits)";
         return new Draft(FigureKind.CONTACTS, "Fill at step " + step.number() + portion)
                 .equation("fill = 100·V/loads/V(funnel), V = everything in the funnel before mixing")
                 .equation("fill = 100 × " + numbers.plain(contact.volumeMillilitres()) + " mL / " + contact.loads()
                         + " / " + funnel)
                 .note("V: " + String.join(" + ", step.from())
-                        + numbers.entry(step.volumeMillilitres(), "mL")
-                                .map(v -> " and a portion of " + v + " " + step.material())
+                        + numbers.entry(step.added().volumeMillilitres(), "mL")
+                                .map(v -> " and a portion of " + v + " "
+                                        + step.added().material())
                                 .orElse("")
                         + "; what was not measured is estimated from what went in.")
                 .note("Limit " + numbers.plain(contact.fillLimitPercent()) + " %: " + contact.loadsNeeded()

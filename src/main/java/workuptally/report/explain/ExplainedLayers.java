@@ -32,7 +32,11 @@ final class ExplainedLayers {
 
     private Explanation mass(LayerTally layer, MeasuredValue mass) {
         String entries = layer.entry()
-                .flatMap(e -> Weighings.of(e.grossGrams(), e.tareGrams(), e.netGrams(), numbers))
+                .flatMap(e -> Weighings.of(
+                        e.weighing().grossGrams(),
+                        e.weighing().tareGrams(),
+                        e.weighing().netGrams(),
+                        numbers))
                 .orElse("?");
         return new Draft(FigureKind.LAYERS, "Mass of layer " + layer.label())
                 .equation("m = gross − tare, or the net mass as entered")

@@ -58,13 +58,15 @@ final class ExplainedMass {
     /** The step that added a line's material; each step is taken once, in order. */
     private String step(List<Step> steps, MassBalance.Line line) {
         for (Step step : steps) {
-            if (step.material().equals(line.label())) {
+            if (step.added().material().equals(line.label())) {
                 steps.remove(step);
-                double portions = step.portionCount();
-                return step.massGrams()
+                double portions = step.added().portionCount();
+                return step.added()
+                        .massGrams()
                         .entered()
                         .map(m -> "step " + step.number() + ", weighed")
-                        .or(() -> step.volumeMillilitres()
+                        .or(() -> step.added()
+                                .volumeMillilitres()
                                 .entered()
                                 .map(v -> "step " + step.number() + ", "
                                         + byVolume(

@@ -33,7 +33,7 @@ final class LayerJson {
         json.flag("terminal", layer.terminal());
         json.flagIfSet("aliquot", layer.aliquot());
         json.flagIfSet("endsWorkup", layer.endsWorkup());
-        layer.entry().flatMap(Layer::status).ifPresent(status -> json.text("status", status.word()));
+        layer.entry().flatMap(l -> l.custody().status()).ifPresent(status -> json.text("status", status.word()));
         json.arrayIfAny("contents", layer.contents(), this::content);
         review.tally().makeUp(layer.label()).ifPresent(m -> json.object("makeUp", () -> makeUp(m)));
         review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));

@@ -41,7 +41,7 @@ final class PlanJson {
     private void step(Plan.PlannedStep planned) {
         json.text("step", planned.step().number());
         json.text("operation", planned.step().operation().map(Step.Operation::word));
-        json.text("material", planned.step().material());
+        json.text("material", planned.step().added().material());
         planned.densities().ifPresent(d -> {
             json.text("lowerLayerExpected", d.lower().map(p -> p.word()));
             json.object("organicDensity", () -> density(d.organic()));

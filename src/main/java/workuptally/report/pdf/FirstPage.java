@@ -62,7 +62,7 @@ final class FirstPage {
         blocks.add(new Heading(look, Heading.Level.TITLE, title, Optional.of("top")));
         blocks.add(new Paragraph(look, origin(), look.body().in(look.palette().soft())));
         if (review.runs().isEmpty()) {
-            blocks.add(new Paragraph(look, "The book holds no runs."));
+            blocks.add(new Paragraph(look, "The book holds no runs. Nothing was judged."));
         } else {
             blocks.add(new Gap(3));
             blocks.add(new TaggedPicture(look, new TopFigures(look, TopFigure.of(review, look.figures()))));
@@ -134,6 +134,9 @@ final class FirstPage {
 
     private void actions(List<Block> blocks) {
         List<UrgentAction> actions = UrgentAction.of(review, look.figures(), ACTIONS);
+        if (actions.isEmpty() && review.runs().isEmpty()) {
+            return;
+        }
         blocks.add(look.heading("What to do first"));
         if (actions.isEmpty()) {
             blocks.add(new Paragraph(look, "No stop and no hold was found. Checks and notes stand with the runs."));

@@ -192,7 +192,10 @@ final class LayerTable {
         if (!layer.terminal()) {
             return "passed on";
         }
-        return layer.entry().flatMap(l -> l.status()).map(s -> s.word()).orElse("ends here");
+        return layer.entry()
+                .flatMap(l -> l.custody().status())
+                .map(s -> s.word())
+                .orElse("ends here");
     }
 
     /** What is missing and is not told in full by a finding above, each once with the layers it is said of. */

@@ -182,17 +182,18 @@ final class PlanBlocks {
     }
 
     private String added(Step step) {
-        if (step.material().isBlank()) {
+        if (step.added().material().isBlank()) {
             return "–";
         }
-        String each = step.volumeMillilitres()
+        String each = step.added()
+                .volumeMillilitres()
                 .entered()
                 .map(v -> v.asTyped() + "\u00A0mL")
-                .or(() -> step.massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
+                .or(() -> step.added().massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
                 .orElse("");
-        double portions = step.portionCount();
+        double portions = step.added().portionCount();
         String times = portions == 1 ? "" : look.figures().plain(portions) + " × ";
-        return look.figures().inWords((times + each + " " + step.material()).strip());
+        return look.figures().inWords((times + each + " " + step.added().material()).strip());
     }
 
     private String below(Plan.PlannedStep planned) {

@@ -58,7 +58,7 @@ final class PlannedRun {
         for (Contact contact : run.tally().contacts()) {
             rows.add(List.of(
                     TableCell.bold(contact.step().number()),
-                    TableCell.of(contact.step().material()),
+                    TableCell.of(contact.step().added().material()),
                     TableCell.of(look.figures().significant(contact.volumeMillilitres(), 3)),
                     TableCell.of(look.figures().significant(contact.funnelMillilitres(), 3)),
                     TableCell.of(look.figures().fixed(contact.fillPercent(), contact.percentDecimals())),

@@ -47,9 +47,11 @@ public final class ContactsSection {
                         Cell.of(step.operation().map(Step.Operation::word).orElse("")),
                         Cell.of(contact.portion()),
                         Cell.of(contact.volumeMillilitres()),
-                        live(contact.funnelMillilitres(), LiveEntries.of(step.funnelMillilitres())),
+                        live(
+                                contact.funnelMillilitres(),
+                                LiveEntries.of(step.funnel().millilitres())),
                         Words.yesNo(contact.funnelRecorded()),
-                        live(contact.loads(), LiveEntries.of(step.loads())),
+                        live(contact.loads(), LiveEntries.of(step.funnel().loads())),
                         Cell.of(
                                 contact.fillPercent(),
                                 Live.over(

@@ -73,15 +73,17 @@ final class FewActions {
     }
 
     private UrgentAction holdsTogether(List<RankedAction> rest) {
-        String runs = RunNames.listed(runs(rest), MOST_OF_HOLDS);
+        String worth = rest.stream()
+                .map(RankedAction::worthIt)
+                .filter(won -> !won.isEmpty())
+                .findFirst()
+                .orElse("");
+        String runs = RunNames.listed(runs(rest), MOST_OF_HOLDS - worth.length());
         return together(
                 rest,
-                rest.stream()
-                        .map(RankedAction::worthIt)
-                        .filter(worth -> !worth.isEmpty())
-                        .findFirst()
-                        .map(worth -> "Keep the layers of " + runs + "; " + worth)
-                        .orElse("Keep the layers; settle what is open: " + runs));
+                worth.isEmpty()
+                        ? "Keep the layers; settle what is open: " + runs
+                        : "Keep the layers of " + runs + "; " + worth);
     }
 
     /** The runs in order of the book. */

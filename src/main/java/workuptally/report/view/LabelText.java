@@ -21,7 +21,6 @@ import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.model.Step;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerFlow;
@@ -61,7 +60,8 @@ public record LabelText(String name, String contents, String hazards, String def
                 && layer.terminal()
                 && !layer.aliquot()
                 && layer.entry()
-                        .filter(e -> e.status()
+                        .filter(e -> e.custody()
+                                .status()
                                 .filter(s -> s != Layer.Status.KEPT && s != Layer.Status.TO_REUSE)
                                 .isEmpty())
                         .isPresent();
@@ -102,7 +102,7 @@ public record LabelText(String name, String contents, String hazards, String def
                                 numbers),
                 LabelHazards.deferring(LabelHazards.hasOwn(run)),
                 "Made on: "
-                        + entry.flatMap(Layer::madeOn)
+                        + entry.flatMap(l -> l.custody().madeOn())
                                 .or(() -> run.tally().run().date())
                                 .map(LocalDate::toString)
                                 .orElse(TO_FILL)
@@ -207,7 +207,7 @@ public record LabelText(String name, String contents, String hazards, String def
         if (names.isEmpty()) {
             run.tally().run().charges().stream().map(Charge::material).forEach(names::add);
             run.tally().run().steps().stream()
-                    .map(Step::material)
+                    .map(s -> s.added().material())
                     .filter(material -> !material.isBlank())
                     .forEach(names::add);
         }

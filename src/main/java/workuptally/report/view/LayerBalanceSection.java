@@ -151,14 +151,17 @@ public final class LayerBalanceSection {
                         Cell.of(layer.phase().map(Layer.Phase::word).orElse("")),
                         Words.yesNo(layer.terminal()),
                         Cell.of(layer.entry()
-                                .flatMap(Layer::status)
+                                .flatMap(l -> l.custody().status())
                                 .map(Layer.Status::word)
                                 .orElse("")),
                         Figures.cell(
                                 layer.massGrams(),
                                 k,
                                 layer.entry()
-                                        .flatMap(e -> LiveEntries.net(e.grossGrams(), e.tareGrams(), e.netGrams()))),
+                                        .flatMap(e -> LiveEntries.net(
+                                                e.weighing().grossGrams(),
+                                                e.weighing().tareGrams(),
+                                                e.weighing().netGrams()))),
                         Figures.cell(
                                 layer.volumeMillilitres(),
                                 k,

@@ -17,12 +17,13 @@ import workuptally.model.Product;
  *
  * @param outcome outcome
  * @param layers number of layers
- * @param labels the layers of each run, {@code R26-041 A1, A2}, {@code 042 A1}, in order of the book; {@code A1 of R26-041 to 043} where
- *     all have the same
+ * @param labels the layers of each run, {@code R26-041 A1, A2}, {@code 042 A1}, in order of the book
+ * @param alike the same in one, {@code A1 of R26-041 to 043}, where all runs have the same layers; else empty
  * @param mostGrams what they may hold at most, as far as anything bounds it, g; what a run lacks can be in one of them only
  * @param unbounded number of the layers that nothing bounds
  */
-public record LayerBoard(Outcome outcome, int layers, List<String> labels, double mostGrams, int unbounded) {
+public record LayerBoard(
+        Outcome outcome, int layers, List<String> labels, String alike, double mostGrams, int unbounded) {
     /** Copies the list. */
     public LayerBoard {
         labels = List.copyOf(labels);
@@ -52,23 +53,28 @@ public record LayerBoard(Outcome outcome, int layers, List<String> labels, doubl
                 }
             }
             if (count > 0) {
-                board.add(new LayerBoard(outcome, count, inWords(labels), grams, unbounded));
+                board.add(new LayerBoard(outcome, count, inWords(labels), alike(labels), grams, unbounded));
             }
         }
         return board;
     }
 
-    /** The layers of each run; once where several runs have the same. */
+    /** The layers of each run. */
     private static List<String> inWords(Map<String, List<String>> labels) {
         List<String> runs = List.copyOf(labels.keySet());
-        if (runs.size() > 1 && labels.values().stream().distinct().count() == 1) {
-            return List.of(String.join(",\u00A0", labels.get(runs.get(0))) + " of " + RunNames.listed(runs));
-        }
         List<String> words = new ArrayList<>();
         for (String name : RunNames.each(runs)) {
             words.add(name + "\u00A0" + String.join(",\u00A0", labels.get(runs.get(words.size()))));
         }
         return words;
+    }
+
+    /** The layers once, with the runs that all have the same ones; empty where they differ, and for one run. */
+    private static String alike(Map<String, List<String>> labels) {
+        List<String> runs = List.copyOf(labels.keySet());
+        return runs.size() > 1 && labels.values().stream().distinct().count() == 1
+                ? String.join(",\u00A0", labels.get(runs.get(0))) + " of " + RunNames.listed(runs)
+                : "";
     }
 
     private static List<String> wanted(RunReview run) {
@@ -92,6 +98,8 @@ public record LayerBoard(Outcome outcome, int layers, List<String> labels, doubl
      * @param most characters that the line may have
      */
     public String shortly(int most) {
-        return Words.listed(labels, "; ", most, more -> "layers of " + Words.count(more, "more run"));
+        return alike.isEmpty() || alike.length() > most
+                ? Words.listed(labels, "; ", most, more -> "layers of " + Words.count(more, "more run"))
+                : alike;
     }
 }

@@ -160,7 +160,7 @@ public final class Ledgers {
                             Cell.of(layer.phase().map(p -> p.word()).orElse("")),
                             Words.yesNo(layer.terminal()),
                             Cell.of(layer.entry()
-                                    .flatMap(l -> l.status())
+                                    .flatMap(l -> l.custody().status())
                                     .map(s -> s.word())
                                     .orElse("")),
                             first ? value(layer.massGrams()) : new Cell.Missing(""),

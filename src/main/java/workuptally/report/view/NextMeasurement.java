@@ -18,7 +18,7 @@ import workuptally.tally.balance.Closure;
  * A measurement that would settle where product is: the few tests that tell most about all runs together first, then the others by the
  * layers they complete for their cost, then what else a balance lacks.
  *
- * @param run run id
+ * @param run run id; the number of runs where it concerns many
  * @param test what to do, in a few words
  * @param settles what it would settle
  * @param layersPerCost layers whose evidence it would complete, over its cost class
@@ -43,16 +43,32 @@ public record NextMeasurement(String run, String test, String settles, double la
                             told.add(List.of(id, one.test().kind(), one.test().samples())));
         }
         List<NextMeasurement> all = new ArrayList<>();
+        List<NextMeasurement> unrecorded = new ArrayList<>();
         for (RunReview run : review.runs()) {
             // with a stop open the balance itself is in doubt, and its own action comes first
             if (!run.has(Severity.STOP)) {
                 run.nextTests().stream()
                         .filter(test -> !told.contains(List.of(run.id(), test.kind(), test.samples())))
                         .forEach(test -> all.add(of(run, test, numbers)));
-                ofClosures(run, numbers, all);
+                ofClosures(run, numbers, all, unrecorded);
             }
         }
+        ofUnrecorded(unrecorded, numbers).forEach(all::add);
         return Stream.concat(first.stream(), ranked(all)).limit(most).toList();
+    }
+
+    /** Runs without a workup are told of together: a list that has none would say the same of each of its rows. */
+    private static Stream<NextMeasurement> ofUnrecorded(List<NextMeasurement> each, ReadableNumbers numbers) {
+        if (each.size() < 2) {
+            return each.stream();
+        }
+        double grams = each.stream().mapToDouble(NextMeasurement::grams).sum();
+        return Stream.of(new NextMeasurement(
+                each.size() + " runs",
+                each.get(0).test(),
+                "nothing of their workup is recorded; up to " + numbers.most(grams) + SPACE + "g may be there",
+                0,
+                grams));
     }
 
     private static Stream<NextMeasurement> ranked(List<NextMeasurement> all) {
@@ -121,7 +137,8 @@ public record NextMeasurement(String run, String test, String settles, double la
                 : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
     }
 
-    private static void ofClosures(RunReview run, ReadableNumbers numbers, List<NextMeasurement> all) {
+    private static void ofClosures(
+            RunReview run, ReadableNumbers numbers, List<NextMeasurement> all, List<NextMeasurement> unrecorded) {
         Set<String> told = new HashSet<>();
         Set<String> tested = run.nextTests().stream()
                 .flatMap(t -> t.samples().stream())
@@ -130,14 +147,17 @@ public record NextMeasurement(String run, String test, String settles, double la
         for (Closure closure : run.tally().closures()) {
             for (Closure.Candidate candidate : closure.candidates()) {
                 if (!tested.contains(candidate.place()) && told.add(candidate.settledBy())) {
-                    all.add(new NextMeasurement(
-                            run.id(),
-                            candidate.settledBy(),
-                            numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE + "g is unaccounted; "
-                                    + candidate.place() + " may hold up to "
-                                    + numbers.most(candidate.highGrams()) + SPACE + "g",
-                            0,
-                            candidate.highGrams()));
+                    boolean workup = candidate.place().equals(Closure.workupOf(run.id()));
+                    (workup ? unrecorded : all)
+                            .add(new NextMeasurement(
+                                    run.id(),
+                                    candidate.settledBy(),
+                                    numbers.significant(Math.abs(closure.unaccountedGrams()), 2) + SPACE
+                                            + "g is unaccounted; "
+                                            + candidate.place() + " may hold up to "
+                                            + numbers.most(candidate.highGrams()) + SPACE + "g",
+                                    0,
+                                    candidate.highGrams()));
                 }
             }
         }

@@ -111,17 +111,21 @@ public final class PlanSection {
                 .ifPresent(d -> care.add("agent " + Figures.significant(d.leastGrams(), 2) + " to "
                         + Figures.significant(d.mostGrams(), 2) + " g (" + d.assumption() + ")"));
         planned.splits().forEach(s -> care.add(split(s)));
-        double portions = step.portionCount();
+        double portions = step.added().portionCount();
         String operation = step.operation().map(Step.Operation::word).orElse("");
         add(
                 "step",
                 step.number() + " " + operation,
-                String.join(" + ", step.from()) + (step.material().isBlank() ? "" : " with " + step.material())
+                String.join(" + ", step.from())
+                        + (step.added().material().isBlank()
+                                ? ""
+                                : " with " + step.added().material())
                         + (portions == 1 ? "" : ", " + Figures.significant(portions, 3) + " portions") + " gives "
                         + String.join(", ", step.gives()),
                 none(
                         Optional.empty(),
-                        step.volumeMillilitres()
+                        step.added()
+                                .volumeMillilitres()
                                 .entered()
                                 .map(v -> Cell.of(v.value()))
                                 .orElse(none())),

@@ -12,6 +12,7 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.amounts.YieldBasis;
+import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.CompositeSample;
 import workuptally.tally.balance.CompositeSamples;
 import workuptally.tally.layers.LayerTally;
@@ -29,6 +30,7 @@ import workuptally.tally.layers.LayerTally;
  *     is isolated, a layer that was not assayed
  * @param keptGrams found in layers that still exist, g
  * @param notAssayed number of kept layers in which a wanted product was not looked for
+ * @param worst the balance of the run that is furthest from closing
  */
 public record Recovery(
         String run,
@@ -38,7 +40,8 @@ public record Recovery(
         double atMostGrams,
         boolean isRestOpen,
         double keptGrams,
-        int notAssayed) {
+        int notAssayed,
+        Optional<Closure> worst) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
     public static List<Recovery> of(Review review) {
         List<Recovery> lines = new ArrayList<>();
@@ -68,7 +71,8 @@ public record Recovery(
                 grams(run, true).orElse(0.0),
                 lotOpen || nothingYet && (notAssayed > 0 || run.decisions().isEmpty()),
                 keptGrams(run),
-                notAssayed);
+                notAssayed,
+                Closure.worst(run.tally().closures()));
     }
 
     private static double theoryGrams(RunReview run) {

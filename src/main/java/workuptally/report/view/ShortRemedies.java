@@ -43,6 +43,43 @@ final class ShortRemedies {
             Map.entry(FindingCode.LAYERS_NOT_ASSAYED, "Assay what nobody assayed, together where it may be mixed: %s"),
             Map.entry(FindingCode.LAYER_WAITS, "Keep until the open question of the run is settled: %s"));
 
+    /** What to do about entries that were not read, or that contradict each other. */
+    private static final Map<FindingCode, String> OF_ENTRIES = Map.ofEntries(
+            Map.entry(FindingCode.STEP_AMOUNT_MISSING, "Enter how much goes in, else nothing judges the fill: %s"),
+            Map.entry(
+                    FindingCode.LAYER_DENSITY_IMPOSSIBLE, "Weigh and measure again, such a density does not exist: %s"),
+            Map.entry(FindingCode.NET_AGAINST_WEIGHING, "Correct the net or the weighing, they disagree: %s"),
+            Map.entry(FindingCode.ASSAYS_DISAGREE, "Repeat the assays that disagree: %s"),
+            Map.entry(FindingCode.COMPOSITE_DISAGREES, "Repeat the composite or the single assays, they disagree: %s"),
+            Map.entry(FindingCode.VALUE_IMPOSSIBLE, "Correct the impossible value: %s"),
+            Map.entry(FindingCode.UNIT_UNKNOWN, "Correct the unit: %s"),
+            Map.entry(FindingCode.UNIT_WRONG, "Correct the unit: %s"),
+            Map.entry(FindingCode.UNIT_MISSING, "Enter the unit: %s"),
+            Map.entry(FindingCode.UNIT_CONTRADICTION, "Say which of two units holds: %s"),
+            Map.entry(FindingCode.ROW_SHIFTED, "Put the cells of the row under their headings: %s"),
+            Map.entry(FindingCode.SHOWN_OTHERWISE, "Enter the figure that is meant, the cell shows another: %s"),
+            Map.entry(FindingCode.PERCENT_CELL_TOO_LARGE, "Correct the percentage: %s"),
+            Map.entry(FindingCode.STRUCK_OUT, "Say whether what is struck out counts, or enter what does: %s"),
+            Map.entry(FindingCode.KEY_MISSING, "Give the row its label, it is not read: %s"),
+            Map.entry(FindingCode.RUN_MISSING, "Enter the run of the row, it is not read: %s"),
+            Map.entry(FindingCode.RUN_UNKNOWN, "Correct the run, or enter it under Runs: %s"),
+            Map.entry(FindingCode.RUN_DUPLICATE, "Give each of two runs its own id: %s"),
+            Map.entry(FindingCode.RUNS_EMPTY, "Enter a run under Runs"),
+            Map.entry(FindingCode.PRODUCT_DUPLICATE, "Give each of two products its own name: %s"),
+            Map.entry(FindingCode.PRODUCT_UNKNOWN, "Correct the product, or enter it under Products: %s"),
+            Map.entry(FindingCode.SKELETON_PARTNER_UNKNOWN, "Correct the partner, or enter it under Charges: %s"),
+            Map.entry(FindingCode.OPERATION_MISSING, "Enter the operation of the step: %s"),
+            Map.entry(FindingCode.LAYER_DUPLICATE, "Give each of two layers its own label: %s"),
+            Map.entry(FindingCode.VESSEL_DUPLICATE, "Say which of two tares of one vessel holds: %s"),
+            Map.entry(FindingCode.LOT_DUPLICATE, "Give each of two lots its own label: %s"),
+            Map.entry(FindingCode.LOT_ROWS_DIFFER, "Make the rows of the lot agree, or make them two lots: %s"),
+            Map.entry(FindingCode.GROSS_BELOW_TARE, "Weigh again, gross is below tare: %s"),
+            Map.entry(FindingCode.CONTAINER_DUPLICATE, "Give each of two containers its own id: %s"),
+            Map.entry(FindingCode.CONTAINER_UNKNOWN, "Correct the container, or enter it under Containers: %s"),
+            Map.entry(FindingCode.LIST_AMOUNTS_MISSING, "Say in the headings file where the amounts stand: %s"),
+            Map.entry(FindingCode.LIST_HEADING_MISSING, "Correct the headings file, the list lacks a heading: %s"),
+            Map.entry(FindingCode.HEADING_MISSING, "Add the heading that the table needs: %s"));
+
     /** The same in half a line, for runs that have not begun and may ask for several things at once. */
     private static final Map<FindingCode, String> BEFORE_THE_START = Map.of(
             FindingCode.FUNNEL_OVERFULL, "more loads or a larger funnel",
@@ -61,6 +98,6 @@ final class ShortRemedies {
 
     /** The line for a code; empty for one that has none. */
     static Optional<String> of(FindingCode code) {
-        return Optional.ofNullable(BY_CODE.get(code));
+        return Optional.ofNullable(BY_CODE.getOrDefault(code, OF_ENTRIES.get(code)));
     }
 }

@@ -291,9 +291,14 @@ final class UrgentActions {
             return each.length() <= room ? each : RunNames.listed(UrgentItem.runs(items));
         }
         List<String> subjects = items.get(0).subjects();
-        return subjects.isEmpty()
-                ? items.get(0).findings().get(0).place().inWords()
-                : Words.listed(subjects, ", ", stop ? Integer.MAX_VALUE : room, more -> more + " others");
+        if (subjects.isEmpty()) {
+            List<String> places = items.get(0).findings().stream()
+                    .map(f -> f.place().inWords())
+                    .distinct()
+                    .toList();
+            return Words.listed(places, ", ", room, more -> Words.count(more, "more cell"));
+        }
+        return Words.listed(subjects, ", ", stop ? Integer.MAX_VALUE : room, more -> more + " others");
     }
 
     /** A finding without a line of its own: its code as words. */

@@ -52,9 +52,9 @@ public record WasteBars(String title, List<Bar> bars) {
         return new WasteBars(
                 "Layers by stream, week of " + last.monday() + ": " + kilograms(last.grams(), numbers)
                         + (before.size() == 1
-                                ? "; upright line: the week before with runs, "
-                                : "; upright line: mean of the " + before.size() + " weeks before with runs, ")
-                        + kilograms(mean, numbers),
+                                ? " (line: the week before, "
+                                : " (line: mean of " + before.size() + " weeks before, ")
+                        + kilograms(mean, numbers) + ")",
                 few(bars, most));
     }
 

@@ -7,7 +7,6 @@ import java.util.Set;
 import workuptally.material.Part;
 import workuptally.model.Charge;
 import workuptally.model.Run;
-import workuptally.model.Step;
 import workuptally.reference.Reactivity;
 import workuptally.reference.ReactivityPair;
 
@@ -23,7 +22,7 @@ public final class AcidGases {
         Set<String> names = new LinkedHashSet<>();
         run.charges().stream().map(Charge::material).forEach(names::add);
         run.orderedSteps().stream()
-                .map(Step::material)
+                .map(s -> s.added().material())
                 .filter(m -> !m.isBlank())
                 .forEach(names::add);
         Reactivity reactivity = substances.reference().reactivity();

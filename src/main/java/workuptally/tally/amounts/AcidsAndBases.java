@@ -57,10 +57,10 @@ public final class AcidsAndBases {
     private Equivalents ofMaterial(Charge charge) {
         Part part = part(charge);
         Optional<MaterialRow> row = part.row();
-        double acid = row.map(MaterialRow::acidMolesPerMole)
+        double acid = row.map(r -> r.behaviour().acidMolesPerMole())
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
-        double base = row.map(MaterialRow::baseMolesPerMole)
+        double base = row.map(r -> r.behaviour().baseMolesPerMole())
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
         if (acid > 0 && (part.isDestroyedByWater() || part.classes().contains(ACID))) {
@@ -86,7 +86,7 @@ public final class AcidsAndBases {
     /** Gases that water sets free from a charge, with a known amount of each. */
     public List<MaterialRow.Gas> gasesWithWater(Charge charge) {
         return part(charge).row().stream()
-                .flatMap(row -> row.gases().stream())
+                .flatMap(row -> row.behaviour().gases().stream())
                 .filter(gas -> gas.with().isEmpty() && gas.molesPerMole().isPresent())
                 .toList();
     }
@@ -106,7 +106,7 @@ public final class AcidsAndBases {
         }
         Equivalents perMole = perMole(solute.get());
         Optional<Double> typed =
-                addition.step().molarityMolesPerLitre().entered().map(Entered::value);
+                addition.step().added().molarityMolesPerLitre().entered().map(Entered::value);
         double ofWash = perMole.acid() > 0
                 ? wash.get().acidMillimolesPerMillilitre().orElse(0) / perMole.acid()
                 : perMole.base() > 0 ? wash.get().baseMillimolesPerMillilitre().orElse(0) / perMole.base() : 0;

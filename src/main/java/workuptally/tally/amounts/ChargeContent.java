@@ -6,6 +6,7 @@ import workuptally.chemistry.IllegalFormulaException;
 import workuptally.material.Strength;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
+import workuptally.measure.StandardUncertainty;
 import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
@@ -16,12 +17,12 @@ import workuptally.reference.Wash;
 /** What a charge holds: its density and its content by mass, as typed, by the reference data or by its name. */
 final class ChargeContent {
     private final Readings readings;
-    private final Limits limits;
+    private final InstrumentUncertainty uncertainty;
     private final Substances substances;
 
     ChargeContent(Readings readings, Limits limits, Substances substances) {
         this.readings = readings;
-        this.limits = limits;
+        this.uncertainty = new InstrumentUncertainty(limits);
         this.substances = substances;
     }
 
@@ -29,22 +30,34 @@ final class ChargeContent {
     Optional<MeasuredValue> density(Charge charge) {
         Field density = charge.densityGramsPerMillilitre();
         if (density.entered().isPresent()) {
-            return Optional.of(readings.exact(density.entered().get().value()));
+            return Optional.of(typedDensity(charge, density.entered().get()));
         }
         OptionalDouble known = density.isUnreadable() ? OptionalDouble.empty() : listedDensity(charge);
         if (known.isEmpty()) {
             return Optional.empty();
         }
-        double uncertainty = substances.densityUncertaintyGramsPerMillilitre(charge.material());
+        double listed = substances.densityUncertaintyGramsPerMillilitre(charge.material());
         return Optional.of(
-                uncertainty == 0
+                listed == 0
                         ? readings.exact(known.getAsDouble())
                         : readings.enter(
                                 "density of " + charge.material() + " by the reference data",
                                 "g/mL",
                                 known.getAsDouble(),
-                                uncertainty,
+                                listed,
                                 () -> "liquids.csv"));
+    }
+
+    /** Exact, but for what was typed with it: {@code 0.91 ± 0.02}. */
+    private MeasuredValue typedDensity(Charge charge, Entered density) {
+        return density.halfWidth() == 0
+                ? readings.exact(density.value())
+                : readings.enter(
+                        "density of " + charge.material(),
+                        "g/mL",
+                        density.value(),
+                        StandardUncertainty.rectangular(density.halfWidth()),
+                        () -> density.place().inWords());
     }
 
     /** By the name of the charge, else as a solution in water of the strength that its assay tells: {@code phosphoric acid}, 85 %. */
@@ -59,9 +72,9 @@ final class ChargeContent {
     /** Content by mass of what was charged, as a fraction: by assay, else by its name, else taken as pure. */
     MeasuredValue assayFraction(Charge charge) {
         Optional<Entered> assay = charge.assayPercent().entered();
+        double stated = uncertainty.statedFraction(charge.assayUncertaintyPercent(), Limit.CHARGE_ASSAY);
         double relative =
-                charge.assayUncertaintyPercent().entered().map(Entered::value).orElse(limits.value(Limit.CHARGE_ASSAY))
-                        / 100;
+                assay.map(a -> InstrumentUncertainty.widenedBySpan(a, stated)).orElse(stated);
         OptionalDouble byName = assay.isPresent() ? OptionalDouble.empty() : percentByName(charge);
         double fraction = assay.map(Entered::value).orElse(byName.orElse(100.0)) / 100;
         return readings.enter(

@@ -212,12 +212,17 @@ public final class Contents {
         }
         boolean about =
                 residue.get().qualifier() == Qualifier.ABOUT || aliquot.get().qualifier() == Qualifier.ABOUT;
+        double strength = residue.get().value() / aliquot.get().value();
+        double span = residue.get().halfWidth() / aliquot.get().value()
+                + strength * aliquot.get().halfWidth() / aliquot.get().value();
         return Optional.of(new Entered(
                 new Field.Figure(
-                        residue.get().value() / aliquot.get().value(),
+                        strength,
                         about ? Qualifier.ABOUT : residue.get().qualifier(),
                         residue.get().decimals(),
-                        residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL"),
+                        residue.get().asTyped() + " mg / " + aliquot.get().asTyped() + " mL",
+                        true,
+                        span),
                 residue.get().row(),
                 residue.get().heading()));
     }

@@ -4,6 +4,7 @@ import workuptally.measure.StandardUncertainty;
 import workuptally.model.Amount;
 import workuptally.model.Assay;
 import workuptally.model.Dimension;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
 import workuptally.model.Limit;
@@ -62,7 +63,10 @@ public final class InstrumentUncertainty {
     /** A net mass by difference, by the most decimals seen in the pair; wider where one of them was entered as {@code ca.}; u in g. */
     double netMassGrams(Entered gross, Entered tare) {
         double weighing = massGrams(Math.max(decimals(gross), decimals(tare)));
-        return Math.max(widened(gross, weighing), widened(tare, weighing));
+        double wider = Math.max(widened(gross, weighing), widened(tare, weighing));
+        return gross.halfWidth() > 0 && tare.halfWidth() > 0
+                ? Math.hypot(widened(gross, weighing), widened(tare, weighing))
+                : wider;
     }
 
     /**
@@ -115,11 +119,7 @@ public final class InstrumentUncertainty {
 
     /** Relative standard uncertainty of a lot's assay in the Isolated table, as a fraction: as typed, else that of any other method. */
     public double assayFraction(Lot lot, Entered assay) {
-        double percent = lot.relativeStandardUncertaintyPercent()
-                .entered()
-                .map(Entered::value)
-                .orElse(limits.value(Limit.ASSAY_OTHER));
-        return widenedFraction(assay, percent / 100);
+        return widenedFraction(assay, statedFraction(lot.relativeStandardUncertaintyPercent(), Limit.ASSAY_OTHER));
     }
 
     /** Share of the relative variance that results of one calibration have in common, 0 to 1. */
@@ -138,9 +138,16 @@ public final class InstrumentUncertainty {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
+    /** A relative standard uncertainty widened by what the number itself spans. */
+    static double widenedBySpan(Entered number, double fraction) {
+        return number.halfWidth() > 0 && number.value() > 0
+                ? Math.hypot(fraction, StandardUncertainty.rectangular(number.halfWidth()) / number.value())
+                : fraction;
+    }
+
     private double widenedFraction(Entered number, double fraction) {
-        if (number.qualifier() == Qualifier.RANGE && number.value() > 0) {
-            return Math.hypot(fraction, StandardUncertainty.rectangular(number.halfWidth()) / number.value());
+        if (number.halfWidth() > 0 && number.value() > 0) {
+            return widenedBySpan(number, fraction);
         }
         return number.qualifier() == Qualifier.ABOUT
                 ? Math.max(fraction, limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100)
@@ -149,13 +156,44 @@ public final class InstrumentUncertainty {
 
     /** Relative standard uncertainty of an assay, as a fraction: as typed, else by its method. */
     public double assayFraction(Assay assay) {
-        return assay.relativeStandardUncertaintyPercent()
-                        .entered()
-                        .map(Entered::value)
-                        .orElseGet(() -> limits.value(assay.method()
-                                .map(InstrumentUncertainty::limitOf)
-                                .orElse(Limit.ASSAY_OTHER)))
-                / 100;
+        return statedFraction(
+                assay.relativeStandardUncertaintyPercent(),
+                assay.method().map(InstrumentUncertainty::limitOf).orElse(Limit.ASSAY_OTHER));
+    }
+
+    /**
+     * A relative standard uncertainty as a fraction: as stated, the upper end of a range; blank, the usual one. One that cannot be read
+     * ({@code ?}, {@code > 3}) may have been meant larger than usual and counts as that of a number entered as {@code ca.} at least.
+     *
+     * @param statedPercent what was stated, %
+     * @param usual the limit for a blank cell, %
+     */
+    double statedFraction(Field statedPercent, Limit usual) {
+        double percent = statedPercent.entered().isPresent()
+                ? upperEnd(statedPercent.entered().get())
+                : statedPercent.isUnreadable()
+                        ? Math.max(limits.value(usual), limits.value(Limit.ABOUT_VOLUME_RELATIVE))
+                        : limits.value(usual);
+        return percent / 100;
+    }
+
+    /**
+     * Standard uncertainty of a volume: as stated beside it and by what the volume itself spans; where none is stated, the usual one; where
+     * it cannot be read, that of a volume entered as {@code ca.} at least; mL.
+     *
+     * @param stated standard uncertainty as stated, mL
+     * @param usualMillilitres for a blank cell
+     */
+    public double statedVolumeMillilitres(Field stated, Entered volume, double usualMillilitres) {
+        if (stated.entered().isPresent()) {
+            return Math.hypot(upperEnd(stated.entered().get()), StandardUncertainty.rectangular(volume.halfWidth()));
+        }
+        double rough = limits.value(Limit.ABOUT_VOLUME_RELATIVE) / 100 * Math.abs(volume.value());
+        return stated.isUnreadable() ? Math.max(usualMillilitres, rough) : usualMillilitres;
+    }
+
+    private static double upperEnd(Entered uncertainty) {
+        return uncertainty.value() + uncertainty.halfWidth();
     }
 
     private static Limit limitOf(Assay.Method method) {
@@ -171,7 +209,7 @@ public final class InstrumentUncertainty {
     }
 
     private double widened(Entered number, double standardUncertainty) {
-        if (number.qualifier() == Qualifier.RANGE) {
+        if (number.halfWidth() > 0) {
             return Math.hypot(standardUncertainty, StandardUncertainty.rectangular(number.halfWidth()));
         }
         double relative = switch (number.qualifier()) {

@@ -1,5 +1,6 @@
 package workuptally.tally.amounts;
 
+import java.util.List;
 import java.util.Optional;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
@@ -42,16 +43,22 @@ public final class NmrPurity {
         if (!(ratio * standardMass / sampleMass > 0)) {
             return Optional.empty();
         }
-        double relative = assay.relativeStandardUncertaintyPercent()
-                        .entered()
-                        .map(Entered::value)
-                        .orElse(limits.value(Limit.ASSAY_QNMR))
-                / 100;
+        double relative = new InstrumentUncertainty(limits)
+                .statedFraction(assay.relativeStandardUncertaintyPercent(), Limit.ASSAY_QNMR);
+        for (Field typed : List.of(
+                assay.substanceIntegral(),
+                assay.standardIntegral(),
+                assay.standardPurityPercent(),
+                assay.standardMassMilligrams(),
+                assay.sampleMassMilligrams())) {
+            relative = InstrumentUncertainty.widenedBySpan(typed.entered().orElseThrow(), relative);
+        }
+        double spectrumFraction = relative;
         MeasuredValue spectrum = readings.enter(
                 "internal-standard NMR of " + assay.sample(),
                 "1",
                 ratio,
-                relative * ratio,
+                spectrumFraction * ratio,
                 () -> assay.row().at("Substance integral").inWords());
         return Optional.of(spectrum.times(weighing(assay, "standard", standardMass, "Standard mass"))
                 .over(weighing(assay, "sample", sampleMass, "Sample mass")));

@@ -118,13 +118,18 @@ public record RunMaterial(String written, Material material, boolean own, boolea
                             charge.row().at("Material")));
         }
         for (Step step : run.orderedSteps()) {
-            Material material = substances.material(step.material());
-            boolean own = material.state() != State.LISTED && products.contains(plain(step.material()));
-            boolean liquid = step.volumeMillilitres().entered().isPresent();
+            Material material = substances.material(step.added().material());
+            boolean own = material.state() != State.LISTED
+                    && products.contains(plain(step.added().material()));
+            boolean liquid = step.added().volumeMillilitres().entered().isPresent();
             add(
                     materials,
                     new RunMaterial(
-                            step.material(), material, own, liquid, step.row().at("Material")));
+                            step.added().material(),
+                            material,
+                            own,
+                            liquid,
+                            step.row().at("Material")));
         }
         return new ArrayList<>(materials.values());
     }

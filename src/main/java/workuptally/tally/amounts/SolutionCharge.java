@@ -7,6 +7,7 @@ import workuptally.material.Strength;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
 import workuptally.model.Charge;
+import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
@@ -18,12 +19,12 @@ import workuptally.model.Place;
  */
 final class SolutionCharge {
     private final Readings readings;
-    private final Limits limits;
+    private final InstrumentUncertainty uncertainty;
     private final Substances substances;
 
     SolutionCharge(Readings readings, Limits limits, Substances substances) {
         this.readings = readings;
-        this.limits = limits;
+        this.uncertainty = new InstrumentUncertainty(limits);
         this.substances = substances;
     }
 
@@ -120,12 +121,12 @@ final class SolutionCharge {
     }
 
     private double relativeUncertainty(Charge charge, boolean titrated) {
-        return charge.titreUncertaintyPercent()
-                        .entered()
-                        .filter(u -> titrated)
-                        .map(Entered::value)
-                        .orElse(limits.value(Limit.TITRE))
-                / 100;
+        double stated = uncertainty.statedFraction(
+                titrated ? charge.titreUncertaintyPercent() : Field.NoNumber.BLANK, Limit.TITRE);
+        return (titrated ? charge.titreMolesPerLitre() : charge.molarityMolesPerLitre())
+                .entered()
+                .map(strength -> InstrumentUncertainty.widenedBySpan(strength, stated))
+                .orElse(stated);
     }
 
     private static OptionalDouble byLabel(Charge charge, MeasuredValue millilitres) {

@@ -78,6 +78,11 @@ public record Closure(
                 candidates);
     }
 
+    /** Where the rest of a run is looked for of whose workup nothing was recorded. */
+    public static String workupOf(String run) {
+        return "the workup of " + run;
+    }
+
     /** The one of a run's balances that its reader has to know of: by verdict, then by what is unaccounted for; empty where there is none. */
     public static Optional<Closure> worst(List<Closure> closures) {
         return closures.stream()

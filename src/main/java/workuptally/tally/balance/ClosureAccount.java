@@ -219,9 +219,9 @@ public final class ClosureAccount {
                         Closure.Looked.BOUNDED)));
         if (!run.recordsWorkup()) {
             unknowns.add(new Unknown(
-                    "the workup of " + run.id(),
+                    Closure.workupOf(run.id()),
                     "neither steps nor layers of it are recorded",
-                    "enter its layers in Layers, and assay them",
+                    "enter the layers in Layers, and assay them",
                     Closure.Looked.NOWHERE));
         }
         return unknowns;

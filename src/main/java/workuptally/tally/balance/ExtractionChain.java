@@ -40,9 +40,10 @@ public final class ExtractionChain {
         return step.from().size() == 1
                 ? graph.givenBy(step.from().get(0))
                         .filter(s -> s != step
-                                && s.givesAqueous().contains(step.from().get(0)))
+                                && s.given().aqueous().contains(step.from().get(0)))
                         .filter(materials::isOrganic)
-                        .filter(s -> s.volumeMillilitres()
+                        .filter(s -> s.added()
+                                        .volumeMillilitres()
                                         .entered()
                                         .map(Entered::value)
                                         .orElse(0.0)
@@ -56,7 +57,7 @@ public final class ExtractionChain {
         double share = 1;
         for (Step step : earlier) {
             double pH = step.pHAfter().entered().map(Entered::value).orElse(layerPH);
-            double volume = step.givesAqueous().stream()
+            double volume = step.given().aqueous().stream()
                     .flatMap(label -> layers.stream().filter(l -> l.label().equals(label)))
                     .flatMap(l -> l.volumeMillilitres().stream())
                     .mapToDouble(MeasuredValue::value)
@@ -64,9 +65,9 @@ public final class ExtractionChain {
                     .orElse(layerMillilitres);
             share *= Extraction.fractionLeft(
                     partition.distributionRatio(pH) * factor,
-                    step.volumeMillilitres().entered().orElseThrow().value(),
+                    step.added().volumeMillilitres().entered().orElseThrow().value(),
                     volume,
-                    (int) Math.round(step.portionCount()));
+                    (int) Math.round(step.added().portionCount()));
         }
         return share;
     }

@@ -73,7 +73,8 @@ public final class Pooling {
         return !between
                 && run.steps().stream()
                         .filter(s -> s.gives().contains(layer.label()))
-                        .noneMatch(s -> s.emulsion()
+                        .noneMatch(s -> s.funnel()
+                                .emulsion()
                                 .filter(e -> e == Step.Emulsion.PERSISTENT)
                                 .isPresent());
     }
@@ -127,7 +128,7 @@ public final class Pooling {
         return run.layer(label)
                 .flatMap(l -> l.pH().entered())
                 .or(() -> run.steps().stream()
-                        .filter(s -> s.givesAqueous().contains(label))
+                        .filter(s -> s.given().aqueous().contains(label))
                         .flatMap(s -> s.pHAfter().entered().stream())
                         .findFirst())
                 .map(Entered::value);
@@ -138,8 +139,8 @@ public final class Pooling {
         Map<String, Present> all = new LinkedHashMap<>();
         meetings.in(label).forEach(p -> all.put(p.name(), p));
         run.steps().stream()
-                .filter(s -> s.gives().contains(label) && !s.material().isBlank())
-                .flatMap(s -> substances.material(s.material()).parts().stream())
+                .filter(s -> s.gives().contains(label) && !s.added().material().isBlank())
+                .flatMap(s -> substances.material(s.added().material()).parts().stream())
                 .forEach(p -> all.putIfAbsent(
                         p.name(),
                         new Present(p.name(), p, p.membership(), Present.Share.TRACE, OptionalDouble.empty(), false)));

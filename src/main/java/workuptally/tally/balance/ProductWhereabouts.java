@@ -169,7 +169,7 @@ public final class ProductWhereabouts implements Whereabouts {
 
     private static boolean isLost(LayerTally layer) {
         return layer.entry()
-                .flatMap(Layer::status)
+                .flatMap(l -> l.custody().status())
                 .filter(s -> s == Layer.Status.LOST)
                 .isPresent();
     }

@@ -194,7 +194,7 @@ public final class RouteAccount {
     private boolean comesFromOrganic(String label) {
         return graph.parents(label).stream()
                 .anyMatch(parent -> graph.givenBy(parent)
-                        .filter(s -> s.givesOrganic().contains(parent))
+                        .filter(s -> s.given().organic().contains(parent))
                         .isPresent());
     }
 
@@ -221,17 +221,21 @@ public final class RouteAccount {
     private Optional<Route> byPartition(LayerTally layer, Content content) {
         Optional<Step> step = graph.givenBy(layer.label()).filter(s -> materials.isOrganic(s));
         Optional<PartitionModel> partition =
-                step.flatMap(s -> PartitionModel.of(product(content), s.material(), materials));
+                step.flatMap(s -> PartitionModel.of(product(content), s.added().material(), materials));
         Optional<Entered> pH = ProductInWater.pH(layer);
         if (partition.isEmpty() || (pH.isEmpty() && partition.get().isIonisable())) {
             return Optional.empty();
         }
-        double portionMillilitres =
-                step.get().volumeMillilitres().entered().map(Entered::value).orElse(0.0);
+        double portionMillilitres = step.get()
+                .added()
+                .volumeMillilitres()
+                .entered()
+                .map(Entered::value)
+                .orElse(0.0);
         if (portionMillilitres <= 0) {
             return Optional.empty();
         }
-        int portions = (int) Math.round(step.get().portionCount());
+        int portions = (int) Math.round(step.get().added().portionCount());
         double reading = pH.map(Entered::value).orElse(NEUTRAL_PH);
         double volume = layer.volumeMillilitres().orElseThrow().value();
         double shift = Math.pow(10, partition.get().isIonisable() ? substances.value(Threshold.PH_READING) : 0);

@@ -43,9 +43,10 @@ public final class ContactAccount {
     private Contact contact(Step step, int portion, double millilitres, Optional<StepReaction> gas) {
         double limit = limits.value(gas.isPresent() ? Limit.FUNNEL_FILL_WITH_GAS : Limit.FUNNEL_FILL) / 100;
         int loads = (int) Math.max(
-                1, Math.round(step.loads().entered().map(Entered::value).orElse(1.0)));
+                1,
+                Math.round(step.funnel().loads().entered().map(Entered::value).orElse(1.0)));
         Optional<Double> recorded =
-                step.funnelMillilitres().entered().map(Entered::value).filter(v -> v > 0);
+                step.funnel().millilitres().entered().map(Entered::value).filter(v -> v > 0);
         double funnel = recorded.orElseGet(() -> smallestThatFits(millilitres / loads, limit));
         return new Contact(
                 step,

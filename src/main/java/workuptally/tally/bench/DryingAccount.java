@@ -35,7 +35,8 @@ public final class DryingAccount {
         List<DriedLayer> dried = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             boolean dries = step.operation().filter(o -> o == Operation.DRY).isPresent();
-            Optional<DryingAgent> agent = dries ? substances.dryingAgent(step.material()) : Optional.empty();
+            Optional<DryingAgent> agent =
+                    dries ? substances.dryingAgent(step.added().material()) : Optional.empty();
             Optional<Double> grams = cakeContents.agentGrams(step);
             double water = agent.isPresent() ? cakeContents.waterToBindGrams(step) : 0;
             if (water > 0 && grams.isPresent()) {

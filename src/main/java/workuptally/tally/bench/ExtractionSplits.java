@@ -42,12 +42,12 @@ final class ExtractionSplits {
     List<ExtractionSplit> of(Step step) {
         List<ExtractionSplit> splits = new ArrayList<>();
         Optional<LayerFlow.Phases> phases = flow.phases(step).filter(p -> isExtraction(step));
-        Optional<Double> each = step.volumeMillilitres().entered().map(Entered::value);
+        Optional<Double> each = step.added().volumeMillilitres().entered().map(Entered::value);
         if (phases.isEmpty() || each.isEmpty() || each.get() <= 0) {
             return splits;
         }
         boolean organicAdded = materials.isOrganic(step);
-        int portions = (int) Math.max(1, Math.round(step.portionCount()));
+        int portions = (int) Math.max(1, Math.round(step.added().portionCount()));
         double total = portions * each.get();
         double extracting =
                 (organicAdded ? phases.get().organic() : phases.get().aqueous()).millilitres();
@@ -56,7 +56,7 @@ final class ExtractionSplits {
             return splits;
         }
         Optional<String> solvent = organicAdded
-                ? Optional.of(step.material())
+                ? Optional.of(step.added().material())
                 : solventOf(phases.get().organic());
         for (Product product : run.products()) {
             Optional<PartitionModel> model =

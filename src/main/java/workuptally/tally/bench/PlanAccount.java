@@ -127,8 +127,9 @@ public final class PlanAccount {
     }
 
     private Optional<DryingNeed> drying(Step step) {
-        Optional<DryingAgent> agent =
-                isOperation(step, Operation.DRY) ? substances.dryingAgent(step.material()) : Optional.empty();
+        Optional<DryingAgent> agent = isOperation(step, Operation.DRY)
+                ? substances.dryingAgent(step.added().material())
+                : Optional.empty();
         double water = agent.isPresent() ? drying.waterToBindGrams(step) : 0;
         return water <= 0
                 ? Optional.empty()
@@ -160,7 +161,7 @@ public final class PlanAccount {
 
     /** What a filter keeps and what a still takes over is not followed in a plan: which label is which only the bench can tell. */
     private ExpectedLayer layer(String label, Step step) {
-        boolean followed = !step.givesOther().contains(label);
+        boolean followed = !step.given().other().contains(label);
         Ingredients mixture =
                 followed ? withReactants(flow.withoutUndissolvedAgents(flow.portion(label))) : Ingredients.EMPTY;
         Optional<Layer.Phase> phase = phase(label, step);
@@ -209,10 +210,10 @@ public final class PlanAccount {
     }
 
     private Optional<Layer.Phase> phase(String label, Step step) {
-        if (step.givesOrganic().contains(label)) {
+        if (step.given().organic().contains(label)) {
             return Optional.of(Layer.Phase.ORGANIC);
         }
-        if (step.givesAqueous().contains(label)) {
+        if (step.given().aqueous().contains(label)) {
             return Optional.of(Layer.Phase.AQUEOUS);
         }
         return run.layer(label).flatMap(Layer::phase);

@@ -124,7 +124,7 @@ public final class PredictedContents {
             return OptionalDouble.empty();
         }
         Optional<PartitionModel> model =
-                PartitionModel.of(product.get(), step.get().material(), materials);
+                PartitionModel.of(product.get(), step.get().added().material(), materials);
         Optional<MeasuredValue> whole = theory.flatMap(t -> t.products().stream()
                 .filter(p -> p.product() == product.get())
                 .findFirst()
@@ -132,8 +132,12 @@ public final class PredictedContents {
         List<Step> earlier = chain.before(step.get());
         OptionalDouble pH = model.isPresent() ? pH(layer, model.get()) : OptionalDouble.empty();
         boolean apart = !mixed.contains(step.get()) && earlier.stream().noneMatch(mixed::contains);
-        double portion =
-                step.get().volumeMillilitres().entered().map(Entered::value).orElse(0.0);
+        double portion = step.get()
+                .added()
+                .volumeMillilitres()
+                .entered()
+                .map(Entered::value)
+                .orElse(0.0);
         if (model.isEmpty() || whole.isEmpty() || pH.isEmpty() || !apart || portion <= 0) {
             return OptionalDouble.empty();
         }
@@ -141,7 +145,7 @@ public final class PredictedContents {
         double factor = 1 / model.get().factor();
         double left =
                 Extraction.fractionLeft(model.get().distributionRatio(pH.getAsDouble()) * factor, portion, volume, (int)
-                        Math.round(step.get().portionCount()));
+                        Math.round(step.get().added().portionCount()));
         boolean followed = !model.get().isIonisable() && earlier.stream().allMatch(e -> isMeasured(e, layers));
         double before = followed ? chain.left(earlier, model.get(), pH.getAsDouble(), factor, volume) : 1;
         return OptionalDouble.of(whole.get().oneSidedUpperBound() * left * before);
@@ -149,7 +153,7 @@ public final class PredictedContents {
 
     /** True where the water that an extraction left was measured: without its volume the next one gets no credit for it. */
     private static boolean isMeasured(Step step, List<LayerTally> layers) {
-        return step.givesAqueous().stream()
+        return step.given().aqueous().stream()
                 .anyMatch(label -> layers.stream()
                         .anyMatch(l ->
                                 l.label().equals(label) && l.volumeMillilitres().isPresent()));

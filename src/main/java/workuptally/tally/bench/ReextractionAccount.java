@@ -139,13 +139,13 @@ public final class ReextractionAccount {
                 .filter(o -> o == Operation.EXTRACT || o == Operation.WASH || o == Operation.BACK_EXTRACT)
                 .isPresent();
         Optional<Double> own =
-                step.volumeMillilitres().entered().map(Entered::value).filter(v -> contact);
+                step.added().volumeMillilitres().entered().map(Entered::value).filter(v -> contact);
         return own.or(() -> run.orderedSteps().stream()
                         .filter(s -> s.operation()
                                 .filter(o -> o == Operation.EXTRACT)
                                 .isPresent())
                         .filter(materials::isOrganic)
-                        .flatMap(s -> s.volumeMillilitres().entered().stream())
+                        .flatMap(s -> s.added().volumeMillilitres().entered().stream())
                         .map(Entered::value)
                         .findFirst())
                 .orElseGet(() -> layer.volumeMillilitres().orElseThrow().value() / 2);
@@ -154,7 +154,7 @@ public final class ReextractionAccount {
     /** The solvent of the contact itself, else the run's extraction solvent, else another of its solvents that water does not mix with. */
     private Optional<String> solventOf(Step step) {
         if (materials.isOrganic(step)) {
-            return Optional.of(step.material());
+            return Optional.of(step.added().material());
         }
         List<String> extracts = organicMaterials(
                 s -> s.operation().filter(o -> o == Step.Operation.EXTRACT).isPresent());
@@ -173,15 +173,19 @@ public final class ReextractionAccount {
     }
 
     private List<String> organicMaterials(Predicate<Step> counts) {
-        return run.orderedSteps().stream().filter(counts).map(Step::material).toList();
+        return run.orderedSteps().stream()
+                .filter(counts)
+                .map(s -> s.added().material())
+                .toList();
     }
 
     /** D from a sample of the organic layer of the same contact: c(organic)/c(aqueous). */
     private Optional<Ratio> ownRatio(LayerTally layer, Content content, Step step) {
         for (LayerTally other : layers) {
-            boolean sampleOfOrganic = step.givesOrganic().contains(other.label())
+            boolean sampleOfOrganic = step.given().organic().contains(other.label())
                     || (other.aliquot()
-                            && graph.parents(other.label()).stream().anyMatch(step.givesOrganic()::contains));
+                            && graph.parents(other.label()).stream()
+                                    .anyMatch(step.given().organic()::contains));
             if (!sampleOfOrganic
                     || other.volumeMillilitres().filter(v -> v.value() > 0).isEmpty()) {
                 continue;

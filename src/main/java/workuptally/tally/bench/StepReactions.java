@@ -81,11 +81,11 @@ public final class StepReactions {
                 Equivalents wash = acidsAndBases.of(addition.get());
                 if (wash.base() > 0) {
                     baseWash(addition.get(), wash, waterBefore).ifPresent(reactions::add);
-                } else if (wash.acid() > 0 && !step.givesAqueous().isEmpty()) {
+                } else if (wash.acid() > 0 && !step.given().aqueous().isEmpty()) {
                     acidWash(addition.get(), wash).ifPresent(reactions::add);
                 }
             }
-            waterBefore |= !step.givesAqueous().isEmpty();
+            waterBefore |= !step.given().aqueous().isEmpty();
         }
         return reactions;
     }
@@ -116,7 +116,7 @@ public final class StepReactions {
 
     private static boolean bringsWater(Step step) {
         return step.operation().filter(o -> o == Operation.QUENCH).isPresent()
-                || !step.givesAqueous().isEmpty();
+                || !step.given().aqueous().isEmpty();
     }
 
     private Optional<StepReaction> baseWash(Addition addition, Equivalents wash, boolean waterBefore) {
@@ -177,7 +177,7 @@ public final class StepReactions {
 
     private Optional<StepReaction> acidWash(Addition addition, Equivalents wash) {
         double bases = 0;
-        for (String label : addition.step().givesAqueous()) {
+        for (String label : addition.step().given().aqueous()) {
             for (Content content : contents(label)) {
                 boolean isBase = run.product(content.substance())
                         .flatMap(p -> p.character())
@@ -212,7 +212,7 @@ public final class StepReactions {
 
     /** Charges of which no assay of the aqueous layers of a step tells how much came there. */
     private List<ChargeAmount> notMeasuredIn(Step step) {
-        Set<String> measured = step.givesAqueous().stream()
+        Set<String> measured = step.given().aqueous().stream()
                 .flatMap(label -> contents(label).stream())
                 .filter(c -> c.kind() == Content.Kind.MEASURED)
                 .map(c -> c.substance().toLowerCase(Locale.ROOT))
@@ -256,7 +256,7 @@ public final class StepReactions {
 
     private double measuredAcidMillimoles(Step step) {
         double millimoles = 0;
-        for (String label : step.givesAqueous()) {
+        for (String label : step.given().aqueous()) {
             for (Content content : contents(label)) {
                 if (acidsAndBases.isWeakAcid(content.substance()) && content.kind() == Content.Kind.MEASURED) {
                     millimoles +=
@@ -293,7 +293,8 @@ public final class StepReactions {
 
     private static int loads(Step step) {
         return (int) Math.max(
-                1, Math.round(step.loads().entered().map(Entered::value).orElse(1.0)));
+                1,
+                Math.round(step.funnel().loads().entered().map(Entered::value).orElse(1.0)));
     }
 
     private double litres(double millimoles) {

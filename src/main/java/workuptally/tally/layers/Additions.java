@@ -34,7 +34,7 @@ public final class Additions {
     public List<Addition> list() {
         List<Addition> additions = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
-            if (!step.material().isBlank()) {
+            if (!step.added().material().isBlank()) {
                 boolean purification = step.operation()
                                 .filter(o -> o == Step.Operation.CRYSTALLISE || o == Step.Operation.CHROMATOGRAPH)
                                 .isPresent()
@@ -42,36 +42,37 @@ public final class Additions {
                 Optional<MeasuredValue> read = volume(step);
                 Optional<MeasuredValue> mass = mass(step, read);
                 Optional<MeasuredValue> volume = read.or(() -> mass.flatMap(m -> volumeOfWeighed(step, m)));
-                additions.add(new Addition(step, step.material(), mass, volume, purification));
+                additions.add(new Addition(step, step.added().material(), mass, volume, purification));
             }
         }
         return additions;
     }
 
     private Optional<MeasuredValue> volume(Step step) {
-        return step.volumeMillilitres().entered().map(v -> {
+        return step.added().volumeMillilitres().entered().map(v -> {
             double each = uncertainty.layerVolumeMillilitres(v);
             return readings.enter(
-                    "volume of " + step.material() + " in step " + step.number(),
+                    "volume of " + step.added().material() + " in step " + step.number(),
                     "mL",
-                    v.value() * step.portionCount(),
-                    each * Math.sqrt(step.portionCount()),
+                    v.value() * step.added().portionCount(),
+                    each * Math.sqrt(step.added().portionCount()),
                     () -> v.place().inWords());
         });
     }
 
     private Optional<MeasuredValue> mass(Step step, Optional<MeasuredValue> volume) {
-        if (step.massGrams().isUnreadable() || step.densityGramsPerMillilitre().isUnreadable()) {
+        if (step.added().massGrams().isUnreadable()
+                || step.added().densityGramsPerMillilitre().isUnreadable()) {
             return Optional.empty();
         }
-        Optional<Entered> mass = step.massGrams().entered();
+        Optional<Entered> mass = step.added().massGrams().entered();
         if (mass.isPresent()) {
             double each = uncertainty.massGrams(mass.get());
             return Optional.of(readings.enter(
-                    "mass of " + step.material() + " in step " + step.number(),
+                    "mass of " + step.added().material() + " in step " + step.number(),
                     "g",
-                    mass.get().value() * step.portionCount(),
-                    each * Math.sqrt(step.portionCount()),
+                    mass.get().value() * step.added().portionCount(),
+                    each * Math.sqrt(step.added().portionCount()),
                     () -> mass.get().place().inWords()));
         }
         OptionalDouble density = density(step);
@@ -81,16 +82,16 @@ public final class Additions {
     /** Volume of a liquid that was weighed in; empty for a drying agent or an unreadable volume. */
     private Optional<MeasuredValue> volumeOfWeighed(Step step, MeasuredValue massGrams) {
         OptionalDouble density = density(step);
-        boolean solid = substances.dryingAgent(step.material()).isPresent();
-        return step.volumeMillilitres().isBlank() && !solid && density.isPresent()
+        boolean solid = substances.dryingAgent(step.added().material()).isPresent();
+        return step.added().volumeMillilitres().isBlank() && !solid && density.isPresent()
                 ? Optional.of(massGrams.over(density.getAsDouble()))
                 : Optional.empty();
     }
 
     private OptionalDouble density(Step step) {
-        Optional<Entered> typed = step.densityGramsPerMillilitre().entered();
+        Optional<Entered> typed = step.added().densityGramsPerMillilitre().entered();
         return typed.isPresent()
                 ? OptionalDouble.of(typed.get().value())
-                : substances.densityGramsPerMillilitre(step.material());
+                : substances.densityGramsPerMillilitre(step.added().material());
     }
 }

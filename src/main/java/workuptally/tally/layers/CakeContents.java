@@ -49,7 +49,7 @@ public final class CakeContents {
                                 || substances.isOrganicSolvent(a.charge().material()))
                         .allMatch(a -> a.massGrams().isPresent())
                 && run.steps().stream()
-                        .filter(s -> substances.isOrganicSolvent(s.material()))
+                        .filter(s -> substances.isOrganicSolvent(s.added().material()))
                         .allMatch(CakeContents::isMeasured);
         this.run = run;
         this.substances = substances;
@@ -74,9 +74,9 @@ public final class CakeContents {
     }
 
     private static boolean isMeasured(Step step) {
-        boolean byVolume = step.volumeMillilitres().entered().isPresent()
-                && !step.densityGramsPerMillilitre().isUnreadable();
-        return byVolume || step.massGrams().entered().isPresent();
+        boolean byVolume = step.added().volumeMillilitres().entered().isPresent()
+                && !step.added().densityGramsPerMillilitre().isUnreadable();
+        return byVolume || step.added().massGrams().entered().isPresent();
     }
 
     private Optional<DryingCake> cake(LayerTally layer, Step filter, List<LotTally> lots) {
@@ -122,17 +122,18 @@ public final class CakeContents {
 
     /** Dry agent of a step, g; empty for a step that adds no listed agent or none that was weighed. */
     public Optional<Double> agentGrams(Step step) {
-        boolean agent = substances.dryingAgent(step.material()).isPresent();
-        return step.massGrams()
+        boolean agent = substances.dryingAgent(step.added().material()).isPresent();
+        return step.added()
+                .massGrams()
                 .entered()
                 .filter(grams -> agent)
                 .map(Entered::value)
-                .map(grams -> grams * step.portionCount());
+                .map(grams -> grams * step.added().portionCount());
     }
 
     private double waterTakenUpGrams(Step drying) {
         double most = substances
-                .dryingAgent(drying.material())
+                .dryingAgent(drying.added().material())
                 .map(agent -> agent.theoreticalUptakeGramsPerGram()
                         * agentGrams(drying).orElse(0.0))
                 .orElse(0.0);
@@ -151,10 +152,11 @@ public final class CakeContents {
 
     /** True where the last wash before the step was brine. */
     private boolean washedWithBrine(Step drying) {
-        Predicate<Step> washed = step -> step != drying && isAqueous(step.material());
+        Predicate<Step> washed =
+                step -> step != drying && isAqueous(step.added().material());
         return before(drying, washed).stream()
                 .filter(washed)
-                .flatMap(step -> substances.wash(step.material()).stream())
+                .flatMap(step -> substances.wash(step.added().material()).stream())
                 .flatMap(wash -> wash.solute().stream())
                 .anyMatch(solute -> substances
                         .wash(BRINE)

@@ -21,9 +21,10 @@ final class Dilution {
         if (added.stream().noneMatch(p -> p.is(WATER))) {
             return OptionalDouble.of(0);
         }
-        return step.volumeMillilitres()
+        return step.added()
+                .volumeMillilitres()
                 .entered()
-                .map(v -> OptionalDouble.of(v.value() * step.portionCount()))
+                .map(v -> OptionalDouble.of(v.value() * step.added().portionCount()))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -25,7 +25,7 @@ final class FunnelShakes {
         if (added.millilitres() == 0) {
             return List.of(whole);
         }
-        int portionCount = (int) Math.max(1, Math.round(step.portionCount()));
+        int portionCount = (int) Math.max(1, Math.round(step.added().portionCount()));
         double portion = added.millilitres() / portionCount;
         boolean organicAdded = materials.isOrganic(step);
         Ingredients staying =

@@ -53,8 +53,8 @@ public final class IdentityAccount {
         for (Step step : run.orderedSteps()) {
             Optional<LayerFlow.Phases> phases = flow.phases(step);
             List<LayerTally> given = layers.stream()
-                    .filter(l -> step.givesOrganic().contains(l.label())
-                            || step.givesAqueous().contains(l.label()))
+                    .filter(l -> step.given().organic().contains(l.label())
+                            || step.given().aqueous().contains(l.label()))
                     .filter(l -> !step.from().contains(l.label()))
                     .filter(l -> recorded(l).isPresent())
                     .toList();
@@ -148,9 +148,13 @@ public final class IdentityAccount {
     }
 
     private static boolean addsUnknown(Step step) {
-        return !step.material().isBlank()
-                && step.volumeMillilitres().entered().filter(v -> v.value() > 0).isEmpty()
-                && step.massGrams().entered().filter(m -> m.value() > 0).isEmpty();
+        return !step.added().material().isBlank()
+                && step.added()
+                        .volumeMillilitres()
+                        .entered()
+                        .filter(v -> v.value() > 0)
+                        .isEmpty()
+                && step.added().massGrams().entered().filter(m -> m.value() > 0).isEmpty();
     }
 
     /** Temperature at which the volume of a layer was read; that of the tables where none is entered, or one beyond their reach. */

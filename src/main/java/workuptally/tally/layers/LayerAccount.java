@@ -62,8 +62,12 @@ public final class LayerAccount {
     private LayerTally of(String label) {
         Optional<Layer> entry = run.layer(label);
         String name = "layer " + label;
-        Optional<MeasuredValue> mass = entry.flatMap(
-                l -> new NetMass(readings, uncertainty).of(name, l.grossGrams(), l.tareGrams(), l.netGrams()));
+        Optional<MeasuredValue> mass = entry.flatMap(l -> new NetMass(readings, uncertainty)
+                .of(
+                        name,
+                        l.weighing().grossGrams(),
+                        l.weighing().tareGrams(),
+                        l.weighing().netGrams()));
         Optional<Entered> typed = entry.flatMap(l -> l.volumeMillilitres().entered())
                 .filter(v -> v.value() > 0) // no layer has none: nothing can be computed from it
                 .or(() -> graph.isAliquot(label) ? aliquots.ofSample(label) : Optional.empty());
@@ -77,7 +81,10 @@ public final class LayerAccount {
             Layer l = entry.get();
             omissions.add(
                     "mass of " + name,
-                    NetMass.whyMissing(l.grossGrams(), l.tareGrams(), l.netGrams()),
+                    NetMass.whyMissing(
+                            l.weighing().grossGrams(),
+                            l.weighing().tareGrams(),
+                            l.weighing().netGrams()),
                     "Gross and Tare of " + label + " in Layers");
         }
         return new LayerTally(
@@ -93,11 +100,11 @@ public final class LayerAccount {
     }
 
     private double volumeUncertainty(String label, Optional<Layer> layer, Entered volume) {
-        return layer.flatMap(l -> l.volumeUncertaintyMillilitres().entered())
-                .map(Entered::value)
-                .orElseGet(() -> graph.isAliquot(label)
-                        ? uncertainty.deliveredVolumeMillilitres(volume)
-                        : uncertainty.layerVolumeMillilitres(volume));
+        double usual = graph.isAliquot(label)
+                ? uncertainty.deliveredVolumeMillilitres(volume)
+                : uncertainty.layerVolumeMillilitres(volume);
+        return layer.map(l -> uncertainty.statedVolumeMillilitres(l.volumeUncertaintyMillilitres(), volume, usual))
+                .orElse(usual);
     }
 
     private Optional<Layer.Phase> phaseGiven(String label) {
@@ -105,10 +112,10 @@ public final class LayerAccount {
             if (outputs.isDryingCake(step, label)) {
                 return Optional.of(Layer.Phase.SOLID);
             }
-            if (step.givesOrganic().contains(label)) {
+            if (step.given().organic().contains(label)) {
                 return Optional.of(Layer.Phase.ORGANIC);
             }
-            return step.givesAqueous().contains(label) ? Optional.of(Layer.Phase.AQUEOUS) : Optional.empty();
+            return step.given().aqueous().contains(label) ? Optional.of(Layer.Phase.AQUEOUS) : Optional.empty();
         });
     }
 

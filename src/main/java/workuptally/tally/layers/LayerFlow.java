@@ -201,8 +201,8 @@ public final class LayerFlow {
             }
             return;
         }
-        List<String> organic = among(liquids, step.givesOrganic());
-        List<String> aqueous = among(liquids, step.givesAqueous());
+        List<String> organic = among(liquids, step.given().organic());
+        List<String> aqueous = among(liquids, step.given().aqueous());
         if (organic.isEmpty() || aqueous.isEmpty()) {
             give(liquids, left);
         } else if (StepOutputs.isDistillation(step)) {
@@ -258,14 +258,14 @@ public final class LayerFlow {
         Phases both = new Phases(split.organic(), split.aqueous());
         phases.put(step, both);
         volumesInFunnel.put(step, shakes.volumes(step, source, added));
-        for (String label : step.givesOther()) {
+        for (String label : step.given().other()) {
             portions.put(label, measured.of(label, Ingredients.EMPTY));
         }
-        give(step.givesOrganic(), both.organic());
-        give(step.givesAqueous(), both.aqueous());
+        give(step.given().organic(), both.organic());
+        give(step.given().aqueous(), both.aqueous());
         if (isLiquid(both.organic()) && isLiquid(both.aqueous())) {
             unlabelled(step, both);
-        } else if (step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty()) {
+        } else if (step.given().organic().isEmpty() && step.given().aqueous().isEmpty()) {
             Optional<String> only = outputs.liquidsAmongOthers(step).stream().findFirst();
             only.or(() -> sourceThatGoesOn(step)).ifPresent(label -> portions.put(label, measured.of(label, all)));
             if (only.isEmpty() && StepOutputs.isShaken(step)) {
@@ -295,9 +295,12 @@ public final class LayerFlow {
         List<String> others = new ArrayList<>(outputs.liquidsAmongOthers(step));
         Layer.Phase goesOn = materials.isOrganic(step) ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
         boolean oneLabelled =
-                !step.givesOrganic().isEmpty() || !step.givesAqueous().isEmpty();
+                !step.given().organic().isEmpty() || !step.given().aqueous().isEmpty();
         for (Layer.Phase phase : List.of(goesOn, opposite(goesOn))) {
-            boolean labelled = !(phase == Layer.Phase.ORGANIC ? step.givesOrganic() : step.givesAqueous()).isEmpty();
+            boolean labelled = !(phase == Layer.Phase.ORGANIC
+                            ? step.given().organic()
+                            : step.given().aqueous())
+                    .isEmpty();
             if (labelled) {
                 continue;
             }

@@ -240,8 +240,10 @@ public final class LayerGraph {
     private void readStatusWords() {
         for (Layer layer : run.layers()) {
             String label = layer.label();
-            boolean saysConsumed =
-                    layer.status().filter(s -> s == Layer.Status.CONSUMED).isPresent();
+            boolean saysConsumed = layer.custody()
+                    .status()
+                    .filter(s -> s == Layer.Status.CONSUMED)
+                    .isPresent();
             if (run.steps().isEmpty()) {
                 if (saysConsumed) {
                     consumedBy.putIfAbsent(label, "its status");
@@ -269,7 +271,8 @@ public final class LayerGraph {
     }
 
     private static boolean saysStillThere(Layer layer) {
-        return layer.status()
+        return layer.custody()
+                .status()
                 .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.TO_REUSE)
                 .isPresent();
     }

@@ -65,14 +65,16 @@ public record LayerTally(
     }
 
     private boolean saidToBeThere() {
-        return entry.flatMap(Layer::status)
+        return entry.flatMap(l -> l.custody().status())
                 .filter(s -> s == Layer.Status.KEPT || s == Layer.Status.TO_REUSE)
                 .isPresent();
     }
 
     /** True for a portion that was spilled or went without a record. */
     public boolean isLost() {
-        return entry.flatMap(Layer::status).filter(s -> s == Layer.Status.LOST).isPresent();
+        return entry.flatMap(l -> l.custody().status())
+                .filter(s -> s == Layer.Status.LOST)
+                .isPresent();
     }
 
     /** The same layer with other contents. */

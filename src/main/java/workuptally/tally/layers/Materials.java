@@ -241,7 +241,7 @@ public final class Materials {
 
     /** True where a step's material is an organic liquid. */
     public boolean isOrganic(Step step) {
-        return substances.isOrganicLiquid(step.material());
+        return substances.isOrganicLiquid(step.added().material());
     }
 
     /** The solvent of a solution, {@code 2 M HCl in ether}. */
@@ -265,7 +265,8 @@ public final class Materials {
             return OptionalDouble.empty();
         }
         OptionalDouble molarMass = formulaMass(wash.get().formula());
-        Optional<Entered> typed = addition.step().molarityMolesPerLitre().entered();
+        Optional<Entered> typed =
+                addition.step().added().molarityMolesPerLitre().entered();
         if (typed.isPresent() && molarMass.isPresent()) {
             return OptionalDouble.of(typed.get().value() * molarMass.getAsDouble() * millilitres / 1000);
         }

@@ -192,7 +192,7 @@ public final class MeetingAccount {
         double moles = 0;
         for (Present present : two) {
             List<MaterialRow.Gas> gases =
-                    present.part().row().map(MaterialRow::gases).orElse(List.of());
+                    present.part().row().map(r -> r.behaviour().gases()).orElse(List.of());
             for (MaterialRow.Gas gas : gases) {
                 boolean named =
                         pair.gases().contains(gas.name()) || pair.gases().contains("alkane");

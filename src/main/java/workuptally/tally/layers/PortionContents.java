@@ -116,14 +116,14 @@ public final class PortionContents {
 
     /** What a step adds; a liquid that is a solution in water by habit brings its water. */
     List<Present> ofStep(Step step) {
-        if (step.material().isBlank()) {
+        if (step.added().material().isBlank()) {
             return List.of();
         }
-        Material material =
-                atStrength(step.material(), step.molarityMolesPerLitre().entered());
+        Material material = atStrength(
+                step.added().material(), step.added().molarityMolesPerLitre().entered());
         List<Present> added =
-                new ArrayList<>(presents(step.material(), material, OptionalDouble.empty(), Optional.empty()));
-        boolean liquid = step.volumeMillilitres().entered().isPresent();
+                new ArrayList<>(presents(step.added().material(), material, OptionalDouble.empty(), Optional.empty()));
+        boolean liquid = step.added().volumeMillilitres().entered().isPresent();
         boolean aqueous = added.stream().noneMatch(Present::prefersOrganic)
                 && added.stream().noneMatch(p -> p.is(WATER) || p.part().carrier());
         if (liquid
@@ -190,14 +190,14 @@ public final class PortionContents {
         }
         Operation operation = step.operation().orElse(Operation.COMBINE);
         boolean contact = CONTACTS.contains(operation)
-                && !(step.givesOrganic().isEmpty() && step.givesAqueous().isEmpty())
+                && !(step.given().organic().isEmpty() && step.given().aqueous().isEmpty())
                 && !goesOnWhole(step, operation);
         if (step.gives().isEmpty()) {
             step.from().forEach(label -> put(step, label, left));
         } else if (contact) {
-            step.givesOrganic().forEach(label -> put(step, label, phase(left, added, !swapped.contains(label))));
-            step.givesAqueous().forEach(label -> put(step, label, phase(left, added, swapped.contains(label))));
-            step.givesOther().forEach(label -> put(step, label, left));
+            step.given().organic().forEach(label -> put(step, label, phase(left, added, !swapped.contains(label))));
+            step.given().aqueous().forEach(label -> put(step, label, phase(left, added, swapped.contains(label))));
+            step.given().other().forEach(label -> put(step, label, left));
         } else {
             step.gives().forEach(label -> put(step, label, isDistillate(label) ? volatiles(left) : left));
         }
@@ -284,7 +284,10 @@ public final class PortionContents {
         boolean negative =
                 step.quenchTest().filter(t -> t == Step.QuenchTest.NEGATIVE).isPresent();
         boolean tested = charged.contains(kept.name())
-                && kept.part().row().flatMap(row -> row.quenchTest()).isPresent();
+                && kept.part()
+                        .row()
+                        .flatMap(row -> row.behaviour().quenchTest())
+                        .isPresent();
         if (negative && tested) {
             boolean ended = !kept.persists() || treated.contains(kept.name());
             if (ended && kept.part().heavyMetals().isEmpty()) {
@@ -313,7 +316,8 @@ public final class PortionContents {
         List<String> parents = new ArrayList<>();
         present.part()
                 .row()
-                .ifPresent(row -> row.classes().forEach(name -> parents.addAll(reactivity.ancestors(name))));
+                .ifPresent(
+                        row -> row.behaviour().classes().forEach(name -> parents.addAll(reactivity.ancestors(name))));
         if (!present.part().heavyMetals().isEmpty()) {
             parents.add(HEAVY_METAL);
         }

@@ -75,16 +75,16 @@ public final class SolidOrigin {
 
     private boolean isDrying(Step step) {
         return step.operation().filter(o -> o == Step.Operation.DRY).isPresent()
-                || substances.dryingAgent(step.material()).isPresent();
+                || substances.dryingAgent(step.added().material()).isPresent();
     }
 
     /** A drying agent does not outlast a contact with water. */
     private static boolean isLiquidContact(Step step) {
-        return !step.givesAqueous().isEmpty();
+        return !step.given().aqueous().isEmpty();
     }
 
     private boolean isOnSorbent(Step step) {
-        return substances.isSorbent(step.material())
+        return substances.isSorbent(step.added().material())
                 || step.operation()
                         .filter(o -> o == Step.Operation.CHROMATOGRAPH)
                         .isPresent();

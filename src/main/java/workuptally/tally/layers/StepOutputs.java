@@ -87,8 +87,8 @@ public final class StepOutputs {
         boolean canBe = step.operation().filter(NO_CONTACT::contains).isEmpty();
         return isShaken(step)
                 || (canBe
-                        && !step.givesOrganic().isEmpty()
-                        && !step.givesAqueous().isEmpty());
+                        && !step.given().organic().isEmpty()
+                        && !step.given().aqueous().isEmpty());
     }
 
     boolean isDistillate(String label) {
@@ -105,7 +105,7 @@ public final class StepOutputs {
             return hasPhase(label, Layer.Phase.SOLID);
         }
         boolean keptBack = is(step, Operation.FILTER)
-                && step.givesOther().contains(label)
+                && step.given().other().contains(label)
                 && run.lot(label).isEmpty()
                 && !step.from().contains(label);
         if (!keptBack || goesOnAsLiquid(step, label)) {
@@ -131,7 +131,7 @@ public final class StepOutputs {
 
     /** Liquids of a contact among its other portions. */
     List<String> liquidsAmongOthers(Step step) {
-        return step.givesOther().stream()
+        return step.given().other().stream()
                 .filter(label -> run.lot(label).isEmpty())
                 .filter(label -> !isDistillate(label)
                         && !hasPhase(label, Layer.Phase.SOLID)
@@ -145,8 +145,8 @@ public final class StepOutputs {
 
     private boolean isKnownLiquid(String label) {
         boolean byColumn = run.steps().stream()
-                .anyMatch(s ->
-                        s.givesOrganic().contains(label) || s.givesAqueous().contains(label));
+                .anyMatch(s -> s.given().organic().contains(label)
+                        || s.given().aqueous().contains(label));
         return phase(label).map(p -> p != Layer.Phase.SOLID).orElse(byColumn);
     }
 
@@ -166,7 +166,7 @@ public final class StepOutputs {
                 .flatMap(label -> run.steps().stream()
                         .filter(earlier -> earlier != step && earlier.gives().contains(label)))
                 .anyMatch(earlier -> is(earlier, Operation.DRY)
-                        || substances.dryingAgent(earlier.material()).isPresent());
+                        || substances.dryingAgent(earlier.added().material()).isPresent());
     }
 
     /** True for a product that a distillate can hold. */

@@ -77,18 +77,18 @@ final class BalanceEntries {
     }
 
     private void step(Step step) {
-        String of = " of " + step.material() + " in step " + step.number();
-        add(step.row(), Headings.VOLUME, step.volumeMillilitres(), "volume" + of, Sort.VOLUME, "");
-        add(step.row(), Headings.MASS, step.massGrams(), "mass" + of, Sort.NET, "");
-        add(step.row(), Headings.DENSITY, step.densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
+        String of = " of " + step.added().material() + " in step " + step.number();
+        add(step.row(), Headings.VOLUME, step.added().volumeMillilitres(), "volume" + of, Sort.VOLUME, "");
+        add(step.row(), Headings.MASS, step.added().massGrams(), "mass" + of, Sort.NET, "");
+        add(step.row(), Headings.DENSITY, step.added().densityGramsPerMillilitre(), "density" + of, Sort.DENSITY, "");
     }
 
     private void layer(Layer layer) {
         String of = " of layer " + layer.label();
         add(layer.row(), Headings.VOLUME, layer.volumeMillilitres(), "volume" + of, Sort.VOLUME, layer.vessel());
-        add(layer.row(), Headings.GROSS, layer.grossGrams(), "gross" + of, Sort.GROSS, layer.vessel());
-        add(layer.row(), Headings.TARE, layer.tareGrams(), "tare" + of, Sort.TARE, layer.vessel());
-        add(layer.row(), Headings.NET, layer.netGrams(), "net mass" + of, Sort.NET, layer.vessel());
+        add(layer.row(), Headings.GROSS, layer.weighing().grossGrams(), "gross" + of, Sort.GROSS, layer.vessel());
+        add(layer.row(), Headings.TARE, layer.weighing().tareGrams(), "tare" + of, Sort.TARE, layer.vessel());
+        add(layer.row(), Headings.NET, layer.weighing().netGrams(), "net mass" + of, Sort.NET, layer.vessel());
     }
 
     private void assay(Assay assay) {
@@ -122,13 +122,16 @@ final class BalanceEntries {
                                         c.molarityMolesPerLitre())),
                         run.steps().stream()
                                 .flatMap(s -> Stream.of(
-                                        s.volumeMillilitres(),
-                                        s.massGrams(),
-                                        s.densityGramsPerMillilitre(),
-                                        s.portions())),
+                                        s.added().volumeMillilitres(),
+                                        s.added().massGrams(),
+                                        s.added().densityGramsPerMillilitre(),
+                                        s.added().portions())),
                         run.layers().stream()
-                                .flatMap(l ->
-                                        Stream.of(l.volumeMillilitres(), l.grossGrams(), l.tareGrams(), l.netGrams())),
+                                .flatMap(l -> Stream.of(
+                                        l.volumeMillilitres(),
+                                        l.weighing().grossGrams(),
+                                        l.weighing().tareGrams(),
+                                        l.weighing().netGrams())),
                         run.assays().stream().map(Assay::result),
                         run.lots().stream()
                                 .flatMap(l -> Stream.of(l.grossGrams(), l.tareGrams(), l.netGrams(), l.assayPercent())))

@@ -241,25 +241,27 @@ record Changes(
                         s.number(),
                         s.operation(),
                         s.from(),
-                        s.material(),
-                        s.portions(),
-                        at(s.row(), Headings.VOLUME, s.volumeMillilitres()),
-                        at(s.row(), Headings.MASS, s.massGrams()),
-                        s.molarityMolesPerLitre(),
-                        at(s.row(), Headings.DENSITY, s.densityGramsPerMillilitre()),
-                        s.funnelMillilitres(),
-                        s.loads(),
+                        added(s.added(), s.row()),
+                        s.funnel(),
                         s.temperatureCelsius(),
                         s.pHAfter(),
                         s.quenchTest(),
-                        s.lowerLayer(),
-                        s.checkedBy(),
-                        s.emulsion(),
-                        named(s.givesOrganic()),
-                        named(s.givesAqueous()),
-                        s.givesOther(),
+                        new Step.Given(
+                                named(s.given().organic()),
+                                named(s.given().aqueous()),
+                                s.given().other()),
                         s.notes(),
                         s.row());
+    }
+
+    private Step.Addition added(Step.Addition added, RowPlace row) {
+        return new Step.Addition(
+                added.material(),
+                added.portions(),
+                at(row, Headings.VOLUME, added.volumeMillilitres()),
+                at(row, Headings.MASS, added.massGrams()),
+                added.molarityMolesPerLitre(),
+                at(row, Headings.DENSITY, added.densityGramsPerMillilitre()));
     }
 
     private List<String> named(List<String> labels) {
@@ -280,20 +282,22 @@ record Changes(
                         l.position(),
                         l.vessel(),
                         at(l.row(), Headings.VOLUME, l.volumeMillilitres()),
-                        at(l.row(), Headings.GROSS, l.grossGrams()),
-                        at(l.row(), Headings.TARE, l.tareGrams()),
-                        at(l.row(), Headings.NET, l.netGrams()),
+                        l.volumeUncertaintyMillilitres(),
+                        weighing(l.weighing(), l.row()),
                         l.temperatureCelsius(),
                         l.pH(),
                         l.composition(),
-                        l.balance(),
-                        l.volumeUncertaintyMillilitres(),
-                        l.madeOn(),
-                        l.reviewBy(),
-                        l.status(),
-                        l.releasedBy(),
+                        l.custody(),
                         l.notes(),
                         l.row());
+    }
+
+    private Layer.Weighing weighing(Layer.Weighing w, RowPlace row) {
+        return new Layer.Weighing(
+                at(row, Headings.GROSS, w.grossGrams()),
+                at(row, Headings.TARE, w.tareGrams()),
+                at(row, Headings.NET, w.netGrams()),
+                w.balance());
     }
 
     private static Layer.Phase opposite(Layer.Phase phase) {

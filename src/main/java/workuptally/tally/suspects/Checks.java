@@ -80,9 +80,9 @@ final class Checks {
         double solutes = solutesGrams(balances);
         for (ContactMixture contact : balances.contacts()) {
             volumes(contact).ifPresent(all::add);
-            ofPhase(contact.step().givesAqueous(), contact.aqueousGrams(), solutes, balances)
+            ofPhase(contact.step().given().aqueous(), contact.aqueousGrams(), solutes, balances)
                     .ifPresent(all::add);
-            ofPhase(contact.step().givesOrganic(), contact.organicGrams(), solutes, balances)
+            ofPhase(contact.step().given().organic(), contact.organicGrams(), solutes, balances)
                     .ifPresent(all::add);
         }
         all.addAll(new ThroughChecks(balances).list());

@@ -70,7 +70,8 @@ final class EntryChecks {
                     .ifPresent(all::add);
         }
         for (Layer layer : run.layers()) {
-            tare("layer " + layer.label(), layer.vessel(), layer.tareGrams()).ifPresent(all::add);
+            tare("layer " + layer.label(), layer.vessel(), layer.weighing().tareGrams())
+                    .ifPresent(all::add);
         }
         for (Lot lot : run.lots()) {
             tare("lot " + lot.label(), lot.vessel(), lot.tareGrams()).ifPresent(all::add);
@@ -94,7 +95,7 @@ final class EntryChecks {
                 .flatMap(label -> run.layer(label).stream())
                 .filter(EntryChecks::isSolid)
                 .findFirst();
-        Optional<Entered> net = cake.flatMap(c -> c.netGrams().entered());
+        Optional<Entered> net = cake.flatMap(c -> c.weighing().netGrams().entered());
         if (dry <= 0 || net.isEmpty()) {
             return List.of();
         }
@@ -118,9 +119,10 @@ final class EntryChecks {
     /** Drying agents of a step and of the drying steps right before it whose agent no filter has taken off, g. */
     private static double agentGrams(Step step, Run run, Set<Step> seen) {
         double grams = isOperation(step, Step.Operation.DRY)
-                ? step.massGrams()
+                ? step.added()
+                        .massGrams()
                         .entered()
-                        .map(m -> m.value() * step.portionCount())
+                        .map(m -> m.value() * step.added().portionCount())
                         .orElse(0.0)
                 : 0;
         for (Step before : run.steps()) {

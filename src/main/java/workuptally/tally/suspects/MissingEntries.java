@@ -55,9 +55,9 @@ final class MissingEntries {
             weighing(
                     "layer " + layer.label(),
                     layer.vessel(),
-                    layer.grossGrams(),
+                    layer.weighing().grossGrams(),
                     Headings.GROSS,
-                    layer.tareGrams(),
+                    layer.weighing().tareGrams(),
                     layer.row(),
                     all);
             if (layer.volumeMillilitres().isBlank() && isAssayedByVolume(run, layer)) {

@@ -109,9 +109,11 @@ final class MistypedWords {
 
     /** Two rows of one portion: the same weighing, or the same net mass and volume. */
     private static Optional<Hypothesis> twice(Layer first, Layer second) {
-        boolean weighing = same(first.grossGrams(), second.grossGrams()) && same(first.tareGrams(), second.tareGrams());
-        boolean netAndVolume = same(first.netGrams(), second.netGrams())
-                && same(first.volumeMillilitres(), second.volumeMillilitres());
+        boolean weighing = same(first.weighing().grossGrams(), second.weighing().grossGrams())
+                && same(first.weighing().tareGrams(), second.weighing().tareGrams());
+        boolean netAndVolume =
+                same(first.weighing().netGrams(), second.weighing().netGrams())
+                        && same(first.volumeMillilitres(), second.volumeMillilitres());
         return weighing || netAndVolume
                 ? Optional.of(new Hypothesis(
                         Changes.without(second.label()),
@@ -178,7 +180,7 @@ final class MistypedWords {
                 List.of(entry.row().at("Status"), entry.row().at("Layer")),
                 entry.row(),
                 "status of layer " + layer.label(),
-                entry.status().map(Layer.Status::word).orElse(""),
+                entry.custody().status().map(Layer.Status::word).orElse(""),
                 Layer.Status.CONSUMED.word());
     }
 }

@@ -9,7 +9,6 @@ import workuptally.model.Book;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.model.Step;
 import workuptally.tally.RunBalances;
 import workuptally.tally.RunTally;
 import workuptally.tally.RunTallying;
@@ -135,7 +134,7 @@ public final class Suspects {
                                     .map(Charge::material),
                             run.steps().stream()
                                     .filter(s -> density.cell().isIn(s.row()))
-                                    .map(Step::material))
+                                    .map(s -> s.added().material()))
                     .findFirst()
                     .orElse("");
             OptionalDouble table = own.densityGramsPerMillilitre(material);

@@ -177,7 +177,7 @@ public final class MetricsAccount {
         return layer.terminal()
                 && layer.endsWorkup()
                 && layer.entry()
-                        .flatMap(Layer::status)
+                        .flatMap(l -> l.custody().status())
                         .filter(s -> s == Layer.Status.TO_REUSE)
                         .isPresent();
     }

@@ -142,7 +142,7 @@ public final class SolventAccount {
 
         void add(LayerTally layer, LayerFlow flow) {
             boolean again = layer.entry()
-                    .flatMap(Layer::status)
+                    .flatMap(l -> l.custody().status())
                     .filter(status -> status == Layer.Status.TO_REUSE)
                     .isPresent();
             (again ? reuse : other).add(flow.portion(layer.label()));

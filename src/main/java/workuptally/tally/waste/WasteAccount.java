@@ -74,7 +74,7 @@ public final class WasteAccount {
                                         : layer.massGrams().isPresent() ? "" : BY_VOLUME),
                         grams,
                         layer.entry()
-                                .flatMap(Layer::status)
+                                .flatMap(l -> l.custody().status())
                                 .map(WasteLine.Standing::of)
                                 .orElse(WasteLine.Standing.KEPT)));
             }

@@ -25,6 +25,7 @@ import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.Recovery;
 import workuptally.report.view.UrgentAction;
 
 /** What a reader can take in: pages, words, sizes of type, one line an action. The limits are the project's own. */
@@ -165,7 +166,10 @@ class ReaderLimitsTest {
     }
 
     @Test
-    void worstClosureOfARunStandsOnPageTwo() throws IOException {
+    void worstClosureOfARunStandsOnPageOneAndTwo() throws IOException {
+        String first = pages(bytes(-1)).get(0).replace('\u00A0', ' ');
+        assertTrue(first.contains("94.2 % open"), "R26-041, of which two other balances close");
+        assertTrue(first.contains("90.4 % open"), "R26-044, by the amine");
         String second = pages(bytes(-1)).get(1).replace('\u00A0', ' ');
         assertTrue(second.contains("94.2 ± 3.1"), "R26-041, of which two other balances close");
         assertTrue(second.contains("90.4 ± 2.8"), "R26-044, by the amine");
@@ -207,5 +211,16 @@ class ReaderLimitsTest {
         assertTrue(
                 first.contains("R26-042 O0, A2; 043 A1, A2; 046 A1, A2; 050 A1a, A1b, A1c, A2, A3; 051 A2, A4; 052 A3"),
                 first);
+    }
+
+    /** A bar without its name tells nobody anything. */
+    @ParameterizedTest
+    @ValueSource(ints = {-1, 12, 60, -24})
+    void everyBarStandsBesideItsName(int runs) throws IOException {
+        String first = pages(bytes(runs)).get(0);
+        String strip = first.substring(first.indexOf("Where the product is"));
+        for (Recovery run : Recovery.of(review(runs))) {
+            assertTrue(strip.contains(run.run()), run.run() + " in " + strip);
+        }
     }
 }

@@ -3,6 +3,7 @@ package workuptally.report.workbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.opentest4j.TestAbortedException;
@@ -43,14 +44,13 @@ final class LibreOffice {
     }
 
     /**
-     * Opens a workbook and saves it again.
+     * Opens workbooks and saves them again, all of them with one start of the program, which takes longer than a workbook.
      *
-     * @param workbook the workbook
-     * @param folder folder for the saved one and for a profile of its own
+     * @param workbooks the workbooks, each of another name
+     * @param folder folder for the saved ones, under the same names, and for a profile of its own
      * @param recalculation whether formulas are computed
-     * @return the saved workbook
      */
-    static Path resave(Path workbook, Path folder, Recalculation recalculation)
+    static void resave(List<Path> workbooks, Path folder, Recalculation recalculation)
             throws IOException, InterruptedException {
         Path profile = Files.createDirectories(folder.resolve("profile/user"));
         Files.writeString(profile.resolve("registrymodifications.xcu"), """
@@ -62,15 +62,16 @@ final class LibreOffice {
         Path log = folder.resolve("log.txt");
         Process process;
         try {
-            process = new ProcessBuilder(List.of(
-                            "soffice",
-                            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                            "--headless",
-                            "--convert-to",
-                            "xlsx",
-                            "--outdir",
-                            folder.toString(),
-                            workbook.toString()))
+            List<String> command = new ArrayList<>(List.of(
+                    "soffice",
+                    "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                    "--headless",
+                    "--convert-to",
+                    "xlsx",
+                    "--outdir",
+                    folder.toString()));
+            workbooks.forEach(workbook -> command.add(workbook.toString()));
+            process = new ProcessBuilder(command)
                     .redirectErrorStream(true)
                     .redirectOutput(log.toFile())
                     .start();
@@ -81,10 +82,17 @@ final class LibreOffice {
             process.destroyForcibly();
             throw new IOException("LibreOffice did not end within " + PATIENCE_SECONDS + " s");
         }
-        Path saved = folder.resolve(workbook.getFileName().toString());
-        if (process.exitValue() != 0 || !Files.exists(saved)) {
-            throw new IOException("LibreOffice could not open the workbook: " + Files.readString(log));
+        for (Path workbook : workbooks) {
+            if (process.exitValue() != 0 || !Files.exists(folder.resolve(workbook.getFileName()))) {
+                throw new IOException("LibreOffice could not open " + workbook + ": " + Files.readString(log));
+            }
         }
-        return saved;
+    }
+
+    /** Opens a workbook and saves it again in a folder, as {@link #resave(List, Path, Recalculation)}. */
+    static Path resave(Path workbook, Path folder, Recalculation recalculation)
+            throws IOException, InterruptedException {
+        resave(List.of(workbook), folder, recalculation);
+        return folder.resolve(workbook.getFileName());
     }
 }

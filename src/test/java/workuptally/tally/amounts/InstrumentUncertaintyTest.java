@@ -6,6 +6,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Assay;
 import workuptally.model.Field;
@@ -69,6 +70,35 @@ class InstrumentUncertaintyTest {
         Assay assay = assay("Result", "ca. 40");
         assertEquals(
                 0.05, DEFAULTS.assayFraction(assay, assay.result().entered().orElseThrow()), 1e-12);
+    }
+
+    /** 2.2 ± 1.0 is 1.2 to 3.2: 1.0/√3 = 0.57735, of 2.2 26.243 %; with 2 % of HPLC √(26.243² + 2²) = 26.319 %. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2.2 ± 1.0", "1.2-3.2"})
+    void uncertaintyBesideAResultCountsAsARange(String typed) {
+        Assay assay = assay("Result", typed);
+        assertEquals(
+                0.26319, DEFAULTS.assayFraction(assay, assay.result().entered().orElseThrow()), 1e-5);
+    }
+
+    /** 15.6/√3 = 9.00666 mL beside 0.624 mL, 1.2 % of 52 mL: 9.02825 mL; beside 1 mL stated 9.06201 mL. */
+    @Test
+    void uncertaintyBesideAVolumeCountsWhateverIsStatedOfTheVolume() {
+        Entered volume = new Entered(new Field.Figure(52, Qualifier.EXACT, 0, "52 ± 15.6", true, 15.6), ROW, "Volume");
+        double usual = DEFAULTS.layerVolumeMillilitres(volume);
+        assertEquals(9.02825, usual, 1e-5);
+        assertEquals(9.06201, DEFAULTS.statedVolumeMillilitres(entered(1, Qualifier.EXACT, 0), volume, usual), 1e-5);
+    }
+
+    /** 5 % of 96 mL for a volume entered as about, 4.8 mL; the usual 1.152 mL is 1.2 % of it. */
+    @Test
+    void anUncertaintyThatCannotBeReadIsNotTakenForTheUsualOne() {
+        Entered volume = entered(96, Qualifier.EXACT, 0);
+        double usual = DEFAULTS.layerVolumeMillilitres(volume);
+        assertEquals(1.152, DEFAULTS.statedVolumeMillilitres(Field.NoNumber.BLANK, volume, usual), 1e-9);
+        assertEquals(4.8, DEFAULTS.statedVolumeMillilitres(Field.NoNumber.UNREADABLE, volume, usual), 1e-9);
+        assertEquals(0.05, DEFAULTS.assayFraction(assay("Relative standard uncertainty", "> 3")), 1e-9);
+        assertEquals(0.02, DEFAULTS.assayFraction(assay("Relative standard uncertainty", "")), 1e-9);
     }
 
     private static Assay assay(String heading, String cell) {

@@ -102,24 +102,24 @@ class MeetingTablesTest {
                 runs.append(id).append(",walk,reaction,").append(status).append('\n');
                 charges.append(id)
                         .append(',')
-                        .append(quoted(walked.there().name()))
+                        .append(quoted(walked.there().names().name()))
                         .append(",reagent,20,mmol,20,mmol\n");
                 workup.append(id)
                         .append(",1,quench,RM,")
-                        .append(quoted(walked.added().name()))
+                        .append(quoted(walked.added().names().name()))
                         .append(",50,O1,A1\n");
             }
             containers
                     .append("W")
                     .append(i)
                     .append(",bottle,10,")
-                    .append(quoted(walked.there().name() + " 100 g"))
+                    .append(quoted(walked.there().names().name() + " 100 g"))
                     .append('\n');
             transfers
                     .append("T")
                     .append(i)
                     .append(",,,")
-                    .append(quoted(walked.added().name()))
+                    .append(quoted(walked.added().names().name()))
                     .append(",W")
                     .append(i)
                     .append(",50,proposed\n");
@@ -133,7 +133,7 @@ class MeetingTablesTest {
         for (MaterialRow row : alone) {
             String id = "A" + number++;
             runs.append(id).append(",apart,reaction,planned\n");
-            charges.append(id).append(',').append(quoted(row.name())).append(",reagent,20,mmol,20,mmol\n");
+            charges.append(id).append(',').append(quoted(row.names().name())).append(",reagent,20,mmol,20,mmol\n");
         }
         Files.writeString(folder.resolve("runs.csv"), runs);
         Files.writeString(folder.resolve("charges.csv"), charges);
@@ -179,8 +179,9 @@ class MeetingTablesTest {
             if (walked.neverInFunnel()) {
                 boolean done = raises(runs.get("D" + i), Severity.HOLD) || raises(runs.get("D" + i), Severity.CHECK);
                 if (!raises(runs.get("P" + i), Severity.STOP) || !done) {
-                    wrong.add(walked.pair().key() + ": " + walked.there().name() + " + "
-                            + walked.added().name());
+                    wrong.add(
+                            walked.pair().key() + ": " + walked.there().names().name() + " + "
+                                    + walked.added().names().name());
                 }
             }
         }
@@ -201,8 +202,8 @@ class MeetingTablesTest {
         for (int i = 0; i < WALKED.size(); i++) {
             if (WALKED.get(i).isOfContainer() && !stopped.contains("T" + i)) {
                 wrong.add(WALKED.get(i).pair().key() + ": "
-                        + WALKED.get(i).there().name() + " + "
-                        + WALKED.get(i).added().name());
+                        + WALKED.get(i).there().names().name() + " + "
+                        + WALKED.get(i).added().names().name());
             }
         }
         assertEquals(List.of(), wrong);

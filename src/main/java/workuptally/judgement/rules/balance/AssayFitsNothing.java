@@ -80,9 +80,9 @@ public final class AssayFitsNothing implements RunRule {
         tally.run().lots().forEach(lot -> samples.add(lot.label()));
         for (Step step : tally.run().steps()) {
             samples.addAll(step.from());
-            samples.addAll(step.givesOrganic());
-            samples.addAll(step.givesAqueous());
-            samples.addAll(step.givesOther());
+            samples.addAll(step.given().organic());
+            samples.addAll(step.given().aqueous());
+            samples.addAll(step.given().other());
         }
         return samples;
     }
@@ -91,7 +91,10 @@ public final class AssayFitsNothing implements RunRule {
         Set<String> names = new LinkedHashSet<>();
         run.products().stream().map(Product::name).forEach(names::add);
         run.charges().stream().map(Charge::material).forEach(names::add);
-        run.steps().stream().map(Step::material).filter(m -> !m.isBlank()).forEach(names::add);
+        run.steps().stream()
+                .map(s -> s.added().material())
+                .filter(m -> !m.isBlank())
+                .forEach(names::add);
         run.layers().forEach(layer -> layer.composition().forEach(part -> names.add(part.substance())));
         return names;
     }

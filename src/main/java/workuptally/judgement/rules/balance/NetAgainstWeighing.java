@@ -49,7 +49,10 @@ public final class NetAgainstWeighing implements RunRule {
                     findings,
                     uncertainty,
                     "layer " + layer.label(),
-                    List.of(layer.grossGrams(), layer.tareGrams(), layer.netGrams()),
+                    List.of(
+                            layer.weighing().grossGrams(),
+                            layer.weighing().tareGrams(),
+                            layer.weighing().netGrams()),
                     layer.row());
         }
         return findings.list();

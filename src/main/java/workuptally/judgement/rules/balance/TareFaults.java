@@ -75,8 +75,8 @@ public final class TareFaults implements RunRule {
             weighings.add(new Weighing(
                     "layer " + layer.label(),
                     layer.vessel(),
-                    layer.grossGrams(),
-                    layer.tareGrams(),
+                    layer.weighing().grossGrams(),
+                    layer.weighing().tareGrams(),
                     layer.row(),
                     false));
         }

@@ -79,7 +79,7 @@ public final class OrganometallicExcess implements RunRule {
         return tally.layers().stream()
                 .filter(l -> l.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent())
                 .filter(l -> l.entry()
-                        .flatMap(Layer::status)
+                        .flatMap(entry -> entry.custody().status())
                         .filter(s -> s == Layer.Status.TO_REUSE)
                         .isPresent())
                 .map(LayerTally::label)

@@ -42,12 +42,15 @@ public final class RecoveredSolventTakenAsPure implements RunRule {
             }
         }
         for (Step step : tally.run().orderedSteps()) {
-            if (isRecovered(step.material()) && !step.notes().contains("%")) {
+            if (isRecovered(step.added().material()) && !step.notes().contains("%")) {
                 findings.add(
                         FindingCode.RECOVERED_SOLVENT_AS_PURE,
                         Severity.CHECK,
                         step.row().at("Material"),
-                        Phrase.of("step {} uses {}, which is counted as pure", step.number(), step.material()),
+                        Phrase.of(
+                                "step {} uses {}, which is counted as pure",
+                                step.number(),
+                                step.added().material()),
                         Phrase.of("its content in the notes, for example 97 % ethyl acetate"),
                         FindingList.PRACTICE,
                         Phrase.of("Note its content, and whether it carries product, acid or water."));

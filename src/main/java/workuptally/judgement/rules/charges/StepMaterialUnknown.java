@@ -47,10 +47,10 @@ public final class StepMaterialUnknown implements RunRule {
     public List<Finding> judge(RunTally tally, Book book) {
         FindingList findings = new FindingList(tally.run().id());
         for (Step step : tally.run().orderedSteps()) {
-            if (!step.material().isBlank()
-                    && step.volumeMillilitres().entered().isPresent()
-                    && step.densityGramsPerMillilitre().entered().isEmpty()
-                    && !isKnown(step.material())) {
+            if (!step.added().material().isBlank()
+                    && step.added().volumeMillilitres().entered().isPresent()
+                    && step.added().densityGramsPerMillilitre().entered().isEmpty()
+                    && !isKnown(step.added().material())) {
                 findings.add(
                         FindingCode.STEP_MATERIAL_UNKNOWN,
                         Severity.CHECK,
@@ -59,14 +59,19 @@ public final class StepMaterialUnknown implements RunRule {
                                 "step {}: {} of '{}', {}; it is counted as so much water",
                                 step.number(),
                                 Figure.digits(
-                                        step.volumeMillilitres().entered().get().value() * step.portionCount(),
+                                        step.added()
+                                                        .volumeMillilitres()
+                                                        .entered()
+                                                        .get()
+                                                        .value()
+                                                * step.added().portionCount(),
                                         4,
                                         "mL"),
-                                step.material(),
-                                why(substances.material(step.material()))),
+                                step.added().material(),
+                                why(substances.material(step.added().material()))),
                         Phrase.of(
                                 "a listed solvent or wash, a solute with its strength, or a mixture with its ratio{}",
-                                nearest(step.material())),
+                                nearest(step.added().material())),
                         "reference tables",
                         Phrase.of(
                                 "Write it as 'ethyl acetate', 'sat. NaHCO3', '10 % NaOH', '1 M HCl' or 'hexane/EtOAc 4:1', or enter its"
@@ -80,7 +85,7 @@ public final class StepMaterialUnknown implements RunRule {
     /** A wash or quench whose material was left out is neither harmless nor nothing; said once a run. */
     private static void withoutMaterial(FindingList findings, Run run) {
         List<Step> steps = run.orderedSteps().stream()
-                .filter(step -> step.material().isBlank() && bringsSomething(step))
+                .filter(step -> step.added().material().isBlank() && bringsSomething(step))
                 .toList();
         if (!steps.isEmpty()) {
             findings.add(
@@ -99,8 +104,8 @@ public final class StepMaterialUnknown implements RunRule {
 
     private static boolean bringsSomething(Step step) {
         return step.operation().filter(ADDING::contains).isPresent()
-                || step.volumeMillilitres().entered().isPresent()
-                || step.massGrams().entered().isPresent();
+                || step.added().volumeMillilitres().entered().isPresent()
+                || step.added().massGrams().entered().isPresent();
     }
 
     private static Phrase why(Material material) {

@@ -46,7 +46,9 @@ public final class CakeLighterThanAgent implements RunRule {
                 findings.add(
                         FindingCode.CAKE_LIGHTER_THAN_AGENT,
                         Severity.CHECK,
-                        cake.get().row().at(cake.get().netGrams().entered().isPresent() ? "Net" : "Gross"),
+                        cake.get()
+                                .row()
+                                .at(cake.get().weighing().netGrams().entered().isPresent() ? "Net" : "Gross"),
                         Phrase.of(
                                 "cake {} weighs {}, but step {} put {} of {} into it",
                                 dried.cake(),

@@ -76,7 +76,7 @@ public final class ContentAgainstPh implements RunRule {
                 || staysOrganic(product, pH.get().value())) {
             return;
         }
-        for (String label : step.givesOrganic()) {
+        for (String label : step.given().organic()) {
             Optional<Content> assayed = tally.layer(label)
                     .flatMap(layer -> layer.contents().stream()
                             .filter(c -> c.kind() == Content.Kind.MEASURED
@@ -148,7 +148,7 @@ public final class ContentAgainstPh implements RunRule {
     /** A wash with water or brine, which has nothing to make an ion with whatever its pH reads. */
     private boolean isUnbuffered(Run run, Step step) {
         return step.operation().filter(o -> o == Step.Operation.WASH).isPresent()
-                && pHOf(run, step.material()).isEmpty();
+                && pHOf(run, step.added().material()).isEmpty();
     }
 
     /** What lots and later layers show of an organic layer that nobody assayed; what it is in per cent of theory. */
@@ -182,8 +182,9 @@ public final class ContentAgainstPh implements RunRule {
         boolean washes = step.operation()
                 .filter(o -> o == Step.Operation.WASH || o == Step.Operation.EXTRACT)
                 .isPresent();
-        Optional<Double> pH = washes && product.wanted() ? pHOf(run, step.material()) : Optional.empty();
-        boolean takenUp = step.givesAqueous().stream()
+        Optional<Double> pH =
+                washes && product.wanted() ? pHOf(run, step.added().material()) : Optional.empty();
+        boolean takenUp = step.given().aqueous().stream()
                 .anyMatch(label ->
                         run.steps().stream().anyMatch(later -> later.from().contains(label)));
         if (pH.isPresent() && !takenUp && isIon(product, pH.get())) {
@@ -195,7 +196,7 @@ public final class ContentAgainstPh implements RunRule {
                             "step {} ({}, about pH {}) takes {} into the water as its ion (pKa {}), and no later step takes the"
                                     + " aqueous layer up",
                             step.number(),
-                            step.material(),
+                            step.added().material(),
                             Figure.digits(pH.get(), 3, ""),
                             product.name(),
                             pKa(product).asTyped()),

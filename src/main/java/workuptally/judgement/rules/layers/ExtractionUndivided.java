@@ -61,7 +61,7 @@ public final class ExtractionUndivided implements RunRule {
         return Phrase.of(
                 "step {} ({}): {} in {} leaves about {} of {} behind ({} to {} as the ratio is uncertain)",
                 step.number(),
-                step.material(),
+                step.added().material(),
                 Figure.decimals(split.totalMillilitres(), 0, "mL"),
                 split.plannedPortions() == 1 ? "one portion" : split.plannedPortions() + " portions",
                 Figure.digits(split.leftAsPlannedPercent(), 2, "%"),

@@ -73,7 +73,7 @@ public final class LayerNotRecorded implements RunRule {
                 Phrase.of(
                         "step {} ({}) gives no label to its {} layer",
                         step.number(),
-                        step.material(),
+                        step.added().material(),
                         phase.phase().word()),
                 Phrase.of("the labels of both layers of a contact"),
                 FindingList.PRACTICE,
@@ -104,9 +104,9 @@ public final class LayerNotRecorded implements RunRule {
     }
 
     private static String column(Step step, String label) {
-        if (step.givesOrganic().contains(label)) {
+        if (step.given().organic().contains(label)) {
             return "Gives organic";
         }
-        return step.givesAqueous().contains(label) ? "Gives aqueous" : "Gives other";
+        return step.given().aqueous().contains(label) ? "Gives aqueous" : "Gives other";
     }
 }

@@ -125,8 +125,9 @@ public final class LayersSwapped implements RunRule {
             boolean inDoubt = identities.stream()
                     .filter(i -> i.step() == step)
                     .anyMatch(i -> i.verdict() == Verdict.SWAPPED || i.position() == PositionCheck.CONTRADICTS);
-            Optional<Layer.Phase> typed =
-                    step.lowerLayer().map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
+            Optional<Layer.Phase> typed = step.funnel()
+                    .lowerLayer()
+                    .map(l -> l == Step.Lower.ORGANIC ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS);
             if (!inDoubt
                     && typed.isPresent()
                     && identity.lower().filter(l -> l != typed.get()).isPresent()
@@ -149,7 +150,8 @@ public final class LayersSwapped implements RunRule {
 
     private static void phase(FindingList findings, LayerIdentity identity, Layer layer) {
         Step step = identity.step();
-        Layer.Phase given = step.givesOrganic().contains(identity.label()) ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS;
+        Layer.Phase given =
+                step.given().organic().contains(identity.label()) ? Layer.Phase.ORGANIC : Layer.Phase.AQUEOUS;
         if (given != identity.recorded()) {
             findings.add(
                     FindingCode.LAYER_PHASE_CONTRADICTION,
@@ -168,7 +170,10 @@ public final class LayersSwapped implements RunRule {
     }
 
     private static boolean isChecked(Step step) {
-        return step.checkedBy().filter(c -> c != Step.CheckedBy.NOT_CHECKED).isPresent();
+        return step.funnel()
+                .checkedBy()
+                .filter(c -> c != Step.CheckedBy.NOT_CHECKED)
+                .isPresent();
     }
 
     private static Phrase density(LayerIdentity identity) {

@@ -27,7 +27,11 @@ record LiquidsOfRun(double lowGramsPerMillilitre, double highGramsPerMillilitre)
             add(densities, charge.densityGramsPerMillilitre(), charge.material(), substances);
         }
         for (Step step : run.steps()) {
-            add(densities, step.densityGramsPerMillilitre(), step.material(), substances);
+            add(
+                    densities,
+                    step.added().densityGramsPerMillilitre(),
+                    step.added().material(),
+                    substances);
         }
         return densities.isEmpty()
                 ? Optional.empty()

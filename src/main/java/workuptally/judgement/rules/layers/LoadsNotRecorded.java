@@ -28,9 +28,10 @@ public final class LoadsNotRecorded implements RunRule {
             return findings.list();
         }
         for (Step step : tally.run().orderedSteps()) {
-            long loads = Math.round(step.loads().entered().map(Entered::value).orElse(1.0));
-            judge(findings, step, loads, step.givesAqueous(), "Gives aqueous");
-            judge(findings, step, loads, step.givesOrganic(), "Gives organic");
+            long loads = Math.round(
+                    step.funnel().loads().entered().map(Entered::value).orElse(1.0));
+            judge(findings, step, loads, step.given().aqueous(), "Gives aqueous");
+            judge(findings, step, loads, step.given().organic(), "Gives organic");
         }
         return findings.list();
     }

@@ -90,11 +90,14 @@ public final class MassVolumeDensity implements RunRule {
     }
 
     private void judge(FindingList findings, Step step) {
-        Optional<Double> mass = step.massGrams().entered().map(Entered::value);
+        Optional<Double> mass = step.added().massGrams().entered().map(Entered::value);
         Optional<Double> volume =
-                step.volumeMillilitres().entered().map(Entered::value).filter(v -> v > 0);
-        Optional<Double> density =
-                step.densityGramsPerMillilitre().entered().map(Entered::value).filter(d -> d > 0);
+                step.added().volumeMillilitres().entered().map(Entered::value).filter(v -> v > 0);
+        Optional<Double> density = step.added()
+                .densityGramsPerMillilitre()
+                .entered()
+                .map(Entered::value)
+                .filter(d -> d > 0);
         if (mass.isEmpty() || volume.isEmpty() || density.isEmpty()) {
             return;
         }

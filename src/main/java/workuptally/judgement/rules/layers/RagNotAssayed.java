@@ -82,7 +82,10 @@ public final class RagNotAssayed implements RunRule {
             return;
         }
         for (Step step : tally.run().orderedSteps()) {
-            if (step.emulsion().filter(e -> e == Step.Emulsion.PERSISTENT).isPresent()) {
+            if (step.funnel()
+                    .emulsion()
+                    .filter(e -> e == Step.Emulsion.PERSISTENT)
+                    .isPresent()) {
                 findings.add(
                         FindingCode.EMULSION_NOT_RECORDED,
                         Severity.HOLD,

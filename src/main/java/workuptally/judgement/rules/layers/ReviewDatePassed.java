@@ -29,7 +29,7 @@ public final class ReviewDatePassed implements RunRule {
         Optional<LocalDate> asOf = book.limits().day(Limit.AS_OF);
         for (LayerTally layer : tally.layers()) {
             Optional<Layer> entry = layer.entry().filter(l -> isKept(l) && layer.terminal());
-            Optional<LocalDate> reviewBy = entry.flatMap(Layer::reviewBy);
+            Optional<LocalDate> reviewBy = entry.flatMap(l -> l.custody().reviewBy());
             if (reviewBy.isPresent() && asOf.filter(reviewBy.get()::isBefore).isPresent()) {
                 findings.add(
                         FindingCode.LAYER_REVIEW_OVERDUE,
@@ -49,6 +49,6 @@ public final class ReviewDatePassed implements RunRule {
     }
 
     private static boolean isKept(Layer layer) {
-        return layer.status().map(s -> s == Layer.Status.KEPT).orElse(true);
+        return layer.custody().status().map(s -> s == Layer.Status.KEPT).orElse(true);
     }
 }

@@ -47,7 +47,7 @@ public final class WaterMiscibleSolvent implements RunRule {
 
     /** True where every aqueous layer of the contact was assayed for every wanted product: what went into the water is known. */
     private static boolean isAssayed(RunTally tally, ContactMixture contact) {
-        List<String> aqueous = contact.step().givesAqueous();
+        List<String> aqueous = contact.step().given().aqueous();
         return !aqueous.isEmpty()
                 && aqueous.stream()
                         .allMatch(label -> tally.run().products().stream()

@@ -99,7 +99,7 @@ public final class FunnelTooFull implements RunRule {
         return Phrase.of(
                 "step {} ({}): {} in {} a funnel of {}{} is {}",
                 contact.step().number(),
-                contact.step().material(),
+                contact.step().added().material(),
                 Figure.decimals(contact.volumeMillilitres(), 0, "mL"),
                 contact.loads() == 1 ? "one load in" : contact.loads() + " loads in",
                 Figure.decimals(contact.funnelMillilitres(), 0, "mL"),

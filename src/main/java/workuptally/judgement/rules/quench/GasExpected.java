@@ -55,7 +55,7 @@ public final class GasExpected implements RunRule {
                     Phrase.of(
                             "step {} ({}): about {} {}, {}{} ({}); {} in the worst case{}",
                             reaction.step().number(),
-                            reaction.step().material(),
+                            reaction.step().added().material(),
                             Figure.decimals(reaction.expectedMillimoles(), 0, "mmol"),
                             subscripted(reaction.gas()),
                             Figure.decimals(reaction.expectedLitres(), 2, "L"),

@@ -193,7 +193,7 @@ public final class MaterialsMeet implements RunRule {
 
     /** Gas that a stoppered funnel cannot hold; a quench in the flask is open. */
     private static boolean gasDoesNotFit(Contact contact, List<Meeting> meetings) {
-        boolean inFunnel = contact.step().funnelMillilitres().entered().isPresent();
+        boolean inFunnel = contact.step().funnel().millilitres().entered().isPresent();
         double litres = meetings.stream()
                 .filter(m -> m.gasLitres().isPresent())
                 .mapToDouble(m -> m.gasLitres().getAsDouble())

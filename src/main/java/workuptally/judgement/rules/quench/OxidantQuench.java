@@ -99,7 +99,8 @@ public final class OxidantQuench implements RunRule {
     /** Sulfite, ascorbate and the like: how much they take up is not counted here, the test tells. */
     private boolean bringsOtherReductant(RunTally tally) {
         return tally.run().steps().stream()
-                .anyMatch(step -> substances.material(step.material()).classes().contains(REDUCING));
+                .anyMatch(step ->
+                        substances.material(step.added().material()).classes().contains(REDUCING));
     }
 
     private static double usedMillimoles(RunTally tally, ChargeAmount amount) {
@@ -111,18 +112,23 @@ public final class OxidantQuench implements RunRule {
     private double thiosulfateMillimoles(RunTally tally) {
         double millimoles = 0;
         for (Step step : tally.run().steps()) {
-            Material material = substances.material(step.material());
+            Material material = substances.material(step.added().material());
             Optional<Wash> wash = material.wash().filter(w -> material.is(THIOSULFATE));
             boolean counts =
                     step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
             if (wash.isPresent() && counts) {
-                double molarity = step.molarityMolesPerLitre()
+                double molarity = step.added()
+                        .molarityMolesPerLitre()
                         .entered()
                         .map(Entered::value)
                         .orElseGet(() -> wash.get().molarityMolesPerLitre().orElse(0));
                 millimoles += molarity
-                        * step.portionCount()
-                        * step.volumeMillilitres().entered().map(Entered::value).orElse(0.0);
+                        * step.added().portionCount()
+                        * step.added()
+                                .volumeMillilitres()
+                                .entered()
+                                .map(Entered::value)
+                                .orElse(0.0);
             }
         }
         return millimoles;

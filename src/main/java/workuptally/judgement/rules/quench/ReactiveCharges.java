@@ -21,10 +21,11 @@ final class ReactiveCharges {
 
     private boolean isReactive(Charge charge) {
         return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part -> part.row().flatMap(row -> row.quenchTest()).isPresent()
-                        && part.classes().stream()
-                                .flatMap(c -> substances.classBehaviour(c).stream())
-                                .anyMatch(ClassBehaviour::shownGoneByTest));
+                .anyMatch(part ->
+                        part.row().flatMap(row -> row.behaviour().quenchTest()).isPresent()
+                                && part.classes().stream()
+                                        .flatMap(c -> substances.classBehaviour(c).stream())
+                                        .anyMatch(ClassBehaviour::shownGoneByTest));
     }
 
     /** True for a run whose product is isolated and whose workup nobody entered, as in a list of yields: no layer of it can be held. */

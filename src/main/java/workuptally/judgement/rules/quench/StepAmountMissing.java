@@ -40,13 +40,18 @@ public final class StepAmountMissing implements RunRule {
         }
         for (Step step : tally.run().orderedSteps()) {
             boolean adds = step.operation().filter(ADDING::contains).isPresent()
-                    && !step.material().isBlank();
-            if (adds && !isAmount(step.volumeMillilitres()) && !isAmount(step.massGrams())) {
+                    && !step.added().material().isBlank();
+            if (adds
+                    && !isAmount(step.added().volumeMillilitres())
+                    && !isAmount(step.added().massGrams())) {
                 findings.add(
                         FindingCode.STEP_AMOUNT_MISSING,
                         Severity.HOLD,
                         step.row().at("Volume"),
-                        Phrase.of("step {} adds {} and does not say how much", step.number(), step.material()),
+                        Phrase.of(
+                                "step {} adds {} and does not say how much",
+                                step.number(),
+                                step.added().material()),
                         Phrase.of("a volume or a mass above 0"),
                         "the plan",
                         Phrase.of(

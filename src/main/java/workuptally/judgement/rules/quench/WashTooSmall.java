@@ -39,7 +39,7 @@ public final class WashTooSmall implements RunRule {
                         Phrase.of(
                                 "step {} ({}) brings {} for {} to neutralise ({}): it covers {}; in the worst case {}",
                                 reaction.step().number(),
-                                reaction.step().material(),
+                                reaction.step().added().material(),
                                 Figure.decimals(reaction.washMillimoles(), 0, "mmol"),
                                 Figure.decimals(reaction.toNeutraliseMillimoles(), 0, "mmol"),
                                 reaction.because(),

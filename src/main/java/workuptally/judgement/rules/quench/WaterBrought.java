@@ -46,8 +46,8 @@ final class WaterBrought {
     private boolean isBrought(Run run) {
         for (Step step : untilFirstAqueousLayer(run)) {
             boolean quench = step.operation().filter(o -> o == Operation.QUENCH).isPresent()
-                    && !step.material().isBlank();
-            if (quench || ends(step.material())) {
+                    && !step.added().material().isBlank();
+            if (quench || ends(step.added().material())) {
                 return true;
             }
         }
@@ -58,7 +58,7 @@ final class WaterBrought {
         List<Step> steps = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
             steps.add(step);
-            if (!step.givesAqueous().isEmpty()) {
+            if (!step.given().aqueous().isEmpty()) {
                 break;
             }
         }

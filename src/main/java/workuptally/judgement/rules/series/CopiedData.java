@@ -93,8 +93,8 @@ public final class CopiedData implements BookRule {
                 rows.add(new Row(
                         run.id(),
                         "layer " + layer.label(),
-                        weighing(layer.grossGrams(), layer.tareGrams()),
-                        net(layer.grossGrams(), layer.tareGrams()),
+                        weighing(layer.weighing().grossGrams(), layer.weighing().tareGrams()),
+                        net(layer.weighing().grossGrams(), layer.weighing().tareGrams()),
                         assay(run, layer.label()),
                         layer.row().at("Gross")));
             }

@@ -32,7 +32,7 @@ public final class Palette {
             new Fill(YELLOW, Hatch.NONE, false),
             new Fill(PURPLE, Hatch.RISING, false),
             new Fill(GREEN, Hatch.CROSSED, false),
-            new Fill(SKY, Hatch.CROSSED, false),
+            new Fill(SKY, Hatch.DOTTED, false),
             new Fill(YELLOW, Hatch.FALLING, false));
 
     /** Text. */

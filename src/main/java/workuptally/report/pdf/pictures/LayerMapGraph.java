@@ -41,9 +41,9 @@ final class LayerMapGraph {
             Step step = steps.get(i);
             Places places = new Places(run, shares, steps, nodes, i + 1);
             step.from().forEach(label -> places.add(label, MapNode.Lane.ORGANIC, 0));
-            step.givesOrganic().forEach(label -> places.add(label, MapNode.Lane.ORGANIC, places.column()));
-            step.givesAqueous().forEach(label -> places.add(label, MapNode.Lane.AQUEOUS, places.column()));
-            step.givesOther().forEach(label -> places.add(label, places.otherLane(label), places.column()));
+            step.given().organic().forEach(label -> places.add(label, MapNode.Lane.ORGANIC, places.column()));
+            step.given().aqueous().forEach(label -> places.add(label, MapNode.Lane.AQUEOUS, places.column()));
+            step.given().other().forEach(label -> places.add(label, places.otherLane(label), places.column()));
             for (String from : step.from()) {
                 for (String to : step.gives()) {
                     if (nodes.get(from).column() < nodes.get(to).column()) {

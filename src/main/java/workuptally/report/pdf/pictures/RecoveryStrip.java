@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Palette;
 import workuptally.report.pdf.layout.Picture;
 import workuptally.report.view.Recovery;
+import workuptally.tally.balance.Closure;
 
 /**
  * A bar a run: what was isolated, what is in kept layers, what nobody knows yet, what was not found as product. Few runs lie one under the
@@ -28,10 +30,11 @@ public final class RecoveryStrip implements Picture {
     private static final float LABEL = 40;
     private static final float LABEL_SHARE = 0.5f;
     private static final float BESIDE = 5;
-    private static final float FIGURES = 138;
-    private static final float NARROW_FIGURES = 36;
+    private static final float FIGURES = 214;
+    private static final float NARROW_FIGURES = 58;
     private static final float LEGEND = 13;
     private static final float TOP = 3;
+    private static final float SWATCH = 13;
 
     private final Look look;
     private final List<Recovery> runs;
@@ -71,7 +74,7 @@ public final class RecoveryStrip implements Picture {
         }
         for (int columns = 2; columns <= MOST_COLUMNS; columns++) {
             int rows = (runs + columns - 1) / columns;
-            if (rows <= MOST_A_COLUMN && TOP + rows * NARROW_STEP + LEGEND <= roomPoints) {
+            if (rows <= MOST_A_COLUMN && TOP + rows * NARROW_STEP + 2 * LEGEND <= roomPoints) {
                 return columns;
             }
         }
@@ -113,13 +116,14 @@ public final class RecoveryStrip implements Picture {
 
     @Override
     public float height() {
-        return TOP + (columns > 0 ? rows() * step() : STANDING + 11) + LEGEND;
+        return TOP + (columns > 0 ? rows() * step() : STANDING + 11) + legendHeight();
     }
 
     @Override
     public String alternative() {
         StringJoiner text = new StringJoiner("; ", "Recovery of each run, % of theory. ", ".");
-        runs.forEach(r -> text.add(r.run() + ": " + words(r)));
+        runs.forEach(r ->
+                text.add(r.run() + ": " + words(r) + (r.worst().isEmpty() ? "" : ", worst balance " + balance(r))));
         if (left > 0) {
             text.add(left + " more runs are not drawn");
         }
@@ -135,6 +139,15 @@ public final class RecoveryStrip implements Picture {
         return isolated + ", " + (run.notAssayed() > 0 ? "≥\u00A0" : "") + percent(run.keptPercent()) + " in layers";
     }
 
+    /** The worst balance with its verdict; empty without one. */
+    private String balance(Recovery run) {
+        return run.worst()
+                .map(c -> look.figures()
+                                .pair(c.percent().value(), c.expandedUncertaintyPercent())
+                                .value() + "\u00A0% " + c.verdict().word())
+                .orElse("");
+    }
+
     private static boolean isStated(Recovery run) {
         return run.isolatedGrams().isPresent() || run.atMostGrams() > 0;
     }
@@ -143,9 +156,14 @@ public final class RecoveryStrip implements Picture {
         return (run.atMostGrams() > 0 ? "≤\u00A0" : "") + percent(run.isolatedPercent() + run.atMostPercent());
     }
 
-    /** What stands beside a bar of several columns: the share isolated, or why there is none. */
+    /** What stands beside a bar of several columns: the share isolated, or why there is none, and a balance that does not close. */
     private String figure(Recovery run) {
-        return isStated(run) ? isolated(run) : run.hasLot() ? "lot open" : "–";
+        String isolated = isStated(run) ? isolated(run) : run.hasLot() ? "lot open" : "–";
+        return run.worst()
+                .map(Closure::verdict)
+                .filter(v -> v == Closure.Verdict.OPEN || v == Closure.Verdict.OVER)
+                .map(v -> isolated + " " + v.word())
+                .orElse(isolated);
     }
 
     private String percent(double value) {
@@ -172,7 +190,7 @@ public final class RecoveryStrip implements Picture {
         } else {
             standing(flow, x, top - TOP);
         }
-        legend(flow, x, top - height() + 3);
+        legend(flow, x, top - height() + legendHeight());
     }
 
     private void lying(PageFlow flow, List<Recovery> part, float x, float top) {
@@ -198,6 +216,11 @@ public final class RecoveryStrip implements Picture {
                 at += wide;
             }
             flow.text(columns == 1 ? words(run) : figure(run), x + labels + width + 5, y - baseline, look.chart());
+            if (columns == 1) {
+                String balance = balance(run);
+                float end = x + columnWidth();
+                flow.text(balance, end - look.typeface().width(balance, look.chart()), y - baseline, look.chart());
+            }
             y -= step();
         }
         if (!part.isEmpty()) {
@@ -242,43 +265,73 @@ public final class RecoveryStrip implements Picture {
     }
 
     /** Only what occurs in the picture is explained. */
-    private void legend(PageFlow flow, float x, float y) {
-        float at = x;
-        at = sign(flow, at, y, Recovery::isolatedPercent, look.palette().isolated(), "isolated");
-        at = sign(flow, at, y, Recovery::keptPercent, look.palette().inLayers(), "in kept layers");
-        at = sign(
-                flow,
-                at,
-                y,
-                Recovery::notKnownPercent,
-                look.palette().notKnown(),
-                "not known yet (a tare or assay is missing)");
-        at = sign(
-                flow,
-                at,
-                y,
-                Recovery::notFoundPercent,
-                look.palette().unaccounted(),
-                "not found as product (unreacted, or lost)");
-        List<String> more = new ArrayList<>();
-        if (columns > 1) {
-            more.add("figure: isolated");
-        }
-        if (left > 0) {
-            more.add("+ " + left + " more runs");
-        }
-        flow.text(String.join(", ", more), at, y + 0.8f, look.chart());
+    private List<Sign> signs() {
+        Palette palette = look.palette();
+        return Stream.of(
+                        new Sign(Recovery::isolatedPercent, palette.isolated(), "isolated"),
+                        new Sign(Recovery::keptPercent, palette.inLayers(), "in kept layers"),
+                        new Sign(
+                                Recovery::notKnownPercent, palette.notKnown(), "not known yet (tare or assay missing)"),
+                        new Sign(Recovery::notFoundPercent, palette.unaccounted(), "not found (unreacted, or lost)"))
+                .filter(sign -> runs.stream().anyMatch(r -> sign.share().applyAsDouble(r) > 0))
+                .toList();
     }
 
-    private float sign(
-            PageFlow flow, float x, float y, ToDoubleFunction<Recovery> share, Palette.Fill fill, String words) {
-        if (runs.stream().allMatch(r -> share.applyAsDouble(r) <= 0)) {
-            return x;
-        }
-        flow.pen().area(x, y, 10, 7, fill, look.palette().ink());
-        flow.text(words, x + 13, y + 0.8f, look.chart());
-        return x + 13 + look.typeface().width(words, look.chart()) + 12;
+    private float width(Sign sign) {
+        return SWATCH + look.typeface().width(sign.words(), look.chart()) + 12;
     }
+
+    /** What the figures beside the bars are. */
+    private String figures() {
+        List<String> words = new ArrayList<>();
+        if (columns > 0 && runs.stream().anyMatch(r -> r.worst().isPresent())) {
+            words.add(columns == 1 ? "right: worst balance" : "figure: isolated; open, over: worst balance");
+        } else if (columns > 1) {
+            words.add("figure: isolated");
+        }
+        if (left > 0) {
+            words.add("+ " + left + " more runs");
+        }
+        return String.join(", ", words);
+    }
+
+    private float figuresLeft() {
+        return look.widthPoints() - look.typeface().width(figures(), look.chart());
+    }
+
+    /** False where the figures are explained on a line of their own. */
+    private boolean isOneLine() {
+        double signs = signs().stream().mapToDouble(this::width).sum();
+        return signs <= figuresLeft();
+    }
+
+    private float legendHeight() {
+        return isOneLine() ? LEGEND : LEGEND + look.chart().leading();
+    }
+
+    private void legend(PageFlow flow, float x, float top) {
+        float y = top - LEGEND + 3;
+        float at = x;
+        for (Sign sign : signs()) {
+            flow.pen().area(at, y, 10, 7, sign.fill(), look.palette().ink());
+            flow.text(sign.words(), at + SWATCH, y + 0.8f, look.chart());
+            at += width(sign);
+        }
+        if (isOneLine()) {
+            flow.text(figures(), x + figuresLeft(), y + 0.8f, look.chart());
+        } else {
+            flow.text(figures(), x, y + 0.8f - look.chart().leading(), look.chart());
+        }
+    }
+
+    /**
+     * A part of the legend.
+     *
+     * @param share what it is the share of, %
+     * @param fill fill
+     * @param words what it means
+     */
+    private record Sign(ToDoubleFunction<Recovery> share, Palette.Fill fill, String words) {}
 
     /**
      * A part of a bar.

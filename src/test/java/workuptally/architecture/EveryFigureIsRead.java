@@ -5,23 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.ArchTest;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import workuptally.reference.Cited;
 import workuptally.reference.Threshold;
 
-/** What the reference tables hold is read by code beside the loader; where a figure comes from is for people. */
-class EveryFigureIsReadTest {
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("workuptally");
-
+/** What the reference tables hold is read by code beside the loader; where a figure comes from is for people. Part of {@link ArchitectureTest}. */
+final class EveryFigureIsRead {
     /** For people who read the tables, and for the line that names a row. */
     private static final Set<String> FOR_PEOPLE = Set.of("note", "cas", "basis", "sources", "meaning", "key");
 
@@ -41,11 +35,13 @@ class EveryFigureIsReadTest {
             "Solvent.statements",
             "Wash.caution");
 
-    @Test
-    void everyColumnOfARowIsReadOutsideTheRow() {
+    private EveryFigureIsRead() {}
+
+    @ArchTest
+    static void everyColumnOfARowIsReadOutsideTheRow(JavaClasses program) {
         Set<String> unread = new TreeSet<>();
-        for (JavaClass row : PROGRAM) {
-            if (row.isAssignableTo(Cited.class) && row.isRecord()) {
+        for (JavaClass row : program) {
+            if (row.isRecord() && isPartOfARow(row)) {
                 for (RecordComponent part : row.reflect().getRecordComponents()) {
                     JavaMethod accessor = row.getMethod(part.getName());
                     boolean read = Stream.concat(
@@ -65,10 +61,18 @@ class EveryFigureIsReadTest {
         assertEquals(new TreeSet<>(DESCRIPTIONS), unread);
     }
 
-    @Test
-    void everyFigureOfTheBenchIsRead() {
+    /** A row, or a group of its columns. */
+    private static boolean isPartOfARow(JavaClass each) {
+        return each.isAssignableTo(Cited.class)
+                || each.getEnclosingClass()
+                        .filter(row -> row.isAssignableTo(Cited.class))
+                        .isPresent();
+    }
+
+    @ArchTest
+    static void everyFigureOfTheBenchIsRead(JavaClasses program) {
         Set<String> unread = new TreeSet<>();
-        JavaClass thresholds = PROGRAM.get(Threshold.class);
+        JavaClass thresholds = program.get(Threshold.class);
         for (Threshold threshold : Threshold.values()) {
             boolean read = thresholds.getField(threshold.name()).getAccessesToSelf().stream()
                     .anyMatch(access -> !access.getOriginOwner().equals(thresholds));

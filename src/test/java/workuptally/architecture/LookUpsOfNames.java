@@ -1,0 +1,43 @@
+package workuptally.architecture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.junit.ArchTest;
+import java.util.Set;
+import java.util.TreeSet;
+import workuptally.reference.Reference;
+
+/** Names of materials are looked up in {@code material} alone. Part of {@link ArchitectureTest}. */
+final class LookUpsOfNames {
+    private static final Set<String> LOOK_UPS = Set.of(
+            "solvent", "liquid", "wash", "hazard", "oxidant", "dryingAgent", "solventBlend", "solute", "material");
+
+    private LookUpsOfNames() {}
+
+    @ArchTest
+    static void noPackageButMaterialAndReferenceLooksNamesUp(JavaClasses program) {
+        Set<String> found = new TreeSet<>();
+        for (JavaClass each : program) {
+            boolean leaf = each.getPackageName().startsWith("workuptally.material")
+                    || each.getPackageName().startsWith("workuptally.reference");
+            for (JavaMethodCall call : each.getMethodCallsFromSelf()) {
+                boolean looksUp = call.getTargetOwner().isEquivalentTo(Reference.class)
+                        && LOOK_UPS.contains(call.getTarget().getName())
+                        && !call.getTarget().getRawParameterTypes().isEmpty();
+                if (looksUp && !leaf) {
+                    found.add(outermost(each.getName()));
+                }
+            }
+        }
+        assertEquals(Set.of(), found);
+    }
+
+    private static String outermost(String name) {
+        String simple = name.substring(name.lastIndexOf('.') + 1);
+        int nested = simple.indexOf('$');
+        return nested > 0 ? simple.substring(0, nested) : simple;
+    }
+}
