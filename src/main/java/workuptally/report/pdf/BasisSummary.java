@@ -77,7 +77,8 @@ final class BasisSummary {
     private String assumptions() {
         StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
         taken.setEmptyValue("");
-        rows(BasisRow.Kind.ASSUMPTION).forEach(row -> taken.add(row.name() + ", " + row.value()));
+        rows(BasisRow.Kind.ASSUMPTION)
+                .forEach(row -> taken.add(look.figures().inWords(row.name() + ", " + row.value())));
         return taken.toString();
     }
 
