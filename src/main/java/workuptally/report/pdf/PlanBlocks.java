@@ -158,7 +158,7 @@ final class PlanBlocks {
                     TableCell.bold(step.number()),
                     TableCell.of(step.operation().map(Step.Operation::word).orElse("") + " "
                             + String.join(" + ", step.from())),
-                    TableCell.of(added(step)),
+                    TableCell.of(added(step.added())),
                     TableCell.of(String.join(", ", step.gives())),
                     TableCell.of(below(planned)),
                     TableCell.of(care(planned))));
@@ -181,19 +181,18 @@ final class PlanBlocks {
         return blocks;
     }
 
-    private String added(Step step) {
-        if (step.added().material().isBlank()) {
+    private String added(Step.Addition added) {
+        if (added.material().isBlank()) {
             return "–";
         }
-        String each = step.added()
-                .volumeMillilitres()
+        String each = added.volumeMillilitres()
                 .entered()
                 .map(v -> v.asTyped() + "\u00A0mL")
-                .or(() -> step.added().massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
+                .or(() -> added.massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
                 .orElse("");
-        double portions = step.added().portionCount();
+        double portions = added.portionCount();
         String times = portions == 1 ? "" : look.figures().plain(portions) + " × ";
-        return look.figures().inWords((times + each + " " + step.added().material()).strip());
+        return look.figures().inWords((times + each + " " + added.material()).strip());
     }
 
     private String below(Plan.PlannedStep planned) {
