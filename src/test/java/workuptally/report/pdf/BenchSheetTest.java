@@ -73,7 +73,7 @@ class BenchSheetTest {
                     + layer.phase().map(p -> p.word()).orElse("phase: ________");
             assertEquals(1, PdfText.count(text, PdfText.dense(label)), label);
         }
-        assertEquals(rows.size(), PdfText.count(text, PdfText.dense("Owner: ________________")), "owner lines");
+        assertEquals(rows.size(), PdfText.count(text, PdfText.dense("Owner: ________")), "owner lines");
     }
 
     private static List<Plan.ExpectedLayer> layers(RunReview run) {
@@ -166,7 +166,7 @@ class BenchSheetTest {
                     1, PdfText.count(text, i + "wash" + from + "20\u00A0mLwater".replace("\u00A0", "")), "step " + i);
             assertEquals(1, PdfText.count(text, "O" + i + "organic(" + i + "),"), "layer of step " + i);
         }
-        assertEquals(80, PdfText.count(text, PdfText.dense("Owner: ________________")));
+        assertEquals(80, PdfText.count(text, PdfText.dense("Owner: ________")));
         PdfReportTest.assertTidy(pdf, paper, LABEL_MARGIN);
         assertEquals("", PdfReportConformanceTest.broken(pdf, PDFAFlavour.PDFUA_1));
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -31,6 +32,7 @@ import workuptally.report.view.ProposalLine;
 import workuptally.report.view.ReadableNumbers;
 
 /** The account for safety staff, and the labels. */
+@Tag("slow")
 class SafetyReportTest {
     private static final float LABEL_MARGIN = 12;
 

@@ -22,6 +22,9 @@ public final class LabelPages implements Block {
     /** Part of the size of a font below its base line. */
     private static final float DESCENT = 0.25f;
 
+    private static final String SHORT_BLANK = "_".repeat(8);
+    private static final String LONG_BLANK = "_{9,}";
+
     private final Look look;
     private final PdfOptions.Paper paper;
     private final Heading.Level level;
@@ -82,6 +85,10 @@ public final class LabelPages implements Block {
         }
         float least = SIZES[SIZES.length - 1];
         List<Line> body = body(label, least);
+        List<Line> small = foot(shortened(label), least);
+        if (body.size() <= room(least, small.size())) {
+            return List.of(new Cell(name(label.name()), body, small));
+        }
         List<Line> foot = foot(label, least);
         int first = Math.max(1, room(least, foot.size()));
         int further = room(least, 0);
@@ -115,13 +122,24 @@ public final class LabelPages implements Block {
 
     /** On one line where both fit, for a label has little room. */
     private List<Line> foot(Label label, float size) {
-        List<Line> one = lines(label.made() + "    " + label.owner(), text(size));
+        List<Line> one = lines(label.made() + "   " + label.owner(), text(size));
         if (one.size() == 1) {
             return one;
         }
         List<Line> two = lines(label.made(), text(size));
         two.addAll(lines(label.owner(), text(size)));
         return two;
+    }
+
+    /** With less room to write in, before a second label is needed. */
+    private static Label shortened(Label label) {
+        return new Label(
+                label.name(),
+                label.contents(),
+                label.hazards(),
+                label.deferring(),
+                label.made().replaceAll(LONG_BLANK, SHORT_BLANK),
+                label.owner().replaceAll(LONG_BLANK, SHORT_BLANK));
     }
 
     private List<Line> lines(String words, TextStyle style) {

@@ -5,6 +5,10 @@ import java.util.List;
 
 /** A text measured once, so that it can be broken into lines for many widths. Line feeds break too. */
 final class MeasuredText {
+    /** Of the width, what a line holds at least that ends inside a name. */
+    private static final float LEAST_FILLED = 0.2f;
+    /** Characters that go to the next line at least where a name has to be parted inside a syllable. */
+    private static final int LEAST_LEFT = 4;
     /** Signs behind which a long name may be parted. */
     private static final String JOINTS = "-\u2010\u2011\u2013,)]}/+_";
 
@@ -123,18 +127,19 @@ final class MeasuredText {
         return next;
     }
 
-    /** Where to break a word that is wider than a line: behind a hyphen, comma or bracket of a chemical name where that leaves half a line. */
+    /** Where to break a word that is wider than a line: behind a hyphen, comma or bracket of a chemical name where there is one. */
     private int inside(Part part, int from, int end, float widthPoints) {
         int next = from + 1;
         while (next + 1 < end && width(part, from, next + 1) <= widthPoints) {
             next++;
         }
-        for (int joint = next; joint > from + 1 && 2 * width(part, from, joint) >= widthPoints; joint--) {
+        for (int joint = next; joint > from + 1 && width(part, from, joint) >= LEAST_FILLED * widthPoints; joint--) {
             if (JOINTS.indexOf(part.text().charAt(joint - 1)) >= 0) {
                 return joint;
             }
         }
-        return next;
+        // not a single bracket or letter alone on the next line
+        return end - next < LEAST_LEFT && next - LEAST_LEFT > from ? end - LEAST_LEFT : next;
     }
 
     private float width(Part part, int from, int end) {
