@@ -10,11 +10,13 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import workuptally.material.MaterialReader;
 import workuptally.material.State;
 
 /** A name is understood once, in {@code material}: nobody else takes names apart or keeps lists of substances in code; {@link LookUpsOfNames} holds that nobody else looks them up. */
+@Tag("slow")
 class NamesOfMaterialsTest {
     private static final Path SOURCES = Path.of("src/main/java/workuptally");
 

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Book;
 
 /** Every way of filling a cell that {@code bench-entries.csv} holds is read right, or refused with a finding of the severity given. */
+@Tag("slow")
 class BenchEntriesTest {
     /** Names and formulas are understood behind the reading, by the reference tables. */
     private static final Set<String> JUDGED_LATER = Set.of("Material", "Formula");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.files.ReadingOptions;
@@ -13,6 +14,7 @@ import workuptally.model.Book;
 import workuptally.model.Limit;
 
 /** The invented example week, which comes with the program as CSV, is understood whole and alike in both forms. */
+@Tag("slow")
 class ExampleWeekTest {
     private static final Path CSV = Path.of("input-templates/demo-week");
 

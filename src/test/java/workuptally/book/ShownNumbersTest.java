@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.format.CellFormat;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import workuptally.book.files.NumberFormats;
 import workuptally.book.files.RawCell;
 
 /** What a number format shows is what counts; the second opinion on that is the spreadsheet library's own formats (Apache POI). */
+@Tag("slow")
 class ShownNumbersTest {
     private static final List<String> DIGITS =
             List.of("0", "0.0", "0.00", "0.000", "#,##0", "#,##0.00", "0.0#", "0.00,", "0,,", "00.0", "0%", "0.0%");

@@ -16,6 +16,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,7 @@ import workuptally.model.Severity;
 import workuptally.report.view.Wording;
 
 /** A line through an entry takes it out, as on paper; the forms are those of ISO/IEC 29500-1, 18.4.10 (strike), 18.8.22 (font), 18.8.45 (xf). */
+@Tag("slow")
 class StruckOutTest {
     /** Fonts 0 plain, 1 struck, 2 that says it is not; named styles plain and struck; see the tests for the cell formats. */
     private static final String STYLES = "<styleSheet xmlns='" + Zips.MAIN + "'>"

@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Earlier batches of a series, by the JSON that this program wrote of them, beside the unassayed layers of the next one. */
+@Tag("slow")
 class EarlierBatchesTest {
     /** Results of six earlier batches, mg/mL in 100 mL of 20.0 g theory: 0.20 to 0.30 % of theory. */
     private static final String[] EARLIER = {"0.40", "0.44", "0.48", "0.52", "0.56", "0.60"};

@@ -20,6 +20,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,7 @@ import tools.jackson.databind.json.JsonMapper;
  * against what {@code period} says of the same books. Ledgers round to four decimals.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class LedgersInSqlTest {
     private static final Path DEMO = Path.of("input-templates", "demo-week");
     private static final Path PAGE = Path.of("reference", "ledgers.md");

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -19,6 +20,7 @@ import tools.jackson.databind.ObjectMapper;
  * hand: mass of product over (amount of substrate × molar mass of product); atomic weights are the abridged ones of IUPAC (C 12.011, H 1.008,
  * N 14.007, O 15.999, Cl 35.45, Br 79.904).
  */
+@Tag("slow")
 class ListsAsKeptTest {
     /** Expected yields are written with one decimal. */
     private static final double HALF_A_DIGIT = 0.05;

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,7 @@ import tools.jackson.databind.ObjectMapper;
  * A list that lacks an entry names it, and the entry named yields the figure promised. Invented substances of round molar masses; expected
  * percentages worked out by hand: product over (amount charged × molar mass of product), with 5 mmol of A (M 100) and B (M 150).
  */
+@Tag("slow")
 class OwnListAdviceTest {
     @TempDir
     private Path folder;

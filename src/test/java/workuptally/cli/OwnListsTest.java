@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -22,6 +23,7 @@ import workuptally.examples.OwnLists;
  * hand from the rows as written: mass of product over (mass / molar mass of substrate × molar mass of product); atomic weights are the
  * abridged ones of IUPAC (C 12.011, H 1.008, N 14.007, O 15.999, Cl 35.45, Br 79.904).
  */
+@Tag("slow")
 class OwnListsTest {
     /** Expected yields are written with one decimal. */
     private static final double HALF_A_DIGIT = 0.05;

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,6 +22,9 @@ final class ReadmePictures {
     static final String LAYER_MAP = "demo-week-layer-map.png";
 
     private static final String RUN = "R26-042  ";
+    /** Page one has a heading that begins with the same word. */
+    private static final Pattern TITLE_OF_A_MAP = Pattern.compile("^Where .+ went: line width");
+
     private static final int DOTS_PER_INCH = 96;
     private static final float POINTS_PER_INCH = 72;
     private static final int SAMPLE = 8;
@@ -32,13 +36,14 @@ final class ReadmePictures {
         try (PDDocument document = Loader.loadPDF(review.toFile())) {
             PDFRenderer renderer = new PDFRenderer(document);
             write(renderer.renderImageWithDPI(0, DOTS_PER_INCH, ImageType.RGB), folder.resolve(PAGE_ONE));
-            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+            for (int page = 2; page <= document.getNumberOfPages(); page++) {
                 List<Line> lines = lines(document, page);
                 for (int i = 0; i < lines.size(); i++) {
                     if (lines.get(i).text().startsWith(RUN.strip())
                             && lines.get(i).text().contains(" ")
                             && lines.subList(i, Math.min(i + 4, lines.size())).stream()
-                                    .anyMatch(l -> l.text().startsWith("Where "))) {
+                                    .anyMatch(l ->
+                                            TITLE_OF_A_MAP.matcher(l.text()).find())) {
                         BufferedImage whole = renderer.renderImageWithDPI(page - 1, DOTS_PER_INCH, ImageType.RGB);
                         write(crop(whole, lines, i), folder.resolve(LAYER_MAP));
                         return;

@@ -19,6 +19,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Pins the templates, and the review and the period account of the demo week, that stand in the project to what the program writes. With {@code
  * -Dsamples.renew=true} they are renewed first; look at the difference before it is committed.
  */
+@Tag("slow")
 class SamplesTest {
     private static final Path TEMPLATES = Path.of("input-templates");
     private static final Path SAMPLES = Path.of("output-samples");

@@ -9,11 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** Single cells of the example week that once stopped the program with a fault of its own. */
+@Tag("slow")
 class CrasherCasesTest {
     private static final Path EXAMPLE = Path.of("input-templates", "demo-week");
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import workuptally.tally.balance.Closure;
 import workuptally.tally.layers.LayerIdentity;
 
 /** The demo week, changed in a way whose effect is known without computing it. */
+@Tag("slow")
 class DemoWeekPropertiesTest {
     private static final double SAME = 1e-9;
 

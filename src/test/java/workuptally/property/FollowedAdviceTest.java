@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.judgement.Review;
@@ -25,6 +26,7 @@ import workuptally.reference.Reference;
  * invented workups of which everything is known, some assays left out, and the advised ones made with an error of 2 %. {@code
  * -Dadvice.runs} sets how many.
  */
+@Tag("slow")
 class FollowedAdviceTest {
     private static final int RUNS = Integer.getInteger("advice.runs", 15);
     private static final int MOST_ROUNDS = 12;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.material.MaterialReader;
@@ -30,6 +31,7 @@ import workuptally.tally.suspects.UsualSlip;
  * than the balance leaves open, which is its expanded uncertainty and what it allows for losses. {@code -Dslips.runs} sets how many runs,
  * {@code -Dslips.report=true} prints the table and every slip that was missed.
  */
+@Tag("slow")
 class PlantedSlipsTest {
     private static final int RUNS = Integer.getInteger("slips.runs", 150);
     private static final boolean REPORT = Boolean.getBoolean("slips.report");

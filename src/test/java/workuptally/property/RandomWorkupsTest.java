@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.judgement.Review;
@@ -23,6 +24,7 @@ import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
 
 /** Two thousand random workups whose truth is known, half of them with gaps; the run id of a failure names its seed. */
+@Tag("slow")
 class RandomWorkupsTest {
     private static final int RUNS = 1000;
 

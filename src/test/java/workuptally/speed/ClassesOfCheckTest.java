@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A short command pays for every class that it loads: {@code check} needs no library that writes documents. */
+@Tag("slow")
 class ClassesOfCheckTest {
     /** The last makes the methods that a record has by itself, each at its first call: tens of milliseconds for the first. */
     private static final List<String> NEEDLESS = List.of(

@@ -77,7 +77,7 @@ final class BasisSummary {
     private String assumptions() {
         StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
         taken.setEmptyValue("");
-        rows("assumption").forEach(row -> taken.add(row.name() + ", " + row.value()));
+        rows("assumption").forEach(row -> taken.add(look.figures().inWords(row.name() + ", " + row.value())));
         return taken.toString();
     }
 

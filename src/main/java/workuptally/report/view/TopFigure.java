@@ -45,7 +45,7 @@ public record TopFigure(String label, String value, String detail) {
                 "Needs you today",
                 Words.count(runs, "run"),
                 "of " + review.runs().size() + ": " + detail
-                        + (due == 0 ? "" : "; " + Words.count(due, "container") + " due"));
+                        + (due == 0 ? "" : "; " + Words.count(due, "container").replace(' ', '\u00A0') + " due"));
     }
 
     private static boolean hasStopOrHold(RunReview run) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import workuptally.report.view.Wording;
 import workuptally.tally.amounts.Substances;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */
+@Tag("slow")
 class FindingExamplesTest {
     @TempDir
     Path folder;

@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDNamedDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +48,7 @@ import workuptally.report.view.TopFigure;
 import workuptally.report.view.Wording;
 import workuptally.tally.amounts.NotComputed;
 
+@Tag("slow")
 class PdfReportTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 12, 200})

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,7 @@ import workuptally.judgement.period.PeriodReview;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
 
+@Tag("slow")
 class PeriodReportTest {
     private static final String LONG = "a-group-with-a-very-long-name-indeed/and a folder of its own/week ";
     private static final byte[] JSON = "{\"runs\": []}".getBytes(StandardCharsets.UTF_8);

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -32,6 +33,7 @@ import workuptally.report.view.ProposalLine;
 import workuptally.report.view.ReadableNumbers;
 
 /** The account for safety staff, and the labels. */
+@Tag("slow")
 class SafetyReportTest {
     private static final float LABEL_MARGIN = 12;
 

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
@@ -35,6 +36,7 @@ import workuptally.report.view.Wording;
  * Every pair of the reactivity tables, each with two materials that belong to it: a plan that adds one to the other, a workup that did, a
  * proposal that pours one to the other, and each material alone. Expected is what the row itself says; the rows name their sources.
  */
+@Tag("slow")
 class MeetingTablesTest {
     private static final Reference REFERENCE = Reference.load();
     private static final Reactivity REACTIVITY = REFERENCE.reactivity();
