@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import workuptally.material.Form;
 import workuptally.material.Material;
 import workuptally.material.Part;
@@ -31,6 +32,9 @@ import workuptally.model.Step;
  */
 public record RunMaterial(
         String written, Material material, boolean own, boolean stepLiquid, boolean salt, Place place) {
+    /** What a hydrate shows in its formula: no salt. */
+    private static final String CRYSTAL_WATER = "H2O";
+
     /** True where no table says what it does and it is no compound of the group. */
     public boolean isUnjudged() {
         return !own && material.state() != State.LISTED;
@@ -148,8 +152,9 @@ public record RunMaterial(
     private static boolean isSalt(Material material, Substances substances) {
         Part main = material.main();
         return main.form().filter(form -> form.kind() == Form.Kind.SALT).isPresent()
-                || substances.reference().saltForm(main.name()).isPresent()
-                || substances.reference().saltForm(material.written()).isPresent();
+                || Stream.of(main.name(), material.written())
+                        .flatMap(name -> substances.reference().saltForm(name).stream())
+                        .anyMatch(form -> !form.shows().equals(CRYSTAL_WATER));
     }
 
     private static void add(Map<String, RunMaterial> materials, RunMaterial material) {

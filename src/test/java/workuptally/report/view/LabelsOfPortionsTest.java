@@ -117,12 +117,15 @@ class LabelsOfPortionsTest {
         write(folder, "Containers", """
                 Container,Waste stream,Capacity (L),Tare (g),Weighed on,Gross then (g),Contents then,Opened,Location,Contact
                 AQ-1,"aqueous, acidic",10,400,2026-03-01,4900,water 4500 g,2026-02-01,hood 3,C2
+                AQ-2,"aqueous, neutral",1,200,2026-03-01,1000,water 800 g,2026-02-01,hood 3,C2
                 """);
         write(folder, "Transfers", """
                 Transfer,Run,Layer,Material,Container,Amount (g),Status,By,Date
                 T1,,,unobtainium lye,AQ-1,500,proposed,C1,2026-03-05
                 T2,N1,A1,,AQ-X,290,proposed,C1,2026-03-05
                 T3,,,Bleiche 12 %,AQ-1,100,proposed,C1,2026-03-05
+                T4,,,water,AQ-2,180,proposed,C1,2026-03-05
+                T5,,,water,AQ-2,20,proposed,C1,2026-03-05
                 """);
         review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
     }
@@ -314,5 +317,13 @@ class LabelsOfPortionsTest {
         assertTrue(
                 label("E1  A3").contents().contains("IN QUESTION"),
                 label("E1  A3").contents());
+    }
+
+    /** 820 of 1000 mL are below nine tenths: only behind the 180 mL of the earlier proposal it is too much. */
+    @Test
+    void proposalTooMuchBehindAnotherNamesIt() {
+        assertTrue(
+                proposal("T5").reasons().contains("above the largest fill if T4 is made first"),
+                proposal("T5").reasons().toString());
     }
 }
