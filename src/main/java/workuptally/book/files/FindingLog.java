@@ -35,10 +35,22 @@ public final class FindingLog {
 
     public void add(
             FindingCode code, Severity severity, String run, Place place, String seen, String expected, String action) {
+        add(code, severity, Subject.ofRun(run), place, seen, expected, action);
+    }
+
+    /** The same where it is known what it is about. */
+    public void add(
+            FindingCode code,
+            Severity severity,
+            Subject about,
+            Place place,
+            String seen,
+            String expected,
+            String action) {
         findings.add(new Finding(
                 code,
                 severity,
-                Subject.ofRun(run),
+                about,
                 place,
                 Phrase.quoted(shortened(seen, LONGEST_SEEN)),
                 Phrase.quoted(expected),

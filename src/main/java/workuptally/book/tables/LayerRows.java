@@ -32,9 +32,9 @@ public final class LayerRows {
         Layer layer = layer(row, label);
         Optional<Layer> sameVessel = run.layerInVessel(layer.vessel());
         if (sameVessel.isPresent() && RunParts.stillInItsVessel(layer)) {
-            row.report(
+            row.reportOf(
+                    List.of(sameVessel.get().label(), label),
                     FindingCode.VESSEL_DUPLICATE,
-                    Severity.STOP,
                     "Vessel",
                     "read vessel '" + layer.vessel() + "', which holds layer "
                             + sameVessel.get().label() + " of row "

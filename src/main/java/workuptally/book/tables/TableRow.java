@@ -28,6 +28,7 @@ import workuptally.model.Field.Qualifier;
 import workuptally.model.FindingCode;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
+import workuptally.model.Subject;
 
 /** One row of a table of the book, read cell by cell by the headings of the form; what cannot be understood goes to the log. */
 final class TableRow {
@@ -83,6 +84,18 @@ final class TableRow {
     /** Reports a fault at the cell under a heading. */
     void report(FindingCode code, Severity severity, String heading, String seen, String expected, String action) {
         log.add(code, severity, run, place.at(heading), seen, expected, action);
+    }
+
+    /** The same of layers of the run. */
+    void reportOf(List<String> layers, FindingCode code, String heading, String seen, String expected, String action) {
+        log.add(
+                code,
+                code.severity(),
+                Subject.ofRun(run).withLayers(layers),
+                place.at(heading),
+                seen,
+                expected,
+                action);
     }
 
     /** Reports a fault of a cell; without words of its own it says what the column wants. */

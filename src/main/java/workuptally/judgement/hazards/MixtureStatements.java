@@ -19,8 +19,8 @@ import workuptally.tally.layers.Materials;
  * <p>Where water and solvents of which the flash points in water are listed make at least half of it, their mixture is called by its flash
  * point. Beside another flammable liquid each also counts by its own share, since nothing tells how all of them flash together.
  *
- * <p>Shares follow {@link MixtureRules}; flammable liquids, of which the flash point is to be measured, count from a tenth on (common
- * practice). The label of a supplier and the local rules come first.
+ * <p>Shares follow {@link MixtureRules}; flammable liquids, of which the flash point is to be measured, count from a tenth on, alone
+ * or together (common practice). The label of a supplier and the local rules come first.
  */
 public final class MixtureStatements {
     /**
@@ -121,16 +121,9 @@ public final class MixtureStatements {
         Set<String> statements = new LinkedHashSet<>();
         List<String> names = new ArrayList<>();
         for (String name : percent < TRACE_PERCENT ? Set.<String>of() : mayBe.keySet()) {
-            Set<String> own = new LinkedHashSet<>();
-            notes.stream()
-                    .filter(note -> note.ofMaterial() && isSame(note.subject(), name))
-                    .flatMap(note -> note.statements().stream())
-                    .forEach(own::add);
-            Set<String> borne =
-                    borneAlone(own.stream().map(MixtureStatements::code).toList(), percent);
-            own.stream().filter(s -> borne.remove(code(s))).forEach(statements::add);
-            borne.forEach(code -> statements.add(code + " " + OF_MIXTURE.get(code)));
-            if (!statements.isEmpty() && !own.isEmpty()) {
+            Set<String> borne = borneUpTo(percent, name, notes);
+            statements.addAll(borne);
+            if (!borne.isEmpty()) {
                 names.add(mayBe.get(name));
             }
         }
@@ -141,6 +134,36 @@ public final class MixtureStatements {
                         List.copyOf(statements),
                         "What is not named may be " + String.join(", ", names) + ".",
                         "reference table of hazards, by share"));
+    }
+
+    /** Statements, code and words, that a portion bears which holds that material up to a share, mass %. */
+    private static Set<String> borneUpTo(double percent, String name, List<HazardNote> notes) {
+        Set<String> own = new LinkedHashSet<>();
+        notes.stream()
+                .filter(note -> note.ofMaterial() && isSame(note.subject(), name))
+                .flatMap(note -> note.statements().stream())
+                .forEach(own::add);
+        Set<String> borne = borneAlone(own.stream().map(MixtureStatements::code).toList(), percent);
+        Set<String> statements = new LinkedHashSet<>();
+        own.stream().filter(s -> borne.remove(code(s))).forEach(statements::add);
+        borne.forEach(code -> statements.add(code + " " + OF_MIXTURE.get(code)));
+        return statements;
+    }
+
+    /**
+     * A note on what a portion may hold beside its make-up.
+     *
+     * @param mostPercents largest share by the name in the tables, mass %
+     * @param notes hazard notes of the run, of which those about its materials count
+     * @return the note; empty where no share reaches a limit
+     */
+    public static Optional<HazardNote> upTo(Map<String, Double> mostPercents, List<HazardNote> notes) {
+        Set<String> statements = new LinkedHashSet<>();
+        mostPercents.forEach((name, percent) -> statements.addAll(borneUpTo(percent, name, notes)));
+        return statements.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new HazardNote(
+                        "part that may be there", List.copyOf(statements), "", "reference table of hazards, by share"));
     }
 
     /**
@@ -229,6 +252,7 @@ public final class MixtureStatements {
                 .forEach(note ->
                         statements.computeIfAbsent(name, n -> new ArrayList<>()).addAll(note.statements())));
         Set<String> borne = borne(percents, statements, together);
+        double flammablePercent = together ? flammablePercent(percents, statements, byFlashPoint) : 0;
         statements.forEach((name, own) -> {
             for (String statement : own) {
                 if (!FLAMMABLE.contains(code(statement))) {
@@ -236,7 +260,7 @@ public final class MixtureStatements {
                         put(statement, phrases);
                     }
                 } else if (!byFlashPoint.contains(name)) {
-                    flammable(statement, name, percents.get(name), phrases, vapour);
+                    flammable(statement, name, percents.get(name), flammablePercent, phrases, vapour);
                 }
             }
         });
@@ -257,6 +281,17 @@ public final class MixtureStatements {
         }
         ofPortion.stream().map(HazardNote::caution).filter(w -> !w.isBlank()).forEach(words::add);
         return words;
+    }
+
+    /** What burns, all parts from a trace on together: 9 % of an amine and 7 % of an ester burn no less than 16 % of either. */
+    private static double flammablePercent(
+            Map<String, Double> percents, Map<String, List<String>> statements, Set<String> byFlashPoint) {
+        return statements.entrySet().stream()
+                .filter(e -> !byFlashPoint.contains(e.getKey()))
+                .filter(e -> e.getValue().stream().map(MixtureStatements::code).anyMatch(FLAMMABLE::contains))
+                .mapToDouble(e -> percents.get(e.getKey()))
+                .filter(percent -> percent >= TRACE_PERCENT)
+                .sum();
     }
 
     /** Codes by all parts together, or by each alone where their shares are not those of one mixture. */
@@ -301,8 +336,13 @@ public final class MixtureStatements {
     }
 
     private static void flammable(
-            String statement, String name, double percent, Map<String, String> phrases, Set<String> vapour) {
-        if (percent >= FLAMMABLE_PERCENT) {
+            String statement,
+            String name,
+            double percent,
+            double allPercent,
+            Map<String, String> phrases,
+            Set<String> vapour) {
+        if (percent >= FLAMMABLE_PERCENT || percent >= TRACE_PERCENT && allPercent >= FLAMMABLE_PERCENT) {
             put(statement, phrases);
         } else if (percent >= TRACE_PERCENT) {
             vapour.add(name);

@@ -315,8 +315,11 @@ final class OperationHazards {
         if (meeting.occasion() == Meeting.Occasion.CHARGED) {
             return "Both are charged: the procedure has to mean this pair and to say how it is kept in hand.";
         }
+        if (meeting.occasion() == Meeting.Occasion.CONCENTRATION) {
+            return "Usual practice tests it before it is concentrated, and never takes it to dryness.";
+        }
         return meeting.pair().inWorkup() == ReactivityPair.InWorkup.NEVER
-                ? "They never meet in a workup."
+                ? "Usual practice never lets them meet in a workup."
                 : "Only as a quench of its own: cold, slow, vented.";
     }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import workuptally.material.Part;
 import workuptally.material.Substance;
+import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
@@ -101,6 +102,7 @@ final class PortionHazards {
         parts.say(percents, pH, said);
         named(percents, materials, said);
         carried(tally, label, said);
+        planned(tally, label, said);
         ofQuench(tally, label, grams, said);
         return said.note(HazardNote.subjectOfPortion(label));
     }
@@ -139,6 +141,27 @@ final class PortionHazards {
         meetings.carriedBy(label).stream().filter(Meeting::isForbidden).forEach(meeting -> met(meeting, said));
     }
 
+    /**
+     * What the label of a planned portion names since it went in and persists: no pH and no test tells yet that it is gone, however often
+     * the portion is washed on paper.
+     */
+    private void planned(RunTally tally, String label, Said said) {
+        boolean named = tally.plan().stream()
+                .flatMap(plan -> plan.layers().stream())
+                .anyMatch(layer -> layer.label().equals(label));
+        if (!named) {
+            return;
+        }
+        List<Present> followed = tally.evidence().meetings().in(label);
+        for (Charge charge : Plan.leftOver(tally.run())) {
+            if (followed.stream().noneMatch(p -> p.name().equals(charge.material()))) {
+                substances.material(charge.material(), charge.formula()).parts().stream()
+                        .filter(Part::isPersistent)
+                        .forEach(part -> gas(charge.material(), part, Present.Share.TRACE, said));
+            }
+        }
+    }
+
     /** Burns by a pH that was read. */
     static void extreme(Entered reading, Said said) {
         boolean acidic = reading.qualifier() != Field.Qualifier.ABOVE
@@ -172,27 +195,30 @@ final class PortionHazards {
         }
     }
 
-    private static Stream<String> ofPart(Present present) {
+    private static Stream<String> ofPart(Part part) {
         return Stream.concat(
-                        present.part().substance().flatMap(Substance::hazard).map(Hazard::statements).stream(),
-                        present.part().row().map(MaterialRow::rememberedStatements).stream())
+                        part.substance().flatMap(Substance::hazard).map(Hazard::statements).stream(),
+                        part.row().map(MaterialRow::rememberedStatements).stream())
                 .flatMap(List::stream);
     }
 
     /** What follows the layers until it is destroyed, however little of it is left. */
-    private void gas(Present present, Said said) {
-        if (!present.persists()) {
-            return;
+    private static void gas(Present present, Said said) {
+        if (present.persists()) {
+            gas(present.name(), present.part(), present.share(), said);
         }
+    }
+
+    private static void gas(String name, Part part, Present.Share share, Said said) {
         Set<String> codes = new LinkedHashSet<>();
-        ofPart(present).filter(GAS_WITH_WATER_OR_ACID::contains).forEach(codes::add);
-        if (present.share() == Present.Share.MAIN) {
-            ofPart(present).filter(POISONS::contains).forEach(codes::add);
+        ofPart(part).filter(GAS_WITH_WATER_OR_ACID::contains).forEach(codes::add);
+        if (share == Present.Share.MAIN) {
+            ofPart(part).filter(POISONS::contains).forEach(codes::add);
         }
         if (!codes.isEmpty()) {
             said.codes().addAll(codes);
             said.sources().add("reference table of hazards");
-            said.words().add("May hold " + present.name() + ".");
+            said.words().add("May hold " + name + ".");
         }
     }
 

@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.HazardNote;
+import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Layer;
+import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerTally;
@@ -78,6 +81,48 @@ final class LabelHazards {
                 .filter(p -> grams.keySet().stream().noneMatch(p::isNamed))
                 .forEach(p -> names.putIfAbsent(p.listedName(), p.name()));
         return names;
+    }
+
+    /**
+     * Salts that were charged and go with the first water, though no make-up follows them since the reaction changes them: an excess of a
+     * hydrochloride, or what became of it. Their largest share is all that was charged.
+     *
+     * @param grams make-up of the portion
+     * @return mass % at most by the material; none below the share from which a part is named
+     */
+    static Map<RunMaterial, Double> saltsOfFirstWater(RunReview run, String label, Map<String, Double> grams) {
+        Map<RunMaterial, Double> salts = new LinkedHashMap<>();
+        double total = grams.values().stream().mapToDouble(Double::doubleValue).sum();
+        boolean first = run.tally().run().orderedSteps().stream()
+                .filter(step -> !step.given().aqueous().isEmpty())
+                .findFirst()
+                .filter(step -> step.given().aqueous().contains(label))
+                .isPresent();
+        if (!first || total <= 0) {
+            return salts;
+        }
+        for (ChargeAmount amount : run.tally().amounts()) {
+            double percent = amount.massGrams()
+                    .map(mass -> Math.min(100, 100 * mass.value() / total))
+                    .orElse(0.0);
+            run.materials().stream()
+                    .filter(m -> percent >= NAMED_FROM_PERCENT && !amount.isSolvent())
+                    .filter(m -> m.written().equals(amount.charge().material()) && m.salt())
+                    .filter(m -> grams.keySet().stream().noneMatch(m::means))
+                    .findFirst()
+                    .ifPresent(m -> salts.merge(m, percent, Math::max));
+        }
+        return salts;
+    }
+
+    /** What is said of the portion as a whole, and of the salts that may be in it. */
+    static List<HazardNote> ofPortion(RunReview run, String label, Map<String, Double> grams) {
+        List<HazardNote> notes = new ArrayList<>();
+        run.hazards().stream().filter(n -> n.isOfPortion(label)).forEach(notes::add);
+        Map<String, Double> percents = new LinkedHashMap<>();
+        saltsOfFirstWater(run, label, grams).forEach((salt, percent) -> percents.put(salt.mainName(), percent));
+        MixtureStatements.upTo(percents, run.hazards()).ifPresent(notes::add);
+        return notes;
     }
 
     /** True where a compound of the group belongs to the run. */

@@ -71,8 +71,7 @@ public record LabelText(String name, String contents, String hazards, String def
         Optional<LayerMakeUp> makeUp = run.tally().makeUp(layer.label());
         Map<String, Double> grams =
                 makeUp.map(m -> afterWater(m.grams(), run.materials())).orElse(Map.of());
-        List<HazardNote> ofPortion =
-                run.hazards().stream().filter(n -> n.isOfPortion(layer.label())).toList();
+        List<HazardNote> ofPortion = LabelHazards.ofPortion(run, layer.label(), grams);
         StringJoiner contents = new StringJoiner("; ");
         openStops(run, layer.label()).forEach(contents::add);
         contents.add(layer.phase().map(Layer.Phase::word).orElse("phase: " + TO_FILL));
@@ -83,7 +82,10 @@ public record LabelText(String name, String contents, String hazards, String def
                     .map(line -> line.why())
                     .forEach(contents::add);
         } else {
-            contents.add(grams.isEmpty() ? "contents: " + TO_FILL + TO_FILL : parts(grams, numbers));
+            contents.add(
+                    grams.keySet().stream().allMatch(LayerFlow.UNSTATED::equals)
+                            ? "contents: " + TO_FILL + TO_FILL
+                            : parts(grams, numbers));
         }
         Set<String> mayHold = mayHold(run, layer.label(), grams);
         if (!mayHold.isEmpty()) {
@@ -139,6 +141,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 .filter(present -> grams.keySet().stream().noneMatch(present::isNamed))
                 .map(present -> isSolution(run, present) ? present.dissolvedName() : present.name())
                 .forEach(names::add);
+        LabelHazards.saltsOfFirstWater(run, label, grams).keySet().forEach(salt -> names.add(salt.written()));
         return names;
     }
 
@@ -190,6 +193,7 @@ public record LabelText(String name, String contents, String hazards, String def
             RunReview run, String label, List<HazardNote> ofPortion, ReadableNumbers numbers) {
         Set<String> names = new LinkedHashSet<>();
         Set<String> dissolved = new LinkedHashSet<>();
+        Map<String, String> written = new LinkedHashMap<>();
         List<Present> met = run.tally().evidence().meetings().in(label);
         boolean cake = run.tally()
                         .layer(label)
@@ -199,6 +203,7 @@ public record LabelText(String name, String contents, String hazards, String def
                 && met.stream().anyMatch(Present::isDryingAgent);
         for (Present present : met) {
             names.add(present.listedName());
+            written.putIfAbsent(present.listedName(), present.name());
             if (cake && present.isDissolvedOnCake()) {
                 dissolved.add(present.listedName());
             }
@@ -214,12 +219,22 @@ public record LabelText(String name, String contents, String hazards, String def
         Map<String, Double> mostPercent = new LinkedHashMap<>();
         names.forEach(name -> mostPercent.put(name, 100.0));
         dissolved.forEach(name -> mostPercent.put(name, MixtureStatements.MOST_DISSOLVED_ON_CAKE_PERCENT));
-        return (cake ? "By what a cake can hold (" : "Make-up not known: label by what went in (")
-                + String.join(", ", names) + "). "
+        List<String> named = mostPercent.keySet().stream()
+                .filter(name -> !cake || isHazardous(run, name, mostPercent.get(name)))
+                .map(name -> written.getOrDefault(name, name))
+                .toList();
+        return (cake ? "By what a cake can hold" : "Make-up not known: label by what went in")
+                + (named.isEmpty() ? ". " : " (" + String.join(", ", named) + "). ")
                 + LabelHazards.line(
                         MixtureStatements.ofLargestShares(mostPercent, run.hazards(), ofPortion),
                         LabelHazards.notJudged(run, mostPercent),
                         numbers);
+    }
+
+    /** Whether it puts a statement on the label by itself: a cake is told by these, so that every statement has its material. */
+    private static boolean isHazardous(RunReview run, String name, double mostPercent) {
+        return !MixtureStatements.ofLargestShares(Map.of(name, mostPercent), run.hazards(), List.of())
+                .isEmpty();
     }
 
     /** Hazard words of a container by what it holds now. */

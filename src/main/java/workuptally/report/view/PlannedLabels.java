@@ -57,10 +57,7 @@ public final class PlannedLabels {
     private static List<String> othersOf(RunReview run, Plan.ExpectedLayer layer) {
         Set<String> names = new LinkedHashSet<>();
         run.tally().run().products().stream().map(Product::name).forEach(names::add);
-        run.tally().run().charges().stream()
-                .filter(c -> c.role()
-                        .filter(r -> r == Charge.Role.SUBSTRATE || r == Charge.Role.REAGENT)
-                        .isPresent())
+        Plan.leftOver(run.tally().run()).stream()
                 .map(Charge::material)
                 .filter(name -> !isExpected(run, layer, name))
                 .forEach(names::add);
@@ -76,8 +73,7 @@ public final class PlannedLabels {
     }
 
     private static String hazards(RunReview run, Plan.ExpectedLayer layer, ReadableNumbers numbers) {
-        List<HazardNote> ofPortion =
-                run.hazards().stream().filter(n -> n.isOfPortion(layer.label())).toList();
+        List<HazardNote> ofPortion = LabelHazards.ofPortion(run, layer.label(), layer.grams());
         return LabelHazards.line(
                 layer.grams().isEmpty()
                         ? MixtureStatements.ofUnknownShares(layer.mayHold(), run.hazards(), ofPortion)

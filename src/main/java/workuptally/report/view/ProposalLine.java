@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
@@ -184,7 +185,7 @@ public record ProposalLine(
             reasons.add("its make-up suggests " + fit.streamName());
         }
         if (fit.isOver() && against.stream().noneMatch(f -> f.code() == FindingCode.CONTAINER_OVERFULL)) {
-            reasons.add("above the largest fill");
+            reasons.add(overfull(container, fit));
         }
         return new ProposalLine(
                 stop ? Group.DO_NOT : open ? Group.ASK : Group.FITS,
@@ -194,6 +195,20 @@ public record ProposalLine(
                 fit.addition().totalGrams(),
                 List.copyOf(reasons),
                 fit.addition());
+    }
+
+    /** A proposal that is too much only behind an earlier one says which: without that one the reason is gone. */
+    private static String overfull(ContainerReview container, ProposalFit fit) {
+        boolean alone =
+                container.tally().now().plus(fit.addition()).fillPercent().orElse(0) > fit.fillLimitPercent();
+        Optional<String> crossing = container.proposals().stream()
+                .takeWhile(p -> p != fit)
+                .filter(ProposalFit::crossesFill)
+                .map(p -> p.addition().transfer().id())
+                .findFirst();
+        return alone || crossing.isEmpty()
+                ? "above the largest fill"
+                : "above the largest fill if " + crossing.get() + " is made first";
     }
 
     /** The two materials, what comes of it and the gas: nobody asks whether a pair that is not named is grave. */

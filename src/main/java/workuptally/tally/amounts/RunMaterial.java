@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import workuptally.material.Form;
 import workuptally.material.Material;
 import workuptally.material.Part;
 import workuptally.material.State;
@@ -25,9 +27,14 @@ import workuptally.model.Step;
  * @param material what it means
  * @param own true for a compound of the group itself: a substrate or product that no table has
  * @param stepLiquid true for a liquid of the workup, which passes for water where no table has it
+ * @param salt true for a base as the salt of an acid, which goes with water
  * @param place cell of the name
  */
-public record RunMaterial(String written, Material material, boolean own, boolean stepLiquid, Place place) {
+public record RunMaterial(
+        String written, Material material, boolean own, boolean stepLiquid, boolean salt, Place place) {
+    /** What a hydrate shows in its formula: no salt. */
+    private static final String CRYSTAL_WATER = "H2O";
+
     /** True where no table says what it does and it is no compound of the group. */
     public boolean isUnjudged() {
         return !own && material.state() != State.LISTED;
@@ -41,6 +48,11 @@ public record RunMaterial(String written, Material material, boolean own, boolea
     /** How far it is understood: listed, described or unlisted. */
     public String state() {
         return material.state().word();
+    }
+
+    /** Name of what it is above all, as the tables have it; as typed where none has. */
+    public String mainName() {
+        return material.main().name();
     }
 
     /** Names of its parts as the tables have them, the solute before its solvent; as typed where no table has them. */
@@ -115,6 +127,7 @@ public record RunMaterial(String written, Material material, boolean own, boolea
                             material,
                             own,
                             false,
+                            isSalt(material, substances),
                             charge.row().at("Material")));
         }
         for (Step step : run.orderedSteps()) {
@@ -129,9 +142,19 @@ public record RunMaterial(String written, Material material, boolean own, boolea
                             material,
                             own,
                             liquid,
+                            isSalt(material, substances),
                             step.row().at("Material")));
         }
         return new ArrayList<>(materials.values());
+    }
+
+    /** By its form, by the name that the tables have for it, or by its own. */
+    private static boolean isSalt(Material material, Substances substances) {
+        Part main = material.main();
+        return main.form().filter(form -> form.kind() == Form.Kind.SALT).isPresent()
+                || Stream.of(main.name(), material.written())
+                        .flatMap(name -> substances.reference().saltForm(name).stream())
+                        .anyMatch(form -> !form.shows().equals(CRYSTAL_WATER));
     }
 
     private static void add(Map<String, RunMaterial> materials, RunMaterial material) {

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import workuptally.model.Charge;
 import workuptally.model.Layer;
+import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Masses;
@@ -142,6 +144,15 @@ public record Plan(
         public List<String> substances() {
             return grams.isEmpty() ? mayHold : List.copyOf(grams.keySet());
         }
+    }
+
+    /** What may be left of what went in wherever its portions go: substrates and reagents, in order of the table. */
+    public static List<Charge> leftOver(Run run) {
+        return run.charges().stream()
+                .filter(c -> c.role()
+                        .filter(r -> r == Charge.Role.SUBSTRATE || r == Charge.Role.REAGENT)
+                        .isPresent())
+                .toList();
     }
 
     /**

@@ -72,7 +72,14 @@ class MixtureStatementsTest {
     @Test
     void anotherFlammableLiquidLeavesTheCautiousRule() {
         assertTrue(of("water", 80, "ethanol", 16, "ethyl acetate", 4).contains(HIGHLY));
-        assertTrue(of("water", 88, "ethanol", 6, "ethyl acetate", 6).contains(FLAMMABLE));
+        assertTrue(of("water", 91, "ethanol", 5, "ethyl acetate", 4).contains(FLAMMABLE));
+    }
+
+    /** Common practice: two liquids below a tenth each count together, as one of them would. */
+    @Test
+    void flammableLiquidsBelowATenthCountTogether() {
+        assertTrue(of("water", 88, "ethanol", 6, "ethyl acetate", 6).contains(HIGHLY));
+        assertFalse(of("water", 91, "ethanol", 5, "ethyl acetate", 4).contains(HIGHLY));
     }
 
     @Test

@@ -33,6 +33,7 @@ class LabelsOfPortionsTest {
                 S1,2026-03-05,C1,thiol with sodium sulfide,reaction,in workup
                 B1,2026-03-05,C1,amide from benzylamine,reaction,in workup
                 A1,2026-03-05,C1,nitric acid beside acetone,reaction,in workup
+                E1,2026-03-05,C1,amide with a carbodiimide,reaction,in workup
                 """);
         write(folder, "Products", """
                 Run,Product,Wanted,Formula,Coefficient,Character
@@ -43,6 +44,7 @@ class LabelsOfPortionsTest {
                 S1,1-octanethiol,yes,C8H18S,1,neutral
                 B1,N-benzylacetamide,yes,C9H11NO,1,neutral
                 A1,methyl 3-nitrobenzoate,yes,C8H7NO4,1,neutral
+                E1,N-benzylbenzamide,yes,C14H13NO,1,neutral
                 """);
         write(folder, "Charges", """
                 Run,Material,Role,Formula,Molar mass (g/mol),Coefficient,Actual amount,Actual unit,Assay (% w/w),Density (g/mL)
@@ -67,6 +69,9 @@ class LabelsOfPortionsTest {
                 A1,methyl benzoate,substrate,C8H8O2,136.15,1,6.81,g,99,
                 A1,nitric acid 65 %,reagent,,,,4.2,mL,,1.39
                 A1,acetone,reagent,,,,5,mL,,
+                E1,benzoic acid,substrate,C7H6O2,122.12,1,2.44,g,99,
+                E1,EDC hydrochloride,reagent,C8H18ClN3,191.70,1,4.60,g,98,
+                E1,ethyl acetate,solvent,,,,80,mL,,
                 """);
         write(folder, "Workup", """
                 Run,Step,Operation,From,Material,Portions,Volume (mL),Funnel (mL),Loads,pH after,Lower layer,Checked by,Emulsion,Gives organic,Gives aqueous,Gives other
@@ -88,6 +93,9 @@ class LabelsOfPortionsTest {
                 B1,3,wash,O2,brine,1,50,250,1,,aqueous,density,none,O3,A3,
                 A1,1,quench,RM,ice water,1,100,,,,,,,,,RM
                 A1,2,extract,RM,MTBE,2,60,500,1,,aqueous,density,none,O1,A1,
+                E1,1,wash,RM,water,1,40,250,1,,aqueous,density,none,O1,A1,
+                E1,2,wash,O1,water,1,40,250,1,,aqueous,density,none,O2,A2,
+                E1,3,wash,O2,brine,1,40,250,1,,aqueous,density,none,O3,A3,
                 """);
         write(folder, "Layers", """
                 Run,Layer,Phase,Vessel,Volume (mL),Net (g),pH,Status,Made on
@@ -103,16 +111,22 @@ class LabelsOfPortionsTest {
                 B1,A2,aqueous,E-10,51,55,,kept,2026-03-05
                 B1,A3,aqueous,E-11,50,58,7.0,kept,2026-03-05
                 A1,A1,aqueous,E-12,101,120,,kept,2026-03-05
+                E1,A1,aqueous,E-13,45,47,,kept,2026-03-05
+                E1,A2,aqueous,E-14,40,41,,kept,2026-03-05
+                E1,A3,aqueous,e-14,40,48,,kept,2026-03-05
                 """);
         write(folder, "Containers", """
                 Container,Waste stream,Capacity (L),Tare (g),Weighed on,Gross then (g),Contents then,Opened,Location,Contact
                 AQ-1,"aqueous, acidic",10,400,2026-03-01,4900,water 4500 g,2026-02-01,hood 3,C2
+                AQ-2,"aqueous, neutral",1,200,2026-03-01,1000,water 800 g,2026-02-01,hood 3,C2
                 """);
         write(folder, "Transfers", """
                 Transfer,Run,Layer,Material,Container,Amount (g),Status,By,Date
                 T1,,,unobtainium lye,AQ-1,500,proposed,C1,2026-03-05
                 T2,N1,A1,,AQ-X,290,proposed,C1,2026-03-05
                 T3,,,Bleiche 12 %,AQ-1,100,proposed,C1,2026-03-05
+                T4,,,water,AQ-2,180,proposed,C1,2026-03-05
+                T5,,,water,AQ-2,20,proposed,C1,2026-03-05
                 """);
         review = new ReviewBuilder(Reference.load(), "test").review(new BookReader().read(folder));
     }
@@ -283,5 +297,43 @@ class LabelsOfPortionsTest {
                 .get(0)
                 .dayWords()
                 .equals("opened 2026-02-01; as-of date not stated"));
+    }
+
+    /** The bracket names what each statement comes from: a drying agent without one is left out, what is dissolved on the cake is not. */
+    @Test
+    void cakeNamesTheMaterialsOfItsStatements() {
+        String hazards = label("C1  K1").hazards();
+        assertTrue(hazards.contains("toluene"), hazards);
+        assertFalse(hazards.contains("agnesium sulfate"), hazards);
+    }
+
+    /** Hydrochlorides go with the first water, and only there (common practice). */
+    @Test
+    void firstWaterNamesTheSaltsThatWereCharged() {
+        assertTrue(
+                label("E1  A1").contents().contains("EDC hydrochloride"),
+                label("E1  A1").contents());
+        assertTrue(
+                label("E1  A1").hazards().contains("allergic"), label("E1  A1").hazards());
+        assertFalse(label("E1  A2").contents().contains("EDC"), label("E1  A2").contents());
+    }
+
+    /** Two layers in one vessel: which of them it is stands open for both. */
+    @Test
+    void bothLayersOfOneVesselAreInQuestion() {
+        assertTrue(
+                label("E1  A2").contents().contains("IN QUESTION"),
+                label("E1  A2").contents());
+        assertTrue(
+                label("E1  A3").contents().contains("IN QUESTION"),
+                label("E1  A3").contents());
+    }
+
+    /** 820 of 1000 mL are below nine tenths: only behind the 180 mL of the earlier proposal it is too much. */
+    @Test
+    void proposalTooMuchBehindAnotherNamesIt() {
+        assertTrue(
+                proposal("T5").reasons().contains("above the largest fill if T4 is made first"),
+                proposal("T5").reasons().toString());
     }
 }

@@ -24,6 +24,7 @@ public final class LabelPages implements Block {
 
     private static final String SHORT_BLANK = "_".repeat(8);
     private static final String LONG_BLANK = "_{9,}";
+    private static final String SENTENCE_END = "(?<=\\.) (?=\\p{Lu})";
 
     private final Look look;
     private final PdfOptions.Paper paper;
@@ -89,6 +90,52 @@ public final class LabelPages implements Block {
         if (body.size() <= room(least, small.size())) {
             return List.of(new Cell(name(label.name()), body, small));
         }
+        List<Line> runOn = lines(label.contents(), text(least));
+        runOn.addAll(lines(
+                label.hazards() + " " + lastSentence(label.deferring()),
+                text(least).inBold()));
+        if (runOn.size() <= room(least, small.size())) {
+            return List.of(new Cell(name(label.name()), runOn, small));
+        }
+        return onSeveral(label, least);
+    }
+
+    /** On a second label only what stands in whole sentences, where the first holds a sentence at all. */
+    private List<Cell> onSeveral(Label label, float least) {
+        List<Line> foot = foot(label, least);
+        int first = Math.max(1, room(least, foot.size()));
+        String[] sentences = label.hazards().split(SENTENCE_END);
+        for (int held = sentences.length; held > 0; held--) {
+            List<Line> here = lines(label.contents(), text(least));
+            here.addAll(lines(joined(sentences, 0, held), text(least).inBold()));
+            List<Line> there = held == sentences.length
+                    ? List.of()
+                    : lines(
+                            joined(sentences, held, sentences.length),
+                            text(least).inBold());
+            List<Line> behind = new ArrayList<>(there);
+            behind.addAll(lines(label.deferring(), text(least)));
+            if (here.size() <= first && !there.isEmpty() && behind.size() <= room(least, 0)) {
+                return List.of(
+                        new Cell(name(label.name() + "  (1 of 2)"), here, foot),
+                        new Cell(name(label.name() + "  (2 of 2)"), behind, List.of()));
+            }
+        }
+        return byLines(label, least);
+    }
+
+    private static String joined(String[] sentences, int from, int to) {
+        return String.join(" ", List.of(sentences).subList(from, to));
+    }
+
+    private static String lastSentence(String words) {
+        String[] sentences = words.split(SENTENCE_END);
+        return sentences[sentences.length - 1];
+    }
+
+    /** Where names alone fill more than a label. */
+    private List<Cell> byLines(Label label, float least) {
+        List<Line> body = body(label, least);
         List<Line> foot = foot(label, least);
         int first = Math.max(1, room(least, foot.size()));
         int further = room(least, 0);
