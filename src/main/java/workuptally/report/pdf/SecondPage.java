@@ -125,7 +125,7 @@ final class SecondPage {
         return (left.size() == 1 ? "1 run is" : left.size() + " runs are") + " not listed here: "
                 + (quiet > 0 ? quiet + " with nothing to settle" : "")
                 + (quiet > 0 && open > 0 ? ", " : "")
-                + (open > 0 ? open + " less urgent" : "") + "; each has its own part below. ";
+                + (open > 0 ? open + " with something to settle" : "") + "; each has its own part below. ";
     }
 
     private Paragraph key(String left) {
@@ -220,10 +220,7 @@ final class SecondPage {
                             waste.title(),
                             waste.bars().stream()
                                     .map(b -> new ValueBars.Bar(
-                                            b.name(),
-                                            b.grams(),
-                                            b.beforeGrams(),
-                                            WasteBars.kilograms(b.grams(), look.figures())))
+                                            b.name(), b.grams(), b.beforeGrams(), b.inWords(look.figures())))
                                     .toList())));
         }
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
+import workuptally.model.Limit;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.tally.amounts.Content;
@@ -28,7 +29,9 @@ import workuptally.tally.layers.LayerTally;
  * @param atMostGrams isolated in lots whose yield is only an upper bound, g
  * @param isRestOpen whether what is found neither in lots nor in layers may still be there: a lot without tare or assay, or, before anything
  *     is isolated, a layer that was not assayed
+ * @param aboveTheory whether a yield is above 100 % by more than its U: something in it is wrong, and no total counts it
  * @param keptGrams found in layers that still exist, g
+ * @param sampledGrams found in portions taken for analysis, g
  * @param notAssayed number of kept layers in which a wanted product was not looked for
  * @param worst the balance of the run that is furthest from closing
  */
@@ -39,7 +42,9 @@ public record Recovery(
         Optional<Double> isolatedGrams,
         double atMostGrams,
         boolean isRestOpen,
+        boolean aboveTheory,
         double keptGrams,
+        double sampledGrams,
         int notAssayed,
         Optional<Closure> worst) {
     /** A line for each run with a theory that is more than planned, in order of the book. */
@@ -48,13 +53,13 @@ public record Recovery(
         for (RunReview run : review.runs()) {
             double theory = theoryGrams(run);
             if (run.tally().run().status() != Run.Status.PLANNED && theory > 0) {
-                lines.add(of(run, theory));
+                lines.add(of(run, theory, review.book().limits().value(Limit.COVERAGE_FACTOR)));
             }
         }
         return lines;
     }
 
-    private static Recovery of(RunReview run, double theoryGrams) {
+    private static Recovery of(RunReview run, double theoryGrams, double coverageFactor) {
         Optional<Double> isolated = grams(run, false);
         boolean hasLot = hasLot(run);
         int notAssayed = notAssayed(run);
@@ -70,7 +75,9 @@ public record Recovery(
                 isolated,
                 grams(run, true).orElse(0.0),
                 lotOpen || nothingYet && (notAssayed > 0 || run.decisions().isEmpty()),
+                run.tally().yields().stream().anyMatch(y -> y.product().wanted() && y.isAboveAll(coverageFactor)),
                 keptGrams(run),
+                sampledGrams(run),
                 notAssayed,
                 Closure.worst(run.tally().closures()));
     }
@@ -132,6 +139,20 @@ public record Recovery(
                 .sum();
     }
 
+    private static double sampledGrams(RunReview run) {
+        return run.tally().layers().stream()
+                .filter(LayerTally::aliquot)
+                .flatMap(l -> l.contents().stream())
+                .filter(c -> run.tally()
+                        .run()
+                        .product(c.substance())
+                        .filter(Product::wanted)
+                        .isPresent())
+                .flatMap(c -> c.massGrams().stream())
+                .mapToDouble(m -> m.value())
+                .sum();
+    }
+
     /** Kept layers of the workup that hold nobody knows what of a wanted product. */
     private static int notAssayed(RunReview run) {
         List<Product> wanted =
@@ -180,7 +201,7 @@ public record Recovery(
     }
 
     private double rest() {
-        return Math.max(0, 100 - isolatedPercent() - atMostPercent() - keptPercent());
+        return Math.max(0, 100 - isolatedPercent() - atMostPercent() - keptPercent() - percent(sampledGrams));
     }
 
     private double percent(double grams) {

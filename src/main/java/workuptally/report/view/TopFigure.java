@@ -75,11 +75,14 @@ public record TopFigure(String label, String value, String detail) {
         double all = 0;
         int notAssayed = 0;
         boolean bound = false;
+        int above = 0;
         for (Recovery run : Recovery.of(review)) {
             kept += run.keptGrams();
             all += run.theoryGrams();
             notAssayed += run.notAssayed();
-            if (run.isolatedGrams().isPresent() || run.atMostGrams() > 0) {
+            if (run.aboveTheory()) {
+                above++;
+            } else if (run.isolatedGrams().isPresent() || run.atMostGrams() > 0) {
                 isolated += run.isolatedGrams().orElse(0.0) + run.atMostGrams();
                 theory += run.theoryGrams();
                 bound |= run.atMostGrams() > 0;
@@ -98,7 +101,7 @@ public record TopFigure(String label, String value, String detail) {
         // no share for the layers: those of runs that have no lot yet would stand on another theory
         String most = bound ? "≤\u00A0" : "";
         String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory where isolated; "
-                + inLayers;
+                + (above == 0 ? "" : Words.count(above, "run") + " above 100\u00A0% left out; ") + inLayers;
         return new TopFigure("Product recovered", most + numbers.significant(isolated, 3) + "\u00A0g", share);
     }
 
@@ -130,7 +133,8 @@ public record TopFigure(String label, String value, String detail) {
                 "Solvent in",
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
                 numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
-                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% lost" + layers(period, numbers));
+                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
+                        + layers(period, numbers));
     }
 
     /** Mass of the layers that have to be got rid of one day; a least one where an amount is not recorded. */

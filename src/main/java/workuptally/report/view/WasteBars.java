@@ -32,10 +32,11 @@ public record WasteBars(String title, List<Bar> bars) {
         List<WeekWaste> weeks = WeekWaste.of(review);
         if (weeks.size() < 2) {
             List<Bar> bars = review.period().waste().stream()
-                    .map(s -> new Bar(s.streamName(), s.massGrams(), OptionalDouble.empty()))
+                    .map(s -> new Bar(s.streamName(), s.massGrams(), s.withoutMass() > 0, OptionalDouble.empty()))
                     .toList();
             return new WasteBars(
-                    "Layers by the stream that their make-up suggests, " + kilograms(sum(bars), numbers) + " in all",
+                    "Layers by the stream that their make-up suggests, " + least(bars) + kilograms(sum(bars), numbers)
+                            + " in all",
                     few(bars, most));
         }
         WeekWaste last = weeks.get(weeks.size() - 1);
@@ -46,11 +47,12 @@ public record WasteBars(String title, List<Bar> bars) {
         names.forEach((stream, name) -> bars.add(new Bar(
                 name,
                 last.grams(stream),
+                last.streams().stream().anyMatch(s -> s.stream().equals(stream) && s.withoutMass() > 0),
                 OptionalDouble.of(
                         before.stream().mapToDouble(w -> w.grams(stream)).sum() / before.size()))));
         double mean = before.stream().mapToDouble(WeekWaste::grams).sum() / before.size();
         return new WasteBars(
-                "Layers by stream, week of " + last.monday() + ": " + kilograms(last.grams(), numbers)
+                "Layers by stream, week of " + last.monday() + ": " + least(bars) + kilograms(last.grams(), numbers)
                         + (before.size() == 1
                                 ? " (line: the week before, "
                                 : " (line: mean of " + before.size() + " weeks before, ")
@@ -61,6 +63,11 @@ public record WasteBars(String title, List<Bar> bars) {
     /** Mass in kg. */
     public static String kilograms(double grams, ReadableNumbers numbers) {
         return numbers.fixed(grams / 1000, grams < 10 ? 3 : 2) + "\u00A0kg";
+    }
+
+    /** A total with anything that was not weighed in it is a least one. */
+    private static String least(List<Bar> bars) {
+        return bars.stream().anyMatch(Bar::isLeast) ? "≥\u00A0" : "";
     }
 
     private static double sum(List<Bar> bars) {
@@ -79,6 +86,7 @@ public record WasteBars(String title, List<Bar> bars) {
         few.add(new Bar(
                 Words.count(rest.size(), "smaller stream"),
                 sum(rest),
+                rest.stream().anyMatch(Bar::isLeast),
                 rest.get(0).beforeGrams().isEmpty()
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(rest.stream()
@@ -92,7 +100,13 @@ public record WasteBars(String title, List<Bar> bars) {
      *
      * @param name name
      * @param grams mass of its layers, g
+     * @param isLeast whether the amount of a layer in it is not recorded
      * @param beforeGrams mean of the weeks before, g; empty without such weeks
      */
-    public record Bar(String name, double grams, OptionalDouble beforeGrams) {}
+    public record Bar(String name, double grams, boolean isLeast, OptionalDouble beforeGrams) {
+        /** The mass as it is shown: what nobody weighed is not nothing. */
+        public String inWords(ReadableNumbers numbers) {
+            return isLeast && grams == 0 ? "not recorded" : least(List.of(this)) + kilograms(grams, numbers);
+        }
+    }
 }

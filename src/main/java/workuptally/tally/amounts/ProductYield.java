@@ -38,6 +38,11 @@ public record ProductYield(
         lots = List.copyOf(lots);
     }
 
+    /** True above 100 % by more than its expanded uncertainty: something that it rests on is wrong. */
+    public boolean isAboveAll(double coverageFactor) {
+        return percent.value() > 100 + percent.expandedUncertainty(coverageFactor);
+    }
+
     /** A yield that heads its product where it is that of the workup. */
     public ProductYield(
             Product product,

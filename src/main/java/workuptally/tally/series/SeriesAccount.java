@@ -182,12 +182,18 @@ public final class SeriesAccount {
 
     /** Above 100 % by more than its expanded uncertainty. */
     private boolean isAboveAll(ProductYield result) {
-        double k = book.limits().value(Limit.COVERAGE_FACTOR);
-        return result.percent().value() > 100 + result.percent().expandedUncertainty(k);
+        return result.isAboveAll(book.limits().value(Limit.COVERAGE_FACTOR));
     }
 
-    /** Runs with a lot whose gross and tare, or net mass and assay, equal those of an earlier run; a net mass alone is no sign. */
+    /** Runs with a lot whose gross and tare, or net mass and assay, equal those of an earlier run; a net mass alone is no sign, nor is any that chance explains. */
     private static List<String> copies(List<RunTally> runs) {
+        boolean chance = new EqualByChance(runs.stream()
+                        .flatMap(run -> run.run().lots().stream())
+                        .map(SeriesAccount::net)
+                        .filter(net -> !net.isEmpty())
+                        .map(Double::valueOf)
+                        .toList())
+                .isLikely();
         Set<String> seen = new HashSet<>();
         Set<String> copies = new LinkedHashSet<>();
         for (RunTally run : runs) {
@@ -200,7 +206,7 @@ public final class SeriesAccount {
                 }
                 String assay = typed(lot.assayPercent());
                 String net = net(lot);
-                if (!net.isEmpty() && !assay.isEmpty()) {
+                if (!net.isEmpty() && !assay.isEmpty() && !chance) {
                     own.add("net " + net + "|" + assay);
                 }
             }

@@ -67,8 +67,9 @@ public final class SolventAccount {
         Grams onCakes = new Grams();
         Grams inLiquors = new Grams();
         for (LayerTally layer : layers) {
-            boolean distillate =
-                    layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
+            Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
+            // what is set aside to be used again is so whatever word stands under Phase
+            boolean distillate = phase == Layer.Phase.DISTILLATE || phase != Layer.Phase.SOLID && isToReuse(layer);
             if (layer.terminal() && !layer.endsWorkup()) {
                 if (distillate) {
                     distilledAfter.add(layer, flow);
@@ -77,10 +78,12 @@ public final class SolventAccount {
                 }
             }
             if (layer.terminal() && layer.endsWorkup() && !layer.isLost()) {
-                switch (layer.phase().orElse(Layer.Phase.AQUEOUS)) {
-                    case DISTILLATE -> distilled.add(layer, flow);
-                    case SOLID -> onCakes.add(onCake(layer, cakes, flow));
-                    default -> inLayers.add(flow.portion(layer.label()));
+                if (distillate) {
+                    distilled.add(layer, flow);
+                } else if (phase == Layer.Phase.SOLID) {
+                    onCakes.add(onCake(layer, cakes, flow));
+                } else {
+                    inLayers.add(flow.portion(layer.label()));
                 }
             }
         }
@@ -135,17 +138,20 @@ public final class SolventAccount {
         }
     }
 
+    private static boolean isToReuse(LayerTally layer) {
+        return layer.entry()
+                .flatMap(l -> l.custody().status())
+                .filter(status -> status == Layer.Status.TO_REUSE)
+                .isPresent();
+    }
+
     /** What stands in distillates: set aside to be re-used, and all the rest. */
     private final class Distilled {
         private final Grams reuse = new Grams();
         private final Grams other = new Grams();
 
         void add(LayerTally layer, LayerFlow flow) {
-            boolean again = layer.entry()
-                    .flatMap(l -> l.custody().status())
-                    .filter(status -> status == Layer.Status.TO_REUSE)
-                    .isPresent();
-            (again ? reuse : other).add(flow.portion(layer.label()));
+            (isToReuse(layer) ? reuse : other).add(flow.portion(layer.label()));
         }
 
         Part of(String solvent) {

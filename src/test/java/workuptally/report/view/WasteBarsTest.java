@@ -3,6 +3,7 @@ package workuptally.report.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
@@ -55,5 +56,13 @@ class WasteBarsTest {
         WasteBars bars = WasteBars.of(week(first(), "X2", "2026-03-08", "60.00").review(), NUMBERS, 6);
         assertEquals(100, bars.bars().get(0).grams(), 1e-9);
         assertTrue(bars.bars().get(0).beforeGrams().isEmpty());
+    }
+
+    @Test
+    void whatNobodyWeighedIsNotNothing() {
+        assertEquals("not recorded", new WasteBars.Bar("A", 0, true, OptionalDouble.empty()).inWords(NUMBERS));
+        assertEquals(
+                "≥\u00A01.20\u00A0kg", new WasteBars.Bar("A", 1200, true, OptionalDouble.empty()).inWords(NUMBERS));
+        assertEquals("0.000\u00A0kg", new WasteBars.Bar("A", 0, false, OptionalDouble.empty()).inWords(NUMBERS));
     }
 }

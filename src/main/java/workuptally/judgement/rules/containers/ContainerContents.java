@@ -74,25 +74,23 @@ public final class ContainerContents implements ProposalRule {
         }
     }
 
-    /** A name that no table knows hides what it must not meet. */
+    /** A name that no table knows, and that tells no class either, hides what it must not meet. */
     private void unlisted(FindingList findings, Container container) {
         List<String> names = container.contentsThen().stream()
                 .map(Container.Content::substance)
-                .filter(name -> substances.material(name).state() != State.LISTED)
+                .filter(name -> substances.material(name).state() != State.LISTED
+                        && substances.material(name).classes().isEmpty())
                 .distinct()
                 .toList();
-        boolean byName = names.stream()
-                .noneMatch(name -> substances.material(name).classes().isEmpty());
         if (!names.isEmpty()) {
             findings.add(
                     FindingCode.CONTAINER_CONTENT_UNKNOWN,
                     Severity.CHECK,
                     container.row().at("Contents then"),
                     Phrase.of(
-                            "{} holds {}, which no table knows: {}",
+                            "{} holds {}, which no table knows: what meets it is not judged",
                             container.id(),
-                            String.join(", ", names),
-                            byName ? "judged by the name alone" : "what meets it is not judged"),
+                            String.join(", ", names)),
                     Phrase.of("every component by its full name and mass"),
                     "reference table of materials",
                     Phrase.of("Find out what it is from its label or whoever filled it; nothing is added meanwhile."));

@@ -1,11 +1,13 @@
 package workuptally.judgement.rules.series;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.FindingList;
 import workuptally.model.Assay;
@@ -22,8 +24,9 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Subject;
 import workuptally.tally.RunTally;
+import workuptally.tally.series.EqualByChance;
 
-/** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit; rows of one lot share its weighing. */
+/** Gross and tare both equal to those of another portion, or assay and net mass both equal, to the last digit, where chance does not explain it; rows of one lot share its weighing. */
 public final class CopiedData implements BookRule {
 
     @Override
@@ -36,7 +39,22 @@ public final class CopiedData implements BookRule {
         List<Finding> findings = new ArrayList<>();
         Map<String, Row> weighings = new LinkedHashMap<>();
         Map<String, Row> assays = new LinkedHashMap<>();
-        for (Row row : rows(book)) {
+        List<Row> rows = rows(book);
+        Map<String, List<Double>> massesByAssay = new LinkedHashMap<>();
+        for (Row row : rows) {
+            if (row.assay().isPresent() && row.net().isPresent()) {
+                massesByAssay
+                        .computeIfAbsent(row.assay().get(), a -> new ArrayList<>())
+                        .add(Double.valueOf(row.net().get()));
+            }
+        }
+        Set<String> ofMany = new HashSet<>();
+        massesByAssay.forEach((assay, masses) -> {
+            if (new EqualByChance(masses).isLikely()) {
+                ofMany.add(assay);
+            }
+        });
+        for (Row row : rows) {
             if (row.weighing().isPresent()) {
                 compare(
                         findings,
@@ -46,7 +64,9 @@ public final class CopiedData implements BookRule {
                         FindingCode.COPIED_WEIGHING,
                         "gross and tare of " + row.name() + " equal those of ");
             }
-            if (row.weighing().isPresent() && row.assay().isPresent()) {
+            boolean telling =
+                    row.assay().filter(assay -> !ofMany.contains(assay)).isPresent();
+            if (row.weighing().isPresent() && telling) {
                 compare(
                         findings,
                         assays,

@@ -49,7 +49,7 @@ public final class LabelPages implements Block {
         this.level = level;
         this.caution = caution;
         this.format = LabelFormat.of(paper);
-        this.title = title + ", " + format.words();
+        this.title = title + ", " + look.figures().inWords(format.words());
         labels.forEach(label -> cells.addAll(lay(label)));
     }
 
