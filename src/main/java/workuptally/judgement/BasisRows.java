@@ -30,23 +30,29 @@ final class BasisRows {
     List<BasisRow> list() {
         List<BasisRow> rows = new ArrayList<>();
         for (InputFile file : book.files()) {
-            rows.add(new BasisRow("input", file.name(), file.sha256(), "SHA-256", "read from the book"));
+            rows.add(new BasisRow(BasisRow.Kind.INPUT, file.name(), file.sha256(), "SHA-256", "read from the book"));
         }
         if (!book.leftAlone().isEmpty()) {
             rows.add(new BasisRow(
-                    "input", "left alone", String.join("; ", book.leftAlone()), "", "columns and sheets of your own"));
+                    BasisRow.Kind.INPUT,
+                    "left alone",
+                    String.join("; ", book.leftAlone()),
+                    "",
+                    "columns and sheets of your own"));
         }
         for (Limit limit : Limit.values()) {
             String origin = book.limits().origin(limit);
             if (limit.isText()) {
                 if (!book.limits().text(limit).isEmpty()) {
-                    rows.add(new BasisRow("limit", limit.title(), book.limits().text(limit), "", origin));
+                    rows.add(new BasisRow(
+                            BasisRow.Kind.LIMIT, limit.title(), book.limits().text(limit), "", origin));
                 }
                 continue;
             }
             OptionalDouble value = book.limits().optional(limit);
             if (value.isPresent()) {
-                rows.add(new BasisRow("limit", limit.title(), number(value.getAsDouble()), limit.unit(), origin));
+                rows.add(new BasisRow(
+                        BasisRow.Kind.LIMIT, limit.title(), number(value.getAsDouble()), limit.unit(), origin));
             }
         }
         TakenAsPure.row(runs, book.limits()).ifPresent(rows::add);
@@ -58,11 +64,12 @@ final class BasisRows {
                 .toList();
         for (Cited row : localFirst) {
             BasisRow shown = ReferenceRow.of(row, substances.reference());
-            used.putIfAbsent(List.of(shown.kind(), shown.name(), shown.value(), shown.unit(), shown.origin()), shown);
+            used.putIfAbsent(
+                    List.of(shown.kind().word(), shown.name(), shown.value(), shown.unit(), shown.origin()), shown);
         }
         rows.addAll(used.values());
         for (Equation equation : Equation.values()) {
-            rows.add(new BasisRow("equation", equation.title(), equation.text(), "", equation.source()));
+            rows.add(new BasisRow(BasisRow.Kind.EQUATION, equation.title(), equation.text(), "", equation.source()));
         }
         return rows;
     }

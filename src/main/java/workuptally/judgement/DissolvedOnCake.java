@@ -17,7 +17,7 @@ final class DissolvedOnCake {
                 .anyMatch(held -> held.stream().anyMatch(Present::isDryingAgent));
         return dried
                 ? Optional.of(new BasisRow(
-                        "assumption",
+                        BasisRow.Kind.ASSUMPTION,
                         "Dissolved matter on a drying cake",
                         String.valueOf(MixtureStatements.MOST_DISSOLVED_ON_CAKE_PERCENT),
                         "mass % at most",

@@ -95,7 +95,7 @@ final class ReferenceRow {
                 .collect(Collectors.joining("; "));
         boolean local = row.basis() == Basis.LOCAL;
         return new BasisRow(
-                "reference",
+                BasisRow.Kind.REFERENCE,
                 local ? "local override, " + name : name,
                 value,
                 unit,

@@ -69,6 +69,7 @@ import workuptally.judgement.rules.layers.RoutesCompared;
 import workuptally.judgement.rules.layers.StepsDoNotFit;
 import workuptally.judgement.rules.layers.VolatileProduct;
 import workuptally.judgement.rules.layers.WaterMiscibleSolvent;
+import workuptally.judgement.rules.quench.ConcentratedWithCare;
 import workuptally.judgement.rules.quench.FunnelTooFull;
 import workuptally.judgement.rules.quench.GasExpected;
 import workuptally.judgement.rules.quench.MaterialsMeet;
@@ -158,6 +159,7 @@ public final class Rules {
     public static List<BookRule> ofBook(Substances substances) {
         return List.of(
                 new QuenchNotEntered(substances),
+                new ConcentratedWithCare(),
                 new CopiedData(),
                 new SeriesOutOfControl(substances),
                 new RecordCorrected(),

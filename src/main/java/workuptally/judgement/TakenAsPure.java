@@ -39,7 +39,7 @@ final class TakenAsPure {
         List<String> names = new ArrayList<>(materials.values());
         String more = names.size() > MOST_NAMED ? " and " + (names.size() - MOST_NAMED) + " more" : "";
         return Optional.of(new BasisRow(
-                "assumption",
+                BasisRow.Kind.ASSUMPTION,
                 "Assay left blank in Charges",
                 "100 % with a standard uncertainty of " + plain(limits.value(Limit.CHARGE_ASSAY)) + " % for "
                         + charges + (charges == 1 ? " charge" : " charges") + " that theory rests on: "

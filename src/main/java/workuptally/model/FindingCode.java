@@ -61,6 +61,7 @@ public enum FindingCode {
     MATERIALS_MUST_NOT_MEET(Severity.STOP),
     CHARGED_TOGETHER(Severity.CHECK),
     CONTROLLED_MEETING(Severity.NOTE),
+    CONCENTRATED_WITH_CARE(Severity.NOTE),
     WASH_TOO_SMALL(Severity.STOP, "C31"),
     EXTRACTION_SPLIT(Severity.NOTE),
     STEP_AMOUNT_MISSING(Severity.HOLD, "C30"),

@@ -90,7 +90,7 @@ public final class ExampleReview {
                 reviews,
                 period,
                 sorted,
-                List.of(new BasisRow("limit", "Coverage factor", "2", "1", "common practice")),
+                List.of(new BasisRow(BasisRow.Kind.LIMIT, "Coverage factor", "2", "1", "common practice")),
                 "0.1.0");
     }
 

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import workuptally.reference.FlashPoint;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.Materials;
@@ -56,14 +55,6 @@ public final class MixtureStatements {
             Map.entry("H372", Set.of("H373")),
             Map.entry("H410", Set.of("H400", "H411", "H412")),
             Map.entry("H411", Set.of("H412")));
-
-    /** Source of the combined wording: Regulation (EC) 1272/2008, Annex III, H300 + H310 + H330 and those of the lower categories. */
-    private static final List<String> BY_ROUTE = List.of("if swallowed", "in contact with skin", "if inhaled");
-
-    private static final Map<String, List<String>> ROUTES = Map.of(
-            "Fatal", List.of("H300", "H310", "H330"),
-            "Toxic", List.of("H301", "H311", "H331"),
-            "Harmful", List.of("H302", "H312", "H332"));
 
     /**
      * Wording of what a mixture may bear though none of its parts does: by its flash point, and what a graver statement leaves when it is
@@ -280,7 +271,7 @@ public final class MixtureStatements {
                 phrases.keySet().removeAll(milder);
             }
         });
-        List<String> words = new ArrayList<>(together(phrases).values());
+        List<String> words = new ArrayList<>(WaysIn.together(phrases).values());
         vapour.addAll(byFlashPoint);
         if (!byFlashPoint.isEmpty() && phrases.containsKey(FlashPointInWater.FLAMMABLE)) {
             words.add("Contains " + String.join(", ", byFlashPoint) + ".");
@@ -320,28 +311,6 @@ public final class MixtureStatements {
         Set<String> codes = new LinkedHashSet<>();
         parts.forEach(part -> codes.addAll(MixtureRules.codes(List.of(part), 0)));
         return codes;
-    }
-
-    /** Swallowed, skin and inhaled in one sentence where two or three of a grade stand, as the annex words them combined. */
-    private static Map<String, String> together(Map<String, String> phrases) {
-        Map<String, String> joined = new LinkedHashMap<>(phrases);
-        ROUTES.forEach((grade, codes) -> {
-            List<Integer> there = new ArrayList<>();
-            for (int i = 0; i < codes.size(); i++) {
-                if (phrases.containsKey(codes.get(i))) {
-                    there.add(i);
-                }
-            }
-            if (there.size() > 1) {
-                String last = BY_ROUTE.get(there.get(there.size() - 1));
-                String first = there.subList(0, there.size() - 1).stream()
-                        .map(BY_ROUTE::get)
-                        .collect(Collectors.joining(", "));
-                there.stream().skip(1).forEach(i -> joined.remove(codes.get(i)));
-                joined.put(codes.get(there.get(0)), grade + " " + first + " or " + last + ".");
-            }
-        });
-        return joined;
     }
 
     /** Codes that a mixture bears of one part with that share, mass %. */

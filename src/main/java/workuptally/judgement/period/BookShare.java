@@ -89,9 +89,9 @@ public record BookShare(
                         .toList(),
                 LimitShare.list(limits),
                 review.basis().stream()
-                        .filter(row -> !row.kind().equals("input")
-                                && !row.kind().equals("limit")
-                                && !row.kind().equals("assumption"))
+                        .filter(row -> row.kind() != BasisRow.Kind.INPUT
+                                && row.kind() != BasisRow.Kind.LIMIT
+                                && row.kind() != BasisRow.Kind.ASSUMPTION)
                         .toList());
     }
 

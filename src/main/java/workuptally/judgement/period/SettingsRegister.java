@@ -37,7 +37,7 @@ final class SettingsRegister {
         return basis.stream()
                 .sorted(Comparator.comparing(BasisRow::kind)
                         .reversed()
-                        .thenComparing(row -> row.kind().equals("reference") ? row.name() : ""))
+                        .thenComparing(row -> row.kind() == BasisRow.Kind.REFERENCE ? row.name() : ""))
                 .toList();
     }
 }

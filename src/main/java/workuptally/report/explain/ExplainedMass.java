@@ -38,7 +38,7 @@ final class ExplainedMass {
         for (MassBalance.Line line : balance.lines()) {
             if (line.side() == MassBalance.Side.IN) {
                 String from = charges.hasNext() ? of(charges.next()) : step(steps, line);
-                draft.row(line.label(), line.category(), numbers.plain(line.grams()), from);
+                draft.row(line.label(), line.category().word(), numbers.plain(line.grams()), from);
             }
         }
         return draft.result(balance.inGrams(), "g", numbers);
@@ -88,7 +88,7 @@ final class ExplainedMass {
                 .headings("What", "As", "m (g)");
         balance.lines().stream()
                 .filter(l -> l.side() == MassBalance.Side.OUT)
-                .forEach(l -> draft.row(l.label(), l.category(), numbers.plain(l.grams())));
+                .forEach(l -> draft.row(l.label(), l.category().word(), numbers.plain(l.grams())));
         return draft.result(balance.outGrams(), "g", numbers);
     }
 

@@ -12,7 +12,7 @@ final class BasisJson {
     }
 
     static void row(JsonFields json, BasisRow row) {
-        json.text("kind", row.kind());
+        json.text("kind", EnumWord.of(row.kind()));
         json.text("name", row.name());
         json.text("value", row.value());
         json.text("unit", row.unit());

@@ -55,6 +55,6 @@ final class BookJson {
         json.text("meaning", limit.meaning());
         json.flag("setByBook", limits.isSetByBook(limit));
         json.text("origin", limits.origin(limit));
-        limits.place(limit).ifPresent(json::place);
+        limits.place(limit).ifPresent(place -> FindingJson.place(json, place));
     }
 }

@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import workuptally.judgement.Review;
 import workuptally.judgement.containers.ContainerReview;
 import workuptally.judgement.containers.ProposalFit;
-import workuptally.judgement.containers.RegulatoryFact;
 import workuptally.model.Container;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
@@ -41,10 +40,17 @@ final class ContainerJson {
                     json.text("lastWorkingDay", age.lastWorkingDay());
                     json.flag("overdue", age.overdue());
                 }));
-        json.texts(
-                "regulatoryFacts",
-                review.facts().stream().map(RegulatoryFact::key).toList());
+        facts(json, review);
         new SuspectsJson(json).cells(review.suspects());
+    }
+
+    private static void facts(JsonFields json, ContainerReview review) {
+        json.array("regulatoryFacts", review.facts(), fact -> {
+            json.text("key", fact.key());
+            json.text("text", fact.text());
+            json.text("source", fact.source());
+            json.text("citation", fact.citation());
+        });
     }
 
     private static void entry(JsonFields json, Container container) {
@@ -92,10 +98,10 @@ final class ContainerJson {
         json.number("massGrams", state.totalGrams());
         json.number("volumeLitres", state.litres());
         json.number("fillPercent", state.fillPercent());
-        json.rows(
-                Rows.COMPOSITION,
-                state.composition(OptionalDouble.empty()),
-                (row, part) ->
-                        row.text(part.substance()).number(part.massGrams()).number(part.massPercent()));
+        json.array("composition", state.composition(OptionalDouble.empty()), part -> {
+            json.text("substance", part.substance());
+            json.number("massGrams", part.massGrams());
+            json.number("massPercent", part.massPercent());
+        });
     }
 }

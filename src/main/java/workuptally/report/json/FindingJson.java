@@ -2,22 +2,36 @@ package workuptally.report.json;
 
 import java.util.List;
 import workuptally.model.Finding;
+import workuptally.model.Place;
 import workuptally.report.view.Wording;
 
-/** Findings. */
+/** Findings and places. */
 final class FindingJson {
     private FindingJson() {}
 
-    static void array(JsonFields json, List<Finding> findings, SaidOnce saidOnce) {
-        json.array("findings", findings, finding -> finding(json, finding, saidOnce));
+    static void array(JsonFields json, List<Finding> findings) {
+        json.array("findings", findings, finding -> finding(json, finding));
     }
 
-    private static void finding(JsonFields json, Finding finding, SaidOnce saidOnce) {
+    private static void finding(JsonFields json, Finding finding) {
         json.text("code", finding.code().word());
+        if (!finding.code().catalogue().isEmpty()) {
+            json.texts("catalogue", finding.code().catalogue());
+        }
         json.text("severity", finding.severity().word());
         json.text("run", finding.run());
-        json.place(finding.place());
+        place(json, finding.place());
         json.text("seen", Wording.POINT.of(finding.seen()));
-        json.count("advice", saidOnce.number(finding));
+        json.text("expected", Wording.POINT.of(finding.expected()));
+        json.text("source", finding.source());
+        json.text("action", Wording.POINT.of(finding.action()));
+    }
+
+    static void place(JsonFields json, Place place) {
+        json.object("place", () -> {
+            json.text("file", place.file());
+            json.text("sheet", place.sheet());
+            json.text("cell", place.cell());
+        });
     }
 }

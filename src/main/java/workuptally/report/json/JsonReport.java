@@ -2,7 +2,6 @@ package workuptally.report.json;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
 import java.util.function.Consumer;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
@@ -13,12 +12,11 @@ import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.core.json.JsonFactory;
 import workuptally.judgement.Review;
 import workuptally.judgement.period.PeriodReview;
-import workuptally.model.InputFile;
 
 /** Writes a review as JSON in UTF-8, in a fixed order: the same review gives the same bytes. */
 public final class JsonReport {
-    /** Version of the shape. While it is 0.x, names stay and more are added; since 0.2 what runs share stands once in front of them. */
-    public static final String SCHEMA_VERSION = "0.2";
+    /** Version of the shape. While it is 0.x, names stay and more are added. */
+    public static final String SCHEMA_VERSION = "0.1";
 
     /** Where no measured value is written, its factor is of no account. */
     private static final double NO_FACTOR = 1;
@@ -33,14 +31,12 @@ public final class JsonReport {
      * @throws IOException if writing fails
      */
     public static void write(Review review, OutputStream out) throws IOException {
-        write(out, review.period().coverageFactor(), review.book().files(), json -> {
+        write(out, review.period().coverageFactor(), json -> {
             BookJson.head(json, review);
-            SaidOnce saidOnce = new SaidOnce(review);
-            saidOnce.write(json);
-            json.array("runs", review.runs(), run -> new RunJson(json, run, saidOnce).write());
+            json.array("runs", review.runs(), run -> new RunJson(json, run).write());
             NextTestJson.ofBook(json, review);
             PeriodJson.write(json, review);
-            FindingJson.array(json, review.findings(), saidOnce);
+            FindingJson.array(json, review.findings());
             BasisJson.write(json, review);
         });
     }
@@ -53,18 +49,16 @@ public final class JsonReport {
      * @throws IOException if writing fails
      */
     public static void write(PeriodReview review, OutputStream out) throws IOException {
-        write(out, review.totals().coverageFactor(), List.of(), json -> BooksJson.write(json, review));
+        write(out, review.totals().coverageFactor(), json -> BooksJson.write(json, review));
     }
 
-    private static void write(
-            OutputStream out, double coverageFactor, List<InputFile> files, Consumer<JsonFields> fields)
-            throws IOException {
-        object(out, generator -> fields.accept(new JsonFields(generator, coverageFactor, files)));
+    private static void write(OutputStream out, double coverageFactor, Consumer<JsonFields> fields) throws IOException {
+        object(out, generator -> fields.accept(new JsonFields(generator, coverageFactor)));
     }
 
     /** One object of names and texts, in the same form as the reports. */
     static void fields(OutputStream out, Consumer<JsonFields> fields) throws IOException {
-        object(out, generator -> fields.accept(new JsonFields(generator, NO_FACTOR, List.of())));
+        object(out, generator -> fields.accept(new JsonFields(generator, NO_FACTOR)));
     }
 
     private static void object(OutputStream out, Consumer<JsonGenerator> fields) throws IOException {

@@ -16,12 +16,10 @@ import workuptally.tally.layers.LayerTally;
 final class LayerJson {
     private final JsonFields json;
     private final RunReview review;
-    private final SaidOnce saidOnce;
 
-    LayerJson(JsonFields json, RunReview review, SaidOnce saidOnce) {
+    LayerJson(JsonFields json, RunReview review) {
         this.json = json;
         this.review = review;
-        this.saidOnce = saidOnce;
     }
 
     void write(LayerTally layer) {
@@ -31,20 +29,20 @@ final class LayerJson {
         json.measured("volumeMillilitres", layer.volumeMillilitres());
         json.measured("densityGramsPerMillilitre", layer.densityGramsPerMillilitre());
         json.flag("terminal", layer.terminal());
-        json.flagIfSet("aliquot", layer.aliquot());
-        json.flagIfSet("endsWorkup", layer.endsWorkup());
+        json.flag("aliquot", layer.aliquot());
+        json.flag("endsWorkup", layer.endsWorkup());
         layer.entry().flatMap(l -> l.custody().status()).ifPresent(status -> json.text("status", status.word()));
-        json.arrayIfAny("contents", layer.contents(), this::content);
+        json.array("contents", layer.contents(), this::content);
         review.tally().makeUp(layer.label()).ifPresent(m -> json.object("makeUp", () -> makeUp(m)));
         review.tally().identity(layer.label()).ifPresent(i -> json.object("identity", () -> identity(i)));
         review.decision(layer.label()).ifPresent(this::decision);
-        json.arrayIfAny(
+        json.array(
                 "reextraction",
                 review.tally().evidence().reextractions().stream()
                         .filter(r -> r.layer().equals(layer.label()))
                         .toList(),
                 this::reextraction);
-        json.arrayIfAny(
+        json.array(
                 "routes",
                 review.tally().evidence().routes().stream()
                         .filter(r -> r.layer().equals(layer.label()))
@@ -64,27 +62,26 @@ final class LayerJson {
         json.number(wanted ? "percentOfTheory" : "percentOfCharged", content.percentOf());
         json.text("kind", content.kind().word());
         json.number("upperBoundGrams", content.upperBoundGrams());
-        saidOnce.texts().field(json, "evidence", content.evidence());
+        json.text("evidence", content.evidence());
         json.text("restsOn", content.rests().word());
     }
 
     /** Whole make-up with full names; an estimate unless the book states it. */
     private void makeUp(LayerMakeUp makeUp) {
-        json.flagIfSet("stated", makeUp.stated());
-        json.flagIfSet("weighed", makeUp.weighed());
+        json.flag("stated", makeUp.stated());
+        json.flag("weighed", makeUp.weighed());
         json.number("volumeMillilitres", makeUp.millilitres());
-        json.rows(
-                Rows.COMPONENTS,
-                makeUp.grams().entrySet(),
-                (row, component) -> row.text(component.getKey()).number(component.getValue()));
+        json.array("components", makeUp.grams().entrySet(), component -> {
+            json.text("substance", component.getKey());
+            json.number("massGrams", component.getValue());
+        });
     }
 
     private void decision(LayerDecision decision) {
         json.text("outcome", decision.outcome().word());
-        saidOnce.texts().field(json, "reason", Wording.POINT.of(decision.reason()));
-        json.textsIfAny(
-                "missing", decision.missing().stream().map(Wording.POINT::of).toList());
-        json.textsIfAny("notJudged", decision.notJudged());
+        json.text("reason", Wording.POINT.of(decision.reason()));
+        json.texts("missing", decision.missing().stream().map(Wording.POINT::of).toList());
+        json.texts("notJudged", decision.notJudged());
         decision.atMost()
                 .ifPresent(most -> json.object("atMost", () -> {
                     json.text("product", most.product());
@@ -93,8 +90,9 @@ final class LayerJson {
                 }));
         json.array("conditions", decision.conditions(), condition -> {
             json.text("id", condition.id());
+            json.text("title", condition.criterion().title());
             json.text("state", condition.state().word());
-            saidOnce.texts().field(json, "evidence", Wording.POINT.of(condition.evidence()));
+            json.text("evidence", Wording.POINT.of(condition.evidence()));
         });
     }
 
@@ -111,7 +109,7 @@ final class LayerJson {
         json.number("pH", gain.pH());
         json.number("acidMillimoles", gain.acidMillimoles());
         json.number("carbonDioxideMillimoles", gain.carbonDioxideMillimoles());
-        json.arrayIfAny("acidGases", gain.acidGases(), gas -> {
+        json.array("acidGases", gain.acidGases(), gas -> {
             json.text("material", gas.material());
             json.text("consequence", gas.consequence());
         });
@@ -130,6 +128,7 @@ final class LayerJson {
     /** Which phase the density says it is; a label is never changed. */
     private void identity(LayerIdentity identity) {
         json.text("recorded", identity.recorded().word());
+        json.measured("densityGramsPerMillilitre", identity.densityGramsPerMillilitre());
         json.object("expectedOrganic", () -> expected(identity.expectedOrganic()));
         json.object("expectedAqueous", () -> expected(identity.expectedAqueous()));
         json.text("verdict", EnumWord.of(identity.verdict()));

@@ -105,7 +105,7 @@ final class PeriodJson {
     /** An entered number, with a word beside it where it is a limit or an estimate. */
     static void entered(JsonFields json, String name, Field field) {
         field.entered().ifPresent(number -> {
-            json.typed(name, number.value());
+            json.number(name, number.value());
             if (number.qualifier() != Field.Qualifier.EXACT) {
                 json.text(name + "Qualifier", EnumWord.of(number.qualifier()));
             }

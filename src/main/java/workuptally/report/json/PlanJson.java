@@ -1,5 +1,6 @@
 package workuptally.report.json;
 
+import java.util.Map;
 import workuptally.model.Step;
 import workuptally.tally.bench.ExtractionSplit;
 import workuptally.tally.bench.Plan;
@@ -86,14 +87,15 @@ final class PlanJson {
         json.flag("terminal", layer.terminal());
         json.number("volumeMillilitres", layer.volumeMillilitres());
         json.number("massGrams", layer.massGrams());
-        double grams = layer.grams().values().stream().mapToDouble(g -> g).sum();
-        json.rows(
-                Rows.COMPOSITION,
-                layer.grams().entrySet(),
-                (row, part) -> row.text(part.getKey()).number(part.getValue()).rough(100 * part.getValue() / grams));
+        json.array("composition", layer.grams().entrySet(), this::part);
         json.texts("mayHold", layer.mayHold());
         json.text("streamName", layer.streamName());
         json.text("because", layer.why());
+    }
+
+    private void part(Map.Entry<String, Double> part) {
+        json.text("substance", part.getKey());
+        json.number("massGrams", part.getValue());
     }
 
     private void waste(Plan.ExpectedWaste waste) {

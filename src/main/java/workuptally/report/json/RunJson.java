@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.RunReview;
+import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -14,6 +15,7 @@ import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.NotComputed;
 import workuptally.tally.amounts.ProductYield;
+import workuptally.tally.amounts.RunMaterial;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.CompositeSample;
@@ -30,15 +32,11 @@ final class RunJson {
     private final JsonFields json;
     private final RunReview review;
     private final RunTally tally;
-    private final SaidOnce saidOnce;
-    private final ReadingsOfRun readings;
 
-    RunJson(JsonFields json, RunReview review, SaidOnce saidOnce) {
+    RunJson(JsonFields json, RunReview review) {
         this.json = json;
         this.review = review;
         this.tally = review.tally();
-        this.saidOnce = saidOnce;
-        this.readings = new ReadingsOfRun(json);
     }
 
     void write() {
@@ -55,7 +53,7 @@ final class RunJson {
         json.array("lots", tally.lots(), this::lot);
         json.array("yields", tally.yields(), this::yieldOf);
         json.array("closures", tally.closures(), this::closure);
-        LayerJson layers = new LayerJson(json, review, saidOnce);
+        LayerJson layers = new LayerJson(json, review);
         json.array("layers", tally.layers(), layers::write);
         json.array("layerShares", shares(), this::shares);
         tally.massBalance().ifPresent(balance -> json.object("massBalance", () -> massBalance(balance)));
@@ -69,24 +67,27 @@ final class RunJson {
         tally.metrics().ifPresent(metrics -> json.object("metrics", () -> metrics(metrics)));
         tally.plan().ifPresent(plan -> json.object("plan", () -> new PlanJson(json).write(plan)));
         json.array("notComputed", tally.notComputed(), this::notComputed);
-        json.counts("hazards", review.hazards().stream().map(saidOnce::number));
-        json.counts("materials", review.materials().stream().map(saidOnce::number));
-        new SuspectsJson(json).cells(review.suspects());
-        readings.reconciled(review.suspects().reconciled());
-        readings.write();
+        json.array("hazards", review.hazards(), this::hazard);
+        json.array("materials", review.materials(), this::material);
+        new SuspectsJson(json).write(review.suspects());
         json.array("nextMeasurements", review.nextTests(), test -> NextTestJson.fields(json, test));
     }
 
     private void composite(CompositeSample sample) {
         json.texts("layers", sample.labels());
-        json.object("together", () -> new LayerJson(json, review, saidOnce).content(sample.together()));
+        json.object("together", () -> new LayerJson(json, review).content(sample.together()));
     }
 
     private void meeting(Meeting meeting) {
         json.text("step", meeting.place());
-        json.count("meeting", saidOnce.number(meeting));
+        json.texts("with", meeting.with());
+        json.text("consequence", meeting.consequence());
+        json.text("gas", meeting.gas());
         json.number("gasLitres", meeting.gasLitres());
-        json.textsIfAny("portions", meeting.portions());
+        json.text("severity", meeting.severity());
+        json.text("inWorkup", meeting.inWorkup());
+        json.texts("where", meeting.where());
+        json.texts("portions", meeting.portions());
     }
 
     private void head() {
@@ -111,17 +112,17 @@ final class RunJson {
 
     private void shares(LayerShares shares) {
         json.text("product", shares.product().name());
-        json.rows(
-                Rows.PORTIONS,
-                shares.list(),
-                (row, share) ->
-                        row.text(share.label()).number(share.foundPercent()).number(share.passingPercent()));
+        json.array("portions", shares.list(), share -> {
+            json.text("label", share.label());
+            json.number("foundPercent", share.foundPercent());
+            json.number("passingPercent", share.passingPercent());
+        });
     }
 
     private void amount(ChargeAmount amount) {
         json.text("material", amount.charge().material());
         json.text("role", amount.charge().role().map(EnumWord::of));
-        json.flagIfSet("planned", amount.planned());
+        json.flag("planned", amount.planned());
         json.measured("amountMillimoles", amount.amountMillimoles());
         json.number("labelAmountMillimoles", amount.labelAmountMillimoles());
         json.number("asTypedMillimoles", amount.asTypedMillimoles());
@@ -144,7 +145,7 @@ final class RunJson {
         json.number("plannedMassGrams", theory.plannedMassGrams());
         json.number("molarMassGramsPerMole", theory.molarMassGramsPerMole());
         json.number("massAsTypedGrams", theory.massAsTypedGrams());
-        readings.dependsOn(theory.massGrams());
+        json.dependsOn(theory.massGrams());
     }
 
     private void lot(LotTally lot) {
@@ -182,7 +183,7 @@ final class RunJson {
                 .plannedYieldPercent()
                 .entered()
                 .ifPresent(planned -> json.number("plannedPercent", planned.value()));
-        readings.dependsOn(product.percent());
+        json.dependsOn(product.percent());
     }
 
     private void closure(Closure closure) {
@@ -199,26 +200,26 @@ final class RunJson {
         json.number("unaccountedPercent", closure.unaccountedPercent());
         json.number("unaccountedGrams", closure.unaccountedGrams());
         json.text("unaccountedAs", closure.unaccountedAs());
-        json.rows(Rows.TERMS, closure.terms(), this::term);
+        json.array("terms", closure.terms(), this::term);
         json.array("candidates", closure.candidates(), this::candidate);
-        readings.dependsOn(closure.percent());
+        json.dependsOn(closure.percent());
     }
 
-    private void term(JsonFields.Row row, Closure.Term term) {
-        row.text(term.place())
-                .text(term.substance())
-                .number(term.unitsPerMolecule())
-                .measured(term.unitsMillimoles())
-                .number(term.percent())
-                .text(term.kind().word());
+    private void term(Closure.Term term) {
+        json.text("place", term.place());
+        json.text("substance", term.substance());
+        json.number("unitsPerMolecule", term.unitsPerMolecule());
+        json.measured("unitsMillimoles", term.unitsMillimoles());
+        json.number("percent", term.percent());
+        json.text("kind", term.kind().word());
     }
 
     private void candidate(Closure.Candidate candidate) {
         json.text("place", candidate.place());
         json.number("lowGrams", candidate.lowGrams());
         json.number("highGrams", candidate.highGrams());
-        saidOnce.texts().field(json, "evidence", candidate.evidence());
-        saidOnce.texts().field(json, "settledBy", candidate.settledBy());
+        json.text("evidence", candidate.evidence());
+        json.text("settledBy", candidate.settledBy());
     }
 
     private void massBalance(MassBalance balance) {
@@ -230,13 +231,12 @@ final class RunJson {
         json.number("gapPercentOfOrganicSolvent", balance.gapPercentOfOrganic());
         json.number("evaporationAllowanceGrams", balance.evaporationAllowanceGrams());
         json.flag("complete", balance.complete());
-        json.rows(
-                Rows.LINES,
-                balance.lines(),
-                (row, line) -> row.text(EnumWord.of(line.side()))
-                        .text(line.label())
-                        .text(line.category())
-                        .figure(line.grams().value(), line.grams().standardUncertainty()));
+        json.array("lines", balance.lines(), line -> {
+            json.text("side", EnumWord.of(line.side()));
+            json.text("label", line.label());
+            json.text("category", EnumWord.of(line.category()));
+            json.measured("massGrams", line.grams());
+        });
     }
 
     private void contact(Contact contact) {
@@ -249,7 +249,7 @@ final class RunJson {
         json.number("fillLimitPercent", contact.fillLimitPercent());
         json.count("loads", contact.loads());
         json.count("loadsNeeded", contact.loadsNeeded());
-        json.flagIfSet("gasExpected", contact.gasExpected());
+        json.flag("gasExpected", contact.gasExpected());
         tally.evidence().identities().stream()
                 .filter(i -> i.step() == contact.step())
                 .findFirst()
@@ -278,7 +278,7 @@ final class RunJson {
         json.number("worstToNeutraliseMillimoles", reaction.worstToNeutraliseMillimoles());
         json.number("capacityRatio", reaction.capacityRatio());
         json.number("neededMillilitres", reaction.neededMillilitres());
-        saidOnce.texts().field(json, "because", Wording.POINT.of(reaction.because()));
+        json.text("because", Wording.POINT.of(reaction.because()));
     }
 
     private void metrics(Metrics metrics) {
@@ -303,14 +303,30 @@ final class RunJson {
     private void waste(WasteLine line) {
         json.text("layer", line.layer());
         json.text("stream", line.stream());
-        saidOnce.texts().field(json, "why", line.why());
+        json.text("streamName", line.streamName());
+        json.text("why", line.why());
         json.number("massGrams", line.massGrams());
-        json.flagIfSet("kept", line.kept());
+        json.flag("kept", line.kept());
     }
 
     private void notComputed(NotComputed missing) {
         json.text("what", missing.what());
-        saidOnce.texts().field(json, "because", missing.because());
-        saidOnce.texts().field(json, "unlockedBy", missing.unlockedBy());
+        json.text("because", missing.because());
+        json.text("unlockedBy", missing.unlockedBy());
+    }
+
+    private void material(RunMaterial material) {
+        json.text("written", material.written());
+        json.text("state", material.state());
+        json.texts("means", material.meaning());
+        json.texts("classes", material.classes());
+        json.flag("ownCompound", material.own());
+    }
+
+    private void hazard(HazardNote note) {
+        json.text("subject", note.subject());
+        json.texts("statements", note.statements());
+        json.text("caution", note.caution());
+        json.text("source", note.source());
     }
 }

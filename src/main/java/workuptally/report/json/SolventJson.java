@@ -19,12 +19,10 @@ final class SolventJson {
         json.number("chargedGrams", use.chargedGrams());
         json.number("workupGrams", use.workupGrams());
         json.number("purificationGrams", use.purificationGrams());
-        if (use.purificationGrams() != 0) {
-            json.number("purificationRecoveredGrams", use.purification().recoveredGrams());
-            json.number("purificationInDistillatesGrams", use.purification().inDistillatesGrams());
-            json.number("purificationInLayersGrams", use.purification().inLayersGrams());
-            json.number("purificationNotFoundGrams", use.purification().notFoundGrams());
-        }
+        json.number("purificationRecoveredGrams", use.purification().recoveredGrams());
+        json.number("purificationInDistillatesGrams", use.purification().inDistillatesGrams());
+        json.number("purificationInLayersGrams", use.purification().inLayersGrams());
+        json.number("purificationNotFoundGrams", use.purification().notFoundGrams());
         json.number("recoveredGrams", use.recoveredGrams());
         json.number("inDistillatesGrams", use.inDistillatesGrams());
         json.number("inLayersGrams", use.inLayersGrams());

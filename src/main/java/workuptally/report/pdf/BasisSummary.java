@@ -61,7 +61,7 @@ final class BasisSummary {
         StringJoiner set = new StringJoiner("; ", "Set in the book: ", ". ");
         set.setEmptyValue("Nothing is set in the book. ");
         int defaults = 0;
-        for (BasisRow row : rows("limit")) {
+        for (BasisRow row : rows(BasisRow.Kind.LIMIT)) {
             if (row.unit().isBlank()) {
                 continue;
             }
@@ -77,7 +77,8 @@ final class BasisSummary {
     private String assumptions() {
         StringJoiner taken = new StringJoiner("; ", " Taken for granted: ", ".");
         taken.setEmptyValue("");
-        rows("assumption").forEach(row -> taken.add(look.figures().inWords(row.name() + ", " + row.value())));
+        rows(BasisRow.Kind.ASSUMPTION)
+                .forEach(row -> taken.add(look.figures().inWords(row.name() + ", " + row.value())));
         return taken.toString();
     }
 
@@ -85,12 +86,12 @@ final class BasisSummary {
         return row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + "\u00A0" + row.unit();
     }
 
-    private List<BasisRow> rows(String kind) {
-        return review.basis().stream().filter(r -> r.kind().equals(kind)).toList();
+    private List<BasisRow> rows(BasisRow.Kind kind) {
+        return review.basis().stream().filter(r -> r.kind() == kind).toList();
     }
 
     private String references() {
-        int used = rows("reference").size();
+        int used = rows(BasisRow.Kind.REFERENCE).size();
         return (used == 0
                         ? "No reference value was used"
                         : PeriodReport.count(used, "reference value") + (used == 1 ? " was used" : " were used"))
@@ -101,7 +102,7 @@ final class BasisSummary {
     private void equations(List<Block> blocks) {
         StringJoiner text = new StringJoiner(". ", "", ".");
         text.setEmptyValue("");
-        for (BasisRow row : rows("equation")) {
+        for (BasisRow row : rows(BasisRow.Kind.EQUATION)) {
             String name = row.name();
             text.add(Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
                     + look.figures().inWords(row.value()));

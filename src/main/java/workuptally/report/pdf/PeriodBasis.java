@@ -173,7 +173,7 @@ final class PeriodBasis {
     /** Counted, not listed: page after page of values is read by nobody, and each stands with its source in the attached JSON. */
     private void references(List<Block> blocks) {
         long used = review.basis().stream()
-                .filter(row -> row.kind().equals("reference"))
+                .filter(row -> row.kind() == BasisRow.Kind.REFERENCE)
                 .count();
         if (used > 0) {
             blocks.add(new Gap(4));
@@ -188,7 +188,7 @@ final class PeriodBasis {
     private void equations(List<Block> blocks) {
         List<List<TableCell>> rows = new ArrayList<>();
         for (BasisRow row : review.basis()) {
-            if (row.kind().equals("equation")) {
+            if (row.kind() == BasisRow.Kind.EQUATION) {
                 rows.add(List.of(TableCell.bold(row.name()), TableCell.of(row.value())));
             }
         }

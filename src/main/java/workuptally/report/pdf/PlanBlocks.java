@@ -16,7 +16,6 @@ import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.ReadableNumbers;
 import workuptally.tally.bench.Contact;
-import workuptally.tally.bench.ExtractionSplit;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.bench.StepReaction;
 
@@ -158,7 +157,7 @@ final class PlanBlocks {
                     TableCell.bold(step.number()),
                     TableCell.of(step.operation().map(Step.Operation::word).orElse("") + " "
                             + String.join(" + ", step.from())),
-                    TableCell.of(added(step)),
+                    TableCell.of(added(step.added())),
                     TableCell.of(String.join(", ", step.gives())),
                     TableCell.of(below(planned)),
                     TableCell.of(care(planned))));
@@ -181,19 +180,18 @@ final class PlanBlocks {
         return blocks;
     }
 
-    private String added(Step step) {
-        if (step.added().material().isBlank()) {
+    private String added(Step.Addition added) {
+        if (added.material().isBlank()) {
             return "–";
         }
-        String each = step.added()
-                .volumeMillilitres()
+        String each = added.volumeMillilitres()
                 .entered()
                 .map(v -> v.asTyped() + "\u00A0mL")
-                .or(() -> step.added().massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
+                .or(() -> added.massGrams().entered().map(m -> m.asTyped() + "\u00A0g"))
                 .orElse("");
-        double portions = step.added().portionCount();
+        double portions = added.portionCount();
         String times = portions == 1 ? "" : look.figures().plain(portions) + " × ";
-        return look.figures().inWords((times + each + " " + step.added().material()).strip());
+        return look.figures().inWords((times + each + " " + added.material()).strip());
     }
 
     private String below(Plan.PlannedStep planned) {
@@ -224,44 +222,13 @@ final class PlanBlocks {
                 reaction(reaction).forEach(care::add);
             }
         }
-        planned.splits().forEach(s -> care.add(split(s) + inFunnel(planned, s)));
+        planned.splits().forEach(s -> care.add(new SplitAdvice(look, run).of(planned, s)));
         planned.drying()
                 .ifPresent(d -> care.add("binds about " + figures.significant(d.waterGrams(), 2) + "\u00A0g water ("
                         + d.assumption() + "): "
                         + figures.significant(d.leastGrams(), 2) + " to " + figures.significant(d.mostGrams(), 2)
                         + "\u00A0g of the agent"));
         return care.toString();
-    }
-
-    private String split(ExtractionSplit split) {
-        ReadableNumbers figures = look.figures();
-        String planned = "By " + split.origin() + ": about " + figures.significant(split.leftAsPlannedPercent(), 2)
-                + "\u00A0% of " + split.product() + " stays behind ("
-                + figures.significant(split.leastLeftAsPlannedPercent(), 2) + " to "
-                + figures.significant(split.mostLeftAsPlannedPercent(), 2) + "\u00A0%)";
-        return split.bestPortions() > split.plannedPortions()
-                ? planned + ", in " + split.bestPortions() + " portions of "
-                        + figures.significant(split.totalMillilitres() / split.bestPortions(), 2)
-                        + "\u00A0mL about " + figures.significant(split.leftAtBestPercent(), 2) + "\u00A0%"
-                : planned;
-    }
-
-    /** Smaller portions need less room: what is said of the funnel holds for the portions as planned, and would contradict this. */
-    private String inFunnel(Plan.PlannedStep planned, ExtractionSplit split) {
-        if (split.bestPortions() <= split.plannedPortions()) {
-            return "";
-        }
-        double less =
-                split.totalMillilitres() / split.plannedPortions() - split.totalMillilitres() / split.bestPortions();
-        return run.tally().contacts().stream()
-                .filter(c -> c.step() == planned.step() && c.loadsNeeded() > c.loads())
-                .findFirst()
-                .map(c -> {
-                    double percent = 100 * (c.volumeMillilitres() - less) / c.funnelMillilitres();
-                    long loads = (long) Math.ceil(percent / c.fillLimitPercent());
-                    return "; each then " + (loads == 1 ? "in one load" : "in " + loads + " loads");
-                })
-                .orElse("");
     }
 
     private String funnel(Contact contact) {

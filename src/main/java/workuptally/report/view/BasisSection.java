@@ -27,13 +27,13 @@ public final class BasisSection {
             Optional<Limit> limit = limit(review, basis);
             limit.ifPresent(l -> names.add(new TableView.Name(name(l), rows.size(), "Value")));
             rows.add(row(
-                    basis.kind(),
+                    basis.kind().word(),
                     basis.name(),
                     limit.map(l -> value(review, l)).orElseGet(() -> Cell.of(basis.value())),
                     basis.unit(),
                     basis.origin()));
         }
-        if (review.basis().stream().noneMatch(basis -> basis.kind().equals("input"))) {
+        if (review.basis().stream().noneMatch(basis -> basis.kind() == BasisRow.Kind.INPUT)) {
             review.book()
                     .files()
                     .forEach(file -> rows.add(row("input", file.name(), Cell.of(file.sha256()), "", "SHA-256")));
@@ -64,7 +64,7 @@ public final class BasisSection {
     /** The limit that a row is about, if it is one with a number. */
     private static Optional<Limit> limit(Review review, BasisRow basis) {
         return Arrays.stream(Limit.values())
-                .filter(limit -> basis.kind().equals("limit")
+                .filter(limit -> basis.kind() == BasisRow.Kind.LIMIT
                         && !limit.isText()
                         && limit.title().equals(basis.name())
                         && review.book().limits().optional(limit).isPresent())

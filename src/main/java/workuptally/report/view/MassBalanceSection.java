@@ -59,7 +59,7 @@ public final class MassBalanceSection {
     private static Live charged(RunReview run, Places places, MassBalance.Line line) {
         double grams = line.grams().value();
         List<ChargeAmount> charges = run.tally().amounts().stream()
-                .filter(a -> line.category().equals("charge")
+                .filter(a -> line.category() == MassBalance.Category.CHARGE
                         && a.charge().material().equals(line.label()))
                 .toList();
         OptionalInt row = places.amounts().of(run, line.label());

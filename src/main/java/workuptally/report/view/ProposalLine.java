@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +52,7 @@ public record ProposalLine(
             Map.entry(FindingCode.CONTAINER_CONTENT_UNKNOWN, "what the container holds is not known"),
             Map.entry(FindingCode.CONTAINER_UNKNOWN, "no such container in the table of containers"),
             Map.entry(FindingCode.MATERIAL_UNLISTED, "no table knows it: its reactivity is not judged"),
+            Map.entry(FindingCode.MATERIAL_AMBIGUOUS, "its name is not certain: its reactivity is not judged"),
             Map.entry(FindingCode.CONTAINER_OVERFULL, "the container would be above its largest fill"),
             Map.entry(FindingCode.CONTAINER_NEARLY_FULL, "the container would be nearly full"),
             Map.entry(FindingCode.CONTAINER_OVERDUE, "the container is past its date"),
@@ -143,7 +145,26 @@ public record ProposalLine(
                                 .add(finding));
             }
         }
+        unjudgedMaterials(review, against);
         return against;
+    }
+
+    /** A material that is not judged is said once a book and stands against every transfer of it. */
+    private static void unjudgedMaterials(Review review, Map<String, List<Finding>> against) {
+        Map<String, Finding> byMaterial = new HashMap<>();
+        for (Finding finding : review.findings()) {
+            if (finding.code() == FindingCode.MATERIAL_UNLISTED || finding.code() == FindingCode.MATERIAL_AMBIGUOUS) {
+                byMaterial.putIfAbsent(finding.subject().substance().toLowerCase(Locale.ROOT), finding);
+            }
+        }
+        for (Transfer transfer : review.book().transfers()) {
+            Finding finding = byMaterial.get(transfer.material().toLowerCase(Locale.ROOT));
+            if (finding != null
+                    && transfer.layers().isEmpty()
+                    && !finding.subject().transfer().equals(transfer.id())) {
+                against.computeIfAbsent(transfer.id(), t -> new ArrayList<>()).add(finding);
+            }
+        }
     }
 
     private static ProposalLine of(ContainerReview container, ProposalFit fit, List<Finding> against) {

@@ -17,6 +17,7 @@ import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;
+import workuptally.tally.balance.MassBalance.Category;
 import workuptally.tally.balance.MassBalance.Line;
 import workuptally.tally.balance.MassBalance.Side;
 import workuptally.tally.layers.LayerTally;
@@ -111,7 +112,8 @@ public final class MassAccount {
                         amount.charge().row().entry("Actual amount or Density", material, "Charges"));
                 return Optional.empty();
             }
-            lines.add(new Line(Side.IN, material, "charge", amount.massGrams().get()));
+            lines.add(new Line(
+                    Side.IN, material, Category.CHARGE, amount.massGrams().get()));
         }
         for (Addition addition : additions) {
             if (addition.purification()) {
@@ -126,7 +128,10 @@ public final class MassAccount {
                 return Optional.empty();
             }
             lines.add(new Line(
-                    Side.IN, addition.material(), "workup", addition.massGrams().get()));
+                    Side.IN,
+                    addition.material(),
+                    Category.WORKUP,
+                    addition.massGrams().get()));
         }
         return Optional.of(lines);
     }
@@ -143,7 +148,7 @@ public final class MassAccount {
         lots.stream()
                 .filter(lot -> lot.endsWorkup() && counted.add(lot.lot().label()))
                 .forEach(lot -> lot.netGrams()
-                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), "lot", m))));
+                        .ifPresent(m -> lines.add(new Line(Side.OUT, lot.lot().label(), Category.LOT, m))));
         return lines;
     }
 
@@ -167,12 +172,14 @@ public final class MassAccount {
                 .orElse(readings.exact(0));
     }
 
-    private static String category(LayerTally layer) {
+    private static Category category(LayerTally layer) {
         if (layer.aliquot()) {
-            return "aliquot";
+            return Category.ALIQUOT;
         }
         Layer.Phase phase = layer.phase().orElse(Layer.Phase.AQUEOUS);
-        return phase == Layer.Phase.SOLID ? "cake" : phase == Layer.Phase.DISTILLATE ? "distillate" : "layer";
+        return phase == Layer.Phase.SOLID
+                ? Category.CAKE
+                : phase == Layer.Phase.DISTILLATE ? Category.DISTILLATE : Category.LAYER;
     }
 
     private double organicSolventGrams(

@@ -45,10 +45,26 @@ public record MassBalance(
      *
      * @param side in or out
      * @param label material or layer
-     * @param category charge, workup, layer, lot, cake, distillate, aliquot
+     * @param category what it is
      * @param grams mass, g
      */
-    public record Line(Side side, String label, String category, MeasuredValue grams) {}
+    public record Line(Side side, String label, Category category, MeasuredValue grams) {}
+
+    /** What is on the balance. */
+    public enum Category {
+        CHARGE,
+        WORKUP,
+        LAYER,
+        LOT,
+        CAKE,
+        DISTILLATE,
+        ALIQUOT;
+
+        /** The word in reports. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
 
     /** Side of the balance. */
     public enum Side {

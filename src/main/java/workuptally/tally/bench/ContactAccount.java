@@ -13,7 +13,7 @@ import workuptally.reference.Glassware;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
 
-/** Fill of the funnel at every shake: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
+/** Fill of the funnel at every shake, and wherever else a step names a funnel: sum of the volumes before mixing over the nominal volume; mixing only shrinks it. */
 public final class ContactAccount {
 
     private final Run run;
@@ -29,7 +29,7 @@ public final class ContactAccount {
     public List<Contact> of(LayerFlow flow, List<StepReaction> reactions) {
         List<Contact> contacts = new ArrayList<>();
         for (Step step : run.orderedSteps()) {
-            List<Double> volumes = flow.volumesInFunnel(step);
+            List<Double> volumes = volumes(flow, step);
             Optional<StepReaction> gas = reactions.stream()
                     .filter(r -> r.step() == step && r.expectedMillimoles() > 0)
                     .findFirst();
@@ -38,6 +38,18 @@ public final class ContactAccount {
             }
         }
         return contacts;
+    }
+
+    /** Of each shake; where nothing is shaken, as in a quench, all that a funnel named for the step has to take. */
+    private static List<Double> volumes(LayerFlow flow, Step step) {
+        List<Double> shakes = flow.volumesInFunnel(step);
+        Optional<Entered> portion = step.added().volumeMillilitres().entered();
+        boolean named = step.funnel().millilitres().entered().isPresent();
+        if (!shakes.isEmpty() || !named || portion.isEmpty()) {
+            return shakes;
+        }
+        return List.of(flow.taken(step).millilitres()
+                + step.added().portionCount() * portion.get().value());
     }
 
     private Contact contact(Step step, int portion, double millilitres, Optional<StepReaction> gas) {

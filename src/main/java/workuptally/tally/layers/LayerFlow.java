@@ -294,14 +294,11 @@ public final class LayerFlow {
     private void unlabelled(Step step, Phases both) {
         List<String> others = new ArrayList<>(outputs.liquidsAmongOthers(step));
         Layer.Phase goesOn = materials.isOrganic(step) ? Layer.Phase.AQUEOUS : Layer.Phase.ORGANIC;
-        boolean oneLabelled =
-                !step.given().organic().isEmpty() || !step.given().aqueous().isEmpty();
+        List<String> organic = step.given().organic();
+        List<String> aqueous = step.given().aqueous();
+        boolean oneLabelled = !organic.isEmpty() || !aqueous.isEmpty();
         for (Layer.Phase phase : List.of(goesOn, opposite(goesOn))) {
-            boolean labelled = !(phase == Layer.Phase.ORGANIC
-                            ? step.given().organic()
-                            : step.given().aqueous())
-                    .isEmpty();
-            if (labelled) {
+            if (!(phase == Layer.Phase.ORGANIC ? organic : aqueous).isEmpty()) {
                 continue;
             }
             Optional<String> other = others.stream()

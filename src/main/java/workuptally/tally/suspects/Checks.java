@@ -165,7 +165,7 @@ final class Checks {
         return balances.massBalance().stream()
                 .flatMap(m -> m.lines().stream())
                 .filter(l -> l.side() == MassBalance.Side.IN
-                        && l.category().equals("charge")
+                        && l.category() == MassBalance.Category.CHARGE
                         && !substances.isOrganicSolvent(l.label()))
                 .mapToDouble(l -> l.grams().value())
                 .sum();

@@ -73,6 +73,10 @@ final class FindingExamples {
                 "material-unlisted",
                 Severity.CHECK,
                 clean().plus("charges", "X1,unobtainium dust,additive,,,,,,0.5,g,99,,,,"));
+        add(
+                "concentrated-with-care",
+                Severity.CHECK,
+                clean().plus("charges", "X1,diisopropyl ether,solvent,,,,,,10,mL,,,,,"));
         add("material-ambiguous", Severity.CHECK, clean().plus("charges", "X1,EDC,additive,,,,,,0.5,g,99,,,,"));
         add("assay-sample-unknown", Severity.CHECK, clean().plus("assays", "X1,A9,acetanilide,,HPLC,0.20,mg/mL,2.0,"));
         add(

@@ -36,7 +36,7 @@ class HazardNotesTest {
 
     @Test
     void shakingWithEtherWarnsOfPressure() throws Exception {
-        assertTrue(speaksOf(notes(ether()), "shaking with Diethyl ether", "vent"));
+        assertTrue(speaksOf(notes(ether()), "shaking with Diethyl ether, step", "vent"));
     }
 
     @Test
@@ -46,7 +46,7 @@ class HazardNotesTest {
 
     @Test
     void evaporatingEtherWarnsOfPeroxides() throws Exception {
-        assertTrue(speaksOf(notes(ether()), "evaporating Diethyl ether", "peroxides"));
+        assertTrue(speaksOf(notes(ether()), "evaporating Diethyl ether (class B), step", "peroxides"));
     }
 
     /** Dichloromethane boils at 40 °C, toluene at 111 °C (common handbook values). */

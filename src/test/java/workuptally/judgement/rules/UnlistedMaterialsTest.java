@@ -40,6 +40,29 @@ class UnlistedMaterialsTest {
     }
 
     @Test
+    void aMaterialOfSeveralTransfersIsSaidOnceAndStandsAgainstEach() throws Exception {
+        Review review = ExampleBook.clean()
+                .table(
+                        "containers",
+                        "Container,Waste stream,Capacity (L),Tare (g),Gross then (g),Contents then,Opened\n"
+                                + "W1,\"aqueous, neutral\",10,400,3400,water 3000 g,2026-02-02\n")
+                .table(
+                        "transfers",
+                        "Transfer,Run,Layer,Material,Container,Amount (g),Status\n"
+                                + "T1,,,blorbium oxide,W1,20,proposed\nT2,,,blorbium oxide,W1,20,proposed\n")
+                .review(folder);
+        List<String> seen = review.findings().stream()
+                .filter(f -> f.code().word().equals("material-unlisted"))
+                .map(f -> Wording.POINT.of(f.seen()))
+                .toList();
+        assertEquals(1, seen.size());
+        assertTrue(seen.get(0).contains("(transfers T1, T2)"), seen.get(0));
+        for (ProposalLine line : ProposalLine.of(review)) {
+            assertTrue(line.reasons().contains("no table knows it: its reactivity is not judged"), line::toString);
+        }
+    }
+
+    @Test
     void theNearestListedNamesAreNamed() throws Exception {
         Finding finding = ExampleBook.clean()
                 .plus("charges", "X1,sodium sulfte,additive,,,,,,0.5,g,99,,,,")

@@ -244,11 +244,12 @@ public final class InventedReviews {
         List<BasisRow> rows = new ArrayList<>();
         for (Limit limit : Limit.values()) {
             limit.defaultValue()
-                    .ifPresent(v -> rows.add(
-                            new BasisRow("limit", limit.title(), Double.toString(v), limit.unit(), limit.origin())));
+                    .ifPresent(v -> rows.add(new BasisRow(
+                            BasisRow.Kind.LIMIT, limit.title(), Double.toString(v), limit.unit(), limit.origin())));
         }
-        rows.add(new BasisRow("reference", "density of ethyl acetate at 20 °C", "0.9003", "g/mL", "invented source"));
-        rows.add(new BasisRow("equation", "closure", "B = 100·Σ aⱼ·nⱼ / n₀", "", "definition"));
+        rows.add(new BasisRow(
+                BasisRow.Kind.REFERENCE, "density of ethyl acetate at 20 °C", "0.9003", "g/mL", "invented source"));
+        rows.add(new BasisRow(BasisRow.Kind.EQUATION, "closure", "B = 100·Σ aⱼ·nⱼ / n₀", "", "definition"));
         return rows;
     }
 

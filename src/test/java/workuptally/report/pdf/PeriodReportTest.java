@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
+import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.SafetyWording;
 import workuptally.judgement.period.PeriodReview;
@@ -73,9 +74,9 @@ class PeriodReportTest {
         review.limits().stream()
                 .filter(l -> l.limit().origin().equals("set in the book"))
                 .forEach(l -> assertHas(text, l.limit().limit().title()));
-        review.basis().stream().filter(b -> b.kind().equals("equation")).forEach(b -> assertHas(text, b.name()));
+        review.basis().stream().filter(b -> b.kind() == BasisRow.Kind.EQUATION).forEach(b -> assertHas(text, b.name()));
         long references = review.basis().stream()
-                .filter(b -> b.kind().equals("reference"))
+                .filter(b -> b.kind() == BasisRow.Kind.REFERENCE)
                 .count();
         assertHas(text, references + " reference value");
         assertFalse(text.contains("(memory)"), text);

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,6 +102,36 @@ class SafetyReportTest {
                 .forEach(n -> assertTrue(
                         text.contains(PdfText.dense(new ReadableNumbers(',').inWords(n.caution()))), n.subject()));
         week.book().transfers().forEach(t -> assertTrue(text.contains(PdfText.dense(t.id())), t.id()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(PdfOptions.Paper.class)
+    void aContainerAndTheFormToSignStandOnOnePage(PdfOptions.Paper paper) throws IOException {
+        Review week = InventedReviews.demoWeek();
+        int containers = 0;
+        try (PDDocument document = Loader.loadPDF(safety(week, paper))) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = PdfText.dense(stripper.getText(document));
+                int here = 0;
+                for (ContainerReview container : week.containers()) {
+                    here += PdfText.count(text, "Container" + container.id() + ",");
+                }
+                assertEquals(here, PdfText.count(text, "Localwastecode:"), "forms on page " + page);
+                assertEquals(here, PdfText.count(text, "Safetycontactatcollection"), "signatures on page " + page);
+                containers += here;
+            }
+        }
+        assertEquals(week.containers().size(), containers);
+    }
+
+    @Test
+    void purificationIsALineBesideTheAccountOfSolvents() throws IOException {
+        String text = PdfText.dense(safety(InventedReviews.demoWeek(), PdfOptions.Paper.A4));
+        assertTrue(text.contains(PdfText.dense("Used in purifications, beside this account: 2-propanol")), "line");
+        assertFalse(text.contains(PdfText.dense("Not found (kg) Purification")), "column");
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.book.BookReader;
 import workuptally.book.files.UnreadableBookException;
+import workuptally.judgement.BasisRow;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
@@ -194,6 +195,15 @@ class LabelsOfPortionsTest {
         assertTrue(cake.hazards().contains("By what a cake can hold"), cake.hazards());
         assertTrue(cake.hazards().contains("Highly flammable liquid and vapour."), cake.hazards());
         assertFalse(cake.hazards().contains("Harmful if swallowed"), cake.hazards());
+    }
+
+    @Test
+    void whatACakeIsTakenToHoldIsAnAssumptionOfTheTrade() {
+        BasisRow row = review.basis().stream()
+                .filter(r -> r.name().equals("Dissolved matter on a drying cake"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(row.origin().startsWith("common practice"), row.origin());
     }
 
     /** First pKa of hydrogen sulfide 7.0: at pH 2 no sulfide is left beside the acid. */

@@ -46,6 +46,25 @@ class ContactAccountTest {
     }
 
     @Test
+    void aQuenchInANamedFunnelHasToFitIntoIt() {
+        // all that was charged, 100 mL of it solvent, and 60 mL in 100 mL; without a funnel the quench is made in an
+        // open flask
+        Contact contact = contacts(washed("100")
+                        .but("workup", "Operation", "quench")
+                        .but("workup", "Gives organic", "")
+                        .but("workup", "Gives aqueous", "")
+                        .but("workup", "Gives other", "RM"))
+                .get(0);
+        assertTrue(contact.fillPercent() >= 160, contact::toString);
+        assertTrue(contacts(washed("")
+                        .but("workup", "Operation", "quench")
+                        .but("workup", "Gives organic", "")
+                        .but("workup", "Gives aqueous", "")
+                        .but("workup", "Gives other", "RM"))
+                .isEmpty());
+    }
+
+    @Test
     void everyPortionIsAShakeOfItsOwn() {
         List<Contact> contacts = contacts(washed("500").but("workup", "Portions", "2"));
         assertEquals(List.of(1, 2), contacts.stream().map(Contact::portion).toList());

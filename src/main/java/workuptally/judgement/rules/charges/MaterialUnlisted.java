@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import workuptally.judgement.rules.BookRule;
 import workuptally.judgement.rules.FindingList;
 import workuptally.material.Material;
@@ -85,13 +86,13 @@ public final class MaterialUnlisted implements BookRule {
                 Material material = substances.material(transfer.material());
                 if (material.state() != State.LISTED) {
                     met.computeIfAbsent(
-                                    transfer.id() + '\u0000' + transfer.material(),
+                                    transfer.material().toLowerCase(Locale.ROOT),
                                     name -> new Met(
                                             transfer.material(),
                                             material,
                                             transfer.row().at("Material"),
                                             Subject.NONE.withTransfer(transfer.id(), transfer.container())))
-                            .runs()
+                            .transfers()
                             .add(transfer.id());
                 }
             }
@@ -109,9 +110,22 @@ public final class MaterialUnlisted implements BookRule {
     }
 
     private record Met(
-            String written, Material material, Place place, Subject ofTransfer, Set<String> runs, Set<String> layers) {
+            String written,
+            Material material,
+            Place place,
+            Subject ofTransfer,
+            Set<String> runs,
+            Set<String> layers,
+            Set<String> transfers) {
         Met(String written, Material material, Place place, Subject ofTransfer) {
-            this(written, material, place, ofTransfer, new LinkedHashSet<>(), new LinkedHashSet<>());
+            this(
+                    written,
+                    material,
+                    place,
+                    ofTransfer,
+                    new LinkedHashSet<>(),
+                    new LinkedHashSet<>(),
+                    new LinkedHashSet<>());
         }
 
         void inLayer(String run, String layer) {
@@ -125,8 +139,13 @@ public final class MaterialUnlisted implements BookRule {
         }
 
         String inRuns() {
-            String what = ofTransfer.transfer().isEmpty() ? "run" : "transfer";
-            return what + (runs.size() == 1 ? " " : "s ") + String.join(", ", runs);
+            return Stream.of(listed("run", runs), listed("transfer", transfers))
+                    .filter(each -> !each.isEmpty())
+                    .collect(Collectors.joining("; "));
+        }
+
+        private static String listed(String what, Set<String> ids) {
+            return ids.isEmpty() ? "" : what + (ids.size() == 1 ? " " : "s ") + String.join(", ", ids);
         }
 
         Subject subject() {
@@ -210,6 +229,6 @@ public final class MaterialUnlisted implements BookRule {
                         ? Phrase.of("{} in its usual spelling", choices.get(0))
                         : Phrase.of("one of: {}", String.join(", ", choices)),
                 FindingList.PRACTICE,
-                Phrase.of("Write the full name, or enter the formula beside the charge."));
+                Phrase.of("Write the full name; beside a charge its formula may tell too."));
     }
 }

@@ -218,7 +218,7 @@ public final class MaterialsMeet implements RunRule {
         return Phrase.of("{}{}{}", meeting.pair().consequence(), meeting.pair().gasInBrackets(), litres);
     }
 
-    private static String source(List<Meeting> meetings) {
+    static String source(List<Meeting> meetings) {
         return meetings.stream()
                         .flatMap(m -> m.pair().sources().stream())
                         .distinct()
