@@ -4,10 +4,12 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Labels on common sheets, to print at full size or to cut out. What does not fit on one label at 8 pt goes on with a second one, so that
- * nothing is cut or stands below its frame. Title and caution stand in the upper margin.
+ * nothing is cut or stands below its frame; before that, who knows more gets shorter, or is left to the upper margin, which says it of
+ * all labels. Title and caution stand there.
  */
 public final class LabelPages implements Block {
     /** Size of the text of a label, points: the larger where it fits, the smaller at least. */
@@ -90,42 +92,67 @@ public final class LabelPages implements Block {
         if (body.size() <= room(least, small.size())) {
             return List.of(new Cell(name(label.name()), body, small));
         }
-        List<Line> runOn = lines(label.contents(), text(least));
-        runOn.addAll(lines(
-                label.hazards() + " " + lastSentence(label.deferring()),
-                text(least).inBold()));
-        if (runOn.size() <= room(least, small.size())) {
-            return List.of(new Cell(name(label.name()), runOn, small));
+        for (String deferring : List.of(" " + lastSentence(label.deferring()), "")) {
+            List<Line> brief = lines(label.contents(), text(least));
+            brief.addAll(lines(label.hazards() + deferring, text(least).inBold()));
+            if (brief.size() <= room(least, small.size())) {
+                return List.of(new Cell(name(label.name()), brief, small));
+            }
         }
         return onSeveral(label, least);
     }
 
-    /** On a second label only what stands in whole sentences, where the first holds a sentence at all. */
-    private List<Cell> onSeveral(Label label, float least) {
-        List<Line> foot = foot(label, least);
-        int first = Math.max(1, room(least, foot.size()));
-        String[] sentences = label.hazards().split(SENTENCE_END);
-        for (int held = sentences.length; held > 0; held--) {
-            List<Line> here = lines(label.contents(), text(least));
-            here.addAll(lines(joined(sentences, 0, held), text(least).inBold()));
-            List<Line> there = held == sentences.length
-                    ? List.of()
-                    : lines(
-                            joined(sentences, held, sentences.length),
-                            text(least).inBold());
-            List<Line> behind = new ArrayList<>(there);
-            behind.addAll(lines(label.deferring(), text(least)));
-            if (here.size() <= first && !there.isEmpty() && behind.size() <= room(least, 0)) {
-                return List.of(
-                        new Cell(name(label.name() + "  (1 of 2)"), here, foot),
-                        new Cell(name(label.name() + "  (2 of 2)"), behind, List.of()));
-            }
-        }
-        return byLines(label, least);
+    /** Name and text of each place, in order. */
+    List<String> places() {
+        return cells.stream()
+                .map(cell -> cell.name().text() + "\n"
+                        + cell.body().stream().map(Line::text).collect(Collectors.joining(" ")))
+                .toList();
     }
 
-    private static String joined(String[] sentences, int from, int to) {
-        return String.join(" ", List.of(sentences).subList(from, to));
+    /** Each label ends with a sentence; the last says who knows more where it has room. */
+    private List<Cell> onSeveral(Label label, float least) {
+        List<Line> foot = foot(label, least);
+        String[] sentences = label.hazards().split(SENTENCE_END);
+        List<List<Line>> bodies = new ArrayList<>();
+        int held = 0;
+        while (held < sentences.length) {
+            List<Line> above = bodies.isEmpty() ? lines(label.contents(), text(least)) : List.of();
+            int room = room(least, bodies.isEmpty() ? foot.size() : 0) - above.size();
+            int end = sentences.length;
+            while (end > held && hazards(sentences, held, end, least).size() > room) {
+                end--;
+            }
+            if (end == held && (above.isEmpty() || room < 0)) {
+                return byLines(label, least);
+            }
+            List<Line> body = new ArrayList<>(above);
+            body.addAll(hazards(sentences, held, end, least));
+            bodies.add(body);
+            held = end;
+        }
+        List<Line> knowsMore = lines(label.deferring(), text(least));
+        List<Line> last = bodies.get(bodies.size() - 1);
+        if (bodies.size() > 1 && last.size() + knowsMore.size() <= room(least, 0)) {
+            last.addAll(knowsMore);
+        }
+        List<Cell> parts = new ArrayList<>();
+        for (List<Line> body : bodies) {
+            int number = parts.size() + 1;
+            parts.add(new Cell(
+                    name(label.name() + "  (" + number + " of " + bodies.size() + ")"),
+                    body,
+                    number == 1 ? foot : List.of()));
+        }
+        return parts;
+    }
+
+    private List<Line> hazards(String[] sentences, int from, int to, float size) {
+        return from == to
+                ? List.of()
+                : lines(
+                        String.join(" ", List.of(sentences).subList(from, to)),
+                        text(size).inBold());
     }
 
     private static String lastSentence(String words) {

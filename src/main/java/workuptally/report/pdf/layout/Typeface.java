@@ -22,6 +22,8 @@ public final class Typeface {
 
     private final BaseFont regular;
     private final BaseFont bold;
+    private static final String CLOSING = ")]";
+
     private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
     /** What the fonts say of a character, kept once asked: their own tables are slow. */
     private final Glyph[] glyphs = new Glyph[Character.MAX_VALUE + 1];
@@ -94,8 +96,11 @@ public final class Typeface {
         return Arrays.copyOf(ends, count);
     }
 
-    /** A name like R-26 or 2-propanol is not parted behind its hyphen. */
+    /** A name like R-26 or 2-propanol is not parted behind its hyphen, a formula not before the count of its bracket. */
     private static boolean isInsideName(String text, int end) {
+        if (end < text.length() && CLOSING.indexOf(text.charAt(end - 1)) >= 0) {
+            return Character.isDigit(text.charAt(end));
+        }
         return end < text.length()
                 && text.charAt(end - 1) == '-'
                 && (Character.isDigit(text.charAt(end)) || end > 1 && Character.isDigit(text.charAt(end - 2)));

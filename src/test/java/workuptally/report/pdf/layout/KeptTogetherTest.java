@@ -32,7 +32,8 @@ class KeptTogetherTest {
                 "line 26",
                 "step 3",
                 "−0.66",
-                "3,5"
+                "3,5",
+                "(N3)2)."
             })
     void aLineNeverEndsInsideOf(String piece) {
         for (int end : typeface.breaks(piece)) {
