@@ -49,7 +49,7 @@ public final class ContainerRows {
                         row.number("Capacity"),
                         tare,
                         row.date("Weighed on"),
-                        row.grossAbove(row.number("Gross then"), tare),
+                        GrossAboveTare.of(row, "Gross then", row.number("Gross then"), tare),
                         row.parts("Contents then", Unit.GRAM, "acetone 1950 g; water 250 g", Optional.empty()).stream()
                                 .map(part -> new Container.Content(part.name(), part.value()))
                                 .toList(),

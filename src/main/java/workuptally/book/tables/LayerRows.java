@@ -70,7 +70,10 @@ public final class LayerRows {
                 row.total("Volume"),
                 row.number("Volume uncertainty"),
                 new Layer.Weighing(
-                        row.grossAbove(row.number("Gross"), tare), tare, row.number("Net"), row.text("Balance")),
+                        GrossAboveTare.of(row, "Gross", row.number("Gross"), tare),
+                        tare,
+                        row.number("Net"),
+                        row.text("Balance")),
                 row.numberOrWord("Temperature"),
                 row.numberOrWord("pH"),
                 composition(row),

@@ -343,20 +343,4 @@ final class TableRow {
     <T> List<T> shared(List<T> list) {
         return recurring.one(List.copyOf(list));
     }
-
-    /** Gross with its tare: a gross below the tare is reported and cannot be used. */
-    Field grossAbove(Field gross, Field tare) {
-        if (gross instanceof Field.Entered g && tare instanceof Field.Entered t && g.value() < t.value()) {
-            log.add(
-                    FindingCode.GROSS_BELOW_TARE,
-                    Severity.STOP,
-                    run,
-                    g.place(),
-                    "read gross '" + g.asTyped() + "' and tare '" + t.asTyped() + "'",
-                    "a gross of at least the tare",
-                    "Look up which of the two is wrong, correct it and run again.");
-            return Field.NoNumber.UNREADABLE;
-        }
-        return gross;
-    }
 }

@@ -118,14 +118,13 @@ class MixtureRulesTest {
     @Test
     void whatADilutionLeavesIsWordedAsInTheTableOfStatements() {
         Reference reference = Reference.load();
-        MixtureStatements.OF_MIXTURE.forEach((code, words) -> assertEquals(
+        MixtureWords.OF_MIXTURE.forEach((code, words) -> assertEquals(
                 words,
                 reference.hStatements().find(code).map(HStatement::phrase).orElse("?"),
                 code));
         for (String parts : List.of("5 H370", "0.2 H300 H310 H330", "34 H300, 2 H410", "1 H314", "3 H318", "1 H410")) {
             assertTrue(
-                    codes(parts).stream()
-                            .allMatch(c -> MixtureStatements.OF_MIXTURE.containsKey(c) || parts.contains(c)),
+                    codes(parts).stream().allMatch(c -> MixtureWords.OF_MIXTURE.containsKey(c) || parts.contains(c)),
                     parts + codes(parts));
         }
     }

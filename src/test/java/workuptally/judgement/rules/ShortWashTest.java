@@ -41,9 +41,9 @@ class ShortWashTest {
     @Test
     void funnelIsChosenForTheWashThatIsAdvised() {
         Review review = BOOK.review();
-        assertTrue(action(review, FindingCode.WASH_TOO_SMALL).startsWith("Plan 136 mL of this wash"));
+        assertTrue(action(review, FindingCode.WASH_TOO_SMALL).contains(": plan 136 mL of this wash"));
         String funnel = action(review, FindingCode.FUNNEL_OVERFULL);
-        assertTrue(funnel.startsWith("With the 136 mL of wash that it takes: use"), funnel);
+        assertTrue(funnel.startsWith("Step 1: with the 136 mL of wash that it takes use"), funnel);
         assertTrue(funnel.contains("of the worst case"), funnel);
     }
 }
