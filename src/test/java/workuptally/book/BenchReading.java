@@ -171,14 +171,14 @@ final class BenchReading {
         if (record.isEmpty()) {
             return Optional.empty();
         }
-        for (RecordComponent component : record.get().getClass().getRecordComponents()) {
-            Object value = get(record.get(), component);
+        for (Named named : named(record.get(), new ArrayList<>())) {
+            Object value = named.value();
             if (value instanceof Optional<?> optional
                     && optional.isPresent()
                     && optional.get() instanceof Amount amount) {
                 value = amount.value();
             }
-            boolean count = component.getName().equals("portions");
+            boolean count = named.name().equals("portions");
             if (value instanceof Field.Entered entered
                     && (count ? heading.equals("Portions") : entered.heading().equals(heading))) {
                 return Optional.of(entered);
@@ -253,12 +253,27 @@ final class BenchReading {
         if (record.isEmpty()) {
             return "";
         }
-        for (RecordComponent component : record.get().getClass().getRecordComponents()) {
-            if (component.getName().equals(name)) {
-                return get(record.get(), component);
+        for (Named named : named(record.get(), new ArrayList<>())) {
+            if (named.name().equals(name)) {
+                return named.value();
             }
         }
         return "";
+    }
+
+    private record Named(String name, Object value) {}
+
+    /** What a record says, its groups taken apart. */
+    private static List<Named> named(Record record, List<Named> found) {
+        for (RecordComponent component : record.getClass().getRecordComponents()) {
+            Object value = get(record, component);
+            if (value instanceof Record group && group.getClass().getDeclaringClass() == record.getClass()) {
+                named(group, found);
+            } else {
+                found.add(new Named(component.getName(), value));
+            }
+        }
+        return found;
     }
 
     private String choice() {
@@ -378,9 +393,9 @@ final class BenchReading {
 
     private String componentText(String name) {
         return record.stream()
-                .flatMap(r -> java.util.Arrays.stream(r.getClass().getRecordComponents())
-                        .filter(c -> c.getName().equals(name))
-                        .map(c -> String.valueOf(get(r, c))))
+                .flatMap(r -> named(r, new ArrayList<>()).stream()
+                        .filter(c -> c.name().equals(name))
+                        .map(c -> String.valueOf(c.value())))
                 .findFirst()
                 .orElse("");
     }
