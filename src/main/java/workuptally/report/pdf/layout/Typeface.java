@@ -178,6 +178,21 @@ public final class Typeface {
         return whole.substring(0, end).stripTrailing() + ELLIPSIS;
     }
 
+    /** One line no wider than asked; where it is cut its end stays, in which names of one kind differ: {@code Wasch…ase-2}. */
+    public String fitEnds(String text, TextStyle style, float widthPoints) {
+        String whole = line(text);
+        String fitted = whole;
+        int kept = whole.length();
+        while (kept > 2 && width(fitted, style) > widthPoints) {
+            kept--;
+            int behind = kept / 2;
+            fitted = whole.substring(0, kept - behind).stripTrailing()
+                    + ELLIPSIS
+                    + whole.substring(whole.length() - behind).stripLeading();
+        }
+        return fitted;
+    }
+
     /**
      * A character in both fonts.
      *

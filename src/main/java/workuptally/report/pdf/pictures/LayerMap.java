@@ -248,7 +248,7 @@ final class LayerMap implements Picture {
 
     private void box(PageFlow flow, Pen pen, MapNode node, float left, float top) {
         TextStyle bold = small.inBold();
-        String label = look.typeface().fit(node.label(), bold, columnWidth - 8);
+        String label = look.typeface().fitEnds(node.label(), bold, columnWidth - 8);
         float width = look.typeface().width(label, bold) + 6;
         float centre = x(left, node.column());
         float middle = y(top, node);

@@ -74,4 +74,12 @@ class TypefaceTest {
         assertTrue(cut.endsWith("…"), cut);
         assertTrue(typeface.width(cut, STYLE) <= 50, cut);
     }
+
+    @Test
+    void namesThatDifferAtTheirEndStayApart() {
+        String one = typeface.fitEnds("Wäss-Spülphase-1", STYLE, 50);
+        assertTrue(typeface.width(one, STYLE) <= 50, one);
+        assertTrue(one.startsWith("Wä") && one.endsWith("-1"), one);
+        assertEquals("A1", typeface.fitEnds("A1", STYLE, 50));
+    }
 }
