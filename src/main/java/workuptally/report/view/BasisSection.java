@@ -25,7 +25,7 @@ public final class BasisSection {
         rows.add(row("version", "Workup Tally", Cell.of(review.toolVersion()), "", ""));
         for (BasisRow basis : review.basis()) {
             Optional<Limit> limit = limit(review, basis);
-            limit.ifPresent(l -> names.add(new TableView.Name(name(l), rows.size(), "Value")));
+            limit.ifPresent(l -> names.add(new TableView.Name(Live.Named.of(l).name(), rows.size(), "Value")));
             rows.add(row(
                     basis.kind().word(),
                     basis.name(),
@@ -43,7 +43,8 @@ public final class BasisSection {
                         "Computed by the tool from the entries of the book and the values below."
                                 + "\nIn a workbook, figures that follow from other cells are formulas: net masses, amounts charged, theory, "
                                 + "yields, contents by assay, closures, fills, sums. An expanded uncertainty keeps the relative uncertainty of the"
-                                + " review. Limits have names, such as " + name(Limit.COVERAGE_FACTOR) + "."
+                                + " review. Limits have names, such as "
+                                + Live.Named.of(Limit.COVERAGE_FACTOR).name() + "."
                                 + "\nComputed by the tool only, and changed by a new review only: molar masses by formulas, verdicts, bounds, "
                                 + "estimates, findings.",
                         List.of(
@@ -54,11 +55,6 @@ public final class BasisSection {
                                 Column.text("Origin", 50)),
                         rows)
                 .naming(names);
-    }
-
-    /** The name under which formulas find the value of a limit. */
-    static String name(Limit limit) {
-        return "Limit_" + limit.title().replaceAll("[^A-Za-z0-9]+", "_");
     }
 
     /** The limit that a row is about, if it is one with a number. */

@@ -12,6 +12,11 @@ public sealed interface Cell permits Cell.Text, Cell.Number, Cell.Missing, Cell.
         return text.isEmpty() ? new Missing("") : new Text(text);
     }
 
+    /** Yes or no. */
+    static Cell yesNo(boolean yes) {
+        return of(yes ? "yes" : "no");
+    }
+
     /** A number with the decimals of its column. */
     static Cell of(double value) {
         return new Number(value, Number.AS_COLUMN, Optional.empty());

@@ -21,7 +21,7 @@ public final class ClosuresSection {
     public static final String TITLE = "Closures";
 
     private static final Live Z = Live.over(
-            Live.times(new Live.InRow("Unaccounted"), new Live.Named(BasisSection.name(Limit.COVERAGE_FACTOR))),
+            Live.times(new Live.InRow("Unaccounted"), Live.Named.of(Limit.COVERAGE_FACTOR)),
             new Live.InRow("U of closure"));
 
     static final String CLOSURE = "Closure";
@@ -47,7 +47,7 @@ public final class ClosuresSection {
         return TableView.of(
                 TITLE,
                 "Units of the named partner found, over units charged. "
-                        + Words.coverage(review.period().coverageFactor())
+                        + Figures.coverage(review.period().coverageFactor())
                         + "\nA closure that cannot decide says so; bounds and estimates are named as such in the layer balance; the places with their grams stand in their own table.",
                 List.of(
                         Column.text("Run", 14),

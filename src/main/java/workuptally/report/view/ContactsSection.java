@@ -50,7 +50,7 @@ public final class ContactsSection {
                         live(
                                 contact.funnelMillilitres(),
                                 LiveEntries.of(step.funnel().millilitres())),
-                        Words.yesNo(contact.funnelRecorded()),
+                        Cell.yesNo(contact.funnelRecorded()),
                         live(contact.loads(), LiveEntries.of(step.funnel().loads())),
                         Cell.of(
                                 contact.fillPercent(),
@@ -65,8 +65,7 @@ public final class ContactsSection {
     }
 
     private static Live limit(Contact contact) {
-        return new Live.Named(
-                BasisSection.name(contact.gasExpected() ? Limit.FUNNEL_FILL_WITH_GAS : Limit.FUNNEL_FILL));
+        return Live.Named.of(contact.gasExpected() ? Limit.FUNNEL_FILL_WITH_GAS : Limit.FUNNEL_FILL);
     }
 
     private static Cell live(double value, Optional<Live> live) {

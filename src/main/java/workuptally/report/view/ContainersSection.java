@@ -74,9 +74,7 @@ public final class ContainersSection {
                 .map(ProposalFit::addition)
                 .forEach(fitting::add);
         cells.addAll(fill(then, container.tally().then(), fitting, "then"));
-        cells.add(Cell.of(
-                review.book().limits().value(Limit.CONTAINER_FILL),
-                new Live.Named(BasisSection.name(Limit.CONTAINER_FILL))));
+        cells.add(Cell.of(review.book().limits().value(Limit.CONTAINER_FILL), Live.Named.of(Limit.CONTAINER_FILL)));
         cells.add(Cell.of(age.map(a -> OptionalDouble.of(a.daysOpen())).orElse(OptionalDouble.empty())));
         cells.add(Cell.of(age.flatMap(Age::dueOn).map(Object::toString).orElse("")));
         cells.add(Cell.of(age.flatMap(Age::lastWorkingDay).map(Object::toString).orElse("")));

@@ -49,6 +49,11 @@ final class Figures {
         return value == 0 ? "0" : withMinus(ROUNDING.toSignificant(value, digits));
     }
 
+    /** What a coverage factor means, for the note above a table. */
+    static String coverage(double coverageFactor) {
+        return "U is the expanded uncertainty, k = " + plain(coverageFactor, coverageFactor % 1 == 0 ? 0 : 2) + ".";
+    }
+
     private static boolean isStated(double expandedUncertainty) {
         return expandedUncertainty > 0 && Double.isFinite(expandedUncertainty);
     }
@@ -116,7 +121,7 @@ final class Figures {
                 ? cell(
                         expandedUncertainty,
                         expandedUncertainty,
-                        Optional.of(Live.times(new Live.Named(BasisSection.name(Limit.COVERAGE_FACTOR)), standard)))
+                        Optional.of(Live.times(Live.Named.of(Limit.COVERAGE_FACTOR), standard)))
                 : new Cell.Missing("");
     }
 }

@@ -28,7 +28,7 @@ public final class LayerBalanceSection {
         return TableView.of(
                 TITLE,
                 "Only terminal layers count in a balance. Kind says how a content is known: measured, bound, carried, predicted or unknown. "
-                        + Words.coverage(k)
+                        + Figures.coverage(k)
                         + "\n" + SafetyWording.A_PERSON_DECIDES,
                 columns(),
                 review.runs(),
@@ -124,7 +124,7 @@ public final class LayerBalanceSection {
                         Cell.of(run.id()),
                         Cell.of(sample.name()),
                         Cell.of("together"),
-                        Words.yesNo(true),
+                        Cell.yesNo(true),
                         Cell.of(""),
                         new Cell.Missing(""),
                         new Cell.Missing(""),
@@ -149,7 +149,7 @@ public final class LayerBalanceSection {
                         Cell.of(run.id()),
                         Cell.of(layer.label()),
                         Cell.of(layer.phase().map(Layer.Phase::word).orElse("")),
-                        Words.yesNo(layer.terminal()),
+                        Cell.yesNo(layer.terminal()),
                         Cell.of(layer.entry()
                                 .flatMap(l -> l.custody().status())
                                 .map(Layer.Status::word)

@@ -116,7 +116,7 @@ public final class Ledgers {
                 Cell.of(found.percent().expandedUncertainty(coverageFactor)),
                 Cell.of(Words.of(found.percentOf())),
                 Cell.of(found.basis().word()),
-                Words.yesNo(found.basis().isUpperBound()));
+                Cell.yesNo(found.basis().isUpperBound()));
     }
 
     private TableView layers() {
@@ -158,7 +158,7 @@ public final class Ledgers {
                     List.of(
                             Cell.of(layer.label()),
                             Cell.of(layer.phase().map(p -> p.word()).orElse("")),
-                            Words.yesNo(layer.terminal()),
+                            Cell.yesNo(layer.terminal()),
                             Cell.of(layer.entry()
                                     .flatMap(l -> l.custody().status())
                                     .map(s -> s.word())
@@ -194,7 +194,7 @@ public final class Ledgers {
                 List.of(
                         Cell.of(sample.name()),
                         Cell.of("together"),
-                        Words.yesNo(true),
+                        Cell.yesNo(true),
                         Cell.of(""),
                         new Cell.Missing(""),
                         new Cell.Missing(""),
@@ -269,7 +269,7 @@ public final class Ledgers {
                 mass(line, WasteLine.Standing.KEPT),
                 mass(line, WasteLine.Standing.TO_REUSE),
                 mass(line, WasteLine.Standing.USED_UP),
-                Words.yesNo(line.massGrams().isPresent()));
+                Cell.yesNo(line.massGrams().isPresent()));
     }
 
     private static Cell mass(WasteLine line, WasteLine.Standing standing) {

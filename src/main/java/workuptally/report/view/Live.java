@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import workuptally.model.Limit;
 import workuptally.model.Place;
 
 /**
@@ -104,6 +105,11 @@ public sealed interface Live {
      * @param name its name, see {@link TableView.Name}
      */
     record Named(String name) implements Live {
+        /** The value of a limit. */
+        static Named of(Limit limit) {
+            return new Named("Limit_" + limit.title().replaceAll("[^A-Za-z0-9]+", "_"));
+        }
+
         @Override
         public String formula(LiveSheets sheets) {
             return sheets.nameOf(name);

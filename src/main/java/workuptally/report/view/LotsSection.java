@@ -23,7 +23,7 @@ public final class LotsSection {
         return TableView.of(
                 TITLE,
                 "Net over theory is a ratio of masses and no yield: solvent and impurities count in it. "
-                        + Words.coverage(k),
+                        + Figures.coverage(k),
                 List.of(
                         Column.text("Run", 14),
                         Column.text("Lot", 12),
@@ -102,7 +102,7 @@ public final class LotsSection {
                                         .map(assay -> Live.over(assay, new Live.Fixed(100)))),
                         Cell.of(lot.basis().word()),
                         Figures.cell(lot.pureGrams(), k, Optional.of(product(lot))),
-                        Words.yesNo(lot.endsWorkup())),
+                        Cell.yesNo(lot.endsWorkup())),
                 Optional.empty());
     }
 }

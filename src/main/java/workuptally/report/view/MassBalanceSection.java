@@ -17,8 +17,7 @@ public final class MassBalanceSection {
 
     /** Holds where no solvent with an allowance of its own was used; else the tool's figure stands. */
     private static final Live ALLOWANCE = Live.over(
-            Live.times(
-                    new Live.InRow("Organic solvent"), new Live.Named(BasisSection.name(Limit.EVAPORATION_ALLOWANCE))),
+            Live.times(new Live.InRow("Organic solvent"), Live.Named.of(Limit.EVAPORATION_ALLOWANCE)),
             new Live.Fixed(100));
 
     private MassBalanceSection() {}
@@ -31,7 +30,7 @@ public final class MassBalanceSection {
         return TableView.of(
                 TITLE,
                 "Gap = in − out. Where the balance is not complete, a layer or lot has no mass and the gap is an upper limit. "
-                        + Words.coverage(k),
+                        + Figures.coverage(k),
                 List.of(
                         Column.text("Run", 14),
                         Column.number("In", "g", 2),
@@ -108,7 +107,7 @@ public final class MassBalanceSection {
                                         Live.percent(new Live.InRow("Gap"), new Live.InRow("Organic solvent")))
                                 : Cell.of(OptionalDouble.empty()),
                         Cell.of(balance.evaporationAllowanceGrams(), ALLOWANCE),
-                        Words.yesNo(balance.complete())),
+                        Cell.yesNo(balance.complete())),
                 Optional.empty());
     }
 }

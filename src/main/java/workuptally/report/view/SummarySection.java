@@ -222,7 +222,7 @@ public final class SummarySection {
                     + period.excluded().stream().limit(MOST_LEFT_OUT_NAMED).collect(Collectors.joining("; "))
                     + (more > 0 ? "; and " + more + " more, in the PDF and the JSON." : "."));
         }
-        lines.add("Crude over theory is no yield. " + Words.coverage(period.coverageFactor()));
+        lines.add("Crude over theory is no yield. " + Figures.coverage(period.coverageFactor()));
         lines.add(
                 "Figures follow the entries when the workbook is recalculated; verdicts, findings and actions ask for a new review.");
         lines.add(SafetyWording.A_PERSON_DECIDES);

@@ -42,7 +42,7 @@ public final class WasteSection {
                         Cell.of(line.streamName()),
                         Cell.of(line.why()),
                         mass(run, layers, line),
-                        Words.yesNo(line.kept())),
+                        Cell.yesNo(line.kept())),
                 Optional.empty());
     }
 

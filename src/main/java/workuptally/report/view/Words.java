@@ -13,11 +13,6 @@ final class Words {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** Yes or no. */
-    static Cell yesNo(boolean yes) {
-        return Cell.of(yes ? "yes" : "no");
-    }
-
     /** A number of things: {@code 1 run}, {@code 2 runs}. */
     static String count(long number, String thing) {
         return number + " " + thing + (number == 1 ? "" : "s");
@@ -37,11 +32,5 @@ final class Words {
             all = String.join(between, parts.subList(0, shown)) + between + others.apply(parts.size() - shown);
         }
         return all.length() > most && !parts.isEmpty() ? others.apply(parts.size()) : all;
-    }
-
-    /** What a coverage factor means, for the note above a table. */
-    static String coverage(double coverageFactor) {
-        return "U is the expanded uncertainty, k = " + Figures.plain(coverageFactor, coverageFactor % 1 == 0 ? 0 : 2)
-                + ".";
     }
 }

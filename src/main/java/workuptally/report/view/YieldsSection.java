@@ -32,7 +32,7 @@ public final class YieldsSection {
         LiveTheory live = new LiveTheory(AmountsSection.rows(review));
         return TableView.of(
                 TITLE,
-                "Yields rest on an assay, or are marked as an upper bound by their basis. " + Words.coverage(k)
+                "Yields rest on an assay, or are marked as an upper bound by their basis. " + Figures.coverage(k)
                         + "\nA purified yield stands beside the workup's yield and is never added to it.",
                 columns(),
                 review.runs(),
