@@ -30,7 +30,7 @@ import workuptally.reference.Reactivity.Membership;
 import workuptally.reference.ReactivityPair;
 import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /**
  * Every pair of the reactivity tables, each with two materials that belong to it: a plan that adds one to the other, a workup that did, a
