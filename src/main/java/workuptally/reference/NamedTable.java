@@ -1,59 +1,61 @@
 package workuptally.reference;
 
 import java.util.AbstractList;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
- * The rows of a reference table in its order, found by their names; nothing but the table that builds it can change it.
+ * The rows of a reference table in its order, found by their names; immutable.
  *
  * @param <T> what a row holds
  */
 public final class NamedTable<T> extends AbstractList<T> {
     private final List<T> rows;
     private final UnaryOperator<String> spelling;
-    private final Map<String, List<T>> byName = new HashMap<>();
+    private final Map<String, List<T>> byName;
 
-    private NamedTable(List<T> rows, UnaryOperator<String> spelling) {
-        this.rows = List.copyOf(rows);
+    private NamedTable(List<T> rows, UnaryOperator<String> spelling, Map<String, List<T>> byName) {
+        this.rows = rows;
         this.spelling = spelling;
+        this.byName = byName;
     }
 
     /** Rows found by a key as it is written in the table. */
     static <T> NamedTable<T> keyed(List<T> rows, Function<T, String> key) {
-        return new NamedTable<>(rows, UnaryOperator.identity()).by(key);
+        return new NamedTable<>(List.copyOf(rows), UnaryOperator.identity(), Map.of()).by(key);
     }
 
     /** Rows found by names as people type them ({@link Names#plain}); which ones, the calls that follow say. */
     static <T> NamedTable<T> spelledFreely(List<T> rows) {
-        return new NamedTable<>(rows, Names::plain);
+        return new NamedTable<>(List.copyOf(rows), Names::plain, Map.of());
     }
 
-    /** Adds a name of every row; where rows share one, what was added earlier goes before. */
+    /** The table with a name more of every row; where rows share one, what was named earlier goes before. */
     NamedTable<T> by(Function<T, String> name) {
-        rows.forEach(row -> add(name.apply(row), row));
-        return this;
+        return byEach(row -> List.of(name.apply(row)));
     }
 
-    /** Adds other names of every row, after those added before. */
+    /** The table with other names of every row, after those from before. */
     NamedTable<T> byEach(Function<T, ? extends Collection<String>> names) {
-        rows.forEach(row -> names.apply(row).forEach(name -> add(name, row)));
-        return this;
+        Map<String, List<T>> named = new HashMap<>(byName);
+        for (T row : rows) {
+            for (String name : names.apply(row)) {
+                named.merge(spelling.apply(name), List.of(row), NamedTable::both);
+            }
+        }
+        return new NamedTable<>(rows, spelling, named);
     }
 
-    /** Adds a name that another table knows for a row. */
-    void add(String name, T row) {
-        List<T> named = byName.computeIfAbsent(spelling.apply(name), n -> new ArrayList<>(1));
-        if (named.stream().noneMatch(other -> other == row)) {
-            named.add(row);
-        }
+    private static <T> List<T> both(List<T> earlier, List<T> later) {
+        return earlier.stream().anyMatch(row -> row == later.get(0))
+                ? earlier
+                : Stream.concat(earlier.stream(), later.stream()).toList();
     }
 
     /** The row with a name, the first of the table where several have it; empty where none has. */
@@ -63,7 +65,7 @@ public final class NamedTable<T> extends AbstractList<T> {
 
     /** All rows with a name, in order of the table; empty where none has it. */
     public List<T> findAll(String name) {
-        return Collections.unmodifiableList(byName.getOrDefault(spelling.apply(name), List.of()));
+        return byName.getOrDefault(spelling.apply(name), List.of());
     }
 
     @Override

@@ -2,6 +2,7 @@ package workuptally.reference;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -40,7 +41,18 @@ public record PartitionRow(
         sources = List.copyOf(sources);
     }
 
-    static PartitionRow of(Cells row) throws IllegalReferenceException {
+    /**
+     * Reads them all: found by name or CAS number of the compound, which has a row for each solvent.
+     *
+     * @throws IllegalReferenceException if a value is malformed or out of range
+     */
+    static NamedTable<PartitionRow> all(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
+        return NamedTable.spelledFreely(files.get(KnownTable.PARTITION).each(PartitionRow::of))
+                .by(PartitionRow::compound)
+                .by(PartitionRow::cas);
+    }
+
+    private static PartitionRow of(Cells row) throws IllegalReferenceException {
         return new PartitionRow(
                 row.text("compound"),
                 row.text("cas"),

@@ -1,6 +1,7 @@
 package workuptally.reference;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,7 +38,16 @@ public record RegulatoryLimit(
         sources = List.copyOf(sources);
     }
 
-    static RegulatoryLimit of(Cells row) throws IllegalReferenceException {
+    /**
+     * Reads them all.
+     *
+     * @throws IllegalReferenceException if a value is malformed or out of range
+     */
+    static List<RegulatoryLimit> all(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
+        return files.get(KnownTable.REGULATORY_LIMITS).each(RegulatoryLimit::of);
+    }
+
+    private static RegulatoryLimit of(Cells row) throws IllegalReferenceException {
         return new RegulatoryLimit(
                 row.text("key"),
                 row.text("name"),

@@ -2,8 +2,10 @@ package workuptally.reference;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Solutions in water at 20 °C: the rows of the washes, and any other strength of a listed solute worked out from its density table, then
@@ -16,13 +18,63 @@ public final class Solutions {
     private final NamedTable<Solute> solutes;
     private final NamedTable<AqueousDensity> densities;
 
-    Solutions(List<Wash> washes, NamedTable<Solute> solutes, NamedTable<AqueousDensity> densities) {
-        this.washes = NamedTable.spelledFreely(washes)
-                .by(Wash::name)
-                .byEach(Wash::aliases)
-                .by(Wash::key);
+    private Solutions(NamedTable<Wash> washes, NamedTable<Solute> solutes, NamedTable<AqueousDensity> densities) {
+        this.washes = washes;
         this.solutes = solutes;
         this.densities = densities;
+    }
+
+    /**
+     * Reads the tables.
+     *
+     * @throws IllegalReferenceException if a value is malformed or out of range
+     */
+    static Solutions of(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
+        NamedTable<Solute> solutes = NamedTable.spelledFreely(
+                        files.get(KnownTable.SOLUTES).each(Solute::of))
+                .by(Solute::formula)
+                .by(Solute::name)
+                .byEach(Solute::aliases);
+        NamedTable<AqueousDensity> densities = NamedTable.spelledFreely(
+                        AqueousDensity.ofAll(files.get(KnownTable.AQUEOUS_DENSITIES)))
+                .by(AqueousDensity::formula)
+                .by(AqueousDensity::solute);
+        return new Solutions(
+                NamedTable.spelledFreely(files.get(KnownTable.WASHES).each(Wash::of))
+                        .by(Wash::name)
+                        .byEach(Wash::aliases)
+                        .by(Wash::key),
+                solutes,
+                densities.byEach(table -> namesOfSolute(table, densities, solutes)));
+    }
+
+    /** A density table goes by every name of its solute. */
+    private static List<String> namesOfSolute(
+            AqueousDensity table, NamedTable<AqueousDensity> densities, NamedTable<Solute> solutes) {
+        return Stream.of(table.formula(), table.solute())
+                .flatMap(name -> solutes.findAll(name).stream())
+                .filter(solute -> densities
+                        .find(solute.name())
+                        .filter(own -> own == table)
+                        .isPresent())
+                .flatMap(solute -> Stream.concat(Stream.of(solute.formula()), solute.aliases().stream()))
+                .distinct()
+                .toList();
+    }
+
+    /** All named washes. */
+    public NamedTable<Wash> washes() {
+        return washes;
+    }
+
+    /** All solutes, by name, alias or formula. */
+    public NamedTable<Solute> solutes() {
+        return solutes;
+    }
+
+    /** All density tables, by any name or formula of their solute. */
+    public NamedTable<AqueousDensity> densities() {
+        return densities;
     }
 
     /** The row with this name or alias, a strength that belongs to the name included: {@code brine}, {@code conc. HCl}. */

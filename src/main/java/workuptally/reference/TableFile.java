@@ -137,10 +137,6 @@ final class TableFile {
         return new ArrayList<>(rows.values());
     }
 
-    boolean hasKey(String key) {
-        return rows.containsKey(key);
-    }
-
     ReferenceTable asText() {
         List<List<String>> text = new ArrayList<>();
         for (Cells row : rows.values()) {

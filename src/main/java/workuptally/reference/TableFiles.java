@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 
 /** The files of the reference tables: those packed with the program, and a laboratory's own over them. */
 final class TableFiles {
-    private static final String DATA = "data/";
+    private static final String DATA = "/workuptally/reference/data/";
     private static final long MOST_BYTES = 4_000_000;
 
     private TableFiles() {}
@@ -46,7 +46,7 @@ final class TableFiles {
         Map<KnownTable, TableFile> files = new EnumMap<>(KnownTable.class);
         for (KnownTable table : KnownTable.values()) {
             String name = DATA + table.fileName();
-            try (InputStream stream = Reference.class.getResourceAsStream(name)) {
+            try (InputStream stream = TableFiles.class.getResourceAsStream(name)) {
                 if (stream == null) {
                     throw new IllegalReferenceException(table.fileName(), "is missing from the program");
                 }
