@@ -1,0 +1,131 @@
+package workuptally.reference.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One row of a reference file: cells by heading, with the place for messages. */
+public final class Cells {
+    /** Stands for not known or not applicable. */
+    public static final String NONE = "-";
+
+    private final String file;
+    private final long line;
+    private final Map<String, String> byColumn;
+
+    Cells(String file, long line, Map<String, String> byColumn) {
+        this.file = file;
+        this.line = line;
+        this.byColumn = Map.copyOf(byColumn);
+    }
+
+    public String raw(String column) {
+        String cell = byColumn.get(column);
+        if (cell == null) {
+            throw new IllegalArgumentException(file + " has no column " + column);
+        }
+        return cell;
+    }
+
+    public String text(String column) throws IllegalReferenceException {
+        String cell = raw(column);
+        if (cell.equals(NONE)) {
+            throw wrong(column, cell, "a value is needed here");
+        }
+        return cell;
+    }
+
+    public Optional<String> optionalText(String column) {
+        String cell = raw(column);
+        return cell.equals(NONE) ? Optional.empty() : Optional.of(cell);
+    }
+
+    public double number(String column, double least, double most) throws IllegalReferenceException {
+        return toNumber(column, text(column), least, most);
+    }
+
+    public OptionalDouble optionalNumber(String column, double least, double most) throws IllegalReferenceException {
+        String cell = raw(column);
+        return cell.equals(NONE) ? OptionalDouble.empty() : OptionalDouble.of(toNumber(column, cell, least, most));
+    }
+
+    public boolean yes(String column) throws IllegalReferenceException {
+        String cell = text(column);
+        return switch (cell) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw wrong(column, cell, "yes or no");
+        };
+    }
+
+    /** One of some words; empty for none. */
+    public Optional<String> oneOf(String column, String... words) throws IllegalReferenceException {
+        Optional<String> cell = optionalText(column);
+        if (cell.isPresent() && !List.of(words).contains(cell.get())) {
+            throw wrong(column, cell.get(), String.join(", ", words) + " or -");
+        }
+        return cell;
+    }
+
+    public List<String> list(String column) {
+        List<String> parts = new ArrayList<>();
+        String cell = raw(column);
+        if (!cell.equals(NONE)) {
+            for (String part : cell.split(";")) {
+                if (!part.isBlank()) {
+                    parts.add(part.strip());
+                }
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    /** Numbers joined by {@code ;} in rising order; empty for none. */
+    public List<Double> rising(String column, double least, double most) throws IllegalReferenceException {
+        List<Double> numbers = new ArrayList<>();
+        for (String part : list(column)) {
+            double number = toNumber(column, part, least, most);
+            if (!numbers.isEmpty() && number < numbers.get(numbers.size() - 1)) {
+                throw wrong(column, raw(column), "numbers in rising order");
+            }
+            numbers.add(number);
+        }
+        return List.copyOf(numbers);
+    }
+
+    public List<String> sources(String column) throws IllegalReferenceException {
+        List<String> keys = list(column);
+        if (keys.isEmpty()) {
+            throw wrong(column, raw(column), "at least one key of sources.csv");
+        }
+        return keys;
+    }
+
+    public Basis basis(String column) throws IllegalReferenceException {
+        String cell = raw(column);
+        Optional<Basis> basis = Basis.of(cell);
+        if (basis.isEmpty()) {
+            throw wrong(column, cell, "source, local, common practice or memory");
+        }
+        return basis.get();
+    }
+
+    public IllegalReferenceException wrong(String column, String cell, String allowed) {
+        return new IllegalReferenceException(file, line, column + " reads '" + cell + "'; allowed: " + allowed);
+    }
+
+    private double toNumber(String column, String cell, double least, double most) throws IllegalReferenceException {
+        double value;
+        try {
+            value = Double.parseDouble(cell);
+        } catch (NumberFormatException e) {
+            throw wrong(column, cell, "a number with a decimal point");
+        }
+        if (!(value >= least && value <= most)) {
+            throw wrong(column, cell, "a number from " + least + " to " + most);
+        }
+        return value;
+    }
+}
