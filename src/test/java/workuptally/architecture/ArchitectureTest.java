@@ -185,6 +185,38 @@ class ArchitectureTest {
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers("schema", "cells", "sources", "headings", "tables", "lists", "book");
 
+    /** Rooms of the reference tables, from cells to all of them together. */
+    @ArchTest
+    static final ArchRule referenceRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(REFERENCE)
+            .layer("tables")
+            .definedBy("workuptally.reference.tables")
+            .layer("substances")
+            .definedBy("workuptally.reference.substances")
+            .layer("hazards")
+            .definedBy("workuptally.reference.hazards")
+            .layer("solutions")
+            .definedBy("workuptally.reference.solutions")
+            .layer("waste")
+            .definedBy("workuptally.reference.waste")
+            .layer("bench")
+            .definedBy("workuptally.reference.bench")
+            .layer("all")
+            .definedBy("workuptally.reference")
+            .ensureAllClassesAreContainedInArchitectureIgnoring(resideOutsideOfPackage(REFERENCE))
+            .whereLayer("all")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("hazards")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("solutions")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("waste")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("bench")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("substances")
+            .mayOnlyBeAccessedByLayers("hazards", "all");
+
     /** Rooms of what the reports say, from words to whole tables. */
     @ArchTest
     static final ArchRule viewRoomsRunOneWay = layeredArchitecture()

@@ -1,5 +1,6 @@
 package workuptally.reference.bench;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,10 @@ import workuptally.reference.tables.TableFile;
  * @param rules the row of each figure of the bench, in the order in which the program names them
  */
 public record BenchTables(List<Glassware> glassware, Map<Threshold, BenchRule> rules) {
+    /** Keeps what is given, unchangeable. */
+    public BenchTables {
+        rules = Collections.unmodifiableMap(rules);
+    }
 
     /**
      * Reads them.

@@ -24,6 +24,7 @@ public enum Basis {
         return compareTo(other) >= 0 ? this : other;
     }
 
+    /** The basis that the files call by a word. */
     public static Optional<Basis> of(String word) {
         for (Basis basis : values()) {
             if (basis.word().equals(word)) {

@@ -21,6 +21,11 @@ public final class Cells {
         this.byColumn = Map.copyOf(byColumn);
     }
 
+    /**
+     * What stands in a column, - included.
+     *
+     * @throws IllegalArgumentException if the table has no such column, which is a fault of ours
+     */
     public String raw(String column) {
         String cell = byColumn.get(column);
         if (cell == null) {
@@ -29,6 +34,11 @@ public final class Cells {
         return cell;
     }
 
+    /**
+     * What stands in a column.
+     *
+     * @throws IllegalReferenceException if that is -
+     */
     public String text(String column) throws IllegalReferenceException {
         String cell = raw(column);
         if (cell.equals(NONE)) {
@@ -37,20 +47,40 @@ public final class Cells {
         return cell;
     }
 
+    /** What stands in a column; empty for -. */
     public Optional<String> optionalText(String column) {
         String cell = raw(column);
         return cell.equals(NONE) ? Optional.empty() : Optional.of(cell);
     }
 
+    /**
+     * A number, in the unit of its column.
+     *
+     * @param least smallest value allowed
+     * @param most largest value allowed
+     * @throws IllegalReferenceException if it is none, or out of that range
+     */
     public double number(String column, double least, double most) throws IllegalReferenceException {
         return toNumber(column, text(column), least, most);
     }
 
+    /**
+     * A number, in the unit of its column; empty for -.
+     *
+     * @param least smallest value allowed
+     * @param most largest value allowed
+     * @throws IllegalReferenceException if it is none, or out of that range
+     */
     public OptionalDouble optionalNumber(String column, double least, double most) throws IllegalReferenceException {
         String cell = raw(column);
         return cell.equals(NONE) ? OptionalDouble.empty() : OptionalDouble.of(toNumber(column, cell, least, most));
     }
 
+    /**
+     * True for yes.
+     *
+     * @throws IllegalReferenceException if neither yes nor no stands there
+     */
     public boolean yes(String column) throws IllegalReferenceException {
         String cell = text(column);
         return switch (cell) {
@@ -69,6 +99,7 @@ public final class Cells {
         return cell;
     }
 
+    /** The parts of a cell joined by {@code ;}; empty for -. */
     public List<String> list(String column) {
         List<String> parts = new ArrayList<>();
         String cell = raw(column);
@@ -95,6 +126,11 @@ public final class Cells {
         return List.copyOf(numbers);
     }
 
+    /**
+     * Keys of the bibliography.
+     *
+     * @throws IllegalReferenceException if there is none
+     */
     public List<String> sources(String column) throws IllegalReferenceException {
         List<String> keys = list(column);
         if (keys.isEmpty()) {
@@ -103,6 +139,11 @@ public final class Cells {
         return keys;
     }
 
+    /**
+     * What a row rests on.
+     *
+     * @throws IllegalReferenceException if the word is not known
+     */
     public Basis basis(String column) throws IllegalReferenceException {
         String cell = raw(column);
         Optional<Basis> basis = Basis.of(cell);
@@ -112,6 +153,11 @@ public final class Cells {
         return basis.get();
     }
 
+    /**
+     * What to throw for a cell that cannot be used.
+     *
+     * @param allowed what may stand there
+     */
     public IllegalReferenceException wrong(String column, String cell, String allowed) {
         return new IllegalReferenceException(file, line, column + " reads '" + cell + "'; allowed: " + allowed);
     }

@@ -10,6 +10,7 @@ public final class IllegalReferenceException extends IOException {
         super(file + ", line " + line + ": " + what);
     }
 
+    /** A fault of a whole file. */
     public IllegalReferenceException(String file, String what) {
         super(file + ": " + what);
     }

@@ -44,10 +44,12 @@ public enum KnownTable {
         this.keyColumns = List.of(keyColumns);
     }
 
+    /** Its name, for example {@code solvents}. */
     public String title() {
         return title;
     }
 
+    /** Its name as a file, for example {@code solvents.csv}. */
     public String fileName() {
         return title + ".csv";
     }

@@ -133,10 +133,12 @@ public final class TableFile {
         return new TableFile(table, notes, columns, merged);
     }
 
+    /** The rows, in order of the table. */
     public List<Cells> rows() {
         return new ArrayList<>(rows.values());
     }
 
+    /** The table as text, for showing. */
     public ReferenceTable asText() {
         List<List<String>> text = new ArrayList<>();
         for (Cells row : rows.values()) {

@@ -24,6 +24,11 @@ public final class WasteStreams {
         this.words = words;
     }
 
+    /**
+     * Reads them.
+     *
+     * @throws IllegalReferenceException if a value is malformed, a rule or word names a stream that is not listed, or no stream asks first
+     */
     public static WasteStreams of(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
         WasteStreams streams = new WasteStreams(
                 files.get(KnownTable.WASTE_STREAMS).each(WasteStream::of),

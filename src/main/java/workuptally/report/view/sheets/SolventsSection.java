@@ -16,6 +16,7 @@ public final class SolventsSection {
     /** Title of the table. */
     public static final String TITLE = "Solvents";
 
+    /** What stands above tables of solvents. */
     public static final String NOTE =
             "In = charged + workup = to re-use + in other distillates + in layers + on cakes + in lots + not found. Purification is outside this balance.";
 
@@ -41,6 +42,7 @@ public final class SolventsSection {
         return new TableView.Row(cells, Optional.empty());
     }
 
+    /** The columns of solvents, in every table that has them. */
     public static List<Column> columns() {
         return List.of(
                 Column.text("Solvent", 24),
@@ -62,6 +64,7 @@ public final class SolventsSection {
                 Column.number("Density", "g/mL", 3));
     }
 
+    /** The cells of a solvent under these columns. */
     public static List<Cell> cells(SolventUse use) {
         return List.of(
                 Cell.of(use.solvent()),

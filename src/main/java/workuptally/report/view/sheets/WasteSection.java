@@ -18,6 +18,7 @@ public final class WasteSection {
     /** Title of the table. */
     public static final String TITLE = "Waste";
 
+    /** What stands above tables of waste. */
     public static final String NOTE = SafetyWording.WASTE_DETERMINATION + "\n" + SafetyWording.DEFERS;
 
     private WasteSection() {}
