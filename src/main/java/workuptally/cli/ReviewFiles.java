@@ -20,7 +20,7 @@ import workuptally.report.pdf.PdfReport;
 import workuptally.report.pdf.SafetyReport;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /** Writes the files of one review into a folder: annotated workbook, documents, JSON, ledgers. */

@@ -11,10 +11,10 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
-import workuptally.report.view.NextMeasurement;
-import workuptally.report.view.ReadableNumbers;
-import workuptally.report.view.UrgentAction;
-import workuptally.report.view.Wording;
+import workuptally.report.view.firstpage.NextMeasurement;
+import workuptally.report.view.firstpage.UrgentAction;
+import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.LotTally;
 
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */

@@ -24,11 +24,11 @@ import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.RecoveryStrip;
 import workuptally.report.pdf.pictures.TopFigures;
-import workuptally.report.view.LayerBoard;
-import workuptally.report.view.NextMeasurement;
-import workuptally.report.view.Recovery;
-import workuptally.report.view.TopFigure;
-import workuptally.report.view.UrgentAction;
+import workuptally.report.view.firstpage.LayerBoard;
+import workuptally.report.view.firstpage.NextMeasurement;
+import workuptally.report.view.firstpage.TopFigure;
+import workuptally.report.view.firstpage.UrgentAction;
+import workuptally.report.view.lines.Recovery;
 
 /** Page one: four figures, what to do first, what to measure next, the kept layers, what was recovered, signatures. */
 final class FirstPage {

@@ -27,9 +27,9 @@ import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ContainerBoard;
-import workuptally.report.view.ContainerLine;
-import workuptally.report.view.HazardClass;
-import workuptally.report.view.ProposalLine;
+import workuptally.report.view.lines.ContainerLine;
+import workuptally.report.view.lines.HazardClass;
+import workuptally.report.view.lines.ProposalLine;
 
 /** The account for safety staff: containers, proposals, streams, solvents, hazards, and a part for each container. */
 public final class SafetyReport {

@@ -18,7 +18,7 @@ import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 
 /**
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
