@@ -129,18 +129,21 @@ public record BookShare(
      * @param value its value in its unit; empty for a text
      * @param text its text; empty for a number
      * @param origin where it comes from
+     * @param set true where the book, or whoever asked for the review, sets it
      */
-    public record LimitShare(Limit limit, OptionalDouble value, String text, String origin) {
+    public record LimitShare(Limit limit, OptionalDouble value, String text, String origin, boolean set) {
         private static List<LimitShare> list(Limits limits) {
             List<LimitShare> list = new ArrayList<>();
             for (Limit limit : Limit.values()) {
                 if (!limit.isText() && limits.optional(limit).isPresent()) {
-                    list.add(new LimitShare(limit, limits.optional(limit), "", limits.origin(limit)));
+                    list.add(new LimitShare(
+                            limit, limits.optional(limit), "", limits.origin(limit), limits.isSet(limit)));
                 }
             }
             for (Limit rule : Arrays.asList(Limit.LOCAL_RULE_WASTE, Limit.LOCAL_RULE_LAYERS)) {
                 if (!limits.text(rule).isBlank()) {
-                    list.add(new LimitShare(rule, OptionalDouble.empty(), limits.text(rule), limits.origin(rule)));
+                    list.add(new LimitShare(
+                            rule, OptionalDouble.empty(), limits.text(rule), limits.origin(rule), limits.isSet(rule)));
                 }
             }
             return list;
