@@ -152,7 +152,7 @@ public final class HazardNotes {
                         ? citations(hazard.sources())
                         : hazard.basis().word())
                 + hazard.statementNote().map(n -> "; " + n).orElse("")
-                + (hazard.statementKind().equals("supplier") ? "; as suppliers classify" : "")
+                + (hazard.statementKind() == Hazard.StatementKind.SUPPLIER ? "; as suppliers classify" : "")
                 + (hazard.furtherSupplierStatements().isEmpty()
                         ? ""
                         : "; suppliers often add " + String.join(", ", hazard.furtherSupplierStatements())

@@ -6,7 +6,6 @@ import workuptally.reference.tables.Basis;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
-import workuptally.reference.waste.WasteStream;
 
 /**
  * Hazards of a material of the workup. A missing statement does not mean a missing hazard.
@@ -18,11 +17,11 @@ import workuptally.reference.waste.WasteStream;
  * @param group kind of material, for example {@code solvent}
  * @param statements codes of the harmonised or usual classification
  * @param furtherSupplierStatements codes suppliers often add, from memory
- * @param statementKind harmonised, supplier or none
+ * @param statementKind where the codes come from
  * @param statementNote remark to the classification
  * @param caution one line of caution; printed together with {@link #DEFERENCE}
  * @param materialClasses classes of {@link ReactivityGroup}, the coarse ones
- * @param usualWasteStream key of a {@link WasteStream}; a proposal, local rules decide
+ * @param usualWasteStream key of a waste stream; a proposal, local rules decide
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
  */
@@ -34,7 +33,7 @@ public record Hazard(
         String group,
         List<String> statements,
         List<String> furtherSupplierStatements,
-        String statementKind,
+        StatementKind statementKind,
         Optional<String> statementNote,
         String caution,
         List<String> materialClasses,
@@ -60,13 +59,33 @@ public record Hazard(
                 row.text("group"),
                 row.list("h-statements"),
                 row.list("further supplier h-statements (memory)"),
-                row.text("h-statement kind"),
+                StatementKind.of(row),
                 row.optionalText("h-statement note"),
                 row.text("caution"),
                 row.list("material classes"),
                 row.text("usual waste stream"),
                 row.sources("source"),
                 row.basis("basis"));
+    }
+
+    /** Where the codes of a material come from. */
+    public enum StatementKind {
+        /** The harmonised classification. */
+        HARMONISED,
+        /** What suppliers usually write. */
+        SUPPLIER,
+        /** There are none. */
+        NONE;
+
+        static StatementKind of(Cells row) throws IllegalReferenceException {
+            String cell = row.text("h-statement kind");
+            return switch (cell) {
+                case "harmonised" -> HARMONISED;
+                case "supplier" -> SUPPLIER;
+                case "none" -> NONE;
+                default -> throw row.wrong("h-statement kind", cell, "harmonised, supplier or none");
+            };
+        }
     }
 
     @Override
