@@ -62,7 +62,12 @@ final class ReviewFiles {
             for (ReportKind kind : kinds) {
                 List<Path> staged =
                         kind.fileNames(name, ending).stream().map(files::add).toList();
-                writing.add(() -> write(kind, staged, book, files, review));
+                writing.add(() -> {
+                    write(kind, staged, book, files, review);
+                    for (Path file : staged) {
+                        files.finished(file);
+                    }
+                });
             }
             try {
                 writing.run();

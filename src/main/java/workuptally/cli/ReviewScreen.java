@@ -95,10 +95,14 @@ final class ReviewScreen {
 
     /** The same measurements as on page one of the PDF, a line each. */
     private void measureNext() {
-        List<NextMeasurement> next = NextMeasurement.of(review, wording, MOST_MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, wording);
         if (!next.isEmpty()) {
             out.println("Measure next");
-            next.forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            next.stream()
+                    .limit(MOST_MEASUREMENTS)
+                    .forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            NextMeasurement.left(next, MOST_MEASUREMENTS)
+                    .ifPresent(left -> line(INDENT + TerminalFindings.pad("", WHERE) + left));
             out.println();
         }
     }

@@ -13,12 +13,20 @@ public final class Cells {
 
     private final String file;
     private final long line;
-    private final Map<String, String> byColumn;
+    private final Map<String, Integer> positions;
+    private final List<String> inOrder;
 
-    Cells(String file, long line, Map<String, String> byColumn) {
+    /**
+     * A row.
+     *
+     * @param positions where each heading stands, the same map for all rows of a file
+     * @param inOrder the cells, one for each heading
+     */
+    Cells(String file, long line, Map<String, Integer> positions, List<String> inOrder) {
         this.file = file;
         this.line = line;
-        this.byColumn = Map.copyOf(byColumn);
+        this.positions = positions;
+        this.inOrder = List.copyOf(inOrder);
     }
 
     /**
@@ -27,11 +35,11 @@ public final class Cells {
      * @throws IllegalArgumentException if the table has no such column, which is a fault of ours
      */
     public String raw(String column) {
-        String cell = byColumn.get(column);
-        if (cell == null) {
+        Integer position = positions.get(column);
+        if (position == null) {
             throw new IllegalArgumentException(file + " has no column " + column);
         }
-        return cell;
+        return inOrder.get(position);
     }
 
     /**

@@ -3,6 +3,7 @@ package workuptally.reference.tables;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,9 +41,19 @@ public final class TableFile {
                 CSVParser.builder().setReader(reader).setFormat(format).get()) {
             List<String> columns = parser.getHeaderNames();
             checkColumns(table, shownName, columns);
+            Map<String, Integer> positions = new HashMap<>();
+            columns.forEach(column -> positions.put(column, positions.size()));
             Map<String, Cells> rows = new LinkedHashMap<>();
             for (CSVRecord each : parser) {
-                addRow(table, shownName, columns, each, parser.getCurrentLineNumber(), rows);
+                long line = parser.getCurrentLineNumber();
+                Cells row = new Cells(shownName, line, positions, cells(shownName, columns, each, line));
+                if (rows.size() == MOST_ROWS) {
+                    throw new IllegalReferenceException(shownName, line, "more than " + MOST_ROWS + " rows");
+                }
+                String key = keyOf(table, row);
+                if (rows.put(key, row) != null) {
+                    throw new IllegalReferenceException(shownName, line, "the key '" + key + "' stands twice");
+                }
             }
             List<String> notes = parser.hasHeaderComment()
                     ? parser.getHeaderComment().lines().map(String::strip).toList()
@@ -79,39 +90,26 @@ public final class TableFile {
         }
     }
 
-    private static void addRow(
-            KnownTable table,
-            String shownName,
-            List<String> columns,
-            CSVRecord each,
-            long line,
-            Map<String, Cells> rows)
+    private static List<String> cells(String shownName, List<String> columns, CSVRecord each, long line)
             throws IllegalReferenceException {
         if (!each.isConsistent()) {
             throw new IllegalReferenceException(
                     shownName, line, "has " + each.size() + " cells where " + columns.size() + " headings stand");
         }
-        if (rows.size() == MOST_ROWS) {
-            throw new IllegalReferenceException(shownName, line, "more than " + MOST_ROWS + " rows");
-        }
-        Map<String, String> cells = new LinkedHashMap<>();
-        for (String column : columns) {
-            String cell = each.get(column).strip();
+        List<String> cells = new ArrayList<>(columns.size());
+        for (int i = 0; i < columns.size(); i++) {
+            String cell = each.get(i).strip();
             if (cell.isEmpty()) {
                 throw new IllegalReferenceException(
-                        shownName, line, column + " is blank; write - where nothing is known");
+                        shownName, line, columns.get(i) + " is blank; write - where nothing is known");
             }
             if (cell.length() > MOST_CELL_CHARACTERS) {
                 throw new IllegalReferenceException(
-                        shownName, line, column + " is longer than " + MOST_CELL_CHARACTERS + " characters");
+                        shownName, line, columns.get(i) + " is longer than " + MOST_CELL_CHARACTERS + " characters");
             }
-            cells.put(column, cell);
+            cells.add(cell);
         }
-        Cells row = new Cells(shownName, line, cells);
-        String key = keyOf(table, row);
-        if (rows.put(key, row) != null) {
-            throw new IllegalReferenceException(shownName, line, "the key '" + key + "' stands twice");
-        }
+        return cells;
     }
 
     private static String keyOf(KnownTable table, Cells row) {

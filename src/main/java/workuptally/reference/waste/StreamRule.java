@@ -109,7 +109,7 @@ public record StreamRule(
     }
 
     private static String percent(double value) {
-        return String.format(Locale.ROOT, "%.0f %%", value);
+        return Math.round(value) + " %";
     }
 
     @Override

@@ -88,7 +88,9 @@ public final class SafetyReport {
         StringJoiner counts = new StringJoiner(", ", "Proposed transfers: ", "");
         for (ProposalLine.Group group : ProposalLine.Group.values()) {
             long count = lines.stream().filter(l -> l.group() == group).count();
-            counts.add(count + " " + group.word());
+            if (count > 0) {
+                counts.add(group.counted(count));
+            }
         }
         blocks.add(look.heading(counts.toString()));
         List<List<TableCell>> rows = new ArrayList<>();

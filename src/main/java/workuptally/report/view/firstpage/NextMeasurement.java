@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,8 +30,15 @@ import workuptally.tally.balance.Closure;
 public record NextMeasurement(String run, String test, String settles, double layersPerCost, double grams) {
     private static final String SPACE = "\u00A0";
 
-    /** The measurements that settle most, each once. */
-    public static List<NextMeasurement> of(Review review, Wording wording, int most) {
+    /** How many are left when the first so many are shown, in words; empty where none is. */
+    public static Optional<String> left(List<NextMeasurement> all, int shown) {
+        return all.size() <= shown
+                ? Optional.empty()
+                : Optional.of((all.size() - shown) + " more: each run tells its own");
+    }
+
+    /** All measurements, each once, the one that settles most first. */
+    public static List<NextMeasurement> of(Review review, Wording wording) {
         ReadableNumbers numbers = new ReadableNumbers(wording.mark());
         List<NextMeasurement> first = new ArrayList<>();
         Set<List<Object>> told = new HashSet<>();
@@ -56,7 +64,7 @@ public record NextMeasurement(String run, String test, String settles, double la
             }
         }
         ofUnrecorded(unrecorded, numbers).forEach(all::add);
-        return Stream.concat(first.stream(), ranked(all)).limit(most).toList();
+        return Stream.concat(first.stream(), ranked(all)).toList();
     }
 
     /** Runs without a workup are told of together: a list that has none would say the same of each of its rows. */

@@ -22,6 +22,9 @@ import workuptally.report.view.wording.Words;
 public record TopFigure(String label, String value, String detail) {
     private static final String NONE = "–";
 
+    /** A share that rounds to less is not told. */
+    private static final double LEAST_TOLD_PERCENT = 0.5;
+
     /** The four figures of a review: what waits for a person, what is settled, what was recovered, what it cost in solvent. */
     public static List<TopFigure> of(Review review, ReadableNumbers numbers) {
         return List.of(needsYou(review), complete(review), recovered(review, numbers), solvent(review, numbers));
@@ -137,17 +140,25 @@ public record TopFigure(String label, String value, String detail) {
                 numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
                 numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
                         + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
-                        + layers(period, numbers));
+                        + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")
+                        + forWaste(period, numbers));
     }
 
-    /** Mass of the layers that have to be got rid of one day; a least one where an amount is not recorded. */
-    private static String layers(PeriodTotals period, ReadableNumbers numbers) {
+    private static double elsewherePercent(PeriodTotals period) {
+        return 100
+                - period.solventRecoveredPercent()
+                - period.solventInDistillatesPercent()
+                - period.solventNotFoundPercent();
+    }
+
+    /** Mass of what has to be got rid of one day; a least one where an amount is not recorded. */
+    private static String forWaste(PeriodTotals period, ReadableNumbers numbers) {
         double grams = period.waste().stream()
                 .mapToDouble(PeriodTotals.StreamTotal::massGrams)
                 .sum();
         boolean least = period.waste().stream().anyMatch(s -> s.withoutMass() > 0);
         return grams == 0
                 ? ""
-                : "; layers " + (least ? "≥\u00A0" : "") + numbers.significant(grams / 1000, 3) + "\u00A0kg";
+                : "; waste streams " + (least ? "≥\u00A0" : "") + numbers.significant(grams / 1000, 3) + "\u00A0kg";
     }
 }

@@ -65,17 +65,24 @@ public record ProposalLine(
 
     /** What can be said of a proposal. */
     public enum Group {
-        /** Nothing that the record knows stands against it; a person decides. */
-        FITS("fits"),
-        /** A hold or a check stands against it. */
-        ASK("ask"),
         /** A stop stands against it. */
-        DO_NOT("do not");
+        DO_NOT("do not", "not to make"),
+        /** A hold or a check stands against it. */
+        ASK("ask", "to ask about"),
+        /** Nothing that the record knows stands against it; a person decides. */
+        FITS("fits", "that fit");
 
         private final String word;
+        private final String several;
 
-        Group(String word) {
+        Group(String word, String several) {
             this.word = word;
+            this.several = several;
+        }
+
+        /** A number of such proposals, in words. */
+        public String counted(long number) {
+            return number + " " + several;
         }
 
         /** The word in reports. */
@@ -84,10 +91,10 @@ public record ProposalLine(
         }
     }
 
-    /** All proposals of a book: those that fit first, then those to ask about, then those that must not be made. */
+    /** All proposals of a book: those that must not be made first, then those to ask about, then those that fit. */
     public static List<ProposalLine> of(Review review) {
         Map<String, List<Finding>> against = against(review);
-        List<ProposalLine> lines = new ArrayList<>();
+        List<ProposalLine> lines = new ArrayList<>(intoNoContainer(review));
         for (Group group : Group.values()) {
             for (ContainerReview container : review.containers()) {
                 for (ProposalFit fit : container.proposals()) {
@@ -101,7 +108,6 @@ public record ProposalLine(
                 }
             }
         }
-        lines.addAll(intoNoContainer(review));
         return lines;
     }
 

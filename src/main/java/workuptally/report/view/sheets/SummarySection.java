@@ -247,9 +247,11 @@ public final class SummarySection {
         for (UrgentAction action : UrgentAction.of(review, numbers, MOST_ACTIONS)) {
             lines.add(action.severity().word() + "  " + action.where() + ": " + action.text());
         }
-        for (NextMeasurement next : NextMeasurement.of(review, wording, MOST_MEASUREMENTS)) {
-            lines.add("measure next  " + next.run() + ": " + next.test() + "; " + next.settles());
-        }
+        List<NextMeasurement> next = NextMeasurement.of(review, wording);
+        next.stream()
+                .limit(MOST_MEASUREMENTS)
+                .forEach(one -> lines.add("measure next  " + one.run() + ": " + one.test() + "; " + one.settles()));
+        NextMeasurement.left(next, MOST_MEASUREMENTS).ifPresent(left -> lines.add("measure next  " + left));
         return lines;
     }
 

@@ -19,7 +19,7 @@ public final class Wording {
 
     private static final String GAP = "{}";
     private static final BigDecimal LARGE = new BigDecimal(10_000);
-    private static final Rounding BOUNDS = Rounding.in(Locale.ROOT);
+    private static final Rounding PLAIN = Rounding.in(Locale.ROOT);
 
     /** A point before a capital letter ends a sentence, except behind the usual abbreviations of the bench. */
     private static final Pattern SENTENCE_END =
@@ -137,10 +137,10 @@ public final class Wording {
         }
         int places = figure.places();
         return switch (figure.rounding()) {
-            case DECIMALS -> String.format(Locale.ROOT, "%." + places + "f", value);
-            case SIGNED -> String.format(Locale.ROOT, "%+." + places + "f", value);
-            case DIGITS -> new BigDecimal(String.format(Locale.ROOT, "%." + places + "g", value)).toPlainString();
-            case BOUND -> value > 0 ? BOUNDS.upperBound(value, Rounding.BOUND_DIGITS) : "0";
+            case DECIMALS -> PLAIN.toDecimals(value, places);
+            case SIGNED -> (value < 0 ? "" : "+") + PLAIN.toDecimals(value, places);
+            case DIGITS -> PLAIN.toSignificant(value, places);
+            case BOUND -> value > 0 ? PLAIN.upperBound(value, Rounding.BOUND_DIGITS) : "0";
             case BRIEF ->
                 new BigDecimal(value)
                         .round(new MathContext(places))

@@ -111,10 +111,10 @@ class ChangedWordsTest {
         List<UrgentAction> actions = UrgentAction.of(week, numbers, Integer.MAX_VALUE);
         assertFalse(actions.isEmpty());
         assertEquals(
-                NextMeasurement.of(week, Wording.POINT, 50).stream()
+                NextMeasurement.of(week, Wording.POINT).stream()
                         .map(n -> n.run() + n.grams())
                         .toList(),
-                NextMeasurement.of(week, CHANGED, 50).stream()
+                NextMeasurement.of(week, CHANGED).stream()
                         .map(n -> n.run() + n.grams())
                         .toList());
         for (RunReview run : week.runs()) {
