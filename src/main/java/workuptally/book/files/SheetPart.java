@@ -29,7 +29,7 @@ public final class SheetPart {
     private final List<String> conditionalCells = new ArrayList<>();
     private boolean zerosHidden;
     private boolean stale;
-    private int staleFormulas;
+    private boolean staleFormulas;
     private int lastRow;
 
     public SheetPart(String file, String sheet, XmlPart xml, SharedStrings strings, NumberFormats formats) {
@@ -64,8 +64,8 @@ public final class SheetPart {
         return new RawTable(file, sheet, true, rows, merged, hiddenRows, struckRows);
     }
 
-    /** Number of formulas whose results do not count because none of the book does. */
-    public int staleFormulas() {
+    /** True where results of formulas do not count because none of the book does. */
+    public boolean hasStaleFormulas() {
         return staleFormulas;
     }
 
@@ -195,7 +195,7 @@ public final class SheetPart {
         boolean textResult = type.equals("str") && value.isPresent();
         boolean empty = !textResult && value.filter(v -> !v.isBlank()).isEmpty();
         if (formula && (empty || changing || stale)) {
-            staleFormulas += stale ? 1 : 0;
+            staleFormulas |= stale;
             RawCell open = new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown);
             return Optional.of(struck ? open.struck() : open);
         }

@@ -225,13 +225,13 @@ public final class WorkbookFile implements TableSource, Closeable {
                         "cells that show what they store; conditions are not worked out, what is stored was read",
                         "Look at these cells: strike out by hand what does not count, and run again.");
             }
-            if (part.staleFormulas() > 0) {
+            if (part.hasStaleFormulas()) {
                 log.add(
                         FindingLog.STALE,
                         Severity.CHECK,
                         "",
-                        new Place(file.name(), sheet, 0, -1, ""),
-                        part.staleFormulas() + " formulas, left to be calculated when the book is opened",
+                        Place.ofFile(file.name()),
+                        "formulas that are left to be calculated when the book is opened",
                         "formulas with their results",
                         "Open the book in a spreadsheet program, let it calculate, save and run again; until then no"
                                 + " result of a formula counts.");
