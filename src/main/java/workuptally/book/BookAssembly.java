@@ -45,6 +45,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.HistoryPoint;
 import workuptally.model.InputFile;
 import workuptally.model.Place;
+import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 import workuptally.model.VesselTare;
@@ -100,7 +101,7 @@ final class BookAssembly {
      */
     Book read(Optional<InputFile> headingsFile) throws UnreadableBookException, IOException {
         openLists();
-        requireTables();
+        List<Table> missing = missingTables();
         Schema.TABLES.forEach(table -> source.sheetName(table).ifPresent(log::nextSheet));
         ContainerRows containers = new ContainerRows();
         List<Transfer> transfers = new ArrayList<>();
@@ -126,12 +127,14 @@ final class BookAssembly {
         if (marks.decideMore()) {
             return new BookAssembly(source, aliases, layouts, marks.learnt()).read(headingsFile);
         }
+        List<Run> built = runs.all().stream().map(RunParts::build).toList();
+        reportMissing(missing, built);
         reportNoRuns();
         nameOtherSheets();
         return new Book(
                 source.bookName(),
                 files(headingsFile),
-                runs.all().stream().map(RunParts::build).toList(),
+                built,
                 containers.all(),
                 transfers,
                 vessels,
@@ -173,7 +176,7 @@ final class BookAssembly {
         return lists.stream().anyMatch(list -> list.sheet().equals(sheet));
     }
 
-    private void requireTables() throws UnreadableBookException {
+    private List<Table> missingTables() throws UnreadableBookException {
         List<Table> missing = Schema.TABLES.stream()
                 .filter(Table::required)
                 .filter(table -> source.sheetName(table).isEmpty())
@@ -186,7 +189,13 @@ final class BookAssembly {
                     + "): add it, or name the laboratory's own in a headings file; for a list with one row a run,"
                     + " 'workup-tally headings' proposes that file.");
         }
-        missing.forEach(this::reportMissing);
+        return missing;
+    }
+
+    /** Of runs that are all still to be made no weight is missing. */
+    private void reportMissing(List<Table> missing, List<Run> built) {
+        boolean planned = !built.isEmpty() && built.stream().allMatch(run -> run.status() == Run.Status.PLANNED);
+        missing.stream().filter(table -> !planned || table != Schema.ISOLATED).forEach(this::reportMissing);
     }
 
     private void reportMissing(Table table) {

@@ -24,7 +24,7 @@ import workuptally.measure.Rounding;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Shows what is to settle in books, and writes nothing. */
 @Command(

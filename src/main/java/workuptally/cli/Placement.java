@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +34,7 @@ final class Placement {
     private final Map<String, Path> replaced = new LinkedHashMap<>();
     private final Map<String, Path> aside = new LinkedHashMap<>();
     private final List<String> moved = new ArrayList<>();
+    private final Map<Path, Hashed> standing = new HashMap<>();
 
     Placement(Path target, Path staging, String manifestName) {
         this.target = target;
@@ -44,19 +47,15 @@ final class Placement {
      *
      * @param tool version of the program
      * @param inputs what was read
-     * @param names names of the staged files
+     * @param files the staged files
      */
-    void seal(String tool, List<InputFile> inputs, List<String> names) throws IOException {
-        List<InputFile> files = new ArrayList<>();
-        for (String name : names) {
-            files.add(new InputFile(name, sha256(staging.resolve(name))));
-        }
+    void seal(String tool, List<InputFile> inputs, List<InputFile> files) throws IOException {
         List<InputFile> still = new ArrayList<>();
         for (InputFile file :
                 Manifest.read(target.resolve(manifestName)).map(Manifest::files).orElse(List.of())) {
             Path standing = target.resolve(file.name());
             if (Files.isRegularFile(standing, LinkOption.NOFOLLOW_LINKS)
-                    && sha256(standing).equals(file.sha256())) {
+                    && hashOfStanding(standing).equals(file.sha256())) {
                 still.add(file);
             }
         }
@@ -95,7 +94,7 @@ final class Placement {
         if (!Files.isRegularFile(standing, LinkOption.NOFOLLOW_LINKS)) {
             return !Files.exists(standing, LinkOption.NOFOLLOW_LINKS);
         }
-        String hash = sha256(standing);
+        String hash = hashOfStanding(standing);
         return hash.equals(file.sha256())
                 || earlier.flatMap(e -> e.hashOf(file.name()))
                         .filter(hash::equals)
@@ -166,7 +165,20 @@ final class Placement {
         });
     }
 
-    private static String sha256(Path file) throws IOException {
+    /** A file is hashed again only where it was written to since. */
+    private String hashOfStanding(Path file) throws IOException {
+        Hashed known = standing.get(file);
+        FileTime modified = Files.getLastModifiedTime(file);
+        if (known == null || !known.modified().equals(modified) || known.bytes() != Files.size(file)) {
+            known = new Hashed(modified, Files.size(file), sha256(file));
+            standing.put(file, known);
+        }
+        return known.sha256();
+    }
+
+    private record Hashed(FileTime modified, long bytes, String sha256) {}
+
+    static String sha256(Path file) throws IOException {
         MessageDigest digest;
         try {
             digest = MessageDigest.getInstance("SHA-256");

@@ -14,8 +14,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.reference.Reference;
-import workuptally.reference.ReferenceTable;
-import workuptally.reference.Source;
+import workuptally.reference.tables.ReferenceTable;
+import workuptally.reference.tables.Source;
 
 /** Shows the reference values in use with their sources. */
 @Command(

@@ -1,7 +1,7 @@
 package workuptally.cli;
 
 import java.util.List;
-import workuptally.report.view.Ledgers;
+import workuptally.report.view.ledgers.Ledgers;
 
 /** Kinds of files that a review writes, in the order in which a reader wants them. */
 enum ReportKind {

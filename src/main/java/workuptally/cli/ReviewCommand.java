@@ -19,7 +19,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.measure.Rounding;
 import workuptally.model.Book;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Reviews books and writes the reports of each. */
 @Command(

@@ -20,7 +20,7 @@ import workuptally.report.pdf.PdfReport;
 import workuptally.report.pdf.SafetyReport;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /** Writes the files of one review into a folder: annotated workbook, documents, JSON, ledgers. */
@@ -63,7 +63,12 @@ final class ReviewFiles {
             for (ReportKind kind : kinds) {
                 List<Path> staged =
                         kind.fileNames(name, ending).stream().map(files::add).toList();
-                writing.add(() -> write(kind, staged, book, files, review));
+                writing.add(() -> {
+                    write(kind, staged, book, files, review);
+                    for (Path file : staged) {
+                        files.finished(file);
+                    }
+                });
             }
             try {
                 writing.run();

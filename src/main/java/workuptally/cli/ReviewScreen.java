@@ -11,10 +11,10 @@ import workuptally.judgement.SafetyWording;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.totals.PeriodTotals;
 import workuptally.measure.Rounding;
-import workuptally.report.view.NextMeasurement;
-import workuptally.report.view.ReadableNumbers;
-import workuptally.report.view.UrgentAction;
-import workuptally.report.view.Wording;
+import workuptally.report.view.firstpage.NextMeasurement;
+import workuptally.report.view.firstpage.UrgentAction;
+import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.LotTally;
 
 /** A review on one screen: what needs doing, what is complete, what was recovered, and the solvent; {@code --all} shows the rest. */
@@ -95,10 +95,14 @@ final class ReviewScreen {
 
     /** The same measurements as on page one of the PDF, a line each. */
     private void measureNext() {
-        List<NextMeasurement> next = NextMeasurement.of(review, wording, MOST_MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, wording);
         if (!next.isEmpty()) {
             out.println("Measure next");
-            next.forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            next.stream()
+                    .limit(MOST_MEASUREMENTS)
+                    .forEach(n -> line(INDENT + TerminalFindings.pad(n.run(), WHERE) + n.test() + "; " + n.settles()));
+            NextMeasurement.left(next, MOST_MEASUREMENTS)
+                    .ifPresent(left -> line(INDENT + TerminalFindings.pad("", WHERE) + left));
             out.println();
         }
     }

@@ -6,7 +6,7 @@ import workuptally.judgement.Review;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** A review in short on the terminal: the runs with yield and closure, and what must be settled first. */
 final class ReviewSummary {

@@ -11,7 +11,7 @@ import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.measure.Rounding;
 import workuptally.model.Finding;
 import workuptally.model.Run;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.NotComputed;
 
 /** One run on the terminal: its figures, its findings with the most urgent first, its layers and what is missing to judge them. */

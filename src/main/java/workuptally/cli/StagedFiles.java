@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import workuptally.model.InputFile;
 
 /**
@@ -18,6 +20,7 @@ final class StagedFiles implements AutoCloseable {
     private final StagingFolder folder;
     private final String manifestName;
     private final List<String> names = new ArrayList<>();
+    private final Map<String, String> hashes = new ConcurrentHashMap<>();
 
     /**
      * Prepares a target folder, which is made if it is not there.
@@ -44,6 +47,14 @@ final class StagedFiles implements AutoCloseable {
         return folder.path().resolve(name);
     }
 
+    /**
+     * Takes the hash of a file that is written to its end. Whoever writes several at once calls it with each, beside the others; what was
+     * not finished so is hashed when it is placed.
+     */
+    void finished(Path file) throws IOException {
+        hashes.put(file.getFileName().toString(), Placement.sha256(file));
+    }
+
     /** A file that is needed on the way and not placed. */
     Path scratch(String name) {
         return folder.path().resolve("scratch-" + name);
@@ -61,7 +72,7 @@ final class StagedFiles implements AutoCloseable {
             PlacingTurn turn = PlacingTurn.take(target);
             try {
                 Placement placement = new Placement(target, folder.path(), manifestName);
-                placement.seal(Version.number(), inputs, names);
+                placement.seal(Version.number(), inputs, hashed());
                 List<Path> aside = folder.whole(placement::place);
                 return new Placed(names.stream().map(target::resolve).toList(), aside);
             } finally {
@@ -73,6 +84,17 @@ final class StagedFiles implements AutoCloseable {
                             + " Close them in other programs and run again; the folder is as it was.",
                     e);
         }
+    }
+
+    private List<InputFile> hashed() throws IOException {
+        List<InputFile> files = new ArrayList<>();
+        for (String name : names) {
+            if (!hashes.containsKey(name)) {
+                finished(folder.path().resolve(name));
+            }
+            files.add(new InputFile(name, hashes.get(name)));
+        }
+        return files;
     }
 
     /** What is said where a file cannot be written, for example to a full disk: the system does not say where. */

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Findings on the terminal. */
 final class TerminalFindings {

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import workuptally.model.Book;
 import workuptally.model.InputFile;
 import workuptally.model.Limit;
-import workuptally.reference.Basis;
-import workuptally.reference.Cited;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.Cited;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import workuptally.reference.Basis;
-import workuptally.reference.BenchRule;
-import workuptally.reference.Cited;
-import workuptally.reference.DryingAgent;
-import workuptally.reference.Liquid;
-import workuptally.reference.MaterialRow;
 import workuptally.reference.Reference;
-import workuptally.reference.Solvent;
-import workuptally.reference.Source;
-import workuptally.reference.StreamRule;
-import workuptally.reference.Wash;
-import workuptally.reference.WasteStream;
+import workuptally.reference.bench.BenchRule;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.Cited;
+import workuptally.reference.tables.Source;
+import workuptally.reference.waste.StreamRule;
+import workuptally.reference.waste.WasteStream;
 
 /** A reference row as a line of the basis. */
 final class ReferenceRow {

@@ -3,7 +3,7 @@ package workuptally.material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import workuptally.reference.NameClass;
+import workuptally.reference.substances.NameClass;
 
 /** Tells the class of an unlisted material by the words in its name; a caution, no identity. */
 final class ClassWords {

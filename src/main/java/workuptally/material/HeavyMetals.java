@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Formula;
-import workuptally.reference.Metal;
+import workuptally.reference.substances.Metal;
 
 /** Finds heavy metals by element: in a formula, in the words of a name, or in the symbol with which a written formula begins. */
 final class HeavyMetals {

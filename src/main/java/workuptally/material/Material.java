@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import workuptally.reference.Cited;
-import workuptally.reference.DryingAgent;
-import workuptally.reference.Hazard;
-import workuptally.reference.Liquid;
-import workuptally.reference.Oxidant;
-import workuptally.reference.Solute;
-import workuptally.reference.Solvent;
-import workuptally.reference.SolventShare;
-import workuptally.reference.Wash;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.Oxidant;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.substances.SolventShare;
+import workuptally.reference.tables.Cited;
 
 /**
  * What a written name means.

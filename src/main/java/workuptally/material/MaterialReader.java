@@ -9,7 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.reference.Reference;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
 
 /**
  * Reads what people write for a material: {@code 2.5 M n-BuLi in hexanes}, {@code ges. NaHCO3}, {@code hexane/EtOAc 4:1}, {@code Pd/C},

@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import workuptally.chemistry.Formula;
 import workuptally.material.PartMaker.Around;
 import workuptally.material.Strength.Kind;
-import workuptally.reference.NameWord;
 import workuptally.reference.Reference;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.NameWord;
 
 /** Reads one written name into its parts. */
 final class NameReading {

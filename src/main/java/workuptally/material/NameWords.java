@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import workuptally.reference.NameWord;
+import workuptally.reference.substances.NameWord;
 
 /** The words that stand around names, found by phrase; German endings may follow any of them. */
 final class NameWords {

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import workuptally.reference.Names;
+import workuptally.reference.tables.Names;
 
 /**
  * Listed names a few letters away from one that no table has. Figures must agree: 1,2-dichloroethane is no slip of 1,1-dichloroethane. Where

@@ -6,11 +6,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.Formula;
 import workuptally.material.Strength.Kind;
-import workuptally.reference.Cited;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.Reactivity.Membership;
-import workuptally.reference.Solute;
-import workuptally.reference.Wash;
+import workuptally.reference.hazards.Reactivity.Membership;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.tables.Cited;
 
 /**
  * One part of a material: what is dissolved, its solvent, or one of the solvents of a mixture.

@@ -8,15 +8,15 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.chemistry.Formula;
 import workuptally.material.Strength.Kind;
-import workuptally.reference.Hazard;
-import workuptally.reference.NameClass;
-import workuptally.reference.Reactivity;
-import workuptally.reference.Reactivity.Membership;
 import workuptally.reference.Reference;
-import workuptally.reference.Solute;
-import workuptally.reference.Solutions;
-import workuptally.reference.Solvent;
-import workuptally.reference.Wash;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Solutions;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.NameClass;
+import workuptally.reference.substances.Solvent;
 
 /** Makes the parts of a material: what the tables say about a substance at the strength and in the form that is written. */
 final class PartMaker {

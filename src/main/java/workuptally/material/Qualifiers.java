@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import workuptally.material.Strength.Kind;
-import workuptally.reference.NameWord;
+import workuptally.reference.substances.NameWord;
 
 /** Takes off a name, word by word from both ends, what stands around it, and keeps what it says; used once for a text. */
 final class Qualifiers {

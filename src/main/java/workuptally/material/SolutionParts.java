@@ -8,8 +8,8 @@ import workuptally.chemistry.Formula;
 import workuptally.material.PartMaker.Around;
 import workuptally.material.Strength.Kind;
 import workuptally.reference.Reference;
-import workuptally.reference.Solvent.Miscibility;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.Solvent.Miscibility;
 
 /** Puts together the parts of a solution or of one liquid in another: what is dissolved, at which strength, and what it is dissolved in. */
 final class SolutionParts {

@@ -3,14 +3,14 @@ package workuptally.material;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import workuptally.reference.Cited;
-import workuptally.reference.DryingAgent;
-import workuptally.reference.Hazard;
-import workuptally.reference.Liquid;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.Oxidant;
-import workuptally.reference.Solute;
-import workuptally.reference.Solvent;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Oxidant;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Cited;
 
 /**
  * One listed substance: the rows of all tables that are about it.

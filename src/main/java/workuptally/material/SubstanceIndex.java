@@ -14,10 +14,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
-import workuptally.reference.Names;
 import workuptally.reference.Reference;
-import workuptally.reference.Solute;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.tables.Names;
 
 /**
  * Names of all tables with the substance each of them means. A name that several substances share is told apart by letter case and

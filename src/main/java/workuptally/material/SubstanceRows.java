@@ -12,15 +12,15 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import workuptally.chemistry.Formula;
-import workuptally.reference.DryingAgent;
-import workuptally.reference.Hazard;
-import workuptally.reference.Liquid;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.Names;
-import workuptally.reference.Oxidant;
 import workuptally.reference.Reference;
-import workuptally.reference.Solute;
-import workuptally.reference.Solvent;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Oxidant;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Names;
 
 /** Brings the rows of all tables that are about one substance together: by the links of the materials, else by name, else by alias. */
 final class SubstanceRows {

@@ -1,10 +1,47 @@
 package workuptally.reference;
 
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import workuptally.reference.bench.BenchRule;
+import workuptally.reference.bench.BenchTables;
+import workuptally.reference.bench.Glassware;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.hazards.ConcentrationLimit;
+import workuptally.reference.hazards.FlashPoint;
+import workuptally.reference.hazards.HStatement;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.hazards.HazardTables;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.solutions.AqueousDensity;
+import workuptally.reference.solutions.PartitionRow;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Solutions;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.AddedForm;
+import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.ClassBehaviour;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Metal;
+import workuptally.reference.substances.NameClass;
+import workuptally.reference.substances.NameWord;
+import workuptally.reference.substances.Oxidant;
+import workuptally.reference.substances.SaltForm;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.substances.SubstanceTables;
+import workuptally.reference.tables.Bibliography;
+import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.KnownTable;
+import workuptally.reference.tables.NamedTable;
+import workuptally.reference.tables.ReferenceTable;
+import workuptally.reference.tables.Source;
+import workuptally.reference.tables.TableFile;
+import workuptally.reference.tables.TableFiles;
+import workuptally.reference.waste.RegulatoryLimit;
+import workuptally.reference.waste.WasteStreams;
 
 /**
  * All reference tables, loaded and checked once; immutable. What a written name means is not asked here: that is read in one place, and
@@ -14,77 +51,25 @@ public final class Reference {
     private final Map<KnownTable, TableFile> files;
     private final boolean packed;
     private final NamedTable<Source> sources;
-    private final List<AtomicWeight> atomicWeights;
-    private final List<Solvent> solvents;
-    private final List<Liquid> liquids;
-    private final List<NameWord> nameWords;
-    private final List<NameClass> nameClasses;
-    private final NamedTable<AqueousDensity> aqueousDensities;
-    private final NamedTable<Solute> solutes;
-    private final List<Wash> washes;
-    private final List<DryingAgent> dryingAgents;
-    private final List<Oxidant> oxidants;
-    private final List<Hazard> hazards;
-    private final NamedTable<ConcentrationLimit> concentrationLimits;
-    private final NamedTable<FlashPoint> flashPoints;
-    private final NamedTable<HStatement> hStatements;
-    private final List<MaterialRow> materials;
-    private final Reactivity reactivity;
-    private final List<Glassware> glassware;
-    private final Map<Threshold, BenchRule> benchRules;
-    private final List<Metal> metals;
-    private final NamedTable<ClassBehaviour> classBehaviours;
-    private final List<SaltForm> saltForms;
-    private final List<AddedForm> addedForms;
+    private final SubstanceTables substances;
+    private final Solutions solutions;
+    private final NamedTable<PartitionRow> partition;
+    private final HazardTables hazards;
+    private final BenchTables bench;
     private final WasteStreams streams;
     private final List<RegulatoryLimit> regulatoryLimits;
-    private final NamedTable<PartitionRow> partition;
-
-    private final Solutions solutions;
 
     private Reference(Map<KnownTable, TableFile> files, boolean packed) throws IllegalReferenceException {
         this.files = files;
         this.packed = packed;
         sources = Bibliography.of(files);
-        atomicWeights = files.get(KnownTable.ATOMIC_WEIGHTS).each(AtomicWeight::of);
-        solvents = files.get(KnownTable.SOLVENTS).each(Solvent::of);
-        liquids = files.get(KnownTable.LIQUIDS).each(Liquid::of);
-        nameWords = files.get(KnownTable.NAME_WORDS).each(NameWord::of);
-        nameClasses = files.get(KnownTable.NAME_CLASSES).each(NameClass::of);
-        aqueousDensities = NamedTable.spelledFreely(AqueousDensity.ofAll(files.get(KnownTable.AQUEOUS_DENSITIES)))
-                .by(AqueousDensity::formula)
-                .by(AqueousDensity::solute);
-        solutes = NamedTable.spelledFreely(files.get(KnownTable.SOLUTES).each(Solute::of))
-                .by(Solute::formula)
-                .by(Solute::name)
-                .byEach(Solute::aliases);
-        nameDensitiesAsSolutes();
-        washes = files.get(KnownTable.WASHES).each(Wash::of);
-        dryingAgents = files.get(KnownTable.DRYING_AGENTS).each(DryingAgent::of);
-        oxidants = files.get(KnownTable.OXIDANTS).each(Oxidant::of);
-        hazards = files.get(KnownTable.HAZARDS).each(Hazard::of);
-        concentrationLimits = NamedTable.keyed(
-                files.get(KnownTable.CONCENTRATION_LIMITS).each(ConcentrationLimit::of), ConcentrationLimit::hazard);
-        flashPoints = NamedTable.keyed(FlashPoint.byStrength(files.get(KnownTable.FLASH_POINTS)), FlashPoint::hazard);
-        hStatements = NamedTable.keyed(files.get(KnownTable.H_STATEMENTS).each(HStatement::of), HStatement::code);
-        materials = files.get(KnownTable.MATERIALS).each(MaterialRow::of);
-        reactivity = new Reactivity(
-                files.get(KnownTable.REACTIVITY_GROUPS).each(ReactivityGroup::of),
-                files.get(KnownTable.REACTIVITY_PAIRS).each(ReactivityPair::of),
-                files.get(KnownTable.REACTIVITY_STRENGTHS).each(ReactivityStrength::of));
-        glassware = files.get(KnownTable.GLASSWARE).each(Glassware::of);
-        benchRules = thresholds(files.get(KnownTable.BENCH_RULES).each(BenchRule::of));
-        metals = files.get(KnownTable.METALS).each(Metal::of);
-        classBehaviours = NamedTable.keyed(
-                files.get(KnownTable.CLASS_BEHAVIOURS).each(ClassBehaviour::of), ClassBehaviour::materialClass);
-        saltForms = files.get(KnownTable.SALT_FORMS).each(SaltForm::of);
-        addedForms = files.get(KnownTable.FORM_DIFFERENCES).each(AddedForm::of);
+        substances = SubstanceTables.of(files);
+        solutions = Solutions.of(files);
+        partition = PartitionRow.all(files);
+        hazards = HazardTables.of(files);
+        bench = BenchTables.of(files);
         streams = WasteStreams.of(files);
-        regulatoryLimits = files.get(KnownTable.REGULATORY_LIMITS).each(RegulatoryLimit::of);
-        partition = NamedTable.spelledFreely(files.get(KnownTable.PARTITION).each(PartitionRow::of))
-                .by(PartitionRow::compound)
-                .by(PartitionRow::cas);
-        solutions = new Solutions(washes, solutes, aqueousDensities);
+        regulatoryLimits = RegulatoryLimit.all(files);
     }
 
     /**
@@ -124,22 +109,6 @@ public final class Reference {
         return packed;
     }
 
-    private static Map<Threshold, BenchRule> thresholds(List<BenchRule> rows) {
-        Map<Threshold, BenchRule> rules = new EnumMap<>(Threshold.class);
-        rows.forEach(row -> Threshold.ofKey(row.key()).ifPresent(threshold -> rules.put(threshold, row)));
-        return rules;
-    }
-
-    /** A density table goes by every name of its solute. */
-    private void nameDensitiesAsSolutes() {
-        for (Solute solute : solutes) {
-            aqueousDensities.find(solute.name()).ifPresent(table -> {
-                aqueousDensities.add(solute.formula(), table);
-                solute.aliases().forEach(alias -> aqueousDensities.add(alias, table));
-            });
-        }
-    }
-
     /** Every table as text, for showing; in a fixed order. */
     public List<ReferenceTable> tables() {
         return files.values().stream().map(TableFile::asText).toList();
@@ -157,32 +126,32 @@ public final class Reference {
 
     /** All atomic weights, in order of atomic number. */
     public List<AtomicWeight> atomicWeights() {
-        return atomicWeights;
+        return substances.atomicWeights();
     }
 
     /** All solvents. */
     public List<Solvent> solvents() {
-        return solvents;
+        return substances.solvents();
     }
 
     /** All liquid reagents and products. */
     public List<Liquid> liquids() {
-        return liquids;
+        return substances.liquids();
     }
 
     /** The words that stand around names of materials. */
     public List<NameWord> nameWords() {
-        return nameWords;
+        return substances.nameWords();
     }
 
     /** The words in a name that tell a class. */
     public List<NameClass> nameClasses() {
-        return nameClasses;
+        return substances.nameClasses();
     }
 
     /** All metals that are collected apart. */
     public List<Metal> metals() {
-        return metals;
+        return substances.metals();
     }
 
     /** Solutions in water at any strength that the tables know. */
@@ -192,92 +161,92 @@ public final class Reference {
 
     /** All density tables, by any name or formula of their solute. */
     public NamedTable<AqueousDensity> aqueousDensities() {
-        return aqueousDensities;
+        return solutions.densities();
     }
 
     /** All solutes, by name, alias or formula. */
     public NamedTable<Solute> solutes() {
-        return solutes;
+        return solutions.solutes();
     }
 
     /** All named washes. */
     public List<Wash> washes() {
-        return washes;
+        return solutions.washes();
     }
 
     /** All oxidants. */
     public List<Oxidant> oxidants() {
-        return oxidants;
+        return substances.oxidants();
     }
 
     /** All drying agents. */
     public List<DryingAgent> dryingAgents() {
-        return dryingAgents;
+        return substances.dryingAgents();
     }
 
     /** Strengths at which solutions of a material carry its statements, by the key of its hazards. */
     public NamedTable<ConcentrationLimit> concentrationLimits() {
-        return concentrationLimits;
+        return hazards.concentrationLimits();
     }
 
     /** Flash points of the mixtures of a solvent with water, in order of strength, by the key of its hazards. */
     public NamedTable<FlashPoint> flashPoints() {
-        return flashPoints;
+        return hazards.flashPoints();
     }
 
     /** All materials with hazards listed. */
     public List<Hazard> hazards() {
-        return hazards;
+        return hazards.hazards();
     }
 
     /** All hazard statements, by their code, for example {@code H225}. */
     public NamedTable<HStatement> hStatements() {
-        return hStatements;
+        return hazards.hStatements();
     }
 
     /** All materials. */
     public List<MaterialRow> materials() {
-        return materials;
+        return substances.materials();
     }
 
     /** Classes of materials and what happens where they meet. */
     public Reactivity reactivity() {
-        return reactivity;
+        return hazards.reactivity();
     }
 
     /** The glassware table. */
     public List<Glassware> glassware() {
-        return glassware;
+        return bench.glassware();
     }
 
     /** A figure of the bench, in the unit of its row. */
     public double value(Threshold threshold) {
-        return benchRules.get(threshold).value();
+        return bench.rules().get(threshold).value();
     }
 
     /** The row of a figure of the bench. */
     public BenchRule benchRule(Threshold threshold) {
-        return benchRules.get(threshold);
+        return bench.rules().get(threshold);
     }
 
     /** Every figure of the bench, in the order in which the program names them. */
     public List<BenchRule> benchRules() {
-        return List.copyOf(benchRules.values());
+        return List.copyOf(bench.rules().values());
     }
 
     /** What becomes of materials in a workup, by their class. */
     public NamedTable<ClassBehaviour> classBehaviours() {
-        return classBehaviours;
+        return substances.classBehaviours();
     }
 
     /** What forms of a substance hold beyond one another, in order of the table. */
     public List<AddedForm> addedForms() {
-        return addedForms;
+        return substances.addedForms();
     }
 
     /** The form that a name or note speaks of, the first of the table. */
     public Optional<SaltForm> saltForm(String text) {
-        return saltForms.stream().filter(form -> form.isIn(text)).findFirst();
+        return substances.saltForms().stream().filter(form -> form.isIn(text)).findFirst();
     }
 
     /** Waste streams, and what decides which one a layer or a container belongs to. */

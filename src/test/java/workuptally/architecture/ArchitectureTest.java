@@ -2,6 +2,7 @@ package workuptally.architecture;
 
 import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -183,6 +184,70 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cells", "sources", "headings", "tables", "lists", "book")
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers("schema", "cells", "sources", "headings", "tables", "lists", "book");
+
+    /** Rooms of the reference tables, from cells to all of them together. */
+    @ArchTest
+    static final ArchRule referenceRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(REFERENCE)
+            .layer("tables")
+            .definedBy("workuptally.reference.tables")
+            .layer("substances")
+            .definedBy("workuptally.reference.substances")
+            .layer("hazards")
+            .definedBy("workuptally.reference.hazards")
+            .layer("solutions")
+            .definedBy("workuptally.reference.solutions")
+            .layer("waste")
+            .definedBy("workuptally.reference.waste")
+            .layer("bench")
+            .definedBy("workuptally.reference.bench")
+            .layer("all")
+            .definedBy("workuptally.reference")
+            .ensureAllClassesAreContainedInArchitectureIgnoring(resideOutsideOfPackage(REFERENCE))
+            .whereLayer("all")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("hazards")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("solutions")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("waste")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("bench")
+            .mayOnlyBeAccessedByLayers("all")
+            .whereLayer("substances")
+            .mayOnlyBeAccessedByLayers("hazards", "all");
+
+    /** Rooms of what the reports say, from words to whole tables. */
+    @ArchTest
+    static final ArchRule viewRoomsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage(VIEW)
+            .layer("wording")
+            .definedBy("workuptally.report.view.wording")
+            .layer("tables")
+            .definedBy("workuptally.report.view.tables")
+            .layer("lines")
+            .definedBy("workuptally.report.view.lines")
+            .layer("labels")
+            .definedBy("workuptally.report.view.labels")
+            .layer("firstpage")
+            .definedBy("workuptally.report.view.firstpage")
+            .layer("sheets")
+            .definedBy("workuptally.report.view.sheets")
+            .layer("ledgers")
+            .definedBy("workuptally.report.view.ledgers")
+            .ensureAllClassesAreContainedInArchitectureIgnoring(resideOutsideOfPackage(VIEW))
+            .whereLayer("ledgers")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("labels")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("sheets")
+            .mayOnlyBeAccessedByLayers("ledgers")
+            .whereLayer("firstpage")
+            .mayOnlyBeAccessedByLayers("sheets")
+            .whereLayer("lines")
+            .mayOnlyBeAccessedByLayers("firstpage", "ledgers")
+            .whereLayer("tables")
+            .mayOnlyBeAccessedByLayers("sheets", "ledgers");
 
     /** What sets type and tables on a page knows nothing of what it prints, but for the words and marks of a locale. */
     @ArchTest

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import workuptally.reference.Cited;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.tables.Cited;
 
 /** What the reference tables hold is read by code beside the loader; where a figure comes from is for people. Part of {@link ArchitectureTest}. */
 final class EveryFigureIsRead {

@@ -20,7 +20,7 @@ import workuptally.model.Limit;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** What a book gave for the row of an entry, and whether that is the right reading. */
 final class BenchReading {

@@ -103,7 +103,7 @@ class CsvBookTest {
         write("layers.csv", "Run,Layer,,pH\nR1,A1,12.5,7\n", StandardCharsets.UTF_8);
         Book book = read();
         assertEquals(List.of("heading-near-miss"), codes(book));
-        assertTrue(workuptally.report.view.Wording.POINT
+        assertTrue(workuptally.report.view.wording.Wording.POINT
                 .of(book.findings().get(0).seen())
                 .contains("column C"));
     }

@@ -17,7 +17,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Layer;
 import workuptally.model.Limit;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Entries that can be read but need a second look, and rows that say the same twice. */
 class JudgedEntriesTest {

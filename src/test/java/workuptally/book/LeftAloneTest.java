@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** What is not read is named: near misses as a check, a chemist's own columns and sheets by their names, formulas without a result once a book. */
 class LeftAloneTest {

@@ -14,7 +14,7 @@ import workuptally.material.Material;
 import workuptally.material.MaterialReader;
 import workuptally.material.State;
 import workuptally.material.Strength;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
 
 /** Names and formulas of {@code bench-entries.csv}: two spellings of one material mean the same parts; what is refused there is never used. */
 class NamesOfEntriesTest {

@@ -28,7 +28,7 @@ import workuptally.model.Finding;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** A line through an entry takes it out, as on paper; the forms are those of ISO/IEC 29500-1, 18.4.10 (strike), 18.8.22 (font), 18.8.45 (xf). */
 @Tag("slow")

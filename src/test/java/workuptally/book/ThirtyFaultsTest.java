@@ -22,7 +22,7 @@ import workuptally.model.Layer;
 import workuptally.model.Limit;
 import workuptally.model.Place;
 import workuptally.model.Run;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** A book with thirty planted faults, as CSV and as workbook: each is found at its cell, and the sound runs come through whole. */
 class ThirtyFaultsTest {

@@ -26,7 +26,7 @@ import workuptally.book.files.UnreadableBookException;
 import workuptally.model.Book;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** One damaged or foreign file of each kind: each is refused with one sentence that says what to do. */
 class UnreadableBookTest {

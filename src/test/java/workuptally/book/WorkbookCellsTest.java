@@ -17,7 +17,7 @@ import workuptally.model.Book;
 import workuptally.model.Field;
 import workuptally.model.Finding;
 import workuptally.model.Layer;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Cells as different programs store them; the forms are those of ISO/IEC 29500-1, 18.3.1. */
 class WorkbookCellsTest {

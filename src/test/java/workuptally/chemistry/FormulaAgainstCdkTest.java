@@ -18,7 +18,7 @@ import org.openscience.cdk.silent.SilentChemObjectBuilder;
 import org.openscience.cdk.tools.manipulator.MolecularFormulaManipulator;
 import workuptally.published.ReferenceWeights;
 import workuptally.reference.Reference;
-import workuptally.reference.ReferenceTable;
+import workuptally.reference.tables.ReferenceTable;
 
 /** Molar masses against the Chemistry Development Kit (cdk-formula), which carries its own atomic weights. */
 class FormulaAgainstCdkTest {

@@ -26,7 +26,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Severity;
 import workuptally.model.Transfer;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.containers.ContainerState;
 import workuptally.tally.waste.SolventUse;
 

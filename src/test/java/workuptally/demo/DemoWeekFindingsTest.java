@@ -19,7 +19,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** The invented demo week raises the stops that its authors planted, and no other. */
 class DemoWeekFindingsTest {

@@ -21,7 +21,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Route;
 import workuptally.tally.bench.Reextraction;

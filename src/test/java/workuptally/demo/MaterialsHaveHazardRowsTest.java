@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import workuptally.material.MaterialReader;
 import workuptally.material.Substance;
 import workuptally.reference.Reference;
-import workuptally.reference.Solvent;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.Solvent;
 
 /** A material without a row has no hazard words on a label, which a reader could take for no hazard. */
 class MaterialsHaveHazardRowsTest {

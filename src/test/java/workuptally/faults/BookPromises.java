@@ -17,7 +17,7 @@ import workuptally.model.Finding;
 import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** What the program promises of any book, however damaged; the first promise that is broken is told in words. */
 final class BookPromises {

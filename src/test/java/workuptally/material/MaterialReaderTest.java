@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.chemistry.Formula;
 import workuptally.reference.Reference;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
 
 /** Mistakes that a name must make impossible, each with what it would cost; readings are common practice of the trade. */
 class MaterialReaderTest {

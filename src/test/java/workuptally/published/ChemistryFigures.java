@@ -20,8 +20,8 @@ import workuptally.measure.ToleranceFactor;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.reference.Reference;
-import workuptally.reference.Solvent;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 

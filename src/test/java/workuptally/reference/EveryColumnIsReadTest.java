@@ -20,6 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Cells;
+import workuptally.reference.tables.IllegalReferenceException;
+import workuptally.reference.tables.ReferenceTable;
 
 /**
  * Each column of each table changes what the program holds when a laboratory overrides it: a cell of one row is replaced by the cell that

@@ -19,6 +19,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.material.Material;
 import workuptally.material.MaterialReader;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.ReactivityPair;
+import workuptally.reference.solutions.PartitionRow;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.IllegalReferenceException;
 
 class ReferenceTest {
     private static final MaterialReader NAMES = MaterialReader.packed();

@@ -21,6 +21,23 @@ import workuptally.chemistry.AtomicWeights;
 import workuptally.chemistry.Formula;
 import workuptally.material.MaterialReader;
 import workuptally.published.ReferenceWeights;
+import workuptally.reference.hazards.Hazard;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.ReactivityGroup;
+import workuptally.reference.hazards.ReactivityPair;
+import workuptally.reference.solutions.AqueousDensity;
+import workuptally.reference.solutions.PartitionRow;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.AtomicWeight;
+import workuptally.reference.substances.DryingAgent;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.KnownTable;
+import workuptally.reference.tables.Names;
+import workuptally.reference.tables.ReferenceTable;
 
 class TablesTest {
     private static final MaterialReader NAMES = MaterialReader.packed();

@@ -20,7 +20,7 @@ import workuptally.reference.Reference;
 import workuptally.report.json.JsonReport;
 import workuptally.report.pdf.PdfReport;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.report.workbook.AnnotatedWorkbook;
 
 /**

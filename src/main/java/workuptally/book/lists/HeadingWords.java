@@ -1,9 +1,5 @@
 package workuptally.book.lists;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,18 +10,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import workuptally.book.headings.OwnHeadingUnit;
 import workuptally.book.words.Quantity;
+import workuptally.book.words.WordRow;
 
 /**
  * Understands headings of lists in English, German and French by the words of {@code heading-words.csv}. A heading is understood only where
  * each of its words is; one whose words have several meanings has several senses.
  */
 final class HeadingWords {
-    private static final String WORDS = "/workuptally/book/heading-words.csv";
     private static final int MOST_WORDS_OF_A_PHRASE = 4;
 
     /** Words that say nothing of their own. */
@@ -47,27 +40,15 @@ final class HeadingWords {
 
     /** The words that come with the program. */
     HeadingWords() {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (InputStream in = HeadingWords.class.getResourceAsStream(WORDS);
-                CSVParser rows = CSVParser.parse(in, StandardCharsets.UTF_8, format)) {
-            for (CSVRecord row : rows) {
-                String[] meaning = row.get("meaning").split("\\.", 2);
-                for (String language : List.of("english", "german", "french")) {
-                    for (String word : row.get(language).split(";")) {
-                        meanings.computeIfAbsent(
-                                        String.join(" ", tokens(word)).toLowerCase(Locale.ROOT),
-                                        w -> new LinkedHashSet<>())
-                                .add(new Meaning(meaning[0], meaning[1]));
-                    }
+        for (WordRow row : WordRow.all("heading-words.csv")) {
+            String[] meaning = row.cell("meaning").split("\\.", 2);
+            for (String language : List.of("english", "german", "french")) {
+                for (String word : row.words(language)) {
+                    meanings.computeIfAbsent(
+                                    String.join(" ", tokens(word)).toLowerCase(Locale.ROOT), w -> new LinkedHashSet<>())
+                            .add(new Meaning(meaning[0], meaning[1]));
                 }
             }
-        } catch (IOException damaged) {
-            throw new UncheckedIOException(damaged);
         }
     }
 

@@ -1,9 +1,6 @@
 package workuptally.book.words;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -14,9 +11,6 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import workuptally.model.Assay;
 import workuptally.model.Charge;
 import workuptally.model.Layer;
@@ -31,8 +25,6 @@ import workuptally.model.Transfer;
  * {@code choice-words.csv}.
  */
 final class ChoiceSynonyms {
-    private static final String WORDS = "/workuptally/book/choice-words.csv";
-
     /** The choices by their names in the file. */
     private static final Map<String, Class<? extends Enum<?>>> CHOICES = Map.ofEntries(
             Map.entry("operation", Step.Operation.class),
@@ -61,7 +53,7 @@ final class ChoiceSynonyms {
      * @param spelling brings words to the form in which they are compared
      */
     ChoiceSynonyms(UnaryOperator<String> spelling) {
-        this(spelling, ChoiceSynonyms.class.getResourceAsStream(WORDS));
+        this(spelling, WordRow.all("choice-words.csv"));
     }
 
     /**
@@ -72,22 +64,13 @@ final class ChoiceSynonyms {
      * @throws IllegalArgumentException if it names a choice or a value that is none, or gives a word two meanings in one choice
      */
     ChoiceSynonyms(UnaryOperator<String> spelling, InputStream file) {
+        this(spelling, WordRow.all(file));
+    }
+
+    private ChoiceSynonyms(UnaryOperator<String> spelling, List<WordRow> rows) {
         this.spelling = spelling;
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (file;
-                CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
-            for (CSVRecord row : rows) {
-                add(
-                        value(row.get("choice"), row.get("value")),
-                        List.of(row.get("words").split(";")));
-            }
-        } catch (IOException damaged) {
-            throw new UncheckedIOException(damaged);
+        for (WordRow row : rows) {
+            add(value(row.cell("choice"), row.cell("value")), row.words("words"));
         }
     }
 

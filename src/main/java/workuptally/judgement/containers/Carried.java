@@ -1,6 +1,6 @@
 package workuptally.judgement.containers;
 
-import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.hazards.Reactivity.Membership;
 
 /**
  * A material in a container or in what is proposed for it.

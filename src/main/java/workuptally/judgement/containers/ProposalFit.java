@@ -2,8 +2,8 @@ package workuptally.judgement.containers;
 
 import java.util.List;
 import java.util.Optional;
-import workuptally.reference.ReactivityPair;
-import workuptally.reference.ReactivityPair.InWorkup;
+import workuptally.reference.hazards.ReactivityPair;
+import workuptally.reference.hazards.ReactivityPair.InWorkup;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerState;
 

@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
-import workuptally.reference.RegulatoryLimit;
-import workuptally.reference.Solvent;
-import workuptally.reference.Source;
-import workuptally.reference.WasteStream;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.tables.Source;
+import workuptally.reference.waste.RegulatoryLimit;
+import workuptally.reference.waste.WasteStream;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerState;
 

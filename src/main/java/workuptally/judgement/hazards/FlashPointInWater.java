@@ -2,7 +2,7 @@ package workuptally.judgement.hazards;
 
 import java.util.List;
 import java.util.Optional;
-import workuptally.reference.FlashPoint;
+import workuptally.reference.hazards.FlashPoint;
 
 /**
  * What a mixture of water with one or more solvents is to be called by its flash point.

@@ -1,7 +1,7 @@
 package workuptally.judgement.hazards;
 
 import java.util.List;
-import workuptally.reference.FlashPoint;
+import workuptally.reference.hazards.FlashPoint;
 
 /**
  * A caution about a material or an operation of a run. It always defers to the safety data sheet and the local rules.

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.reference.FlashPoint;
+import workuptally.reference.hazards.FlashPoint;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.Materials;
 

@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Material;
 import workuptally.model.Field.Entered;
-import workuptally.reference.ConcentrationLimit;
-import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
+import workuptally.reference.hazards.ConcentrationLimit;
+import workuptally.reference.hazards.Hazard;
 import workuptally.tally.amounts.Substances;
 
 /**

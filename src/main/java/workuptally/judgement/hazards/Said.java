@@ -4,8 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import workuptally.reference.HStatement;
 import workuptally.reference.Reference;
+import workuptally.reference.hazards.HStatement;
 
 /** What is said of one portion or container as a whole, each thing once and in the order in which it was found. */
 final class Said {

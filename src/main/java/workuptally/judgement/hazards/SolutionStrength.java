@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Material;
-import workuptally.reference.ConcentrationLimit;
-import workuptally.reference.Hazard;
 import workuptally.reference.Reference;
+import workuptally.reference.hazards.ConcentrationLimit;
+import workuptally.reference.hazards.Hazard;
 
 /**
  * Strength of a solution in water by its name, and the hazard statements that are left at that strength. A strength that is not known, or

@@ -11,7 +11,7 @@ import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.Solvent;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.Substances;
 
 /**

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import workuptally.model.Layer;
-import workuptally.reference.Reactivity;
-import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
 import workuptally.tally.balance.Pooling;
 import workuptally.tally.layers.LayerTally;
 

@@ -14,11 +14,11 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import workuptally.judgement.Review;
 import workuptally.judgement.period.PeriodReview;
-import workuptally.report.view.Cell;
-import workuptally.report.view.Column;
-import workuptally.report.view.Ledgers;
-import workuptally.report.view.PeriodLedgers;
-import workuptally.report.view.TableView;
+import workuptally.report.view.ledgers.Ledgers;
+import workuptally.report.view.ledgers.PeriodLedgers;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.Column;
+import workuptally.report.view.tables.TableView;
 
 /**
  * Writes ledgers as CSV: UTF-8, line feeds, units in the headings, a decimal point, numbers unrounded, empty where nothing is known.

@@ -2,7 +2,7 @@ package workuptally.report.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Theory;
 import workuptally.tally.balance.Route;

@@ -3,7 +3,7 @@ package workuptally.report.json;
 import java.util.List;
 import workuptally.model.Finding;
 import workuptally.model.Place;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Findings and places. */
 final class FindingJson {

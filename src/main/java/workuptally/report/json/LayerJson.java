@@ -4,7 +4,7 @@ import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Layer;
 import workuptally.model.Product;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Route;
 import workuptally.tally.bench.Reextraction;

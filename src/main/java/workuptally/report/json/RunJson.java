@@ -8,7 +8,7 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.LayerShares;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;

@@ -9,7 +9,7 @@ import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.pictures.ClosureBar;
 import workuptally.report.pdf.pictures.ClosureRow;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.MassBalance;
 import workuptally.tally.balance.Route;

@@ -20,7 +20,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
-import workuptally.report.view.RunFindings;
+import workuptally.report.view.lines.RunFindings;
 
 /** What the figures rest on, on a page: what concerns no single run, settings, equations, files. The workbook and the JSON have every row. */
 final class BasisSummary {

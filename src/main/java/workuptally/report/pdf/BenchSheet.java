@@ -18,8 +18,8 @@ import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
 import workuptally.report.pdf.pictures.LayerMaps;
-import workuptally.report.view.LabelText;
-import workuptally.report.view.PlannedLabels;
+import workuptally.report.view.labels.LabelText;
+import workuptally.report.view.labels.PlannedLabels;
 import workuptally.tally.bench.Plan;
 
 /**

@@ -24,11 +24,11 @@ import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.RecoveryStrip;
 import workuptally.report.pdf.pictures.TopFigures;
-import workuptally.report.view.LayerBoard;
-import workuptally.report.view.NextMeasurement;
-import workuptally.report.view.Recovery;
-import workuptally.report.view.TopFigure;
-import workuptally.report.view.UrgentAction;
+import workuptally.report.view.firstpage.LayerBoard;
+import workuptally.report.view.firstpage.NextMeasurement;
+import workuptally.report.view.firstpage.TopFigure;
+import workuptally.report.view.firstpage.UrgentAction;
+import workuptally.report.view.lines.Recovery;
 
 /** Page one: four figures, what to do first, what to measure next, the kept layers, what was recovered, signatures. */
 final class FirstPage {
@@ -167,15 +167,17 @@ final class FirstPage {
     }
 
     private void measurements(List<Block> blocks) {
-        List<NextMeasurement> next = NextMeasurement.of(review, look.wording(), MEASUREMENTS);
+        List<NextMeasurement> next = NextMeasurement.of(review, look.wording());
         if (next.isEmpty()) {
             return;
         }
         blocks.add(look.heading("What to measure next"));
         List<List<TableCell>> rows = new ArrayList<>();
-        for (NextMeasurement one : next) {
+        for (NextMeasurement one : next.subList(0, Math.min(MEASUREMENTS, next.size()))) {
             rows.add(List.of(places.link(one.run()), TableCell.of(one.test()), TableCell.of(one.settles())));
         }
+        NextMeasurement.left(next, MEASUREMENTS)
+                .ifPresent(left -> rows.add(List.of(TableCell.of(""), TableCell.of(left), TableCell.of(""))));
         blocks.add(new TaggedTable(
                 look,
                 List.of(TableColumn.word("Run"), TableColumn.text("Measurement"), TableColumn.text("What it settles")),

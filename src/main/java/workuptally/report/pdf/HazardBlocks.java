@@ -11,7 +11,7 @@ import workuptally.report.pdf.layout.Block;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.pictures.HazardColumns;
-import workuptally.report.view.RunNames;
+import workuptally.report.view.wording.RunNames;
 
 /** Hazard notes, never without the sentence that defers to those who know better. Sources stand with the basis. */
 final class HazardBlocks {

@@ -12,7 +12,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.LabelText;
+import workuptally.report.view.labels.LabelText;
 
 /** Labels to cut out for every kept layer and every container of a book, with the hazards of what each holds. */
 public final class LabelReport {

@@ -6,7 +6,7 @@ import workuptally.report.pdf.layout.Heading;
 import workuptally.report.pdf.layout.LabelPages;
 import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.LabelText;
+import workuptally.report.view.labels.LabelText;
 
 /** Sheets of labels, of portions that planned runs will give or of what is kept. */
 final class LabelSheet {

@@ -19,7 +19,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 

@@ -10,7 +10,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.bench.Contact;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.bench.StepReaction;

@@ -10,7 +10,7 @@ import workuptally.model.Field;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.report.pdf.layout.Look;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;

@@ -27,9 +27,9 @@ import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ContainerBoard;
-import workuptally.report.view.ContainerLine;
-import workuptally.report.view.HazardClass;
-import workuptally.report.view.ProposalLine;
+import workuptally.report.view.lines.ContainerLine;
+import workuptally.report.view.lines.HazardClass;
+import workuptally.report.view.lines.ProposalLine;
 
 /** The account for safety staff: containers, proposals, streams, solvents, hazards, and a part for each container. */
 public final class SafetyReport {
@@ -88,7 +88,9 @@ public final class SafetyReport {
         StringJoiner counts = new StringJoiner(", ", "Proposed transfers: ", "");
         for (ProposalLine.Group group : ProposalLine.Group.values()) {
             long count = lines.stream().filter(l -> l.group() == group).count();
-            counts.add(count + " " + group.word());
+            if (count > 0) {
+                counts.add(group.counted(count));
+            }
         }
         blocks.add(look.heading(counts.toString()));
         List<List<TableCell>> rows = new ArrayList<>();

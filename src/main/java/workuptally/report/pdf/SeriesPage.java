@@ -17,7 +17,7 @@ import workuptally.report.pdf.layout.TaggedPicture;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.pdf.pictures.ClassStrip;
 import workuptally.report.pdf.pictures.ControlChart;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 
 /** Repeated preparations: the chart of their earlier results with the new ones on it, and a class as a whole. */

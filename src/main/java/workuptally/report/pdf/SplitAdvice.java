@@ -2,7 +2,7 @@ package workuptally.report.pdf;
 
 import workuptally.judgement.RunReview;
 import workuptally.report.pdf.layout.Look;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.bench.ExtractionSplit;
 import workuptally.tally.bench.Plan;
 

@@ -1,6 +1,6 @@
 /**
- * What the reports say, as plain tables: columns with unit and decimals, rows, marks. Workbook and CSV draw them; none computes.
+ * What the reports say: facts selected, rounded and worded once. Workbook, PDF, JSON, CSV and terminal draw them; none computes.
  *
- * <p>Start with {@link workuptally.report.view.TableView}.
+ * <p>Rooms run one way: wording, then tables and lines, then firstpage, sheets, ledgers; labels rest on wording alone.
  */
 package workuptally.report.view;

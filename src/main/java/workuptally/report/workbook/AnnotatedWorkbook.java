@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import workuptally.judgement.Review;
-import workuptally.report.view.ReviewTables;
-import workuptally.report.view.Wording;
+import workuptally.report.view.sheets.ReviewTables;
+import workuptally.report.view.wording.Wording;
 
 /**
  * Writes the user's workbook again with a mark and a comment at each finding, and with result sheets behind the user's sheets.

@@ -25,8 +25,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFVMLDrawing;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import workuptally.model.Finding;
-import workuptally.report.view.TableView;
-import workuptally.report.view.Wording;
+import workuptally.report.view.tables.TableView;
+import workuptally.report.view.wording.Wording;
 
 /**
  * The way of a workbook from input to annotated copy: the package without its cells goes through the spreadsheet library, which adds

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import workuptally.model.Finding;
-import workuptally.report.view.FindingsSection;
-import workuptally.report.view.Wording;
+import workuptally.report.view.sheets.FindingsSection;
+import workuptally.report.view.wording.Wording;
 
 /** Where each finding stands on the sheet of findings, in words. */
 final class FindingLines {

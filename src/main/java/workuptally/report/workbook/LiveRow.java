@@ -4,9 +4,9 @@ import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellReference;
 import workuptally.model.Place;
-import workuptally.report.view.Cell;
-import workuptally.report.view.LiveSheets;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.LiveSheets;
+import workuptally.report.view.tables.TableView;
 
 /** Addresses and values as one row of a result table sees them. */
 final class LiveRow implements LiveSheets {

@@ -4,9 +4,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.util.CellAddress;
 import workuptally.model.Severity;
-import workuptally.report.view.Cell;
-import workuptally.report.view.Column;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.Column;
+import workuptally.report.view.tables.TableView;
 
 /** Looks and links of the cells of result sheets. */
 final class ResultCells {

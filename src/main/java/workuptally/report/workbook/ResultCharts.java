@@ -45,13 +45,13 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
-import workuptally.report.view.Cell;
-import workuptally.report.view.ClosuresSection;
-import workuptally.report.view.SeriesSection;
-import workuptally.report.view.SolventTotalsSection;
-import workuptally.report.view.SummarySection;
-import workuptally.report.view.WasteTotalsSection;
-import workuptally.report.view.YieldsSection;
+import workuptally.report.view.sheets.ClosuresSection;
+import workuptally.report.view.sheets.SeriesSection;
+import workuptally.report.view.sheets.SolventTotalsSection;
+import workuptally.report.view.sheets.SummarySection;
+import workuptally.report.view.sheets.WasteTotalsSection;
+import workuptally.report.view.sheets.YieldsSection;
+import workuptally.report.view.tables.Cell;
 
 /**
  * Native charts below the tables: planned against found yield, product by place, solvents, waste. Colours are those of Okabe and Ito

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Severity;
-import workuptally.report.view.Cell;
-import workuptally.report.view.Column;
-import workuptally.report.view.Live;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.Column;
+import workuptally.report.view.tables.Live;
+import workuptally.report.view.tables.TableView;
 
 /** Writes the rows of one result sheet, and its links behind them. */
 final class ResultRows {

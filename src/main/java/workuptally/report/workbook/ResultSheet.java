@@ -1,6 +1,6 @@
 package workuptally.report.workbook;
 
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.TableView;
 
 /**
  * A table and where it stands in the workbook.

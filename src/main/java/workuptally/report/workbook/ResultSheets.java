@@ -29,8 +29,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTableColumns;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorkbook;
 import workuptally.model.Severity;
-import workuptally.report.view.Column;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Column;
+import workuptally.report.view.tables.TableView;
 
 /**
  * The sheets of the result tables, each a spreadsheet table with named columns, a filter, a frozen heading and print settings. The

@@ -23,9 +23,9 @@ import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import workuptally.report.view.Cell;
-import workuptally.report.view.SeriesSection;
-import workuptally.report.view.TableView;
+import workuptally.report.view.sheets.SeriesSection;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.TableView;
 
 /** A native control chart for each series: its points in order, with mean and limits. Lines differ in dash as well as in colour. */
 final class SeriesCharts {

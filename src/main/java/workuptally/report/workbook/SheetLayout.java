@@ -3,9 +3,9 @@ package workuptally.report.workbook;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import workuptally.report.view.Cell;
-import workuptally.report.view.Column;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.Column;
+import workuptally.report.view.tables.TableView;
 
 /** Widths of the columns of a result sheet, and the heights of rows that follow from them. */
 final class SheetLayout {

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import workuptally.report.view.Cell;
-import workuptally.report.view.TableView;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.TableView;
 
 /**
  * What is kept of a table while its rows pass by for the first time: how many there are, the first ones, and the numbers, to which

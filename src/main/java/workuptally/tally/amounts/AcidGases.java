@@ -7,8 +7,8 @@ import java.util.Set;
 import workuptally.material.Part;
 import workuptally.model.Charge;
 import workuptally.model.Run;
-import workuptally.reference.Reactivity;
-import workuptally.reference.ReactivityPair;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.ReactivityPair;
 
 /**
  * What acid must not meet in the layers of a run: any material that the run used and that gives a toxic or explosive gas with acid, whether

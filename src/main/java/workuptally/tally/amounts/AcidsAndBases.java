@@ -12,11 +12,11 @@ import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.PartitionRow;
-import workuptally.reference.Solute;
-import workuptally.reference.Threshold;
-import workuptally.reference.Wash;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.solutions.PartitionRow;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.MaterialRow;
 
 /**
  * Equivalents of acid and base that charges and washes bring: by the table of solutes, and for weak acids by the character in Products or

@@ -11,19 +11,22 @@ import workuptally.material.Part;
 import workuptally.material.State;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
+import workuptally.measure.Rounding;
 import workuptally.model.Amount;
 import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limits;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 
 /**
  * Charges as amounts of substance: n = m·w/M for what was weighed, V·ρ·w/M for a neat liquid, V·c for a solution, with the titre before
  * the label. Units: m in g, V in mL, ρ in g/mL, M in g/mol, c in mol/L, n in mmol.
  */
 public final class Amounts {
+    private static final Rounding ROUNDING = Rounding.in(Locale.ROOT);
+
     private static final String CHARGES = "Charges";
 
     private final Readings readings;
@@ -274,12 +277,9 @@ public final class Amounts {
                             > substances.value(Threshold.MOLAR_MASS_DIFFERS)) {
                 asTyped = OptionalDouble.of(pure.value() / typed.get().value());
             }
-            equation = String.format(
-                    Locale.ROOT,
-                    "n = m·w/M = %.4g g × %.4g / %.3f g/mol",
-                    massGrams.value(),
-                    assayFraction.value(),
-                    molarMass.getAsDouble());
+            equation = "n = m·w/M = " + ROUNDING.toSignificant(massGrams.value(), 4) + " g × "
+                    + ROUNDING.toSignificant(assayFraction.value(), 4) + " / "
+                    + ROUNDING.toDecimals(molarMass.getAsDouble(), 3) + " g/mol";
         } else if (amount.isEmpty() && isStoichiometric(charge)) {
             omissions.add(
                     "amount of " + charge.material(),

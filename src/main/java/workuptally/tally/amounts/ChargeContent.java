@@ -12,7 +12,7 @@ import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Limit;
 import workuptally.model.Limits;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Wash;
 
 /** What a charge holds: its density and its content by mass, as typed, by the reference data or by its name. */
 final class ChargeContent {

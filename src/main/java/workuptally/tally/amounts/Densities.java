@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.chemistry.Mixture;
-import workuptally.reference.Liquid;
-import workuptally.reference.Solvent;
-import workuptally.reference.SolventShare;
-import workuptally.reference.Threshold;
-import workuptally.reference.Wash;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.Liquid;
+import workuptally.reference.substances.Solvent;
+import workuptally.reference.substances.SolventShare;
 
 /** Densities of named liquids by the reference data, and how they change with temperature; the rows that gave them are remembered. */
 final class Densities {

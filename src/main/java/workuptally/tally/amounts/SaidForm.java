@@ -4,7 +4,7 @@ import java.util.Optional;
 import workuptally.chemistry.Formula;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.reference.Reference;
-import workuptally.reference.SaltForm;
+import workuptally.reference.substances.SaltForm;
 
 /** The salt or hydrate that a name speaks of, held against the formula beside it. */
 public final class SaidForm {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import workuptally.chemistry.Formula;
-import workuptally.reference.Solute;
+import workuptally.reference.solutions.Solute;
 
 /** Tells a listed solute by its composition, where that leaves one substance. */
 final class SoluteCompositions {

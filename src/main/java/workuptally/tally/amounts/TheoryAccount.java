@@ -13,7 +13,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Theory.Limiting;
 import workuptally.tally.amounts.Theory.ProductTheory;
 

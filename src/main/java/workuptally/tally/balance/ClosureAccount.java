@@ -85,7 +85,10 @@ public final class ClosureAccount {
         }
         List<Term> terms = terms(partner, portions.found(), charged.get());
         if (terms.isEmpty()) {
-            omissions.add(what, "no lot or layer has an assay", "assays of lots and layers");
+            // of a run that is still to be made nothing is missing
+            if (run.status() != Run.Status.PLANNED) {
+                omissions.add(what, "no lot or layer has an assay", "assays of lots and layers");
+            }
             return Optional.empty();
         }
         MeasuredValue percent = terms.stream()

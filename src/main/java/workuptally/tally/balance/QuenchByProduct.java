@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 import workuptally.model.Charge;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Solvent;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;
 

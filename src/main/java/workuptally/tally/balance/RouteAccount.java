@@ -19,7 +19,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;

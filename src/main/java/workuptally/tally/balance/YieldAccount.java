@@ -14,7 +14,7 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Run;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Omissions;
 import workuptally.tally.amounts.ProductYield;

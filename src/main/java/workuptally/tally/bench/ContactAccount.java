@@ -9,7 +9,7 @@ import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.Glassware;
+import workuptally.reference.bench.Glassware;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;
 

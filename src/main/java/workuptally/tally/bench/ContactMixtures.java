@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.Solvent;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;

@@ -8,7 +8,7 @@ import workuptally.chemistry.Drying;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.DryingAgent;
+import workuptally.reference.substances.DryingAgent;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.CakeContents;
 import workuptally.tally.layers.DryingCake;

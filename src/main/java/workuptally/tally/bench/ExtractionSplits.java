@@ -10,7 +10,7 @@ import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerFlow;

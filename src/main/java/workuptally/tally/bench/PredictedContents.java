@@ -19,7 +19,7 @@ import workuptally.model.Limits;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.amounts.Theory;

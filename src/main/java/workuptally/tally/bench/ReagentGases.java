@@ -9,7 +9,7 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
-import workuptally.reference.MaterialRow;
+import workuptally.reference.substances.MaterialRow;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.ChargeAmount;
 

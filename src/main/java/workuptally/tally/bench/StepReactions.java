@@ -20,7 +20,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.Oxidant;
+import workuptally.reference.substances.Oxidant;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;

@@ -3,8 +3,8 @@ package workuptally.tally.layers;
 import java.util.List;
 import java.util.OptionalDouble;
 import workuptally.model.Step;
-import workuptally.reference.Reactivity;
-import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
 
 /** What the water of a step makes of a strong acid: it counts as dilute from the strength on that the table of strengths names. */
 final class Dilution {

@@ -13,7 +13,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;

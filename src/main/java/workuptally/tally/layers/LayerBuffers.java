@@ -9,7 +9,7 @@ import workuptally.chemistry.IllegalFormulaException;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Charge;
 import workuptally.model.Run;
-import workuptally.reference.Solute;
+import workuptally.reference.solutions.Solute;
 import workuptally.tally.amounts.AcidsAndBases;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.Equivalents;

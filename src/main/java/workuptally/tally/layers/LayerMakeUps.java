@@ -11,8 +11,8 @@ import workuptally.measure.MeasuredValue;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Layer;
-import workuptally.reference.Solute;
-import workuptally.reference.Wash;
+import workuptally.reference.solutions.Solute;
+import workuptally.reference.solutions.Wash;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.model.Step;
-import workuptally.reference.ReactivityPair;
+import workuptally.reference.hazards.ReactivityPair;
 
 /**
  * Two materials in one portion, flask or funnel at one step.

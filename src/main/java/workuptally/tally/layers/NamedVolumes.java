@@ -3,7 +3,7 @@ package workuptally.tally.layers;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import workuptally.reference.AqueousDensity;
+import workuptally.reference.solutions.AqueousDensity;
 import workuptally.tally.amounts.Substances;
 
 /**

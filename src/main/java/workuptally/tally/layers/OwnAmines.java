@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import workuptally.chemistry.IllegalFormulaException;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.Reactivity;
+import workuptally.reference.hazards.Reactivity;
 import workuptally.tally.amounts.Substances;
 
 /** Products of a run that are bases by their character and hold nitrogen: for what they meet in the workup they count as amines. */

@@ -7,7 +7,7 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Figure;
 import workuptally.model.Phrase;
 import workuptally.model.Product;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 
 /**
  * How a product divides between a solvent and water, by the partition ratio, character and pKa of the Products table.

@@ -1,8 +1,8 @@
 package workuptally.tally.layers;
 
 import java.util.function.Predicate;
-import workuptally.reference.Solvent;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.Ingredients;
 import workuptally.tally.amounts.Substances;
 

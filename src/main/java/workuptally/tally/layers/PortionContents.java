@@ -17,9 +17,9 @@ import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
-import workuptally.reference.ClassBehaviour;
-import workuptally.reference.Reactivity;
-import workuptally.reference.Reactivity.Membership;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
+import workuptally.reference.substances.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.Present.Share;
 
@@ -234,7 +234,8 @@ public final class PortionContents {
                     && added.stream()
                             .flatMap(a -> reactivity.between(present.membership(), a.membership(), Set.of()).stream())
                             .anyMatch(pair -> !pair.ofChart()
-                                    && pair.inWorkup() == workuptally.reference.ReactivityPair.InWorkup.PLANNED_QUENCH);
+                                    && pair.inWorkup()
+                                            == workuptally.reference.hazards.ReactivityPair.InWorkup.PLANNED_QUENCH);
             if (ended) {
                 treated.add(present.name());
             }

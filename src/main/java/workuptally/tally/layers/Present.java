@@ -3,8 +3,8 @@ package workuptally.tally.layers;
 import java.util.OptionalDouble;
 import java.util.Set;
 import workuptally.material.Part;
-import workuptally.reference.Reactivity.Membership;
-import workuptally.reference.Solute;
+import workuptally.reference.hazards.Reactivity.Membership;
+import workuptally.reference.solutions.Solute;
 
 /**
  * A material that a portion may still hold.

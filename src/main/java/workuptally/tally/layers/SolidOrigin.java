@@ -8,7 +8,7 @@ import java.util.Set;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.LayerFacts;
+import workuptally.reference.waste.LayerFacts;
 import workuptally.tally.amounts.Substances;
 
 /**

@@ -22,7 +22,7 @@ import workuptally.model.Field;
 import workuptally.model.HistoryPoint;
 import workuptally.model.Limit;
 import workuptally.model.Lot;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Substances;

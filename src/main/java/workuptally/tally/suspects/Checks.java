@@ -14,7 +14,7 @@ import workuptally.model.Book;
 import workuptally.model.Field.Entered;
 import workuptally.model.Run;
 import workuptally.model.Transfer;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunBalances;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.Closure;

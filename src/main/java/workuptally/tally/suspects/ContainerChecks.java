@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import workuptally.model.Container;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerAddition;
 import workuptally.tally.containers.ContainerTally;

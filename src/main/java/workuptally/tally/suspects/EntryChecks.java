@@ -18,7 +18,7 @@ import workuptally.model.Lot;
 import workuptally.model.Product;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.InstrumentUncertainty;
 import workuptally.tally.amounts.Substances;
 

@@ -12,8 +12,8 @@ import workuptally.model.Field.Entered;
 import workuptally.model.Place;
 import workuptally.model.Product;
 import workuptally.model.Run;
-import workuptally.reference.AddedForm;
-import workuptally.reference.SaltForm;
+import workuptally.reference.substances.AddedForm;
+import workuptally.reference.substances.SaltForm;
 import workuptally.tally.amounts.SaidForm;
 import workuptally.tally.amounts.Substances;
 

@@ -11,7 +11,7 @@ import java.util.Set;
 import workuptally.model.Layer;
 import workuptally.model.Run;
 import workuptally.model.Step;
-import workuptally.reference.ClassBehaviour;
+import workuptally.reference.substances.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerGraph;
 import workuptally.tally.layers.Meetings;

@@ -11,7 +11,7 @@ import java.util.Set;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Layer;
 import workuptally.model.Run;
-import workuptally.reference.Solvent;
+import workuptally.reference.substances.Solvent;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Content;

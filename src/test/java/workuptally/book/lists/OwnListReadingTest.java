@@ -21,7 +21,7 @@ import workuptally.model.Charge;
 import workuptally.model.Dimension;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Lists of a laboratory's own, as headings files say how to read them. */
 class OwnListReadingTest {

@@ -11,8 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.reference.HStatement;
 import workuptally.reference.Reference;
+import workuptally.reference.hazards.HStatement;
 
 /**
  * Mixtures at and beside the limits of Regulation (EC) 1272/2008, Annex I: each line names the table, and the figures are those of worked

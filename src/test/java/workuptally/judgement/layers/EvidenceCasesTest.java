@@ -13,7 +13,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.balance.Closure;
 
 /** Invented cases in which something else than an assay once passed for evidence, or whole evidence was held. */

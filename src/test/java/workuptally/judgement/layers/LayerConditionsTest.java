@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Each condition on layer A1 met, not met and missing; see {@link WashedRun} for what it holds. */
 class LayerConditionsTest {

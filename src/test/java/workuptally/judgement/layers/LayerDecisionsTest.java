@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Phrase;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 class LayerDecisionsTest {
     @Test

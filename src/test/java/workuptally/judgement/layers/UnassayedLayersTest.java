@@ -15,7 +15,7 @@ import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Washes of 50 mL that nobody assayed: theory 20.0 g, 17.0 g isolated; the limits are 0.40 g for each and for all. */
 class UnassayedLayersTest {

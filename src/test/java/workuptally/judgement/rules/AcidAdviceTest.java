@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.book.files.UnreadableBookException;
 import workuptally.judgement.Review;
 import workuptally.model.FindingCode;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.AcidGas;
 import workuptally.tally.bench.Reextraction;
 

@@ -13,7 +13,7 @@ import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Pairs that must be named before the start. The pairs are those of lists of incompatible chemicals; the words are our own. */
 class DangerousPairsTest {

@@ -18,7 +18,7 @@ import workuptally.judgement.Rules;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.Substances;
 
 /** Every finding that a rule can raise is raised by an invented book; the thresholds tested are those the rules state. */

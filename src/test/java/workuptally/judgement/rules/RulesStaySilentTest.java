@@ -9,7 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import workuptally.examples.SmallBook;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Just inside a threshold a rule says nothing, or less. The thresholds are common practice and named by the rules. */
 class RulesStaySilentTest {

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.judgement.Review;
 import workuptally.model.FindingCode;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /**
  * A planned wash that is too small and a funnel that is too full speak of one volume. By hand: 150 mmol acetic acid (9.01 g) that nothing

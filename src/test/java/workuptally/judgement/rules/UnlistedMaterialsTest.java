@@ -15,8 +15,8 @@ import workuptally.judgement.layers.LayerDecision;
 import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
-import workuptally.report.view.ProposalLine;
-import workuptally.report.view.Wording;
+import workuptally.report.view.lines.ProposalLine;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.waste.WasteLine;
 
 /** What no table knows is said: once a book, in the hazard notes, and with each decision about a layer it can be in. */

@@ -19,7 +19,7 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.Ledgers;
+import workuptally.report.view.ledgers.Ledgers;
 import workuptally.tally.RunTally;
 import workuptally.tally.bench.WorkupEvidence;
 import workuptally.tally.waste.WasteLine;

@@ -34,7 +34,7 @@ import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.bench.Plan;
 
 @Tag("slow")

@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 import workuptally.judgement.Review;
 import workuptally.model.Correction;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.Cell;
-import workuptally.report.view.ReviewTables;
-import workuptally.report.view.TableView;
-import workuptally.report.view.Wording;
+import workuptally.report.view.sheets.ReviewTables;
+import workuptally.report.view.tables.Cell;
+import workuptally.report.view.tables.TableView;
+import workuptally.report.view.wording.Wording;
 
 /** A reader of decimal commas finds no decimal point in any text of the demo week, but in a version, a citation and what is quoted as typed. */
 class CommaInEveryTextTest {

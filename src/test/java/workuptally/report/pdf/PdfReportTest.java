@@ -42,10 +42,10 @@ import workuptally.model.Run;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfAttachment;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.ReadableNumbers;
-import workuptally.report.view.RunFindings;
-import workuptally.report.view.TopFigure;
-import workuptally.report.view.Wording;
+import workuptally.report.view.firstpage.TopFigure;
+import workuptally.report.view.lines.RunFindings;
+import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.NotComputed;
 
 @Tag("slow")

@@ -24,9 +24,9 @@ import workuptally.judgement.Review;
 import workuptally.judgement.RunReview;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.ReadableNumbers;
-import workuptally.report.view.Recovery;
-import workuptally.report.view.UrgentAction;
+import workuptally.report.view.firstpage.UrgentAction;
+import workuptally.report.view.lines.Recovery;
+import workuptally.report.view.wording.ReadableNumbers;
 
 /** What a reader can take in: pages, words, sizes of type, one line an action. The limits are the project's own. */
 @Tag("slow")

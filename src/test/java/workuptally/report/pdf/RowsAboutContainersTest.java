@@ -14,7 +14,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.model.Finding;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.speed.ReplicatedWeek;
 
 class RowsAboutContainersTest {

@@ -28,9 +28,9 @@ import workuptally.judgement.hazards.HazardNote;
 import workuptally.judgement.hazards.MixtureStatements;
 import workuptally.model.Severity;
 import workuptally.report.pdf.layout.PdfOptions;
-import workuptally.report.view.LabelText;
-import workuptally.report.view.ProposalLine;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.labels.LabelText;
+import workuptally.report.view.lines.ProposalLine;
+import workuptally.report.view.wording.ReadableNumbers;
 
 /** The account for safety staff, and the labels. */
 @Tag("slow")

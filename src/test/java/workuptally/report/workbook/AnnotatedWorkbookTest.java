@@ -33,7 +33,7 @@ import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 @Tag("slow")
 class AnnotatedWorkbookTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** Opens the annotated workbook with a program that shares no code with the library that wrote it. */
 @Tag("slow")

@@ -36,7 +36,7 @@ import workuptally.book.BookReader;
 import workuptally.book.template.Template;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** The formulas of the result sheets, computed by a program that shares no code with this one, against our own results. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

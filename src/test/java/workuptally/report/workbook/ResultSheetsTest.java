@@ -27,9 +27,9 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTTwoCellAnchor;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.ReviewTables;
-import workuptally.report.view.TableView;
-import workuptally.report.view.Wording;
+import workuptally.report.view.sheets.ReviewTables;
+import workuptally.report.view.tables.TableView;
+import workuptally.report.view.wording.Wording;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ResultSheetsTest {

@@ -28,7 +28,7 @@ import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.series.SeriesTally;
 
 /** Sheets of a repeated preparation: nine runs of one series after eight earlier results, one far off and one copied. */

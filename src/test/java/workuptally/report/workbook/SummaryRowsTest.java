@@ -9,9 +9,9 @@ import workuptally.book.BookReader;
 import workuptally.judgement.Review;
 import workuptally.judgement.ReviewBuilder;
 import workuptally.reference.Reference;
-import workuptally.report.view.SummarySection;
-import workuptally.report.view.TableView;
-import workuptally.report.view.Wording;
+import workuptally.report.view.sheets.SummarySection;
+import workuptally.report.view.tables.TableView;
+import workuptally.report.view.wording.Wording;
 
 /** The sheet on which the workbook opens. */
 class SummaryRowsTest {

@@ -14,7 +14,7 @@ import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
 import workuptally.report.ExampleReview;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /**
  * Times the annotated workbook against loading and saving the same book with the spreadsheet library. No test: run it by hand with a

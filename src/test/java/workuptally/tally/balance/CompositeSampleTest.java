@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.measure.MeasuredValue;
 import workuptally.model.Finding;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 

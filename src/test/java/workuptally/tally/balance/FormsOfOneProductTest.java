@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.model.FindingCode;
 import workuptally.model.Product;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.amounts.LotTally;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 
 /** An acid P (pKa 4.2) made with 100 mmol NaOH, acidified with 80 mL of 1 M HCl and extracted: layer A2, 100 mL, pH 5.2. */
 class RouteAccountTest {

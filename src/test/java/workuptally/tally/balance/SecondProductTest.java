@@ -8,7 +8,7 @@ import workuptally.examples.SmallBook;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.State;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.amounts.Content;
 import workuptally.tally.balance.Closure.Verdict;
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 
 /** Neutralisation and gas; room at 20 °C and 101.325 kPa, where one mole of an ideal gas takes 8.314463 × 293.15 / 101.325 = 24.0551 L. */

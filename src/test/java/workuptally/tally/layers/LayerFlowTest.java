@@ -14,7 +14,7 @@ import workuptally.measure.Readings;
 import workuptally.model.Layer;
 import workuptally.model.Limits;
 import workuptally.model.Severity;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.Wording;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Addition;
 import workuptally.tally.amounts.Ingredients;

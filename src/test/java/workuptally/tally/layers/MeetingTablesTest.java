@@ -24,13 +24,13 @@ import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.Reactivity;
-import workuptally.reference.Reactivity.Membership;
-import workuptally.reference.ReactivityPair;
-import workuptally.reference.ReactivityPair.InWorkup;
 import workuptally.reference.Reference;
-import workuptally.report.view.Wording;
+import workuptally.reference.hazards.Reactivity;
+import workuptally.reference.hazards.Reactivity.Membership;
+import workuptally.reference.hazards.ReactivityPair;
+import workuptally.reference.hazards.ReactivityPair.InWorkup;
+import workuptally.reference.substances.MaterialRow;
+import workuptally.report.view.wording.Wording;
 
 /**
  * Every pair of the reactivity tables, each with two materials that belong to it: a plan that adds one to the other, a workup that did, a

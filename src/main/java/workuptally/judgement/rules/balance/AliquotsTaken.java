@@ -10,7 +10,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Substances;

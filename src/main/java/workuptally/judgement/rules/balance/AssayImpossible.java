@@ -17,7 +17,7 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 

@@ -11,7 +11,7 @@ import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Place;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.MassBalance;

@@ -13,7 +13,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;

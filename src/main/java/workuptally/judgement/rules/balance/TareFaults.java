@@ -21,7 +21,7 @@ import workuptally.model.Phrase;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
 import workuptally.model.VesselTare;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotTally;
 import workuptally.tally.amounts.Substances;

@@ -20,7 +20,7 @@ import workuptally.model.Lot;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.LotMoleRatios;
 import workuptally.tally.amounts.LotTally;

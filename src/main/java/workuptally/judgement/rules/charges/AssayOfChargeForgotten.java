@@ -14,8 +14,8 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.MaterialRow;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
+import workuptally.reference.substances.MaterialRow;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 

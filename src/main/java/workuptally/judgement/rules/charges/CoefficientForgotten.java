@@ -11,7 +11,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Run;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ProductYield;
 import workuptally.tally.amounts.Substances;

@@ -13,7 +13,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.Severity;
 import workuptally.reference.Reference;
-import workuptally.reference.SaltForm;
+import workuptally.reference.substances.SaltForm;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.SaidForm;
 

@@ -17,7 +17,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Product;
 import workuptally.model.RowPlace;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
 import workuptally.tally.amounts.Substances;

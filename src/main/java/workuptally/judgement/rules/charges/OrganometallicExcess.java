@@ -11,7 +11,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Hazard;
+import workuptally.reference.hazards.Hazard;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.balance.QuenchByProduct;

@@ -14,7 +14,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
 
 /** A proposal whose evidence is complete, of an aqueous layer with dissolved solvents: the label of the container must name them. */

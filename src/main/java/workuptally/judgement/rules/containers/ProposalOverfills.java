@@ -15,7 +15,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Limit;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.containers.ContainerState;
 

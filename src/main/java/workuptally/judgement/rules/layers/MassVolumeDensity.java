@@ -14,7 +14,7 @@ import workuptally.model.Layer;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.Threshold;
+import workuptally.reference.bench.Threshold;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
 import workuptally.tally.layers.LayerIdentity;

@@ -15,7 +15,7 @@ import workuptally.model.FindingCode;
 import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
-import workuptally.reference.ReactivityPair.InWorkup;
+import workuptally.reference.hazards.ReactivityPair.InWorkup;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.Meeting;
 

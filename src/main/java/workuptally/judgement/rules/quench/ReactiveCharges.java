@@ -3,7 +3,7 @@ package workuptally.judgement.rules.quench;
 import java.util.List;
 import workuptally.model.Charge;
 import workuptally.model.Run;
-import workuptally.reference.ClassBehaviour;
+import workuptally.reference.substances.ClassBehaviour;
 import workuptally.tally.amounts.Substances;
 
 /** Charges that a quench must have destroyed: oxidants, peroxides, halogens, hydrides. */

@@ -1,8 +1,8 @@
 package workuptally.report.pdf.layout;
 
 import java.util.Optional;
-import workuptally.report.view.ReadableNumbers;
-import workuptally.report.view.Wording;
+import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Wording;
 
 /**
  * What all blocks of one document share.

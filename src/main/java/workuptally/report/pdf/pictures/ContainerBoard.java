@@ -8,7 +8,7 @@ import workuptally.report.pdf.layout.Palette;
 import workuptally.report.pdf.layout.Pen;
 import workuptally.report.pdf.layout.Picture;
 import workuptally.report.pdf.layout.TextStyle;
-import workuptally.report.view.ContainerLine;
+import workuptally.report.view.lines.ContainerLine;
 
 /** Containers as bars: what is in them, what fits of the proposals, the largest fill as a line, and the days that are left in words. */
 public final class ContainerBoard implements Picture {

@@ -11,7 +11,7 @@ import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Pen;
 import workuptally.report.pdf.layout.Picture;
 import workuptally.report.pdf.layout.TextStyle;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 import workuptally.tally.series.SeriesTally;
 
 /**

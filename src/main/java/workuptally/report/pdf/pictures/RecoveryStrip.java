@@ -9,7 +9,7 @@ import workuptally.report.pdf.layout.Look;
 import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Palette;
 import workuptally.report.pdf.layout.Picture;
-import workuptally.report.view.Recovery;
+import workuptally.report.view.lines.Recovery;
 import workuptally.tally.balance.Closure;
 
 /**

@@ -7,7 +7,7 @@ import workuptally.report.pdf.layout.PageFlow;
 import workuptally.report.pdf.layout.Pen;
 import workuptally.report.pdf.layout.Picture;
 import workuptally.report.pdf.layout.TextStyle;
-import workuptally.report.view.TopFigure;
+import workuptally.report.view.firstpage.TopFigure;
 
 /** The figures that a report opens with, side by side, each on a light ground: label, figure, detail. */
 public final class TopFigures implements Picture {

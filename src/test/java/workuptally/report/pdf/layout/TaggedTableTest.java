@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import workuptally.report.pdf.PdfText;
-import workuptally.report.view.ReadableNumbers;
+import workuptally.report.view.wording.ReadableNumbers;
 
 /** Guards against rows that vanish without an error. */
 class TaggedTableTest {

@@ -1,0 +1,188 @@
+package workuptally.reference.substances;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.Cells;
+import workuptally.reference.tables.Cited;
+import workuptally.reference.tables.IllegalReferenceException;
+
+/**
+ * Solvent with the properties a workup needs. Hazard statements are the EU harmonised ones; none listed does not mean no hazard.
+ *
+ * @param key key of the row
+ * @param name full name
+ * @param aliases other names
+ * @param cas registry number
+ * @param formula formula; absent for a mixture
+ * @param molarMassGramsPerMole g/mol
+ * @param density at 20 °C
+ * @param boilingPointCelsius at 101.325 kPa, °C
+ * @param flashPoint closed cup as written, °C; {@code none} = none
+ * @param waterMixing mutual solubility with water
+ * @param antoine vapour pressure equation
+ * @param halogenated counts as halogenated
+ * @param peroxideFormer listed as one
+ * @param peroxideClass list A to D
+ * @param statements harmonised hazard statements
+ * @param note remark
+ * @param sources keys of the bibliography
+ * @param basis how firmly the row is known: the weakest of its parts
+ */
+public record Solvent(
+        String key,
+        String name,
+        List<String> aliases,
+        Optional<String> cas,
+        Optional<String> formula,
+        OptionalDouble molarMassGramsPerMole,
+        Density density,
+        double boilingPointCelsius,
+        Optional<String> flashPoint,
+        WaterMixing waterMixing,
+        Optional<Antoine> antoine,
+        boolean halogenated,
+        boolean peroxideFormer,
+        Optional<String> peroxideClass,
+        List<String> statements,
+        Optional<String> note,
+        List<String> sources,
+        Basis basis)
+        implements Cited {
+    /** Copies the lists. */
+    public Solvent {
+        aliases = List.copyOf(aliases);
+        statements = List.copyOf(statements);
+        sources = List.copyOf(sources);
+    }
+
+    /** Of the key alone; see the contributor guide on records as keys. */
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
+    static Solvent of(Cells row) throws IllegalReferenceException {
+        return new Solvent(
+                row.text("key"),
+                row.text("name"),
+                row.list("aliases"),
+                row.optionalText("cas"),
+                row.optionalText("formula"),
+                row.optionalNumber("molar mass (g/mol)", 1, 2000),
+                Density.of(row),
+                row.number("boiling point (C)", -100, 500),
+                row.optionalText("flash point (C)"),
+                WaterMixing.of(row),
+                Antoine.of(row),
+                row.yes("halogenated"),
+                row.yes("peroxide former"),
+                row.optionalText("peroxide class"),
+                row.list("h-statements"),
+                row.optionalText("note"),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    @Override
+    public String table() {
+        return "solvents";
+    }
+
+    /**
+     * Density at 20 °C.
+     *
+     * @param gramsPerMillilitre g/mL
+     * @param changePerKelvin change of density with temperature, g/mL per K, where known
+     * @param sources keys of the bibliography
+     * @param basis how firmly it is known
+     */
+    public record Density(
+            double gramsPerMillilitre, OptionalDouble changePerKelvin, List<String> sources, Basis basis) {
+        static Density of(Cells row) throws IllegalReferenceException {
+            return new Density(
+                    row.number("density at 20 C (g/mL)", 0.3, 5),
+                    row.optionalNumber("density change per kelvin (g/mL/K)", -0.01, 0.01),
+                    row.sources("density source"),
+                    row.basis("density basis"));
+        }
+    }
+
+    /**
+     * Mutual solubility with water near 20 °C.
+     *
+     * @param miscible how far the two mix
+     * @param inWaterMassPercent solvent in the saturated water phase, mass %; absent if miscible or not known
+     * @param waterInSolventMassPercent water in the saturated solvent phase, mass %; absent if miscible or not known
+     * @param sources keys of the bibliography
+     * @param basis how firmly it is known
+     */
+    public record WaterMixing(
+            Miscibility miscible,
+            OptionalDouble inWaterMassPercent,
+            OptionalDouble waterInSolventMassPercent,
+            List<String> sources,
+            Basis basis) {
+        static WaterMixing of(Cells row) throws IllegalReferenceException {
+            return new WaterMixing(
+                    Miscibility.of(row),
+                    massPercent(row, "solubility in water (mass %)"),
+                    massPercent(row, "water in solvent (mass %)"),
+                    row.sources("solubility source"),
+                    row.basis("solubility basis"));
+        }
+
+        private static OptionalDouble massPercent(Cells row, String column) throws IllegalReferenceException {
+            return row.raw(column).equals("miscible") ? OptionalDouble.empty() : row.optionalNumber(column, 0, 100);
+        }
+    }
+
+    /** How far a solvent mixes with water. */
+    public enum Miscibility {
+        /** In every proportion. */
+        YES,
+        /** Several per cent one way or the other. */
+        PARTLY,
+        /** Hardly. */
+        NO;
+
+        static Miscibility of(Cells row) throws IllegalReferenceException {
+            String cell = row.text("water miscible");
+            return switch (cell) {
+                case "yes" -> YES;
+                case "partly" -> PARTLY;
+                case "no" -> NO;
+                default -> throw row.wrong("water miscible", cell, "yes, partly or no");
+            };
+        }
+    }
+
+    /**
+     * Vapour pressure equation log10(p/kPa) = A - B/(T/K + C).
+     *
+     * @param a A, dimensionless
+     * @param b B, K
+     * @param c C, K
+     * @param fromCelsius lower end of validity, °C
+     * @param toCelsius upper end of validity, °C
+     * @param sources keys of the bibliography
+     * @param basis how firmly it is known
+     */
+    public record Antoine(
+            double a, double b, double c, double fromCelsius, double toCelsius, List<String> sources, Basis basis) {
+        static Optional<Antoine> of(Cells row) throws IllegalReferenceException {
+            if (row.optionalText("antoine A").isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(new Antoine(
+                    row.number("antoine A", 1, 30),
+                    row.number("antoine B (K)", 1, 20_000),
+                    row.number("antoine C (K)", -300, 300),
+                    row.number("antoine from (C)", -200, 500),
+                    row.number("antoine to (C)", -200, 500),
+                    row.sources("antoine source"),
+                    row.basis("antoine basis")));
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package workuptally.reference.waste;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import workuptally.reference.tables.Basis;
+import workuptally.reference.tables.Cells;
+import workuptally.reference.tables.Cited;
+import workuptally.reference.tables.IllegalReferenceException;
+
+/**
+ * When a layer suggests a waste stream: every condition that is set has to hold. Local rules and the waste officer decide.
+ *
+ * @param key key of the row
+ * @param priority the lowest number of the rules that hold wins
+ * @param phases words of phases; empty for all
+ * @param holds material classes of which one is in it; empty for any make-up
+ * @param aboveHalogenLimit true where halogenated solvent has to be above the limit of the book
+ * @param organicAboveMassPercent organic solvent above this, mass %
+ * @param pHKnown whether a pH has to be known or not
+ * @param pHBelow pH below this
+ * @param pHAbove pH above this
+ * @param makeUp how much has to be known of it
+ * @param origin where a solid has to come from
+ * @param stream key of the stream
+ * @param reason words for a reader, with {@code {material}}, {@code {class}}, {@code {pH}}, {@code {organic}}, {@code {halogenated}}, {@code {unread}}
+ *     and {@code {origin}} to be filled in
+ * @param sources keys of the bibliography
+ * @param basis how firmly the row is known
+ */
+public record StreamRule(
+        String key,
+        int priority,
+        List<String> phases,
+        List<String> holds,
+        boolean aboveHalogenLimit,
+        OptionalDouble organicAboveMassPercent,
+        Optional<Boolean> pHKnown,
+        OptionalDouble pHBelow,
+        OptionalDouble pHAbove,
+        Optional<LayerFacts.MakeUp> makeUp,
+        Optional<LayerFacts.Origin> origin,
+        String stream,
+        String reason,
+        List<String> sources,
+        Basis basis)
+        implements Cited {
+    /** Copies the lists. */
+    public StreamRule {
+        phases = List.copyOf(phases);
+        holds = List.copyOf(holds);
+        sources = List.copyOf(sources);
+    }
+
+    static StreamRule of(Cells row) throws IllegalReferenceException {
+        return new StreamRule(
+                row.text("key"),
+                (int) row.number("priority", 1, 999),
+                row.list("phases"),
+                row.list("holds"),
+                row.oneOf("halogenated", "above limit").isPresent(),
+                row.optionalNumber("organic above (mass %)", 0, 100),
+                row.oneOf("pH", "known", "unknown").map("known"::equals),
+                row.optionalNumber("pH below", -2, 16),
+                row.optionalNumber("pH above", -2, 16),
+                row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
+                        .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
+                row.oneOf("origin", "drying cake", "sorbent", "other")
+                        .map(word -> LayerFacts.Origin.valueOf(
+                                word.toUpperCase(Locale.ROOT).replace(' ', '_'))),
+                row.text("stream"),
+                row.text("reason"),
+                row.sources("source"),
+                row.basis("basis"));
+    }
+
+    /** True where every condition holds for a layer. */
+    public boolean fits(LayerFacts layer) {
+        return (phases.isEmpty() || phases.contains(layer.phase()))
+                && (holds.isEmpty() || held(layer).isPresent())
+                && (!aboveHalogenLimit || layer.aboveHalogenLimit())
+                && (organicAboveMassPercent.isEmpty()
+                        || layer.organicMassPercent() > organicAboveMassPercent.getAsDouble())
+                && (pHKnown.isEmpty() || pHKnown.get() == layer.pH().isPresent())
+                && (pHBelow.isEmpty() || layer.pH().isPresent() && layer.pH().getAsDouble() < pHBelow.getAsDouble())
+                && (pHAbove.isEmpty() || layer.pH().isPresent() && layer.pH().getAsDouble() > pHAbove.getAsDouble())
+                && (makeUp.isEmpty() || makeUp.get() == layer.makeUp())
+                && (origin.isEmpty() || origin.equals(layer.origin()));
+    }
+
+    /** The reason with the figures of a layer put in. */
+    public String because(LayerFacts layer) {
+        Optional<Map.Entry<String, String>> held = held(layer);
+        return reason.replace("{material}", held.map(Map.Entry::getValue).orElse("what was charged"))
+                .replace("{class}", held.map(Map.Entry::getKey).orElse("a class"))
+                .replace("{pH}", layer.pHAsTyped())
+                .replace("{organic}", percent(layer.organicMassPercent()))
+                .replace("{halogenated}", percent(layer.halogenatedMassPercent()))
+                .replace("{unread}", String.join("', '", layer.unread()))
+                .replace("{origin}", layer.originWords());
+    }
+
+    private Optional<Map.Entry<String, String>> held(LayerFacts layer) {
+        return layer.holds().entrySet().stream()
+                .filter(entry -> holds.contains(entry.getKey()))
+                .findFirst();
+    }
+
+    private static String percent(double value) {
+        return Math.round(value) + " %";
+    }
+
+    @Override
+    public String table() {
+        return "stream-rules";
+    }
+}

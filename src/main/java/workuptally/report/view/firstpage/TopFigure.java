@@ -1,0 +1,164 @@
+package workuptally.report.view.firstpage;
+
+import java.util.List;
+import java.util.StringJoiner;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.judgement.layers.LayerDecision;
+import workuptally.judgement.totals.PeriodTotals;
+import workuptally.model.Run;
+import workuptally.model.Severity;
+import workuptally.report.view.lines.Recovery;
+import workuptally.report.view.wording.ReadableNumbers;
+import workuptally.report.view.wording.Words;
+
+/**
+ * One of the four figures that a review opens with.
+ *
+ * @param label what it is
+ * @param value the figure, with its unit
+ * @param detail what stands behind it, in a few words
+ */
+public record TopFigure(String label, String value, String detail) {
+    private static final String NONE = "–";
+
+    /** A share that rounds to less is not told. */
+    private static final double LEAST_TOLD_PERCENT = 0.5;
+
+    /** The four figures of a review: what waits for a person, what is settled, what was recovered, what it cost in solvent. */
+    public static List<TopFigure> of(Review review, ReadableNumbers numbers) {
+        return List.of(needsYou(review), complete(review), recovered(review, numbers), solvent(review, numbers));
+    }
+
+    private static TopFigure needsYou(Review review) {
+        long runs = review.runs().stream().filter(TopFigure::hasStopOrHold).count();
+        long stops = count(review, Severity.STOP);
+        long holds = count(review, Severity.HOLD);
+        StringJoiner detail = new StringJoiner(", ");
+        detail.add(Words.count(stops, "stop"));
+        detail.add(Words.count(holds, "hold"));
+        long due = review.containers().stream()
+                .flatMap(c -> c.tally().age().stream())
+                .filter(age -> age.overdue() || age.dueNow())
+                .count();
+        if (stops + holds == 0) {
+            return new TopFigure(
+                    "Needs you today",
+                    due == 0 ? "nothing" : Words.count(due, "container"),
+                    due == 0 ? "no stop and no hold" : "due today or overdue; no stop and no hold");
+        }
+        return new TopFigure(
+                "Needs you today",
+                Words.count(runs, "run"),
+                "of " + review.runs().size() + ": " + detail
+                        + (due == 0 ? "" : "; " + Words.count(due, "container").replace(' ', '\u00A0') + " due"));
+    }
+
+    private static boolean hasStopOrHold(RunReview run) {
+        return run.has(Severity.STOP) || run.has(Severity.HOLD);
+    }
+
+    private static long count(Review review, Severity severity) {
+        return review.findings().stream().filter(f -> f.severity() == severity).count();
+    }
+
+    private static TopFigure complete(Review review) {
+        List<LayerDecision> decisions =
+                review.runs().stream().flatMap(r -> r.decisions().stream()).toList();
+        long complete = decisions.stream()
+                .filter(d -> d.outcome() == LayerDecision.Outcome.EVIDENCE_COMPLETE)
+                .count();
+        return new TopFigure(
+                "Evidence complete",
+                decisions.isEmpty() ? NONE : Words.count(complete, "layer"),
+                decisions.isEmpty() ? "no kept layer" : "of " + decisions.size() + " kept; a person decides");
+    }
+
+    private static TopFigure recovered(Review review, ReadableNumbers numbers) {
+        double theory = 0;
+        double isolated = 0;
+        double kept = 0;
+        double all = 0;
+        int notAssayed = 0;
+        boolean bound = false;
+        int above = 0;
+        for (Recovery run : Recovery.of(review)) {
+            kept += run.keptGrams();
+            all += run.theoryGrams();
+            notAssayed += run.notAssayed();
+            if (run.aboveTheory()) {
+                above++;
+            } else if (run.isolatedGrams().isPresent() || run.atMostGrams() > 0) {
+                isolated += run.isolatedGrams().orElse(0.0) + run.atMostGrams();
+                theory += run.theoryGrams();
+                bound |= run.atMostGrams() > 0;
+            }
+        }
+        if (isOnlyPlanned(review)) {
+            return new TopFigure("Product recovered", NONE, "nothing isolated yet: all runs are planned");
+        }
+        if (all == 0) {
+            return new TopFigure("Product recovered", NONE, "no theory could be computed");
+        }
+        String inLayers = inLayers(kept, notAssayed, numbers);
+        if (theory == 0) {
+            return new TopFigure("Product recovered", NONE, "no yield yet; " + inLayers);
+        }
+        // no share for the layers: those of runs that have no lot yet would stand on another theory
+        String most = bound ? "≤\u00A0" : "";
+        String share = most + numbers.significant(100 * isolated / theory, 3) + "\u00A0% of theory where isolated; "
+                + (above == 0 ? "" : Words.count(above, "run") + " above 100\u00A0% left out; ") + inLayers;
+        return new TopFigure("Product recovered", most + numbers.significant(isolated, 3) + "\u00A0g", share);
+    }
+
+    private static boolean isOnlyPlanned(Review review) {
+        return !review.runs().isEmpty()
+                && review.runs().stream().allMatch(r -> r.tally().run().status() == Run.Status.PLANNED);
+    }
+
+    /** What was found in layers; what nobody looked for is not nothing. */
+    private static String inLayers(double keptGrams, int notAssayed, ReadableNumbers numbers) {
+        if (keptGrams == 0 && notAssayed > 0) {
+            return "layers not assayed";
+        }
+        return "in layers " + (notAssayed > 0 ? "≥\u00A0" : "") + numbers.significant(keptGrams, 2) + "\u00A0g";
+    }
+
+    private static TopFigure solvent(Review review, ReadableNumbers numbers) {
+        PeriodTotals period = review.period();
+        if (period.solventInGrams() == 0) {
+            return new TopFigure(
+                    "Solvent in",
+                    NONE,
+                    isOnlyPlanned(review) ? "nothing used yet: all runs are planned" : "no solvent is recorded");
+        }
+        String distillates = period.solventInDistillatesGrams() == 0
+                ? ""
+                : ", " + numbers.fixed(period.solventInDistillatesPercent(), 0) + "\u00A0% in other distillates";
+        return new TopFigure(
+                "Solvent in",
+                numbers.significant(period.solventInLitres(), 3) + "\u00A0L",
+                numbers.fixed(period.solventRecoveredPercent(), 0) + "\u00A0% to re-use" + distillates + ", "
+                        + numbers.fixed(period.solventNotFoundPercent(), 0) + "\u00A0% not found"
+                        + (elsewherePercent(period) >= LEAST_TOLD_PERCENT ? ", rest in layers" : "")
+                        + forWaste(period, numbers));
+    }
+
+    private static double elsewherePercent(PeriodTotals period) {
+        return 100
+                - period.solventRecoveredPercent()
+                - period.solventInDistillatesPercent()
+                - period.solventNotFoundPercent();
+    }
+
+    /** Mass of what has to be got rid of one day; a least one where an amount is not recorded. */
+    private static String forWaste(PeriodTotals period, ReadableNumbers numbers) {
+        double grams = period.waste().stream()
+                .mapToDouble(PeriodTotals.StreamTotal::massGrams)
+                .sum();
+        boolean least = period.waste().stream().anyMatch(s -> s.withoutMass() > 0);
+        return grams == 0
+                ? ""
+                : "; waste streams " + (least ? "≥\u00A0" : "") + numbers.significant(grams / 1000, 3) + "\u00A0kg";
+    }
+}

@@ -1,0 +1,39 @@
+package workuptally.report.view.firstpage;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import workuptally.judgement.Review;
+import workuptally.judgement.RunReview;
+import workuptally.model.Severity;
+import workuptally.report.view.wording.ReadableNumbers;
+
+/**
+ * Something that a person has to do, in one line.
+ *
+ * @param severity the gravest of what it is about
+ * @param where run, or what else it is about, {@code 3 runs}
+ * @param runs the runs, in order of the book; empty for transfers and the book itself
+ * @param text what to do
+ * @param gramsAtStake product at stake, g; empty where it is not about product
+ */
+public record UrgentAction(
+        Severity severity, String where, List<String> runs, String text, OptionalDouble gramsAtStake) {
+    /** Characters that a line holds beside its run, state and grams. */
+    public static final int MOST_CHARACTERS = 96;
+
+    /** Copies the list. */
+    public UrgentAction {
+        runs = List.copyOf(runs);
+    }
+
+    /**
+     * What to do first, by harm and then by the product at stake; like findings are one line. No stop is left out: each stands with its
+     * run.
+     *
+     * @param most number of lines, at least 3; holds that find no room share the last one
+     */
+    public static List<UrgentAction> of(Review review, ReadableNumbers numbers, int most) {
+        List<String> order = review.runs().stream().map(RunReview::id).toList();
+        return new FewActions(order).of(new UrgentActions(review, numbers).ranked(), most);
+    }
+}
