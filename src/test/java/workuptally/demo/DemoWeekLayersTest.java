@@ -3,7 +3,6 @@ package workuptally.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,15 +11,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import workuptally.book.BookReader;
+import workuptally.examples.DemoReview;
 import workuptally.judgement.Review;
-import workuptally.judgement.ReviewBuilder;
 import workuptally.judgement.RunReview;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Outcome;
 import workuptally.judgement.layers.LayerDecision.State;
 import workuptally.model.Severity;
-import workuptally.reference.Reference;
 import workuptally.report.view.wording.Wording;
 import workuptally.tally.balance.Closure;
 import workuptally.tally.balance.Route;
@@ -33,8 +30,7 @@ class DemoWeekLayersTest {
 
     @BeforeAll
     static void reviewTheWeek() throws Exception {
-        review = new ReviewBuilder(Reference.load(), "test")
-                .review(new BookReader().read(Path.of("input-templates", "demo-week")));
+        review = DemoReview.review();
     }
 
     @Test
