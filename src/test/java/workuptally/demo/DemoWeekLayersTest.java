@@ -103,7 +103,7 @@ class DemoWeekLayersTest {
                 .toList();
         assertEquals(
                 List.of("assay", "charge balance", "partition at the pH"),
-                routes.stream().map(Route::route).toList());
+                routes.stream().map(r -> r.way().word()).toList());
         assertEquals(3.266, routes.get(0).massGrams(), 0.033);
         assertEquals(3.15, routes.get(1).massGrams(), 0.0315);
         assertTrue(routes.get(2).lowGrams() < 3.15 && routes.get(2).highGrams() > 3.266);

@@ -100,7 +100,7 @@ public final class RouteAccount {
         return new Route(
                 layer.label(),
                 content.substance(),
-                "assay",
+                Route.Way.ASSAY,
                 mass.value(),
                 mass.value() - expanded,
                 mass.value() + expanded,
@@ -170,7 +170,7 @@ public final class RouteAccount {
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
-                "charge balance",
+                Route.Way.CHARGE_BALANCE,
                 salt * gramsPerMillimole,
                 Math.max(0, salt - half) * gramsPerMillimole,
                 (salt + half) * gramsPerMillimole,
@@ -250,7 +250,7 @@ public final class RouteAccount {
         return Optional.of(new Route(
                 layer.label(),
                 content.substance(),
-                "partition at the pH",
+                Route.Way.PARTITION,
                 leftBefore * left,
                 there * chain.left(earlier, partition.get(), reading, factor, volume) * low,
                 there * chain.left(earlier, partition.get(), reading, 1 / factor, volume) * high,
