@@ -24,11 +24,14 @@ final class BookFinder extends SimpleFileVisitor<Path> {
     private static final Pattern LEDGER =
             Pattern.compile("(.+)-(?:solvents|waste|yields|layers|containers|transfers)\\.csv");
 
-    private final List<Path> books = new ArrayList<>();
+    private static final Pattern RUNS = Pattern.compile("runs\\.(?:csv|tsv|txt)");
 
+    private final List<Path> books = new ArrayList<>();
+    private final Path root;
     private final boolean lists;
 
-    private BookFinder(boolean lists) {
+    private BookFinder(Path root, boolean lists) {
+        this.root = root;
         this.lists = lists;
     }
 
@@ -38,7 +41,7 @@ final class BookFinder extends SimpleFileVisitor<Path> {
      * @param lists whether a CSV file alone is a book, as a headings file says for lists
      */
     static List<Path> in(Path folder, boolean lists) throws IOException {
-        BookFinder finder = new BookFinder(lists);
+        BookFinder finder = new BookFinder(folder, lists);
         Files.walkFileTree(folder, EnumSet.noneOf(java.nio.file.FileVisitOption.class), DEEPEST, finder);
         return finder.books.stream()
                 .sorted(Comparator.comparing(Path::toString))
@@ -68,6 +71,18 @@ final class BookFinder extends SimpleFileVisitor<Path> {
         return FileVisitResult.CONTINUE;
     }
 
+    /** A folder that may not be opened may hold books: it is read as one, and so named among those that cannot be read. */
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
+        if (file.equals(root)) {
+            throw failure;
+        }
+        if (!isHidden(file)) {
+            books.add(file);
+        }
+        return FileVisitResult.CONTINUE;
+    }
+
     /** A ledger that this program wrote beside a review or for a period. */
     private static boolean isLedger(Path file) {
         Matcher ledger = LEDGER.matcher(name(file));
@@ -79,7 +94,7 @@ final class BookFinder extends SimpleFileVisitor<Path> {
 
     private static boolean holdsRuns(Path folder) throws IOException {
         try (Stream<Path> content = Files.list(folder)) {
-            return content.anyMatch(f -> name(f).equals("runs.csv") && Files.isRegularFile(f));
+            return content.anyMatch(f -> RUNS.matcher(name(f)).matches() && Files.isRegularFile(f));
         }
     }
 
