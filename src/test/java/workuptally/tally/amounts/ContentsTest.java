@@ -132,6 +132,68 @@ class ContentsTest {
                 tally.notComputed().stream().anyMatch(n -> n.because().equals("the volume of the layer is not known")));
     }
 
+    /** Residue 40 ± 2 mg of 5 ± 0.5 mL: 8 mg/mL ± (2/5 + 8 × 0.5/5 = 1.2); u √(5² + (1.2/√3/8 × 100)² + 1.2²) % = 10.0717 % of 0.8 g. */
+    @Test
+    void rangesOfAResidueAndItsAliquotAddUp() {
+        SmallBook book = residue("").but("assays", "Residue", "40 ± 2").but("assays", "Aliquot", "5 ± 0.5");
+        assertEquals(0.080574, contents(book).get(0).massGrams().orElseThrow().standardUncertainty(), 1e-5);
+    }
+
+    @Test
+    void residueOfNoAliquotIsNoResult() {
+        assertTrue(residue("").but("assays", "Aliquot", "0").tally().notComputed().stream()
+                .anyMatch(
+                        n -> n.what().equals("P in A1") && n.because().startsWith("the unit of the assay is missing")));
+    }
+
+    /** By HPLC 2 g. A residue of 0.8 g says that it cannot be so; one of 3 g holds other things too. */
+    @ParameterizedTest
+    @CsvSource({"40, 2.0, DISPUTED_READINGS", "150, 2.0, OWN_READING", "100, 2.0, OWN_READING"})
+    void residueBesideAnAssayCountsWhereItIsTheSmaller(String milligrams, double grams, Content.Rests rests) {
+        SmallBook book = assayed("20", "mg/mL")
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "dry residue", "Aliquot", "5")
+                .but("assays", "Residue", milligrams);
+        assertEquals(1, contents(book).size());
+        assertEquals(grams, contents(book).get(0).massGrams().orElseThrow().value(), 1e-9);
+        assertEquals(rests, contents(book).get(0).rests());
+    }
+
+    /** 0.10 mg/mL is the limit: a result at it is a result, just below it none. */
+    @ParameterizedTest
+    @CsvSource({"0.10, MEASURED", "0.099, BOUND"})
+    void resultBelowTheLimitOfItsMethodIsNone(String result, Content.Kind kind) {
+        SmallBook book = assayed(result, "mg/mL").limit("Detection limit HPLC", "0.10");
+        assertEquals(kind, contents(book).get(0).kind());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "HPLC, 20, HPLC 20 mg/mL",
+        "HPLC, <0.10, HPLC <0.10 mg/mL",
+        "HPLC, n.d., HPLC not detected (limit 0.2) mg/mL",
+        "HPLC, 0.15, HPLC not detected (limit 0.2) mg/mL",
+        "TLC, 0.10, TLC spot of about 0.10 (at most 0.2) mg/mL",
+        "TLC, <0.10, TLC <0.10 mg/mL"
+    })
+    void evidenceSaysHowItWasFound(String method, String result, String evidence) {
+        SmallBook book = assayed(result, "mg/mL")
+                .but("assays", "Method", method)
+                .limit("TLC counts", "yes")
+                .limit("Detection limit HPLC", "0.2");
+        assertEquals(evidence, contents(book).get(0).evidence());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', mg/mL, the result is missing or cannot be read",
+        "20, '', the unit of the assay is missing or cannot be read",
+        "0, mg/mL, 0 is no result: what the method would have seen is not known"
+    })
+    void whatDoesNotCountIsSaid(String result, String unit, String because) {
+        assertTrue(assayed(result, unit).tally().notComputed().stream()
+                .anyMatch(n -> n.what().equals("P in A1") && n.because().equals(because)));
+    }
+
     private static MeasuredValue ofBoth(String calibration1, String u1, String calibration2, String u2) {
         RunTally tally = assayed("20", "mg/mL")
                 .but("assays", "Calibration", calibration1)

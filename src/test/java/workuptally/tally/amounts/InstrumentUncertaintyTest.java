@@ -8,7 +8,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
+import workuptally.model.Amount;
 import workuptally.model.Assay;
+import workuptally.model.Charge;
 import workuptally.model.Field;
 import workuptally.model.Field.Entered;
 import workuptally.model.Field.Qualifier;
@@ -118,6 +120,74 @@ class InstrumentUncertaintyTest {
         assertEquals(0.02, new InstrumentUncertainty(Limits.defaults()).massGrams(four), 1e-12);
         assertEquals(1.5, new InstrumentUncertainty(Limits.defaults()).massGrams(platform), 1e-12);
         assertEquals(0.012, new InstrumentUncertainty(Limits.defaults()).deliveredVolumeMillilitres(four), 1e-12);
+    }
+
+    /**
+     * Balance of two decimals, 0.02 g. Gross and tare as ranges of ±0.3 g and ±0.6 g, u 0.173205 and 0.346410 g: each with the balance
+     * 0.174356 and 0.346987 g, together 0.388330 g; of one range alone that one with the balance.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.6, 0.388330", "0, 0.6, 0.346987", "0.3, 0, 0.174356", "0, 0, 0.02"})
+    void rangesOfGrossAndTareAddUp(double grossHalf, double tareHalf, double grams) {
+        assertEquals(grams, DEFAULTS.netMassGrams(ranged(50, grossHalf), ranged(20, tareHalf)), 1e-6);
+    }
+
+    /** 0.02 g of the readings, and of the typed net half its last digit, 0.05/√3 = 0.028868 g, below the 0.15 g of such a balance: 0.035119 g. */
+    @Test
+    void typedNetAddsItsRoundingToTheReadings() {
+        Entered net = entered(30.1, Qualifier.EXACT, 1);
+        assertEquals(0.035119, DEFAULTS.ofNetBesideWeighingGrams(ranged(50, 0), ranged(20, 0), net), 1e-6);
+    }
+
+    /** Just a kilogram may be of a platform without decimals, 1.5 g; less is not, 0.02 g. A spreadsheet's seven digits are no better than four. */
+    @ParameterizedTest
+    @CsvSource({"1000, 0, 1.5", "999, 0, 0.02", "-1000, 0, 1.5", "4, 3, 0.002", "4, 7, 0.0005"})
+    void decimalsOfAPlainCellAreThoseOfAUsualBalance(double value, int decimals, double grams) {
+        Entered plain = new Entered(new Field.Figure(value, Qualifier.EXACT, decimals, "", false, 0), ROW, "Net");
+        assertEquals(grams, DEFAULTS.massGrams(plain), 1e-12);
+    }
+
+    /** 0.3/√3 = 0.173205; of 2.0 8.6603 %, with 2 % 8.8882 %; a value of 0 or below has no relative width. */
+    @ParameterizedTest
+    @CsvSource({"2.0, 0.3, 0.088882", "2.0, 0, 0.02", "0, 0.3, 0.02", "-2.0, 0.3, 0.02"})
+    void rangeOfAResultWidensIt(double value, double half, double fraction) {
+        assertEquals(fraction, InstrumentUncertainty.widenedBySpan(ranged(value, half), 0.02), 1e-6);
+    }
+
+    /** 2 % HPLC as a stated 1-3 % counts as 3 %. */
+    @Test
+    void ofARangeOfUncertaintiesTheUpperEndCounts() {
+        assertEquals(0.03, DEFAULTS.assayFraction(assay("Relative standard uncertainty", "1-3")), 1e-12);
+    }
+
+    /** Six repeats with an uncertainty of their own have five degrees; without one, and of a single result, the usual one is taken as known. */
+    @ParameterizedTest
+    @CsvSource({"6, 1.5, 5", "2, 1.5, 1", "1, 1.5, Infinity", "6, '', Infinity", "'', 1.5, Infinity"})
+    void repeatsAreTheDegreesOfFreedomOfAStatedUncertainty(String repeats, String stated, double degrees) {
+        Assay assay = SmallBook.reaction()
+                .row("assays", "Sample", "A1", "Substance", "P", "Method", "HPLC", "Result", "40", "Unit", "mg/mL")
+                .but("assays", "Relative standard uncertainty", stated)
+                .but("assays", "Replicates", repeats)
+                .run()
+                .assays()
+                .get(0);
+        assertEquals(degrees, InstrumentUncertainty.degreesOfFreedom(assay));
+    }
+
+    /** 2.50 equivalents: 0.005/√3 = 0.002887. */
+    @Test
+    void equivalentsAreKnownToTheirLastDigit() {
+        Charge charge = SmallBook.reaction()
+                .row("charges", "Material", "Q", "Actual amount", "2.50", "Actual unit", "eq")
+                .run()
+                .charges()
+                .get(1);
+        Amount amount = charge.actual().orElseThrow();
+        assertEquals(0.002887, DEFAULTS.amount(amount, amount.value().entered().orElseThrow()), 1e-6);
+    }
+
+    private static Entered ranged(double value, double halfWidth) {
+        return new Entered(new Field.Figure(value, Qualifier.EXACT, 2, "", true, halfWidth), ROW, "Gross");
     }
 
     private static Entered entered(double value, Qualifier qualifier, int decimals) {

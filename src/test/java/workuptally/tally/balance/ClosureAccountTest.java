@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import workuptally.examples.SmallBook;
 import workuptally.report.view.wording.Wording;
@@ -271,6 +272,24 @@ class ClosureAccountTest {
         // 0.10 g N = 1 mmol: 97/110 = 88.2 %.
         assertEquals(97.0 / 110 * 100, reagent.percent().value(), 1e-9);
         assertEquals(Verdict.OPEN, reagent.verdict());
+    }
+
+    /** Of 100 mmol S 40 mmol N use 40: of a substrate so much is more likely a wrong amount, unless N is a substrate, too. */
+    @Test
+    void excessOfASubstrateIsNotTakenForLeftOver() {
+        assertTrue(leftOver("reagent", "4.00").isEmpty());
+        assertEquals(1, leftOver("substrate", "4.00").size());
+        assertEquals(1, leftOver("reagent", "5.50").size(), "less than half may be on purpose");
+    }
+
+    private static List<Closure.Candidate> leftOver(String role, String grams) {
+        Closure substrate = closure(excess().but("charges", "Role", role)
+                .but("charges", "Actual amount", grams)
+                .but("isolated", "Net", "7.00"));
+        assertEquals("S", substrate.skeleton());
+        return substrate.candidates().stream()
+                .filter(c -> c.place().equals("S left over"))
+                .toList();
     }
 
     /** 21.00 g of a crude C1 without an assay, from which 18.00 g were purified. */

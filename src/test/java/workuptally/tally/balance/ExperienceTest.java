@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.model.Book;
 import workuptally.model.EarlierContent;
@@ -112,5 +115,57 @@ class ExperienceTest {
                         .batches());
         assertTrue(
                 bound(book.withEarlier(List.of(other, other, own), List.of())).isEmpty());
+    }
+
+    /** The same day and within 0.005 % of theory; a note without a day may be of another batch. */
+    @ParameterizedTest
+    @CsvSource({
+        "2026-01-05, 0.354, 4",
+        "2026-01-05, 0.346, 4",
+        "2026-01-05, 0.356, 5",
+        "2026-01-06, 0.350, 5",
+        "'', 0.350, 5"
+    })
+    void batchOfAReviewAndOfTheHistoryCountsOnce(String day, String percent, int batches) {
+        SmallBook small = book(List.of("0.20", "0.25", "0.30"));
+        small.history("Series", "S-1", "Layer", "A1", "Content", percent, "Date", day);
+        EarlierContent reviewed =
+                new EarlierContent("S-1", "A1", "P", "X0", Optional.of(LocalDate.of(2026, 1, 5)), 0.35, false);
+        Optional<Experience.Bound> bound = bound(small.book().withEarlier(List.of(reviewed), List.of()));
+        assertEquals(batches == 5, bound.isPresent());
+    }
+
+    @Test
+    void onlyBatchesOfTheSameLayerAndSeriesCount() {
+        SmallBook small = book(FIVE.subList(0, 4));
+        small.history("Series", "S-2", "Layer", "A1", "Content", "0.3");
+        small.history("Series", "S-1", "Layer", "A2", "Content", "0.3");
+        small.history("Series", "S-1", "Layer", "", "Content", "0.3");
+        small.history("Series", "S-1", "Layer", "A1", "Content", ">0.3");
+        small.history("Series", "S-1", "Layer", "A1", "Content", "n.d.");
+        assertTrue(bound(small.book()).isEmpty());
+        small.history("Series", "S - 1", "Layer", "a1", "Content", "0.3");
+        assertTrue(bound(small.book()).isPresent());
+        assertTrue(bound(small.but("runs", "Series", "").book()).isEmpty());
+    }
+
+    @Test
+    void ofTwoProductsANoteTellsWhichOne() {
+        SmallBook small = book(FIVE).row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "200");
+        assertTrue(bound(small.book()).isEmpty());
+        List<EarlierContent> named = FIVE.stream()
+                .map(p -> new EarlierContent("S-1", "A1", "Q", "Y" + p, Optional.empty(), Double.parseDouble(p), false))
+                .toList();
+        Book book = small.book().withEarlier(named, List.of());
+        assertTrue(bound(book).isEmpty());
+        assertTrue(Experience.of(book).bound(book.runs().get(0), "A1", "Q").isPresent());
+    }
+
+    @Test
+    void limitsSayWhetherItCounts() {
+        assertFalse(Experience.of(book(FIVE).book()).counts());
+        assertTrue(Experience.of(book(FIVE).limit("Experience counts", "yes").book())
+                .counts());
+        assertFalse(Experience.none().counts());
     }
 }

@@ -106,4 +106,46 @@ class MassAccountTest {
                 .row("layers", "Layer", "D1", "Phase", "distillate", "Net", "70.00", "Status", "to reuse")
                 .row("layers", "Layer", "A1", "Phase", "aqueous", "Net", "52.00", "Status", "kept");
     }
+
+    /** Theory is 20.0 g of P: from 10.00 g S alone it cannot come; with 10.00 g of a second charge it can. */
+    @Test
+    void runThatListsLessThanItsProductHasNoBalance() {
+        SmallBook book = SmallBook.reaction()
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "18.00", "Assay", "95");
+        assertTrue(book.tally().massBalance().isEmpty());
+        assertTrue(
+                book.tally().notComputed().stream()
+                        .anyMatch(
+                                n -> n.because()
+                                        .equals(
+                                                "what is charged weighs less than the product that it gives: a reagent is not listed")));
+        MassBalance listed = book.row(
+                        "charges", "Material", "N", "Role", "reagent", "Actual amount", "10.00", "Actual unit", "g")
+                .tally()
+                .massBalance()
+                .orElseThrow();
+        assertEquals(20.0, listed.inGrams().value(), 1e-9);
+        assertFalse(listed.complete(), "nothing says where the rest went");
+    }
+
+    @Test
+    void whatWentInWithoutAMassIsSaid() {
+        SmallBook charge = worked().row("charges", "Material", "N", "Role", "reagent", "Actual amount", "5")
+                .but("charges", "Actual unit", "mL");
+        assertTrue(charge.tally().massBalance().isEmpty());
+        assertTrue(
+                charge.tally().notComputed().stream().anyMatch(n -> n.because().equals("the mass of N is not known")));
+        SmallBook added = worked().row(
+                        "workup", "Step", "9", "Operation", "wash", "From", "O1", "Material", "house mix")
+                .but("workup", "Volume", "5");
+        assertTrue(added.tally().massBalance().isEmpty());
+        assertTrue(added.tally().notComputed().stream()
+                .anyMatch(n -> n.because().equals("the mass of house mix in step 9 is not known")));
+    }
+
+    @Test
+    void runThatIsOnlyPlannedHasNoBalance() {
+        assertTrue(
+                worked().but("runs", "Status", "planned").tally().massBalance().isEmpty());
+    }
 }

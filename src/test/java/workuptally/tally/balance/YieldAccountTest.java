@@ -72,6 +72,18 @@ class YieldAccountTest {
     }
 
     @Test
+    void purifiedLotWithoutOriginWasMadeFromTheCrop() {
+        // P1 alone, 10.00 × 0.99 / 20 = 49.5 %; of another product it says nothing of the crop, 12.00 × 0.98 / 20 =
+        // 58.8 %.
+        SmallBook book = lot("C1", "crude", "18.00", "95");
+        lot(book, "K1", "crop", "12.00", "98").but("isolated", "From", "C1");
+        assertEquals(58.8, book.tally().yields().get(1).percent().value(), 1e-9);
+        lot(book, "P1", "purified", "10.00", "99");
+        assertEquals(List.of("P1"), book.tally().yields().get(1).lots());
+        assertEquals(49.5, book.tally().yields().get(1).percent().value(), 1e-9);
+    }
+
+    @Test
     void conversionIsWhatWasRecoveredOffTheAmountCharged() {
         // 1.00 g of 100 g/mol recovered = 10 of 100 mmol: X = 0.90; 85.5 / 0.9 = 95 %.
         ProductYield yield = only(recovered("1.00"));

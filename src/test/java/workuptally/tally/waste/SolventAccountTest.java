@@ -210,6 +210,41 @@ class SolventAccountTest {
         assertEquals(90.0, use(book).inGrams(), 1e-9);
     }
 
+    /**
+     * 120 g and 60 g distilled off 90 g: of each half, 60 and 30 g. The rest can only be of the 40 g that a crystallisation brought, of which
+     * 9 g more were taken off to be re-used: (60 + 9) and 30 g, cut to 40 g, 40/99 of each: 27.8788 and 12.1212 g.
+     */
+    @Test
+    void moreThanTheWorkupGaveIsOfThePurification() {
+        SmallBook book = washed().but("layers", "Composition", "ethyl acetate 100 %")
+                .but("layers", "Net", "120.00")
+                .row("layers", "Layer", "D2", "Phase", "distillate", "Net", "60.00", "Status", "kept")
+                .but("layers", "Composition", "ethyl acetate 100 %")
+                .row("workup", "Step", "9", "Operation", "crystallise", "From", "C1", "Material", "ethyl acetate")
+                .but("workup", "Mass", "40.00")
+                .but("workup", "Gives other", "ML1")
+                .row("workup", "Step", "10", "Operation", "concentrate", "From", "ML1", "Gives other", "D3")
+                .row("layers", "Layer", "D3", "Phase", "distillate", "Net", "9.00", "Status", "to reuse")
+                .but("layers", "Composition", "ethyl acetate 100 %")
+                .first("workup", "Gives other", "D1+D2+C1");
+        SolventUse use = use(book);
+        assertEquals(60, use.recoveredGrams(), 1e-6);
+        assertEquals(30, use.inDistillatesGrams(), 1e-6);
+        assertEquals(27.8788, use.purification().recoveredGrams(), 1e-3);
+        assertEquals(12.1212, use.purification().inDistillatesGrams(), 1e-3);
+        assertEquals(0, use.purification().inLayersGrams(), 1e-6);
+    }
+
+    @Test
+    void solutionWithoutADensityBringsAnUnknownMassOfSolvent() {
+        SmallBook book = washed().row("charges", "Material", "R in toluene", "Role", "reagent", "Molarity", "1.0")
+                .but("charges", "Actual amount", "20")
+                .but("charges", "Actual unit", "mL");
+        assertTrue(book.tally().notComputed().stream()
+                .anyMatch(n -> n.what().equals("mass of toluene in R in toluene")
+                        && n.because().equals("a solution charged by volume without a density")));
+    }
+
     @Test
     void plannedRunHasNoSolventAccountYet() {
         assertEquals(
