@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.examples.SmallBook;
-import workuptally.reference.Cited;
+import workuptally.reference.tables.Cited;
 
 /** What is looked up by name, and that the rows it came from are remembered. */
 class SubstancesTest {
