@@ -14,6 +14,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import workuptally.book.schema.Schema;
+import workuptally.report.view.ledgers.Ledgers;
 
 /**
  * Finds the books in a folder and its subfolders: workbooks, and folders that hold a table of runs as CSV. Hidden files and folders and
@@ -22,7 +24,7 @@ import java.util.stream.Stream;
 final class BookFinder extends SimpleFileVisitor<Path> {
     private static final int DEEPEST = 8;
     private static final Pattern LEDGER =
-            Pattern.compile("(.+)-(?:solvents|waste|yields|layers|containers|transfers)\\.csv");
+            Pattern.compile("(.+)-(?:" + String.join("|", Ledgers.NAMES) + ")" + Pattern.quote(BookEnding.CSV.text()));
 
     private final List<Path> books = new ArrayList<>();
 
@@ -59,9 +61,9 @@ final class BookFinder extends SimpleFileVisitor<Path> {
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-        String name = name(file);
-        boolean workbook =
-                name.endsWith(".xlsx") || name.endsWith(".xlsm") || lists && name.endsWith(".csv") && !isLedger(file);
+        boolean workbook = BookEnding.XLSX.isOf(file)
+                || BookEnding.XLSM.isOf(file)
+                || lists && BookEnding.CSV.isOf(file) && !isLedger(file);
         if (workbook && attributes.isRegularFile() && !isHidden(file)) {
             books.add(file);
         }
@@ -73,13 +75,13 @@ final class BookFinder extends SimpleFileVisitor<Path> {
         Matcher ledger = LEDGER.matcher(name(file));
         return ledger.matches()
                 && (ledger.group(1).equals("period")
-                        || Files.exists(file.resolveSibling(
-                                file.getFileName().toString().substring(0, ledger.end(1)) + "-review.json")));
+                        || Files.exists(file.resolveSibling(ReportKind.jsonName(
+                                file.getFileName().toString().substring(0, ledger.end(1))))));
     }
 
     private static boolean holdsRuns(Path folder) throws IOException {
         try (Stream<Path> content = Files.list(folder)) {
-            return content.anyMatch(f -> name(f).equals("runs.csv") && Files.isRegularFile(f));
+            return content.anyMatch(f -> name(f).equals(Schema.RUNS.csvFileName()) && Files.isRegularFile(f));
         }
     }
 

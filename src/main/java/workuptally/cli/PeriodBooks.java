@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -87,14 +86,10 @@ final class PeriodBooks {
     }
 
     private BookShare share(Path book) throws UnreadableBookException, IOException, PassedOver {
-        if (Files.isRegularFile(book) && !isCsv(book) && WrittenReview.is(book)) {
+        if (Files.isRegularFile(book) && !BookEnding.CSV.isOf(book) && WrittenReview.is(book)) {
             throw new PassedOver();
         }
         return BookShare.of(name(book), reviewer.get().review(options.read(book)));
-    }
-
-    private static boolean isCsv(Path book) {
-        return book.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     }
 
     private void finish(Work work) throws IOException {

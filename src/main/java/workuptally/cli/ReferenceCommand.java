@@ -14,6 +14,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import workuptally.reference.Reference;
+import workuptally.reference.tables.Cells;
+import workuptally.reference.tables.KnownTable;
 import workuptally.reference.tables.ReferenceTable;
 import workuptally.reference.tables.Source;
 
@@ -83,7 +85,7 @@ final class ReferenceCommand implements Callable<Integer> {
         List<Source> cited = reference.sources().stream()
                 .filter(source -> isCited(table, source.key()))
                 .toList();
-        if (!table.name().equals("sources") && !cited.isEmpty()) {
+        if (!table.name().equals(KnownTable.SOURCES.title()) && !cited.isEmpty()) {
             out.println();
             out.println("Sources");
             for (Source source : cited) {
@@ -97,7 +99,7 @@ final class ReferenceCommand implements Callable<Integer> {
     private static void block(List<String> columns, List<String> row, PrintWriter out) {
         out.println(row.get(0));
         for (int i = 1; i < row.size(); i++) {
-            if (!row.get(i).equals("-")) {
+            if (!row.get(i).equals(Cells.NONE)) {
                 Wrapped.lines(row.get(i), "  " + columns.get(i) + ": ", "    ").forEach(out::println);
             }
         }

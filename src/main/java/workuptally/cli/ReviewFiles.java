@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import workuptally.book.BookReader;
 import workuptally.book.files.UnreadableBookException;
@@ -98,8 +97,8 @@ final class ReviewFiles {
     private void workbook(Path book, StagedFiles files, Path output, Review review)
             throws UnreadableBookException, IOException {
         Path input = book;
-        if (Files.isDirectory(book) || book.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            input = files.scratch("book.xlsx");
+        if (Files.isDirectory(book) || BookEnding.CSV.isOf(book)) {
+            input = files.scratch("book" + BookEnding.XLSX.text());
             new Template().writeWorkbookFrom(book, settings.reading(), input);
         }
         AnnotatedWorkbook.write(
@@ -136,7 +135,7 @@ final class ReviewFiles {
 
     /** A workbook with macros keeps its ending, without which a spreadsheet program refuses it. */
     private static String ending(Path book) {
-        boolean macros = book.toString().toLowerCase(Locale.ROOT).endsWith(".xlsm") && !Files.isDirectory(book);
-        return macros ? ".xlsm" : ".xlsx";
+        boolean macros = BookEnding.XLSM.isOf(book) && !Files.isDirectory(book);
+        return (macros ? BookEnding.XLSM : BookEnding.XLSX).text();
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import workuptally.model.InputFile;
+import workuptally.report.workbook.UnannotatableBookException;
 
 /**
  * Files that appear together or not at all. They are written into a hidden folder within their target, on the same file system, and then
@@ -99,6 +100,9 @@ final class StagedFiles implements AutoCloseable {
 
     /** What is said where a file cannot be written, for example to a full disk: the system does not say where. */
     UnwritableOutputException unwritten(IOException failure) {
+        if (failure instanceof UnannotatableBookException) {
+            return new UnwritableOutputException(failure.getMessage(), failure);
+        }
         return new UnwritableOutputException(
                 "The files could not be written to " + target + ": " + reason(failure)
                         + " Nothing was placed there; make room, or choose another folder with --out.",

@@ -47,15 +47,14 @@ final class TemplateCommand implements Callable<Integer> {
 
     private void write() throws IOException {
         Template template = new Template();
-        String name = target.toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".xlsx")) {
+        if (BookEnding.XLSX.isOf(target)) {
             Files.createDirectories(target.toAbsolutePath().getParent());
             if (example) {
                 template.writeExample(target);
             } else {
                 template.writeEmpty(target);
             }
-        } else if (name.matches(".*\\.(csv|xls|xlsm|xlsb|ods)")) {
+        } else if (target.toString().toLowerCase(Locale.ROOT).matches(".*\\.(csv|xls|xlsm|xlsb|ods)")) {
             throw new ParameterException(
                     spec.commandLine(), "Name a workbook that ends in .xlsx, or a folder for the CSV files.");
         } else if (example) {

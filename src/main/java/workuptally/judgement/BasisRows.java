@@ -44,15 +44,13 @@ final class BasisRows {
             String origin = book.limits().origin(limit);
             if (limit.isText()) {
                 if (!book.limits().text(limit).isEmpty()) {
-                    rows.add(new BasisRow(
-                            BasisRow.Kind.LIMIT, limit.title(), book.limits().text(limit), "", origin));
+                    rows.add(BasisRow.of(limit, book.limits().text(limit), origin));
                 }
                 continue;
             }
             OptionalDouble value = book.limits().optional(limit);
             if (value.isPresent()) {
-                rows.add(new BasisRow(
-                        BasisRow.Kind.LIMIT, limit.title(), number(value.getAsDouble()), limit.unit(), origin));
+                rows.add(BasisRow.of(limit, number(value.getAsDouble()), origin));
             }
         }
         TakenAsPure.row(runs, book.limits()).ifPresent(rows::add);

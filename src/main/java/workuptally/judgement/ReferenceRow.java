@@ -62,9 +62,9 @@ final class ReferenceRow {
         }
         if (row instanceof DryingAgent agent) {
             return line(
-                    "water that " + agent.name() + " binds, up to " + agent.hydrate() + "; not with "
-                            + agent.avoidWith(),
-                    plain(agent.theoreticalUptakeGramsPerGram()),
+                    "water that " + agent.name() + " binds, up to "
+                            + agent.uptake().hydrate() + "; not with " + agent.avoidWith(),
+                    plain(agent.uptake().theoreticalGramsPerGram()),
                     "g/g",
                     agent.sources(),
                     row,

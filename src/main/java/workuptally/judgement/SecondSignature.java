@@ -6,6 +6,7 @@ import java.util.Optional;
 import workuptally.model.Charge;
 import workuptally.model.FindingCode;
 import workuptally.model.Severity;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.amounts.RunMaterial;
 
 /**
@@ -27,8 +28,10 @@ public final class SecondSignature {
         if (run.tally().evidence().reactions().stream().anyMatch(r -> r.gas().equals("H2"))) {
             reasons.add("a hydride quench");
         }
-        first(run, "organometallic").ifPresent(name -> reasons.add("an organometallic quench (" + name + ")"));
-        first(run, "azide", "organic-azide", "cyanide").ifPresent(reasons::add);
+        first(run, MaterialClass.ORGANOMETALLIC)
+                .ifPresent(name -> reasons.add("an organometallic quench (" + name + ")"));
+        first(run, MaterialClass.AZIDE, MaterialClass.ORGANIC_AZIDE, MaterialClass.CYANIDE)
+                .ifPresent(reasons::add);
         return List.copyOf(reasons);
     }
 

@@ -6,18 +6,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import workuptally.chemistry.Formula;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.Metal;
 
 /** Finds heavy metals by element: in a formula, in the words of a name, or in the symbol with which a written formula begins. */
 final class HeavyMetals {
-    private static final String HEAVY_METAL = "heavy-metal";
     private static final int SHORTEST_IN_COMPOUND = 5;
 
     private final List<Metal> metals;
 
     HeavyMetals(List<Metal> metals) {
         this.metals = metals.stream()
-                .filter(metal -> metal.classes().contains(HEAVY_METAL))
+                .filter(metal -> metal.classes().contains(MaterialClass.HEAVY_METAL))
                 .toList();
     }
 

@@ -15,6 +15,7 @@ import workuptally.reference.hazards.Reactivity.Membership;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Solutions;
 import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.NameClass;
 import workuptally.reference.substances.Solvent;
 
@@ -23,13 +24,10 @@ final class PartMaker {
     /** Mass per cent that stands for "dilute" (common practice: bench acids and bases of 1 to 3 mol/L). */
     private static final double DILUTE_PERCENT = 10;
 
-    private static final String HEAVY_METAL = "heavy-metal";
-    private static final String ORGANIC = "organic";
-    private static final Set<String> BASES = Set.of("base", "base-weak");
-    private static final String SALT_OF_BASE = "acid-weak";
-    private static final String AMINE = "amine";
+    private static final Set<String> BASES = Set.of(MaterialClass.BASE, MaterialClass.BASE_WEAK);
+    private static final String SALT_OF_BASE = MaterialClass.ACID_WEAK;
     /** What of an amine its salts share: nitrite and hypochlorite take them as well. */
-    private static final String SALT_OF_AMINE = "amine-salt";
+    private static final String SALT_OF_AMINE = MaterialClass.AMINE_SALT;
 
     private final Reactivity reactivity;
     private final Solutions solutions;
@@ -90,7 +88,7 @@ final class PartMaker {
         words.forEach(word -> own.addAll(word.classes()));
         own.addAll(common(choices));
         if (!metals.isEmpty()) {
-            own.add(HEAVY_METAL);
+            own.add(MaterialClass.HEAVY_METAL);
         }
         return new Part(
                 written,
@@ -175,8 +173,8 @@ final class PartMaker {
                 substance.row().map(r -> r.behaviour().parentClasses()).orElse(List.of());
         if (salt) {
             boolean amine = own.stream()
-                    .anyMatch(each ->
-                            each.equals(AMINE) || reactivity.ancestors(each).contains(AMINE));
+                    .anyMatch(each -> each.equals(MaterialClass.AMINE)
+                            || reactivity.ancestors(each).contains(MaterialClass.AMINE));
             own.removeIf(this::isBase);
             parents = parents.stream().filter(p -> !isBase(p)).toList();
             own.add(amine ? SALT_OF_AMINE : SALT_OF_BASE);
@@ -193,12 +191,12 @@ final class PartMaker {
         List<String> classes =
                 new ArrayList<>(substance.hazard().map(Hazard::materialClasses).orElse(List.of()));
         if (classes.isEmpty()) {
-            substance.solute().filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add("acid"));
-            substance.solute().filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add("base"));
+            substance.solute().filter(s -> s.acidMolesPerMole() > 0).ifPresent(s -> classes.add(MaterialClass.ACID));
+            substance.solute().filter(s -> s.baseMolesPerMole() > 0).ifPresent(s -> classes.add(MaterialClass.BASE));
         }
         Optional<Solvent> solvent = substance.solvent().filter(s -> !substance.isWater());
-        if (solvent.isPresent() && !classes.contains(ORGANIC)) {
-            classes.add(ORGANIC);
+        if (solvent.isPresent() && !classes.contains(MaterialClass.ORGANIC)) {
+            classes.add(MaterialClass.ORGANIC);
         }
         return classes;
     }

@@ -61,8 +61,17 @@ public final class Rounding {
         if (expandedUncertainty == 0) {
             return plain(exact(value));
         }
-        BigDecimal uncertainty = exact(expandedUncertainty).setScale(decimals(expandedUncertainty), VALUES);
-        return value(value, expandedUncertainty) + " ± " + plain(uncertainty);
+        return value(value, expandedUncertainty) + " ± " + uncertainty(expandedUncertainty);
+    }
+
+    /**
+     * The uncertainty alone, with two significant digits.
+     *
+     * @param expandedUncertainty U, above 0
+     * @throws IllegalArgumentException if it is not finite or out of range
+     */
+    public String uncertainty(double expandedUncertainty) {
+        return plain(exact(expandedUncertainty).setScale(decimals(expandedUncertainty), VALUES));
     }
 
     /**

@@ -203,6 +203,7 @@ public enum FindingCode {
     ROWS_HIDDEN(Severity.NOTE),
     ROWS_STRUCK(Severity.NOTE),
     STRUCK_OUT(Severity.STOP),
+    SHOWN_BY_CONDITION(Severity.CHECK),
     SHEET_HIDDEN(Severity.NOTE),
     CHOICE_UNKNOWN(Severity.CHECK),
     PARTS_UNREADABLE(Severity.CHECK),

@@ -86,6 +86,11 @@ public final class Limits {
         return numbers.containsKey(limit) || texts.containsKey(limit);
     }
 
+    /** True where the book sets it, or whoever asked for this review: it has not its usual value. */
+    public boolean isSet(Limit limit) {
+        return isSetByBook(limit) || given.containsKey(limit);
+    }
+
     /** The cell that sets a number, if the book sets it. */
     public Optional<Place> place(Limit limit) {
         return Optional.ofNullable(numbers.get(limit)).map(Field.Entered::place);

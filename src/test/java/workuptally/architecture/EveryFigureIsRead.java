@@ -22,9 +22,10 @@ final class EveryFigureIsRead {
     /** Columns that say what a row is about, for people, and no account uses. */
     private static final Set<String> DESCRIPTIONS = Set.of(
             "AtomicWeight.element",
-            "DryingAgent.character",
-            "DryingAgent.formula",
-            "DryingAgent.molarMassGramsPerMole",
+            "DryForm.character",
+            "DryForm.formula",
+            "DryForm.molarMassGramsPerMole",
+            "DryingAgent.dryForm",
             "HStatement.group",
             "Oxidant.acid",
             "PartitionRow.formula",

@@ -149,7 +149,18 @@ class ShownNumbersTest {
                 "0.0\" ng\"|5",
                 "0;-0;;@|0",
                 "0.00;0.00|-5",
-                "$0.00|5"
+                "$0.00|5",
+                "#|0",
+                "#|0.4",
+                "#.##|0",
+                "00\".\"00|1234",
+                "0.0.0|12.34",
+                "0.0\"×10³\"|0",
+                "0.0\" to 5\"|5",
+                "\"5.0\"|5",
+                "A/P|0.4",
+                "@\" g\"|5",
+                "[<]0.0|5"
             })
     void whatCannotBeReadWithCertaintyIsRefused(String code, String stored) {
         assertEquals(
@@ -157,6 +168,26 @@ class ShownNumbersTest {
                 assertInstanceOf(NumberText.Fault.class, read(code, stored))
                         .code()
                         .word());
+    }
+
+    /** As LibreOffice 7.4 shows them; a format that says a limit in words is a limit at what it says. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[<0.1]\"<0.1\";0.00|0.02|BELOW|0.1",
+                "0.00;-0.00;\"<0.10\"|0|BELOW|0.10",
+                "[>100]\">100\";0.00|250|ABOVE|100",
+                "[<1e3]0.0;0\" kg\"|13620|EXACT|13620",
+                "# ?/8|0.4|EXACT|0.4",
+                "0 0/4|12.34|EXACT|12.34",
+                "#|12.34|EXACT|12.34",
+                "0.0;@|-2.5|EXACT|-2.5"
+            })
+    void whatIsShownIsWhatIsRead(String code, String stored, String qualifier, String value) {
+        NumberText.Number number = assertInstanceOf(NumberText.Number.class, read(code, stored));
+        assertEquals(qualifier, number.qualifier().name());
+        assertEquals(0, number.value().compareTo(new BigDecimal(value)));
     }
 
     @Test

@@ -144,6 +144,41 @@ class StruckOutTest {
         assertEquals(List.of(), book.runs().get(0).layers());
     }
 
+    /** Conditions are not worked out: what they may strike out is read and named, in the form of ISO/IEC 29500-1, 18.3.1.18. */
+    @ParameterizedTest
+    @CsvSource({"0, false", "1, true", "2, true", "3, false", "9, false"})
+    void cellsThatAConditionStrikesOutAreNamed(int look, boolean named) throws Exception {
+        Map<String, String> parts = parts("<row>" + KEYS + "<c><v>12.5</v></c></row>");
+        parts.computeIfPresent(
+                "xl/styles.xml",
+                (name, xml) -> xml.replace(
+                        "<dxfs><dxf><font><strike/></font></dxf></dxfs>",
+                        "<dxfs><dxf><font><b/></font></dxf><dxf><font><strike/></font></dxf>"
+                                + "<dxf><numFmt numFmtId='170' formatCode='&quot;&lt;&quot;0.00'/></dxf>"
+                                + "<dxf><numFmt numFmtId='2' formatCode='0.00'/></dxf></dxfs>"));
+        parts.computeIfPresent(
+                "xl/worksheets/sheet4.xml",
+                (name, xml) -> xml.replace(
+                        "</sheetData>",
+                        "</sheetData><conditionalFormatting sqref='C2:C9'><cfRule type='expression' dxfId='" + look
+                                + "' priority='1'><formula>$H2=1</formula></cfRule></conditionalFormatting>"));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertEquals(named ? List.of("shown-by-condition") : List.of(), codes(book));
+        assertFalse(layer(book).weighing().grossGrams().isUnreadable());
+    }
+
+    @Test
+    void zeroOfASheetThatShowsNoneIsNotRead() throws Exception {
+        Map<String, String> parts = parts("<row>" + KEYS + "<c><v>0</v></c><c><v>12.5</v></c></row>");
+        parts.computeIfPresent(
+                "xl/worksheets/sheet4.xml",
+                (name, xml) ->
+                        xml.replace("<sheetData>", "<sheetViews><sheetView showZeros='0'/></sheetViews><sheetData>"));
+        Book book = new BookReader().read(Zips.write(folder.resolve("book.xlsx"), parts));
+        assertEquals(List.of("shown-otherwise"), codes(book));
+        assertEquals("C2", book.findings().get(0).place().cell());
+    }
+
     @Test
     void columnUnderAStruckHeadingIsNamed() throws Exception {
         Map<String, String> parts = parts("<row>" + KEYS + "<c><v>12.5</v></c></row>");

@@ -75,6 +75,17 @@ class WorkbookCellsTest {
         assertEquals(12.5, value(gross), 1e-12);
     }
 
+    /** A format has a section for texts (ISO/IEC 29500-1, 18.8.31): what it puts around one is shown with it. */
+    @Test
+    void unitThatAFormatPutsBehindATextCounts() throws Exception {
+        Map<String, String> parts =
+                Zips.parts("<row>" + KEYS + "<c s='4' t='inlineStr'><is><t>12500</t></is></c></row>");
+        parts.computeIfPresent(
+                "xl/styles.xml", (name, xml) -> xml.replace("0.0&quot; mg&quot;", "0.0;-0.0;0;@&quot; mg&quot;"));
+        Field gross = read(parts).runs().get(0).layers().get(0).weighing().grossGrams();
+        assertEquals(12.5, value(gross), 1e-12);
+    }
+
     @Test
     void struckOutDigitsAreNoDigits() throws Exception {
         String rich = "<c t='inlineStr'><is><r><rPr><strike/></rPr><t>12.7</t></r><r><t>12.5</t></r></is></c>";

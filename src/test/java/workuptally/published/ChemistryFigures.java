@@ -285,8 +285,11 @@ final class ChemistryFigures {
         double millilitres = each.number("millilitres");
         double low = millilitres * each.numbers("milligramsPerMillilitre").get(0) / 1000;
         double high = millilitres * each.numbers("milligramsPerMillilitre").get(1) / 1000;
-        double uptake =
-                NAMES.read(each.text("agent")).dryingAgent().orElseThrow().theoreticalUptakeGramsPerGram();
+        double uptake = NAMES.read(each.text("agent"))
+                .dryingAgent()
+                .orElseThrow()
+                .uptake()
+                .theoreticalGramsPerGram();
         Solvent solvent = NAMES.read(each.text("solvent")).solvent().orElseThrow();
         return new CaseFigures()
                 .with("waterLow", low)

@@ -247,16 +247,20 @@ class TablesTest {
         AtomicWeights weights = ReferenceWeights.load();
         double water = Formula.parse("H2O").molarMass(weights).gramsPerMole();
         for (DryingAgent row : REFERENCE.dryingAgents()) {
-            if (row.formula().isPresent()) {
-                double dry =
-                        Formula.parse(row.formula().get()).molarMass(weights).gramsPerMole();
-                double wet = Formula.parse(row.hydrate()).molarMass(weights).gramsPerMole();
-                assertEquals((wet - dry) / dry, row.theoreticalUptakeGramsPerGram(), 0.001, row.key());
+            if (row.dryForm().formula().isPresent()) {
+                double dry = Formula.parse(row.dryForm().formula().get())
+                        .molarMass(weights)
+                        .gramsPerMole();
+                double wet =
+                        Formula.parse(row.uptake().hydrate()).molarMass(weights).gramsPerMole();
+                assertEquals((wet - dry) / dry, row.uptake().theoreticalGramsPerGram(), 0.001, row.key());
                 double molecules = (wet - dry) / water;
                 assertEquals(Math.rint(2 * molecules), 2 * molecules, 0.01, row.key());
             }
-            assertTrue(row.practicalUptakeLowGramsPerGram() <= row.practicalUptakeHighGramsPerGram(), row.key());
-            assertTrue(row.practicalUptakeHighGramsPerGram() <= row.theoreticalUptakeGramsPerGram() + 0.005, row.key());
+            assertTrue(row.uptake().practicalLowGramsPerGram() <= row.uptake().practicalHighGramsPerGram(), row.key());
+            assertTrue(
+                    row.uptake().practicalHighGramsPerGram() <= row.uptake().theoreticalGramsPerGram() + 0.005,
+                    row.key());
         }
     }
 
@@ -265,7 +269,7 @@ class TablesTest {
         Set<String> used = new HashSet<>();
         REFERENCE.hazards().forEach(row -> {
             used.addAll(row.statements());
-            used.addAll(row.furtherSupplierStatements());
+            used.addAll(row.classification().furtherSupplierStatements());
         });
         REFERENCE.solvents().forEach(row -> used.addAll(row.statements()));
         assertTrue(used.size() > 50);

@@ -19,6 +19,7 @@ import workuptally.model.Finding;
 import workuptally.model.FindingCode;
 import workuptally.model.InputFile;
 import workuptally.model.Layer;
+import workuptally.model.Limit;
 import workuptally.model.Limits;
 import workuptally.model.Lot;
 import workuptally.model.Phrase;
@@ -90,7 +91,7 @@ public final class ExampleReview {
                 reviews,
                 period,
                 sorted,
-                List.of(new BasisRow(BasisRow.Kind.LIMIT, "Coverage factor", "2", "1", "common practice")),
+                List.of(BasisRow.of(Limit.COVERAGE_FACTOR, "2", "common practice")),
                 "0.1.0");
     }
 

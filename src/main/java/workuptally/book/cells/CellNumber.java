@@ -82,11 +82,12 @@ public final class CellNumber {
     /** A number that its format dresses: what is shown counts where it says the stored number, and more; else neither does. */
     private static NumberText dressed(RawCell cell, BigDecimal value, NumberFormat format, NumberSymbols symbols) {
         Optional<FormatSection> section = format.section(value);
-        if (section.isEmpty()) {
-            return shownOtherwise(value);
-        }
-        if (section.get().date()) {
+        if (section.filter(FormatSection::date).isPresent()) {
             return dateInNumber();
+        }
+        String text = format.show(value).orElse("");
+        if (section.isEmpty() || !section.get().isCertain() || text.isEmpty()) {
+            return shownOtherwise(value);
         }
         if (section.get().isPlain() && !format.hidesSign(value)) {
             boolean percent = section.get().percents() == 1;
@@ -96,10 +97,9 @@ public final class CellNumber {
                     section.get().decimals(),
                     percent);
         }
-        String text = format.show(value).orElse("");
         NumberText read = NumberText.parse(text, NumberText.Marks.UNKNOWN, symbols);
-        boolean nothing = read instanceof NumberText.Nothing && !text.isEmpty() && value.signum() == 0;
-        if (read instanceof NumberText.NotDetected || nothing) {
+        boolean nothing = read instanceof NumberText.Nothing && value.signum() == 0;
+        if (read instanceof NumberText.NotDetected || nothing || isLimitInWords(read, value, section.get())) {
             return read;
         }
         int power = 2 * section.get().percents();
@@ -108,6 +108,9 @@ public final class CellNumber {
                 && section.get().thousandsLeftOut() == 0
                 && number.halfWidth().signum() == 0
                 && number.qualifier() != Qualifier.DROPS
+                && number.qualifier() != Qualifier.RANGE
+                && section.get().hasDigits()
+                && (number.value().signum() != 0 || saysOne(section.get(), symbols))
                 && number.value().subtract(meant).abs().compareTo(rounding(section.get())) <= 0) {
             NumberText.Number stored = plain(cell, meant, section.get().decimals(), false);
             return new NumberText.Number(
@@ -119,6 +122,22 @@ public final class CellNumber {
                     number.remark());
         }
         return shownOtherwise(value);
+    }
+
+    /** True where a format says a limit instead of the number, {@code [<0.1]"<0.1"}, and the number keeps it. */
+    private static boolean isLimitInWords(NumberText read, BigDecimal value, FormatSection section) {
+        if (section.hasDigits() || !(read instanceof NumberText.Number limit)) {
+            return false;
+        }
+        int order = value.compareTo(limit.value());
+        return limit.qualifier() == Qualifier.BELOW && order <= 0 || limit.qualifier() == Qualifier.ABOVE && order >= 0;
+    }
+
+    /** True where the text of a format leaves a number what it is; a zero does not show whether thousands are meant. */
+    private static boolean saysOne(FormatSection section, NumberSymbols symbols) {
+        String one = section.around("1");
+        return NumberText.parse(one, NumberText.Marks.UNKNOWN, symbols) instanceof NumberText.Number number
+                && number.value().compareTo(BigDecimal.ONE) == 0;
     }
 
     /** What rounding to the decimals shown can change. */

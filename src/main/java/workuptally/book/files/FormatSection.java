@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,12 +15,30 @@ import java.util.regex.Pattern;
  * @param before text before the digits
  * @param digits placeholders of the digits with point and commas, {@code #,##0.00}; empty if it shows none
  * @param after text behind the digits
- * @param date true if it shows a day or time
- * @param general true if the digits are shown as a cell without format shows them
+ * @param traits what else it is
  */
 public record FormatSection(
-        Optional<Condition> condition, String before, String digits, String after, boolean date, boolean general) {
-    private static final Pattern CONDITION = Pattern.compile("(<=|>=|<>|<|>|=)(-?\\d+(?:\\.\\d+)?)");
+        Optional<Condition> condition, String before, String digits, String after, Set<Trait> traits) {
+    /** What a section is for, or what makes it uncertain what it shows. */
+    public enum Trait {
+        /** It shows a day or time. */
+        DATE,
+        /** It shows digits as a cell without format shows them. */
+        GENERAL,
+        /** It shows a text. */
+        TEXT,
+        /** Text stands between its digits, so that {@code 00"."00} shows 12.34 for 1234. */
+        TEXT_BETWEEN_DIGITS,
+        /** Its condition is none that the standard knows. */
+        UNKNOWN_CONDITION
+    }
+
+    private static final Pattern CONDITION =
+            Pattern.compile("\\s*(<=|>=|<>|<|>|=)\\s*([+-]?\\d{1,20}(?:\\.\\d{1,20})?(?:[eE][+-]?\\d{1,2})?)\\s*");
+    /** Placeholders of a number that spreadsheet programs agree on. */
+    private static final Pattern DIGITS =
+            Pattern.compile("%*[0#?][0#?, ]*(\\.[0#?, ]*)?([Ee][+-][0#?]+)?(/[0-9#? ]+)?[,%]*|%*\\.[0#?]+[,%]*");
+
     private static final Pattern LOCALE_TEXT = Pattern.compile("\\$([^-\\]]*)(?:-.*)?");
 
     /**
@@ -42,74 +61,64 @@ public record FormatSection(
         }
     }
 
-    /** Reads the code of one section. */
-    static FormatSection of(String code) {
-        Optional<Condition> condition = Optional.empty();
-        StringBuilder before = new StringBuilder();
-        StringBuilder digits = new StringBuilder();
-        StringBuilder after = new StringBuilder();
-        StringBuilder symbols = new StringBuilder();
-        boolean elapsed = false;
-        boolean general = false;
-        for (int i = 0; i < code.length(); i++) {
-            char c = code.charAt(i);
-            StringBuilder literal = digits.isEmpty() && !general ? before : after;
-            if (c == '"') {
-                int end = code.indexOf('"', i + 1);
-                literal.append(code, i + 1, end < 0 ? code.length() : end);
-                i = end < 0 ? code.length() : end;
-            } else if (c == '\\' && i + 1 < code.length()) {
-                literal.append(code.charAt(++i));
-            } else if ((c == '_' || c == '*') && i + 1 < code.length()) {
-                i++; // a space as wide as the next character, or that character repeated
-            } else if (c == '[') {
-                int end = code.indexOf(']', i);
-                String inner = end < 0 ? "" : code.substring(i + 1, end);
-                Matcher compared = CONDITION.matcher(inner);
-                Matcher locale = LOCALE_TEXT.matcher(inner);
-                if (compared.matches()) {
-                    condition = Optional.of(new Condition(compared.group(1), new BigDecimal(compared.group(2))));
-                } else if (locale.matches()) {
-                    literal.append(locale.group(1));
-                }
-                elapsed |= inner.matches("[hHmMsS]+");
-                i = end < 0 ? code.length() : end;
-            } else if (code.regionMatches(true, i, "General", 0, 7)) {
-                general = true;
-                i += 6;
-            } else if ("0#?.,%/".indexOf(c) >= 0
-                    || (c == 'E' || c == 'e') && i + 1 < code.length() && "+-".indexOf(code.charAt(i + 1)) >= 0) {
-                boolean exponent = c == 'E' || c == 'e';
-                digits.append(c);
-                if (exponent) {
-                    digits.append(code.charAt(++i));
-                }
-            } else if (Character.isLetter(c)) {
-                symbols.append(Character.toLowerCase(c));
-            } else if (c == '@') {
-                general = true;
-            } else if (c == ' '
-                    && digits.length() > 0
-                    && code.indexOf('/', i) > 0
-                    && code.substring(i).matches("[ 0-9?#/]+.*")) {
-                digits.append(' ');
-            } else {
-                literal.append(c);
-            }
-        }
-        boolean date = elapsed || symbols.toString().matches(".*[ymdhsbge].*");
-        return new FormatSection(condition, before.toString(), digits.toString(), after.toString(), date, general);
+    /** The condition in brackets, if it is one. */
+    static Optional<Condition> condition(String inner) {
+        Matcher compared = CONDITION.matcher(inner);
+        return compared.matches()
+                ? Optional.of(new Condition(compared.group(1), new BigDecimal(compared.group(2))))
+                : Optional.empty();
+    }
+
+    /** The currency or unit in brackets, {@code $ mL-409}. */
+    static Optional<String> bracketed(String inner) {
+        Matcher locale = LOCALE_TEXT.matcher(inner);
+        return locale.matches() ? Optional.of(locale.group(1)) : Optional.empty();
+    }
+
+    public boolean date() {
+        return traits.contains(Trait.DATE);
+    }
+
+    private boolean general() {
+        return traits.contains(Trait.GENERAL) || traits.contains(Trait.TEXT);
+    }
+
+    boolean isOfText() {
+        return traits.contains(Trait.TEXT);
+    }
+
+    /** False where only a spreadsheet program can tell what is shown. */
+    public boolean isCertain() {
+        return !traits.contains(Trait.UNKNOWN_CONDITION)
+                && !traits.contains(Trait.TEXT_BETWEEN_DIGITS)
+                && (!isOfText() || (before + digits + after).isBlank())
+                && (digits.isEmpty() || DIGITS.matcher(digits).matches());
     }
 
     /** True where the number is shown and nothing beside it, as it is or as a percentage. */
     public boolean isPlain() {
-        return !date
-                && (general || !digits.isEmpty())
+        return !date()
+                && hasDigits()
                 && before.isBlank()
                 && after.isBlank()
                 && thousandsLeftOut() == 0
                 && percents() <= 1
-                && (general || digits.matches(".*[0#?].*"));
+                && isCertain();
+    }
+
+    /** True where zero is shown as a digit; {@code #} and {@code ?} leave it out. */
+    public boolean showsZero() {
+        return general() || isFraction() || isScientific() || digits.indexOf('0') >= 0;
+    }
+
+    /** True where it shows a number at all. */
+    public boolean hasDigits() {
+        return general() || !digits.isEmpty();
+    }
+
+    /** What it would show of a number written so. */
+    public String around(String number) {
+        return (before + number + "%".repeat(percents()) + after).strip();
     }
 
     /** Decimals that it always shows. */
@@ -124,7 +133,7 @@ public record FormatSection(
 
     /** Decimals that it shows at most. */
     public int mostDecimals() {
-        return general
+        return general()
                 ? 10
                 : (int) afterPoint().chars().filter(c -> "0#?".indexOf(c) >= 0).count();
     }
@@ -170,11 +179,14 @@ public record FormatSection(
 
     /** The number as shown, without commas between its thousands. */
     String show(BigDecimal value) {
-        if (!general && digits.isEmpty()) {
+        if (!hasDigits()) {
             return (before + after).strip();
         }
+        if (!isCertain()) {
+            return value.toPlainString();
+        }
         BigDecimal scaled = value.movePointRight(2 * percents()).movePointLeft(3 * thousandsLeftOut());
-        String number = general || isFraction() || isScientific()
+        String number = general() || isFraction() || isScientific()
                 ? scaled.stripTrailingZeros().toPlainString()
                 : fixed(scaled.abs());
         String sign = scaled.signum() < 0 && !number.startsWith("-") && !number.matches("[0.]*") ? "-" : "";
@@ -183,6 +195,9 @@ public record FormatSection(
 
     private String fixed(BigDecimal value) {
         BigDecimal rounded = value.setScale(mostDecimals(), RoundingMode.HALF_UP);
+        if (rounded.signum() == 0 && !showsZero()) {
+            return "";
+        }
         String text = rounded.toPlainString();
         while (rounded.scale() > 0
                 && text.indexOf('.') > 0

@@ -9,8 +9,9 @@ import java.util.Optional;
  * A number format with its sections (ISO/IEC 29500-1, 18.8.31): which one a number is shown by, and how.
  *
  * @param sections sections for numbers, one to three
+ * @param text what it shows of a text; empty where it has no section for one
  */
-public record NumberFormat(List<FormatSection> sections) {
+public record NumberFormat(List<FormatSection> sections, Optional<FormatSection> text) {
     private static final int MOST_FOR_NUMBERS = 3;
 
     /** Reads a code. */
@@ -22,7 +23,7 @@ public record NumberFormat(List<FormatSection> sections) {
             char c = code.charAt(i);
             quoted ^= c == '"';
             if (c == ';' && !quoted) {
-                sections.add(FormatSection.of(section.toString()));
+                sections.add(new SectionReader(section.toString()).read());
                 section.setLength(0);
             } else {
                 section.append(c);
@@ -31,8 +32,18 @@ public record NumberFormat(List<FormatSection> sections) {
                 }
             }
         }
-        sections.add(FormatSection.of(section.toString()));
-        return new NumberFormat(List.copyOf(sections.subList(0, Math.min(sections.size(), MOST_FOR_NUMBERS))));
+        sections.add(new SectionReader(section.toString()).read());
+        Optional<FormatSection> text =
+                sections.stream().filter(FormatSection::isOfText).findFirst();
+        if (sections.size() > 1) {
+            sections.removeIf(FormatSection::isOfText);
+        }
+        return new NumberFormat(List.copyOf(sections.subList(0, Math.min(sections.size(), MOST_FOR_NUMBERS))), text);
+    }
+
+    /** What a text is shown as, {@code <0.10} for {@code 0.10} in {@code "<"@}. */
+    String show(String written) {
+        return text.map(section -> section.around(written)).orElse(written);
     }
 
     /** The section that shows a number; none where no condition holds, so that the cell shows no number. */
@@ -69,7 +80,8 @@ public record NumberFormat(List<FormatSection> sections) {
     /** True where every number is shown as it is, so that nothing but decimals and the kind of format counts. */
     boolean isPlain() {
         FormatSection first = sections.get(0);
-        return sections.stream().allMatch(s -> s.condition().isEmpty())
+        return text.filter(section -> !section.around("").isEmpty()).isEmpty()
+                && sections.stream().allMatch(s -> s.condition().isEmpty() && s.showsZero())
                 && first.isPlain()
                 && (sections.size() < 2 || isMinusOf(sections.get(1), first))
                 && (sections.size() < MOST_FOR_NUMBERS

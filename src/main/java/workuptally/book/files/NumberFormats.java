@@ -11,10 +11,12 @@ import java.util.Optional;
 public final class NumberFormats {
     private final List<ShownAs> byStyle;
     private final StruckFonts struck;
+    private final ConditionalLooks conditional;
 
-    private NumberFormats(List<ShownAs> byStyle, StruckFonts struck) {
+    private NumberFormats(List<ShownAs> byStyle, StruckFonts struck, ConditionalLooks conditional) {
         this.byStyle = byStyle;
         this.struck = struck;
+        this.conditional = conditional;
     }
 
     /** Reads the styles part; without one every number is shown as it is and nothing struck out. */
@@ -22,14 +24,16 @@ public final class NumberFormats {
             throws UnreadableBookException, IOException {
         List<ShownAs> styles = new ArrayList<>();
         StruckFonts struck = new StruckFonts();
+        ConditionalLooks conditional = new ConditionalLooks();
         if (part.isEmpty() || !book.has(part.get())) {
-            return new NumberFormats(styles, struck);
+            return new NumberFormats(styles, struck, conditional);
         }
         Map<Integer, String> codes = new HashMap<>();
         try (XmlPart xml = book.open(part.get())) {
             boolean cellStyles = false;
             while (xml.next()) {
                 struck.take(xml);
+                conditional.take(xml);
                 if (xml.isStart("numFmt")) {
                     codes.put(
                             number(xml.attribute("numFmtId")),
@@ -45,7 +49,7 @@ public final class NumberFormats {
             }
             book.finished(xml);
         }
-        return new NumberFormats(styles, struck);
+        return new NumberFormats(styles, struck, conditional);
     }
 
     /** A count or index as an attribute has it; 0 where it is missing or no number. */
@@ -77,6 +81,11 @@ public final class NumberFormats {
     /** True where cells of a style are struck out. */
     boolean strikesOut(int style) {
         return struck.ofStyle(style);
+    }
+
+    /** True where a look that a condition gives to cells strikes them out or shows another number. */
+    boolean changesLook(int number) {
+        return number >= 0 && conditional.changes(number);
     }
 
     /** Formats that the standard defines by number alone (ISO/IEC 29500-1, 18.8.30), in its English form. */

@@ -15,6 +15,8 @@ public final class SheetPart {
 
     private static final Pattern CELL = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?(\\d{1,9})");
 
+    private static final Pattern ZERO = Pattern.compile("-?0*\\.?0*(?:[eE].*)?");
+
     private final String file;
     private final String sheet;
     private final XmlPart xml;
@@ -24,8 +26,10 @@ public final class SheetPart {
     private final List<RawTable.MergedRegion> merged = new ArrayList<>();
     private final List<Integer> struckRows = new ArrayList<>();
     private int hiddenRows;
+    private final List<String> conditionalCells = new ArrayList<>();
+    private boolean zerosHidden;
     private boolean stale;
-    private int staleFormulas;
+    private boolean staleFormulas;
     private int lastRow;
 
     public SheetPart(String file, String sheet, XmlPart xml, SharedStrings strings, NumberFormats formats) {
@@ -47,6 +51,12 @@ public final class SheetPart {
         while (xml.next()) {
             if (xml.isStart("row")) {
                 readRow();
+            } else if (xml.isStart("sheetView")) {
+                zerosHidden |= xml.attribute("showZeros")
+                        .filter(shown -> !isTrue(shown))
+                        .isPresent();
+            } else if (xml.isStart("conditionalFormatting")) {
+                readConditions();
             } else if (xml.isStart("mergeCell")) {
                 xml.attribute("ref").flatMap(SheetPart::region).ifPresent(merged::add);
             }
@@ -54,9 +64,33 @@ public final class SheetPart {
         return new RawTable(file, sheet, true, rows, merged, hiddenRows, struckRows);
     }
 
-    /** Number of formulas whose results do not count because none of the book does. */
-    public int staleFormulas() {
+    /** True where results of formulas do not count because none of the book does. */
+    public boolean hasStaleFormulas() {
         return staleFormulas;
+    }
+
+    /** Cells that a condition strikes out or shows otherwise, as the sheet names them, {@code C2:C40}. */
+    public List<String> conditionalCells() {
+        return conditionalCells;
+    }
+
+    private void readConditions() throws UnreadableBookException {
+        String cells = xml.attribute("sqref").orElse("");
+        boolean changing = false;
+        while (xml.next() && !xml.isEnd("conditionalFormatting")) {
+            changing |= xml.isStart("cfRule")
+                            && xml.attribute("dxfId")
+                                    .map(NumberFormats::index)
+                                    .filter(formats::changesLook)
+                                    .isPresent()
+                    || ConditionalLooks.changes(xml);
+            if (xml.isStart("sqref")) {
+                cells = xml.ownText();
+            }
+        }
+        if (changing) {
+            conditionalCells.add(cells.strip());
+        }
     }
 
     private void readRow() throws UnreadableBookException {
@@ -148,7 +182,7 @@ public final class SheetPart {
             if (xml.isStart("v")) {
                 value = Optional.of(xml.ownText());
             } else if (xml.isStart("is")) {
-                return Optional.of(inlineText().cell(column, struck));
+                return Optional.of(asShown(inlineText().cell(column, struck), shown));
             } else if (xml.isStart("f")) {
                 formula = true;
                 // One that is marked so changes with each opening, as TODAY does, and its stored result with it.
@@ -161,7 +195,7 @@ public final class SheetPart {
         boolean textResult = type.equals("str") && value.isPresent();
         boolean empty = !textResult && value.filter(v -> !v.isBlank()).isEmpty();
         if (formula && (empty || changing || stale)) {
-            staleFormulas += stale ? 1 : 0;
+            staleFormulas |= stale;
             RawCell open = new RawCell(column, RawCell.Type.NOT_CALCULATED, "", shown);
             return Optional.of(struck ? open.struck() : open);
         }
@@ -169,10 +203,20 @@ public final class SheetPart {
             return Optional.empty();
         }
         if (type.equals("s")) {
-            return Optional.of(sharedText(column, value.get(), struck));
+            return Optional.of(asShown(sharedText(column, value.get(), struck), shown));
         }
-        RawCell cell = cell(column, type, value.get(), formula, shown);
+        RawCell cell = asShown(cell(column, type, value.get(), formula, shown), shown);
         return Optional.of(struck ? cell.struck() : cell);
+    }
+
+    /** A text with what its format puts around it, and a zero that the sheet does not show as one. */
+    private RawCell asShown(RawCell cell, ShownAs shown) {
+        if (zerosHidden && cell.isNumber() && ZERO.matcher(cell.text()).matches()) {
+            return new RawCell(cell.column(), cell.type(), cell.text(), ShownAs.HIDDEN_ZERO);
+        }
+        return cell.type() == RawCell.Type.TEXT && shown.format().isPresent() && !cell.isBlank()
+                ? RawCell.text(cell.column(), shown.format().get().show(cell.text()))
+                : cell;
     }
 
     private RichText inlineText() throws UnreadableBookException {

@@ -36,4 +36,6 @@ public record ShownAs(Kind kind, int decimals, Optional<NumberFormat> format) {
     }
 
     static final ShownAs GENERAL = new ShownAs(Kind.PLAIN, 0);
+    /** A zero in a sheet that shows none. */
+    static final ShownAs HIDDEN_ZERO = new ShownAs(Kind.DRESSED, 0, Optional.of(NumberFormat.of("General;-General;")));
 }

@@ -214,13 +214,24 @@ public final class WorkbookFile implements TableSource, Closeable {
             SheetPart part = new SheetPart(file.name(), sheet, xml, strings, formats);
             RawTable read = part.read(formulasAreStale);
             book.finished(xml);
-            if (part.staleFormulas() > 0) {
+            if (!part.conditionalCells().isEmpty()) {
+                log.add(
+                        FindingCode.SHOWN_BY_CONDITION,
+                        Severity.CHECK,
+                        "",
+                        new Place(file.name(), sheet, 0, -1, ""),
+                        "a conditional format that strikes out cells or shows numbers otherwise, in "
+                                + String.join(", ", part.conditionalCells()),
+                        "cells that show what they store; conditions are not worked out, what is stored was read",
+                        "Look at these cells: strike out by hand what does not count, and run again.");
+            }
+            if (part.hasStaleFormulas()) {
                 log.add(
                         FindingLog.STALE,
                         Severity.CHECK,
                         "",
-                        new Place(file.name(), sheet, 0, -1, ""),
-                        part.staleFormulas() + " formulas, left to be calculated when the book is opened",
+                        Place.ofFile(file.name()),
+                        "formulas that are left to be calculated when the book is opened",
                         "formulas with their results",
                         "Open the book in a spreadsheet program, let it calculate, save and run again; until then no"
                                 + " result of a formula counts.");

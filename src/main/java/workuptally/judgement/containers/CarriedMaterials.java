@@ -17,6 +17,7 @@ import workuptally.model.Step;
 import workuptally.reference.bench.Threshold;
 import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.ReactivityGroup;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -33,14 +34,8 @@ import workuptally.tally.layers.Present;
  * common practice.
  */
 final class CarriedMaterials {
-    private static final String ACID = "acid";
-    private static final String BASE = "base";
-    private static final String ORGANIC = "organic";
     /** Ammonia and its salts react with bleach and halogens at any pH. */
-    private static final String AMMONIA = "ammonia";
-
-    private static final String OXIDISER = "oxidiser";
-    private static final String CARBONATE = "carbonate";
+    private static final String AMMONIA = MaterialClass.AMMONIA;
 
     private final Substances substances;
     private final Reactivity reactivity;
@@ -121,10 +116,10 @@ final class CarriedMaterials {
         pH.ifPresent(reading -> {
             String words = "layer " + label + " at pH " + reading.asTyped();
             if (reading.value() < substances.value(Threshold.ACIDIC_BELOW)) {
-                all.add(ofClass(words, ACID));
+                all.add(ofClass(words, MaterialClass.ACID));
             }
             if (reading.value() > substances.value(Threshold.BASIC_ABOVE)) {
-                all.add(ofClass(words, BASE));
+                all.add(ofClass(words, MaterialClass.BASE));
             }
         });
         return all;
@@ -140,7 +135,7 @@ final class CarriedMaterials {
                         for (Carried part : ofMaterial(name)) {
                             boolean named =
                                     known.stream().anyMatch(c -> c.material().equalsIgnoreCase(part.material()));
-                            if (!named && part.membership().classes().contains(OXIDISER)) {
+                            if (!named && part.membership().classes().contains(MaterialClass.OXIDISER)) {
                                 oxidants.add(part);
                             }
                         }
@@ -152,12 +147,14 @@ final class CarriedMaterials {
     /** Acids and hydroxides of the water: what is left of them is told by the pH, and that carbonate is gone from acid. */
     private boolean isToldByPh(Present present, double pH) {
         Set<String> classes = present.membership().classes();
-        boolean own = !present.persists() && !classes.contains(ORGANIC) && !classes.contains(OXIDISER);
+        boolean own = !present.persists()
+                && !classes.contains(MaterialClass.ORGANIC)
+                && !classes.contains(MaterialClass.OXIDISER);
         return own
                 && !classes.contains(AMMONIA)
-                && (classes.contains(CARBONATE)
+                && (classes.contains(MaterialClass.CARBONATE)
                         ? pH < substances.value(Threshold.ACIDIC_BELOW)
-                        : classes.contains(ACID) || classes.contains(BASE));
+                        : classes.contains(MaterialClass.ACID) || classes.contains(MaterialClass.BASE));
     }
 
     private boolean isMinorSolvent(RunTally run, String label, Present present) {

@@ -16,6 +16,7 @@ import workuptally.reference.Reference;
 import workuptally.reference.hazards.Reactivity;
 import workuptally.reference.hazards.ReactivityPair;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.waste.WasteStream;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.Substances;
@@ -30,7 +31,6 @@ import workuptally.tally.suspects.ContainerSuspects;
  * before the next is looked at; every other one is.
  */
 public final class ContainerReviews {
-    private static final String WATER = "water";
 
     private final Book book;
     private final Reference reference;
@@ -164,7 +164,7 @@ public final class ContainerReviews {
     }
 
     private static boolean isWater(Carried carried) {
-        return carried.membership().classes().contains(WATER);
+        return carried.membership().classes().contains(MaterialClass.WATER);
     }
 
     /** Whatever is not ordinary, and what sets gas free in a closed bottle; the published chart where it is grave. */

@@ -8,6 +8,7 @@ import workuptally.judgement.containers.ProposalFit.StreamFit;
 import workuptally.material.Material;
 import workuptally.model.Layer;
 import workuptally.reference.hazards.Hazard;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.Solvent;
 import workuptally.reference.waste.LayerFacts;
 import workuptally.reference.waste.StreamRule;
@@ -20,8 +21,6 @@ import workuptally.tally.waste.WasteLine;
 
 /** Compares the stream that an addition suggests with the stream that a container is labelled for, under whatever words the lab uses. */
 final class ContainerStreams {
-    private static final String ACID = "acid";
-    private static final String BASE = "base";
 
     private final Substances substances;
     private final WasteStreams streams;
@@ -112,7 +111,8 @@ final class ContainerStreams {
 
     /** Acid and base, which are two streams of one family. */
     private static boolean areOpposed(WasteStream one, WasteStream other) {
-        return implies(one, ACID) && implies(other, BASE) || implies(one, BASE) && implies(other, ACID);
+        return implies(one, MaterialClass.ACID) && implies(other, MaterialClass.BASE)
+                || implies(one, MaterialClass.BASE) && implies(other, MaterialClass.ACID);
     }
 
     private static boolean implies(WasteStream stream, String materialClass) {

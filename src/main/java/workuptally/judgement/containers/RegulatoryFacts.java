@@ -18,10 +18,6 @@ import workuptally.tally.containers.ContainerState;
 
 /** Picks the limits that speak about a container: where waste gathers, corrosive water, flammable liquids, and substances by name. */
 final class RegulatoryFacts {
-    private static final String EVERY = "every";
-    private static final String AQUEOUS = "aqueous";
-    private static final String OTHER = "other";
-    private static final String CELSIUS = "°C";
 
     private final Reference reference;
     private final Substances substances;
@@ -32,14 +28,11 @@ final class RegulatoryFacts {
     }
 
     List<RegulatoryFact> of(Optional<WasteStream> stream, ContainerState state) {
-        boolean aqueous = stream.filter(s -> s.key().startsWith(AQUEOUS)).isPresent();
         List<RegulatoryFact> facts = new ArrayList<>();
         stream.flatMap(this::codes).ifPresent(facts::add);
         reference.regulatoryLimits().stream()
-                .filter(l -> l.bearsOn().contains(EVERY)
-                        || l.bearsOn().contains(aqueous ? AQUEOUS : OTHER)
-                        || stream.filter(s -> l.bearsOn().contains(s.key())).isPresent()
-                        || state.grams().keySet().stream().anyMatch(name -> isOf(l, name)))
+                .filter(l ->
+                        l.isAbout(stream) || state.grams().keySet().stream().anyMatch(name -> isOf(l, name)))
                 .map(l -> new RegulatoryFact(
                         l.key(), text(l, state), String.join("; ", l.sources()), citation(l.sources())))
                 .forEach(facts::add);
@@ -88,28 +81,19 @@ final class RegulatoryFacts {
 
     /** Contents whose flash point lies below a limit in °C, with it. */
     private String flashing(RegulatoryLimit limit, ContainerState state) {
-        if (limit.unit().filter(unit -> unit.startsWith(CELSIUS)).isEmpty()
-                || limit.value().isEmpty()) {
+        if (limit.flashPointCelsius().isEmpty()) {
             return "";
         }
+        double celsius = limit.flashPointCelsius().getAsDouble();
         List<String> below = new ArrayList<>();
         state.grams()
                 .keySet()
                 .forEach(name -> substances
                         .solvent(name)
+                        .filter(solvent -> solvent.flashesBelow(celsius))
                         .flatMap(Solvent::flashPoint)
-                        .ifPresent(point -> {
-                            if (isBelow(point, limit.value().getAsDouble())) {
-                                below.add(name + " " + point + " °C");
-                            }
-                        }));
+                        .ifPresent(point -> below.add(name + " " + point + " °C")));
         return below.isEmpty() ? "" : "; flash points here: " + String.join(", ", below);
-    }
-
-    /** A flash point as the table writes it: a number, {@code <-20}, or {@code none}. */
-    private static boolean isBelow(String flashPoint, double celsius) {
-        String number = flashPoint.startsWith("<") ? flashPoint.substring(1) : flashPoint;
-        return number.matches("-?\\d+(\\.\\d+)?") && Double.parseDouble(number) < celsius;
     }
 
     private String text(RegulatoryLimit limit, ContainerState state) {

@@ -151,11 +151,12 @@ public final class HazardNotes {
         String origin = (hazard.basis() == Basis.SOURCE
                         ? citations(hazard.sources())
                         : hazard.basis().word())
-                + hazard.statementNote().map(n -> "; " + n).orElse("")
-                + (hazard.statementKind().equals("supplier") ? "; as suppliers classify" : "")
-                + (hazard.furtherSupplierStatements().isEmpty()
+                + hazard.classification().note().map(n -> "; " + n).orElse("")
+                + (hazard.classification().kind() == Hazard.StatementKind.SUPPLIER ? "; as suppliers classify" : "")
+                + (hazard.classification().furtherSupplierStatements().isEmpty()
                         ? ""
-                        : "; suppliers often add " + String.join(", ", hazard.furtherSupplierStatements())
+                        : "; suppliers often add "
+                                + String.join(", ", hazard.classification().furtherSupplierStatements())
                                 + " (from memory)");
         if (massPercent.isEmpty()) {
             return origin;

@@ -31,7 +31,6 @@ public final class MixtureStatements {
 
     private static final double FLAMMABLE_PERCENT = 10;
     private static final double TRACE_PERCENT = 1;
-    private static final String WATER = "water";
     /** Water and listed solvents have to be this much of a mixture to be judged by their flash point, mass %. */
     private static final double LEAST_OF_WATER_AND_SOLVENTS_PERCENT = 50;
 
@@ -168,7 +167,7 @@ public final class MixtureStatements {
         double solvents = 0;
         double water = 0;
         for (Map.Entry<String, Double> part : percents.entrySet()) {
-            if (part.getKey().equalsIgnoreCase(WATER)) {
+            if (part.getKey().equalsIgnoreCase(Materials.WATER)) {
                 water += part.getValue();
             }
             for (HazardNote note : notes) {
@@ -264,7 +263,7 @@ public final class MixtureStatements {
         if (together) {
             double unknown = percents.entrySet().stream()
                     .filter(p ->
-                            !statements.containsKey(p.getKey()) && !p.getKey().equalsIgnoreCase(WATER))
+                            !statements.containsKey(p.getKey()) && !p.getKey().equalsIgnoreCase(Materials.WATER))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             return MixtureRules.codes(parts, unknown);

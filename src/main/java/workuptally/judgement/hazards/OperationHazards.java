@@ -29,6 +29,7 @@ import workuptally.reference.hazards.ReactivityPair;
 import workuptally.reference.solutions.Solute;
 import workuptally.reference.solutions.Wash;
 import workuptally.reference.substances.ClassBehaviour;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.Solvent;
 import workuptally.reference.tables.Basis;
 import workuptally.tally.amounts.Substances;
@@ -88,7 +89,7 @@ final class OperationHazards {
 
     /** A product of a run with azide that holds little carbon and oxygen for its nitrogen. */
     private List<HazardNote> azides(Run run) {
-        if (!holds(run, "azide")) {
+        if (!holds(run, MaterialClass.AZIDE)) {
             return List.of();
         }
         List<HazardNote> notes = new ArrayList<>();
@@ -165,7 +166,7 @@ final class OperationHazards {
                 .material(step.added().material())
                 .wash()
                 .flatMap(Wash::gas)
-                .filter(gas -> gas.setFreeBy().contains("acid") || holds(run, "base"))
+                .filter(gas -> gas.isByAcid() || holds(run, MaterialClass.BASE))
                 .map(gas -> new HazardNote(
                         "step " + step.number() + ", " + step.added().material(),
                         List.of(),

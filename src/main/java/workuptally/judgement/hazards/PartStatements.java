@@ -13,6 +13,7 @@ import workuptally.model.Field.Entered;
 import workuptally.reference.Reference;
 import workuptally.reference.hazards.ConcentrationLimit;
 import workuptally.reference.hazards.Hazard;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.amounts.Substances;
 
 /**
@@ -33,8 +34,9 @@ final class PartStatements {
     static final String REGULATION = "Regulation (EC) 1272/2008, Annex I, 3.2.3 and 3.3.3";
 
     private static final List<String> IRRITATION = List.of("H315", "H319");
-    private static final Set<String> ACIDS = Set.of("acid");
-    private static final Set<String> BASES = Set.of("base", "carbonate", "base-weak");
+    private static final Set<String> ACIDS = Set.of(MaterialClass.ACID);
+    private static final Set<String> BASES =
+            Set.of(MaterialClass.BASE, MaterialClass.CARBONATE, MaterialClass.BASE_WEAK);
 
     private final Reference reference;
     private final Substances substances;

@@ -25,6 +25,7 @@ import workuptally.tally.balance.QuenchByProduct;
 import workuptally.tally.bench.Plan;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Meeting;
 import workuptally.tally.layers.Meetings;
 import workuptally.tally.layers.Present;
@@ -44,7 +45,6 @@ final class PortionHazards {
     private static final Set<String> POISONS = Set.of("H300", "H310", "H330", "H301", "H311", "H331");
 
     private static final Set<String> GAS_WITH_WATER_OR_ACID = Set.of("EUH029", "EUH031", "EUH032");
-    private static final String WATER = "water";
 
     private final Reference reference;
     private final Substances substances;
@@ -178,7 +178,7 @@ final class PortionHazards {
 
     /** A part that stands under another name than that of the tables, as a charge does: its statements are found by what the name means. */
     private void named(Map<String, Double> percents, List<RunMaterial> materials, Said said) {
-        boolean wet = percents.getOrDefault(WATER, 0.0) > 0;
+        boolean wet = percents.getOrDefault(Materials.WATER, 0.0) > 0;
         for (RunMaterial material : materials) {
             double percent = percents.entrySet().stream()
                     .filter(p -> p.getKey().equalsIgnoreCase(material.written()))

@@ -35,6 +35,19 @@ public enum Criterion {
         this.title = title;
     }
 
+    /** True for what asks how much wanted product a layer may hold. */
+    public boolean isOfContent() {
+        return switch (this) {
+            case CONTENT_KNOWN, LAYER_LIMIT, RUN_LIMIT, BALANCE, OTHER_PRODUCTS -> true;
+            default -> false;
+        };
+    }
+
+    /** True for what asks about a proposed transfer; it decides nothing about the layer itself. */
+    public boolean isOfTransfer() {
+        return this == QUENCHED || this == CONTAINER_FITS;
+    }
+
     /** Its number in reports and JSON, {@code R1} to {@code R12}. */
     public String id() {
         return id;

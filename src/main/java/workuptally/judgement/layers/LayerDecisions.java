@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import workuptally.judgement.containers.ContainerReview;
@@ -28,8 +27,6 @@ import workuptally.tally.layers.LayerTally;
  * R9 and R10 bear on a proposed transfer and stand beside.
  */
 public final class LayerDecisions {
-    private static final Set<Criterion> ABOUT_THE_TRANSFER = Set.of(Criterion.QUENCHED, Criterion.CONTAINER_FITS);
-
     private static final List<LayerCondition> CONDITIONS = List.of(
             new PhaseKnown(),
             new ProductIsolated(),
@@ -131,7 +128,7 @@ public final class LayerDecisions {
     /** The most telling condition in that state: an open stop before all, then in order. */
     private static Optional<Condition> first(List<Condition> conditions, State state) {
         List<Condition> inState = conditions.stream()
-                .filter(c -> c.state() == state && !ABOUT_THE_TRANSFER.contains(c.criterion()))
+                .filter(c -> c.state() == state && !c.criterion().isOfTransfer())
                 .toList();
         return inState.stream()
                 .filter(c -> c.criterion() == Criterion.LAYER_LIMIT)

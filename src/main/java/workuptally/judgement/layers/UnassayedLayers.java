@@ -32,8 +32,6 @@ import workuptally.tally.layers.LayerTally;
  * @param settled true where nothing else keeps any of them
  */
 public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean settled) {
-    private static final List<String> OF_THE_CONTENT = List.of("R3", "R4", "R5", "R6", "R8");
-
     /** Copies the lists. */
     public UnassayedLayers {
         labels = List.copyOf(labels);
@@ -53,7 +51,8 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
             Optional<LayerTally> layer = run.layer(decision.layer()).filter(l -> lacksAssay(run, l));
             if (decision.outcome() != Outcome.EVIDENCE_COMPLETE && layer.isPresent() && waitsForContent(decision)) {
                 layers.add(layer.get());
-                settled &= decision.conditions().stream().noneMatch(c -> !OF_THE_CONTENT.contains(c.id()) && isOpen(c));
+                settled &= decision.conditions().stream()
+                        .noneMatch(c -> !c.criterion().isOfContent() && isOpen(c));
             }
         }
         if (layers.size() < 2) {
@@ -74,20 +73,19 @@ public record UnassayedLayers(List<String> labels, List<Sample> samples, boolean
     private static boolean waitsForContent(LayerDecision decision) {
         return decision.conditions().stream()
                 .filter(UnassayedLayers::isOpen)
-                .anyMatch(c -> OF_THE_CONTENT.contains(c.id()));
+                .anyMatch(c -> c.criterion().isOfContent());
     }
 
     /** True where nothing but what it holds keeps a layer. */
     public static boolean waitsForContentAlone(LayerDecision decision) {
         return decision.conditions().stream()
                 .filter(UnassayedLayers::isOpen)
-                .allMatch(c -> OF_THE_CONTENT.contains(c.id()));
+                .allMatch(c -> c.criterion().isOfContent());
     }
 
     /** Not met or missing, in what decides about a layer; a proposed transfer stands beside. */
     private static boolean isOpen(Condition condition) {
-        return !condition.id().equals("R9")
-                && !condition.id().equals("R10")
+        return !condition.criterion().isOfTransfer()
                 && (condition.state() == State.NOT_MET || condition.state() == State.MISSING);
     }
 

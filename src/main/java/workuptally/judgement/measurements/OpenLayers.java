@@ -28,8 +28,6 @@ import workuptally.tally.layers.LayerTally;
  * and holds too much waits for no test; nor does one that a stop or a missing lot holds.
  */
 public final class OpenLayers {
-    private static final Set<String> ABOUT_THE_TRANSFER = Set.of("R9", "R10");
-
     private final RunTally tally;
     private final Map<String, LayerDecision> open = new LinkedHashMap<>();
     private final PossibleTests tests;
@@ -126,32 +124,32 @@ public final class OpenLayers {
         for (Condition condition : decision.conditions()) {
             if (condition.state() == State.MET
                     || condition.state() == State.NOT_ASKED
-                    || ABOUT_THE_TRANSFER.contains(condition.id())) {
+                    || condition.criterion().isOfTransfer()) {
                 continue;
             }
             boolean unread = !tests.unread(layer).isEmpty();
             Set<String> rags = unreadRags();
-            switch (condition.id()) {
-                case "R1" -> {
+            switch (condition.criterion()) {
+                case IDENTITY -> {
                     if (condition.state() == State.NOT_MET) {
                         return Optional.empty();
                     }
                     needs.add("phase " + layer.label());
                 }
-                case "R4", "R5" -> {
+                case LAYER_LIMIT, RUN_LIMIT -> {
                     // what was read and is too much stays so, whatever else is looked for
                     if (!unread || isRead(layer, decision)) {
                         return Optional.empty();
                     }
                     needs.add(layer.label());
                 }
-                case "R3", "R8" -> {
+                case CONTENT_KNOWN, OTHER_PRODUCTS -> {
                     if (!unread) {
                         return Optional.empty();
                     }
                     needs.add(layer.label());
                 }
-                case "R6" -> {
+                case BALANCE -> {
                     if (!tally.evidence().missingLayers().isEmpty() || rags.isEmpty() && !unread) {
                         return Optional.empty();
                     }

@@ -129,18 +129,21 @@ public record BookShare(
      * @param value its value in its unit; empty for a text
      * @param text its text; empty for a number
      * @param origin where it comes from
+     * @param set true where the book, or whoever asked for the review, sets it
      */
-    public record LimitShare(Limit limit, OptionalDouble value, String text, String origin) {
+    public record LimitShare(Limit limit, OptionalDouble value, String text, String origin, boolean set) {
         private static List<LimitShare> list(Limits limits) {
             List<LimitShare> list = new ArrayList<>();
             for (Limit limit : Limit.values()) {
                 if (!limit.isText() && limits.optional(limit).isPresent()) {
-                    list.add(new LimitShare(limit, limits.optional(limit), "", limits.origin(limit)));
+                    list.add(new LimitShare(
+                            limit, limits.optional(limit), "", limits.origin(limit), limits.isSet(limit)));
                 }
             }
             for (Limit rule : Arrays.asList(Limit.LOCAL_RULE_WASTE, Limit.LOCAL_RULE_LAYERS)) {
                 if (!limits.text(rule).isBlank()) {
-                    list.add(new LimitShare(rule, OptionalDouble.empty(), limits.text(rule), limits.origin(rule)));
+                    list.add(new LimitShare(
+                            rule, OptionalDouble.empty(), limits.text(rule), limits.origin(rule), limits.isSet(rule)));
                 }
             }
             return list;
@@ -155,17 +158,10 @@ public record BookShare(
      * @param location where it stands
      * @param book the book that says so
      * @param asOf day for which the book speaks, if it sets one
-     * @param capacityLitres capacity, L
-     * @param massGrams contents with the transfers done, g
-     * @param litres volume, L
-     * @param fillPercent fill, %
-     * @param fillLimitPercent largest fill in force in the book, %
+     * @param fill how full it is with the transfers done
      * @param addedGrams transfers done, g
      * @param proposedGrams transfers proposed that fit, g
-     * @param opened day of the first addition
-     * @param daysOpen days open on the day for which the book speaks
-     * @param dueOn last day of the local limit; empty where the book sets none
-     * @param dueNow whether no working day was left before that day
+     * @param open since when and how long it may be
      */
     public record ContainerShare(
             String container,
@@ -173,17 +169,10 @@ public record BookShare(
             String location,
             String book,
             Optional<LocalDate> asOf,
-            OptionalDouble capacityLitres,
-            double massGrams,
-            double litres,
-            OptionalDouble fillPercent,
-            double fillLimitPercent,
+            Fill fill,
             double addedGrams,
             double proposedGrams,
-            Optional<LocalDate> opened,
-            Optional<Long> daysOpen,
-            Optional<LocalDate> dueOn,
-            boolean dueNow) {
+            Open open) {
         static ContainerShare of(String book, Limits limits, ContainerReview reviewed) {
             Container entry = reviewed.tally().container();
             Optional<Age> age = reviewed.tally().age();
@@ -194,33 +183,61 @@ public record BookShare(
                     entry.location(),
                     book,
                     limits.day(Limit.AS_OF),
-                    entry.capacityLitres()
-                            .entered()
-                            .map(Field.Entered::value)
-                            .map(OptionalDouble::of)
-                            .orElse(OptionalDouble.empty()),
-                    now,
-                    reviewed.tally().now().litres(),
-                    reviewed.tally().now().fillPercent(),
-                    limits.value(Limit.CONTAINER_FILL),
+                    new Fill(
+                            entry.capacityLitres()
+                                    .entered()
+                                    .map(Field.Entered::value)
+                                    .map(OptionalDouble::of)
+                                    .orElse(OptionalDouble.empty()),
+                            now,
+                            reviewed.tally().now().litres(),
+                            reviewed.tally().now().fillPercent(),
+                            limits.value(Limit.CONTAINER_FILL)),
                     reviewed.tally().done().stream()
                             .mapToDouble(a -> a.totalGrams())
                             .sum(),
                     reviewed.afterProposals().totalGrams() - now,
-                    entry.opened(),
-                    age.map(Age::daysOpen),
-                    age.flatMap(Age::dueOn),
-                    age.filter(Age::dueNow).isPresent());
-        }
-
-        /** True where it holds more than the limit in force. */
-        public boolean overfull() {
-            return fillPercent.isPresent() && fillPercent.getAsDouble() > fillLimitPercent;
+                    new Open(
+                            entry.opened(),
+                            age.map(Age::daysOpen),
+                            age.flatMap(Age::dueOn),
+                            age.filter(Age::dueNow).isPresent()));
         }
 
         /** True where it was open longer than the local limit on the day for which the book speaks. */
         public boolean overdue() {
-            return asOf.isPresent() && dueOn.filter(asOf.get()::isAfter).isPresent();
+            return asOf.isPresent() && open.dueOn().filter(asOf.get()::isAfter).isPresent();
         }
     }
+
+    /**
+     * How full a container is.
+     *
+     * @param capacityLitres capacity, L
+     * @param massGrams contents, g
+     * @param litres volume, L
+     * @param percent fill, %
+     * @param limitPercent largest fill in force in the book, %
+     */
+    public record Fill(
+            OptionalDouble capacityLitres,
+            double massGrams,
+            double litres,
+            OptionalDouble percent,
+            double limitPercent) {
+        /** True where it holds more than the limit in force. */
+        public boolean isAboveLimit() {
+            return percent.isPresent() && percent.getAsDouble() > limitPercent;
+        }
+    }
+
+    /**
+     * How long a container is open.
+     *
+     * @param since day of the first addition
+     * @param days days open on the day for which the book speaks
+     * @param dueOn last day of the local limit; empty where the book sets none
+     * @param dueNow whether no working day was left before that day
+     */
+    public record Open(Optional<LocalDate> since, Optional<Long> days, Optional<LocalDate> dueOn, boolean dueNow) {}
 }

@@ -87,7 +87,7 @@ public final class PeriodLedger {
         }
         for (ContainerShare container : book.containers()) {
             boolean openedLater =
-                    container.opened().filter(d -> d.isAfter(span.to())).isPresent();
+                    container.open().since().filter(d -> d.isAfter(span.to())).isPresent();
             if (!openedLater) {
                 containers.merge(container.container(), container, this::fitting);
             }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import workuptally.judgement.layers.Criterion;
 import workuptally.judgement.layers.LayerDecision;
 import workuptally.judgement.layers.LayerDecision.Condition;
 import workuptally.judgement.layers.LayerDecision.Outcome;
@@ -58,7 +59,8 @@ public final class HeldLayers {
             if (decision.outcome() == Outcome.EVIDENCE_COMPLETE || told || isToldAsRag(decision, rags)) {
                 continue;
             }
-            Optional<Condition> limit = notMet(decision, "R4").or(() -> notMet(decision, "R5"));
+            Optional<Condition> limit =
+                    notMet(decision, Criterion.LAYER_LIMIT).or(() -> notMet(decision, Criterion.RUN_LIMIT));
             if (limit.isPresent()) {
                 findings.add(
                         FindingCode.LAYER_HOLDS_PRODUCT,
@@ -68,7 +70,7 @@ public final class HeldLayers {
                         Phrase.of("layer {}: {}", decision.layer(), evidence(decision)),
                         Phrase.of("within the layer limit, and all kept layers together within the run limit"),
                         "limits in force; guard-banded one-sided 95 % bound",
-                        notMet(decision, "R1").isPresent()
+                        notMet(decision, Criterion.IDENTITY).isPresent()
                                 ? Phrase.of("Keep it; settle first which phase it is.")
                                 : action(tally, decision.layer()));
             } else {
@@ -99,22 +101,23 @@ public final class HeldLayers {
     /** A rag that nobody assayed has a finding of its own, which says what it may hold; only another cause is told here. */
     private static boolean isToldAsRag(LayerDecision decision, Set<String> rags) {
         return rags.contains(decision.layer())
-                && notMet(decision, "R1").isEmpty()
-                && (notMet(decision, "R4").isPresent()
-                        || notMet(decision, "R5").isPresent()
+                && notMet(decision, Criterion.IDENTITY).isEmpty()
+                && (notMet(decision, Criterion.LAYER_LIMIT).isPresent()
+                        || notMet(decision, Criterion.RUN_LIMIT).isPresent()
                         || UnassayedLayers.waitsForContentAlone(decision));
     }
 
     private static Phrase evidence(LayerDecision decision) {
         return decision.conditions().stream()
-                .filter(c -> c.state() == State.NOT_MET && (c.id().equals("R4") || c.id().equals("R5")))
+                .filter(c -> c.state() == State.NOT_MET
+                        && (c.criterion() == Criterion.LAYER_LIMIT || c.criterion() == Criterion.RUN_LIMIT))
                 .map(Condition::evidence)
                 .collect(Phrase.joining("; "));
     }
 
-    private static Optional<Condition> notMet(LayerDecision decision, String id) {
+    private static Optional<Condition> notMet(LayerDecision decision, Criterion criterion) {
         return decision.conditions().stream()
-                .filter(c -> c.id().equals(id) && c.state() == State.NOT_MET)
+                .filter(c -> c.criterion() == criterion && c.state() == State.NOT_MET)
                 .findFirst();
     }
 

@@ -6,7 +6,6 @@ import workuptally.reference.tables.Basis;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
 import workuptally.reference.tables.IllegalReferenceException;
-import workuptally.reference.waste.WasteStream;
 
 /**
  * Hazards of a material of the workup. A missing statement does not mean a missing hazard.
@@ -16,13 +15,10 @@ import workuptally.reference.waste.WasteStream;
  * @param aliases other names
  * @param cas registry number
  * @param group kind of material, for example {@code solvent}
- * @param statements codes of the harmonised or usual classification
- * @param furtherSupplierStatements codes suppliers often add, from memory
- * @param statementKind harmonised, supplier or none
- * @param statementNote remark to the classification
+ * @param classification its hazard statements
  * @param caution one line of caution; printed together with {@link #DEFERENCE}
  * @param materialClasses classes of {@link ReactivityGroup}, the coarse ones
- * @param usualWasteStream key of a {@link WasteStream}; a proposal, local rules decide
+ * @param usualWasteStream key of a waste stream; a proposal, local rules decide
  * @param sources keys of the bibliography
  * @param basis how firmly the row is known: the weakest of its parts
  */
@@ -32,10 +28,7 @@ public record Hazard(
         List<String> aliases,
         Optional<String> cas,
         String group,
-        List<String> statements,
-        List<String> furtherSupplierStatements,
-        String statementKind,
-        Optional<String> statementNote,
+        Classification classification,
         String caution,
         List<String> materialClasses,
         String usualWasteStream,
@@ -45,8 +38,6 @@ public record Hazard(
     /** Copies the lists. */
     public Hazard {
         aliases = List.copyOf(aliases);
-        statements = List.copyOf(statements);
-        furtherSupplierStatements = List.copyOf(furtherSupplierStatements);
         materialClasses = List.copyOf(materialClasses);
         sources = List.copyOf(sources);
     }
@@ -58,15 +49,65 @@ public record Hazard(
                 row.list("aliases"),
                 row.optionalText("cas"),
                 row.text("group"),
-                row.list("h-statements"),
-                row.list("further supplier h-statements (memory)"),
-                row.text("h-statement kind"),
-                row.optionalText("h-statement note"),
+                Classification.of(row),
                 row.text("caution"),
                 row.list("material classes"),
                 row.text("usual waste stream"),
                 row.sources("source"),
                 row.basis("basis"));
+    }
+
+    /** The codes of its hazard statements. */
+    public List<String> statements() {
+        return classification.statements();
+    }
+
+    /**
+     * The hazard statements of a material.
+     *
+     * @param statements codes of the harmonised or usual classification
+     * @param furtherSupplierStatements codes suppliers often add, from memory
+     * @param kind where the codes come from
+     * @param note remark
+     */
+    public record Classification(
+            List<String> statements,
+            List<String> furtherSupplierStatements,
+            StatementKind kind,
+            Optional<String> note) {
+        /** Copies the lists. */
+        public Classification {
+            statements = List.copyOf(statements);
+            furtherSupplierStatements = List.copyOf(furtherSupplierStatements);
+        }
+
+        private static Classification of(Cells row) throws IllegalReferenceException {
+            return new Classification(
+                    row.list("h-statements"),
+                    row.list("further supplier h-statements (memory)"),
+                    StatementKind.of(row),
+                    row.optionalText("h-statement note"));
+        }
+    }
+
+    /** Where the codes of a material come from. */
+    public enum StatementKind {
+        /** The harmonised classification. */
+        HARMONISED,
+        /** What suppliers usually write. */
+        SUPPLIER,
+        /** There are none. */
+        NONE;
+
+        static StatementKind of(Cells row) throws IllegalReferenceException {
+            String cell = row.text("h-statement kind");
+            return switch (cell) {
+                case "harmonised" -> HARMONISED;
+                case "supplier" -> SUPPLIER;
+                case "none" -> NONE;
+                default -> throw row.wrong("h-statement kind", cell, "harmonised, supplier or none");
+            };
+        }
     }
 
     @Override

@@ -13,6 +13,13 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param molesPerMole mol of gas per mol of solute; absent where it depends on what is left in the mixture
  */
 public record GasRelease(String formula, String setFreeBy, OptionalDouble molesPerMole) {
+    private static final String ACID = "acid";
+
+    /** True where acid sets it free, which can be left anywhere. */
+    public boolean isByAcid() {
+        return setFreeBy.equals(ACID);
+    }
+
     static Optional<GasRelease> of(Cells row) throws IllegalReferenceException {
         Optional<String> formula = row.optionalText("gas");
         if (formula.isEmpty()) {

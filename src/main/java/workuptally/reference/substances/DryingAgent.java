@@ -15,13 +15,8 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param name full name
  * @param aliases other names
  * @param cas registry number
- * @param formula formula of the dry form
- * @param molarMassGramsPerMole g/mol of the dry form
- * @param hydrate form the theoretical uptake is computed from
- * @param theoreticalUptakeGramsPerGram water per dry agent, g/g
- * @param practicalUptakeLowGramsPerGram low end of the practical range, g/g
- * @param practicalUptakeHighGramsPerGram high end of the practical range, g/g
- * @param character acid or base character
+ * @param dryForm what it is before it takes up water
+ * @param uptake water that it binds
  * @param avoidWith what it must not meet
  * @param note remark
  * @param sources keys of the bibliography
@@ -32,13 +27,8 @@ public record DryingAgent(
         String name,
         List<String> aliases,
         String cas,
-        Optional<String> formula,
-        OptionalDouble molarMassGramsPerMole,
-        String hydrate,
-        double theoreticalUptakeGramsPerGram,
-        double practicalUptakeLowGramsPerGram,
-        double practicalUptakeHighGramsPerGram,
-        String character,
+        DryForm dryForm,
+        Uptake uptake,
         String avoidWith,
         Optional<String> note,
         List<String> sources,
@@ -56,13 +46,8 @@ public record DryingAgent(
                 row.text("name"),
                 row.list("aliases"),
                 row.text("cas"),
-                row.optionalText("formula"),
-                row.optionalNumber("molar mass (g/mol)", 1, 2000),
-                row.text("hydrate"),
-                row.number("theoretical uptake (g/g)", 0, 3),
-                row.number("practical uptake low (g/g)", 0, 3),
-                row.number("practical uptake high (g/g)", 0, 3),
-                row.text("character"),
+                DryForm.of(row),
+                Uptake.of(row),
                 row.text("avoid with"),
                 row.optionalText("note"),
                 row.sources("source"),
@@ -72,5 +57,43 @@ public record DryingAgent(
     @Override
     public String table() {
         return "drying-agents";
+    }
+
+    /**
+     * A drying agent before it takes up water, for people.
+     *
+     * @param formula formula
+     * @param molarMassGramsPerMole g/mol
+     * @param character acid or base character
+     */
+    public record DryForm(Optional<String> formula, OptionalDouble molarMassGramsPerMole, String character) {
+        private static DryForm of(Cells row) throws IllegalReferenceException {
+            return new DryForm(
+                    row.optionalText("formula"),
+                    row.optionalNumber("molar mass (g/mol)", 1, 2000),
+                    row.text("character"));
+        }
+    }
+
+    /**
+     * Water that a drying agent binds, per mass of it dry.
+     *
+     * @param hydrate form the theoretical uptake is computed from
+     * @param theoreticalGramsPerGram most, g/g
+     * @param practicalLowGramsPerGram low end of the practical range, g/g
+     * @param practicalHighGramsPerGram high end of the practical range, g/g
+     */
+    public record Uptake(
+            String hydrate,
+            double theoreticalGramsPerGram,
+            double practicalLowGramsPerGram,
+            double practicalHighGramsPerGram) {
+        private static Uptake of(Cells row) throws IllegalReferenceException {
+            return new Uptake(
+                    row.text("hydrate"),
+                    row.number("theoretical uptake (g/g)", 0, 3),
+                    row.number("practical uptake low (g/g)", 0, 3),
+                    row.number("practical uptake high (g/g)", 0, 3));
+        }
     }
 }

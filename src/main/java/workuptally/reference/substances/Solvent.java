@@ -3,6 +3,7 @@ package workuptally.reference.substances;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import workuptally.reference.tables.Basis;
 import workuptally.reference.tables.Cells;
 import workuptally.reference.tables.Cited;
@@ -50,6 +51,11 @@ public record Solvent(
         List<String> sources,
         Basis basis)
         implements Cited {
+    private static final String FLASH_POINT = "flash point (C)";
+    private static final String NO_FLASH_POINT = "none";
+    private static final String BELOW = "<";
+    private static final Pattern FLASH_POINT_CELL = Pattern.compile("none|<?-?\\d+(\\.\\d+)?");
+
     /** Copies the lists. */
     public Solvent {
         aliases = List.copyOf(aliases);
@@ -63,6 +69,23 @@ public record Solvent(
         return key.hashCode();
     }
 
+    /** True where the closed cup flash point, or what it lies below, is under a temperature in °C; false where none is known. */
+    public boolean flashesBelow(double celsius) {
+        return flashPoint
+                .filter(point -> !point.equals(NO_FLASH_POINT))
+                .map(point -> point.startsWith(BELOW) ? point.substring(BELOW.length()) : point)
+                .filter(point -> Double.parseDouble(point) < celsius)
+                .isPresent();
+    }
+
+    private static Optional<String> flashPoint(Cells row) throws IllegalReferenceException {
+        Optional<String> cell = row.optionalText(FLASH_POINT);
+        if (cell.filter(point -> !FLASH_POINT_CELL.matcher(point).matches()).isPresent()) {
+            throw row.wrong(FLASH_POINT, cell.get(), "a number, < and a number, none, or -");
+        }
+        return cell;
+    }
+
     static Solvent of(Cells row) throws IllegalReferenceException {
         return new Solvent(
                 row.text("key"),
@@ -73,7 +96,7 @@ public record Solvent(
                 row.optionalNumber("molar mass (g/mol)", 1, 2000),
                 Density.of(row),
                 row.number("boiling point (C)", -100, 500),
-                row.optionalText("flash point (C)"),
+                flashPoint(row),
                 WaterMixing.of(row),
                 Antoine.of(row),
                 row.yes("halogenated"),

@@ -37,6 +37,11 @@ public record RegulatoryLimit(
         List<String> sources,
         Basis basis)
         implements Cited {
+    private static final String EVERY = "every";
+    private static final String AQUEOUS = "aqueous";
+    private static final String OTHER = "other";
+    private static final String CELSIUS = "°C";
+
     /** Copies the lists. */
     public RegulatoryLimit {
         bearsOn = List.copyOf(bearsOn);
@@ -51,6 +56,19 @@ public record RegulatoryLimit(
      */
     public static List<RegulatoryLimit> all(Map<KnownTable, TableFile> files) throws IllegalReferenceException {
         return files.get(KnownTable.REGULATORY_LIMITS).each(RegulatoryLimit::of);
+    }
+
+    /** True where it bears on every container, or on those of a stream; one without a stream counts as not aqueous. */
+    public boolean isAbout(Optional<WasteStream> stream) {
+        boolean aqueous = stream.filter(WasteStream::isAqueous).isPresent();
+        return bearsOn.contains(EVERY)
+                || bearsOn.contains(aqueous ? AQUEOUS : OTHER)
+                || stream.filter(s -> bearsOn.contains(s.key())).isPresent();
+    }
+
+    /** The flash point that it limits, °C, where it limits one. */
+    public OptionalDouble flashPointCelsius() {
+        return unit.filter(CELSIUS::equals).isPresent() ? value : OptionalDouble.empty();
     }
 
     private static RegulatoryLimit of(Cells row) throws IllegalReferenceException {

@@ -19,9 +19,7 @@ import workuptally.reference.tables.IllegalReferenceException;
  * @param holds material classes of which one is in it; empty for any make-up
  * @param aboveHalogenLimit true where halogenated solvent has to be above the limit of the book
  * @param organicAboveMassPercent organic solvent above this, mass %
- * @param pHKnown whether a pH has to be known or not
- * @param pHBelow pH below this
- * @param pHAbove pH above this
+ * @param pH what it asks of the pH
  * @param makeUp how much has to be known of it
  * @param origin where a solid has to come from
  * @param stream key of the stream
@@ -37,9 +35,7 @@ public record StreamRule(
         List<String> holds,
         boolean aboveHalogenLimit,
         OptionalDouble organicAboveMassPercent,
-        Optional<Boolean> pHKnown,
-        OptionalDouble pHBelow,
-        OptionalDouble pHAbove,
+        AskedPh pH,
         Optional<LayerFacts.MakeUp> makeUp,
         Optional<LayerFacts.Origin> origin,
         String stream,
@@ -62,9 +58,7 @@ public record StreamRule(
                 row.list("holds"),
                 row.oneOf("halogenated", "above limit").isPresent(),
                 row.optionalNumber("organic above (mass %)", 0, 100),
-                row.oneOf("pH", "known", "unknown").map("known"::equals),
-                row.optionalNumber("pH below", -2, 16),
-                row.optionalNumber("pH above", -2, 16),
+                AskedPh.of(row),
                 row.oneOf("make-up", "known", "unlisted", "unknown", "unread")
                         .map(word -> LayerFacts.MakeUp.valueOf(word.toUpperCase(Locale.ROOT))),
                 row.oneOf("origin", "drying cake", "sorbent", "other")
@@ -83,9 +77,7 @@ public record StreamRule(
                 && (!aboveHalogenLimit || layer.aboveHalogenLimit())
                 && (organicAboveMassPercent.isEmpty()
                         || layer.organicMassPercent() > organicAboveMassPercent.getAsDouble())
-                && (pHKnown.isEmpty() || pHKnown.get() == layer.pH().isPresent())
-                && (pHBelow.isEmpty() || layer.pH().isPresent() && layer.pH().getAsDouble() < pHBelow.getAsDouble())
-                && (pHAbove.isEmpty() || layer.pH().isPresent() && layer.pH().getAsDouble() > pHAbove.getAsDouble())
+                && pH.fits(layer.pH())
                 && (makeUp.isEmpty() || makeUp.get() == layer.makeUp())
                 && (origin.isEmpty() || origin.equals(layer.origin()));
     }
@@ -115,5 +107,27 @@ public record StreamRule(
     @Override
     public String table() {
         return "stream-rules";
+    }
+
+    /**
+     * What a rule asks of the pH.
+     *
+     * @param known whether it has to be known, or must not be; empty where it does not matter
+     * @param below it has to lie below this
+     * @param above it has to lie above this
+     */
+    public record AskedPh(Optional<Boolean> known, OptionalDouble below, OptionalDouble above) {
+        private static AskedPh of(Cells row) throws IllegalReferenceException {
+            return new AskedPh(
+                    row.oneOf("pH", "known", "unknown").map("known"::equals),
+                    row.optionalNumber("pH below", -2, 16),
+                    row.optionalNumber("pH above", -2, 16));
+        }
+
+        private boolean fits(OptionalDouble pH) {
+            return (known.isEmpty() || known.get() == pH.isPresent())
+                    && (below.isEmpty() || pH.isPresent() && pH.getAsDouble() < below.getAsDouble())
+                    && (above.isEmpty() || pH.isPresent() && pH.getAsDouble() > above.getAsDouble());
+        }
     }
 }

@@ -40,6 +40,7 @@ public record WasteStream(
         Basis basis)
         implements Cited {
     private static final String ASK = "ask first";
+    private static final String AQUEOUS = "aqueous-";
 
     /** Copies the lists. */
     public WasteStream {
@@ -63,6 +64,11 @@ public record WasteStream(
                 row.optionalText("note"),
                 row.sources("source"),
                 row.basis("basis"));
+    }
+
+    /** True for what is mostly water, by the first word of its key. */
+    public boolean isAqueous() {
+        return key.startsWith(AQUEOUS);
     }
 
     /** True for a stream that fits no container by itself: the people responsible are asked first. */

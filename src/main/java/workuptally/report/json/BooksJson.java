@@ -73,17 +73,17 @@ final class BooksJson {
         json.text("location", container.location());
         json.text("book", container.book());
         json.text("asOf", container.asOf());
-        json.number("capacityLitres", container.capacityLitres());
-        json.number("massGrams", container.massGrams());
-        json.number("volumeLitres", container.litres());
-        json.number("fillPercent", container.fillPercent());
-        json.number("fillLimitPercent", container.fillLimitPercent());
-        json.flag("overfull", container.overfull());
+        json.number("capacityLitres", container.fill().capacityLitres());
+        json.number("massGrams", container.fill().massGrams());
+        json.number("volumeLitres", container.fill().litres());
+        json.number("fillPercent", container.fill().percent());
+        json.number("fillLimitPercent", container.fill().limitPercent());
+        json.flag("overfull", container.fill().isAboveLimit());
         json.number("addedGrams", container.addedGrams());
         json.number("proposedGrams", container.proposedGrams());
-        json.text("opened", container.opened());
-        container.daysOpen().ifPresent(days -> json.count("daysOpen", days));
-        json.text("dueOn", container.dueOn());
+        json.text("opened", container.open().since());
+        container.open().days().ifPresent(days -> json.count("daysOpen", days));
+        json.text("dueOn", container.open().dueOn());
         json.flag("overdue", container.overdue());
     }
 

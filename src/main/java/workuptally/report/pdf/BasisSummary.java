@@ -21,13 +21,13 @@ import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
 import workuptally.report.view.lines.RunFindings;
+import workuptally.report.view.wording.ReadableNumbers;
 
 /** What the figures rest on, on a page: what concerns no single run, settings, equations, files. The workbook and the JSON have every row. */
 final class BasisSummary {
     private static final int MOST_FILES = 1;
     private static final int MOST_CORRECTIONS = 12;
     private static final int MOST_FINDINGS = 8;
-    static final String SET_IN_THE_BOOK = "set in the book";
 
     private final Look look;
     private final Review review;
@@ -65,7 +65,7 @@ final class BasisSummary {
             if (row.unit().isBlank()) {
                 continue;
             }
-            if (row.origin().equals(SET_IN_THE_BOOK)) {
+            if (row.limit().filter(review.book().limits()::isSetByBook).isPresent()) {
                 set.add(row.name() + " " + look.figures().inWords(value(row)));
             } else {
                 defaults++;
@@ -83,7 +83,7 @@ final class BasisSummary {
     }
 
     private static String value(BasisRow row) {
-        return row.unit().isBlank() || row.unit().equals("1") ? row.value() : row.value() + "\u00A0" + row.unit();
+        return ReadableNumbers.withUnit(row.value(), row.unit());
     }
 
     private List<BasisRow> rows(BasisRow.Kind kind) {

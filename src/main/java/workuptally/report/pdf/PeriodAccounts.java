@@ -64,7 +64,7 @@ final class PeriodAccounts {
         }
         double fullest = 100;
         for (ContainerShare container : review.containers()) {
-            fullest = Math.max(fullest, container.fillPercent().orElse(0));
+            fullest = Math.max(fullest, container.fill().percent().orElse(0));
         }
         Bars bars = new Bars(look, "Fill (%), upright bar: limit", fullest);
         List<List<TableCell>> rows = new ArrayList<>();
@@ -92,26 +92,26 @@ final class PeriodAccounts {
 
     private List<TableCell> container(Bars bars, ContainerShare container) {
         String place = container.location().isBlank() ? "" : ", " + container.location();
-        OptionalDouble limit = OptionalDouble.of(container.fillLimitPercent());
-        String fill = container.fillPercent().isPresent()
-                ? look.figures().fixed(container.fillPercent().getAsDouble(), 1)
+        OptionalDouble limit = OptionalDouble.of(container.fill().limitPercent());
+        String fill = container.fill().percent().isPresent()
+                ? look.figures().fixed(container.fill().percent().getAsDouble(), 1)
                 : "–";
         return List.of(
                 TableCell.bold(container.container()),
                 TableCell.of(container.wasteStream() + place),
-                tables.kilograms(container.massGrams()),
-                TableCell.of(look.figures().fixed(container.litres(), 2)),
+                tables.kilograms(container.fill().massGrams()),
+                TableCell.of(look.figures().fixed(container.fill().litres(), 2)),
                 TableCell.of(fill),
                 TableCell.of(bars.row(
-                        container.fillPercent(),
+                        container.fill().percent(),
                         limit,
-                        container.overfull(),
-                        container.fillPercent().isPresent()
+                        container.fill().isAboveLimit(),
+                        container.fill().percent().isPresent()
                                 ? "fill " + fill + "\u00A0%, limit "
-                                        + look.figures().plain(container.fillLimitPercent()) + "\u00A0%"
+                                        + look.figures().plain(container.fill().limitPercent()) + "\u00A0%"
                                 : "capacity not stated")),
-                TableCell.of(container.daysOpen().map(Object::toString).orElse("–")),
-                TableCell.of(container.dueOn().map(Object::toString).orElse("none set")),
+                TableCell.of(container.open().days().map(Object::toString).orElse("–")),
+                TableCell.of(container.open().dueOn().map(Object::toString).orElse("none set")),
                 TableCell.of(container.asOf().map(Object::toString).orElse("not stated")),
                 TableCell.of(standing(container)));
     }
@@ -120,16 +120,16 @@ final class PeriodAccounts {
         StringJoiner words = new StringJoiner(", ");
         if (container.overdue()) {
             words.add("overdue");
-        } else if (container.dueNow()) {
+        } else if (container.open().dueNow()) {
             words.add("due: last working day");
         }
-        if (container.overfull()) {
+        if (container.fill().isAboveLimit()) {
             words.add("above the fill limit");
         }
-        if (container.fillPercent().isEmpty()) {
+        if (container.fill().percent().isEmpty()) {
             words.add("fill not known");
         }
-        if (container.daysOpen().isEmpty()) {
+        if (container.open().days().isEmpty()) {
             words.add("age not known");
         }
         return words.length() == 0 ? "within limits" : words.toString();

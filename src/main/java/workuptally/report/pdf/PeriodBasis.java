@@ -18,6 +18,7 @@ import workuptally.report.pdf.layout.Paragraph;
 import workuptally.report.pdf.layout.TableCell;
 import workuptally.report.pdf.layout.TableColumn;
 import workuptally.report.pdf.layout.TaggedTable;
+import workuptally.report.view.wording.ReadableNumbers;
 
 /** What the figures of a period rest on: books and their hashes, corrections, limits, reference values, equations. */
 final class PeriodBasis {
@@ -126,7 +127,7 @@ final class PeriodBasis {
         long usual = 0;
         for (LimitInForce inForce : review.limits()) {
             LimitShare limit = inForce.limit();
-            if (!limit.origin().equals(BasisSummary.SET_IN_THE_BOOK)) {
+            if (!limit.set()) {
                 usual++;
                 continue;
             }
@@ -156,8 +157,7 @@ final class PeriodBasis {
             return limit.text();
         }
         String number = look.figures().compact(limit.value().getAsDouble());
-        String unit = limit.limit().unit();
-        return unit.isEmpty() || unit.equals("1") ? number : number + "\u00A0" + unit;
+        return ReadableNumbers.withUnit(number, limit.limit().unit());
     }
 
     private static String where(List<String> books, long all) {

@@ -24,7 +24,8 @@ public final class AnnotatedWorkbook {
      * @param output file to write; an existing one is replaced
      * @param review the finished review of that workbook
      * @param wording how sentences are put
-     * @throws IOException if the workbook cannot be read or annotated, or the output cannot be written
+     * @throws UnannotatableBookException if a part of the workbook is damaged
+     * @throws IOException if the workbook cannot be read, or the output cannot be written
      */
     public static void write(Path input, Path output, Review review, Wording wording) throws IOException {
         if (Files.exists(output) && Files.isSameFile(input, output)) {
@@ -38,10 +39,11 @@ public final class AnnotatedWorkbook {
             if (isOurs(e)) {
                 throw e;
             }
-            throw new IOException(
+            throw new UnannotatableBookException(
                     input.getFileName()
                             + " cannot be annotated, since a part of it is damaged: open it in a spreadsheet"
-                            + " program, repair and save it.",
+                            + " program, repair and save it, or leave the copy out with --reports"
+                            + " pdf,safety,labels,json,csv.",
                     e);
         }
     }

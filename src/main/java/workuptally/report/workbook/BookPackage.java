@@ -20,7 +20,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -55,9 +54,9 @@ final class BookPackage implements Closeable {
         Collections.list(zip.getEntriesInPhysicalOrder()).stream()
                 .filter(entry -> !entry.isDirectory())
                 .forEach(entry -> entries.putIfAbsent(entry.getName(), entry));
+        sheetNames = readSheetNames();
         worksheets = typed(WORKSHEET);
         sharedStrings = typed(SHARED_STRINGS);
-        sheetNames = readSheetNames();
     }
 
     /**
@@ -198,12 +197,42 @@ final class BookPackage implements Closeable {
         if (!has(CONTENT_TYPES)) {
             throw new IOException("the file is no workbook: it has no list of its parts");
         }
-        return attributes(CONTENT_TYPES, "Override").stream()
-                .filter(part -> contentType.equals(part.get("ContentType")))
-                .map(part -> part.getOrDefault("PartName", ""))
-                .filter(name -> name.startsWith("/"))
-                .map(name -> name.substring(1))
-                .collect(Collectors.toUnmodifiableSet());
+        Map<String, String> types = new HashMap<>();
+        for (Map<String, String> part : attributes(CONTENT_TYPES, "Override")) {
+            String name = part.getOrDefault("PartName", "");
+            types.put(name.startsWith("/") ? name.substring(1) : name, part.getOrDefault("ContentType", ""));
+        }
+        Set<String> typed = new HashSet<>();
+        types.forEach((name, type) -> {
+            if (type.equals(contentType)) {
+                typed.add(name);
+            }
+        });
+        // A type may stand once for all parts of an ending; a sheet is one only where the book lists it.
+        for (Map<String, String> ending : attributes(CONTENT_TYPES, "Default")) {
+            String extension = "." + ending.getOrDefault("Extension", "").toLowerCase(Locale.ROOT);
+            if (contentType.equals(ending.get("ContentType"))) {
+                sheetNames.keySet().stream()
+                        .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(extension) && !types.containsKey(name))
+                        .forEach(typed::add);
+            }
+        }
+        return Set.copyOf(typed);
+    }
+
+    /** Targets outside the package as they were written, by their ids in a list of relationships; none if the book has no such list. */
+    Map<String, String> externalTargets(String list) throws IOException {
+        Map<String, String> targets = new HashMap<>();
+        for (Map<String, String> r : has(list) ? attributes(list, "Relationship") : List.<Map<String, String>>of()) {
+            if (isExternal(r)) {
+                targets.put(r.getOrDefault("Id", ""), r.getOrDefault("Target", ""));
+            }
+        }
+        return targets;
+    }
+
+    private static boolean isExternal(Map<String, String> relationship) {
+        return "External".equals(relationship.get("TargetMode"));
     }
 
     private List<Relationship> relationships(String part) throws IOException {
@@ -214,6 +243,7 @@ final class BookPackage implements Closeable {
             return List.of();
         }
         return attributes(relationships, "Relationship").stream()
+                .filter(r -> !isExternal(r))
                 .map(r -> new Relationship(
                         r.getOrDefault("Id", ""),
                         r.getOrDefault("Type", ""),

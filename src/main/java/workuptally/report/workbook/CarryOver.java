@@ -88,6 +88,7 @@ final class CarryOver {
         // The library saves to memory: where a disk is full it would report on the terminal and not say why.
         ByteArrayOutputStream saved = new ByteArrayOutputStream();
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(stub.toByteArray()))) {
+            BareStyles.complete(workbook);
             MarkPalette palette = new MarkPalette(workbook);
             annotate(workbook, scanned, palette);
             ResultSheets results = new ResultSheets(workbook, new ResultStyles(workbook, palette), entries);
@@ -184,7 +185,8 @@ final class CarryOver {
                 } else {
                     out.putArchiveEntry(FixedZip.entry(part));
                     try (InputStream in = saved.getInputStream(saved.getEntry(part))) {
-                        in.transferTo(out);
+                        Map<String, String> links = part.endsWith(".rels") ? book.externalTargets(part) : Map.of();
+                        out.write(links.isEmpty() ? in.readAllBytes() : ExternalLinks.asWritten(in, links));
                     }
                     out.closeArchiveEntry();
                 }

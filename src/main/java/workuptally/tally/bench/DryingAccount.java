@@ -64,7 +64,7 @@ public final class DryingAccount {
                 agentGrams,
                 waterGrams,
                 cakeContents.assumesDrops(step),
-                agent.practicalUptakeHighGramsPerGram(),
+                agent.uptake().practicalHighGramsPerGram(),
                 cake.map(DryingCake::label).orElse(""),
                 held.map(h -> OptionalDouble.of(h.low())).orElse(OptionalDouble.empty()),
                 held.map(h -> OptionalDouble.of(h.high())).orElse(OptionalDouble.empty()),

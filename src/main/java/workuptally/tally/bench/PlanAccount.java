@@ -138,9 +138,9 @@ public final class PlanAccount {
                         water,
                         DriedLayer.assumption(drying.assumesDrops(step)),
                         Drying.agentGrams(
-                                water, a.practicalUptakeHighGramsPerGram(), substances.value(Threshold.AGENT_LEAST)),
+                                water, a.uptake().practicalHighGramsPerGram(), substances.value(Threshold.AGENT_LEAST)),
                         Drying.agentGrams(
-                                water, a.practicalUptakeLowGramsPerGram(), substances.value(Threshold.AGENT_MOST))));
+                                water, a.uptake().practicalLowGramsPerGram(), substances.value(Threshold.AGENT_MOST))));
     }
 
     private static boolean isOperation(Step step, Operation operation) {

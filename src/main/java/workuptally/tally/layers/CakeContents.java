@@ -134,7 +134,7 @@ public final class CakeContents {
     private double waterTakenUpGrams(Step drying) {
         double most = substances
                 .dryingAgent(drying.added().material())
-                .map(agent -> agent.theoreticalUptakeGramsPerGram()
+                .map(agent -> agent.uptake().theoreticalGramsPerGram()
                         * agentGrams(drying).orElse(0.0))
                 .orElse(0.0);
         return Math.min(waterToBindGrams(drying), most);

@@ -226,7 +226,7 @@ public final class LayerFlow {
                 .mapToDouble(part -> part.getValue().grams()
                         * substances
                                 .dryingAgent(part.getKey())
-                                .map(agent -> agent.theoreticalUptakeGramsPerGram())
+                                .map(agent -> agent.uptake().theoreticalGramsPerGram())
                                 .orElse(0.0))
                 .sum();
         return mixture.grams(Materials.WATER) <= bound ? agents : Ingredients.EMPTY;

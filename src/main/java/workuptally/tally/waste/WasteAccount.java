@@ -163,7 +163,7 @@ public final class WasteAccount {
         return rule.map(r -> new Assignment(
                         r.stream(),
                         r.because(facts),
-                        r.pHKnown().filter(known -> !known).isPresent()))
+                        r.pH().known().filter(known -> !known).isPresent()))
                 .orElseGet(() -> new Assignment(substances.askFirst().key(), NO_RULE, false));
     }
 

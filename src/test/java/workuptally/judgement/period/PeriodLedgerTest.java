@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import workuptally.judgement.period.BookShare.ContainerShare;
+import workuptally.judgement.period.BookShare.Fill;
+import workuptally.judgement.period.BookShare.Open;
 import workuptally.judgement.period.PeriodReview.NotCounted;
 import workuptally.judgement.totals.RunShare;
 import workuptally.model.InputFile;
@@ -70,17 +72,10 @@ class PeriodLedgerTest {
                 "",
                 book,
                 Optional.of(LocalDate.parse(asOf)),
-                OptionalDouble.empty(),
+                new Fill(OptionalDouble.empty(), 0, 0, OptionalDouble.empty(), 90),
                 0,
                 0,
-                OptionalDouble.empty(),
-                90,
-                0,
-                0,
-                Optional.of(LocalDate.parse(opened)),
-                Optional.empty(),
-                Optional.empty(),
-                false);
+                new Open(Optional.of(LocalDate.parse(opened)), Optional.empty(), Optional.empty(), false));
     }
 
     @Test
@@ -150,18 +145,11 @@ class PeriodLedgerTest {
                 "",
                 "a",
                 Optional.of(LocalDate.of(2026, 3, 6)),
-                OptionalDouble.empty(),
+                new Fill(OptionalDouble.empty(), 0, 0, OptionalDouble.of(90), 90),
                 0,
                 0,
-                OptionalDouble.of(90),
-                90,
-                0,
-                0,
-                Optional.empty(),
-                Optional.of(30L),
-                Optional.of(LocalDate.of(2026, 3, 6)),
-                true);
+                new Open(Optional.empty(), Optional.of(30L), Optional.of(LocalDate.of(2026, 3, 6)), true));
         assertFalse(onTheDay.overdue());
-        assertFalse(onTheDay.overfull());
+        assertFalse(onTheDay.fill().isAboveLimit());
     }
 }

@@ -63,17 +63,19 @@ final class InventedPeriods {
                         c.location(),
                         name,
                         c.asOf().map(d -> d.minusWeeks(weeksBack)),
-                        c.capacityLitres(),
-                        c.massGrams(),
-                        c.litres(),
-                        c.fillPercent(),
-                        c.fillLimitPercent() - 15,
+                        new BookShare.Fill(
+                                c.fill().capacityLitres(),
+                                c.fill().massGrams(),
+                                c.fill().litres(),
+                                c.fill().percent(),
+                                c.fill().limitPercent() - 15),
                         c.addedGrams(),
                         c.proposedGrams(),
-                        c.opened(),
-                        c.daysOpen(),
-                        number % 2 == 0 ? c.dueOn() : Optional.of(WEEK.from()),
-                        c.dueNow()))
+                        new BookShare.Open(
+                                c.open().since(),
+                                c.open().days(),
+                                number % 2 == 0 ? c.open().dueOn() : Optional.of(WEEK.from()),
+                                c.open().dueNow())))
                 .toList();
         return new BookShare(
                 name,

@@ -243,9 +243,7 @@ public final class InventedReviews {
     private static List<BasisRow> basis() {
         List<BasisRow> rows = new ArrayList<>();
         for (Limit limit : Limit.values()) {
-            limit.defaultValue()
-                    .ifPresent(v -> rows.add(new BasisRow(
-                            BasisRow.Kind.LIMIT, limit.title(), Double.toString(v), limit.unit(), limit.origin())));
+            limit.defaultValue().ifPresent(v -> rows.add(BasisRow.of(limit, Double.toString(v), limit.origin())));
         }
         rows.add(new BasisRow(
                 BasisRow.Kind.REFERENCE, "density of ethyl acetate at 20 °C", "0.9003", "g/mL", "invented source"));

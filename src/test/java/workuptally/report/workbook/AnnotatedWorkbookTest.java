@@ -23,12 +23,15 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import workuptally.judgement.Review;
 import workuptally.model.Finding;
 import workuptally.model.Severity;
@@ -434,6 +437,60 @@ class AnnotatedWorkbookTest {
             assertEquals("summary", workbook.getSheetName(1));
             assertNotNull(workbook.getSheet("Summary (review)"));
         }
+    }
+
+    /** Every list of the styles part is optional (ISO/IEC 29500-1, 18.8.39). */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "<fonts><font/></fonts>", "<cellXfs><xf/></cellXfs>", "<fills/><borders/><cellXfs/>"})
+    void bareStylesAreCompleted(String lists) throws IOException {
+        UserBook book = UserBook.plain();
+        book.parts()
+                .put(
+                        STYLES,
+                        ("<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">" + lists
+                                        + "</styleSheet>")
+                                .getBytes(StandardCharsets.UTF_8));
+        annotate(book, at(Severity.STOP, "Runs", 2, 3));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(output))) {
+            XSSFCellStyle marked =
+                    workbook.getSheet("Runs").getRow(1).getCell(3).getCellStyle();
+            assertEquals(BorderStyle.THICK, marked.getBorderLeft());
+        }
+    }
+
+    /** The content type of an ending stands for all parts that have none of their own (ISO/IEC 29500-2, 10.1.2.4). */
+    @Test
+    void sheetWhoseTypeStandsOnceForItsEndingIsMarked() throws IOException {
+        String sheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
+        UserBook book = UserBook.plain()
+                .with(
+                        "[Content_Types].xml",
+                        types -> types.replaceAll("<Default [^>]*Extension=\"xml\"[^>]*>", "")
+                                .replaceAll("<Override [^>]*worksheet\\+xml[^>]*>", "")
+                                .replaceFirst(
+                                        "(<Types[^>]*>)",
+                                        "$1<Default Extension=\"xml\" ContentType=\"" + sheet + "\"/>"));
+        annotate(book, at(Severity.STOP, "Runs", 2, 3));
+        try (XSSFWorkbook workbook = reopened()) {
+            assertNotNull(workbook.getSheet("Runs").getCellComment(new CellAddress("D2")));
+        }
+    }
+
+    @Test
+    void linksOutOfTheBookStayAsTheyWereWritten() throws IOException {
+        String target = "file:///C:\\Users\\me\\My lab.xlsx#Sheet 1!A1?x=1&amp;y=\u00fc";
+        UserBook book = UserBook.plain();
+        String list = "xl/worksheets/_rels/" + UserBook.RUNS.substring(UserBook.RUNS.lastIndexOf('/') + 1) + ".rels";
+        String link =
+                "<Relationship Id=\"h1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/hyperlink\""
+                        + " Target=\"" + target + "\" TargetMode=\"External\"/>";
+        book.parts()
+                .put(
+                        list,
+                        book.text(list)
+                                .replace("</Relationships>", link + "</Relationships>")
+                                .getBytes(StandardCharsets.UTF_8));
+        assertTrue(annotate(book, at(Severity.STOP, "Runs", 2, 3)).text(list).contains("Target=\"" + target + "\""));
     }
 
     @Test

@@ -16,6 +16,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.hazards.ReactivityPair.InWorkup;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.RunTally;
 import workuptally.tally.layers.Meeting;
 
@@ -27,13 +28,13 @@ public final class ConcentratedWithCare implements BookRule {
     private static final int MOST_NAMED = 4;
 
     /** Ethers of which no table says that they form peroxides, such as MTBE. */
-    private static final String OTHER_ETHERS = "ether";
+    private static final String OTHER_ETHERS = MaterialClass.ETHER;
 
     /** The class that makes explosive peroxides in the closed bottle, before anything is concentrated. */
-    private static final String SEVERE = "severe-peroxide-former";
+    private static final String SEVERE = MaterialClass.SEVERE_PEROXIDE_FORMER;
 
     /** Classes that only peroxides make dangerous. */
-    private static final Set<String> BY_PEROXIDES = Set.of("peroxide-former", SEVERE);
+    private static final Set<String> BY_PEROXIDES = Set.of(MaterialClass.PEROXIDE_FORMER, SEVERE);
 
     /** The meetings of one material, whose gravest tells what it does. */
     private record Met(List<Meeting> meetings, Set<String> where) {

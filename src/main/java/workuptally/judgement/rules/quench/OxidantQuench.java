@@ -15,6 +15,7 @@ import workuptally.model.Phrase;
 import workuptally.model.Severity;
 import workuptally.model.Step;
 import workuptally.reference.solutions.Wash;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.reference.substances.Oxidant;
 import workuptally.tally.RunTally;
 import workuptally.tally.amounts.ChargeAmount;
@@ -23,10 +24,7 @@ import workuptally.tally.amounts.Substances;
 /** Thiosulfate charged against what a listed oxidant takes up: a stop where it cannot be enough or nothing reduces it, a note with the figures otherwise. */
 public final class OxidantQuench implements RunRule {
 
-    private static final String THIOSULFATE = "thiosulfate";
     private static final Set<Step.Operation> BEFORE_ANYTHING_ELSE = Set.of(Step.Operation.QUENCH, Step.Operation.WASH);
-
-    private static final String REDUCING = "reducing-agent";
 
     private final Substances substances;
 
@@ -100,7 +98,7 @@ public final class OxidantQuench implements RunRule {
     private boolean bringsOtherReductant(RunTally tally) {
         return tally.run().steps().stream()
                 .anyMatch(step ->
-                        substances.material(step.added().material()).classes().contains(REDUCING));
+                        substances.material(step.added().material()).classes().contains(MaterialClass.REDUCING_AGENT));
     }
 
     private static double usedMillimoles(RunTally tally, ChargeAmount amount) {
@@ -113,7 +111,7 @@ public final class OxidantQuench implements RunRule {
         double millimoles = 0;
         for (Step step : tally.run().steps()) {
             Material material = substances.material(step.added().material());
-            Optional<Wash> wash = material.wash().filter(w -> material.is(THIOSULFATE));
+            Optional<Wash> wash = material.wash().filter(w -> material.is(MaterialClass.THIOSULFATE));
             boolean counts =
                     step.operation().filter(BEFORE_ANYTHING_ELSE::contains).isPresent();
             if (wash.isPresent() && counts) {

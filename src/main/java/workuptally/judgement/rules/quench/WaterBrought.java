@@ -9,6 +9,7 @@ import workuptally.model.Charge;
 import workuptally.model.Run;
 import workuptally.model.Step;
 import workuptally.model.Step.Operation;
+import workuptally.reference.substances.MaterialClass;
 import workuptally.tally.amounts.Substances;
 
 /**
@@ -17,8 +18,8 @@ import workuptally.tally.amounts.Substances;
  * whatever that is; common practice.
  */
 final class WaterBrought {
-    private static final String CARBON_METAL = "organometallic";
-    private static final Set<String> ENDING = Set.of("water", "acid", "alcohol", "ammonium-salt");
+    private static final Set<String> ENDING =
+            Set.of(MaterialClass.WATER, MaterialClass.ACID, MaterialClass.ALCOHOL, MaterialClass.AMMONIUM_SALT);
 
     private final Substances substances;
 
@@ -40,7 +41,7 @@ final class WaterBrought {
      */
     private boolean isGoneWithWater(Charge charge) {
         return substances.material(charge.material(), charge.formula()).parts().stream()
-                .anyMatch(part -> part.classes().contains(CARBON_METAL));
+                .anyMatch(part -> part.classes().contains(MaterialClass.ORGANOMETALLIC));
     }
 
     private boolean isBrought(Run run) {

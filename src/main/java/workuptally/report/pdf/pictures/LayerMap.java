@@ -58,14 +58,14 @@ final class LayerMap implements Picture {
 
     /** The map of the product that leads: every step, with what the signs mean. */
     static LayerMap leading(Look look, LayerMapGraph graph, boolean planned) {
-        boolean complete = graph.nodes().stream().anyMatch(n -> n.words().equals(LayerMapGraph.COMPLETE));
+        boolean complete = graph.nodes().stream().anyMatch(MapNode::isComplete);
         return new LayerMap(
                 look,
                 graph,
                 planned
                         ? "Where " + graph.product().name() + " is to go; thick frame: ends here."
                         : "Where " + graph.product().name() + " went: line width is its share, thick frame ends here"
-                                + (complete ? ", " + LayerMapGraph.COMPLETE + " is the evidence" : "") + ".",
+                                + (complete ? ", " + MapNode.COMPLETE + " is the evidence" : "") + ".",
                 WIDEST_COLUMN);
     }
 

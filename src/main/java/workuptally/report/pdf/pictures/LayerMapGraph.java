@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import workuptally.judgement.RunReview;
@@ -14,9 +15,6 @@ import workuptally.tally.LayerShares;
 
 /** The steps of a run as portions and the ways between them, for one product. */
 final class LayerMapGraph {
-    /** Stands for {@link Outcome#EVIDENCE_COMPLETE} where there is no room for two words. */
-    static final String COMPLETE = "complete";
-
     private final LayerShares shares;
     private final List<Step> steps;
     private final List<MapNode> nodes;
@@ -129,12 +127,8 @@ final class LayerMapGraph {
                             .isEmpty();
                 }
             }
-            String words = run.decision(label)
-                    .map(d -> d.outcome() == Outcome.EVIDENCE_COMPLETE
-                            ? COMPLETE
-                            : d.outcome().word())
-                    .orElse("");
-            return new MapNode(label, lane, at, last, !consumed, shares.foundPercent(label), words);
+            Optional<Outcome> outcome = run.decision(label).map(decision -> decision.outcome());
+            return new MapNode(label, lane, at, last, !consumed, shares.foundPercent(label), outcome);
         }
     }
 

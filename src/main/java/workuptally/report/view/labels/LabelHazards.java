@@ -19,7 +19,6 @@ import workuptally.tally.layers.Present;
 /** The line of hazards of a label. It is never blank: where no statement holds, it says whether one was looked for. */
 final class LabelHazards {
     private static final double NAMED_FROM_PERCENT = 1;
-    private static final String WATER = "water";
     private static final String MORE = "More: safety data sheets.";
     private static final String OWN = "Own compounds: by the group.";
 
@@ -67,7 +66,7 @@ final class LabelHazards {
      * not boil over is not in it.
      */
     static Map<String, String> mayBe(RunReview run, String label, Map<String, Double> grams) {
-        boolean wet = grams.getOrDefault(WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
         boolean distilled = run.tally()
                 .layer(label)
                 .flatMap(LayerTally::phase)

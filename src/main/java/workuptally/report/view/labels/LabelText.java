@@ -27,6 +27,7 @@ import workuptally.tally.containers.ContainerState;
 import workuptally.tally.layers.LayerFlow;
 import workuptally.tally.layers.LayerMakeUp;
 import workuptally.tally.layers.LayerTally;
+import workuptally.tally.layers.Materials;
 import workuptally.tally.layers.Present;
 
 /**
@@ -41,7 +42,6 @@ import workuptally.tally.layers.Present;
  */
 public record LabelText(String name, String contents, String hazards, String deferring, String made, String owner) {
     private static final int NAMED = 5;
-    private static final String WATER = "water";
     private static final String TO_FILL = "____________";
 
     /** A label for each layer that a decision is about. */
@@ -156,7 +156,7 @@ public record LabelText(String name, String contents, String hazards, String def
     /** The components by name; what water destroys is not there any more beside water, but what that left of it is. */
     private static Map<String, Double> afterWater(Map<String, Double> grams, List<RunMaterial> materials) {
         Map<String, Double> now = new LinkedHashMap<>();
-        boolean wet = grams.getOrDefault(WATER, 0.0) > 0;
+        boolean wet = grams.getOrDefault(Materials.WATER, 0.0) > 0;
         grams.forEach((name, mass) -> {
             boolean gone = wet
                     && materials.stream()

@@ -2,7 +2,6 @@ package workuptally.report.view.sheets;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import workuptally.judgement.BasisRow;
@@ -63,12 +62,9 @@ public final class BasisSection {
 
     /** The limit that a row is about, if it is one with a number. */
     private static Optional<Limit> limit(Review review, BasisRow basis) {
-        return Arrays.stream(Limit.values())
-                .filter(limit -> basis.kind() == BasisRow.Kind.LIMIT
-                        && !limit.isText()
-                        && limit.title().equals(basis.name())
-                        && review.book().limits().optional(limit).isPresent())
-                .findFirst();
+        return basis.limit()
+                .filter(limit -> !limit.isText()
+                        && review.book().limits().optional(limit).isPresent());
     }
 
     /** The number in force; of one that the book sets, that of its cell. */

@@ -9,6 +9,9 @@ import workuptally.measure.Rounding;
 /** Numbers as text by {@link Rounding}, with a true minus, the decimal mark of the report, and a dash where there is no number. */
 public final class ReadableNumbers {
     private static final char MINUS = '\u2212';
+    /** The unit of what counts. */
+    private static final String ONE = "1";
+
     private static final String NOT_A_NUMBER = "–";
 
     private final char mark;
@@ -98,9 +101,13 @@ public final class ReadableNumbers {
         if (expandedUncertainty <= 0) {
             return new Pair(significant(value, 4), "");
         }
-        String both = signed(rounding.withUncertainty(value, expandedUncertainty));
-        int sign = both.indexOf(" ± ");
-        return new Pair(both.substring(0, sign), both.substring(sign + 3));
+        return new Pair(
+                signed(rounding.value(value, expandedUncertainty)), signed(rounding.uncertainty(expandedUncertainty)));
+    }
+
+    /** A number and its unit, not to be broken; the number alone where it has none or counts. */
+    public static String withUnit(String number, String unit) {
+        return unit.isBlank() || unit.equals(ONE) ? number : number + "\u00A0" + unit;
     }
 
     private static String signed(String number) {
