@@ -8,8 +8,9 @@ import workuptally.tally.amounts.Content;
 import workuptally.tally.layers.LayerTally;
 
 /**
- * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, and a distillate in which a wanted product
- * was measured, or can be and was not looked for. Cakes, other distillates and aliquots are not, nor what is lost.
+ * Which layers a decision is about: terminal liquids and rags that are there, also those to reuse, what has no phase recorded, a solid in
+ * which a wanted product was measured, and a distillate in which one was, or can be and was not looked for. Other cakes and distillates and
+ * aliquots are not, nor what is lost.
  */
 final class KeptLayers {
     private KeptLayers() {}
@@ -22,9 +23,10 @@ final class KeptLayers {
     }
 
     private static boolean isKept(RunTally run, LayerTally layer) {
+        // a phase that nobody wrote down must not let the layer out of sight
         boolean liquid = layer.phase()
-                .filter(p -> p != Layer.Phase.SOLID && p != Layer.Phase.DISTILLATE)
-                .isPresent();
+                .filter(p -> p == Layer.Phase.SOLID || p == Layer.Phase.DISTILLATE)
+                .isEmpty();
         boolean there = layer.entry()
                 .flatMap(l -> l.custody().status())
                 .map(s -> s == Layer.Status.KEPT
@@ -40,9 +42,10 @@ final class KeptLayers {
     }
 
     private static boolean holdsProduct(RunTally run, LayerTally layer) {
-        return layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent()
-                && LayerEvidence.wanted(layer, run).stream()
-                        .anyMatch(c -> c.kind() == Content.Kind.MEASURED
-                                || c.massGrams().isEmpty());
+        boolean distillate =
+                layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
+        return LayerEvidence.wanted(layer, run).stream()
+                .anyMatch(c -> c.kind() == Content.Kind.MEASURED
+                        || distillate && c.massGrams().isEmpty());
     }
 }

@@ -16,6 +16,7 @@ import workuptally.tally.layers.LayerIdentity;
  */
 final class PhaseKnown implements LayerCondition {
     private static final Phrase NOT_MEASURED = Phrase.of("density not measured");
+    private static final Phrase NOT_RECORDED = Phrase.of("its phase, which is not recorded");
     private static final Phrase NOT_KNOWN = Phrase.of("densities of this contact not known");
 
     @Override
@@ -41,6 +42,9 @@ final class PhaseKnown implements LayerCondition {
     /** A layer whose densities could not be estimated: only where its step gave no second liquid is there nothing to mistake it for. */
     private static Condition withoutDensity(LayerEvidence evidence) {
         Optional<Layer.Phase> phase = evidence.layer().phase();
+        if (phase.isEmpty()) {
+            return new Condition(Criterion.IDENTITY, State.MISSING, NOT_RECORDED);
+        }
         if (phase.filter(p -> p == Layer.Phase.RAG).isPresent()) {
             return new Condition(Criterion.IDENTITY, State.MET, Phrase.of("a rag, between the two liquids"));
         }

@@ -131,6 +131,14 @@ public final class Contents {
             omissions.add(what, "area % is not an assay", "a calibrated result in Assays");
             return Optional.empty();
         }
+        if (assay.method().isEmpty() && !byResidue) {
+            // a method that counts only where the laboratory says so must not count by not being named
+            omissions.add(
+                    what,
+                    "the method of the assay is not recorded, or not understood",
+                    "Method in Assays, 'other' for one without a word");
+            return Optional.empty();
+        }
         Optional<Limit> question = assay.method().flatMap(Contents::mustCount);
         if (question.filter(counts -> !limits.isYes(counts)).isPresent()) {
             omissions.add(

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import workuptally.measure.MeasuredValue;
 import workuptally.measure.Readings;
+import workuptally.model.Charge;
 import workuptally.model.Field.Entered;
 import workuptally.model.Product;
 import workuptally.model.Run;
@@ -62,6 +63,22 @@ public final class TheoryAccount {
                 omissions.addTheory(
                         "theory",
                         "the coefficient of " + material + " cannot be read",
+                        amount.charge().row().entry("Coefficient", material, "Charges"));
+                return false;
+            }
+        }
+        for (ChargeAmount amount : amounts) {
+            // with another charge's coefficient alone the theory would rest on a reagent in excess
+            if (!stoichiometric.isEmpty()
+                    && amount.charge()
+                            .role()
+                            .filter(r -> r == Charge.Role.SUBSTRATE)
+                            .isPresent()
+                    && coefficient(amount).isEmpty()) {
+                String material = amount.charge().material();
+                omissions.addTheory(
+                        "theory",
+                        "the substrate " + material + " has no coefficient, while another charge has one",
                         amount.charge().row().entry("Coefficient", material, "Charges"));
                 return false;
             }

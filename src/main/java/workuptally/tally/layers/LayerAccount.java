@@ -124,7 +124,7 @@ public final class LayerAccount {
      * assayed. Samples and liquors are left out as soon as one wanted product was: they belong to the portion or lot they came from.
      */
     private LayerTally withUnknowns(LayerTally layer) {
-        boolean canHold = layer.phase().filter(p -> p != Layer.Phase.SOLID).isPresent();
+        boolean canHold = layer.phase().filter(p -> p == Layer.Phase.SOLID).isEmpty();
         boolean distilled =
                 layer.phase().filter(p -> p == Layer.Phase.DISTILLATE).isPresent();
         boolean holdsAny = run.products().stream().anyMatch(p -> p.wanted() && isLookedFor(layer, p));
