@@ -52,20 +52,7 @@ public final class TheoryAccount {
                 .sorted(Comparator.comparingDouble(p -> p.extentMillimoles().value()))
                 .toList();
         MeasuredValue extent = ranked.get(0).extentMillimoles();
-        if (extent.value() <= 0) {
-            String material = ranked.get(0).material();
-            omissions.addTheory("theory", "the amount of " + material + " is 0", amountOf(material, amounts));
-            return Optional.empty();
-        }
         return Optional.of(new Theory(limiting(ranked), extent, products(run, ranked)));
-    }
-
-    private static String amountOf(String material, List<ChargeAmount> amounts) {
-        return amounts.stream()
-                .filter(a -> a.charge().material().equals(material))
-                .findFirst()
-                .map(a -> a.charge().row().entry("Actual amount", material, "Charges"))
-                .orElse("amount of " + material + " in Charges");
     }
 
     /** True where every coefficient can be read, there is one, and every charge with one has an amount above 0; else says what is missing. */

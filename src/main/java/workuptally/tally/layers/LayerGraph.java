@@ -247,7 +247,7 @@ public final class LayerGraph {
             String label = layer.label();
             boolean saysConsumed = layer.custody()
                     .status()
-                    .filter(s -> s == Layer.Status.CONSUMED)
+                    .filter(s -> s == Layer.Status.CONSUMED || s == Layer.Status.USED_UP)
                     .isPresent();
             if (run.steps().isEmpty()) {
                 if (saysConsumed) {
@@ -255,10 +255,7 @@ public final class LayerGraph {
                 }
                 continue;
             }
-            boolean isRecovered = layer.phase()
-                    .filter(p -> p == Layer.Phase.DISTILLATE || p == Layer.Phase.SOLID)
-                    .isPresent();
-            if (!givenBy.containsKey(label) && !isRecovered) {
+            if (!givenBy.containsKey(label)) {
                 faults.add(new GraphFault(
                         GraphFault.Kind.NEVER_GIVEN, label, "", layer.row().at("Layer")));
             }

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
+import workuptally.measure.MeasuredValue;
+import workuptally.measure.Readings;
 
 /** Acid and base of 10 mmol of a charge; textbook stoichiometry. */
 class AcidsAndBasesTest {
@@ -106,6 +108,43 @@ class AcidsAndBasesTest {
         assertEquals(
                 character.equals("base") ? Optional.of(5.0) : Optional.empty(),
                 account(book).pKaOfBase("P"));
+    }
+
+    /** By the capacity of the wash, mmol/mL, or the molarity beside it: 20 mL × 1.102 of hydrogencarbonate; 10 mL × 10.0 mol/L of one proton each. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 M HCl, 20, '', 20, 0, 0",
+        "2 M NaOH, 10, '', 0, 20, 0",
+        "sat. NaHCO3, 20, '', 0, 0, 22.04",
+        "1 M HCl, 20, 0.5, 10, 0, 0",
+        "1 M HCl, '', '', 0, 0, 0",
+        "brine, 20, '', 0, 0, 0",
+        "house mix, 20, '', 0, 0, 0"
+    })
+    void washesBringTheirCapacity(
+            String material, String volume, String molarity, double acid, double base, double hydrogencarbonate) {
+        SmallBook book = SmallBook.reaction()
+                .row("workup", "Step", "1", "Operation", "wash", "From", "RM", "Material", material)
+                .but("workup", "Volume", volume)
+                .but("workup", "Molarity", molarity);
+        Readings readings = new Readings();
+        Optional<MeasuredValue> millilitres =
+                volume.isEmpty() ? Optional.empty() : Optional.of(readings.exact(Double.parseDouble(volume)));
+        Equivalents found = account(book)
+                .of(new Addition(book.run().steps().get(0), material, Optional.empty(), millilitres, false));
+        assertEquals(acid, found.strongAcid(), 1e-9);
+        assertEquals(base, found.strongBase(), 1e-9);
+        assertEquals(hydrogencarbonate, found.hydrogencarbonate(), 1e-9);
+        assertEquals(acid + base + hydrogencarbonate, found.acid() + found.base(), 1e-9);
+    }
+
+    /** Benzoic acid 4.21 (NBS 1967, as in the partition table); of a base none is told. */
+    @Test
+    void constantsOfListedAcidsComeFromTheReferenceData() {
+        AcidsAndBases account = account(SmallBook.reaction());
+        assertEquals(4.21, account.pKaOfAcid("benzoic acid").orElseThrow(), 1e-9);
+        assertEquals(Optional.empty(), account.pKaOfAcid("aniline"));
+        assertEquals(Optional.empty(), account.pKaOfBase("aniline"));
     }
 
     @Test

@@ -3,7 +3,10 @@ package workuptally.tally.amounts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import workuptally.examples.SmallBook;
 import workuptally.tally.RunTally;
 
@@ -241,6 +244,142 @@ class AmountsTest {
                 .row("charges", "Material", "R", "Molar mass", "50", "Planned amount", "5", "Planned unit", "g")
                 .tally();
         assertTrue(tally.amounts().get(1).amountMillimoles().isEmpty());
+    }
+
+    /** 2.0 equivalents of 100 mmol S are 200 mmol; × 50 g/mol = 10.0 g. */
+    @Test
+    void equivalentsAreOfTheSubstrate() {
+        SmallBook book = second("Actual amount", "2.0", "Actual unit", "eq");
+        ChargeAmount amount = book.tally().amounts().get(1);
+        assertEquals(200.0, millimoles(amount), 1e-9);
+        assertEquals(10.0, amount.massGrams().orElseThrow().value(), 1e-9);
+        assertEquals(100.0, millimoles(book.tally().amounts().get(0)), 1e-9);
+        SmallBook unknown = book.first("charges", "Actual amount", "");
+        assertTrue(unknown.tally().amounts().get(1).amountMillimoles().isEmpty());
+        assertSaid(unknown, "amount of R", "given in equivalents of a substrate whose amount is not known");
+    }
+
+    /** In a plan of 5.00 g S, 50 mmol, 2.0 equivalents are 100 mmol. */
+    @Test
+    void plannedEquivalentsAreOfThePlannedSubstrate() {
+        SmallBook book = second("Planned amount", "2.0", "Planned unit", "eq")
+                .first("charges", "Actual amount", "")
+                .first("charges", "Planned amount", "5.00")
+                .first("charges", "Planned unit", "g");
+        assertEquals(100.0, millimoles(book.tally().amounts().get(1)), 1e-9);
+    }
+
+    @Test
+    void chargeWithoutAnAmountIsSaid() {
+        assertSaid(second(), "amount of R", "no actual amount");
+        assertSaid(second().first("charges", "Actual amount", ""), "amount of R", "no planned amount");
+        assertSaid(
+                second("Actual amount", "20", "Actual unit", "mL", "Molarity", "smudged"),
+                "amount of R",
+                "its molarity cannot be read");
+        assertSaid(
+                second("Actual amount", "8.70", "Actual unit", "g", "Molarity", "1.2"),
+                "amount of R",
+                "a solution was weighed, and its density is not known");
+        assertSaid(
+                second("Actual amount", "8.70", "Actual unit", "g", "Coefficient", "1", "Molar mass", ""),
+                "amount of R",
+                "no molar mass");
+        assertTrue(second("Actual amount", "8.70", "Actual unit", "g", "Molar mass", "").tally().notComputed().stream()
+                .noneMatch(n -> n.what().equals("amount of R")));
+    }
+
+    @Test
+    void titreMakesAnUnreadableLabelHarmless() {
+        SmallBook book = second("Actual amount", "20", "Actual unit", "mL", "Molarity", "smudged", "Titre", "2.5");
+        assertEquals(50.0, millimoles(book.tally().amounts().get(1)), 1e-9);
+    }
+
+    /** What was typed counts where the amount cannot give it: 30 mmol of R, whose density or molar mass nobody entered. */
+    @ParameterizedTest
+    @CsvSource({"'', '', 50, 30", "20, mL, 50, 30", "2.00, g, '', 30", "2.00, g, 50, 40"})
+    void amountOfSubstanceAsTypedStandsIn(String amount, String unit, String molarMass, double expected) {
+        ChargeAmount found = second("Actual amount", amount, "Actual unit", unit, "Amount of substance", "30")
+                .but("charges", "Molar mass", molarMass)
+                .tally()
+                .amounts()
+                .get(1);
+        assertEquals(expected, millimoles(found), 1e-9);
+        assertEquals(expected == 30, found.equation().equals("n as typed"));
+    }
+
+    @Test
+    void noughtAsTypedStandsForNothing() {
+        assertTrue(second("Amount of substance", "0")
+                .tally()
+                .amounts()
+                .get(1)
+                .amountMillimoles()
+                .isEmpty());
+    }
+
+    /** 20 mmol of 50 g/mol are 1.00 g, 1.25 mL at 0.80 g/mL; a density of 0 gives no volume. */
+    @Test
+    void liquidEnteredInMillimolesHasAVolume() {
+        SmallBook book = second("Actual amount", "20", "Actual unit", "mmol", "Density", "0.80");
+        assertEquals(
+                1.25,
+                book.tally().amounts().get(1).volumeMillilitres().orElseThrow().value(),
+                1e-9);
+        assertTrue(book.but("charges", "Density", "")
+                .tally()
+                .amounts()
+                .get(1)
+                .volumeMillilitres()
+                .isEmpty());
+    }
+
+    /** 50 mmol of a 2.5 M solution are 20 mL, at 0.70 g/mL 14 g. */
+    @Test
+    void solutionEnteredInMillimolesHasAVolumeAndAMass() {
+        ChargeAmount amount = second("Actual amount", "50", "Actual unit", "mmol", "Molarity", "2.5", "Density", "0.70")
+                .tally()
+                .amounts()
+                .get(1);
+        assertEquals(20.0, amount.volumeMillilitres().orElseThrow().value(), 1e-9);
+        assertEquals(14.0, amount.massGrams().orElseThrow().value(), 1e-9);
+    }
+
+    /** 8.00 g at 0.80 g/mL are 10.0 mL; by the reference data, aniline 1.0217 g/mL, a volume is told in a plan only. */
+    @Test
+    void weighedLiquidHasAVolumeByTheDensityEntered() {
+        SmallBook book = second("Actual amount", "8.00", "Actual unit", "g", "Density", "0.80");
+        assertEquals(
+                10.0,
+                book.tally().amounts().get(1).volumeMillilitres().orElseThrow().value(),
+                1e-9);
+        SmallBook done = second("Material", "aniline", "Actual amount", "2.0434", "Actual unit", "g");
+        assertTrue(done.tally().amounts().get(1).volumeMillilitres().isEmpty());
+        SmallBook planned = second("Material", "aniline", "Planned amount", "2.0434", "Planned unit", "g")
+                .first("charges", "Actual amount", "");
+        assertEquals(
+                2.0,
+                planned.tally()
+                        .amounts()
+                        .get(1)
+                        .volumeMillilitres()
+                        .orElseThrow()
+                        .value(),
+                1e-9);
+    }
+
+    private static SmallBook second(String... headingsAndCells) {
+        SmallBook book = SmallBook.reaction().row("charges", "Material", "R", "Role", "reagent", "Molar mass", "50");
+        for (int i = 0; i < headingsAndCells.length; i += 2) {
+            book.but("charges", headingsAndCells[i], headingsAndCells[i + 1]);
+        }
+        return book;
+    }
+
+    private static void assertSaid(SmallBook book, String what, String because) {
+        List<NotComputed> said = book.tally().notComputed();
+        assertTrue(
+                said.stream().anyMatch(n -> n.what().equals(what) && n.because().equals(because)), said::toString);
     }
 
     @Test

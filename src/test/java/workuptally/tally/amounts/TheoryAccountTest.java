@@ -182,6 +182,55 @@ class TheoryAccountTest {
         assertTrue(tally.theory().orElseThrow().products().isEmpty());
     }
 
+    /** As typed 900.75 mmol × 0.5 × 200 g/mol = 90.075 g beside 1000 mmol × 0.5 × 200 g/mol = 100 g. */
+    @Test
+    void coefficientMultipliesTheTheoryAsTypedToo() {
+        Theory theory = SmallBook.reaction()
+                .but("charges", "Formula", "H2O")
+                .but("charges", "Molar mass", "20")
+                .but("charges", "Actual amount", "18.015")
+                .but("products", "Coefficient", "0.5")
+                .tally()
+                .theory()
+                .orElseThrow();
+        assertEquals(100.0, product(theory).massGrams().value(), 0.01);
+        assertEquals(90.075, product(theory).massAsTypedGrams().orElseThrow(), 1e-6);
+    }
+
+    @Test
+    void whatIsMissingForATheoryIsSaid() {
+        assertSaid(SmallBook.reaction().but("charges", "Coefficient", ""), "theory", "no charge has a coefficient");
+        assertSaid(with("R", "1", "0"), "theory", "the amount of R is 0");
+        assertSaid(SmallBook.reaction().but("products", "Molar mass", ""), "theory of P", "no molar mass");
+        assertSaid(
+                SmallBook.reaction().but("products", "Coefficient", "some"),
+                "theory of P",
+                "its coefficient cannot be read");
+        assertSaid(component("4.00").but("charges", "Material", "Q"), "theory of P", "no charge of that name");
+        assertSaid(component("0"), "theory of P", "its amount is 0 or not known");
+    }
+
+    /** Of two portions one could not be read: what was put in is not known. */
+    @Test
+    void portionOfAComponentThatCannotBeReadLeavesItOpen() {
+        SmallBook book = component("4.00");
+        component(book, "a spatula");
+        assertTrue(book.tally().theory().isEmpty());
+    }
+
+    @Test
+    void otherComponentKeepsItsTheory() {
+        SmallBook book = component("4.00").row("products", "Product", "Q", "Wanted", "yes", "Molar mass", "200");
+        assertEquals(1, book.tally().theory().orElseThrow().products().size());
+        assertSaid(book, "theory of Q", "no charge of that name");
+    }
+
+    private static void assertSaid(SmallBook book, String what, String because) {
+        List<NotComputed> said = book.tally().notComputed();
+        assertTrue(
+                said.stream().anyMatch(n -> n.what().equals(what) && n.because().equals(because)), said::toString);
+    }
+
     private static SmallBook with(String material, String coefficient, String millimoles) {
         return SmallBook.reaction()
                 .row("charges", "Material", material, "Role", "reagent", "Molar mass", "50")

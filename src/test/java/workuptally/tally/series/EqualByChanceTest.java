@@ -42,4 +42,17 @@ class EqualByChanceTest {
         assertFalse(new EqualByChance(List.of(6.001, 6.001)).isLikely());
         assertTrue(new EqualByChance(masses(new Random(1), 24, 0.01)).isLikely());
     }
+
+    /** s is 0.1 g; three pairs × d/(2·√π × 0.1 g) with d of one decimal 0.84628, of three 0.0084628; finer than 10 µg no balance is. */
+    @Test
+    void pairsFollowFromScatterAndLastDigit() {
+        assertEquals(0.84628, new EqualByChance(List.of(1.0, 1.1, 1.2)).expectedPairs(), 1e-5);
+        assertEquals(0.84628, new EqualByChance(List.of(-0.1, 0.0, 0.1)).expectedPairs(), 1e-5);
+        assertEquals(0.0084628, new EqualByChance(List.of(1.001, 1.101, 1.201)).expectedPairs(), 1e-7);
+        assertEquals(8.4628e-5, new EqualByChance(List.of(1.00001, 1.10001, 1.20001)).expectedPairs(), 1e-9);
+        // three grams apart with s = 3 g: d = 1 g
+        assertEquals(3 / (2 * Math.sqrt(Math.PI) * 3), new EqualByChance(List.of(3.0, 6.0, 9.0)).expectedPairs(), 1e-9);
+        assertEquals(0, new EqualByChance(List.of(1.0, 2.0)).expectedPairs());
+        assertEquals(0, new EqualByChance(List.of(1.0, 1.0, 1.0)).expectedPairs());
+    }
 }

@@ -1,6 +1,7 @@
 package workuptally.tally.series;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -115,5 +116,98 @@ class SeriesAccountTest {
                 .get(0);
         assertEquals(8 * 4.66, aniline.planned(), 1e-9);
         assertEquals(100 * 4.70 / 4.66, aniline.actualPercentOfPlanned(), 1e-9);
+    }
+
+    /** P of 20.0 g theory with this yield by assay in series M-9, after these earlier results. */
+    private static SeriesTally after(String percent, String... earlier) {
+        SmallBook book = SmallBook.reaction()
+                .first("runs", "Series", "m-9")
+                .row("isolated", "Lot", "C1", "Product", "P", "Stage", "crude", "Net", "20.00", "Assay", percent);
+        for (int i = 0; i < earlier.length; i++) {
+            book.history("Series", "M-9 ", "Date", "2026-01-0" + (i + 1), "Yield", earlier[i]);
+        }
+        return series(book.book()).get(0);
+    }
+
+    /** Mean 87 %, mean moving range 2: limits 87 ± 2.66 × 2 = 81.68 to 92.32, moving range up to 3.267 × 2 = 6.53 (chart constants d2, D4 for 2). */
+    @Test
+    void signalsAreThoseOfTheNewResult() {
+        String[] even = {"88", "86", "88", "86", "88", "86", "88", "86"};
+        assertEquals(List.of(), after("90", even).results().get(0).signals());
+        assertEquals(
+                List.of("outside the limits", "further from the result before than the moving range allows"),
+                after("60", even).results().get(0).signals());
+        assertEquals(
+                List.of("six in a row rising or falling"),
+                after("90", "86", "88", "86", "85", "86", "87", "88", "89")
+                        .results()
+                        .get(0)
+                        .signals());
+        assertTrue(after("60", "88", "86", "88", "86", "88", "86", "88").chart().isEmpty(), "seven are too few");
+    }
+
+    @Test
+    void distancesAreTold() {
+        SeriesTally series = after("80", "88", "85");
+        assertTrue(series.movingRangePercent(0).isEmpty());
+        assertEquals(3, series.movingRangePercent(1).orElseThrow(), 1e-9);
+        assertEquals(5, series.movingRangePercent(series.results().get(0)).orElseThrow(), 1e-9);
+        assertTrue(series.repeats());
+        SeriesTally alone = after("80");
+        assertTrue(alone.movingRangePercent(alone.results().get(0)).isEmpty());
+        assertFalse(alone.repeats());
+    }
+
+    @Test
+    void runsOfOneSeriesStandSideBySide() throws Exception {
+        Together course = course(5.40, 5.45, 5.50, 5.55, 5.60, 5.65, 5.70, 5.75);
+        assertEquals(
+                2,
+                course.fromMedianPercent(course.medianPercent().orElseThrow() + 2)
+                        .orElseThrow(),
+                1e-9);
+        assertEquals(
+                2,
+                course.fromMedianPercent(course.medianPercent().orElseThrow() - 2)
+                        .orElseThrow(),
+                1e-9);
+        assertEquals(8, course.runs());
+        assertEquals(0, course.solventGrams());
+        assertEquals(0, course.keptGrams());
+    }
+
+    /** Two students with the same gross and tare, whatever they net. */
+    @Test
+    void copiedWeighingIsNamed() throws Exception {
+        course(5.40, 5.45, 5.50, 5.55, 5.60, 5.65, 5.70, 5.75);
+        List<String> isolated = new ArrayList<>(List.of("Run,Lot,Product,Stage,Gross (g),Tare (g),Assay (% w/w)"));
+        for (int i = 1; i <= 8; i++) {
+            isolated.add("S" + i + ",L,acetanilide,crude," + (i == 3 ? "30.61" : "30.5" + i) + ","
+                    + (i == 3 ? "25.1" : "25.0") + i + "," + (90 + i));
+        }
+        isolated.set(7, "S7,L,acetanilide,crude,30.52,25.02,99");
+        write("isolated", isolated);
+        Together together =
+                series(new BookReader().read(folder)).get(0).together().orElseThrow();
+        assertEquals(List.of("S7"), together.copies());
+    }
+
+    /** 8 × 10 mL of 0.9003 g/mL ethyl acetate (CRC Handbook), and 8 × 5.00 g water kept. */
+    @Test
+    void solventsAndKeptLayersOfAClassAddUp() throws Exception {
+        course(5.40, 5.45, 5.50, 5.55, 5.60, 5.65, 5.70, 5.75);
+        List<String> workup =
+                new ArrayList<>(List.of("Run,Step,Operation,From,Material,Volume (mL),Gives organic,Gives aqueous"));
+        List<String> layers = new ArrayList<>(List.of("Run,Layer,Phase,Net (g),Status"));
+        for (int i = 1; i <= 8; i++) {
+            workup.add("S" + i + ",1,extract,RM,ethyl acetate,10,O1,A1");
+            layers.add("S" + i + ",A1,aqueous,5.00,kept");
+        }
+        write("workup", workup);
+        write("layers", layers);
+        Together together =
+                series(new BookReader().read(folder)).get(0).together().orElseThrow();
+        assertEquals(8 * 9.003, together.solventGrams(), 1e-6);
+        assertEquals(8 * 5.00, together.keptGrams(), 1e-6);
     }
 }

@@ -26,6 +26,7 @@ class DemoMetricsTest {
 
     @BeforeAll
     static void tallyTheWeek() throws Exception {
+        TALLIES.clear();
         Book book = new BookReader().read(Path.of("input-templates", "demo-week"));
         RunTallying tallying = new RunTallying(book.limits(), new Substances(Reference.load()));
         book.runs().forEach(run -> TALLIES.add(tallying.tally(run)));
