@@ -73,6 +73,11 @@ public final class HazardNotes {
         run.layers().stream()
                 .flatMap(layer -> layer.composition().stream())
                 .map(CompositionPart::substance)
+                .filter(name -> !substances.material(name).main().isWater())
+                .forEach(names::add);
+        run.layers().stream()
+                .flatMap(layer -> layer.composition().stream())
+                .map(CompositionPart::substance)
                 .forEach(names::add);
         QuenchByProduct.of(run, tally.amounts(), tally.closures(), substances).stream()
                 .map(QuenchByProduct::name)
